@@ -1,0 +1,58 @@
+import boundaries from 'eslint-plugin-boundaries';
+import reactHooks from 'eslint-plugin-react-hooks';
+import tseslint from 'typescript-eslint';
+
+const folder = name => ({ type: name, pattern: `src/${name}` });
+const arrow = (from, ...to) => ({ from: [from], allow: [from, ...to] });
+
+export default tseslint.config(
+  { ignores: ['dist/', 'node_modules/', 'artifacts/'] },
+  ...tseslint.configs.recommended,
+  {
+    files: ['src/**/*.{ts,tsx}'],
+    plugins: { boundaries, 'react-hooks': reactHooks },
+    settings: {
+      'boundaries/elements': ['core', 'functions', 'host', 'taskpane', 'preview'].map(folder),
+      'import/resolver': { typescript: { alwaysTryTypes: true } },
+    },
+    rules: {
+      ...reactHooks.configs.recommended.rules,
+      'boundaries/element-types': [
+        'error',
+        {
+          default: 'disallow',
+          message: '${file.type} must not import ${dependency.type}: arrows point one way (DEVELOPERS.md)',
+          rules: [
+            arrow('core'),
+            arrow('host', 'core'),
+            arrow('functions', 'core', 'host'),
+            arrow('taskpane', 'core', 'host'),
+            arrow('preview', 'core', 'functions', 'host', 'taskpane'),
+          ],
+        },
+      ],
+      'no-restricted-globals': ['error', { name: 'event', message: 'pass the event in' }],
+      eqeqeq: ['error', 'always'],
+      'max-lines': ['error', { max: 250, skipBlankLines: true, skipComments: true }],
+    },
+  },
+  {
+    files: ['src/core/**/*.ts'],
+    rules: {
+      'no-restricted-globals': ['error', 'Excel', 'Office', 'CustomFunctions', 'document', 'window', 'self', 'fetch'],
+      'no-restricted-imports': [
+        'error',
+        {
+          patterns: [
+            { group: ['react*', '@fluentui/*', '@univerjs/*', 'exceljs'], message: 'core knows numeric libraries only' },
+          ],
+        },
+      ],
+    },
+  },
+  {
+    // Worksheet functions and cells are any[][] by contract: typed parameters would turn blanks into 0.
+    files: ['src/functions/**/*.ts', 'src/host/cells/**/*.ts', 'tests/**/*.{ts,tsx}'],
+    rules: { '@typescript-eslint/no-explicit-any': 'off' },
+  },
+);

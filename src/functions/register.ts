@@ -1,0 +1,10 @@
+import { cutLength } from './length';
+
+/** Every worksheet function by its id. Ids are stored in people's files and never change. */
+export const worksheetFunctions = {
+  CUTLENGTH: cutLength,
+} as const;
+
+for (const [id, worksheetFunction] of Object.entries(worksheetFunctions)) {
+  CustomFunctions.associate(id, worksheetFunction as (...args: unknown[]) => unknown);
+}

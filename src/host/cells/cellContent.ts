@@ -1,0 +1,36 @@
+/** An error value that a cell held when it came in: its code (`#N/A`), and the sentence it carried, if any. */
+export class IncomingError {
+  constructor(
+    readonly code: string,
+    readonly message: string | undefined,
+  ) {}
+}
+
+/** What a cell holds once host wrappings are taken off; null is blank. */
+export type CellContent = number | string | boolean | null | IncomingError;
+
+const ERROR_CODE = /^#[A-Z0-9/_]+[!?]?$/;
+
+function fromObject(cell: Record<string, unknown>): CellContent {
+  if (typeof cell.code === 'string' && ERROR_CODE.test(cell.code)) {
+    return new IncomingError(cell.code, typeof cell.message === 'string' && cell.message ? cell.message : undefined);
+  }
+  if (cell.type === 'Error' || cell.basicType === 'Error') {
+    return new IncomingError(typeof cell.basicValue === 'string' ? cell.basicValue : '#VALUE!', undefined);
+  }
+  if (cell.type === 'Empty' || cell.basicType === 'Empty') return null;
+  if ('basicValue' in cell) return cellContent(cell.basicValue);
+  return new IncomingError('#VALUE!', 'this cell holds a data type that has no plain value');
+}
+
+/**
+ * A cell as a host hands it over, with its wrappings taken off: data types become their basic value, errors (a
+ * CustomFunctions.Error or an error cell value) an IncomingError, and null, "" and spaces blank (null).
+ */
+export function cellContent(cell: unknown): CellContent {
+  if (cell === null || cell === undefined) return null;
+  if (typeof cell === 'number' || typeof cell === 'boolean') return cell;
+  if (typeof cell === 'string') return cell.trim() === '' ? null : cell;
+  if (typeof cell === 'object') return fromObject(cell as Record<string, unknown>);
+  return String(cell);
+}

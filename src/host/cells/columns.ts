@@ -1,0 +1,97 @@
+import type { Decimal } from '../../core/units/decimal';
+import { TradeError } from '../../core/tradeError';
+import { cellContent, IncomingError, type CellContent } from './cellContent';
+import { number, type CellReader, type FilledCell } from './readers';
+import type { Cells } from './singles';
+
+/** A row-wise argument: one value or a column (readings: a block), read row by row. */
+export interface Column<T> {
+  /** Name in error sentences. */
+  readonly label: string;
+  /** Rows that came; 1 is stretched over all rows. */
+  readonly height: number;
+  /** True where a row whose readings are blank has not been filled in yet, whatever else stands in it. */
+  readonly isReadings: boolean;
+  /** True where nothing is filled in at that row. */
+  isBlank(row: number): boolean;
+  /** The first error value that came in at that row. */
+  errorAt(row: number): IncomingError | undefined;
+  /** The value at that row; throws a TradeError that names the argument. */
+  at(row: number): T;
+}
+
+function missing(label: string): TradeError {
+  return new TradeError('blank', label, '', 'is blank; fill it in');
+}
+
+function filled(content: CellContent): content is FilledCell {
+  return content !== null && !(content instanceof IncomingError);
+}
+
+function cellColumn<T>(label: string, cells: Cells, atBlank: () => T, read: CellReader<T>): Column<T> {
+  const rows = cells && cells.length > 0 ? cells : [[null]];
+  if (rows[0]!.length > 1) {
+    throw new TradeError('shape', label, `came as ${rows[0]!.length} columns`, 'give one value or one column');
+  }
+  const content = (row: number) => cellContent(rows[rows.length === 1 ? 0 : row]?.[0]);
+  return {
+    label,
+    height: rows.length,
+    isReadings: false,
+    isBlank: row => content(row) === null,
+    errorAt: row => {
+      const cell = content(row);
+      return cell instanceof IncomingError ? cell : undefined;
+    },
+    at: row => {
+      const cell = content(row);
+      return filled(cell) ? read(cell, label) : atBlank();
+    },
+  };
+}
+
+/** A required row-wise argument. */
+export function column<T>(label: string, cells: Cells, read: CellReader<T>): Column<T> {
+  return cellColumn<T>(
+    label,
+    cells,
+    () => {
+      throw missing(label);
+    },
+    read,
+  );
+}
+
+/** A row-wise argument that may be left out, for the whole call or in a row. */
+export function optionalColumn<T>(label: string, cells: Cells, read: CellReader<T>): Column<T | undefined> {
+  return cellColumn<T | undefined>(label, cells, () => undefined, read);
+}
+
+const readReading = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the caliper reading' });
+
+/**
+ * Caliper readings: a block of two columns or more, one crimp a row. A row without any reading (all blank, or all 0 as some
+ * hosts deliver blanks) has not been filled in yet; a row with some readings missing is an error that names the missing one.
+ */
+export function readingBlock(label: string, cells: Cells): Column<Decimal[]> {
+  const rows = cells && cells.length > 0 ? cells : [[null, null]];
+  if (rows[0]!.length < 2) {
+    const advice = 'lay the readings of one crimp side by side, one crimp a row, two readings or more';
+    throw new TradeError('shape', label, 'came as a single column', advice);
+  }
+  const contents = (row: number) => rows[rows.length === 1 ? 0 : row]!.map(cellContent);
+  return {
+    label,
+    height: rows.length,
+    isReadings: true,
+    isBlank: row => contents(row).every(cell => cell === null || cell === 0),
+    errorAt: row => contents(row).find(cell => cell instanceof IncomingError),
+    at: row =>
+      contents(row).map((cell, index) => {
+        const name = `reading ${index + 1}`;
+        if (!filled(cell))
+          throw new TradeError('blank', name, '', 'is blank or zero; take all readings of the crimp, or clear the row');
+        return readReading(cell, name);
+      }),
+  };
+}

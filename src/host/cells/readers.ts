@@ -1,0 +1,79 @@
+import { Decimal, decimalOfCell } from '../../core/units/decimal';
+import { numberFromText } from '../../core/units/numberText';
+import { TradeError } from '../../core/tradeError';
+import type { CellContent } from './cellContent';
+
+/** A cell that is neither blank nor an error. */
+export type FilledCell = Exclude<CellContent, null | object>;
+
+/** Reads one filled cell, or throws a TradeError that names the argument. */
+export type CellReader<T> = (cell: FilledCell, label: string) => T;
+
+/** What a number may be. */
+export interface NumberRules {
+  /** Sign allowed: `any`, `notNegative`, or `positive` (0 is an error). Default `any`. */
+  readonly sign?: 'any' | 'notNegative' | 'positive';
+  /** A whole number of 36,526 … 73,050 is a date that the sheet made of a fraction. */
+  readonly mayBeDate?: boolean;
+  /** 0 means that the host turned a blank into 0. */
+  readonly zeroIsBlank?: boolean;
+  /** What to enter instead, shown after the error; default `enter a number`. */
+  readonly hint?: string;
+}
+
+const LARGEST = new Decimal('1e9');
+const FIRST_DATE = 36_526;
+const LAST_DATE = 73_050;
+
+/** A received cell as it is quoted in an error sentence. */
+export function quoted(cell: FilledCell): string {
+  return typeof cell === 'string' ? `"${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"` : String(cell).toUpperCase();
+}
+
+function decimalOf(cell: FilledCell, label: string, hint: string): Decimal {
+  if (typeof cell === 'number' && Number.isFinite(cell)) return decimalOfCell(cell);
+  const found = typeof cell === 'string' ? numberFromText(cell) : undefined;
+  if (!found) throw new TradeError('notANumber', label, `is ${quoted(cell)}`, `${hint}, like 12.5, 3/8 or 1 1/2`);
+  return found.value;
+}
+
+function looksLikeDate(value: Decimal): boolean {
+  return value.isInteger() && value.gte(FIRST_DATE) && value.lte(LAST_DATE);
+}
+
+/** A reader of numbers and of numbers that arrived as text. */
+export function number(rules: NumberRules = {}): CellReader<Decimal> {
+  const { sign = 'any', mayBeDate = false, zeroIsBlank = false, hint = 'enter a number' } = rules;
+  return (cell, label) => {
+    const value = decimalOf(cell, label, hint);
+    const received = `is ${typeof cell === 'string' ? quoted(cell) : value.toString()}`;
+    if (value.abs().gt(LARGEST)) throw new TradeError('range', label, received, 'that is too large to be meant; check the cell');
+    if (mayBeDate && looksLikeDate(value)) {
+      throw new TradeError(
+        'date',
+        label,
+        received,
+        'that looks like a date; format the cell as text and type the fraction again',
+      );
+    }
+    if (zeroIsBlank && value.isZero()) throw new TradeError('blank', label, '', 'is blank or zero; fill it in');
+    if (sign === 'positive' && value.lte(0)) throw new TradeError('range', label, received, 'it must be more than 0');
+    if (sign === 'notNegative' && value.lt(0)) throw new TradeError('range', label, received, 'it must not be less than 0');
+    return value;
+  };
+}
+
+/** A reader of text; a number is taken as its text (part names may be numbers). */
+export const text: CellReader<string> = cell => String(cell).trim();
+
+/** A reader of one word out of a list, without case and outer spaces. */
+export function choice<T extends string>(...options: readonly T[]): CellReader<T> {
+  return (cell, label) => {
+    const wanted = String(cell).trim().toLowerCase();
+    const found = options.find(option => option.toLowerCase() === wanted);
+    if (found === undefined) {
+      throw new TradeError('choice', label, `is ${quoted(cell)}`, `enter ${options.map(option => `"${option}"`).join(' or ')}`);
+    }
+    return found;
+  };
+}

@@ -1,0 +1,69 @@
+/** A range of one sheet. */
+export interface RangeAddress {
+  readonly sheet: string;
+  /** A1 style without sheet and dollars: `B2:F20`, `C7`. */
+  readonly address: string;
+}
+
+/** An error value as a cell shows it, with the sentence behind it where the host knows it. */
+export interface ErrorValue {
+  readonly error: string;
+  readonly sentence?: string | undefined;
+}
+
+/** Value of one cell; blank is "". */
+export type CellValue = string | number | boolean | ErrorValue;
+
+/** What stands in a range. The three tables have the range's shape. */
+export interface RangeContent extends RangeAddress {
+  /** Zero-based row and column of the first cell. */
+  readonly row: number;
+  readonly column: number;
+  readonly values: readonly (readonly CellValue[])[];
+  /** Formula with its `=`, or "" where the cell holds none. */
+  readonly formulas: readonly (readonly string[])[];
+  /** Number formats as the host writes them: `General`, `0.00`, `dd/mm/yyyy`, `@`. */
+  readonly formats: readonly (readonly string[])[];
+}
+
+/** One change of a workbook. Several are written in one batch, as one undo step where the host allows it. */
+export type Change =
+  | { readonly kind: 'addSheet'; readonly sheet: string }
+  | { readonly kind: 'values'; readonly at: RangeAddress; readonly values: readonly (readonly (string | number | boolean)[])[] }
+  | { readonly kind: 'formulas'; readonly at: RangeAddress; readonly formulas: readonly (readonly string[])[] }
+  | { readonly kind: 'format'; readonly at: RangeAddress; readonly numberFormat: string }
+  | { readonly kind: 'style'; readonly at: RangeAddress; readonly style: CellStyle }
+  | { readonly kind: 'name'; readonly name: string; readonly refersTo: RangeAddress };
+
+/** Looks of cells that the pane writes; what is left out stays as it is. */
+export interface CellStyle {
+  readonly bold?: boolean;
+  readonly fill?: string;
+  readonly color?: string;
+  readonly wrap?: boolean;
+  readonly columnWidth?: number;
+}
+
+/** The workbook that is open in the host. The task pane and the functions reach a host through this port only. */
+export interface Workbook {
+  /** Which host this is. */
+  readonly host: 'excel' | 'try-out';
+  /** Names of the sheets, in order. */
+  sheets(): Promise<readonly string[]>;
+  /** The selected range, clipped to the used part of its sheet (at least the active cell). */
+  selection(): Promise<RangeContent>;
+  /** Calls the listener whenever the selection or the selected cells' content changes; returns how to stop that. */
+  onSelection(listener: () => void): () => void;
+  /** Content of several ranges in one batch. Throws where a sheet or range does not exist. */
+  read(ranges: readonly RangeAddress[]): Promise<readonly RangeContent[]>;
+  /** The used part of a sheet; undefined where the sheet is empty. */
+  used(sheet: string): Promise<RangeContent | undefined>;
+  /** Workbook-scoped defined names that refer to ranges. */
+  names(): Promise<readonly { readonly name: string; readonly at: RangeAddress }[]>;
+  /** Writes all changes in one batch: all or, where the host says no, none. */
+  write(changes: readonly Change[]): Promise<void>;
+  /** Selects a range and shows it. */
+  select(at: RangeAddress): Promise<void>;
+  /** Enters again all formulas that contain a function of ours and show #NAME?; gives how many. */
+  reenterUnknownNames(): Promise<number>;
+}
