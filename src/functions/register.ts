@@ -8,3 +8,6 @@ export const worksheetFunctions = {
 for (const [id, worksheetFunction] of Object.entries(worksheetFunctions)) {
   CustomFunctions.associate(id, worksheetFunction as (...args: unknown[]) => unknown);
 }
+
+// The task pane re-evaluates a cell's formula to show its sentence; it must not import the functions, so it finds them here.
+(globalThis as { benchrowFunctions?: unknown }).benchrowFunctions = worksheetFunctions;

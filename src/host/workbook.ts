@@ -54,10 +54,14 @@ export interface Workbook {
   selection(): Promise<RangeContent>;
   /** Calls the listener whenever the selection or the selected cells' content changes; returns how to stop that. */
   onSelection(listener: () => void): () => void;
-  /** Content of several ranges in one batch. Throws where a sheet or range does not exist. */
+  /** Content of several ranges in one batch, each clipped to the used part of its sheet (at least its first cell). Throws where a sheet or range does not exist. */
   read(ranges: readonly RangeAddress[]): Promise<readonly RangeContent[]>;
   /** The used part of a sheet; undefined where the sheet is empty. */
   used(sheet: string): Promise<RangeContent | undefined>;
+  /** The sheet's tables in the host's own sense (Excel tables), with heading row; [] where the host knows none. */
+  tables(sheet: string): Promise<readonly RangeAddress[]>;
+  /** The cell whose formula spills into this one; undefined where the cell is not filled from elsewhere. */
+  spillParent(cell: RangeAddress): Promise<RangeAddress | undefined>;
   /** Workbook-scoped defined names that refer to ranges. */
   names(): Promise<readonly { readonly name: string; readonly at: RangeAddress }[]>;
   /** Writes all changes in one batch: all or, where the host says no, none. */
