@@ -1,7 +1,7 @@
 // Runs one of the project's scripts; installs what is missing first, so that it works right after the clone.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, lstatSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -18,7 +18,9 @@ const stamp = join(root, 'node_modules', '.benchrow-installed');
 const wanted = createHash('sha256')
   .update(readFileSync(join(root, 'package-lock.json')))
   .digest('hex');
-if (!existsSync(stamp) || readFileSync(stamp, 'utf8') !== wanted) {
+// A second working tree may link to the first one's packages; installing through the link would empty them for both.
+const linked = lstatSync(join(root, 'node_modules'), { throwIfNoEntry: false })?.isSymbolicLink();
+if (!linked && (!existsSync(stamp) || readFileSync(stamp, 'utf8') !== wanted)) {
   console.log('Installing packages (npm ci); the first time this takes a few minutes …');
   const done = spawnSync('npm', ['ci', '--no-audit', '--no-fund'], { stdio: 'inherit', shell: process.platform === 'win32' });
   if (done.status !== 0) process.exit(done.status ?? 1);
