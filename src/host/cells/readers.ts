@@ -19,6 +19,8 @@ export interface NumberRules {
   readonly zeroIsBlank?: boolean;
   /** What to enter instead, shown after the error; default `enter a number`. */
   readonly hint?: string;
+  /** True where the call is in millimetres, so that a number with an inch or foot mark is in the wrong unit. */
+  readonly millimetres?: boolean;
 }
 
 const LARGEST = new Decimal('1e9');
@@ -30,10 +32,13 @@ export function quoted(cell: FilledCell): string {
   return typeof cell === 'string' ? `"${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"` : String(cell).toUpperCase();
 }
 
-function decimalOf(cell: FilledCell, label: string, hint: string): Decimal {
+function decimalOf(cell: FilledCell, label: string, { hint = 'enter a number', millimetres }: NumberRules): Decimal {
   if (typeof cell === 'number' && Number.isFinite(cell)) return decimalOfCell(cell);
   const found = typeof cell === 'string' ? numberFromText(cell) : undefined;
   if (!found) throw new TradeError('notANumber', label, `is ${quoted(cell)}`, `${hint}, like 12.5, 3/8 or 1 1/2`);
+  if (millimetres && found.mark === 'inch') {
+    throw new TradeError('unit', label, `is ${quoted(cell)}`, 'that is in inches, but this call is in mm; use one unit for all lengths');
+  }
   return found.value;
 }
 
@@ -43,9 +48,9 @@ function looksLikeDate(value: Decimal): boolean {
 
 /** A reader of numbers and of numbers that arrived as text. */
 export function number(rules: NumberRules = {}): CellReader<Decimal> {
-  const { sign = 'any', mayBeDate = false, zeroIsBlank = false, hint = 'enter a number' } = rules;
+  const { sign = 'any', mayBeDate = false, zeroIsBlank = false } = rules;
   return (cell, label) => {
-    const value = decimalOf(cell, label, hint);
+    const value = decimalOf(cell, label, rules);
     const received = `is ${typeof cell === 'string' ? quoted(cell) : value.toString()}`;
     if (value.abs().gt(LARGEST)) throw new TradeError('range', label, received, 'that is too large to be meant; check the cell');
     if (mayBeDate && looksLikeDate(value)) {
