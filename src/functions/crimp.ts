@@ -11,7 +11,12 @@ import { optionalSingle, single } from '../host/cells/singles';
 import { dialLimits } from './dialLimits';
 
 const readDiameter = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter a diameter' });
-const readTolerance = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the tolerance as one number, without ±' });
+const readTolerance = number({
+  sign: 'positive',
+  mayBeDate: true,
+  zeroIsBlank: true,
+  hint: 'enter the tolerance as one number, without ±',
+});
 const readUncertainty = number({ sign: 'notNegative', hint: 'enter the expanded uncertainty U (k = 2)' });
 const readSpread = number({ sign: 'notNegative', hint: 'enter the largest spread allowed' });
 
@@ -27,7 +32,13 @@ const readSpread = number({ sign: 'notNegative', hint: 'enter the largest spread
  * Source: common practice (mean of four readings); guard band ISO 14253-1, ILAC-G8.
  * @example =HOSE.CRIMPCHECK({27.4,27.5,27.5,27.6}, 27.5, 0.1) gives IN SPEC
  */
-export function crimpCheck(readings: any[][], target: any[][], tolerance: any[][], uncertainty?: any[][], maxSpread?: any[][]): any[][] {
+export function crimpCheck(
+  readings: any[][],
+  target: any[][],
+  tolerance: any[][],
+  uncertainty?: any[][],
+  maxSpread?: any[][],
+): any[][] {
   return answer(() => {
     const expanded = optionalSingle('uncertainty', uncertainty, readUncertainty);
     const spread = optionalSingle('largest spread', maxSpread, readSpread);
@@ -81,11 +92,16 @@ export function crimpDetail(readings: any[][], target: any[][], tolerance: any[]
  */
 export function conformity(mean: any[][], target: any[][], tolerance: any[][], uncertainty: any[][]): any[][] {
   return answer(() => {
-    const expanded = single('uncertainty', uncertainty, number({ sign: 'positive', hint: 'enter the expanded uncertainty U (k = 2)' }));
+    const expanded = single(
+      'uncertainty',
+      uncertainty,
+      number({ sign: 'positive', hint: 'enter the expanded uncertainty U (k = 2)' }),
+    );
     return mapRows(
       [column('mean', mean, readDiameter), column('target', target, readDiameter), column('tolerance', tolerance, readTolerance)],
       1,
-      (measured, diameter, allowed) => conformityOf({ mean: measured, target: diameter, tolerance: allowed, uncertainty: expanded }),
+      (measured, diameter, allowed) =>
+        conformityOf({ mean: measured, target: diameter, tolerance: allowed, uncertainty: expanded }),
     );
   });
 }
@@ -148,7 +164,11 @@ export function calibrationTurns(deviation: any[][], perTurn: any[][]): any[][] 
     mapRows(
       [
         column('deviation', deviation, number({ hint: 'enter the deviation' })),
-        column('change per turn', perTurn, number({ sign: 'positive', zeroIsBlank: true, hint: 'enter the change of diameter per turn' })),
+        column(
+          'change per turn',
+          perTurn,
+          number({ sign: 'positive', zeroIsBlank: true, hint: 'enter the change of diameter per turn' }),
+        ),
       ],
       1,
       calibrationTurnsOf,

@@ -6,9 +6,14 @@ import { optionalSingle, type Cells } from '../host/cells/singles';
 const readDigits = number({ hint: 'enter a number of digits' });
 
 /** The dial's lowest and highest setting and the largest move, each optional; refuses a range that is upside down. */
-export function dialLimits(lowest: Cells, highest: Cells, largestMove: Cells): Pick<DialRange, 'lowest' | 'highest' | 'largestMove'> {
+export function dialLimits(
+  lowest: Cells,
+  highest: Cells,
+  largestMove: Cells,
+): Pick<DialRange, 'lowest' | 'highest' | 'largestMove'> {
   const low = optionalSingle('lowest', lowest, readDigits);
   const high = optionalSingle('highest', highest, readDigits);
-  if (low && high && low.gt(high)) throw new TradeError('range', 'lowest', `is ${low}`, `it is above the highest setting ${high}`);
+  if (low && high && low.gt(high))
+    throw new TradeError('range', 'lowest', `is ${low}`, `it is above the highest setting ${high}`);
   return { lowest: low, highest: high, largestMove: optionalSingle('largest move', largestMove, number({ sign: 'positive' })) };
 }

@@ -81,10 +81,14 @@ export function lengthLimits(overall: any[][], bore: any[][], unit: any[][], rul
     const lengthUnit = single('unit', unit, choice('mm', 'in'));
     const lengthRule = optionalSingle('rule', rule, choice(...LENGTH_RULES)) ?? usualLengthRule(lengthUnit);
     const read = (hint: string) => number({ sign: 'positive', zeroIsBlank: true, hint, millimetres: lengthUnit === 'mm' });
-    return mapRows([column('overall length', overall, read('enter a length')), column('bore', bore, read('enter a diameter'))], 2, (length, diameter) => {
-      const { shortest, longest } = lengthLimitsOf(length, diameter, lengthUnit, lengthRule);
-      return [shortest, longest];
-    });
+    return mapRows(
+      [column('overall length', overall, read('enter a length')), column('bore', bore, read('enter a diameter'))],
+      2,
+      (length, diameter) => {
+        const { shortest, longest } = lengthLimitsOf(length, diameter, lengthUnit, lengthRule);
+        return [shortest, longest];
+      },
+    );
   });
 }
 
@@ -124,7 +128,11 @@ export function routeLength(straights: any[][], bendRadius: any[][], bendAngle: 
   return answer(() => {
     const straight = numberList('straights', straights, number({ sign: 'notNegative', hint: 'enter a length' }));
     const bends = bendList(bendRadius, bendAngle);
-    const diameter = optionalSingle('outside diameter', outsideDiameter, number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a diameter' }));
+    const diameter = optionalSingle(
+      'outside diameter',
+      outsideDiameter,
+      number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a diameter' }),
+    );
     return table([[routeLengthOf(straight, bends, diameter)]]);
   });
 }

@@ -26,7 +26,7 @@ export function numberList(label: string, cells: Cells, read: CellReader<Decimal
     if (content instanceof IncomingError) throw passedOn(content, label);
     if (content !== null) values.push(read(content, label));
   }
-  if (values.length === 0) throw new TradeError('blank', label, '', 'is blank; fill it in');
+  if (values.length === 0) throw new TradeError('blank', label, 'is blank', 'fill it in');
   return values;
 }
 
@@ -40,7 +40,7 @@ export function bendList(bendRadius: Cells, bendAngle: Cells): Bend[] {
   }
   return angles.map((angleDegrees, index) => {
     const radius = radii[radii.length === 1 ? 0 : index]!;
-    if (radius.isZero() && !angleDegrees.isZero()) throw new TradeError('blank', 'bend radius', '', 'is blank or zero; fill it in');
+    if (radius.isZero() && !angleDegrees.isZero()) throw new TradeError('blank', 'bend radius', 'is blank or zero', 'fill it in');
     return { radius, angleDegrees };
   });
 }

@@ -1,8 +1,18 @@
-import { cutLength } from './length';
+import { calibrationTurns, conformity, crimpCheck, crimpDetail, nextDial } from './crimp';
+import { cutLength, lengthChange, lengthLimits, overallLength, routeLength } from './length';
 
 /** Every worksheet function by its id. Ids are stored in people's files and never change. */
 export const worksheetFunctions = {
   CUTLENGTH: cutLength,
+  OVERALLLENGTH: overallLength,
+  LENGTHLIMITS: lengthLimits,
+  LENGTHCHANGE: lengthChange,
+  ROUTELENGTH: routeLength,
+  CRIMPCHECK: crimpCheck,
+  CRIMPDETAIL: crimpDetail,
+  CONFORMITY: conformity,
+  NEXTDIAL: nextDial,
+  CALIBRATIONTURNS: calibrationTurns,
 } as const;
 
 for (const [id, worksheetFunction] of Object.entries(worksheetFunctions)) {

@@ -18,7 +18,11 @@ describe('CUTLENGTH', () => {
   });
 
   test('reads text numbers and fractions', () => {
-    expect(called(() => cutLength(col(`4' 3 1/2"`, '27-1/2', ' 60 '), col('1 1/2', '3/8', '.94'), one('1/2"')))).toEqual([[49.5], [26.625], [58.56]]);
+    expect(called(() => cutLength(col(`4' 3 1/2"`, '27-1/2', ' 60 '), col('1 1/2', '3/8', '.94'), one('1/2"')))).toEqual([
+      [49.5],
+      [26.625],
+      [58.56],
+    ]);
   });
 
   test('each bad row has its own error, naming what came; the others are answered', () => {
@@ -27,7 +31,7 @@ describe('CUTLENGTH', () => {
       [910],
       ['#VALUE! overall length is "abc": enter a length, like 12.5, 3/8 or 1 1/2'],
       [''],
-      ['#VALUE! overall length: is blank or zero; fill it in'],
+      ['#VALUE! overall length is blank or zero: fill it in'],
       ['#VALUE! overall length is -5: it must be more than 0'],
       ['#VALUE! overall length is TRUE: enter a length, like 12.5, 3/8 or 1 1/2'],
       ['#VALUE! cut-off A is 45000: that looks like a date; format the cell as text and type the fraction again'],
@@ -35,7 +39,10 @@ describe('CUTLENGTH', () => {
   });
 
   test('a blank cut-off is an error of its row, a blank allowance is none', () => {
-    expect(called(() => cutLength(col(1000, 1000), col('', 40), one(50), col(2, '  ')))).toEqual([['#VALUE! cut-off A: is blank; fill it in'], [910]]);
+    expect(called(() => cutLength(col(1000, 1000), col('', 40), one(50), col(2, '  ')))).toEqual([
+      ['#VALUE! cut-off A is blank: fill it in'],
+      [910],
+    ]);
   });
 
   test('a date is not asked of an overall length: 40,000 mm is a hose', () => {
@@ -69,7 +76,9 @@ describe('CUTLENGTH', () => {
     expect(called(() => cutLength(col(1, 2, 3), col(1, 2), one(1)))).toEqual([
       ['#VALUE! overall length has 3 rows, cut-off A has 2: give columns of the same number of rows, or single values'],
     ]);
-    expect(called(() => cutLength([[1, 2]], one(1), one(1)))).toEqual([['#VALUE! overall length came as 2 columns: give one value or one column']]);
+    expect(called(() => cutLength([[1, 2]], one(1), one(1)))).toEqual([
+      ['#VALUE! overall length came as 2 columns: give one value or one column'],
+    ]);
   });
 
   test('huge numbers and cut-offs that leave no hose are errors, never NaN or Infinity', () => {
@@ -87,7 +96,11 @@ describe('CUTLENGTH', () => {
 
   test('100,000 rows are answered in a few seconds', () => {
     const start = Date.now();
-    const result = cutLength(Array.from({ length: 100_000 }, (_, row) => [1000 + row / 10]), one(40.3), one(50.4));
+    const result = cutLength(
+      Array.from({ length: 100_000 }, (_, row) => [1000 + row / 10]),
+      one(40.3),
+      one(50.4),
+    );
     expect(result[99_999]).toEqual([10909.2 - 0]);
     expect(Date.now() - start).toBeLessThan(5000);
   });
@@ -99,7 +112,9 @@ test('OVERALLLENGTH is the way back, with the same rules', () => {
     [''],
     ['#VALUE! cut length is "x": enter a length, like 12.5, 3/8 or 1 1/2'],
   ]);
-  expect(called(() => overallLength(one(10), one(-20), one(0)))).toEqual([['#VALUE! overall length would be -10: check cut length, cut-offs and allowance']]);
+  expect(called(() => overallLength(one(10), one(-20), one(0)))).toEqual([
+    ['#VALUE! overall length would be -10: check cut length, cut-offs and allowance'],
+  ]);
 });
 
 describe('LENGTHLIMITS', () => {
@@ -115,15 +130,17 @@ describe('LENGTHLIMITS', () => {
 
   test.each([
     ['cm', null, '#VALUE! unit is "cm": enter "mm" or "in"'],
-    [null, null, '#VALUE! unit: is blank; fill it in'],
+    [null, null, '#VALUE! unit is blank: fill it in'],
     ['mm', 'ISO', '#VALUE! rule is "ISO": enter "DIN 20066" or "SAE J517"'],
   ])('unit %s and rule %s: %s', (unit, rule, expected) => {
     expect(called(() => lengthLimits(one(1000), one(12.7), one(unit), one(rule)))).toEqual([[expected]]);
   });
 
   test('inches in a call in millimetres are found by their mark; a bore of 0 is a blank', () => {
-    expect(called(() => lengthLimits(one('12"'), one(12.7), one('mm')))[0]![0]).toMatch(/^#VALUE! overall length is "12"": that is in inches/);
-    expect(called(() => lengthLimits(one(500), one(0), one('mm')))[0]![0]).toBe('#VALUE! bore: is blank or zero; fill it in');
+    expect(called(() => lengthLimits(one('12"'), one(12.7), one('mm')))[0]![0]).toMatch(
+      /^#VALUE! overall length is "12"": that is in inches/,
+    );
+    expect(called(() => lengthLimits(one(500), one(0), one('mm')))[0]![0]).toBe('#VALUE! bore is blank or zero: fill it in');
   });
 
   test('an error as unit is passed on for the whole call', () => {
@@ -132,9 +149,14 @@ describe('LENGTHLIMITS', () => {
 });
 
 test('LENGTHCHANGE takes 4 % and 2 % unless told, and refuses percentages typed as whole numbers', () => {
-  expect(called(() => lengthChange(col(1000, ''), null as never, null as never))).toEqual([[960, 1020], ['', '']]);
+  expect(called(() => lengthChange(col(1000, ''), null as never, null as never))).toEqual([
+    [960, 1020],
+    ['', ''],
+  ]);
   expect(called(() => lengthChange(one(1000), one(0), one(0.015)))).toEqual([[1000, 1015]]);
-  expect(called(() => lengthChange(one(1000), one(4)))).toEqual([['#VALUE! shorten is 4: enter a fraction below 1: 4 % is 0.04']]);
+  expect(called(() => lengthChange(one(1000), one(4)))).toEqual([
+    ['#VALUE! shorten is 4: enter a fraction below 1: 4 % is 0.04'],
+  ]);
 });
 
 describe('ROUTELENGTH', () => {
@@ -148,8 +170,10 @@ describe('ROUTELENGTH', () => {
   });
 
   test('the first error value is returned; a missing radius is named', () => {
-    expect(called(() => routeLength(one(1), one(new FakeCellError('#REF!')), one(90)))).toEqual([['#N/A bend radius holds #REF!: correct that cell first']]);
-    expect(called(() => routeLength(one(1), one(0), one(90)))).toEqual([['#VALUE! bend radius: is blank or zero; fill it in']]);
-    expect(called(() => routeLength(one(null), one(10), one(90)))).toEqual([['#VALUE! straights: is blank; fill it in']]);
+    expect(called(() => routeLength(one(1), one(new FakeCellError('#REF!')), one(90)))).toEqual([
+      ['#N/A bend radius holds #REF!: correct that cell first'],
+    ]);
+    expect(called(() => routeLength(one(1), one(0), one(90)))).toEqual([['#VALUE! bend radius is blank or zero: fill it in']]);
+    expect(called(() => routeLength(one(null), one(10), one(90)))).toEqual([['#VALUE! straights is blank: fill it in']]);
   });
 });

@@ -12,7 +12,13 @@ export const registered = new Map<string, (...args: unknown[]) => any>();
 
 (globalThis as Record<string, unknown>).CustomFunctions = {
   Error: FakeCellError,
-  ErrorCode: { invalidValue: '#VALUE!', notAvailable: '#N/A', divisionByZero: '#DIV/0!', invalidNumber: '#NUM!', nullReference: '#NULL!' },
+  ErrorCode: {
+    invalidValue: '#VALUE!',
+    notAvailable: '#N/A',
+    divisionByZero: '#DIV/0!',
+    invalidNumber: '#NUM!',
+    nullReference: '#NULL!',
+  },
   associate: (id: string, worksheetFunction: (...args: unknown[]) => unknown) => registered.set(id, worksheetFunction),
 };
 

@@ -24,5 +24,9 @@ export function conformity({ mean, target, tolerance, uncertainty }: ConformityI
   const toUpper = target.plus(tolerance).minus(mean).div(standard).toNumber();
   const toLower = mean.minus(target.minus(tolerance)).div(standard).toNumber();
   // The nearer limit decides; 1 − Φ is taken as Φ of the negative, so that a tiny probability keeps its digits.
-  return toUpper < 0 ? normalCdf(toUpper) - normalCdf(-toLower) : toLower < 0 ? normalCdf(toLower) - normalCdf(-toUpper) : 1 - normalCdf(-toUpper) - normalCdf(-toLower);
+  return toUpper < 0
+    ? normalCdf(toUpper) - normalCdf(-toLower)
+    : toLower < 0
+      ? normalCdf(toLower) - normalCdf(-toUpper)
+      : 1 - normalCdf(-toUpper) - normalCdf(-toLower);
 }

@@ -22,7 +22,12 @@ interface Deviations {
 function dinDeviations(overallMm: Decimal, boreMm: Decimal): Deviations {
   const bore = din20066BoresUpToMm.findIndex(upTo => boreMm.lte(upTo));
   if (bore < 0) {
-    throw new TradeError('range', 'bore', `is ${boreMm.toDecimalPlaces(3)} mm`, 'DIN 20066 ends at DN 50 (bore 50.8 mm); agree the limits in writing');
+    throw new TradeError(
+      'range',
+      'bore',
+      `is ${boreMm.toDecimalPlaces(3)} mm`,
+      'DIN 20066 ends at DN 50 (bore 50.8 mm); agree the limits in writing',
+    );
   }
   const band = din20066Lengths.find(({ upToMm }) => overallMm.lte(upToMm))!;
   const unit = band.kind === 'mm' ? new Decimal(1) : overallMm;
@@ -46,13 +51,23 @@ function saeDeviations(overallIn: Decimal): Deviations {
  * Source: see the tables (both recalled from memory).
  * @example lengthLimits(new Decimal(1000), new Decimal(12.7), 'mm', 'DIN 20066') // 996 … 1012
  */
-export function lengthLimits(overall: Decimal, bore: Decimal, unit: LengthUnit, rule: LengthRule): { shortest: Decimal; longest: Decimal } {
+export function lengthLimits(
+  overall: Decimal,
+  bore: Decimal,
+  unit: LengthUnit,
+  rule: LengthRule,
+): { shortest: Decimal; longest: Decimal } {
   const native: LengthUnit = rule === 'DIN 20066' ? 'mm' : 'in';
   const length = convertLength(overall, unit, native);
   const { over, under } = rule === 'DIN 20066' ? dinDeviations(length, convertLength(bore, unit, native)) : saeDeviations(length);
   const shortest = overall.minus(convertLength(under, native, unit));
   if (shortest.lte(0)) {
-    throw new TradeError('impossible', 'overall length', `is ${overall}`, `that is shorter than its own tolerance in ${rule}; check length and unit`);
+    throw new TradeError(
+      'impossible',
+      'overall length',
+      `is ${overall}`,
+      `that is shorter than its own tolerance in ${rule}; check length and unit`,
+    );
   }
   return { shortest, longest: overall.plus(convertLength(over, native, unit)) };
 }

@@ -18,7 +18,10 @@ export interface OverallLengthInput {
  * Source: common practice of the trade.
  */
 export function overallLength({ cut, cutOffA, cutOffB, allowance }: OverallLengthInput): Decimal {
-  const overall = cut.plus(cutOffA).plus(cutOffB).minus(allowance ?? 0);
+  const overall = cut
+    .plus(cutOffA)
+    .plus(cutOffB)
+    .minus(allowance ?? 0);
   if (overall.lte(0)) {
     throw new TradeError('impossible', 'overall length', `would be ${overall}`, 'check cut length, cut-offs and allowance');
   }

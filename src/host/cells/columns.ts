@@ -21,7 +21,7 @@ export interface Column<T> {
 }
 
 function missing(label: string): TradeError {
-  return new TradeError('blank', label, '', 'is blank; fill it in');
+  return new TradeError('blank', label, 'is blank', 'fill it in');
 }
 
 function filled(content: CellContent): content is FilledCell {
@@ -89,8 +89,8 @@ export function readingBlock(label: string, cells: Cells): Column<Decimal[]> {
     at: row =>
       contents(row).map((cell, index) => {
         const name = `reading ${index + 1}`;
-        if (!filled(cell))
-          throw new TradeError('blank', name, '', 'is blank or zero; take all readings of the crimp, or clear the row');
+        if (!filled(cell) || cell === 0)
+          throw new TradeError('blank', name, 'is blank or zero', 'take all readings of the crimp, or clear the row');
         return readReading(cell, name);
       }),
   };

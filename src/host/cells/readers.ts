@@ -37,7 +37,12 @@ function decimalOf(cell: FilledCell, label: string, { hint = 'enter a number', m
   const found = typeof cell === 'string' ? numberFromText(cell) : undefined;
   if (!found) throw new TradeError('notANumber', label, `is ${quoted(cell)}`, `${hint}, like 12.5, 3/8 or 1 1/2`);
   if (millimetres && found.mark === 'inch') {
-    throw new TradeError('unit', label, `is ${quoted(cell)}`, 'that is in inches, but this call is in mm; use one unit for all lengths');
+    throw new TradeError(
+      'unit',
+      label,
+      `is ${quoted(cell)}`,
+      'that is in inches, but this call is in mm; use one unit for all lengths',
+    );
   }
   return found.value;
 }
@@ -61,7 +66,7 @@ export function number(rules: NumberRules = {}): CellReader<Decimal> {
         'that looks like a date; format the cell as text and type the fraction again',
       );
     }
-    if (zeroIsBlank && value.isZero()) throw new TradeError('blank', label, '', 'is blank or zero; fill it in');
+    if (zeroIsBlank && value.isZero()) throw new TradeError('blank', label, 'is blank or zero', 'fill it in');
     if (sign === 'positive' && value.lte(0)) throw new TradeError('range', label, received, 'it must be more than 0');
     if (sign === 'notNegative' && value.lt(0)) throw new TradeError('range', label, received, 'it must not be less than 0');
     return value;

@@ -29,6 +29,6 @@ export function optionalSingle<T>(label: string, cells: Cells, read: CellReader<
 /** A required argument that takes one value for the whole call. */
 export function single<T>(label: string, cells: Cells, read: CellReader<T>): T {
   const value = optionalSingle(label, cells, read);
-  if (value === undefined) throw new TradeError('blank', label, '', 'is blank; fill it in');
+  if (value === undefined) throw new TradeError('blank', label, 'is blank', 'fill it in');
   return value;
 }

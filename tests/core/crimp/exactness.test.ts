@@ -6,7 +6,9 @@ type Crimp = { readings: number[]; target: number; tolerance: number };
 
 function verdict({ readings, target, tolerance }: Crimp): string {
   const allowed = decimalOfCell(tolerance);
-  return judgeCrimp(measureCrimp({ readings: readings.map(decimalOfCell), target: decimalOfCell(target), tolerance: allowed }), { tolerance: allowed });
+  return judgeCrimp(measureCrimp({ readings: readings.map(decimalOfCell), target: decimalOfCell(target), tolerance: allowed }), {
+    tolerance: allowed,
+  });
 }
 
 /** The same judgement in binary floating point, as a spreadsheet formula would make it. */
@@ -16,12 +18,21 @@ function binaryVerdict({ readings, target, tolerance }: Crimp): string {
 }
 
 /** Crimps whose mean lies exactly on a limit, made in whole units of the caliper's last digit, so that no arithmetic of ours is used. */
-function* onTheLimit(digit: number, targets: readonly number[], tolerances: readonly number[]): Generator<{ crimp: Crimp; beyond: Crimp; side: 'TIGHT' | 'LOOSE' }> {
+function* onTheLimit(
+  digit: number,
+  targets: readonly number[],
+  tolerances: readonly number[],
+): Generator<{ crimp: Crimp; beyond: Crimp; side: 'TIGHT' | 'LOOSE' }> {
   for (const target of targets) {
     for (const tolerance of tolerances) {
       for (const sign of [-1, 1] as const) {
         const limit = target + sign * tolerance;
-        for (const [a, b] of [[0, 0], [1, 2], [3, 1], [7, 5]] as const) {
+        for (const [a, b] of [
+          [0, 0],
+          [1, 2],
+          [3, 1],
+          [7, 5],
+        ] as const) {
           const digits = [limit + a, limit - a, limit + b, limit - b];
           const inUnits = (list: readonly number[]) => list.map(value => Number((value / digit).toFixed(6)));
           const [t, w] = inUnits([target, tolerance]) as [number, number];
@@ -34,7 +45,8 @@ function* onTheLimit(digit: number, targets: readonly number[], tolerances: read
   }
 }
 
-const range = (from: number, to: number, step: number) => Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, index) => from + index * step);
+const range = (from: number, to: number, step: number) =>
+  Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, index) => from + index * step);
 
 describe.each([
   ['millimetres, caliper of 0.01 mm', 100, range(1200, 9000, 37), [5, 10, 13, 20]],

@@ -13,10 +13,16 @@ test('a cut of 16.5 in with two ends of .94 is 14.62 in (NAVEDTRA 14018, table 5
 test('overall length is the way back from cut length, exactly, for any lengths', () => {
   const millimetres = (min: number, max: number) => fc.integer({ min, max }).map(thousandths => d(thousandths).div(1000));
   fc.assert(
-    fc.property(millimetres(1_000_000, 90_000_000), millimetres(-90_000, 200_000), millimetres(-90_000, 200_000), millimetres(-50_000, 50_000), (overall, cutOffA, cutOffB, allowance) => {
-      const cut = cutLength({ overall, cutOffA, cutOffB, allowance });
-      return overallLength({ cut, cutOffA, cutOffB, allowance }).equals(overall);
-    }),
+    fc.property(
+      millimetres(1_000_000, 90_000_000),
+      millimetres(-90_000, 200_000),
+      millimetres(-90_000, 200_000),
+      millimetres(-50_000, 50_000),
+      (overall, cutOffA, cutOffB, allowance) => {
+        const cut = cutLength({ overall, cutOffA, cutOffB, allowance });
+        return overallLength({ cut, cutOffA, cutOffB, allowance }).equals(overall);
+      },
+    ),
   );
 });
 

@@ -23,7 +23,24 @@ test.each([
   expect([found?.value.toString(), found?.mark]).toEqual([value, mark]);
 });
 
-test.each(['', 'abc', '12,5', '1,250', '3/0', '1/2/3', '1 2', '12 mm', '1e3', '--3', '3/8/2026', `4' 3' 2"`, `'`, '"', '1.5/2', '½', 'Infinity', 'NaN', '0x10'])(
-  '"%s" is not guessed at',
-  text => expect(numberFromText(text)).toBeUndefined(),
-);
+test.each([
+  '',
+  'abc',
+  '12,5',
+  '1,250',
+  '3/0',
+  '1/2/3',
+  '1 2',
+  '12 mm',
+  '1e3',
+  '--3',
+  '3/8/2026',
+  `4' 3' 2"`,
+  `'`,
+  '"',
+  '1.5/2',
+  '½',
+  'Infinity',
+  'NaN',
+  '0x10',
+])('"%s" is not guessed at', text => expect(numberFromText(text)).toBeUndefined());

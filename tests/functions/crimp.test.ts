@@ -1,0 +1,231 @@
+import { called, col, FakeCellError } from '../host/customFunctions';
+import { calibrationTurns, conformity, crimpCheck, crimpDetail, nextDial } from '../../src/functions/crimp';
+
+const one = (value: unknown): any[][] => [[value]];
+const none = null as never;
+
+describe('CRIMPCHECK', () => {
+  const check = (readings: any[][], target: unknown, tolerance: unknown, uncertainty?: unknown, maxSpread?: unknown) =>
+    called(() => crimpCheck(readings, one(target), one(tolerance), one(uncertainty ?? null), one(maxSpread ?? null)));
+
+  // ± .005 in as tolerance: common practice, REFERENCE of the project.
+  test('judges the mean of four readings against the tolerance; a mean on the limit is in spec', () => {
+    const readings = [
+      [1.001, 0.999, 1, 1],
+      [1.005, 1.005, 1.005, 1.005],
+      [0.995, 0.995, 0.995, 0.995],
+      [1.005, 1.005, 1.005, 1.0051],
+      [0.994, 0.995, 0.995, 0.995],
+    ];
+    expect(check(readings, 1, 0.005).flat()).toEqual(['IN SPEC', 'IN SPEC', 'IN SPEC', 'LOOSE', 'TIGHT']);
+  });
+
+  test('a row without readings is blank, also when a host delivers blanks as 0; a missing reading is named', () => {
+    const readings = [
+      [null, '', ' ', null],
+      [0, 0, 0, 0],
+      [27.5, 27.5, null, 27.5],
+      [27.5, 0, 27.5, 27.5],
+      [27.5, 'x', 27.5, 27.5],
+      [27.5, 27.5, 27.5, -27.5],
+    ];
+    expect(check(readings, 27.5, 0.1).flat()).toEqual([
+      '',
+      '',
+      '#VALUE! reading 3 is blank or zero: take all readings of the crimp, or clear the row',
+      '#VALUE! reading 2 is blank or zero: take all readings of the crimp, or clear the row',
+      '#VALUE! reading 2 is "x": enter the caliper reading, like 12.5, 3/8 or 1 1/2',
+      '#VALUE! reading 4 is -27.5: it must be more than 0',
+    ]);
+  });
+
+  test('a row that is not filled in stays blank whatever its target says', () => {
+    expect(called(() => crimpCheck([[null, null]], one(new FakeCellError('#N/A')), one('x')))).toEqual([['']]);
+  });
+
+  test('a single column of readings is an error that says how to lay them out', () => {
+    expect(called(() => crimpCheck(col(1, 2, 3, 4), one(1), one(0.005)))).toEqual([
+      [
+        '#VALUE! readings came as a single column: lay the readings of one crimp side by side, one crimp a row, two readings or more',
+      ],
+    ]);
+  });
+
+  test('two readings are enough, and one row of readings serves a column of targets', () => {
+    expect(called(() => crimpCheck([[20, 20.2]], col(20.1, 20.3), one(0.1)))).toEqual([['IN SPEC'], ['TIGHT']]);
+  });
+
+  test.each([
+    [
+      0.012,
+      '#VALUE! tolerance is 0.012: it cannot belong to the target 25: it must lie between 1/2000 and 1/10 of it; check units and cells',
+    ],
+    [0.0125, 'IN SPEC'],
+    [2.5, 'IN SPEC'],
+    [
+      2.51,
+      '#VALUE! tolerance is 2.51: it cannot belong to the target 25: it must lie between 1/2000 and 1/10 of it; check units and cells',
+    ],
+    [0, '#VALUE! tolerance is blank or zero: fill it in'],
+    ['±0.1', '#VALUE! tolerance is "±0.1": enter the tolerance as one number, without ±, like 12.5, 3/8 or 1 1/2'],
+    [45000, '#VALUE! tolerance is 45000: that looks like a date; format the cell as text and type the fraction again'],
+  ])('a tolerance of %s for a target of 25: %s', (tolerance, expected) => {
+    expect(check([[25, 25]], 25, tolerance)).toEqual([[expected]]);
+  });
+
+  test('a target that a sheet turned into a date is found', () => {
+    expect(check([[25, 25]], 46000, 1)[0]![0]).toMatch(/^#VALUE! target is 46000: that looks like a date/);
+  });
+
+  // Guard band w = U (k = 2): ILAC-G8 4.2, ISO 14253-1.
+  test.each([
+    [[27.5, 27.5], 'IN SPEC'],
+    [[27.57, 27.57], 'IN SPEC'],
+    [[27.571, 27.571], 'UNSURE'],
+    [[27.6, 27.6], 'UNSURE'],
+    [[27.629, 27.629], 'UNSURE'],
+    [[27.63, 27.63], 'LOOSE'],
+    [[27.43, 27.43], 'IN SPEC'],
+    [[27.42, 27.42], 'UNSURE'],
+    [[27.37, 27.37], 'TIGHT'],
+  ])('with U = 0.03 around 27.5 ± 0.1 readings %j are %s', (readings, expected) => {
+    expect(check([readings], 27.5, 0.1, 0.03)).toEqual([[expected]]);
+  });
+
+  test('OVAL is a mean in spec with more spread than allowed; a mean out of spec keeps its own verdict', () => {
+    expect(
+      check(
+        [
+          [27.4, 27.6],
+          [27.39, 27.61],
+          [27.7, 27.9],
+        ],
+        27.5,
+        0.1,
+        null,
+        0.2,
+      ).flat(),
+    ).toEqual(['IN SPEC', 'OVAL', 'LOOSE']);
+  });
+
+  test('an uncertainty of several cells is refused, an error in it is the answer', () => {
+    expect(called(() => crimpCheck([[1, 1]], one(1), one(0.01), col(1, 2)))[0]![0]).toMatch(
+      /^#VALUE! uncertainty came as 2 × 1 cells/,
+    );
+    expect(called(() => crimpCheck([[1, 1]], one(1), one(0.01), one(new FakeCellError('#NUM!'))))).toEqual([['#NUM! ']]);
+  });
+});
+
+test('CRIMPDETAIL gives mean, deviation, spread and verdict; errors and blanks fill the row', () => {
+  const readings = [
+    [27.46, 27.52, 27.5, 27.48],
+    [null, null, null, null],
+    [27.5, { type: 'Error', basicValue: '#DIV/0!' }, 27.5, 27.5],
+    [27.5, 27.7, 27.9, 27.7],
+  ];
+  expect(called(() => crimpDetail(readings, one(27.5), one(0.1), none))).toEqual([
+    [27.49, -0.01, 0.06, 'IN SPEC'],
+    ['', '', '', ''],
+    Array(4).fill('#DIV/0! '),
+    [27.7, 0.2, 0.4, 'LOOSE'],
+  ]);
+  expect(called(() => crimpDetail([[27.4, 27.6]], one(27.5), one(0.1), one(0.1)))).toEqual([[27.5, 0, 0.2, 'OVAL']]);
+});
+
+describe('CONFORMITY', () => {
+  test('is .977250 for 9.8 measured with u .1 and limits 9 … 10 (JCGM 106 form, computed in R)', () => {
+    expect(conformity(one(9.8), one(9.5), one(0.5), one(0.2))[0]![0]).toBeCloseTo(0.97725, 6);
+  });
+
+  test('is one half on a limit far from the other, whatever the side (symmetry), and leaves blank rows blank', () => {
+    const [low, high, blank] = conformity(col(9, 10, null), one(9.5), one(0.5), one(0.1)).flat();
+    expect(low).toBeCloseTo(0.5, 12);
+    expect(high).toBeCloseTo(0.5, 12);
+    expect(blank).toBe('');
+  });
+
+  test('keeps the digits of a small probability: 8 standard uncertainties outside is 6.22e-16 (tables of the normal distribution)', () => {
+    expect(conformity(one(10.8), one(9.5), one(0.5), one(0.2))[0]![0] / 6.220960574271785e-16).toBeCloseTo(1, 8);
+  });
+
+  test.each([
+    [0, '#VALUE! uncertainty is 0: it must be more than 0'],
+    [null, '#VALUE! uncertainty is blank: fill it in'],
+  ])('uncertainty %s: %s', (uncertainty, expected) => {
+    expect(called(() => conformity(one(9.8), one(9.5), one(0.5), one(uncertainty)))).toEqual([[expected]]);
+  });
+});
+
+describe('NEXTDIAL', () => {
+  const next = (dial: unknown, mean: number, step: unknown, lowest?: unknown, highest?: unknown, largestMove?: unknown) =>
+    called(() =>
+      nextDial(
+        one(dial),
+        [[mean, mean, mean, mean]],
+        one(1),
+        one(0.005),
+        one(step),
+        one(lowest ?? null),
+        one(highest ?? null),
+        one(largestMove ?? null),
+      ),
+    )[0]![0];
+
+  // .005 in a digit, and which way: common practice, REFERENCE of the project.
+  test.each([
+    [300, 1.005, 0.005, 300, 'in spec: leave it'],
+    [300, 1.01, 0.005, 302, 'too large is too loose: raise it'],
+    [300, 0.99, 0.005, 298, 'too small is too tight: lower it'],
+    [300, 1.01, -0.005, 298, 'a machine on which a lower number crimps tighter'],
+    [300, 1.0125, 0.005, 302, 'the smaller move on a tie'],
+    [300, 0.9875, 0.005, 298, 'the smaller move on a tie, the other way'],
+    [300, 1.0126, 0.005, 303, 'to the nearest digit'],
+    ['300', 1.01, '0.005', 302, 'numbers that arrive as text'],
+  ])('dial %s, mean %s, %s a digit: %s (%s)', (...[dial, mean, step, expected]) => {
+    expect(next(dial, mean, step)).toBe(expected);
+  });
+
+  test('one digit too coarse, out of range and too far are errors that say what to do', () => {
+    expect(next(300, 1.006, 0.012)).toMatch(/one digit is too coarse: use the calibration screw/);
+    expect(next(300, 1.006, 0.011)).toBe(301);
+    expect(next(300, 1.05, 0.005, 100, 305)).toMatch(
+      /^#VALUE! dial would be 310, above 305: look at die, hose, ferrule and readings first/,
+    );
+    expect(next(300, 0.95, 0.005, 295, 400)).toMatch(/^#VALUE! dial would be 290, below 295/);
+    expect(next(300, 1.05, 0.005, 300, 310)).toBe(310);
+    expect(next(300, 1.05, 0.005, 100, 500, 9)).toMatch(/^#VALUE! dial would move by 10 digits, more than 9/);
+    expect(next(300, 1.05, 0.005, 100, 500, 10)).toBe(310);
+    expect(next(300, 1.01, 0)).toBe('#VALUE! step is blank or zero: fill it in');
+    expect(next(300, 1.01, 0.005, 400, 200)).toBe('#VALUE! lowest is 400: it is above the highest setting 200');
+  });
+
+  test('a row without readings is blank although its dial is filled in; one without a dial is an error', () => {
+    const result = called(() =>
+      nextDial(
+        col(300, null),
+        [
+          [null, null],
+          [1, 1],
+        ],
+        one(1),
+        one(0.005),
+        one(0.005),
+      ),
+    );
+    expect(result).toEqual([[''], ['#VALUE! dial is blank: fill it in']]);
+  });
+});
+
+test('CALIBRATIONTURNS divides the deviation by the change per turn (.028 a turn: common practice); positive = tighter', () => {
+  expect(called(() => calibrationTurns(col(0.028, -0.014, 0, null, 'x'), one(0.028)))).toEqual([
+    [1],
+    [-0.5],
+    [0],
+    [''],
+    ['#VALUE! deviation is "x": enter the deviation, like 12.5, 3/8 or 1 1/2'],
+  ]);
+  expect(called(() => calibrationTurns(one(0.1), col(0, -1)))).toEqual([
+    ['#VALUE! change per turn is blank or zero: fill it in'],
+    ['#VALUE! change per turn is -1: it must be more than 0'],
+  ]);
+});
