@@ -2,7 +2,7 @@ import type { Decimal } from '../../core/units/decimal';
 import { TradeError } from '../../core/tradeError';
 import { cellContent, IncomingError, type CellContent } from './cellContent';
 import { number, type CellReader, type FilledCell } from './readers';
-import type { Cells } from './singles';
+import { blockOf, type Cells } from './singles';
 
 /** A row-wise argument: one value or a column (readings: a block), read row by row. */
 export interface Column<T> {
@@ -29,7 +29,7 @@ function filled(content: CellContent): content is FilledCell {
 }
 
 function cellColumn<T>(label: string, cells: Cells, atBlank: () => T, read: CellReader<T>): Column<T> {
-  const rows = cells && cells.length > 0 ? cells : [[null]];
+  const rows = blockOf(cells);
   if (rows[0]!.length > 1) {
     throw new TradeError('shape', label, `came as ${rows[0]!.length} columns`, 'give one value or one column');
   }
@@ -74,7 +74,7 @@ const readReading = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: tru
  * hosts deliver blanks) has not been filled in yet; a row with some readings missing is an error that names the missing one.
  */
 export function readingBlock(label: string, cells: Cells): Column<Decimal[]> {
-  const rows = cells && cells.length > 0 ? cells : [[null, null]];
+  const rows = blockOf(cells);
   if (rows[0]!.length < 2) {
     const advice = 'lay the readings of one crimp side by side, one crimp a row, two readings or more';
     throw new TradeError('shape', label, 'came as a single column', advice);
