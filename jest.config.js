@@ -1,3 +1,22 @@
+/** Packages that come as ES modules only. */
+const esModules = [
+  '@stdlib-esm',
+  'cjk-regex',
+  'collapse-white-space',
+  'flatbush',
+  'flatqueue',
+  'franc-min',
+  'kdbush',
+  'lodash-es',
+  'n-gram',
+  'nanoid',
+  'quickselect',
+  'rbush',
+  'regexp-util',
+  'trigram-utils',
+  'unicode-regex',
+];
+
 /** Unit, property and bundle tests run in Node; component tests name their environment in a docblock. */
 export default {
   testEnvironment: 'node',
@@ -6,6 +25,6 @@ export default {
   transform: {
     '^.+\\.(t|j)sx?$': ['@swc/jest', { jsc: { target: 'es2022', transform: { react: { runtime: 'automatic' } } } }],
   },
-  transformIgnorePatterns: ['/node_modules/(?!(@stdlib-esm)/)'],
+  transformIgnorePatterns: [`/node_modules/(?!(${esModules.join('|')})/)`],
   moduleNameMapper: { '\\.css$': '<rootDir>/tests/emptyStyle.cjs' },
 };

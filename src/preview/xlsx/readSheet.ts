@@ -1,0 +1,139 @@
+import type { ICellData, IWorksheetData } from '@univerjs/core';
+import type { Cell, Worksheet } from 'exceljs';
+import { blockOf, cellAddress } from './address';
+import { formulaText, plainValue } from './fileValue';
+import type { CachedValue, FileCell } from './readXlsx';
+import { typedFormula } from './storedFormula';
+import type { StyleTable } from './styleTable';
+import { UnreadableFile } from './unreadableFile';
+
+const MOST_ROWS = 120_000;
+const MOST_COLUMNS = 2_000;
+const POINT = 4 / 3;
+
+/** Excel's width in characters as pixels at 100 %. */
+export function pixelsOfWidth(characters: number): number {
+  return Math.floor(characters * 7 + 5);
+}
+
+function pageCell(value: CachedValue | null, formula: string | undefined, style: string | undefined): ICellData {
+  const typed =
+    typeof value === 'number' ? { v: value, t: 2 } : typeof value === 'boolean' ? { v: value ? 1 : 0, t: 3 } : { v: value, t: 1 };
+  return { ...(value !== null && typed), ...(formula && { f: formula }), ...(style && { s: style }) };
+}
+
+function checkSize(worksheet: Worksheet, name: string): void {
+  const { rowCount, columnCount } = worksheet;
+  if (rowCount <= MOST_ROWS && columnCount <= MOST_COLUMNS) return;
+  const most = `${MOST_ROWS.toLocaleString('en')} rows and ${MOST_COLUMNS.toLocaleString('en')} columns`;
+  throw new UnreadableFile(
+    `${name}: sheet ${worksheet.name} has ${rowCount.toLocaleString('en')} rows and ${columnCount.toLocaleString('en')} columns; the try-out sheet shows up to ${most}. Open it in Excel.`,
+  );
+}
+
+/** Cells that a formula elsewhere fills, by `row,column`, with the address that formula stands in. */
+function filledCells(worksheet: Worksheet): Map<string, string> {
+  const filled = new Map<string, string>();
+  // The library counts these anew at every reading.
+  const { rowCount, columnCount } = worksheet;
+  eachCell(worksheet, cell => {
+    const { shareType, ref } = cell.model as unknown as { shareType?: string; ref?: string };
+    const block = shareType === 'array' && ref ? blockOf(ref) : undefined;
+    if (!block) return;
+    for (let row = block.startRow; row <= Math.min(block.endRow, rowCount - 1); row++) {
+      for (let column = block.startColumn; column <= Math.min(block.endColumn, columnCount - 1); column++) {
+        filled.set(`${row},${column}`, cell.address);
+      }
+    }
+  });
+  return filled;
+}
+
+/** Every cell that the file mentions, blank ones with a style included (the library's own iterators leave those out or make up others). */
+function eachCell(worksheet: Worksheet, visit: (cell: Cell, row: number, column: number) => void): void {
+  const { _rows: rows } = worksheet as unknown as { _rows: ({ _cells: (Cell | undefined)[] } | undefined)[] };
+  rows.forEach((row, rowIndex) => row?._cells.forEach((cell, column) => cell && visit(cell, rowIndex, column)));
+}
+
+function frozen(worksheet: Worksheet): IWorksheetData['freeze'] | undefined {
+  const view = worksheet.views?.[0];
+  if (view?.state !== 'frozen') return undefined;
+  const { xSplit = 0, ySplit = 0 } = view;
+  return { xSplit, ySplit, startRow: ySplit || -1, startColumn: xSplit || -1 };
+}
+
+function columnsOf(worksheet: Worksheet, styles: StyleTable): NonNullable<IWorksheetData['columnData']> {
+  const columns: Record<number, { w?: number; hd?: 0 | 1; s?: string }> = {};
+  const count = Math.max(worksheet.columnCount, worksheet.columns?.length ?? 0);
+  for (let number = 1; number <= count; number++) {
+    const { width, hidden, style } = worksheet.getColumn(number);
+    const s = style && styles.idOf(style);
+    if (width || hidden || s)
+      columns[number - 1] = { ...(width && { w: pixelsOfWidth(width) }), ...(hidden && { hd: 1 }), ...(s && { s }) };
+  }
+  return columns;
+}
+
+interface ReadSheet {
+  readonly data: Partial<IWorksheetData>;
+  readonly cells: FileCell[];
+}
+
+function cellsOf(worksheet: Worksheet, styles: StyleTable) {
+  const filled = filledCells(worksheet);
+  const cells: FileCell[] = [];
+  const cellData: Record<number, Record<number, ICellData>> = {};
+  const rowData: Record<number, { h?: number; hd?: 0 | 1 }> = {};
+
+  const read = (cell: Cell, row: number, column: number) => {
+    const style = styles.idOf(cell.style);
+    const covered = cell.isMerged && cell.master !== cell;
+    const from = filled.get(`${row},${column}`);
+    const address = cellAddress(row, column);
+    const isFilled = from !== undefined && from !== address;
+    const value = covered ? null : plainValue(cell.value);
+    const stored = covered || isFilled ? undefined : formulaText(cell);
+    const formula = stored === undefined ? undefined : typedFormula(stored);
+    if (value !== null || formula) {
+      const origin = isFilled ? { filledFrom: from } : {};
+      cells.push({ sheet: worksheet.name, address, cached: value ?? '', ...(formula && { formula }), ...origin });
+    }
+    const page = pageCell(isFilled ? null : value, formula, style);
+    if (Object.keys(page).length > 0) (cellData[row] ??= {})[column] = page;
+  };
+
+  eachCell(worksheet, read);
+  worksheet.eachRow({ includeEmpty: false }, ({ height, hidden }, number) => {
+    if (height || hidden) rowData[number - 1] = { ...(height && { h: height * POINT }), ...(hidden && { hd: 1 }) };
+  });
+  return { cells, cellData, rowData };
+}
+
+/**
+ * One sheet of a file for the spreadsheet page.
+ * @throws UnreadableFile where it is larger than the page can show
+ */
+export function readSheet(worksheet: Worksheet, id: string, styles: StyleTable, name: string): ReadSheet {
+  checkSize(worksheet, name);
+  const { cells, cellData, rowData } = cellsOf(worksheet, styles);
+  const freeze = frozen(worksheet);
+  const merges = ((worksheet.model as unknown as { merges?: string[] }).merges ?? [])
+    .map(blockOf)
+    .filter(block => block !== undefined);
+  const data: Partial<IWorksheetData> = {
+    id,
+    name: worksheet.name,
+    hidden: worksheet.state === 'visible' ? 0 : 1,
+    rowCount: Math.max(200, worksheet.rowCount + 100),
+    columnCount: Math.max(26, worksheet.columnCount + 12),
+    defaultRowHeight: 20,
+    defaultColumnWidth: 64,
+    cellData,
+    rowData,
+    columnData: columnsOf(worksheet, styles),
+    mergeData: merges,
+    showGridlines: worksheet.views?.[0]?.showGridLines === false ? 0 : 1,
+    ...(freeze && { freeze }),
+  };
+  return { data, cells };
+}

@@ -1,0 +1,76 @@
+import type { IWorkbookData } from '@univerjs/core';
+import type { Workbook } from 'exceljs';
+import { loadExcelJs } from './excelJs';
+import { definedNameResources } from './definedNames';
+import { readSheet } from './readSheet';
+import { StyleTable } from './styleTable';
+import { checkFileStart, UnreadableFile } from './unreadableFile';
+
+/** A value as the file holds it, also of cells that a formula fills; error values as their text. */
+export type CachedValue = string | number | boolean;
+
+/** One cell of the file. */
+export interface FileCell {
+  readonly sheet: string;
+  readonly address: string;
+  /** As typed, with `=`; missing in cells without formula and in those filled from elsewhere. */
+  readonly formula?: string;
+  readonly cached: CachedValue;
+  /** Address of the cell whose formula fills this one. */
+  readonly filledFrom?: string;
+}
+
+/** A workbook read from a file. */
+export interface OpenedWorkbook {
+  /** For the spreadsheet page and the headless host. */
+  readonly data: IWorkbookData;
+  /** Every filled cell as the file holds it, sheet by sheet, row by row. */
+  readonly cells: readonly FileCell[];
+  /** What the person should know: sentences. */
+  readonly notes: readonly string[];
+}
+
+/** More formulas than this are calculated, but slowly. */
+const MANY_FORMULAS = 10_000;
+
+async function load(bytes: Uint8Array, name: string): Promise<Workbook> {
+  checkFileStart(bytes, name);
+  const { Workbook } = await loadExcelJs();
+  const workbook = new Workbook();
+  try {
+    await workbook.xlsx.load(bytes.slice().buffer as ArrayBuffer);
+  } catch {
+    throw new UnreadableFile(
+      `${name} could not be read: it is damaged, or not an .xlsx workbook. Save it again in your spreadsheet program.`,
+    );
+  }
+  if (workbook.worksheets.length === 0) throw new UnreadableFile(`${name} holds no worksheet.`);
+  return workbook;
+}
+
+/**
+ * Reads an .xlsx workbook: values, formulas, names, formats, styles, widths, merges, frozen panes.
+ * @param bytes the file
+ * @param name its name, for sentences
+ * @throws UnreadableFile with a sentence for the person who picked the file
+ */
+export async function readXlsx(bytes: Uint8Array, name = 'The file'): Promise<OpenedWorkbook> {
+  const workbook = await load(bytes, name);
+  const styles = new StyleTable();
+  const sheets = workbook.worksheets.map((worksheet, index) => readSheet(worksheet, `sheet${index + 1}`, styles, name));
+  const cells = sheets.flatMap(sheet => sheet.cells);
+  const formulas = cells.filter(cell => cell.formula).length;
+  const data: IWorkbookData = {
+    id: 'workbook',
+    name,
+    appVersion: '',
+    locale: 'enUS' as IWorkbookData['locale'],
+    styles: styles.byId,
+    sheetOrder: sheets.map(sheet => sheet.data.id!),
+    sheets: Object.fromEntries(sheets.map(sheet => [sheet.data.id!, sheet.data])),
+    resources: definedNameResources(workbook),
+  };
+  const notes =
+    formulas > MANY_FORMULAS ? [`${formulas.toLocaleString('en')} formulas: calculating them takes a while here.`] : [];
+  return { data, cells, notes };
+}

@@ -1,0 +1,133 @@
+import type { ICellData, IStyleData, IWorkbookData, IWorksheetData, Nullable } from '@univerjs/core';
+import type { Cell, CellErrorValue, CellValue as FileCellValue, Worksheet } from 'exceljs';
+import { readCell } from '../host/cellReading';
+import { blockAddress, cellAddress, type CellBlock } from './address';
+import { fileStyle } from './cellStyle';
+import { definedNamesOf } from './definedNames';
+import { markDynamicArrays } from './dynamicArrays';
+import { loadExcelJs } from './excelJs';
+import { isErrorText } from '../host/cellReading';
+import type { CachedValue } from './readXlsx';
+import { callsOurs, storedFormula } from './storedFormula';
+
+/** A workbook of the spreadsheet page with all that a file needs. */
+export interface SavedWorkbook {
+  readonly data: IWorkbookData;
+  /** Formula of a cell as typed; undefined where it holds none. */
+  formulaOf(sheetId: string, row: number, column: number): string | undefined;
+  /** Block that the formula of a cell fills. */
+  blockOf(sheetId: string, row: number, column: number): CellBlock | undefined;
+  /** What the file that was opened holds for a formula that still stands where it stood. */
+  valueInFile(sheetName: string, address: string, formula: string): CachedValue | undefined;
+  /** Cell as a formula elsewhere fills it. */
+  filledCell(sheetId: string, row: number, column: number): Nullable<ICellData>;
+}
+
+const POINT = 4 / 3;
+
+function fileValue(cell: Nullable<ICellData>): FileCellValue {
+  const value = readCell(cell);
+  if (typeof value === 'object') return { error: value.error } as CellErrorValue;
+  return value === '' ? null : value;
+}
+
+function charactersOfPixels(pixels: number): number {
+  return Math.round(((pixels - 5) / 7) * 100) / 100;
+}
+
+class SheetWriter {
+  constructor(
+    private readonly workbook: SavedWorkbook,
+    private readonly id: string,
+    private readonly sheet: Partial<IWorksheetData>,
+    private readonly worksheet: Worksheet,
+  ) {}
+
+  private styleOf(style: Nullable<IStyleData | string>): IStyleData | undefined {
+    return (typeof style === 'string' ? this.workbook.data.styles[style] : style) || undefined;
+  }
+
+  private writeFormula(cell: Cell, formula: string, row: number, column: number, page: Nullable<ICellData>): void {
+    const block = this.workbook.blockOf(this.id, row, column);
+    const result = this.resultOf(this.workbook.filledCell(this.id, row, column) ?? page, formula, cellAddress(row, column));
+    const stored = storedFormula(formula);
+    const spills = block && (block.endRow > block.startRow || block.endColumn > block.startColumn);
+    if (!spills && !callsOurs(formula)) {
+      cell.value = { formula: stored, result } as FileCellValue;
+      return;
+    }
+    const ref = block ? blockAddress(block) : cellAddress(row, column);
+    cell.value = { formula: stored, result, shareType: 'array', ref } as unknown as FileCellValue;
+    if (block && spills) this.writeFilled(block);
+  }
+
+  /** A formula with a function or name that only another program knows keeps the value that program gave. */
+  private resultOf(page: Nullable<ICellData>, formula: string, address: string): FileCellValue {
+    if (page?.v !== '#NAME?') return fileValue(page) ?? '';
+    const known = this.workbook.valueInFile(this.worksheet.name, address, formula) ?? page.v;
+    return isErrorText(known) ? ({ error: known } as CellErrorValue) : known;
+  }
+
+  private writeFilled(block: CellBlock): void {
+    for (let row = block.startRow; row <= block.endRow; row++) {
+      for (let column = block.startColumn; column <= block.endColumn; column++) {
+        if (row === block.startRow && column === block.startColumn) continue;
+        const value = fileValue(this.workbook.filledCell(this.id, row, column));
+        if (value !== null) this.worksheet.getCell(row + 1, column + 1).value = value;
+      }
+    }
+  }
+
+  writeCells(): void {
+    for (const [rowKey, cells] of Object.entries(this.sheet.cellData ?? {})) {
+      for (const [columnKey, page] of Object.entries((cells ?? {}) as Record<string, ICellData>)) {
+        const [row, column] = [Number(rowKey), Number(columnKey)];
+        const cell = this.worksheet.getCell(row + 1, column + 1);
+        const style = this.styleOf(page?.s);
+        if (style) cell.style = fileStyle(style);
+        const formula = this.workbook.formulaOf(this.id, row, column);
+        if (formula) this.writeFormula(cell, formula, row, column, page);
+        else if (fileValue(page) !== null) cell.value = fileValue(page);
+      }
+    }
+  }
+
+  writeLayout(): void {
+    const { columnData = {}, rowData = {}, mergeData = [], freeze, showGridlines, hidden } = this.sheet;
+    for (const [key, column] of Object.entries(columnData)) {
+      const target = this.worksheet.getColumn(Number(key) + 1);
+      if (column?.w) target.width = charactersOfPixels(column.w);
+      if (column?.hd) target.hidden = true;
+      const style = this.styleOf(column?.s);
+      if (style) Object.assign(target, fileStyle(style));
+    }
+    for (const [key, row] of Object.entries(rowData)) {
+      const target = this.worksheet.getRow(Number(key) + 1);
+      if (row?.h) target.height = row.h / POINT;
+      if (row?.hd) target.hidden = true;
+    }
+    for (const block of mergeData) this.worksheet.mergeCells(blockAddress(block));
+    const frozen = freeze && (freeze.xSplit > 0 || freeze.ySplit > 0);
+    const split = frozen ? { state: 'frozen' as const, xSplit: freeze.xSplit, ySplit: freeze.ySplit } : {};
+    this.worksheet.views = [{ ...split, showGridLines: showGridlines !== 0 }];
+    if (hidden) this.worksheet.state = 'hidden';
+  }
+}
+
+/**
+ * Writes a workbook as .xlsx, the formulas of ours in the form Excel stores and with their values beside them, so that a reader
+ * without the add-in sees the numbers.
+ * @returns the file
+ */
+export async function writeXlsx(workbook: SavedWorkbook): Promise<Uint8Array> {
+  const { Workbook } = await loadExcelJs();
+  const file = new Workbook();
+  for (const id of workbook.data.sheetOrder) {
+    const sheet = workbook.data.sheets[id]!;
+    const writer = new SheetWriter(workbook, id, sheet, file.addWorksheet(sheet.name));
+    writer.writeLayout();
+    writer.writeCells();
+  }
+  for (const { name, range } of definedNamesOf(workbook.data)) file.definedNames.add(range, name);
+  return markDynamicArrays(new Uint8Array(await file.xlsx.writeBuffer()));
+}

@@ -1,0 +1,73 @@
+import { strFromU8, unzipSync } from 'fflate';
+import { hostFunctions } from '../../../src/preview/host/hostFunctions';
+import { savedWorkbook } from '../../../src/preview/host/savedWorkbook';
+import { headlessWorkbook } from '../../../src/preview/headless/headlessWorkbook';
+import { loadScript } from '../../../src/preview/headless/loadScript';
+import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
+import { writeXlsx } from '../../../src/preview/xlsx/writeXlsx';
+import { builtFunctions } from '../builtFunctions';
+import { workshopFile } from '../workshopFile';
+
+const functions = builtFunctions();
+
+/** Opens a file, calculates it, and saves it again. */
+async function savedAgain(file: Uint8Array): Promise<Uint8Array> {
+  const { data, cells } = await readXlsx(file);
+  const workbook = headlessWorkbook(data, hostFunctions(functions.metadata, loadScript(functions.script)));
+  await workbook.calculate();
+  const saved = await writeXlsx(savedWorkbook(workbook.univer, workbook.api, cells));
+  workbook.dispose();
+  return saved;
+}
+
+describe('a workbook that is opened and saved as .xlsx', () => {
+  it('keeps every cell: values, formulas, spills, errors', async () => {
+    const file = await workshopFile();
+    expect((await readXlsx(await savedAgain(file))).cells).toEqual((await readXlsx(file)).cells);
+  });
+
+  it('keeps styles, formats, widths, merges, frozen panes, grid lines and names', async () => {
+    const file = await workshopFile();
+    const before = (await readXlsx(file)).data;
+    const after = (await readXlsx(await savedAgain(file))).data;
+    const sheet = (data: typeof before) => data.sheets[data.sheetOrder[0]!]!;
+    const look = (data: typeof before, row: number, column: number) =>
+      data.styles[sheet(data).cellData![row]![column]!.s as string];
+    expect(look(after, 0, 0)).toEqual(look(before, 0, 0));
+    expect(look(after, 0, 0)).toMatchObject({
+      bl: 1,
+      ht: 2,
+      tb: 3,
+      bg: { rgb: '#DDEBF7' },
+      bd: { b: { s: 1, cl: { rgb: '#336699' } } },
+    });
+    expect(look(after, 1, 4)).toEqual({ n: { pattern: 'dd/mm/yyyy' }, ...look(before, 1, 4) });
+    for (const key of ['mergeData', 'freeze', 'showGridlines', 'name'] as const)
+      expect(sheet(after)[key]).toEqual(sheet(before)[key]);
+    expect(sheet(after).columnData![0]).toMatchObject({ w: 145 });
+    expect(after.resources).toEqual(before.resources);
+  });
+
+  it('reads a date as its day number (25 November 2026 is day 46351)', async () => {
+    const { cells } = await readXlsx(await workshopFile());
+    expect(cells.find(cell => cell.address === 'E2')!.cached).toBe(46_351);
+  });
+
+  it('stores our formulas the way Excel does, marked as dynamic arrays', async () => {
+    const parts = unzipSync(await savedAgain(await workshopFile()));
+    const sheet = strFromU8(parts['xl/worksheets/sheet1.xml']!);
+    expect(sheet).toMatch(
+      /<c r="D2"[^>]* cm="1"[^>]*><f t="array" ref="D2">_xldudf_HOSE_CUTLENGTH\(A2,B2,C2\)<\/f><v>14\.62<\/v>/,
+    );
+    expect(sheet).toMatch(/<f t="array" ref="D4:D5">_xldudf_HOSE_CUTLENGTH\(Overalls,B4:B5,1\)<\/f>/);
+    expect(parts['xl/metadata.xml']).toBeDefined();
+  });
+
+  it('keeps formulas it has no function for, with the value the other program gave', async () => {
+    const file = await workshopFile(workbook => {
+      workbook.getWorksheet('Jobs')!.getCell('F3').value = { formula: 'NOSUCHFUNCTION(A2)', result: 7 };
+    });
+    const { cells } = await readXlsx(await savedAgain(file));
+    expect(cells.find(cell => cell.address === 'F3')).toMatchObject({ formula: '=NOSUCHFUNCTION(A2)', cached: 7 });
+  });
+});
