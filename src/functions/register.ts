@@ -1,4 +1,5 @@
 import { calibrationTurns, conformity, crimpCheck, crimpDetail, nextDial } from './crimp';
+import { cutPlan } from './cutplan';
 import { cutLength, lengthChange, lengthLimits, overallLength, routeLength } from './length';
 
 /** Every worksheet function by its id. Ids are stored in people's files and never change. */
@@ -13,6 +14,7 @@ export const worksheetFunctions = {
   CONFORMITY: conformity,
   NEXTDIAL: nextDial,
   CALIBRATIONTURNS: calibrationTurns,
+  CUTPLAN: cutPlan,
 } as const;
 
 for (const [id, worksheetFunction] of Object.entries(worksheetFunctions)) {

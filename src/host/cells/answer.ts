@@ -25,6 +25,16 @@ export function answer<T>(call: () => T): T {
   }
 }
 
+/** As `answer`, for a call that takes its time. */
+export async function answerLater<T>(call: () => Promise<T>): Promise<T> {
+  try {
+    return await call();
+  } catch (error) {
+    if (error instanceof TradeError) throw cellErrorOf(error);
+    throw error;
+  }
+}
+
 /** A table of results, or a single one, for the sheet. */
 export function table(rows: readonly (readonly Answer[])[]): any[][] {
   return rows.map(row => row.map(cellOf));

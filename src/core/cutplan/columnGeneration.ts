@@ -1,0 +1,107 @@
+import { patternOf, type GridProblem, type Pattern } from './gridProblem';
+import { bestFills } from './knapsack';
+import { Master } from './master';
+import type { Work } from './work';
+
+/** The linear relaxation once no pattern improves it (or the work ran out). */
+export interface Relaxation {
+  readonly value: number;
+  readonly duals: Float64Array;
+  readonly patterns: readonly Pattern[];
+  readonly uses: readonly { pattern: Pattern; value: number }[];
+  readonly short: number;
+  readonly complete: boolean;
+}
+
+/** Collects the patterns that would improve the linear program under its present duals. */
+class Pricing {
+  readonly found: Pattern[] = [];
+  private readonly open: number[];
+
+  constructor(
+    private readonly problem: GridProblem,
+    private readonly duals: { items: Float64Array; stock: Float64Array },
+    private readonly work: Work,
+    private readonly isQuick: boolean,
+  ) {
+    this.open = problem.stock.map((_, t) => t).filter(t => problem.stock[t]!.count > 0);
+  }
+
+  private consider(t: number, counts: ArrayLike<number>): void {
+    const pattern = patternOf(this.problem, t, counts);
+    const earned = pattern.items.reduce(
+      (sum, item, k) => sum + this.duals.items[item]! * pattern.counts[k]!,
+      this.duals.stock[t]!,
+    );
+    if (pattern.width > 0 && pattern.loss - earned < -1e-7 * (1 + pattern.loss)) this.found.push(pattern);
+  }
+
+  /** Patterns that fill each stock. */
+  full(limits: readonly number[]): void {
+    const { widths, stock } = this.problem;
+    const capacities = this.open.map(t => stock[t]!.capacity);
+    const fills = bestFills(widths, this.duals.items, limits, capacities, this.work, this.isQuick);
+    this.open.forEach((t, k) => {
+      this.consider(t, fills[k]!.counts);
+      if (this.open.length === 1) fills[k]!.others?.forEach(other => this.consider(t, other));
+    });
+  }
+
+  /** Patterns that leave an offcut of each stock. */
+  offcuts(): void {
+    const { widths, demand, stock } = this.problem;
+    const open = this.open.filter(t => stock[t]!.base < stock[t]!.whole);
+    if (open.length === 0) return;
+    const gains = this.duals.items.map((dual, item) => dual - widths[item]!);
+    const room = open.map(t => Math.min(stock[t]!.capacity, stock[t]!.whole - stock[t]!.base));
+    const fills = bestFills(widths, gains, demand, room, this.work, this.isQuick);
+    open.forEach((t, k) => this.consider(t, fills[k]!.counts));
+  }
+
+  /** Further patterns from pieces that the ones found do not use, so that one round serves many widths. */
+  others(): void {
+    const limits = [...this.problem.demand];
+    for (let k = 0; k < this.found.length && k < OTHERS; k++) {
+      this.found[k]!.items.forEach(item => (limits[item] = 0));
+      if (k === this.found.length - 1) this.full(limits);
+    }
+  }
+}
+
+const OTHERS = 12;
+
+/** The most attractive patterns; a quick look first, a thorough one only where that finds nothing. */
+function attractive(problem: GridProblem, duals: { items: Float64Array; stock: Float64Array }, work: Work): Pattern[] {
+  for (const isQuick of [true, false]) {
+    const pricing = new Pricing(problem, duals, work, isQuick);
+    pricing.full(problem.demand);
+    pricing.offcuts();
+    if (pricing.found.length > 0) {
+      if (isQuick && problem.stock.length <= 3) pricing.others();
+      return pricing.found;
+    }
+  }
+  return [];
+}
+
+/**
+ * Column generation (Gilmore and Gomory): solves the linear relaxation of a cutting problem.
+ * @param start patterns to begin with
+ * @yields after every round
+ */
+export function* relax(problem: GridProblem, start: Iterable<Pattern>, work: Work): Generator<void, Relaxation> {
+  const master = new Master(problem, start, work);
+  let complete = false;
+  while (!work.over) {
+    if (!master.solve()) break;
+    let added = 0;
+    for (const pattern of attractive(problem, master.duals(), work)) if (master.add(pattern)) added++;
+    if (added === 0) {
+      complete = true;
+      break;
+    }
+    yield;
+  }
+  const { uses, short } = master.solution();
+  return { value: master.objective, duals: master.duals().items, patterns: master.patterns, uses, short, complete };
+}

@@ -1,0 +1,75 @@
+import { relax, type Relaxation } from './columnGeneration';
+import { greedyPlan, type GreedyOrder } from './greedy';
+import type { GridPlan, GridProblem, Pattern, PatternUse } from './gridProblem';
+import { isDone, planOf, residual } from './residual';
+import type { Work } from './work';
+
+const FINISH: readonly GreedyOrder[] = [
+  { pieces: 'longest', stock: 'shortest', place: 'tightest' },
+  { pieces: 'longest', stock: 'longest', place: 'tightest' },
+];
+
+function mostTimes(problem: GridProblem, pattern: Pattern): number {
+  const byPieces = Math.min(...pattern.items.map((item, k) => Math.floor(problem.demand[item]! / pattern.counts[k]!)));
+  return Math.min(problem.stock[pattern.stock]!.count, byPieces);
+}
+
+/** Which patterns to fix next: all whole parts, or, where there are none, the one nearest to a whole number above (skipping `skip`). */
+function choice(problem: GridProblem, relaxation: Relaxation, skip: number): PatternUse[] {
+  const whole = relaxation.uses
+    .map(({ pattern, value }) => ({ pattern, times: Math.min(Math.floor(value + 1e-4), mostTimes(problem, pattern)) }))
+    .filter(use => use.times > 0);
+  if (whole.length > 0) {
+    const fixed: PatternUse[] = [];
+    let rest = problem;
+    for (const use of whole) {
+      const times = Math.min(use.times, mostTimes(rest, use.pattern));
+      if (times <= 0) continue;
+      fixed.push({ pattern: use.pattern, times });
+      rest = residual(rest, [{ pattern: use.pattern, times }])!;
+    }
+    if (fixed.length > 0) return fixed;
+  }
+  const rounded = [...relaxation.uses].sort((a, b) => b.value - a.value || b.pattern.width - a.pattern.width);
+  const pick = rounded[Math.min(skip, rounded.length - 1)];
+  return pick ? [{ pattern: pick.pattern, times: 1 }] : [];
+}
+
+/**
+ * Diving: fixes patterns of the relaxation, solves what is left again, and so on; every stage is also finished greedily.
+ * @param root relaxation of the whole problem
+ * @param deviation the stage at which the second choice is taken instead of the first; −1 for never
+ * @yields each plan found, undefined in between
+ */
+export function* dive(
+  problem: GridProblem,
+  root: Relaxation,
+  deviation: number,
+  skip: number,
+  sheet: { pieces: readonly number[]; stock: readonly number[] },
+  work: Work,
+): Generator<GridPlan | undefined, void> {
+  const fixed: PatternUse[] = [];
+  let rest: GridProblem | undefined = problem;
+  let relaxation = root;
+  for (let stage = 0; rest && !isDone(rest) && !work.over; stage++) {
+    if (relaxation.short > 0.5) return;
+    const next = choice(rest, relaxation, stage === deviation ? skip : 0);
+    if (next.length === 0) return;
+    fixed.push(...next);
+    rest = residual(rest, next);
+    if (!rest) return;
+    for (const order of FINISH) {
+      const end: GridPlan | undefined = isDone(rest) ? { uses: [], loss: 0 } : greedyPlan(rest, order, sheet);
+      if (end) yield planOf(problem, [...fixed, ...end.uses]);
+    }
+    if (isDone(rest)) return;
+    const steps: Generator<void, Relaxation> = relax(rest, relaxation.patterns, work);
+    let step = steps.next();
+    while (!step.done) {
+      yield undefined;
+      step = steps.next();
+    }
+    relaxation = step.value;
+  }
+}

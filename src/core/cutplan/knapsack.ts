@@ -1,0 +1,179 @@
+import { commonDivisor } from './gridProblem';
+import type { Work } from './work';
+
+/** The best filling of one capacity. */
+export interface Fill {
+  readonly value: number;
+  /** No filling is worth more; equals `value` where the search was complete. */
+  readonly upper: number;
+  /** Pieces of each width. */
+  readonly counts: Int32Array;
+  /** Other good fillings that came up on the way. */
+  readonly others?: readonly Int32Array[];
+}
+
+interface Choice {
+  readonly item: number;
+  readonly width: number;
+  readonly value: number;
+  readonly limit: number;
+  readonly ratio: number;
+}
+
+const SMALL_TABLE = 300_000;
+const LARGEST_TABLE = 30_000_000;
+const OTHERS = 30;
+const QUICK_NODES = 2_000;
+const CELLS_PER_STEP = 800;
+const NODES_PER_STEP = 15;
+
+function choicesOf(widths: readonly number[], values: ArrayLike<number>, limits: ArrayLike<number>, largest: number): Choice[] {
+  const choices: Choice[] = [];
+  for (let item = 0; item < widths.length; item++) {
+    const width = widths[item]!;
+    const value = values[item]!;
+    const limit = Math.min(limits[item]!, Math.floor(largest / width));
+    if (value > 0 && limit > 0) choices.push({ item, width, value, limit, ratio: value / width });
+  }
+  return choices.sort((a, b) => b.ratio - a.ratio || a.item - b.item);
+}
+
+/** Copies of a choice bundled by powers of two, so that a table over 0/1 choices covers its limit. */
+function bundles(choices: readonly Choice[]): { item: number; copies: number; width: number; value: number }[] {
+  return choices.flatMap(({ item, width, value, limit }) => {
+    const parts = [];
+    for (let left = limit, size = 1; left > 0; left -= size, size *= 2) {
+      const copies = Math.min(size, left);
+      parts.push({ item, copies, width: width * copies, value: value * copies });
+      if (size > left) break;
+    }
+    return parts;
+  });
+}
+
+/** The same parts in a fixed mixed order: then the last rows of a table bring fillings that differ. */
+function mixed<T>(parts: readonly T[]): T[] {
+  const key = (k: number) => (k * 0.6180339887498949) % 1;
+  return parts
+    .map((part, k) => ({ part, key: key(k + 1) }))
+    .sort((a, b) => a.key - b.key)
+    .map(one => one.part);
+}
+
+function byTable(choices: readonly Choice[], capacities: readonly number[], size: number, work: Work): Fill[] {
+  const unit = commonDivisor(choices.map(choice => choice.width));
+  const largest = Math.floor(Math.max(0, ...capacities) / unit);
+  const cells = largest + 1;
+  const parts = mixed(bundles(choices).map(part => ({ ...part, width: part.width / unit })));
+  const best = new Float64Array(cells);
+  const taken = new Uint8Array(parts.length * cells);
+  const ends = capacities.map(capacity => Math.floor(Math.max(0, capacity) / unit));
+  const improvedAt: number[][] = ends.map(() => []);
+  parts.forEach((part, row) => {
+    const start = row * cells;
+    for (let at = largest, from = largest - part.width; from >= 0; at--, from--) {
+      const value = best[from]! + part.value;
+      if (value > best[at]!) {
+        best[at] = value;
+        taken[start + at] = 1;
+      }
+    }
+    ends.forEach((end, k) => taken[start + end] && improvedAt[k]!.push(row));
+  });
+  work.spend((parts.length * largest) / CELLS_PER_STEP);
+  const filling = (last: number, end: number): Int32Array => {
+    const counts = new Int32Array(size);
+    for (let row = last, at = end; row >= 0; row--) {
+      if (taken[row * cells + at]) {
+        counts[parts[row]!.item]! += parts[row]!.copies;
+        at -= parts[row]!.width;
+      }
+    }
+    return counts;
+  };
+  return ends.map((end, k) => {
+    const others = improvedAt[k]!.slice(-OTHERS - 1, -1).map(row => filling(row, end));
+    return { value: best[end]!, upper: best[end]!, counts: filling(parts.length - 1, end), others };
+  });
+}
+
+/** Depth-first search, best value by width first; the bound fills what is left in that order, the last piece in part. */
+function bySearch(choices: readonly Choice[], capacity: number, size: number, nodes: number, work: Work): Fill {
+  const n = choices.length;
+  const width = Float64Array.from(choices, choice => choice.width);
+  const value = Float64Array.from(choices, choice => choice.value);
+  const limit = Int32Array.from(choices, choice => choice.limit);
+  const narrowest = new Float64Array(n + 1).fill(Infinity);
+  for (let i = n - 1; i >= 0; i--) narrowest[i] = Math.min(narrowest[i + 1]!, width[i]!);
+  const now = new Int32Array(n);
+  let best = 0;
+  let bestCounts = new Int32Array(n);
+  let left = nodes;
+
+  const bound = (from: number, room: number): number => {
+    let total = 0;
+    for (let i = from; i < n; i++) {
+      const fits = Math.min(limit[i]!, Math.floor(room / width[i]!));
+      total += fits * value[i]!;
+      room -= fits * width[i]!;
+      if (fits < limit[i]!) return total + (room * value[i]!) / width[i]!;
+    }
+    return total;
+  };
+  // A hair is added, so that no rounding of the division can hide a better filling.
+  const roomy = (total: number) => total * (1 + 1e-12) + 1e-12;
+  const top = roomy(bound(0, capacity));
+
+  const visit = (from: number, room: number, sum: number): void => {
+    if (sum > best) {
+      best = sum;
+      bestCounts = now.slice();
+    }
+    for (let i = from; i < n; i++) {
+      if (room < narrowest[i]!) return;
+      if (width[i]! > room) continue;
+      if (--left < 0 || roomy(sum + bound(i, room)) <= best) return;
+      for (let copies = Math.min(limit[i]!, Math.floor(room / width[i]!)); copies > 0; copies--) {
+        now[i] = copies;
+        visit(i + 1, room - copies * width[i]!, sum + copies * value[i]!);
+        now[i] = 0;
+        if (left < 0) return;
+      }
+    }
+  };
+  visit(0, capacity, 0);
+  work.spend((nodes - Math.max(0, left)) / NODES_PER_STEP);
+  const counts = new Int32Array(size);
+  choices.forEach((choice, i) => (counts[choice.item] = bestCounts[i]!));
+  return { value: best, upper: left < 0 ? Math.max(best, top) : best, counts };
+}
+
+/**
+ * The best fillings of several capacities with pieces of limited number (bounded knapsack).
+ * Whole-number values below 2^53 are treated exactly.
+ * @param limits pieces of each width there are
+ * @param isQuick good fillings will do: only small tables are worked out in full
+ * @returns one filling a capacity. Where the work would be unreasonable its `upper` lies above its `value`
+ */
+export function bestFills(
+  widths: readonly number[],
+  values: ArrayLike<number>,
+  limits: ArrayLike<number>,
+  capacities: readonly number[],
+  work: Work,
+  isQuick = false,
+): Fill[] {
+  const largest = Math.max(0, ...capacities);
+  const choices = choicesOf(widths, values, limits, largest);
+  if (choices.length === 0) return capacities.map(() => ({ value: 0, upper: 0, counts: new Int32Array(widths.length) }));
+  const unit = commonDivisor(choices.map(choice => choice.width));
+  const rows = choices.reduce((sum, choice) => sum + Math.ceil(Math.log2(choice.limit + 1)), 0);
+  const cells = rows * (Math.floor(largest / unit) + 1);
+  if (cells <= SMALL_TABLE) return byTable(choices, capacities, widths.length, work);
+  if (isQuick) return capacities.map(capacity => bySearch(choices, capacity, widths.length, QUICK_NODES, work));
+  const isTableLarge = cells > LARGEST_TABLE;
+  const nodes = isTableLarge ? 200_000 : Math.max(2_000, cells / (30 * capacities.length));
+  const fills = capacities.map(capacity => bySearch(choices, capacity, widths.length, nodes, work));
+  if (isTableLarge || fills.every(fill => fill.upper === fill.value)) return fills;
+  return byTable(choices, capacities, widths.length, work);
+}

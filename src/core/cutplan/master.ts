@@ -1,0 +1,84 @@
+import { lossOf, patternKey, type GridProblem, type Pattern } from './gridProblem';
+import { Simplex } from './simplex';
+import type { Work } from './work';
+
+/** The pattern cut down to what is still wanted; undefined where nothing of it is, or the stock is used up. */
+export function clipped(problem: GridProblem, pattern: Pattern): Pattern | undefined {
+  const { demand, stock, widths } = problem;
+  if (stock[pattern.stock]!.count <= 0) return undefined;
+  if (pattern.items.every((item, k) => pattern.counts[k]! <= demand[item]!)) return pattern;
+  const counts = pattern.items.map((item, k) => Math.min(pattern.counts[k]!, demand[item]!));
+  const items = pattern.items.filter((_, k) => counts[k]! > 0);
+  if (items.length === 0) return undefined;
+  const left = counts.filter(count => count > 0);
+  const width = items.reduce((sum, item, k) => sum + left[k]! * widths[item]!, 0);
+  return { stock: pattern.stock, items, counts: left, width, loss: lossOf(stock[pattern.stock]!, width) };
+}
+
+/** What leaving out one piece costs in the linear program, so that it does so only where it must. */
+export function shortCost(problem: GridProblem): number {
+  return 10 * Math.max(1, ...problem.stock.map(stock => stock.whole));
+}
+
+/** The linear program over the patterns known so far. */
+export class Master {
+  readonly patterns: Pattern[] = [];
+  private readonly keys = new Set<string>();
+  private readonly itemRow: Int32Array;
+  private readonly stockRow: Int32Array;
+  private readonly simplex: Simplex;
+
+  constructor(
+    readonly problem: GridProblem,
+    start: Iterable<Pattern>,
+    work: Work,
+  ) {
+    const { demand, stock } = problem;
+    const rhs: number[] = [];
+    this.itemRow = Int32Array.from(demand, d => (d > 0 ? rhs.push(d) - 1 : -1));
+    const cover = rhs.length;
+    this.stockRow = Int32Array.from(stock, one => (one.count > 0 && !one.unlimited ? rhs.push(one.count) - 1 : -1));
+    this.simplex = new Simplex(rhs, cover, new Array<number>(cover).fill(shortCost(problem)), work);
+    for (const pattern of start) this.add(pattern);
+  }
+
+  /** Adds a pattern (cut down to the demand) unless it is known. */
+  add(pattern: Pattern): boolean {
+    const fitting = clipped(this.problem, pattern);
+    if (!fitting) return false;
+    const key = patternKey(fitting);
+    if (this.keys.has(key)) return false;
+    this.keys.add(key);
+    this.patterns.push(fitting);
+    const rows = fitting.items.map(item => this.itemRow[item]!);
+    const entries = [...fitting.counts];
+    if (this.stockRow[fitting.stock]! >= 0) {
+      rows.push(this.stockRow[fitting.stock]!);
+      entries.push(1);
+    }
+    this.simplex.addColumn(fitting.loss, rows, entries);
+    return true;
+  }
+
+  /** Solves over the known patterns. */
+  solve(): boolean {
+    return this.simplex.solve();
+  }
+
+  get objective(): number {
+    return this.simplex.objective();
+  }
+
+  /** Duals by width and by stock (≤ 0). */
+  duals(): { items: Float64Array; stock: Float64Array } {
+    const y = this.simplex.duals();
+    const pick = (rows: Int32Array) => Float64Array.from(rows, row => (row < 0 ? 0 : y[row]!));
+    return { items: pick(this.itemRow).map(dual => Math.max(0, dual)), stock: pick(this.stockRow) };
+  }
+
+  /** Patterns in use with their (fractional) numbers, and how many pieces stay uncovered. */
+  solution(): { uses: { pattern: Pattern; value: number }[]; short: number } {
+    const { columns, short } = this.simplex.solution();
+    return { uses: columns.map(([column, value]) => ({ pattern: this.patterns[column]!, value })), short };
+  }
+}

@@ -1,0 +1,45 @@
+import { lossOf, patternKey, type GridPlan, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
+
+/** What is still to be cut after some patterns are fixed; undefined where there is not that much stock. */
+export function residual(problem: GridProblem, uses: readonly PatternUse[]): GridProblem | undefined {
+  const demand = [...problem.demand];
+  const counts = problem.stock.map(stock => stock.count);
+  for (const { pattern, times } of uses) {
+    pattern.items.forEach((item, k) => (demand[item] = Math.max(0, demand[item]! - times * pattern.counts[k]!)));
+    counts[pattern.stock]! -= times;
+    if (counts[pattern.stock]! < 0) return undefined;
+  }
+  return { ...problem, demand, stock: problem.stock.map((stock, t) => ({ ...stock, count: counts[t]! })) };
+}
+
+/** True where nothing is left to cut. */
+export function isDone(problem: GridProblem): boolean {
+  return problem.demand.every(demand => demand <= 0);
+}
+
+/**
+ * A plan from pattern uses that cover the demand: pieces nobody asked for are taken out, equal patterns are joined.
+ * @returns undefined where a piece is missing
+ */
+export function planOf(problem: GridProblem, uses: readonly PatternUse[]): GridPlan | undefined {
+  const left = [...problem.demand];
+  const joined = new Map<string, { pattern: Pattern; times: number }>();
+  for (const { pattern, times } of uses) {
+    for (let copy = 0; copy < times; copy++) {
+      const counts = pattern.items.map((item, k) => Math.min(pattern.counts[k]!, left[item]!));
+      counts.forEach((count, k) => (left[pattern.items[k]!]! -= count));
+      const items = pattern.items.filter((_, k) => counts[k]! > 0);
+      if (items.length === 0) continue;
+      const kept = counts.filter(count => count > 0);
+      const width = items.reduce((sum, item, k) => sum + kept[k]! * problem.widths[item]!, 0);
+      const trimmed = { stock: pattern.stock, items, counts: kept, width, loss: lossOf(problem.stock[pattern.stock]!, width) };
+      const key = patternKey(trimmed);
+      const known = joined.get(key);
+      if (known) known.times++;
+      else joined.set(key, { pattern: trimmed, times: 1 });
+    }
+  }
+  if (left.some(count => count > 0)) return undefined;
+  const all = [...joined.values()];
+  return { uses: all, loss: all.reduce((sum, use) => sum + use.pattern.loss * use.times, 0) };
+}

@@ -1,0 +1,108 @@
+import { relax, type Relaxation } from './columnGeneration';
+import { dive } from './dive';
+import { exactBound } from './exactBound';
+import { GREEDY_ORDERS, greedyPlan } from './greedy';
+import type { GridPlan, GridProblem } from './gridProblem';
+import { shortCost } from './master';
+import { valueCorrection } from './valueCorrection';
+import type { Work } from './work';
+
+/** How far the search is. */
+export interface GridState {
+  readonly best: GridPlan | undefined;
+  /** No plan loses less. */
+  readonly bound: number;
+  /** True once it is shown that the stock is not enough. */
+  readonly isImpossible: boolean;
+}
+
+const CORRECTIONS = 20;
+const DIVES = 60;
+
+/** Keeps the best plan and the best bound. */
+class Search {
+  best: GridPlan | undefined;
+  bound = 0;
+  isExhausted = false;
+  private readonly most: number;
+
+  constructor(readonly problem: GridProblem) {
+    this.most = problem.stock.reduce((sum, stock) => sum + stock.count * stock.whole, 0);
+  }
+
+  see(plan: GridPlan | undefined): void {
+    if (plan && (!this.best || plan.loss < this.best.loss)) this.best = plan;
+  }
+
+  raise(bound: number): void {
+    if (bound > this.bound) this.bound = bound;
+  }
+
+  /** No plan can lose more than all stock there is: a higher bound means that there is none. */
+  get isImpossible(): boolean {
+    return !this.best && (this.isExhausted || this.bound > this.most);
+  }
+
+  get isOver(): boolean {
+    return this.isImpossible || (this.best !== undefined && this.best.loss <= this.bound);
+  }
+
+  get state(): GridState {
+    return { best: this.best, bound: this.bound, isImpossible: this.isImpossible };
+  }
+}
+
+/** Quick duals: each width at the cheapest price of stock by length, or at the price of leaving it out. */
+function quickBounds(search: Search, work: Work): void {
+  const { widths, stock } = search.problem;
+  const price = Math.min(
+    ...stock.filter(one => one.capacity > 0).map(one => Math.min(one.whole, one.base + one.capacity) / one.capacity),
+  );
+  const scarce = shortCost(search.problem);
+  for (const each of [price, scarce]) {
+    search.raise(
+      exactBound(
+        search.problem,
+        widths.map(width => width * each),
+        work,
+      ).bound,
+    );
+  }
+}
+
+/**
+ * Searches the best plan: greedy orders, value correction, the linear relaxation with its exact bound, diving.
+ * @param sheet position of each width and each stock on the user's sheet
+ * @yields the state, often
+ */
+export function* solveGrid(
+  problem: GridProblem,
+  sheet: { readonly pieces: readonly number[]; readonly stock: readonly number[] },
+  work: Work,
+): Generator<GridState, GridState> {
+  const search = new Search(problem);
+  for (const order of GREEDY_ORDERS) {
+    search.see(greedyPlan(problem, order, sheet));
+    yield search.state;
+  }
+  quickBounds(search, work);
+  if (search.isOver) return search.state;
+  for (const plan of valueCorrection(problem, CORRECTIONS, work)) {
+    search.see(plan);
+    yield search.state;
+    if (search.isOver) return search.state;
+  }
+  const steps = relax(problem, search.best?.uses.map(use => use.pattern) ?? [], work);
+  let step = steps.next();
+  for (; !step.done; step = steps.next()) yield search.state;
+  const root: Relaxation = step.value;
+  search.raise(exactBound(problem, root.duals, work).bound);
+  for (let k = 0; k < DIVES && !search.isOver && !work.over; k++) {
+    for (const plan of dive(problem, root, k - 1, 1, sheet, work)) {
+      search.see(plan);
+      if (search.isOver) break;
+      yield search.state;
+    }
+  }
+  return search.state;
+}

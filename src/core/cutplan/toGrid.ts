@@ -1,0 +1,111 @@
+import { Decimal } from '../units/decimal';
+import { TradeError } from '../tradeError';
+import type { CutPlanProblem } from './cutPlan';
+import { commonDivisor, type GridProblem, type GridStock } from './gridProblem';
+
+/** A problem on the grid and the way back to the user's lengths. */
+export interface Gridded {
+  readonly grid: GridProblem;
+  readonly perUnit: number;
+  /** The lengths behind each width, longest first, with the number wanted. */
+  readonly pieces: readonly (readonly { length: Decimal; quantity: number }[])[];
+  /** The length behind each stock. */
+  readonly stock: readonly Decimal[];
+  /** Position of each width and each stock on the sheet. */
+  readonly sheet: { readonly pieces: readonly number[]; readonly stock: readonly number[] };
+}
+
+const MOST_PIECES = 100_000;
+
+/** Steps of the grid in one unit of length: 0.1 mm, 1/64 in. */
+export const GRID = { mm: 10, in: 64 } as const;
+
+interface Merged {
+  readonly length: Decimal;
+  quantity: number;
+  readonly position: number;
+}
+
+/** Equal lengths joined, longest first. */
+function merged(rows: readonly { length: Decimal; quantity: number }[]): Merged[] {
+  const byLength = new Map<string, Merged>();
+  rows.forEach(({ length, quantity }, position) => {
+    const known = byLength.get(length.toString());
+    if (known) known.quantity += quantity;
+    else byLength.set(length.toString(), { length, quantity, position });
+  });
+  return [...byLength.values()].filter(row => row.quantity > 0).sort((a, b) => b.length.cmp(a.length));
+}
+
+function gridPieces(problem: CutPlanProblem, perUnit: number, kerf: number) {
+  const groups: { width: number; pieces: Merged[] }[] = [];
+  for (const piece of merged(problem.pieces)) {
+    const width = piece.length.times(perUnit).ceil().toNumber() + kerf;
+    const last = groups[groups.length - 1];
+    if (last?.width === width) last.pieces.push(piece);
+    else groups.push({ width, pieces: [piece] });
+  }
+  return groups;
+}
+
+function gridStock(length: number, quantity: number, most: number, kerf: number, squaring: number, keep?: number): GridStock {
+  const isOpenEnded = keep !== undefined;
+  const whole = isOpenEnded ? Math.max(0, length - keep) : length;
+  return {
+    capacity: length - squaring + kerf,
+    count: Math.min(quantity, most),
+    unlimited: quantity >= most,
+    whole,
+    base: isOpenEnded && whole > 0 ? squaring : Infinity,
+  };
+}
+
+/** @throws TradeError `impossible` for a piece longer than every stock */
+function checkLengths(problem: CutPlanProblem, grid: GridProblem, groups: readonly { pieces: Merged[] }[]): void {
+  const longest = Math.max(-Infinity, ...grid.stock.map(stock => stock.capacity));
+  const tooLong = groups.filter((_, item) => grid.widths[item]! > longest).flatMap(group => group.pieces);
+  if (tooLong.length === 0) return;
+  const names = tooLong.map(piece => `${piece.quantity} x ${piece.length}`).join(' + ');
+  const stock = problem.stock.filter(one => one.quantity !== 0).map(one => one.length);
+  const best = stock.length > 0 ? `the longest stock is ${Decimal.max(...stock)} ${problem.unit}` : 'there is no stock';
+  const squaring = problem.squaring?.gt(0) ? `, ${problem.squaring} of it squared off` : '';
+  throw new TradeError(
+    'impossible',
+    'piece',
+    `${names} is longer than every stock`,
+    `${best}${squaring}; add longer stock or check the length`,
+  );
+}
+
+/**
+ * The problem in whole units of the grid.
+ * @throws TradeError `impossible` for a piece longer than every stock, `range` for more pieces than can be planned
+ */
+export function toGrid(problem: CutPlanProblem): Gridded {
+  const perUnit = GRID[problem.unit];
+  const up = (length: Decimal) => length.times(perUnit).ceil().toNumber();
+  const kerf = up(problem.kerf);
+  const squaring = up(problem.squaring ?? new Decimal(0));
+  const keep = problem.keep && up(problem.keep);
+  const groups = gridPieces(problem, perUnit, kerf);
+  const demand = groups.map(group => group.pieces.reduce((sum, piece) => sum + piece.quantity, 0));
+  const most = demand.reduce((sum, count) => sum + count, 0);
+  if (most > MOST_PIECES) {
+    throw new TradeError('range', 'quantities', `add up to ${most} pieces`, `plan at most ${MOST_PIECES} at a time`);
+  }
+  const stockRows = merged(problem.stock.map(row => ({ length: row.length, quantity: row.quantity ?? Infinity })));
+  const stock = stockRows.map(row =>
+    gridStock(row.length.times(perUnit).floor().toNumber(), row.quantity, most, kerf, squaring, keep),
+  );
+  const widths = groups.map(group => group.width);
+  const losses = stock.flatMap(one => (one.base < one.whole ? [one.whole, one.base, ...widths] : [one.whole]));
+  const grid: GridProblem = { widths, demand, stock, grain: commonDivisor(losses) || 1 };
+  checkLengths(problem, grid, groups);
+  return {
+    grid,
+    perUnit,
+    pieces: groups.map(group => group.pieces),
+    stock: stockRows.map(row => row.length),
+    sheet: { pieces: groups.map(group => group.pieces[0]!.position), stock: stockRows.map(row => row.position) },
+  };
+}

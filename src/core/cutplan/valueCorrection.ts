@@ -1,0 +1,57 @@
+import { patternOf, type GridPlan, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
+import { bestFills } from './knapsack';
+import { isDone, planOf, residual } from './residual';
+import type { Work } from './work';
+
+/** The pattern that loses least for what its pieces are worth. */
+function bestPattern(problem: GridProblem, values: Float64Array, work: Work): Pattern | undefined {
+  const { widths, demand, stock } = problem;
+  const open = stock.map((_, t) => t).filter(t => stock[t]!.count > 0);
+  const fills = bestFills(
+    widths,
+    values,
+    demand,
+    open.map(t => stock[t]!.capacity),
+    work,
+  );
+  let best: Pattern | undefined;
+  let bestRatio = -1;
+  open.forEach((t, k) => {
+    if (fills[k]!.value <= 0) return;
+    const pattern = patternOf(problem, t, fills[k]!.counts);
+    const ratio = fills[k]!.value / (pattern.loss + 1e-9);
+    if (ratio > bestRatio) [best, bestRatio] = [pattern, ratio];
+  });
+  return best;
+}
+
+/** Builds a plan pattern by pattern; pieces that ended in wasteful patterns become worth more for the next try. */
+function onePlan(problem: GridProblem, values: Float64Array, weight: number, work: Work): GridPlan | undefined {
+  const uses: PatternUse[] = [];
+  let rest: GridProblem | undefined = problem;
+  while (rest && !isDone(rest)) {
+    const pattern = bestPattern(rest, values, work);
+    if (!pattern) return undefined;
+    const most = Math.min(...pattern.items.map((item, k) => Math.floor(rest!.demand[item]! / pattern.counts[k]!)));
+    const times = Math.max(1, Math.min(rest.stock[pattern.stock]!.count, Math.ceil(most / 2)));
+    uses.push({ pattern, times });
+    const { capacity } = problem.stock[pattern.stock]!;
+    pattern.items.forEach((item, k) => {
+      const worth = (problem.widths[item]! ** 1.02 * capacity) / pattern.width;
+      const share = (weight * pattern.counts[k]! * times) / (problem.demand[item]! + rest!.demand[item]!);
+      values[item] = (1 - share) * values[item]! + share * worth;
+    });
+    rest = residual(rest, [{ pattern, times }]);
+  }
+  return planOf(problem, uses);
+}
+
+/**
+ * Sequential value correction (Mukhacheva; Belov and Scheithauer): a greedy method that learns from its own waste.
+ * @param tries plans to build
+ * @yields every plan
+ */
+export function* valueCorrection(problem: GridProblem, tries: number, work: Work): Generator<GridPlan | undefined, void> {
+  const values = Float64Array.from(problem.widths, width => width ** 1.02);
+  for (let k = 0; k < tries && !work.over; k++) yield onePlan(problem, values, 0.5 + (k % 5) * 0.1, work);
+}

@@ -1,0 +1,50 @@
+import type { CutPlanProblem } from '../../../src/core/cutplan/cutPlan';
+import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
+import { TradeError } from '../../../src/core/tradeError';
+import { Decimal } from '../../../src/core/units/decimal';
+import { leastLoss, smallCase, type SmallCase } from './bruteForce';
+
+/** `npm run bench` runs all 3,000; the quick share runs with the tests. */
+const CASES = Number(process.env.SMALL_CASES ?? 300);
+const BLOCK = 50;
+
+const tenths = (steps: number) => new Decimal(steps).div(10);
+
+function problemOf(small: SmallCase): CutPlanProblem {
+  return {
+    pieces: small.pieces.map(length => ({ length: tenths(length), quantity: 1 })),
+    stock: small.stock.map(({ length, count }) => ({
+      length: tenths(length),
+      quantity: Number.isFinite(count) ? count : undefined,
+    })),
+    kerf: tenths(small.kerf),
+    squaring: tenths(small.squaring),
+    keep: small.keep === undefined ? undefined : tenths(small.keep),
+    unit: 'mm',
+  };
+}
+
+test.each(Array.from({ length: Math.ceil(CASES / BLOCK) }, (_, block) => block * BLOCK))(
+  'random cases from %i on lose what brute force finds',
+  async first => {
+    for (let seed = first; seed < Math.min(CASES, first + BLOCK); seed++) {
+      const small = smallCase(seed);
+      const least = leastLoss(small);
+      try {
+        const plan = await solveCutPlan(problemOf(small));
+        expect(plan.bound.times(10).toNumber()).toBeLessThanOrEqual(least);
+        const loss = plan.loss.times(10).toNumber();
+        expect({ seed, isBelow: loss < least }).toEqual({ seed, isBelow: false });
+        if (plan.isProven) expect({ seed, loss }).toEqual({ seed, loss: least });
+      } catch (error) {
+        if (!(error instanceof TradeError)) throw error;
+        expect({ seed, least, message: error.message }).toEqual({
+          seed,
+          least: Infinity,
+          message: expect.stringMatching(/short of|longer than every stock/),
+        });
+      }
+    }
+  },
+  120_000,
+);
