@@ -1,9 +1,11 @@
 import { relax, type Relaxation } from './columnGeneration';
 import { dive } from './dive';
-import { exactBound } from './exactBound';
+import { exactBound, type ExactBound } from './exactBound';
 import { GREEDY_ORDERS, greedyPlan } from './greedy';
 import type { GridPlan, GridProblem } from './gridProblem';
 import { shortCost } from './master';
+import { patternPool } from './patternPool';
+import { poolSearch } from './poolSearch';
 import { valueCorrection } from './valueCorrection';
 import type { Work } from './work';
 
@@ -18,6 +20,9 @@ export interface GridState {
 
 const CORRECTIONS = 20;
 const DIVES = 60;
+/** Dives before the patterns are listed. */
+const FIRST_DIVES = 3;
+const POOL = 20_000;
 
 /** Keeps the best plan and the best bound. */
 class Search {
@@ -41,6 +46,11 @@ class Search {
   /** No plan can lose more than all stock there is: a higher bound means that there is none. */
   get isImpossible(): boolean {
     return !this.best && (this.isExhausted || this.bound > this.most);
+  }
+
+  /** Only plans that lose less than this are of interest. */
+  get below(): number {
+    return this.best ? this.best.loss : this.most + this.problem.grain;
   }
 
   get isOver(): boolean {
@@ -96,13 +106,33 @@ export function* solveGrid(
   let step = steps.next();
   for (; !step.done; step = steps.next()) yield search.state;
   const root: Relaxation = step.value;
-  search.raise(exactBound(problem, root.duals, work).bound);
+  const exact = exactBound(problem, root.duals, work);
+  search.raise(exact.bound);
   for (let k = 0; k < DIVES && !search.isOver && !work.over; k++) {
-    for (const plan of dive(problem, root, k - 1, 1, sheet, work)) {
+    if (k === FIRST_DIVES) yield* listed(search, exact, root, POOL, work);
+    for (const plan of search.isOver ? [] : dive(problem, root, k - 1, 1, sheet, work)) {
       search.see(plan);
       if (search.isOver) break;
       yield search.state;
     }
   }
   return search.state;
+}
+
+/** The search over all patterns that can matter, where these are few enough to be listed. */
+function* listed(search: Search, exact: ExactBound, root: Relaxation, limit: number, work: Work): Generator<GridState, void> {
+  const pool = patternPool(search.problem, exact, search.below - search.problem.grain, limit, work);
+  if (!pool) return;
+  const steps = poolSearch(
+    search.problem,
+    pool,
+    root.uses.map(use => use.pattern),
+    search,
+    work,
+  );
+  let step = steps.next();
+  for (; !step.done && !search.isOver; step = steps.next()) yield search.state;
+  if (!step.done || !step.value) return;
+  if (search.best) search.raise(search.best.loss);
+  else search.isExhausted = true;
 }
