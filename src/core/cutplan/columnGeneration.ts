@@ -102,6 +102,7 @@ export function* relax(problem: GridProblem, start: Iterable<Pattern>, work: Wor
     }
     yield;
   }
-  const { uses, short } = master.solution();
+  const { columns, short } = master.solution();
+  const uses = columns.map(([column, value]) => ({ pattern: master.patterns[column]!, value }));
   return { value: master.objective, duals: master.duals().items, patterns: master.patterns, uses, short, complete };
 }

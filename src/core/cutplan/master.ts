@@ -76,9 +76,8 @@ export class Master {
     return { items: pick(this.itemRow).map(dual => Math.max(0, dual)), stock: pick(this.stockRow) };
   }
 
-  /** Patterns in use with their (fractional) numbers, and how many pieces stay uncovered. */
-  solution(): { uses: { pattern: Pattern; value: number }[]; short: number } {
-    const { columns, short } = this.simplex.solution();
-    return { uses: columns.map(([column, value]) => ({ pattern: this.patterns[column]!, value })), short };
+  /** Patterns in use (by their number in `patterns`) with their fractional values, and how many pieces stay uncovered. */
+  solution(): { columns: [number, number][]; short: number } {
+    return this.simplex.solution();
   }
 }

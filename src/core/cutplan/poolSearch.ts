@@ -12,6 +12,7 @@ export interface PoolSearchOwner {
 }
 
 const COLUMNS_A_ROUND = 40;
+const SMALL_POOL = 1_000;
 
 /** What a pattern costs and covers of the demand that is left. */
 function worthNow(problem: GridProblem, pattern: Pattern, duals: ArrayLike<number>): { value: number; loss: number } {
@@ -37,7 +38,8 @@ interface Node {
 
 interface Solved {
   readonly bound: number;
-  readonly uses: readonly { pattern: Pattern; value: number }[];
+  /** Patterns as far as they are still wanted, and those of the pool behind them. */
+  readonly uses: readonly { pattern: Pattern; source: Pattern; value: number }[];
 }
 
 /** A bound in whole numbers over the listed patterns, whatever the duals are. */
@@ -57,7 +59,10 @@ function exactPoolBound({ rest, pool }: Node, floats: Float64Array): number {
 
 /** Solves the linear program of a node over its pool, bringing patterns in as they are needed. */
 function solveNode(node: Node, work: Work): Solved {
-  const master = new Master(node.rest, node.start, work);
+  const master = new Master(node.rest, [], work);
+  const sources: Pattern[] = [];
+  const add = (pattern: Pattern) => master.add(pattern) && sources.push(pattern) > 0;
+  (node.pool.length <= SMALL_POOL ? node.pool : node.start).forEach(add);
   while (!work.over && master.solve()) {
     const duals = master.duals();
     const good: { pattern: Pattern; reduced: number }[] = [];
@@ -69,28 +74,24 @@ function solveNode(node: Node, work: Work): Solved {
     work.spend(node.pool.length / 60);
     good.sort((a, b) => a.reduced - b.reduced);
     let added = 0;
-    for (const { pattern } of good) if (added < COLUMNS_A_ROUND && master.add(pattern)) added++;
+    for (const { pattern } of good) if (added < COLUMNS_A_ROUND && add(pattern)) added++;
     if (added === 0) break;
   }
-  return { bound: node.loss + exactPoolBound(node, master.duals().items), uses: master.solution().uses };
+  const uses = master
+    .solution()
+    .columns.map(([column, value]) => ({ pattern: master.patterns[column]!, source: sources[column]!, value }));
+  return { bound: node.loss + exactPoolBound(node, master.duals().items), uses };
 }
 
 /** The pool pattern to branch on: the one behind the largest fractional (else the largest) number in the solution. */
 function branching(node: Node, uses: Solved['uses']): { pattern: Pattern; value: number } | undefined {
   const fraction = (value: number) => value - Math.floor(value + 1e-4);
-  const ordered = [...uses].sort((a, b) => fraction(b.value) - fraction(a.value) || b.value - a.value);
-  for (const { pattern, value } of ordered) {
-    const source = node.pool.find(
-      one =>
-        one.stock === pattern.stock &&
-        pattern.items.every((item, k) => {
-          const at = one.items.indexOf(item);
-          return at >= 0 && Math.min(one.counts[at]!, node.rest.demand[item]!) === pattern.counts[k]!;
-        }) &&
-        one.items.every(item => node.rest.demand[item]! <= 0 || pattern.items.includes(item)),
-    );
-    if (source) return { pattern: source, value };
+  let best: Solved['uses'][number] | undefined;
+  for (const use of uses) {
+    const difference = best ? fraction(use.value) - fraction(best.value) || use.value - best.value : 1;
+    if (difference > 0) best = use;
   }
+  if (best) return { pattern: best.source, value: best.value };
   return node.pool[0] && { pattern: node.pool[0], value: 0 };
 }
 
@@ -102,11 +103,10 @@ function branching(node: Node, uses: Solved['uses']): { pattern: Pattern; value:
 export function* poolSearch(
   problem: GridProblem,
   pool: readonly Pattern[],
-  start: readonly Pattern[],
   owner: PoolSearchOwner,
   work: Work,
 ): Generator<void, boolean> {
-  const stack: Node[] = [{ fixed: [], loss: 0, rest: problem, pool, start }];
+  const stack: Node[] = [{ fixed: [], loss: 0, rest: problem, pool, start: [] }];
   while (stack.length > 0) {
     if (work.over) return false;
     yield;
@@ -129,7 +129,7 @@ export function* poolSearch(
         ...branches(
           node,
           branch,
-          uses.map(use => use.pattern),
+          uses.map(use => use.source),
         ),
       );
   }
@@ -149,6 +149,12 @@ function branches(node: Node, { pattern, value }: { pattern: Pattern; value: num
       const fixed = times > 0 ? [{ pattern, times }] : [];
       const left = residual(rest, fixed)!;
       const open = others.filter(one => left.stock[one.stock]!.count > 0 && one.items.some(item => left.demand[item]! > 0));
-      return { fixed: [...node.fixed, ...fixed], loss: node.loss + times * pattern.loss, rest: left, pool: open, start: used };
+      return {
+        fixed: [...node.fixed, ...fixed],
+        loss: node.loss + times * pattern.loss,
+        rest: left,
+        pool: open,
+        start: used.filter(one => one !== pattern && open.includes(one)),
+      };
     });
 }

@@ -21,7 +21,7 @@ export interface GridState {
 const CORRECTIONS = 20;
 const DIVES = 60;
 /** Dives before the patterns are listed. */
-const FIRST_DIVES = 3;
+const FIRST_DIVES = 2;
 const POOL = 20_000;
 
 /** Keeps the best plan and the best bound. */
@@ -109,7 +109,7 @@ export function* solveGrid(
   const exact = exactBound(problem, root.duals, work);
   search.raise(exact.bound);
   for (let k = 0; k < DIVES && !search.isOver && !work.over; k++) {
-    if (k === FIRST_DIVES) yield* listed(search, exact, root, POOL, work);
+    if (k === FIRST_DIVES) yield* listed(search, exact, POOL, work);
     for (const plan of search.isOver ? [] : dive(problem, root, k - 1, 1, sheet, work)) {
       search.see(plan);
       if (search.isOver) break;
@@ -120,16 +120,10 @@ export function* solveGrid(
 }
 
 /** The search over all patterns that can matter, where these are few enough to be listed. */
-function* listed(search: Search, exact: ExactBound, root: Relaxation, limit: number, work: Work): Generator<GridState, void> {
+function* listed(search: Search, exact: ExactBound, limit: number, work: Work): Generator<GridState, void> {
   const pool = patternPool(search.problem, exact, search.below - search.problem.grain, limit, work);
   if (!pool) return;
-  const steps = poolSearch(
-    search.problem,
-    pool,
-    root.uses.map(use => use.pattern),
-    search,
-    work,
-  );
+  const steps = poolSearch(search.problem, pool, search, work);
   let step = steps.next();
   for (; !step.done && !search.isOver; step = steps.next()) yield search.state;
   if (!step.done || !step.value) return;
