@@ -1,0 +1,14 @@
+/**
+ * The manifest with its placeholders filled in.
+ * @param {string} template manifest/manifest.xml
+ * @param {{ baseUrl: string, version: string }} values baseUrl: where dist/ will stand; version: of package.json, a.b.c
+ */
+export function filledManifest(template, { baseUrl, version }) {
+  const values = { BASE_URL: escaped(baseUrl), ORIGIN: new URL(baseUrl).origin, VERSION: `${version}.0` };
+  return template.replace(/\{([A-Z_]+)\}/g, (whole, name) => {
+    if (!(name in values)) throw new Error(`manifest.xml has a placeholder without a value: ${whole}`);
+    return values[name];
+  });
+}
+
+const escaped = text => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;');

@@ -1,0 +1,35 @@
+import { dirname, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
+
+/**
+ * What a build is made for, from the command line and the environment.
+ * @param {{ mode?: string }} argv webpack's own arguments
+ * @returns {{ root: string, dist: string, mode: string, baseUrl: string, localOfficeJs: boolean }}
+ */
+export function buildSetting(argv = {}) {
+  return {
+    root,
+    dist: resolve(root, 'dist'),
+    mode: argv.mode ?? 'production',
+    baseUrl: siteUrl(process.env.BASE_URL ?? 'https://localhost:3000'),
+    localOfficeJs: officeJsIsLocal(process.env.OFFICE_JS ?? ''),
+  };
+}
+
+/** BASE_URL without its last slash. Excel takes nothing but HTTPS, so anything else is refused here and not at the user's desk. */
+function siteUrl(text) {
+  const url = URL.canParse(text) ? new URL(text) : undefined;
+  if (url?.protocol !== 'https:' || url.search || url.hash) {
+    throw new Error(
+      `BASE_URL must be an https:// address without ? or #, such as https://office.example/benchrow; it is "${text}"`,
+    );
+  }
+  return url.href.replace(/\/+$/, '');
+}
+
+function officeJsIsLocal(text) {
+  if (!['', 'cdn', 'local'].includes(text)) throw new Error(`OFFICE_JS must be "local" or "cdn"; it is "${text}"`);
+  return text === 'local';
+}

@@ -1,0 +1,74 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { createContext, runInContext } from 'node:vm';
+import { gzipSync } from 'node:zlib';
+import '../host/customFunctions';
+import { worksheetFunctions } from '../../src/functions/register';
+
+const dist = join(__dirname, '../../dist');
+const script = readFileSync(join(dist, 'functions.js'), 'utf8');
+const metadata = JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf8'));
+
+class CellError extends Error {
+  constructor(
+    readonly code: string,
+    message?: string,
+  ) {
+    super(message);
+  }
+}
+
+/** The bundle in a world that has nothing but the language and what Excel gives a functions script. */
+function loaded(): Map<string, (...args: unknown[]) => any> {
+  const functions = new Map<string, (...args: unknown[]) => any>();
+  const CustomFunctions = {
+    Error: CellError,
+    ErrorCode: {},
+    associate: (id: string, fn: (...args: unknown[]) => any) => functions.set(id, fn),
+  };
+  runInContext(script, createContext({ CustomFunctions }));
+  return functions;
+}
+
+test('functions.js is small: under 60 kB as a server sends it', () => {
+  expect(gzipSync(script).length).toBeLessThan(60_000);
+});
+
+test('functions.js registers as a classic script, without a page, exactly the functions of the sources and of functions.json', () => {
+  const ids = Object.keys(worksheetFunctions).sort();
+  expect([...loaded().keys()].sort()).toEqual(ids);
+  expect(metadata.functions.map(({ id }: { id: string }) => id).sort()).toEqual(ids);
+});
+
+test('ids are A–Z and 0–9, names are the ids, and every function and argument is explained', () => {
+  for (const { id, name, description, helpUrl, parameters } of metadata.functions) {
+    expect([id, name]).toEqual([expect.stringMatching(/^[A-Z0-9]+$/), id]);
+    expect(description.length).toBeGreaterThan(20);
+    expect(helpUrl).toBe(`https://localhost:3000/help.html#${id}`);
+    for (const parameter of parameters) {
+      expect({ id, ...parameter }).toMatchObject({
+        type: 'any',
+        dimensionality: 'matrix',
+        description: expect.stringMatching(/.{20}/),
+      });
+    }
+  }
+});
+
+test('errors may come in as values, in every function', () => {
+  expect([metadata.allowErrorForDataTypeAny, metadata.allowCustomDataForDataTypeAny]).toEqual([true, true]);
+});
+
+test('the help page has one section for every function', () => {
+  const help = readFileSync(join(dist, 'help.html'), 'utf8');
+  const missing = Object.keys(worksheetFunctions).filter(id => !new RegExp(`<section id="?${id}"?>`).test(help));
+  expect(missing).toEqual([]);
+});
+
+test('a call gives plain values and the host’s own errors', () => {
+  const cutLength = loaded().get('CUTLENGTH')!;
+  const result = cutLength([[1200], ['x']], [[48.5]], [[52]], null);
+  expect(result[0]).toEqual([1099.5]);
+  expect(result[1][0]).toBeInstanceOf(CellError);
+  expect(result[1][0]).toMatchObject({ code: '#VALUE!' });
+});
