@@ -1,0 +1,18 @@
+import HtmlPlugin from 'html-webpack-plugin';
+import { officeJsUrl } from '../officeJsFiles.mjs';
+import { bundle } from './bundle.mjs';
+
+/** The task pane, which is also the page of the shared runtime: office.js, then functions.js, then the pane. */
+export const taskpane = setting => ({
+  ...bundle(setting, 'taskpane'),
+  entry: { taskpane: './src/taskpane/index.tsx' },
+  plugins: [
+    new HtmlPlugin({
+      template: './src/taskpane/taskpane.html',
+      filename: 'taskpane.html',
+      templateParameters: { officeJs: officeJsUrl(setting.localOfficeJs) },
+      scriptLoading: 'blocking',
+      inject: 'body',
+    }),
+  ],
+});

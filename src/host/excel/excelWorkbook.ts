@@ -1,0 +1,31 @@
+import type { Workbook } from '../workbook';
+import { listenToSelection } from './listenToSelection';
+import { namesOf, sheetsOf, spillParentOf, tablesOf } from './lookUp';
+import { readRanges, readSelection, readUsed } from './readRanges';
+import { reenterUnknownNames } from './reenterUnknownNames';
+import { run } from './run';
+import { writeChanges } from './writeChanges';
+
+/** The workbook that is open in Excel, through Office.js. Needs Excel's requirement set ExcelApi 1.9. */
+export function excelWorkbook(): Workbook {
+  return {
+    host: 'excel',
+    sheets: () => run(sheetsOf),
+    selection: readSelection,
+    onSelection: listenToSelection,
+    read: ranges => (ranges.length === 0 ? Promise.resolve([]) : run(context => readRanges(context, ranges))),
+    used: sheet => run(context => readUsed(context, sheet)),
+    tables: sheet => run(context => tablesOf(context, sheet)),
+    spillParent: cell => run(context => spillParentOf(context, cell)),
+    names: () => run(namesOf),
+    write: writeChanges,
+    select: ({ sheet, address }) =>
+      run(async context => {
+        const worksheet = context.workbook.worksheets.getItem(sheet);
+        worksheet.activate();
+        worksheet.getRange(address).select();
+        await context.sync();
+      }),
+    reenterUnknownNames: () => run(reenterUnknownNames),
+  };
+}

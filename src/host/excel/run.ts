@@ -1,0 +1,37 @@
+const ADVICE: Readonly<Record<string, string>> = {
+  AccessDenied: 'Excel refused it: the sheet or workbook is protected or read-only. Lift the protection, then try again.',
+  ItemNotFound: 'A sheet or range that this needs is no longer there.',
+  InvalidArgument: 'Excel did not accept a range or a formula.',
+  InvalidReference: 'A range that this needs does not exist.',
+  InvalidSelection: 'Select one block of cells, then try again.',
+  InvalidOperationInCellEditMode: 'Finish the cell you are editing (Enter or Esc), then try again.',
+  RequestPayloadSizeLimitExceeded: 'That is too much for one go in Excel (5 MB on the web). Select fewer rows.',
+  ResponsePayloadSizeLimitExceeded: 'That is too much for one go in Excel (5 MB on the web). Select fewer rows.',
+};
+
+/** A refusal of Excel in words a user can act on; `code` is Office.js's own. */
+export class ExcelRefusal extends Error {
+  constructor(
+    readonly code: string,
+    detail: string,
+  ) {
+    super(ADVICE[code] ?? `Excel did not do it: ${detail}`);
+    this.name = 'ExcelRefusal';
+  }
+}
+
+function refusalOf(error: unknown): unknown {
+  const code = (error as { code?: unknown } | null)?.code;
+  if (error instanceof ExcelRefusal || typeof code !== 'string') return error;
+  return new ExcelRefusal(code, error instanceof Error ? error.message : code);
+}
+
+/** Runs a batch in Excel, after the cell that is being edited, as one undo step where the build allows it. */
+export async function run<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
+  const options = { delayForCellEdit: true, mergeUndoGroup: true };
+  try {
+    return await Excel.run(options as Excel.RunOptions, batch);
+  } catch (error) {
+    throw refusalOf(error);
+  }
+}

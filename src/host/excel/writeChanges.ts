@@ -1,0 +1,120 @@
+import { addressOf, blockOf, sheetInFormula } from '../a1';
+import type { CellStyle, Change, RangeAddress } from '../workbook';
+import { ExcelRefusal, run } from './run';
+
+/** Excel on the web takes 5 MB a request; cells are counted generously. */
+const MOST_BYTES = 3_000_000;
+
+type Cells = readonly (readonly (string | number | boolean)[])[];
+
+/** Text stays text: Excel would read `=1+1` as a formula and `3/8` as a date. Plain words need no mark. */
+function literal(value: string | number | boolean): string | number | boolean {
+  if (typeof value !== 'string' || value === '') return value;
+  const words = /^\p{L}[\p{L} ,.;:()°-]*$/u.test(value) && !/^(?:true|false)$/i.test(value);
+  return words ? value : `'${value}`;
+}
+
+function shapeMistake(change: Change): string | undefined {
+  if (change.kind !== 'values' && change.kind !== 'formulas') return undefined;
+  const cells: Cells = change.kind === 'values' ? change.values : change.formulas;
+  const block = blockOf(change.at.address);
+  const fits = block && cells.length === block.rows && cells.every(row => row.length === block.columns);
+  return fits ? undefined : `${change.at.sheet}!${change.at.address} does not have the shape of what goes into it`;
+}
+
+/** Refuses before anything is written: wrong shapes, sheets missing or there already, protected sheets. */
+async function check(context: Excel.RequestContext, changes: readonly Change[]): Promise<void> {
+  const mistake = changes.map(shapeMistake).find(Boolean);
+  if (mistake) throw new Error(mistake);
+  const added = changes.flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
+  const touched = changes.flatMap(change =>
+    'at' in change ? [change.at.sheet] : 'refersTo' in change ? [change.refersTo.sheet] : [],
+  );
+  const names = [...new Set([...added, ...touched])];
+  const sheets = names.map(name => context.workbook.worksheets.getItemOrNullObject(name));
+  for (const sheet of sheets) sheet.load('name,protection/protected');
+  await context.sync();
+  names.forEach((name, index) => {
+    const sheet = sheets[index]!;
+    const isNew = added.includes(name);
+    if (isNew && !sheet.isNullObject) throw new Error(`There is already a sheet "${name}".`);
+    if (!isNew && sheet.isNullObject) throw new ExcelRefusal('ItemNotFound', name);
+    if (!sheet.isNullObject && sheet.protection.protected) {
+      throw new Error(`Sheet "${name}" is protected: lift the protection (Review, Unprotect Sheet), then try again.`);
+    }
+  });
+}
+
+function applyStyle({ format }: Excel.Range, style: CellStyle): void {
+  if (style.bold !== undefined) format.font.bold = style.bold;
+  if (style.color !== undefined) format.font.color = style.color;
+  if (style.fill !== undefined) format.fill.color = style.fill;
+  if (style.wrap !== undefined) format.wrapText = style.wrap;
+  if (style.columnWidth !== undefined) format.columnWidth = style.columnWidth;
+}
+
+/** Writes cells; where they are more than a request takes, in pieces of whole rows. */
+async function writeCells(context: Excel.RequestContext, at: RangeAddress, cells: Cells, kind: 'values' | 'formulas') {
+  const worksheet = context.workbook.worksheets.getItem(at.sheet);
+  const block = blockOf(at.address)!;
+  const bytes = cells.reduce((sum, row) => row.reduce<number>((part, cell) => part + 8 + 2 * String(cell).length, sum), 0);
+  const pieces = Math.max(1, Math.ceil(bytes / MOST_BYTES));
+  const rows = Math.ceil(cells.length / pieces);
+  for (let first = 0; first < cells.length; first += rows) {
+    const part = cells.slice(first, first + rows);
+    const range = worksheet.getRange(addressOf({ ...block, row: block.row + first, rows: part.length }));
+    if (kind === 'values') range.values = part.map(row => row.map(literal));
+    else range.formulas = part.map(row => [...row]);
+    if (pieces > 1) await context.sync();
+  }
+}
+
+async function apply(context: Excel.RequestContext, change: Change): Promise<void> {
+  const { worksheets, names } = context.workbook;
+  switch (change.kind) {
+    case 'addSheet':
+      worksheets.add(change.sheet);
+      return;
+    case 'values':
+      return writeCells(context, change.at, change.values, 'values');
+    case 'formulas':
+      return writeCells(context, change.at, change.formulas, 'formulas');
+    case 'format':
+      // A single value is set on every cell of the range; the declared type knows tables only.
+      worksheets.getItem(change.at.sheet).getRange(change.at.address).numberFormat = change.numberFormat as unknown as string[][];
+      return;
+    case 'style':
+      return applyStyle(worksheets.getItem(change.at.sheet).getRange(change.at.address), change.style);
+    case 'name': {
+      const { sheet, address } = change.refersTo;
+      names.add(change.name, worksheets.getItem(sheet).getRange(address));
+      return;
+    }
+  }
+}
+
+/** A name that exists is moved, not added twice. */
+async function moveNames(context: Excel.RequestContext, changes: readonly Change[]): Promise<readonly Change[]> {
+  const wanted = changes.flatMap(change => (change.kind === 'name' ? [change] : []));
+  if (wanted.length === 0) return changes;
+  const items = wanted.map(({ name }) => context.workbook.names.getItemOrNullObject(name));
+  for (const item of items) item.load('name');
+  await context.sync();
+  const standing = wanted.filter((_, index) => !items[index]!.isNullObject);
+  for (const { name, refersTo } of standing) {
+    const block = blockOf(refersTo.address)!;
+    const fixed = addressOf(block).replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
+    context.workbook.names.getItem(name).formula = `=${sheetInFormula(refersTo.sheet)}!${fixed}`;
+  }
+  return changes.filter(change => !(standing as readonly Change[]).includes(change));
+}
+
+/** Writes all changes: checked first, then in one sync (more where they exceed what one request takes), one undo step. */
+export async function writeChanges(changes: readonly Change[]): Promise<void> {
+  if (changes.length === 0) return;
+  await run(async context => {
+    await check(context, changes);
+    for (const change of await moveNames(context, changes)) await apply(context, change);
+    await context.sync();
+  });
+}

@@ -1,0 +1,49 @@
+import { FluentProvider, makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
+import { useState } from 'react';
+import { PanelBoundary } from './PanelBoundary';
+import { panels, type PanelProps } from './panels';
+import { useTheme } from './useTheme';
+
+const useStyles = makeStyles({
+  pane: {
+    minHeight: '100%',
+    boxSizing: 'border-box',
+    padding: tokens.spacingHorizontalM,
+    display: 'flex',
+    flexDirection: 'column',
+    gap: tokens.spacingVerticalM,
+  },
+  tabs: { flexWrap: 'wrap' },
+});
+
+/** The task pane: one tab a panel. The same in Excel and in the try-out sheet; it reaches the workbook through its port only. */
+export function TaskPane({ workbook, functions }: PanelProps) {
+  const styles = useStyles();
+  const [chosen, setChosen] = useState(panels[0]!.id);
+  const { id, title, View } = panels.find(panel => panel.id === chosen)!;
+  return (
+    <FluentProvider theme={useTheme()} style={{ minHeight: '100%' }}>
+      <main className={styles.pane} aria-label="Benchrow">
+        {panels.length > 1 && (
+          <TabList
+            className={styles.tabs}
+            size="small"
+            selectedValue={id}
+            onTabSelect={(_, { value }) => setChosen(String(value))}
+          >
+            {panels.map(panel => (
+              <Tab key={panel.id} id={`tab-${panel.id}`} value={panel.id}>
+                {panel.title}
+              </Tab>
+            ))}
+          </TabList>
+        )}
+        <div role={panels.length > 1 ? 'tabpanel' : undefined} aria-label={title}>
+          <PanelBoundary key={id}>
+            <View workbook={workbook} functions={functions} />
+          </PanelBoundary>
+        </div>
+      </main>
+    </FluentProvider>
+  );
+}

@@ -1,0 +1,21 @@
+import type { ComponentType } from 'react';
+import type { Workbook } from '../host/workbook';
+import type { FunctionMetadata } from './functionMetadata';
+import { SheetPanel } from './sheet/SheetPanel';
+
+/** What every panel is given. */
+export interface PanelProps {
+  readonly workbook: Workbook;
+  /** The functions of functions.json. */
+  readonly functions: readonly FunctionMetadata[];
+}
+
+/** One panel of the pane. */
+export interface Panel {
+  readonly id: string;
+  readonly title: string;
+  readonly View: ComponentType<PanelProps>;
+}
+
+/** The panels, in the order of their tabs. */
+export const panels: readonly Panel[] = [{ id: 'sheet', title: 'Sheet', View: SheetPanel }];

@@ -1,0 +1,34 @@
+import { Button, Caption1 } from '@fluentui/react-components';
+import { ArrowClockwiseRegular } from '@fluentui/react-icons';
+import { useState } from 'react';
+import type { Workbook } from '../../host/workbook';
+
+const told = (count: number) =>
+  count === 0 ? 'No formula of ours shows #NAME?.' : `Entered ${count} ${count === 1 ? 'formula' : 'formulas'} again.`;
+
+/** Enters formulas again that show #NAME? because the file was opened before the add-in was loaded. */
+export function ReenterButton({ workbook }: { readonly workbook: Workbook }) {
+  const [busy, setBusy] = useState(false);
+  const [message, setMessage] = useState('');
+  const enterAgain = async () => {
+    setBusy(true);
+    try {
+      setMessage(told(await workbook.reenterUnknownNames()));
+    } catch (error) {
+      setMessage(error instanceof Error ? error.message : String(error));
+    } finally {
+      setBusy(false);
+    }
+  };
+  return (
+    <section aria-label="Formulas that show #NAME?">
+      <Caption1 block>A file opened before the add-in was loaded shows #NAME? in our formulas.</Caption1>
+      <Button icon={<ArrowClockwiseRegular />} disabled={busy} onClick={enterAgain}>
+        Enter formulas again
+      </Button>
+      <Caption1 block role="status">
+        {message}
+      </Caption1>
+    </section>
+  );
+}

@@ -1,0 +1,117 @@
+import { registeredFunctions } from '../../host/registeredFunctions';
+import type { CellValue, RangeContent, Workbook } from '../../host/workbook';
+import type { FunctionMetadata } from '../functionMetadata';
+import { argumentCells, type ArgumentCells } from './argumentCells';
+import { functionCall, type FunctionCall } from './functionCall';
+
+/** One argument of the selected cell's function. */
+export interface ArgumentView {
+  readonly name: string;
+  readonly help: string;
+  readonly optional: boolean;
+  /** As written in the formula; "" where it is left out. */
+  readonly written: string;
+  /** What it holds now, in short. */
+  readonly now: string;
+}
+
+/** What the pane says of the selected cell. */
+export interface CellView {
+  readonly address: string;
+  /** The function of ours in the cell's formula, or in the formula that spills into it. */
+  readonly call?: {
+    readonly id: string;
+    readonly description: string;
+    readonly helpUrl: string | undefined;
+    readonly arguments: readonly ArgumentView[];
+  };
+  /** Code of the error that the cell shows. */
+  readonly error?: string;
+  /** The sentence behind that error, or why it cannot be had. */
+  readonly sentence?: string;
+}
+
+const shown = (value: unknown): string =>
+  value === null ? 'blank' : typeof value === 'object' ? String((value as { basicValue?: unknown }).basicValue) : String(value);
+
+function nowOf(cells: ArgumentCells | undefined, row: number): string {
+  if (cells === undefined) return 'worked out by the sheet';
+  if (cells === null) return 'left out';
+  const line = cells[cells.length === 1 ? 0 : row] ?? cells[0]!;
+  const values = line.slice(0, 6).map(shown).join(', ') + (line.length > 6 ? ' …' : '');
+  return cells.length > 1 ? `${values} (row ${Math.min(row, cells.length - 1) + 1} of ${cells.length})` : values;
+}
+
+interface Source {
+  readonly call: FunctionCall;
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** The formula behind the selected cell: its own, or the one that spills into it, with the cell's place in the spill. */
+async function sourceOf(workbook: Workbook, cell: RangeContent): Promise<Source | undefined> {
+  const own = functionCall(cell.formulas[0]?.[0] ?? '');
+  if (own) return { call: own, sheet: cell.sheet, row: 0, column: 0 };
+  const address = cell.address.split(':')[0]!;
+  const parent = await workbook.spillParent({ sheet: cell.sheet, address });
+  if (!parent) return undefined;
+  const [content] = await workbook.read([parent]);
+  const call = content && functionCall(content.formulas[0]?.[0] ?? '');
+  return call && content
+    ? { call, sheet: parent.sheet, row: cell.row - content.row, column: cell.column - content.column }
+    : undefined;
+}
+
+/** Calls the function again with what its arguments hold now, and takes the sentence of the cell's place in the result. */
+async function sentenceOf({ call, row, column }: Source, cells: readonly (ArgumentCells | undefined)[]): Promise<string> {
+  const worksheetFunction = registeredFunctions()?.[call.id];
+  if (!worksheetFunction) return 'The worksheet functions have not been loaded here: reload the add-in.';
+  if (cells.includes(undefined))
+    return 'An argument is a formula of its own: put it into a cell by itself to see what is wrong with it.';
+  try {
+    const result = (await worksheetFunction(...(cells as ArgumentCells[]))) as unknown[][];
+    const value = result[row]?.[column] as { code?: unknown; message?: unknown } | undefined;
+    if (typeof value?.code === 'string')
+      return String(value.message ?? '') || `An argument of this row holds ${value.code}: correct that cell first.`;
+    return call.isWhole
+      ? 'The function answers now: enter the formula again.'
+      : 'The function itself answers; the error comes from the formula around it.';
+  } catch (error) {
+    return String((error as { message?: unknown }).message ?? '') || 'An argument holds an error: correct that cell first.';
+  }
+}
+
+const errorOf = (value: CellValue | undefined) => (typeof value === 'object' ? value : undefined);
+
+/**
+ * What there is to say of the selected cell: its function, each argument with what it holds now, and the sentence of its error.
+ * @param cell the selection; its first cell counts
+ */
+export async function cellView(
+  workbook: Workbook,
+  functions: readonly FunctionMetadata[],
+  cell: RangeContent,
+): Promise<CellView> {
+  const address = cell.address.split(':')[0]!;
+  const error = errorOf(cell.values[0]?.[0]);
+  const source = await sourceOf(workbook, cell);
+  if (!source) return { address, error: error?.error, sentence: error?.sentence };
+  const metadata = functions.find(({ id }) => id === source.call.id);
+  if (!metadata)
+    return { address, error: error?.error, sentence: `There is no function HOSE.${source.call.id}: check its name.` };
+  const cells = await argumentCells(workbook, source.sheet, source.call.arguments);
+  const view = metadata.parameters.map(({ name, description = '', optional = false }, index) => ({
+    name,
+    help: description,
+    optional,
+    written: source.call.arguments[index]?.text ?? '',
+    now: nowOf(index < cells.length ? cells[index] : null, source.row),
+  }));
+  return {
+    address,
+    call: { id: metadata.id, description: metadata.description ?? '', helpUrl: metadata.helpUrl, arguments: view },
+    error: error?.error,
+    sentence: error && (error.sentence || (await sentenceOf(source, cells))),
+  };
+}

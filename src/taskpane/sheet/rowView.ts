@@ -1,0 +1,67 @@
+import { addressOf, SHEET_COLUMNS } from '../../host/a1';
+import type { CellValue, RangeContent, Workbook } from '../../host/workbook';
+import { functionCall } from './functionCall';
+
+/** Words a crimp is judged with. */
+export type Verdict = 'IN SPEC' | 'TIGHT' | 'LOOSE' | 'UNSURE' | 'OVAL';
+
+/** One result of ours in the selected row. */
+export interface RowResult {
+  /** Heading of its column, or the function's name where there is none. */
+  readonly title: string;
+  readonly text: string;
+  readonly verdict?: Verdict;
+  readonly isError: boolean;
+}
+
+const VERDICTS: readonly Verdict[] = ['IN SPEC', 'TIGHT', 'LOOSE', 'UNSURE', 'OVAL'];
+const HEADING_ROWS = 40;
+
+const textOf = (value: CellValue): string => {
+  if (typeof value === 'object') return value.sentence || value.error;
+  return typeof value === 'number' ? String(Number(value.toPrecision(8))) : String(value);
+};
+
+/** The nearest text above a cell that is no result of ours. */
+function headingOf(above: RangeContent, column: number, row: number): string | undefined {
+  for (let line = Math.min(row - above.row, above.values.length) - 1; line >= 0; line--) {
+    const value = above.values[line]?.[column - above.column];
+    const formula = above.formulas[line]?.[column - above.column];
+    if (typeof value === 'string' && value.trim() !== '' && !formula && !VERDICTS.includes(value as Verdict)) return value.trim();
+  }
+  return undefined;
+}
+
+/**
+ * The results of ours in the selected row: every cell whose formula is ours, and every verdict that spills into it.
+ * Two batches of reading, whatever the sheet's size.
+ */
+export async function rowView(workbook: Workbook, cell: RangeContent): Promise<readonly RowResult[]> {
+  const line = addressOf({ row: cell.row, column: 0, rows: 1, columns: SHEET_COLUMNS });
+  const top = addressOf({
+    row: Math.max(0, cell.row - HEADING_ROWS),
+    column: 0,
+    rows: Math.max(1, Math.min(cell.row, HEADING_ROWS)),
+    columns: SHEET_COLUMNS,
+  });
+  const [row, above] = await workbook.read([
+    { sheet: cell.sheet, address: line },
+    { sheet: cell.sheet, address: top },
+  ]);
+  if (!row || !above || row.row !== cell.row) return [];
+  const results = await Promise.all(
+    row.values[0]!.map(async (value, index): Promise<RowResult | undefined> => {
+      const call = functionCall(row.formulas[0]![index]!);
+      const verdict = VERDICTS.find(word => word === value);
+      if (value === '' || (!call && !verdict)) return undefined;
+      const column = row.column + index;
+      const own =
+        call ||
+        (await workbook.spillParent({ sheet: cell.sheet, address: addressOf({ row: cell.row, column, rows: 1, columns: 1 }) }));
+      if (!own) return undefined;
+      const title = headingOf(above, column, cell.row) ?? call?.id ?? 'Verdict';
+      return { title, text: textOf(value), isError: typeof value === 'object', ...(verdict && { verdict }) };
+    }),
+  );
+  return results.filter((result): result is RowResult => result !== undefined);
+}
