@@ -1,6 +1,9 @@
 import { calibrationTurns, conformity, crimpCheck, crimpDetail, nextDial } from './crimp';
 import { cutPlan } from './cutplan';
+import { boreSize, pressureDrop, velocity, viscosity } from './hydraulics';
 import { cutLength, lengthChange, lengthLimits, overallLength, routeLength } from './length';
+import { sellPrice } from './price';
+import { capability, controlLimits, crimpCause, dialResponse, gaugeStudy, runSignals } from './quality';
 
 /** Every worksheet function by its id. Ids are stored in people's files and never change. */
 export const worksheetFunctions = {
@@ -15,6 +18,17 @@ export const worksheetFunctions = {
   NEXTDIAL: nextDial,
   CALIBRATIONTURNS: calibrationTurns,
   CUTPLAN: cutPlan,
+  CRIMPCAUSE: crimpCause,
+  DIALRESPONSE: dialResponse,
+  CONTROLLIMITS: controlLimits,
+  RUNSIGNALS: runSignals,
+  CAPABILITY: capability,
+  GAUGESTUDY: gaugeStudy,
+  SELLPRICE: sellPrice,
+  VELOCITY: velocity,
+  BORESIZE: boreSize,
+  PRESSUREDROP: pressureDrop,
+  VISCOSITY: viscosity,
 } as const;
 
 for (const [id, worksheetFunction] of Object.entries(worksheetFunctions)) {

@@ -1,0 +1,32 @@
+import { sellPrice as sellPriceOf } from '../core/price/sellPrice';
+import { answer } from '../host/cells/answer';
+import { column } from '../host/cells/columns';
+import { number } from '../host/cells/readers';
+import { mapRows } from '../host/cells/rows';
+import { optionalSingle } from '../host/cells/singles';
+
+/**
+ * Price that leaves a margin on a cost, at least a minimum, rounded up to a step.
+ * @customfunction SELLPRICE SELLPRICE
+ * @param {any[][]} cost Cost: one value or a column, in the sheet's currency.
+ * @param {any[][]} margin Share of the price that is not cost, below 1: one value or a column (0.4 = 40 %).
+ * @param {any[][]} [roundTo] The price is rounded up to a multiple of this, one value in the same currency (blank = not rounded).
+ * @param {any[][]} [minimum] Least price, one value in the same currency (blank = none).
+ * @returns {any[][]} Price, one a row, in the same currency. #VALUE! where the margin is 1 or more.
+ * Source: gross margin = (price - cost) / price.
+ * @example =HOSE.SELLPRICE(30, 0.4, 0.5) gives 50
+ */
+export function sellPrice(cost: any[][], margin: any[][], roundTo?: any[][], minimum?: any[][]): any[][] {
+  return answer(() => {
+    const step = optionalSingle('round to', roundTo, number({ sign: 'positive', hint: 'enter the step of the price' }));
+    const least = optionalSingle('minimum', minimum, number({ sign: 'notNegative', hint: 'enter the least price' }));
+    return mapRows(
+      [
+        column('cost', cost, number({ sign: 'notNegative', hint: 'enter the cost' })),
+        column('margin', margin, number({ hint: 'enter a share like 0.4' })),
+      ],
+      1,
+      (amount, share) => sellPriceOf({ cost: amount, margin: share, roundTo: step, minimum: least }),
+    );
+  });
+}

@@ -1,0 +1,205 @@
+import { capability as capabilityOf } from '../core/quality/capability';
+import { controlLimits as controlLimitsOf } from '../core/quality/controlLimits';
+import { crimpCause as crimpCauseOf } from '../core/quality/crimpCause';
+import { dialResponse as dialResponseOf } from '../core/quality/dialResponse';
+import { gaugeStudy as gaugeStudyOf } from '../core/quality/gaugeStudy';
+import { runSignals as runSignalsOf } from '../core/quality/runSignals';
+import { TradeError } from '../core/tradeError';
+import { Decimal } from '../core/units/decimal';
+import { answer, table } from '../host/cells/answer';
+import { column, optionalColumn } from '../host/cells/columns';
+import { listRows } from '../host/cells/lists';
+import { number, type CellReader } from '../host/cells/readers';
+import { mapRows } from '../host/cells/rows';
+import { optionalSingle, single } from '../host/cells/singles';
+import { gatherByName, readName } from './combinationList';
+import { subgroupsOf } from './subgroups';
+
+const readTolerance = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the tolerance as one number' });
+const readLimit = number({ mayBeDate: true, hint: 'enter the limit' });
+
+const readConfidence: CellReader<Decimal> = (cell, label) => {
+  const value = number({ hint: 'enter a share like 0.95' })(cell, label);
+  if (value.gt(0.5) && value.lt(1)) return value;
+  throw new TradeError('range', label, `is ${value}`, 'it must lie between 0.5 and 1, like 0.95');
+};
+
+const readShare: CellReader<Decimal> = (cell, label) => {
+  const value = number({ hint: 'enter a share like 0.5' })(cell, label);
+  if (value.gte(0) && value.lte(1)) return value;
+  throw new TradeError('range', label, `is ${value}`, 'it must lie between 0 and 1, like 0.5');
+};
+
+/**
+ * Tells whether a crimping machine is off for all combinations alike, or single combinations are off by their own setting.
+ * @customfunction CRIMPCAUSE CRIMPCAUSE
+ * @param {any[][]} combination Name of the combination (hose and fitting), a column, one crimp a row; all of one machine.
+ * @param {any[][]} deviation Deviation of the crimp, mean of its readings - target, a column (one unit with the tolerance, mm or in).
+ * @param {any[][]} tolerance Allowed deviation either way, one value (same unit).
+ * @param {any[][]} [die] Die of the crimp, a column or one value: with one die throughout the cause may be machine or die (blank = not asked).
+ * @param {any[][]} [confidence] Confidence of the finding, one value, a fraction between 0.5 and 1 (blank = 0.95).
+ * @param {any[][]} [actionShare] Fraction of the tolerance below which nothing is touched, one value from 0 to 1 (blank = 0.5).
+ * @returns {any[][]} Table with heading: Combination, Crimps, Mean deviation, Correction (change of diameter wanted, same unit), Finding. Row All: MACHINE, MACHINE OR DIE, SETTING, BOTH, IN SPEC or NOT ENOUGH DATA; then OWN SETTING or WITH THE MACHINE for each combination.
+ * Source: one-way analysis of variance, NIST/SEMATECH e-Handbook 7.4.3; two one-sided tests.
+ * @example =HOSE.CRIMPCAUSE({"Alder";"Birch";"Cedar"}, {0.1;0.1;0.1}, 0.05) gives Combination, Crimps, Mean deviation, Correction, Finding, All, 3, 0.1, 0, NOT ENOUGH DATA
+ */
+export function crimpCause(
+  combination: any[][],
+  deviation: any[][],
+  tolerance: any[][],
+  die?: any[][],
+  confidence?: any[][],
+  actionShare?: any[][],
+): any[][] {
+  return answer(() => {
+    const crimps = listRows(
+      [
+        column('combination', combination, readName),
+        column('deviation', deviation, number({ mayBeDate: true, hint: 'enter the deviation' })),
+      ],
+      [optionalColumn('die', die, readName)],
+    );
+    const groups = gatherByName(crimps.map(([name, value]) => [name, value] as const));
+    const dies = new Set(crimps.flatMap(([, , name]) => (name ? [name.key] : [])));
+    const cause = crimpCauseOf({
+      groups: groups.map(({ name, items }) => ({ name: String(name), deviations: items })),
+      tolerance: single('tolerance', tolerance, readTolerance),
+      confidence: optionalSingle('confidence', confidence, readConfidence)?.toNumber() ?? 0.95,
+      actionShare: optionalSingle('action share', actionShare, readShare) ?? new Decimal(0.5),
+      oneDie: dies.size === 1,
+    });
+    return table([
+      ['Combination', 'Crimps', 'Mean deviation', 'Correction', 'Finding'],
+      ['All', cause.crimps, cause.offset, cause.correction, cause.finding],
+      ...cause.combinations.map(({ crimps: count, mean, correction, finding }, index) => {
+        return [groups[index]!.name, count, mean, correction, finding];
+      }),
+    ]);
+  });
+}
+
+/**
+ * How much tighter one digit of the dial crimps, from crimps at different settings: one slope for all combinations, each at a level of its own.
+ * @customfunction DIALRESPONSE DIALRESPONSE
+ * @param {any[][]} combination Name of the combination (hose and fitting), a column, one crimp a row; all of one machine.
+ * @param {any[][]} dial Dial setting of the crimp, a column, in digits.
+ * @param {any[][]} mean Mean diameter of the crimp, a column (mm or in).
+ * @returns {any[][]} One row: tightening per digit (the step of NEXTDIAL, positive where a higher number crimps tighter), low, high (95 % limits, blank with too few crimps), all in the unit of the mean, and the crimps used. #VALUE! where no dial changes within a combination.
+ * Source: analysis of covariance with parallel lines.
+ * @example =HOSE.DIALRESPONSE({"Alder";"Alder";"Alder"}, {10;20;30}, {20.2;20.1;20}) gives 0.01, 0.01, 0.01, 3
+ */
+export function dialResponse(combination: any[][], dial: any[][], mean: any[][]): any[][] {
+  return answer(() => {
+    const crimps = listRows(
+      [
+        column('combination', combination, readName),
+        column('dial', dial, number({ hint: 'enter the dial setting' })),
+        column('mean', mean, number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the mean diameter' })),
+      ],
+      [],
+    );
+    const groups = gatherByName(
+      crimps.map(([name, digits, diameter]) => [name, { dial: digits.toNumber(), mean: diameter.toNumber() }] as const),
+    );
+    const { perDigit, low, high, crimps: used } = dialResponseOf(groups.map(({ items }) => items));
+    return table([[perDigit, low, high, used]]);
+  });
+}
+
+/**
+ * Control limits from subgroups of crimps: mean and range charts, or individual and moving range charts for a single column.
+ * @customfunction CONTROLLIMITS CONTROLLIMITS
+ * @param {any[][]} subgroups Measured values in the order they were made, one subgroup of 1 to 10 values a row (one unit, mm or in).
+ * @returns {any[][]} Table with heading: Chart, Lower, Centre, Upper (3 sigma, same unit); rows Mean and Range, or Individual and Moving range. #VALUE! with fewer than two subgroups or an unfinished row.
+ * Source: ISO 7870-2; NIST/SEMATECH e-Handbook 6.3.2.
+ * @example =HOSE.CONTROLLIMITS({10,12;11,13}) gives Chart, Lower, Centre, Upper, Mean, 7.74, 11.5, 15.26
+ */
+export function controlLimits(subgroups: any[][]): any[][] {
+  return answer(() =>
+    table([
+      ['Chart', 'Lower', 'Centre', 'Upper'],
+      ...controlLimitsOf(subgroupsOf(subgroups)).map(({ chart, lower, centre, upper }) => [chart, lower, centre, upper]),
+    ]),
+  );
+}
+
+/**
+ * The Western Electric rules that each point of a control chart completes: 1 one beyond 3 sigma; 2 two of three beyond 2; 3 four of five beyond 1; 4 eight on one side.
+ * @customfunction RUNSIGNALS RUNSIGNALS
+ * @param {any[][]} values Points in the order they were made: a column (one unit with centre and sigma, mm or in). Blank rows and rows with an error are no points: runs go on across them.
+ * @param {any[][]} centre Centre line, one value (same unit).
+ * @param {any[][]} sigma Standard deviation of the points, one value above 0 (same unit).
+ * @returns {any[][]} The rules a point completes as text, such as 1 or 2 4, one a row; blank where it completes none.
+ * Source: Western Electric, Statistical Quality Control Handbook (1956); NIST/SEMATECH e-Handbook 6.3.2.
+ * @example =HOSE.RUNSIGNALS({10.5;10.7}, 10, 0.2) gives , 1 2
+ */
+export function runSignals(values: any[][], centre: any[][], sigma: any[][]): any[][] {
+  return answer(() => {
+    const line = single('centre', centre, number({ hint: 'enter the centre line' }));
+    const width = single('sigma', sigma, number({ sign: 'positive', zeroIsBlank: true, hint: 'enter the standard deviation' }));
+    const points: Decimal[] = [];
+    const read = number({ hint: 'enter the value of the point' });
+    const places = mapRows([column('values', values, read)], 1, value => points.push(value) - 1);
+    const signals = runSignalsOf(points, line, width);
+    return places.map(([place]) => [typeof place === 'number' ? signals[place]!.join(' ') : place]);
+  });
+}
+
+/**
+ * Capability of a process: how well its values fit between limits.
+ * @customfunction CAPABILITY CAPABILITY
+ * @param {any[][]} subgroups Measured values in the order they were made, one subgroup a row, or a single column (one unit, mm or in).
+ * @param {any[][]} lower Lower limit, one value (same unit; blank = none, then give the upper).
+ * @param {any[][]} upper Upper limit, one value (same unit; blank = none, then give the lower).
+ * @param {any[][]} [target] Value aimed at, one value between the limits, for Cpm (same unit; blank = not asked).
+ * @returns {any[][]} Table with heading: Index, Value, Low, High (95 % limits where they exist); rows Cp, Cpk (pooled scatter within subgroups; of a single column moving ranges), Cpm, Pp, Ppk (scatter of all values). #VALUE! where limits are missing or crossed or the values do not differ.
+ * Source: NIST/SEMATECH e-Handbook 6.1.6.
+ * @example =HOSE.CAPABILITY({14,18;14,18}, 8, 20) gives Index, Value, Low, High, Cp, 0.70711
+ */
+export function capability(subgroups: any[][], lower: any[][], upper: any[][], target?: any[][]): any[][] {
+  return answer(() => {
+    const indices = capabilityOf({
+      subgroups: subgroupsOf(subgroups),
+      lower: optionalSingle('lower limit', lower, readLimit)?.toNumber(),
+      upper: optionalSingle('upper limit', upper, readLimit)?.toNumber(),
+      target: optionalSingle('target', target, number({ mayBeDate: true, hint: 'enter the target' }))?.toNumber(),
+    });
+    return table([['Index', 'Value', 'Low', 'High'], ...indices.map(({ index, value, low, high }) => [index, value, low, high])]);
+  });
+}
+
+/**
+ * Gauge study: how much of the variation comes from the caliper, from who measures, and from the parts.
+ * @customfunction GAUGESTUDY GAUGESTUDY
+ * @param {any[][]} part Name of the part measured, a column, one reading a row.
+ * @param {any[][]} operator Name of the person who measured, a column; two or more, each measures every part equally often.
+ * @param {any[][]} reading Reading, a column (one unit with the tolerance, mm or in); deviations may be negative.
+ * @param {any[][]} [tolerance] Full width of the tolerance, one value (same unit; blank = share of tolerance not asked).
+ * @returns {any[][]} Table with heading: Source, Variance, Share of study, Share of tolerance (shares of standard deviations, 6 of them to the tolerance, as fractions); rows Repeatability, Reproducibility, Gauge, Part, Total, Distinct categories. #VALUE! says whose readings are missing.
+ * Source: AIAG, Measurement Systems Analysis, 4th ed., ANOVA method.
+ * @example =HOSE.GAUGESTUDY({1;1;1;1;2;2;2;2}, {"A";"A";"B";"B";"A";"A";"B";"B"}, {1;2;1;2;5;6;5;6}) gives Source, Variance, Share of study, Share of tolerance, Repeatability, 0.4
+ */
+export function gaugeStudy(part: any[][], operator: any[][], reading: any[][], tolerance?: any[][]): any[][] {
+  return answer(() => {
+    const rows = listRows(
+      [
+        column('part', part, readName),
+        column('operator', operator, readName),
+        column('reading', reading, number({ mayBeDate: true, hint: 'enter the caliper reading' })),
+      ],
+      [],
+    );
+    const readings = rows.map(([{ shown: p }, { shown: o }, value]) => {
+      return { part: String(p), operator: String(o), reading: value.toNumber() };
+    });
+    if (readings.every(row => row.reading >= 0) && readings.some(row => row.reading === 0)) {
+      throw new TradeError('blank', 'reading', '', 'is blank or zero; take all readings of the study');
+    }
+    const study = gaugeStudyOf(readings, optionalSingle('tolerance', tolerance, readTolerance)?.toNumber());
+    return table([
+      ['Source', 'Variance', 'Share of study', 'Share of tolerance'],
+      ...study.sources.map(row => [row.source, row.variance, row.shareOfStudy, row.shareOfTolerance]),
+      ['Distinct categories', study.distinctCategories, '', ''],
+    ]);
+  });
+}
