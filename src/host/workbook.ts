@@ -33,7 +33,21 @@ export type Change =
   | { readonly kind: 'formulas'; readonly at: RangeAddress; readonly formulas: readonly (readonly string[])[] }
   | { readonly kind: 'format'; readonly at: RangeAddress; readonly numberFormat: string }
   | { readonly kind: 'style'; readonly at: RangeAddress; readonly style: CellStyle }
+  | { readonly kind: 'page'; readonly sheet: string; readonly page: PageSetup }
   | { readonly kind: 'name'; readonly name: string; readonly refersTo: RangeAddress };
+
+/** How a sheet is printed; a host that cannot say so to its printer keeps it for the saved file, or ignores it. */
+export interface PageSetup {
+  readonly orientation?: 'portrait' | 'landscape';
+  /** A1 style, without sheet. */
+  readonly printArea?: string;
+  /** Rows printed on top of every page: `4:4`. */
+  readonly titleRows?: string;
+  /** Numbers of the rows, as the sheet shows them, that begin a new page. */
+  readonly breaksBefore?: readonly number[];
+  /** Scaled so that all columns fit on one page. */
+  readonly fitWidth?: boolean;
+}
 
 /** Looks of cells that the pane writes; what is left out stays as it is. */
 export interface CellStyle {
@@ -42,6 +56,10 @@ export interface CellStyle {
   readonly color?: string;
   readonly wrap?: boolean;
   readonly columnWidth?: number;
+  readonly rowHeight?: number;
+  readonly fontSize?: number;
+  /** `all`: a thin line round every cell; `bottom`: under every cell. */
+  readonly border?: 'all' | 'bottom';
 }
 
 /** The workbook that is open in the host. The task pane and the functions reach a host through this port only. */

@@ -1,0 +1,37 @@
+import type { Decimal } from '../../core/units/decimal';
+
+/** Limits of a finished length. */
+export interface LengthRange {
+  readonly shortest: Decimal;
+  readonly longest: Decimal;
+}
+
+/** One line of a job sheet to be cut; lengths in the unit of the panel. */
+export interface CutLine {
+  /** Row of the sheet, as the sheet shows it. */
+  readonly row: number;
+  /** The line as the sheet calls it; its row number where it has no such column. */
+  readonly line: string;
+  readonly label: string;
+  readonly hose: string;
+  readonly quantity: number;
+  /** What the sheet says. */
+  readonly wanted: Decimal;
+  /** What the bench cuts. */
+  readonly cutLength: Decimal;
+  readonly overall?: Decimal | undefined;
+  readonly limits?: LengthRange | undefined;
+  /** Something to know about it though it can be cut. */
+  readonly note?: string | undefined;
+}
+
+/** A row that cannot be used, and why. */
+export interface RowProblem {
+  readonly row: number;
+  readonly sentence: string;
+}
+
+/** Names of hoses are compared without case and outer blanks. */
+export function hoseKey(hose: string): string {
+  return hose.trim().replace(/\s+/g, ' ').toLowerCase();
+}

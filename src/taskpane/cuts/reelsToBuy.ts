@@ -1,0 +1,53 @@
+import type { CutPlanProblem } from '../../core/cutplan/cutPlan';
+import type { CutPlanWatch } from '../../core/cutplan/solveCutPlan';
+import { TradeError } from '../../core/tradeError';
+import { Decimal } from '../../core/units/decimal';
+import type { PlanSolver } from './planSolver';
+
+/** New reels with which everything can be cut. */
+export interface ReelsToBuy {
+  readonly reelLength: Decimal;
+  readonly reels: number;
+  /** True where one reel fewer cannot be enough: there is less hose then than has to be cut. */
+  readonly isLeast: boolean;
+}
+
+/** A search step of the solver spends this many seconds at most. */
+const SECONDS = 1;
+
+/** Reels that are needed by length alone: no plan can do with fewer. */
+function leastByLength({ pieces, stock, kerf, squaring }: CutPlanProblem, reelLength: Decimal): number {
+  const room = (length: Decimal) => Decimal.max(0, length.minus(squaring ?? 0).plus(kerf));
+  const wanted = pieces.reduce((sum, piece) => sum.plus(piece.length.plus(kerf).times(piece.quantity)), new Decimal(0));
+  const shortest = Decimal.min(...pieces.map(piece => piece.length)).plus(kerf);
+  const there = stock
+    .filter(one => room(one.length).gte(shortest))
+    .reduce((sum, one) => sum.plus(room(one.length).times(one.quantity ?? 0)), new Decimal(0));
+  return Math.max(1, wanted.minus(there).div(room(reelLength)).ceil().toNumber());
+}
+
+/**
+ * The fewest new reels that, with the rack, are enough.
+ * @returns undefined where a piece is longer than a new reel, or the search was ended
+ */
+export async function reelsToBuy(
+  problem: CutPlanProblem,
+  reelLength: Decimal,
+  solve: PlanSolver,
+  watch?: CutPlanWatch,
+): Promise<ReelsToBuy | undefined> {
+  const longest = Decimal.max(0, ...problem.stock.filter(one => one.quantity !== 0).map(one => one.length), reelLength);
+  if (problem.pieces.some(piece => piece.length.plus(problem.squaring ?? 0).gt(longest))) return undefined;
+  const least = leastByLength(problem, reelLength);
+  const most = least + problem.pieces.reduce((sum, piece) => sum + piece.quantity, 0);
+  for (let reels = least; reels <= most && !watch?.signal?.aborted; reels++) {
+    const stock = [...problem.stock, { length: reelLength, quantity: reels }];
+    try {
+      await solve({ ...problem, stock, seconds: SECONDS }, { signal: watch?.signal });
+      return { reelLength, reels, isLeast: reels === least };
+    } catch (error) {
+      if (!(error instanceof TradeError)) throw error;
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,55 @@
+import { addressOf } from '../../host/a1';
+import type { CellStyle, Change, PageSetup } from '../../host/workbook';
+
+export type WrittenCell = string | number | boolean;
+
+/** Collects the changes that fill one new sheet; rows and columns count from 0. */
+export class SheetWriter {
+  private readonly changes: Change[];
+
+  constructor(private readonly sheet: string) {
+    this.changes = [{ kind: 'addSheet', sheet }];
+  }
+
+  private at(row: number, column: number, rows: number, columns: number) {
+    return { sheet: this.sheet, address: addressOf({ row, column, rows, columns }) };
+  }
+
+  /** Writes a block of values; rows of unequal length are filled with blanks. */
+  values(row: number, column: number, values: readonly (readonly WrittenCell[])[]): this {
+    const columns = Math.max(0, ...values.map(cells => cells.length));
+    if (columns === 0) return this;
+    const filled = values.map(cells => [...cells, ...Array<WrittenCell>(columns - cells.length).fill('')]);
+    this.changes.push({ kind: 'values', at: this.at(row, column, filled.length, columns), values: filled });
+    return this;
+  }
+
+  /** Sets the number format of a block. */
+  format(row: number, column: number, rows: number, columns: number, numberFormat: string): this {
+    if (rows > 0) this.changes.push({ kind: 'format', at: this.at(row, column, rows, columns), numberFormat });
+    return this;
+  }
+
+  /** Sets the looks of a block. */
+  style(row: number, column: number, rows: number, columns: number, style: CellStyle): this {
+    if (rows > 0) this.changes.push({ kind: 'style', at: this.at(row, column, rows, columns), style });
+    return this;
+  }
+
+  /** Sets the widths of the first columns, in points. */
+  widths(...widths: readonly number[]): this {
+    widths.forEach((columnWidth, column) => this.style(0, column, 1, 1, { columnWidth }));
+    return this;
+  }
+
+  /** Sets how the sheet is printed. */
+  page(page: PageSetup): this {
+    this.changes.push({ kind: 'page', sheet: this.sheet, page });
+    return this;
+  }
+
+  /** All changes, in the order in which they were asked for. */
+  done(): readonly Change[] {
+    return this.changes;
+  }
+}

@@ -1,0 +1,159 @@
+import fc from 'fast-check';
+import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
+import { Decimal } from '../../../src/core/units/decimal';
+import type { CutLine } from '../../../src/taskpane/cuts/cutLine';
+import type { CutSettings } from '../../../src/taskpane/cuts/cutSettings';
+import { firstFit, piecesOf } from '../../../src/taskpane/cuts/firstFit';
+import { hoseJobs } from '../../../src/taskpane/cuts/hoseJob';
+import { planHose } from '../../../src/taskpane/cuts/planHose';
+import type { RackRow } from '../../../src/taskpane/cuts/rack';
+
+const d = (value: number) => new Decimal(value);
+const today = '2026-10-05';
+
+const settings: CutSettings = {
+  unit: 'mm',
+  step: d(1),
+  kerf: d(3),
+  squaring: d(20),
+  keep: d(500),
+  ageLimitMonths: undefined,
+  isOldestFirst: false,
+};
+
+const line = (row: number, length: number, quantity: number, hose = 'Larch DN 12'): CutLine => ({
+  row,
+  line: String(row),
+  label: `job ${row}`,
+  hose,
+  quantity,
+  wanted: d(length),
+  cutLength: d(length),
+});
+
+const reel = (row: number, length: number, quantity = 1, made = '', hose = 'Larch DN 12'): RackRow => ({
+  row,
+  hose,
+  length: d(length),
+  quantity,
+  place: `A${row}`,
+  lot: '',
+  made,
+});
+
+test('lines are planned hose by hose, each from its own part of the rack, names compared without case', () => {
+  const jobs = hoseJobs(
+    [line(1, 900, 1), line(2, 700, 2, 'Alder'), line(3, 800, 1, 'larch dn 12')],
+    [reel(1, 5000), reel(2, 6000, 1, '', 'ALDER')],
+    settings,
+    today,
+  );
+  expect(jobs.map(job => [job.hose, job.lines.map(one => one.row), job.rack.map(one => one.row)])).toEqual([
+    ['Larch DN 12', [1, 3], [1]],
+    ['Alder', [2], [2]],
+  ]);
+});
+
+test('every piece is cut once, for its line, and stock = used + kept + lost, whatever the job', async () => {
+  const job = fc.record({
+    lines: fc.array(fc.tuple(fc.integer({ min: 200, max: 1900 }), fc.integer({ min: 1, max: 5 })), {
+      minLength: 1,
+      maxLength: 6,
+    }),
+    rack: fc.array(fc.tuple(fc.integer({ min: 2000, max: 9000 }), fc.integer({ min: 1, max: 3 })), {
+      minLength: 3,
+      maxLength: 6,
+    }),
+    keep: fc.option(fc.integer({ min: 300, max: 900 }), { nil: undefined }),
+  });
+  await fc.assert(
+    fc.asyncProperty(job, async ({ lines, rack, keep }) => {
+      const set = { ...settings, keep: keep === undefined ? undefined : d(keep) };
+      const [one] = hoseJobs(
+        lines.map(([l, q], i) => line(i + 1, l, q)),
+        rack.map(([l, q], i) => reel(i + 1, l, q)),
+        set,
+        today,
+      );
+      const result = await planHose(one!, set, undefined, solveCutPlan);
+      if (!result.plan) return expect(result.shortage).toMatch(/short of/);
+      const cuts = result.reels.flatMap(({ cuts: all }) => all);
+      const names = cuts.map(cut => `${cut.line.row}/${cut.piece}/${cut.length}`).sort();
+      const wanted = lines.flatMap(([l, q], i) => Array.from({ length: q }, (_, n) => `${i + 1}/${n + 1}/${l}`)).sort();
+      expect(names).toEqual(wanted);
+      const { stock, used, kept, lost } = result.totals!;
+      expect(used.plus(kept).plus(lost).eq(stock)).toBe(true);
+      expect(lost.gte(0)).toBe(true);
+      if (keep === undefined && result.inSheetOrder) expect(stock.lte(result.inSheetOrder.stock)).toBe(true);
+      for (const { row, quantity } of one!.rack) {
+        expect(result.reels.filter(planned => planned.rack.row === row).length).toBeLessThanOrEqual(quantity);
+      }
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test('in sheet order each piece goes on the first reel begun where it fits (worked by hand)', () => {
+  const lines = [line(1, 600, 1), line(2, 500, 2), line(3, 380, 1)];
+  const plain = { ...settings, kerf: d(0), squaring: undefined };
+  const { stock, missing } = firstFit(piecesOf(lines), [reel(1, 1000), reel(2, 1000), reel(3, 1000)], plain);
+  expect(stock.map(one => one.cuts.map(cut => cut.length.toNumber()))).toEqual([
+    [600, 380],
+    [500, 500],
+  ]);
+  expect(missing).toEqual([]);
+});
+
+test('the last piece needs no kerf behind it: 2 × 498.5 with a kerf of 3 come out of 1000', () => {
+  const fits = (length: number) =>
+    firstFit(piecesOf([line(1, length, 2)]), [reel(1, 1000)], { ...settings, squaring: undefined }).missing.length;
+  expect([fits(498.5), fits(498.6)]).toEqual([0, 1]);
+});
+
+test('not enough stock: says which lengths, and how many reels to buy at least', async () => {
+  const [job] = hoseJobs([line(1, 4000, 6)], [reel(1, 9000)], settings, today);
+  const result = await planHose(job!, settings, d(10_000), solveCutPlan);
+  expect(result.shortage).toMatch(/short of 4 x 4000/);
+  expect(result.buy).toEqual({ reelLength: d(10_000), reels: 2, isLeast: true });
+});
+
+test('pieces that fill no reel well need more reels than their length alone says', async () => {
+  const [job] = hoseJobs([line(1, 6000, 3)], [], settings, today);
+  const result = await planHose(job!, settings, d(10_000), solveCutPlan);
+  expect(result.buy).toMatchObject({ reels: 3, isLeast: false });
+});
+
+test('a piece longer than a new reel: nothing to buy would help', async () => {
+  const [job] = hoseJobs([line(1, 12_000, 1)], [reel(1, 5000)], settings, today);
+  const result = await planHose(job!, settings, d(10_000), solveCutPlan);
+  expect(result.shortage).toMatch(/longer than every stock/);
+  expect(result.buy).toBeUndefined();
+});
+
+test('oldest first plans from the oldest pieces that just serve', async () => {
+  const rack = [reel(1, 10_000, 1, '2026-05-01'), reel(2, 10_000, 1, '2023-01-01'), reel(3, 10_000, 1, '2024-01-01')];
+  const oldest = { ...settings, isOldestFirst: true };
+  const [job] = hoseJobs([line(1, 4000, 4)], rack, oldest, today);
+  expect(job!.rack.map(row => row.row)).toEqual([2, 3]);
+  expect((await planHose(job!, oldest, undefined, solveCutPlan)).reels.map(one => one.rack.row)).toEqual([2, 3]);
+});
+
+test('equal lengths are taken oldest first even without that option', async () => {
+  const rack = [reel(1, 5000, 1, '2026-05-01'), reel(2, 5000, 1, '2023-01-01')];
+  const [job] = hoseJobs([line(1, 4000, 1)], rack, settings, today);
+  expect((await planHose(job!, settings, undefined, solveCutPlan)).reels[0]!.rack.row).toBe(2);
+});
+
+test('hose beyond the age limit of the user is warned of (six years in all: DIN 20066:2002), undated hose is named', () => {
+  const limited = { ...settings, ageLimitMonths: 72 };
+  const [job] = hoseJobs(
+    [line(1, 400, 1)],
+    [reel(1, 5000, 1, '2020-09-01'), reel(2, 5000, 1, '2020-11-01'), reel(3, 900)],
+    limited,
+    today,
+  );
+  expect(job!.warnings).toEqual([
+    'A1 was made 2020-09-01: older than your limit. Do not use it without a check by a qualified person.',
+    'No date of making: A3.',
+  ]);
+});
