@@ -1,0 +1,14 @@
+// Writes samples/*.xlsx from samples/sources. Equal sources give equal bytes.
+import { spawnSync } from 'node:child_process';
+
+const write = `
+import { writeFileSync } from 'node:fs';
+const { samples } = await import('./samples/sources/samples.ts');
+for (const [name, make] of Object.entries(samples)) {
+  writeFileSync('samples/' + name, await make());
+  console.log('samples/' + name);
+}`;
+const done = spawnSync(process.execPath, ['--import', './scripts/typescriptLoader.mjs', '--input-type=module', '-e', write], {
+  stdio: 'inherit',
+});
+process.exit(done.status ?? 1);
