@@ -1,0 +1,46 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { samples } from '../../samples/sources/samples';
+import { recalculate, type RecalculatedCell } from '../../src/preview/headless/recalculate';
+import { builtFunctions } from '../preview/builtFunctions';
+
+const folder = join(__dirname, '../../samples');
+const files = readdirSync(folder).filter(name => name.endsWith('.xlsx'));
+
+test('every sample file has its source, and every source its file', () => {
+  expect(files).toEqual(Object.keys(samples).sort());
+});
+
+describe.each(files)('%s', name => {
+  const bytes = new Uint8Array(readFileSync(join(folder, name)));
+
+  test('is what its sources make: run npm run samples after a change', async () => {
+    expect(Buffer.from(await samples[name]!()).equals(Buffer.from(bytes))).toBe(true);
+  });
+
+  test('shows the numbers that the built functions give when everything is calculated again', async () => {
+    const cells = await recalculate(bytes, builtFunctions());
+    const ours = cells.filter(({ formula }) => formula?.includes('HOSE.'));
+    expect(ours.length).toBeGreaterThan(20);
+    const wrong = cells.filter(cell => plain(cell.value) !== plain(cell.cached));
+    expect(wrong).toEqual([]);
+  });
+});
+
+/** A value without the sentence behind an error: files keep the error's code only. */
+function plain(value: RecalculatedCell['value'] | null | undefined): string | number | boolean {
+  if (value === null || value === undefined) return '';
+  return typeof value === 'object' ? value.error : value;
+}
+
+test('the job sheet has rows that are in spec, tight, loose, oval, incomplete and not filled in, and every error says what to do', async () => {
+  const cells = await recalculate(new Uint8Array(readFileSync(join(folder, 'job-sheet.xlsx'))), builtFunctions());
+  const record = cells.filter(({ sheet, formula }) => sheet === 'Bench record' && formula?.includes('HOSE.'));
+  const verdicts = record.filter(({ formula }) => formula!.includes('CRIMPCHECK')).map(({ value }) => plain(value));
+  expect(new Set(verdicts)).toEqual(new Set(['IN SPEC', 'TIGHT', 'LOOSE', '#VALUE!', '']));
+  const errors = cells.filter(({ value }) => typeof value === 'object');
+  for (const { value } of errors) expect((value as { sentence?: string }).sentence).toMatch(/.{20}/);
+  expect(errors.map(({ value }) => (value as { sentence: string }).sentence).join('\n')).toMatch(
+    /reading 4 is blank or zero[\s\S]*look at die, hose, ferrule/,
+  );
+});
