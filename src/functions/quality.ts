@@ -193,7 +193,7 @@ export function gaugeStudy(part: any[][], operator: any[][], reading: any[][], t
       return { part: String(p), operator: String(o), reading: value.toNumber() };
     });
     if (readings.every(row => row.reading >= 0) && readings.some(row => row.reading === 0)) {
-      throw new TradeError('blank', 'reading', '', 'is blank or zero; take all readings of the study');
+      throw new TradeError('blank', 'reading', 'is blank or zero', 'take all readings of the study');
     }
     const study = gaugeStudyOf(readings, optionalSingle('tolerance', tolerance, readTolerance)?.toNumber());
     return table([

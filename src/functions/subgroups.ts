@@ -21,7 +21,7 @@ export function subgroupsOf(cells: Cells): number[][] {
   if (!areSizes(rows.flat())) return rows;
   const filled = rows.filter(row => row.some(value => value !== 0));
   if (filled.some(row => row.includes(0))) {
-    throw new TradeError('blank', 'subgroups', '', 'hold a value that is blank or zero; fill in the whole row, or clear it');
+    throw new TradeError('blank', 'subgroups', 'hold a value that is blank or zero', 'fill in the whole row, or clear it');
   }
   return filled;
 }

@@ -60,13 +60,13 @@ function nearerIndex({ sigma, df }: Scatter, centre: number, count: number, { lo
 
 function requireLimits({ lower, upper, target }: CapabilityInput): void {
   if (lower === undefined && upper === undefined) {
-    throw new TradeError('blank', 'lower and upper limit', '', 'are both blank; give one of them at least');
+    throw new TradeError('blank', 'lower and upper limit', 'are both blank', 'give one of them at least');
   }
   if (lower !== undefined && upper !== undefined && lower >= upper) {
     throw new TradeError('range', 'lower limit', `is ${lower}`, `it must lie below the upper limit ${upper}`);
   }
   if (target !== undefined && (target < (lower ?? -Infinity) || target > (upper ?? Infinity))) {
-    if (target === 0) throw new TradeError('blank', 'target', '', 'is blank or zero; fill it in');
+    if (target === 0) throw new TradeError('blank', 'target', 'is blank or zero', 'fill it in');
     throw new TradeError('range', 'target', `is ${target}`, 'it must lie between the limits');
   }
 }

@@ -79,6 +79,25 @@ function around(value: Decimal, reach: number): Interval {
   return [value.toNumber() - reach, value.toNumber() + reach];
 }
 
+function withTheMachine({ group, count, mean }: MeasuredGroup): CombinationCause {
+  return { name: group.name, crimps: count, mean, correction: ZERO, finding: 'WITH THE MACHINE' };
+}
+
+/** Step 5: what a combination that was taken out deviates by on its own, and whether that is worth a correction. */
+function ownCause(measured: MeasuredGroup, offset: Decimal, action: Decimal, reach: number): CombinationCause {
+  const own = measured.mean.minus(offset);
+  const interval = around(own, reach);
+  if (!reaches(own, action)) return { ...withTheMachine(measured), interval };
+  return { ...withTheMachine(measured), correction: own.negated(), finding: 'OWN SETTING', interval };
+}
+
+function machineFinding(offsetCounts: boolean, ownSettings: boolean, oneDie: boolean, outOfSpec: boolean): MachineFinding {
+  if (offsetCounts && ownSettings) return 'BOTH';
+  if (offsetCounts) return oneDie ? 'MACHINE OR DIE' : 'MACHINE';
+  if (ownSettings) return 'SETTING';
+  return outOfSpec ? 'NOT ENOUGH DATA' : 'IN SPEC';
+}
+
 function nothingToSay(measured: readonly MeasuredGroup[], fit?: GroupFit, rest?: GroupFit): CrimpCause {
   return {
     finding: 'NOT ENOUGH DATA',
@@ -87,13 +106,7 @@ function nothingToSay(measured: readonly MeasuredGroup[], fit?: GroupFit, rest?:
     correction: ZERO,
     all: fit,
     rest,
-    combinations: measured.map(({ group, count, mean }) => ({
-      name: group.name,
-      crimps: count,
-      mean,
-      correction: ZERO,
-      finding: 'WITH THE MACHINE',
-    })),
+    combinations: measured.map(withTheMachine),
   };
 }
 
@@ -119,30 +132,16 @@ export function crimpCause({ groups, tolerance, confidence, actionShare, oneDie 
   const interval = around(offset, (tQuantile(twoSided, rest.df) * rest.scatter) / Math.sqrt(rest.crimps));
   const offsetCounts = (interval[0] > 0 || interval[1] < 0) && reaches(offset, action);
 
-  const combinations = measured.map(({ group, count, mean }, index): CombinationCause => {
-    const plain = { name: group.name, crimps: count, mean };
-    if (kept.includes(measured[index]!)) return { ...plain, correction: ZERO, finding: 'WITH THE MACHINE' };
-    const own = mean.minus(offset);
-    const spread = all.scatter * Math.sqrt(1 / count + 1 / rest.crimps);
-    const ownInterval = around(own, tQuantile(twoSided, all.df) * spread);
-    if (!reaches(own, action)) return { ...plain, correction: ZERO, finding: 'WITH THE MACHINE', interval: ownInterval };
-    return { ...plain, correction: own.negated(), finding: 'OWN SETTING', interval: ownInterval };
-  });
+  const ownReach = tQuantile(twoSided, all.df) * all.scatter;
+  const combinations = measured.map(group =>
+    kept.includes(group)
+      ? withTheMachine(group)
+      : ownCause(group, offset, action, ownReach * Math.sqrt(1 / group.count + 1 / rest.crimps)),
+  );
   const ownSettings = combinations.some(({ finding }) => finding === 'OWN SETTING');
   const outOfSpec = measured.some(({ mean }) => exceeds(mean, tolerance));
-  const finding: MachineFinding = offsetCounts
-    ? ownSettings
-      ? 'BOTH'
-      : oneDie
-        ? 'MACHINE OR DIE'
-        : 'MACHINE'
-    : ownSettings
-      ? 'SETTING'
-      : outOfSpec
-        ? 'NOT ENOUGH DATA'
-        : 'IN SPEC';
   return {
-    finding,
+    finding: machineFinding(offsetCounts, ownSettings, oneDie, outOfSpec),
     crimps: all.crimps,
     offset,
     interval,

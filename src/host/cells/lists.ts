@@ -63,7 +63,7 @@ export function listBlock<T>(label: string, cells: Cells, read: CellReader<T>): 
     rows.push(
       contents.map(cell => {
         if (cell instanceof IncomingError) throw passedOn(cell, name);
-        if (cell === null) throw new TradeError('blank', name, '', 'has a blank; fill in the whole row, or clear it');
+        if (cell === null) throw new TradeError('blank', name, 'has a blank', 'fill in the whole row, or clear it');
         return read(cell as FilledCell, name);
       }),
     );

@@ -71,10 +71,10 @@ test('one limit only: just Cpk and Ppk', () => {
 });
 
 test.each<[CapabilityInput, string]>([
-  [{ subgroups: [[1, 2]] }, 'lower and upper limit: are both blank'],
+  [{ subgroups: [[1, 2]] }, 'lower and upper limit are both blank'],
   [{ subgroups: [[1, 2]], lower: 3, upper: 3 }, 'it must lie below the upper limit'],
   [{ subgroups: [[1, 2]], lower: 1, upper: 3, target: 4 }, 'it must lie between the limits'],
-  [{ subgroups: [[1, 2]], lower: 1, upper: 3, target: 0 }, 'target: is blank or zero'],
+  [{ subgroups: [[1, 2]], lower: 1, upper: 3, target: 0 }, 'target is blank or zero'],
   [{ subgroups: [[1]], lower: 1, upper: 3 }, 'give two values or more'],
   [
     {
