@@ -20,6 +20,7 @@ const esModules = [
 /** Unit, property and bundle tests run in Node; component tests name their environment in a docblock. */
 export default {
   testEnvironment: 'node',
+  testTimeout: 30_000,
   reporters: ['default', '<rootDir>/scripts/plainCount.mjs'],
   roots: ['<rootDir>/tests'],
   testMatch: ['**/*.test.ts', '**/*.test.tsx'],
