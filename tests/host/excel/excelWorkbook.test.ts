@@ -1,0 +1,94 @@
+import { excelWorkbook } from '../../../src/host/excel/excelWorkbook';
+import { strictExcel } from './strictExcel';
+
+const jobs = [
+  ['Overall', ['=HOSE.CATALOGUE(1)', 'CAT']],
+  [1200, ['=HOSE.CUTLENGTH(A2,1,2)', '#NAME?']],
+  [985, ['=SUM(A1)', '#NAME?']],
+] as const;
+
+const select = (row: number, column: number, rows: number, columns: number, sheet = 'Jobs') =>
+  strictExcel({ Jobs: jobs, Empty: [], Locked: [['x']] }, { sheet, row, column, rows, columns });
+
+test('the selection comes with values, formulas and formats; errors are told apart from text', async () => {
+  select(1, 0, 1, 2);
+  const content = await excelWorkbook().selection();
+  expect(content).toEqual({
+    sheet: 'Jobs',
+    address: 'A2:B2',
+    row: 1,
+    column: 0,
+    values: [[1200, { error: '#NAME?' }]],
+    formulas: [['', '=HOSE.CUTLENGTH(A2,1,2)']],
+    formats: [['General', 'General']],
+  });
+});
+
+test('a whole column that is selected is clipped to the used rows, in one round', async () => {
+  const excel = select(0, 0, 1_048_576, 1);
+  const content = await excelWorkbook().selection();
+  expect(content.values).toEqual([['Overall'], [1200], [985]]);
+  // One sync of ours; the run's closing one sends nothing more.
+  expect(excel.syncs).toBe(2);
+});
+
+test('a selection outside the used part is its first cell, blank', async () => {
+  select(50, 7, 3, 3);
+  expect(await excelWorkbook().selection()).toMatchObject({ address: 'H51', values: [['']] });
+});
+
+test('several ranges are read in one round; an empty sheet has no used part', async () => {
+  const excel = select(0, 0, 1, 1);
+  const contents = await excelWorkbook().read([
+    { sheet: 'Jobs', address: 'A2:A3' },
+    { sheet: 'Jobs', address: 'B1' },
+  ]);
+  expect(contents.map(({ values }) => values)).toEqual([[[1200], [985]], [['CAT']]]);
+  expect(excel.syncs).toBe(2);
+  expect(await excelWorkbook().used('Empty')).toBeUndefined();
+  await expect(excelWorkbook().read([{ sheet: 'Jobs', address: 'nonsense' }])).rejects.toThrow('does not exist');
+});
+
+test('names of ranges are listed, names of constants are not', async () => {
+  select(0, 0, 1, 1);
+  expect(await excelWorkbook().names()).toEqual([{ name: 'Catalogue', at: { sheet: 'Jobs', address: 'B1' } }]);
+});
+
+test('only our own formulas that show #NAME? are entered again', async () => {
+  const excel = select(0, 0, 1, 1);
+  expect(await excelWorkbook().reenterUnknownNames()).toBe(1);
+  expect(excel.written).toEqual(['formulas of Jobs!B2 = [["=HOSE.CUTLENGTH(A2,1,2)"]]']);
+});
+
+test('a batch is written whole: new sheet, text that must stay text, formulas', async () => {
+  const excel = select(0, 0, 1, 1);
+  await excelWorkbook().write([
+    { kind: 'addSheet', sheet: 'Cut list' },
+    { kind: 'values', at: { sheet: 'Cut list', address: 'A1:B1' }, values: [['=1+1', 3]] },
+    { kind: 'formulas', at: { sheet: 'Jobs', address: 'C2' }, formulas: [['=HOSE.CUTLENGTH(A2,1,2)']] },
+  ]);
+  expect(excel.written).toEqual([
+    'add Cut list',
+    `values of Cut list!A1:B1 = [["'=1+1",3]]`,
+    'formulas of Jobs!C2 = [["=HOSE.CUTLENGTH(A2,1,2)"]]',
+  ]);
+});
+
+test.each([
+  ['a sheet that is there already', { kind: 'addSheet', sheet: 'Jobs' }, /already a sheet "Jobs"/],
+  ['a sheet that is not there', { kind: 'values', at: { sheet: 'Gone', address: 'A1' }, values: [[1]] }, /no longer there/],
+  ['a protected sheet', { kind: 'values', at: { sheet: 'Locked', address: 'A1' }, values: [[1]] }, /is protected/],
+  ['a wrong shape', { kind: 'values', at: { sheet: 'Jobs', address: 'A1:B2' }, values: [[1]] }, /does not have the shape/],
+] as const)('%s is refused before anything is written', async (_, change, message) => {
+  const excel = select(0, 0, 1, 1);
+  await expect(
+    excelWorkbook().write([{ kind: 'values', at: { sheet: 'Jobs', address: 'A9' }, values: [[1]] }, change]),
+  ).rejects.toThrow(message);
+  expect(excel.written).toEqual([]);
+});
+
+test('a range to select is shown', async () => {
+  const excel = select(0, 0, 1, 1);
+  await excelWorkbook().select({ sheet: 'Jobs', address: 'A2' });
+  expect(excel.written).toEqual(['activate Jobs', 'select Jobs!A2']);
+});

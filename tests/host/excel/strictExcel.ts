@@ -1,0 +1,210 @@
+/**
+ * A strict fake of Excel's object model: nothing can be read before it was loaded and synced, nothing is written before sync,
+ * null objects are known only after sync, and everything asked for is counted in syncs.
+ */
+export interface FakeRange {
+  readonly address: string;
+  readonly rowIndex: number;
+  readonly columnIndex: number;
+  readonly values: unknown[][];
+  readonly valueTypes: string[][];
+  readonly formulas: unknown[][];
+  readonly numberFormat: unknown[][];
+}
+
+type Loaded = { __load(): void };
+
+/** An object whose properties throw until they were loaded and the context synced. */
+function guarded<T extends object>(
+  pending: Loaded[],
+  read: () => Record<string, unknown> | undefined,
+  methods: T,
+): T & { isNullObject: boolean; load(names: string): void } {
+  const wanted = new Set<string>();
+  let known: Record<string, unknown> | undefined;
+  let synced = false;
+  const load = (names: string) => {
+    for (const name of names.split(',')) wanted.add(name.trim().split('/')[0]!);
+    pending.push({
+      __load: () => {
+        known = read();
+        synced = true;
+      },
+    });
+  };
+  return new Proxy(methods as T & { isNullObject: boolean; load(names: string): void }, {
+    get(target, property) {
+      if (typeof property === 'symbol' || property === 'then') return undefined;
+      if (property === 'load') return load;
+      if (property in target) return (target as Record<string, unknown>)[property];
+      if (property === 'isNullObject') {
+        if (!synced) throw new Error('isNullObject read before sync');
+        return known === undefined;
+      }
+      if (!synced || !wanted.has(property)) throw new Error(`${property} read before load and sync`);
+      if (known === undefined) throw new Error(`${property} of a null object`);
+      if (!(property in known)) throw new Error(`${property} is not of this object`);
+      return known[property];
+    },
+    set(target, property, value) {
+      (target as Record<string | symbol, unknown>)[property] = value;
+      return true;
+    },
+  });
+}
+
+export interface StrictExcel {
+  /** How often a batch went to Excel. */
+  syncs: number;
+  /** What was written, in order, once it was synced. */
+  readonly written: string[];
+}
+
+/**
+ * Puts the fake into the page's `Excel` and `Office`.
+ * @param sheets cells by sheet, from A1 on: value, or [formula, value]
+ * @param selected sheet and address of the selection
+ */
+export function strictExcel(
+  sheets: Readonly<Record<string, readonly (readonly (string | number | readonly [string, string | number])[])[]>>,
+  selected: { sheet: string; row: number; column: number; rows: number; columns: number },
+): StrictExcel {
+  const state: StrictExcel = { syncs: 0, written: [] };
+  const letters = (column: number): string =>
+    (column >= 26 ? letters(Math.floor(column / 26) - 1) : '') + String.fromCharCode(65 + (column % 26));
+  const name = (row: number, column: number) => `${letters(column)}${row + 1}`;
+
+  function rangeOf(
+    pending: Loaded[],
+    writes: (() => void)[],
+    sheet: string,
+    block: { row: number; column: number; rows: number; columns: number } | undefined,
+  ): any {
+    const rows = sheets[sheet] ?? [];
+    const at = (r: number, c: number) => rows[r]?.[c] ?? '';
+    const table = <T>(pick: (cell: ReturnType<typeof at>) => T) =>
+      Array.from({ length: block!.rows }, (_, r) =>
+        Array.from({ length: block!.columns }, (__, c) => pick(at(block!.row + r, block!.column + c))),
+      );
+    const value = (cell: ReturnType<typeof at>) => (Array.isArray(cell) ? cell[1] : cell);
+    const used = { row: 0, column: 0, rows: Math.max(1, rows.length), columns: Math.max(1, ...rows.map(row => row.length)) };
+    const address = () =>
+      `${sheet}!${name(block!.row, block!.column)}${block!.rows * block!.columns > 1 ? `:${name(block!.row + block!.rows - 1, block!.column + block!.columns - 1)}` : ''}`;
+    const range = guarded(
+      pending,
+      () =>
+        block && {
+          address: address(),
+          rowIndex: block.row,
+          columnIndex: block.column,
+          get values() {
+            return table(value);
+          },
+          get valueTypes() {
+            return table(cell =>
+              /^#[A-Z/0]+[!?]?$/.test(String(value(cell))) ? 'Error' : typeof value(cell) === 'number' ? 'Double' : 'String',
+            );
+          },
+          get formulas() {
+            return table(cell => (Array.isArray(cell) ? cell[0] : cell));
+          },
+          get numberFormat() {
+            return table(() => 'General');
+          },
+        },
+      {
+        get worksheet() {
+          return sheetOf(pending, writes, sheet);
+        },
+        getIntersectionOrNullObject: () => {
+          const row = Math.max(block!.row, used.row);
+          const column = Math.max(block!.column, used.column);
+          const rowCount = Math.min(block!.row + block!.rows, used.rows) - row;
+          const columnCount = Math.min(block!.column + block!.columns, used.columns) - column;
+          const shared = rowCount > 0 && columnCount > 0 ? { row, column, rows: rowCount, columns: columnCount } : undefined;
+          return rangeOf(pending, writes, sheet, shared);
+        },
+        getCell: (r: number, c: number) =>
+          rangeOf(pending, writes, sheet, { row: block!.row + r, column: block!.column + c, rows: 1, columns: 1 }),
+        select: () => writes.push(() => state.written.push(`select ${address()}`)),
+        format: { font: {}, fill: {} },
+      },
+    );
+    return new Proxy(range, {
+      set(_, property, content) {
+        writes.push(() => state.written.push(`${String(property)} of ${address()} = ${JSON.stringify(content)}`));
+        return true;
+      },
+    });
+  }
+
+  function sheetOf(pending: Loaded[], writes: (() => void)[], sheet: string): any {
+    const exists = sheet in sheets;
+    const parse = (address: string) => {
+      const [, c1, r1, c2, r2] = /^([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?$/.exec(address)!;
+      const number = (text: string) => [...text].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+      const [row, column] = [Number(r1) - 1, number(c1!)];
+      return { row, column, rows: (r2 ? Number(r2) : Number(r1)) - row, columns: (c2 ? number(c2) : number(c1!)) - column + 1 };
+    };
+    const used = () => ({
+      row: 0,
+      column: 0,
+      rows: Math.max(1, sheets[sheet]!.length),
+      columns: Math.max(1, ...sheets[sheet]!.map(row => row.length)),
+    });
+    return guarded(pending, () => (exists ? { name: sheet, protection: { protected: sheet === 'Locked' } } : undefined), {
+      activate: () => writes.push(() => state.written.push(`activate ${sheet}`)),
+      getRange: (address: string) => rangeOf(pending, writes, sheet, parse(address)),
+      getUsedRange: () => rangeOf(pending, writes, sheet, used()),
+      getUsedRangeOrNullObject: () => rangeOf(pending, writes, sheet, sheets[sheet]!.length > 0 ? used() : undefined),
+    });
+  }
+
+  const run = async (_options: unknown, batch: (context: unknown) => Promise<unknown>) => {
+    const pending: Loaded[] = [];
+    const writes: (() => void)[] = [];
+    const worksheets = guarded(
+      pending,
+      () => ({ items: Object.keys(sheets).map(sheet => Object.assign(sheetOf(pending, writes, sheet), { name: sheet })) }),
+      {
+        getItem: (sheet: string) => {
+          if (!(sheet in sheets) && !state.written.includes(`add ${sheet}`)) writes.push(() => void 0);
+          return sheetOf(pending, writes, sheet);
+        },
+        getItemOrNullObject: (sheet: string) => sheetOf(pending, writes, sheet),
+        add: (sheet: string) => writes.push(() => state.written.push(`add ${sheet}`)),
+      },
+    );
+    const names = guarded(
+      pending,
+      () => ({
+        items: [
+          { name: 'Catalogue', type: 'Range', formula: '=Jobs!$B$1' },
+          { name: 'Rate', type: 'Double', formula: '=0.2' },
+        ],
+      }),
+      {
+        add: (defined: string) => writes.push(() => state.written.push(`name ${defined}`)),
+        getItemOrNullObject: () => guarded(pending, () => undefined, {}),
+      },
+    );
+    const context = {
+      workbook: {
+        worksheets,
+        names,
+        getSelectedRange: () => rangeOf(pending, writes, selected.sheet, selected),
+        getActiveCell: () => rangeOf(pending, writes, selected.sheet, { ...selected, rows: 1, columns: 1 }),
+      },
+      sync: async () => {
+        state.syncs += 1;
+        for (const load of pending.splice(0)) load.__load();
+        for (const write of writes.splice(0)) write();
+      },
+    };
+    const result = await batch(context);
+    await context.sync();
+    return result;
+  };
+  Object.assign(globalThis, { Excel: { run }, Office: { context: { requirements: { isSetSupported: () => false } } } });
+  return state;
+}
