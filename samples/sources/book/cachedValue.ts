@@ -12,7 +12,6 @@ function plain(value: CellValue): CachedValue {
   if (value instanceof Date) return value.getTime() / DAY_MS + EPOCH_DAY;
   if (typeof value !== 'object') return value;
   if ('error' in value) return new CustomFunctions.Error(value.error as CustomFunctions.ErrorCode);
-  if ('result' in value) return plain(value.result as CellValue);
   throw new Error('a cell that samples do not use as an argument');
 }
 
@@ -26,7 +25,8 @@ export function blockOfCells(sheet: Worksheet, range: string): CachedValue[][] {
     const cells: CachedValue[] = [];
     for (let column = Number(from.col); column <= Number(to.col); column++) {
       const cell = sheet.findCell(row, column);
-      cells.push(cell ? plain(cell.value) : null);
+      // The library leaves results of 0 and "" out of a formula's value, not out of its result.
+      cells.push(cell ? plain(cell.formula ? (cell.result as CellValue) : cell.value) : null);
     }
     block.push(cells);
   }

@@ -44,7 +44,7 @@ function putTyped(sheet: Worksheet, row: number, crimp: Crimp): void {
 }
 
 function putSettings(sheet: Worksheet): void {
-  sheet.getCell('B5').value = machine.name;
+  sheet.getCell('A5').value = machine.name;
   putSetting(sheet, 'C5', 'Change per digit (mm)', machine.step, '0.000');
   putSetting(sheet, 'C6', 'Lowest dial (digits)', machine.lowest, '0');
   putSetting(sheet, 'C7', 'Highest dial (digits)', machine.highest, '0');

@@ -1,3 +1,4 @@
+import { addNotes } from '../book/notesSheet';
 import { bookBytes, sampleBook } from '../book/sampleBook';
 import { addBenchRecord } from './benchRecordSheet';
 import { addCorner } from './cornerSheet';
@@ -12,5 +13,6 @@ export async function jobSheet(): Promise<Uint8Array> {
   await addJobList(book, 'Jobs (in)', 'in', inchJobs, metricJobs.length + 1);
   await addBenchRecord(book);
   await addCorner(book);
+  addNotes(book, 'Hose jobs and the bench record of one week.');
   return bookBytes(book);
 }
