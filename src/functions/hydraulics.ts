@@ -117,7 +117,7 @@ export function pressureDrop(
  * @customfunction VISCOSITY VISCOSITY
  * @param {any[][]} grade ISO viscosity grade, one value: 46, "VG 46" or "ISO VG 46" (7 to 3200).
  * @param {any[][]} temperature Temperature of the oil: one value or a column (metric °C, US °F).
- * @param {any[][]} unit System of units: "metric" or "US".
+ * @param {any[][]} unit "metric" or "°C" for degrees Celsius, "US" or "°F" for degrees Fahrenheit.
  * @returns {any[][]} Kinematic viscosity, one a row, in mm²/s (the same as cSt) in both systems. #VALUE! lists the grades where it is none.
  * Source: ISO 3448, ASTM D2270 (viscosity index 100), ASTM D341.
  * @example =HOSE.VISCOSITY(46, 60, "metric") gives 20.56
@@ -125,7 +125,7 @@ export function pressureDrop(
 export function viscosity(grade: any[][], temperature: any[][], unit: any[][]): any[][] {
   return answer(() => {
     const oil = single('grade', grade, readGrade);
-    const fahrenheit = unitsOf(unit) === 'US';
+    const fahrenheit = ['US', '°F', 'F'].includes(single('unit', unit, choice('metric', 'US', '°C', '°F', 'C', 'F')));
     return mapRows([column('temperature', temperature, number({ hint: 'enter the temperature' }))], 1, degrees =>
       gradeViscosity(oil, fahrenheit ? (degrees.toNumber() - 32) / 1.8 : degrees.toNumber()),
     );

@@ -114,6 +114,7 @@ describe('VISCOSITY', () => {
   test('°F in US units; 0 °C is a temperature', () => {
     expect(called(() => viscosity(one(46), one(140), one('US')))).toEqual([[close(20.562, 3)]]);
     expect(called(() => viscosity(one(46), one(0), metric))).toEqual(called(() => viscosity(one(46), one(32), one('US'))));
+    expect(called(() => viscosity(one(46), one(140), one('°f')))).toEqual(called(() => viscosity(one(46), one(60), one('C'))));
   });
 
   test('errors', () => {
