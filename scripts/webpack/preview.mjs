@@ -1,0 +1,32 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import CopyPlugin from 'copy-webpack-plugin';
+import HtmlPlugin from 'html-webpack-plugin';
+import webpack from 'webpack';
+
+/** Sample workbooks that exist. */
+function sampleFiles(root) {
+  const folder = join(root, 'samples');
+  return existsSync(folder) ? readdirSync(folder).filter(name => name.endsWith('.xlsx')) : [];
+}
+
+/**
+ * The try-out page: a script that puts a CustomFunctions object on the page, and the page itself, whose heavy parts (spreadsheet,
+ * .xlsx library, task pane) load when they are needed.
+ * @param {object} bundle what all bundles have in common
+ * @param {string} root the project's folder
+ */
+export const preview = (bundle, root) => ({
+  ...bundle,
+  name: 'preview',
+  entry: { previewhost: './src/preview/host/pageGlobal.ts', preview: './src/preview/index.tsx' },
+  target: ['web', 'es2020'],
+  output: { path: join(root, 'dist'), filename: '[name].js', chunkFilename: 'preview-[name].js', publicPath: 'auto' },
+  // Async chunks only: functions.js and the two entries stay plain scripts that the page names itself.
+  optimization: { splitChunks: { chunks: 'async' } },
+  plugins: [
+    new webpack.DefinePlugin({ SAMPLE_FILES: JSON.stringify(sampleFiles(root)) }),
+    new HtmlPlugin({ filename: 'preview.html', template: './src/preview/preview.html', inject: false }),
+    new CopyPlugin({ patterns: [{ from: '*.xlsx', to: 'samples/', context: join(root, 'samples'), noErrorOnMissing: true }] }),
+  ],
+});

@@ -1,0 +1,144 @@
+import { CellValueType, ICommandService, IUndoRedoService, type ICellData, type IStyleData, type Univer } from '@univerjs/core';
+import { SetStyleCommand } from '@univerjs/sheets';
+import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
+import type { CellStyle, Change, RangeAddress } from '../../host/workbook';
+import { blockOf, type CellBlock } from '../xlsx/address';
+import { oneUndoStep } from './oneUndoStep';
+
+const NEW_SHEET_ROWS = 1000;
+const NEW_SHEET_COLUMNS = 26;
+/** The port's column width is in points, the page's in pixels. */
+const PIXELS_A_POINT = 4 / 3;
+const NO_CONTENT = { v: null, f: null, si: null, p: null, t: null, custom: null };
+
+type Table<T> = readonly (readonly T[])[];
+
+function valueCell(value: string | number | boolean): ICellData {
+  if (value === '') return { ...NO_CONTENT };
+  if (typeof value === 'number') return { ...NO_CONTENT, v: value, t: CellValueType.NUMBER };
+  if (typeof value === 'boolean') return { ...NO_CONTENT, v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  // Text stays text, digits too: the engine would make a number of plain text that looks like one.
+  return { ...NO_CONTENT, v: value, t: CellValueType.FORCE_STRING };
+}
+
+function formulaCell(formula: string): ICellData {
+  return formula === '' ? { ...NO_CONTENT } : { ...NO_CONTENT, f: formula.startsWith('=') ? formula : `=${formula}` };
+}
+
+function pageStyle({ bold, fill, color, wrap }: CellStyle): IStyleData {
+  return {
+    ...(bold !== undefined && { bl: bold ? 1 : 0 }),
+    ...(fill !== undefined && { bg: { rgb: fill } }),
+    ...(color !== undefined && { cl: { rgb: color } }),
+    ...(wrap !== undefined && { tb: wrap ? 3 : 1 }),
+  };
+}
+
+function sizeOf({ startRow, endRow, startColumn, endColumn }: CellBlock): [number, number] {
+  return [endRow - startRow + 1, endColumn - startColumn + 1];
+}
+
+/** Refuses the whole batch before anything is written. */
+function check(changes: readonly Change[], workbook: FWorkbook): void {
+  const sheets = new Set(workbook.getSheets().map(sheet => sheet.getSheetName()));
+  const checkRange = ({ sheet, address }: RangeAddress): CellBlock => {
+    if (!sheets.has(sheet)) throw new Error(`there is no sheet ${sheet}`);
+    const block = blockOf(address);
+    if (!block) throw new Error(`"${address}" on sheet ${sheet} is no range`);
+    return block;
+  };
+  const checkTable = (at: RangeAddress, table: Table<unknown>) => {
+    const [rows, columns] = sizeOf(checkRange(at));
+    if (table.length !== rows || table.some(row => row.length !== columns)) {
+      throw new Error(`what is to be written to ${at.address} on sheet ${at.sheet} is not ${rows} × ${columns} cells`);
+    }
+  };
+  for (const change of changes) {
+    if (change.kind === 'addSheet') {
+      if (sheets.has(change.sheet)) throw new Error(`there is already a sheet ${change.sheet}`);
+      sheets.add(change.sheet);
+    } else if (change.kind === 'values') checkTable(change.at, change.values);
+    else if (change.kind === 'formulas') checkTable(change.at, change.formulas);
+    else checkRange(change.kind === 'name' ? change.refersTo : change.at);
+  }
+}
+
+class ChangeWriter {
+  constructor(
+    private readonly workbook: FWorkbook,
+    private readonly commands: ICommandService,
+  ) {}
+
+  private sheetAt({ sheet, address }: RangeAddress): { sheet: FWorksheet; block: CellBlock } {
+    return { sheet: this.workbook.getSheetByName(sheet)!, block: blockOf(address)! };
+  }
+
+  private setCells(at: RangeAddress, cellAt: (row: number, column: number) => ICellData): void {
+    const { sheet, block } = this.sheetAt(at);
+    if (sheet.getMaxRows() <= block.endRow) sheet.insertRowsAfter(sheet.getMaxRows() - 1, block.endRow + 50 - sheet.getMaxRows());
+    if (sheet.getMaxColumns() <= block.endColumn) {
+      sheet.insertColumnsAfter(sheet.getMaxColumns() - 1, block.endColumn + 5 - sheet.getMaxColumns());
+    }
+    const [rows, columns] = sizeOf(block);
+    const cells = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_, column) => cellAt(row, column)));
+    sheet.getRange(block.startRow, block.startColumn, rows, columns).setValues(cells);
+  }
+
+  private setName(name: string, { sheet, address }: RangeAddress): void {
+    const [first, last] = address.toUpperCase().replace(/\$/g, '').split(':');
+    const absolute = [first!, ...(last ? [last] : [])].map(cell => cell.replace(/^([A-Z]+)(\d+)$/, '$$$1$$$2')).join(':');
+    const reference = `'${sheet.replace(/'/g, "''")}'!${absolute}`;
+    const known = this.workbook.getDefinedNames().find(defined => defined.getName().toUpperCase() === name.toUpperCase());
+    if (known) known.setFormula(reference);
+    else this.workbook.insertDefinedName(name, reference);
+  }
+
+  /** Writing a style as a cell would take the cell's formula away. */
+  private setPageStyle({ sheet, block }: { sheet: FWorksheet; block: CellBlock }, style: IStyleData): void {
+    for (const [type, value] of Object.entries(style)) {
+      const parameters = { unitId: this.workbook.getId(), subUnitId: sheet.getSheetId(), range: block, style: { type, value } };
+      this.commands.syncExecuteCommand(SetStyleCommand.id, parameters);
+    }
+  }
+
+  private setStyle(at: RangeAddress, style: CellStyle): void {
+    const { sheet, block } = this.sheetAt(at);
+    this.setPageStyle({ sheet, block }, pageStyle(style));
+    if (style.columnWidth !== undefined) {
+      sheet.setColumnWidths(block.startColumn, sizeOf(block)[1], Math.round(style.columnWidth * PIXELS_A_POINT));
+    }
+  }
+
+  write(change: Change): void {
+    switch (change.kind) {
+      case 'addSheet': {
+        const active = this.workbook.getActiveSheet();
+        this.workbook.create(change.sheet, NEW_SHEET_ROWS, NEW_SHEET_COLUMNS);
+        this.workbook.setActiveSheet(active);
+        break;
+      }
+      case 'values':
+        return this.setCells(change.at, (row, column) => valueCell(change.values[row]![column]!));
+      case 'formulas':
+        return this.setCells(change.at, (row, column) => formulaCell(change.formulas[row]![column]!));
+      case 'format':
+        return this.setPageStyle(this.sheetAt(change.at), { n: { pattern: change.numberFormat } });
+      case 'style':
+        return this.setStyle(change.at, change.style);
+      case 'name':
+        return this.setName(change.name, change.refersTo);
+    }
+  }
+}
+
+/**
+ * Writes changes as one undo step.
+ * @throws Error with a sentence where a sheet, range or table does not fit; nothing is written then
+ */
+export function applyChanges(univer: Univer, workbook: FWorkbook, changes: readonly Change[]): void {
+  check(changes, workbook);
+  const injector = univer.__getInjector();
+  const writer = new ChangeWriter(workbook, injector.get(ICommandService));
+  const things = changes.map(change => () => writer.write(change));
+  oneUndoStep(injector.get(IUndoRedoService), injector.get(ICommandService), workbook.getId(), things);
+}

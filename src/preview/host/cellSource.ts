@@ -1,0 +1,99 @@
+import type { ICellData, Nullable, Univer, Workbook as EngineWorkbook, Worksheet } from '@univerjs/core';
+import { FormulaDataModel } from '@univerjs/engine-formula';
+import type { CellValue } from '../../host/workbook';
+import { blockAddress, cellAddress, type CellBlock } from '../xlsx/address';
+import { readCell } from './cellReading';
+
+interface Positions<T> {
+  readonly [row: number]: { readonly [column: number]: Nullable<T> } | undefined;
+}
+
+function isFilled(cell: Nullable<ICellData>): boolean {
+  return !!cell && (!!cell.f || !!cell.si || !!cell.p || (cell.v !== null && cell.v !== undefined && cell.v !== ''));
+}
+
+/** Reads cells of one sheet as people see them, those included that a formula elsewhere fills. */
+export class CellSource {
+  private readonly model: FormulaDataModel;
+
+  constructor(
+    univer: Univer,
+    private readonly workbook: EngineWorkbook,
+    readonly sheet: Worksheet,
+  ) {
+    this.model = univer.__getInjector().get(FormulaDataModel);
+  }
+
+  private get filled(): Positions<ICellData> {
+    return (this.model.getArrayFormulaCellData()[this.workbook.getUnitId()]?.[this.sheet.getSheetId()] ??
+      {}) as Positions<ICellData>;
+  }
+
+  private get blocks(): Positions<CellBlock> {
+    return (this.model.getArrayFormulaRange()[this.workbook.getUnitId()]?.[this.sheet.getSheetId()] ??
+      {}) as Positions<CellBlock>;
+  }
+
+  /** Value of a zero-based cell; blank is "". */
+  value(row: number, column: number): CellValue {
+    return readCell(this.filled[row]?.[column] ?? this.sheet.getCellRaw(row, column));
+  }
+
+  /** Formula of a cell with its `=`, or "". */
+  formula(row: number, column: number): string {
+    return this.model.getFormulaStringByCell(row, column, this.sheet.getSheetId(), this.workbook.getUnitId()) ?? '';
+  }
+
+  /** Number format of a cell. */
+  format(row: number, column: number): string {
+    return this.sheet.getComposedCellStyle(row, column)?.n?.pattern ?? 'General';
+  }
+
+  /** Address of the cell whose formula fills this one; undefined where it is not filled from elsewhere. */
+  filledFrom(row: number, column: number): string | undefined {
+    for (const [fromRow, columns] of Object.entries(this.blocks)) {
+      for (const [fromColumn, block] of Object.entries(columns ?? {}) as [string, Nullable<CellBlock>][]) {
+        if (!block || (Number(fromRow) === row && Number(fromColumn) === column)) continue;
+        const inside = row >= block.startRow && row <= block.endRow && column >= block.startColumn && column <= block.endColumn;
+        if (inside) return cellAddress(Number(fromRow), Number(fromColumn));
+      }
+    }
+    return undefined;
+  }
+
+  /** The smallest block that holds every filled cell; undefined where the sheet is empty. */
+  used(): CellBlock | undefined {
+    let [startRow, startColumn, endRow, endColumn] = [Infinity, Infinity, -1, -1];
+    const take = (row: number, column: number, cell: Nullable<ICellData>) => {
+      if (!isFilled(cell)) return;
+      startRow = Math.min(startRow, row);
+      startColumn = Math.min(startColumn, column);
+      endRow = Math.max(endRow, row);
+      endColumn = Math.max(endColumn, column);
+    };
+    this.sheet.getCellMatrix().forValue((row, column, cell) => take(row, column, cell));
+    for (const [row, columns] of Object.entries(this.filled)) {
+      for (const [column, cell] of Object.entries(columns ?? {})) take(Number(row), Number(column), cell as Nullable<ICellData>);
+    }
+    return endRow < 0 ? undefined : { startRow, startColumn, endRow, endColumn };
+  }
+
+  /** Everything that stands in a block. */
+  content(block: CellBlock) {
+    const table = <T>(read: (row: number, column: number) => T): T[][] =>
+      Array.from({ length: block.endRow - block.startRow + 1 }, (_, row) =>
+        Array.from({ length: block.endColumn - block.startColumn + 1 }, (_, column) =>
+          read(block.startRow + row, block.startColumn + column),
+        ),
+      );
+    return {
+      sheet: this.sheet.getName(),
+      address: blockAddress(block),
+      row: block.startRow,
+      column: block.startColumn,
+      values: table((row, column) => this.value(row, column)),
+      formulas: table((row, column) => this.formula(row, column)),
+      formats: table((row, column) => this.format(row, column)),
+    };
+  }
+}

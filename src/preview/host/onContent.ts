@@ -1,0 +1,27 @@
+import type { FUniver } from '@univerjs/core/facade';
+
+/** What the engine calls the moments at which a selection, or what stands in it, changes. */
+const MOMENTS = new Set([
+  'sheet.operation.set-selections',
+  'sheet.operation.set-worksheet-active',
+  'sheet.mutation.set-range-values',
+  'formula.mutation.set-array-formula-data',
+]);
+const TOGETHER_MILLISECONDS = 40;
+
+/**
+ * Calls the listener after the selection or a cell's content changed; changes that come together are told once.
+ * @returns how to stop that
+ */
+export function onContent(api: FUniver, listener: () => void): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const subscription = api.addEvent(api.Event.CommandExecuted, ({ id }) => {
+    if (!MOMENTS.has(id)) return;
+    clearTimeout(timer);
+    timer = setTimeout(listener, TOGETHER_MILLISECONDS);
+  });
+  return () => {
+    clearTimeout(timer);
+    subscription.dispose();
+  };
+}

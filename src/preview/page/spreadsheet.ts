@@ -1,0 +1,104 @@
+import { LocaleType, LogLevel, Univer, mergeLocales, type IWorkbookData } from '@univerjs/core';
+import { FUniver } from '@univerjs/core/facade';
+import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
+import enUS from '@univerjs/preset-sheets-core/locales/en-US';
+import { defaultTheme } from '@univerjs/themes';
+import '@univerjs/preset-sheets-core/lib/index.css';
+import type { CellValue } from '../../host/workbook';
+import { functionHelp } from '../host/functionHelp';
+import { CellSource } from '../host/cellSource';
+import { onContent } from '../host/onContent';
+import { savedWorkbook } from '../host/savedWorkbook';
+import { UniverWorkbook } from '../univerWorkbook';
+import { cellAddress } from '../xlsx/address';
+import type { OpenedWorkbook } from '../xlsx/readXlsx';
+import { writeXlsx } from '../xlsx/writeXlsx';
+import { hiddenMenus } from './hiddenMenus';
+import type { PageFunctions } from './pageFunctions';
+
+/** A cell that somebody selected or points at. */
+export interface NotedCell {
+  readonly address: string;
+  readonly value: CellValue;
+  readonly formula: string;
+}
+
+/** The spreadsheet of the page with one workbook open. */
+export interface Spreadsheet {
+  readonly workbook: UniverWorkbook;
+  /** Calculates every formula. */
+  calculate(): Promise<void>;
+  /** The workbook as an .xlsx file. */
+  save(): Promise<Uint8Array>;
+  /** Tells which cell is selected, at once and whenever that or its content changes. */
+  onSelected(listener: (cell: NotedCell) => void): () => void;
+  /** Tells which cell the pointer is over. */
+  onPointedAt(listener: (cell: NotedCell) => void): () => void;
+  dispose(): void;
+}
+
+function startUniver(container: HTMLElement, functions: PageFunctions): Univer {
+  const univer = new Univer({
+    theme: defaultTheme,
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: mergeLocales(enUS) },
+    logLevel: LogLevel.ERROR,
+  });
+  const preset = UniverSheetsCorePreset({
+    container,
+    ribbonType: 'simple',
+    menu: hiddenMenus,
+    footer: { menus: false, statisticBar: true, zoomSlider: true },
+    formula: {
+      function: functions.engineFunctions as never,
+      description: functionHelp(functions.file.functions),
+      // The page shows the values of the file first, then calculates.
+      initialFormulaComputing: CalculationMode.NO_CALCULATION,
+    },
+  } as Parameters<typeof UniverSheetsCorePreset>[0]);
+  for (const plugin of preset.plugins) {
+    if (Array.isArray(plugin)) univer.registerPlugin(plugin[0] as never, plugin[1] as never);
+    else univer.registerPlugin(plugin as never);
+  }
+  return univer;
+}
+
+/** Opens a workbook in the page's spreadsheet. */
+export function openSpreadsheet(container: HTMLElement, opened: OpenedWorkbook, functions: PageFunctions): Spreadsheet {
+  const univer = startUniver(container, functions);
+  const api = FUniver.newAPI(univer);
+  api.createWorkbook({ ...opened.data, locale: LocaleType.EN_US } satisfies IWorkbookData);
+  const active = () => api.getActiveWorkbook()!;
+  const noted = (row: number, column: number): NotedCell => {
+    const source = new CellSource(univer, active().getWorkbook(), active().getActiveSheet().getSheet());
+    return { address: cellAddress(row, column), value: source.value(row, column), formula: source.formula(row, column) };
+  };
+  return {
+    workbook: new UniverWorkbook(univer, api),
+    calculate: () =>
+      new Promise(resolve => {
+        const ended = api.getFormula().calculationEnd(() => {
+          ended.dispose();
+          setTimeout(resolve, 0);
+        });
+        api.getFormula().executeCalculation();
+      }),
+    save: () => writeXlsx(savedWorkbook(univer, api, opened.cells)),
+    onSelected(listener) {
+      const tell = () => {
+        const cell = api.getActiveWorkbook()?.getActiveSheet().getActiveCell();
+        if (cell) listener(noted(cell.getRow(), cell.getColumn()));
+      };
+      tell();
+      return onContent(api, tell);
+    },
+    onPointedAt(listener) {
+      const subscription = api.addEvent(api.Event.CellHover, ({ row, column }) => listener(noted(row, column)));
+      return () => subscription.dispose();
+    },
+    dispose() {
+      functions.cancelRunning();
+      univer.dispose();
+    },
+  };
+}

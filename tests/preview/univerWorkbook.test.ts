@@ -1,0 +1,166 @@
+import { IUniverInstanceService } from '@univerjs/core';
+import { hostFunctions } from '../../src/preview/host/hostFunctions';
+import { headlessWorkbook, type HeadlessWorkbook } from '../../src/preview/headless/headlessWorkbook';
+import { loadScript } from '../../src/preview/headless/loadScript';
+import { UniverWorkbook } from '../../src/preview/univerWorkbook';
+import { readXlsx } from '../../src/preview/xlsx/readXlsx';
+import { builtFunctions } from './builtFunctions';
+import { stored, workshopFile } from './workshopFile';
+
+const functions = builtFunctions();
+let open: HeadlessWorkbook;
+let port: UniverWorkbook;
+
+const at = (address: string, sheet = 'Jobs') => ({ sheet, address });
+const settled = () => new Promise(resolve => setTimeout(resolve, 300));
+
+beforeEach(async () => {
+  const { data } = await readXlsx(await workshopFile());
+  open = headlessWorkbook(data, hostFunctions(functions.metadata, loadScript(functions.script)));
+  // Undo works on the workbook that has the focus; on the page a click gives it.
+  open.univer.__getInjector().get(IUniverInstanceService).focusUnit(data.id);
+  port = new UniverWorkbook(open.univer, open.api);
+  await open.calculate();
+});
+afterEach(() => open.dispose());
+
+describe('reading through the port', () => {
+  it('gives values, formulas and formats of a range, errors with their sentence', async () => {
+    const [range] = await port.read([at('D2:E2')]);
+    expect(range).toEqual({
+      sheet: 'Jobs',
+      address: 'D2:E2',
+      row: 1,
+      column: 3,
+      values: [[14.62, 46_351]],
+      formulas: [['=HOSE.CUTLENGTH(A2,B2,C2)', '']],
+      formats: [['0.00', 'dd/mm/yyyy']],
+    });
+    const [spill] = await port.read([at('D4:D5')]);
+    expect(spill!.values).toEqual([[18], [{ error: '#VALUE!', sentence: expect.stringContaining('"twenty"') }]]);
+  });
+
+  it('clips whole columns and huge ranges to the used part, and gives at least one cell', async () => {
+    expect((await port.read([at('A:A'), at('A1:F1000000'), at('Z900')])).map(range => range.address)).toEqual([
+      'A1:A8',
+      'A1:F8',
+      'Z900',
+    ]);
+  });
+
+  it('gives the used part of a sheet, its names, and the cell that fills another', async () => {
+    expect((await port.used('Jobs'))!.address).toBe('A1:F8');
+    expect(await port.names()).toEqual([{ name: 'Overalls', at: at('A4:A5') }]);
+    expect(await port.spillParent(at('D5'))).toEqual(at('D4'));
+    expect(await port.spillParent(at('D4'))).toBeUndefined();
+    expect(await port.sheets()).toEqual(['Jobs']);
+    expect(await port.tables('Jobs')).toEqual([]);
+  });
+
+  it('refuses sheets and ranges that do not exist', async () => {
+    await expect(port.read([at('A1', 'Nowhere')])).rejects.toThrow('there is no sheet Nowhere');
+    await expect(port.read([at('A1:')])).rejects.toThrow('is no range');
+  });
+});
+
+describe('writing through the port', () => {
+  it('makes dependents follow', async () => {
+    await port.write([{ kind: 'values', at: at('A2'), values: [[20.5]] }]);
+    await settled();
+    expect((await port.read([at('D2:F2')]))[0]!.values[0]).toEqual([18.62, 46_351, 37.24]);
+  });
+
+  it('writes several changes as one undo step', async () => {
+    await port.write([
+      { kind: 'addSheet', sheet: 'Crimps' },
+      {
+        kind: 'values',
+        at: at('A1:B2', 'Crimps'),
+        values: [
+          ['Part', '007'],
+          [true, 3.5],
+        ],
+      },
+      { kind: 'formulas', at: at('C2', 'Crimps'), formulas: [['=HOSE.CUTLENGTH(B2,1,1)']] },
+      { kind: 'format', at: at('C2', 'Crimps'), numberFormat: '0.000' },
+      { kind: 'style', at: at('A1:B1', 'Crimps'), style: { bold: true, fill: '#DDEBF7', columnWidth: 60 } },
+      { kind: 'name', name: 'Parts', refersTo: at('A1:B2', 'Crimps') },
+      { kind: 'values', at: at('A2'), values: [[99]] },
+    ]);
+    await settled();
+    const written = await port.used('Crimps');
+    expect(written).toMatchObject({
+      values: [
+        ['Part', '007', ''],
+        [true, 3.5, 1.5],
+      ],
+      formats: [
+        ['General', 'General', 'General'],
+        ['General', 'General', '0.000'],
+      ],
+    });
+    expect(await port.names()).toContainEqual({ name: 'Parts', at: at('A1:B2', 'Crimps') });
+    await open.api.undo();
+    await settled();
+    expect(await port.sheets()).toEqual(['Jobs']);
+    expect((await port.read([at('A2')]))[0]!.values).toEqual([[16.5]]);
+    expect(await port.names()).toEqual([{ name: 'Overalls', at: at('A4:A5') }]);
+  });
+
+  it('moves a name that exists', async () => {
+    await port.write([{ kind: 'name', name: 'Overalls', refersTo: at('A2') }]);
+    expect(await port.names()).toEqual([{ name: 'Overalls', at: at('A2') }]);
+  });
+
+  it.each([
+    [
+      'a sheet that does not exist',
+      { kind: 'values' as const, at: at('A1', 'Nowhere'), values: [[1]] },
+      'there is no sheet Nowhere',
+    ],
+    ['a table of another size', { kind: 'values' as const, at: at('A1:B1'), values: [[1]] }, 'is not 1 × 2 cells'],
+    ['a sheet that is there already', { kind: 'addSheet' as const, sheet: 'Jobs' }, 'already a sheet Jobs'],
+  ])('writes nothing where one change does not fit: %s', async (_, wrong, sentence) => {
+    await expect(port.write([{ kind: 'values', at: at('A2'), values: [[99]] }, wrong])).rejects.toThrow(sentence);
+    expect((await port.read([at('A2')]))[0]!.values).toEqual([[16.5]]);
+  });
+
+  it('blanks cells, and finds nothing to re-enter where every function is known', async () => {
+    await port.write([{ kind: 'values', at: at('A2'), values: [['']] }]);
+    await settled();
+    expect((await port.read([at('A2'), at('D2')])).map(range => range.values[0]![0])).toEqual(['', '']);
+    expect(await port.reenterUnknownNames()).toBe(0);
+  });
+});
+
+it('tells of selections and of changed content, until told to stop', async () => {
+  const listener = jest.fn();
+  const stop = port.onSelection(listener);
+  await port.select(at('D2'));
+  await settled();
+  expect(listener).toHaveBeenCalledTimes(1);
+  expect(await port.selection()).toMatchObject({ address: 'D2', values: [[14.62]] });
+  stop();
+  await port.select(at('D4'));
+  await settled();
+  expect(listener).toHaveBeenCalledTimes(1);
+});
+
+it('re-enters formulas of ours that show #NAME?', async () => {
+  const { data } = await readXlsx(
+    await workshopFile(
+      workbook =>
+        (workbook.getWorksheet('Jobs')!.getCell('D2').value = stored(
+          '_xldudf_HOSE_CUTLENGTH(A2,B2,C2)',
+          { error: '#NAME?' },
+          'D2',
+        )),
+    ),
+  );
+  open.dispose();
+  open = headlessWorkbook(data, hostFunctions(functions.metadata, loadScript(functions.script)));
+  port = new UniverWorkbook(open.univer, open.api);
+  expect(await port.reenterUnknownNames()).toBe(1);
+  await settled();
+  expect((await port.read([at('D2')]))[0]!.values).toEqual([[14.62]]);
+});
