@@ -3,6 +3,9 @@ import { join } from 'node:path';
 import CopyPlugin from 'copy-webpack-plugin';
 import HtmlPlugin from 'html-webpack-plugin';
 import webpack from 'webpack';
+import { bundle } from './bundle.mjs';
+
+const HYPHENATION = /^\.\/(?!en-)[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/;
 
 /** Sample workbooks that exist. */
 function sampleFiles(root) {
@@ -13,18 +16,17 @@ function sampleFiles(root) {
 /**
  * The try-out page: a script that puts a CustomFunctions object on the page, and the page itself, whose heavy parts (spreadsheet,
  * .xlsx library, task pane) load when they are needed.
- * @param {object} bundle what all bundles have in common
- * @param {string} root the project's folder
+ * @param {ReturnType<import('./setting.mjs').buildSetting>} setting
  */
-export const preview = (bundle, root) => ({
-  ...bundle,
-  name: 'preview',
+export const preview = ({ root, ...setting }) => ({
+  ...bundle(setting, 'preview'),
   entry: { previewhost: './src/preview/host/pageGlobal.ts', preview: './src/preview/index.tsx' },
-  target: ['web', 'es2020'],
-  output: { path: join(root, 'dist'), filename: '[name].js', chunkFilename: 'preview-[name].js', publicPath: 'auto' },
+  output: { path: setting.dist, filename: '[name].js', chunkFilename: 'preview-[name].js', publicPath: 'auto' },
   // Async chunks only: functions.js and the two entries stay plain scripts that the page names itself.
   optimization: { splitChunks: { chunks: 'async' } },
   plugins: [
+    // The library's hyphenation of 76 languages, each a file of its own; cells are not hyphenated.
+    new webpack.IgnorePlugin({ resourceRegExp: HYPHENATION, contextRegExp: /engine-render/ }),
     new webpack.DefinePlugin({ SAMPLE_FILES: JSON.stringify(sampleFiles(root)) }),
     new HtmlPlugin({ filename: 'preview.html', template: './src/preview/preview.html', inject: false }),
     new CopyPlugin({ patterns: [{ from: '*.xlsx', to: 'samples/', context: join(root, 'samples'), noErrorOnMissing: true }] }),

@@ -2,4 +2,11 @@ import { createRoot } from 'react-dom/client';
 import { App } from './page/App';
 import './preview.css';
 
-createRoot(document.getElementById('page')!).render(<App />);
+// The sheet is drawn on a canvas, which does not wait for fonts by itself.
+void Promise.all([document.fonts.load('11pt Calibri'), document.fonts.load('bold 11pt Calibri')])
+  .catch(() => [])
+  .then(start);
+
+function start() {
+  createRoot(document.getElementById('page')!).render(<App />);
+}

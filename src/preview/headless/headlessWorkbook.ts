@@ -6,6 +6,7 @@ import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-for
 import '@univerjs/sheets/facade';
 import '@univerjs/engine-formula/facade';
 import '@univerjs/sheets-formula/facade';
+import { calculateAll } from '../host/calculateAll';
 import type { HostFunctions } from '../host/hostFunctions';
 
 /** A workbook that calculates without a page. */
@@ -25,19 +26,10 @@ export function headlessWorkbook(data: IWorkbookData, functions: HostFunctions):
   univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
   const api = FUniver.newAPI(univer);
   api.createWorkbook(data);
-  const formula = api.getFormula();
   return {
     api,
     univer,
-    calculate: () =>
-      new Promise(resolve => {
-        const ended = formula.calculationEnd(() => {
-          ended.dispose();
-          // The results are written into the cells after this event.
-          setTimeout(resolve, 0);
-        });
-        formula.executeCalculation();
-      }),
+    calculate: () => calculateAll(api, false),
     dispose() {
       functions.cancelRunning();
       univer.dispose();

@@ -1,4 +1,12 @@
-import { CellValueType, ICommandService, IUndoRedoService, type ICellData, type IStyleData, type Univer } from '@univerjs/core';
+import {
+  BorderStyleTypes,
+  CellValueType,
+  ICommandService,
+  IUndoRedoService,
+  type ICellData,
+  type IStyleData,
+  type Univer,
+} from '@univerjs/core';
 import { SetStyleCommand } from '@univerjs/sheets';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
 import type { CellStyle, Change, RangeAddress } from '../../host/workbook';
@@ -7,7 +15,7 @@ import { oneUndoStep } from './oneUndoStep';
 
 const NEW_SHEET_ROWS = 1000;
 const NEW_SHEET_COLUMNS = 26;
-/** The port's column width is in points, the page's in pixels. */
+/** The port's widths and heights are in points, the page's in pixels. */
 const PIXELS_A_POINT = 4 / 3;
 const NO_CONTENT = { v: null, f: null, si: null, p: null, t: null, custom: null };
 
@@ -25,8 +33,12 @@ function formulaCell(formula: string): ICellData {
   return formula === '' ? { ...NO_CONTENT } : { ...NO_CONTENT, f: formula.startsWith('=') ? formula : `=${formula}` };
 }
 
-function pageStyle({ bold, fill, color, wrap }: CellStyle): IStyleData {
+const LINE = { s: BorderStyleTypes.THIN, cl: { rgb: '#8A959D' } };
+
+function pageStyle({ bold, fill, color, wrap, fontSize, border }: CellStyle): IStyleData {
   return {
+    ...(fontSize !== undefined && { fs: fontSize }),
+    ...(border && { bd: border === 'all' ? { t: LINE, b: LINE, l: LINE, r: LINE } : { b: LINE } }),
     ...(bold !== undefined && { bl: bold ? 1 : 0 }),
     ...(fill !== undefined && { bg: { rgb: fill } }),
     ...(color !== undefined && { cl: { rgb: color } }),
@@ -41,8 +53,11 @@ function sizeOf({ startRow, endRow, startColumn, endColumn }: CellBlock): [numbe
 /** Refuses the whole batch before anything is written. */
 function check(changes: readonly Change[], workbook: FWorkbook): void {
   const sheets = new Set(workbook.getSheets().map(sheet => sheet.getSheetName()));
-  const checkRange = ({ sheet, address }: RangeAddress): CellBlock => {
+  const checkSheet = (sheet: string) => {
     if (!sheets.has(sheet)) throw new Error(`there is no sheet ${sheet}`);
+  };
+  const checkRange = ({ sheet, address }: RangeAddress): CellBlock => {
+    checkSheet(sheet);
     const block = blockOf(address);
     if (!block) throw new Error(`"${address}" on sheet ${sheet} is no range`);
     return block;
@@ -59,6 +74,7 @@ function check(changes: readonly Change[], workbook: FWorkbook): void {
       sheets.add(change.sheet);
     } else if (change.kind === 'values') checkTable(change.at, change.values);
     else if (change.kind === 'formulas') checkTable(change.at, change.formulas);
+    else if (change.kind === 'page') checkSheet(change.sheet);
     else checkRange(change.kind === 'name' ? change.refersTo : change.at);
   }
 }
@@ -107,6 +123,9 @@ class ChangeWriter {
     if (style.columnWidth !== undefined) {
       sheet.setColumnWidths(block.startColumn, sizeOf(block)[1], Math.round(style.columnWidth * PIXELS_A_POINT));
     }
+    if (style.rowHeight !== undefined) {
+      sheet.setRowHeightsForced(block.startRow, sizeOf(block)[0], Math.round(style.rowHeight * PIXELS_A_POINT));
+    }
   }
 
   write(change: Change): void {
@@ -125,6 +144,11 @@ class ChangeWriter {
         return this.setPageStyle(this.sheetAt(change.at), { n: { pattern: change.numberFormat } });
       case 'style':
         return this.setStyle(change.at, change.style);
+      case 'page': {
+        const sheet = this.workbook.getSheetByName(change.sheet)!;
+        sheet.setCustomMetadata({ ...sheet.getCustomMetadata(), page: change.page });
+        break;
+      }
       case 'name':
         return this.setName(change.name, change.refersTo);
     }

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { OpenedWorkbook } from '../xlsx/readXlsx';
+import { awaitSuggestions } from './awaitSuggestions';
 import { EMPTY_WORKBOOK } from './emptyWorkbook';
 import { ErrorTip } from './ErrorTip';
 import { pageFunctions, type PageFunctions } from './pageFunctions';
@@ -35,19 +36,22 @@ export function App() {
   const [state, setState] = useState(START);
   const change = useCallback((part: Partial<PageState>) => setState(old => ({ ...old, ...part })), []);
 
-  const show = useCallback(async (opened: OpenedWorkbook, title: string, known: PageFunctions) => {
-    const { openSpreadsheet } = await import(/* webpackChunkName: "spreadsheet" */ './spreadsheet');
-    current.current?.dispose();
-    setSpreadsheet(undefined);
-    const place = document.createElement('div');
-    place.className = 'spreadsheet';
-    container.current!.replaceChildren(place);
-    const next = openSpreadsheet(place, opened, known);
-    current.current = next;
-    setSpreadsheet(next);
-    change({ title, busy: 'Calculating …', notes: opened.notes });
-    await next.calculate();
-  }, [change]);
+  const show = useCallback(
+    async (opened: OpenedWorkbook, title: string, known: PageFunctions) => {
+      const { openSpreadsheet } = await import(/* webpackChunkName: "spreadsheet" */ './spreadsheet');
+      current.current?.dispose();
+      setSpreadsheet(undefined);
+      const place = document.createElement('div');
+      place.className = 'spreadsheet';
+      container.current!.replaceChildren(place);
+      const next = openSpreadsheet(place, opened, known);
+      current.current = next;
+      setSpreadsheet(next);
+      change({ title, busy: 'Calculating …', notes: opened.notes });
+      await next.calculate();
+    },
+    [change],
+  );
 
   /** Opens a workbook; where that fails, what was open stays open and the problem is said. */
   const open = useCallback(
@@ -76,6 +80,8 @@ export function App() {
       })
       .catch(error => change({ busy: '', problem: sentenceOf(error) }));
   }, [change, open, show]);
+
+  useEffect(awaitSuggestions, []);
 
   const openFile = (file: File) => {
     if (functions) void open(file.name, async () => new Uint8Array(await file.arrayBuffer()), functions);
@@ -114,7 +120,7 @@ export function App() {
         </div>
       )}
       <div className="middle">
-        <main className="sheet" ref={container} aria-label="Try-out sheet" />
+        <section className="sheet" ref={container} aria-label="Try-out sheet" />
         <PaneDock workbook={spreadsheet?.workbook} functions={functions?.file.functions ?? []} />
       </div>
       <StatusLine spreadsheet={spreadsheet} busy={state.busy} notes={state.notes} />

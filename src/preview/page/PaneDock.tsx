@@ -1,6 +1,11 @@
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import type { FunctionMetadata } from '../host/functionMetadata';
+
+const TaskPane = lazy(async () => {
+  const loaded = await import(/* webpackChunkName: "taskpane" */ '../../taskpane/TaskPane');
+  return { default: loaded.TaskPane };
+});
 
 interface PaneDockProps {
   readonly workbook: Workbook | undefined;
@@ -17,7 +22,9 @@ export function PaneDock({ workbook, functions }: PaneDockProps) {
       </button>
       {open && workbook && (
         <div className="pane">
-          <p>{functions.length} worksheet functions are ready: type =HOSE. in a cell.</p>
+          <Suspense fallback={<p>Loading the task pane …</p>}>
+            <TaskPane workbook={workbook} functions={functions} />
+          </Suspense>
         </div>
       )}
     </aside>

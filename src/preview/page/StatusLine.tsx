@@ -15,10 +15,7 @@ function spoken({ address, value, formula }: NotedCell): string {
 /** The line below the sheet: what is wrong in the selected cell; for screen readers also what it holds. */
 export function StatusLine({ spreadsheet, busy, notes }: StatusLineProps) {
   const [cell, setCell] = useState<NotedCell>();
-  useEffect(() => {
-    setCell(undefined);
-    return spreadsheet?.onSelected(setCell);
-  }, [spreadsheet]);
+  useEffect(() => spreadsheet?.onSelected(setCell), [spreadsheet]);
 
   const wrong = typeof cell?.value === 'object' ? cell.value : undefined;
   return (
@@ -29,13 +26,18 @@ export function StatusLine({ spreadsheet, busy, notes }: StatusLineProps) {
             <strong>
               {cell!.address} {wrong.error}
             </strong>{' '}
-            {wrong.sentence ?? 'This error came in from a cell the formula refers to, or from a function of the spreadsheet itself.'}
+            {wrong.sentence ??
+              'This error came in from a cell the formula refers to, or from a function of the spreadsheet itself.'}
           </>
         ) : (
           <span className="unseen">{cell && spoken(cell)}</span>
         )}
       </div>
-      {!wrong && <span className="hint">{notes[0] ?? 'Select or point at a cell that shows an error to read what is wrong and what to do.'}</span>}
+      {!wrong && (
+        <span className="hint">
+          {notes[0] ?? 'Select or point at a cell that shows an error to read what is wrong and what to do.'}
+        </span>
+      )}
       <span className="busy" role="status">
         {busy}
       </span>

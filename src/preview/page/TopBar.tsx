@@ -17,7 +17,9 @@ export function TopBar({ title, ready, onSample, onFile, onSave }: TopBarProps) 
     <header className="top">
       <div className="what">
         <h1>Try-out sheet – not Excel</h1>
-        <p>For people without Excel: the same worksheet functions, in an open-source spreadsheet. Nothing leaves this computer.</p>
+        <p>
+          For people without Excel: the same worksheet functions, in an open-source spreadsheet. Nothing leaves this computer.
+        </p>
       </div>
       <span className="title" title={title}>
         {title}
@@ -57,7 +59,11 @@ export function TopBar({ title, ready, onSample, onFile, onSave }: TopBarProps) 
           event.target.value = '';
         }}
       />
-      <button type="button" onClick={() => picker.current?.click()} title="Open an .xlsx workbook, or drop one anywhere on this page">
+      <button
+        type="button"
+        onClick={() => picker.current?.click()}
+        title="Open an .xlsx workbook, or drop one anywhere on this page"
+      >
         Open .xlsx …
       </button>
       <button type="button" disabled={!ready} onClick={onSave}>

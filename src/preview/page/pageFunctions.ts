@@ -1,10 +1,13 @@
 import type { PageGlobals } from '../host/pageGlobal';
 import type { FunctionsFile } from '../host/functionMetadata';
-import { hostFunctions, type HostFunctions } from '../host/hostFunctions';
+import type { AssociatedFunction } from '../host/customFunctions';
 
 /** The worksheet functions of this page. */
-export interface PageFunctions extends HostFunctions {
+export interface PageFunctions {
+  /** Content of functions.json. */
   readonly file: FunctionsFile;
+  /** What functions.js associated, by id. */
+  readonly associated: ReadonlyMap<string, AssociatedFunction>;
 }
 
 /**
@@ -17,6 +20,5 @@ export async function pageFunctions(): Promise<PageFunctions> {
     throw new Error('functions.js did not load: build the project again and reload this page.');
   const answer = await fetch('functions.json');
   if (!answer.ok) throw new Error('functions.json did not load: build the project again and reload this page.');
-  const file = (await answer.json()) as FunctionsFile;
-  return { ...hostFunctions(file, associated), file };
+  return { file: (await answer.json()) as FunctionsFile, associated };
 }

@@ -5,9 +5,12 @@ import enUS from '@univerjs/preset-sheets-core/locales/en-US';
 import { defaultTheme } from '@univerjs/themes';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import type { CellValue } from '../../host/workbook';
+import { calculateAll } from '../host/calculateAll';
 import { functionHelp } from '../host/functionHelp';
 import { CellSource } from '../host/cellSource';
 import { onContent } from '../host/onContent';
+import type { FunctionsFile } from '../host/functionMetadata';
+import { hostFunctions, type HostFunctions } from '../host/hostFunctions';
 import { savedWorkbook } from '../host/savedWorkbook';
 import { UniverWorkbook } from '../univerWorkbook';
 import { cellAddress } from '../xlsx/address';
@@ -37,7 +40,7 @@ export interface Spreadsheet {
   dispose(): void;
 }
 
-function startUniver(container: HTMLElement, functions: PageFunctions): Univer {
+function startUniver(container: HTMLElement, file: FunctionsFile, { engineFunctions }: HostFunctions): Univer {
   const univer = new Univer({
     theme: defaultTheme,
     locale: LocaleType.EN_US,
@@ -50,8 +53,8 @@ function startUniver(container: HTMLElement, functions: PageFunctions): Univer {
     menu: hiddenMenus,
     footer: { menus: false, statisticBar: true, zoomSlider: true },
     formula: {
-      function: functions.engineFunctions as never,
-      description: functionHelp(functions.file.functions),
+      function: engineFunctions as never,
+      description: functionHelp(file.functions),
       // The page shows the values of the file first, then calculates.
       initialFormulaComputing: CalculationMode.NO_CALCULATION,
     },
@@ -64,8 +67,13 @@ function startUniver(container: HTMLElement, functions: PageFunctions): Univer {
 }
 
 /** Opens a workbook in the page's spreadsheet. */
-export function openSpreadsheet(container: HTMLElement, opened: OpenedWorkbook, functions: PageFunctions): Spreadsheet {
-  const univer = startUniver(container, functions);
+export function openSpreadsheet(
+  container: HTMLElement,
+  opened: OpenedWorkbook,
+  { file, associated }: PageFunctions,
+): Spreadsheet {
+  const functions = hostFunctions(file, associated);
+  const univer = startUniver(container, file, functions);
   const api = FUniver.newAPI(univer);
   api.createWorkbook({ ...opened.data, locale: LocaleType.EN_US } satisfies IWorkbookData);
   const active = () => api.getActiveWorkbook()!;
@@ -75,14 +83,7 @@ export function openSpreadsheet(container: HTMLElement, opened: OpenedWorkbook, 
   };
   return {
     workbook: new UniverWorkbook(univer, api),
-    calculate: () =>
-      new Promise(resolve => {
-        const ended = api.getFormula().calculationEnd(() => {
-          ended.dispose();
-          setTimeout(resolve, 0);
-        });
-        api.getFormula().executeCalculation();
-      }),
+    calculate: () => calculateAll(api, true),
     save: () => writeXlsx(savedWorkbook(univer, api, opened.cells)),
     onSelected(listener) {
       const tell = () => {

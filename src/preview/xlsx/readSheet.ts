@@ -2,6 +2,7 @@ import type { ICellData, IWorksheetData } from '@univerjs/core';
 import type { Cell, Worksheet } from 'exceljs';
 import { blockOf, cellAddress } from './address';
 import { formulaText, plainValue } from './fileValue';
+import { readPrinting } from './printing';
 import type { CachedValue, FileCell } from './readXlsx';
 import { typedFormula } from './storedFormula';
 import type { StyleTable } from './styleTable';
@@ -117,6 +118,7 @@ export function readSheet(worksheet: Worksheet, id: string, styles: StyleTable, 
   checkSize(worksheet, name);
   const { cells, cellData, rowData } = cellsOf(worksheet, styles);
   const freeze = frozen(worksheet);
+  const page = readPrinting(worksheet);
   const merges = ((worksheet.model as unknown as { merges?: string[] }).merges ?? [])
     .map(blockOf)
     .filter(block => block !== undefined);
@@ -134,6 +136,7 @@ export function readSheet(worksheet: Worksheet, id: string, styles: StyleTable, 
     mergeData: merges,
     showGridlines: worksheet.views?.[0]?.showGridLines === false ? 0 : 1,
     ...(freeze && { freeze }),
+    ...(page && { custom: { page } }),
   };
   return { data, cells };
 }

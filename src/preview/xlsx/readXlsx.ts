@@ -66,6 +66,7 @@ export async function readXlsx(bytes: Uint8Array, name = 'The file'): Promise<Op
     appVersion: '',
     locale: 'enUS' as IWorkbookData['locale'],
     styles: styles.byId,
+    defaultStyle: { ff: 'Calibri', fs: 11 },
     sheetOrder: sheets.map(sheet => sheet.data.id!),
     sheets: Object.fromEntries(sheets.map(sheet => [sheet.data.id!, sheet.data])),
     resources: definedNameResources(workbook),

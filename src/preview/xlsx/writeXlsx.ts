@@ -7,6 +7,7 @@ import { definedNamesOf } from './definedNames';
 import { markDynamicArrays } from './dynamicArrays';
 import { loadExcelJs } from './excelJs';
 import { isErrorText } from '../host/cellReading';
+import { writePrinting } from './printing';
 import type { CachedValue } from './readXlsx';
 import { callsOurs, storedFormula } from './storedFormula';
 
@@ -111,6 +112,7 @@ class SheetWriter {
     const split = frozen ? { state: 'frozen' as const, xSplit: freeze.xSplit, ySplit: freeze.ySplit } : {};
     this.worksheet.views = [{ ...split, showGridLines: showGridlines !== 0 }];
     if (hidden) this.worksheet.state = 'hidden';
+    writePrinting(this.sheet, this.worksheet);
   }
 }
 

@@ -1,0 +1,147 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { recalculate } from '../../src/preview/headless/recalculate';
+import { builtFunctions } from '../preview/builtFunctions';
+import { workshopFile } from '../preview/workshopFile';
+import { launch } from './launch';
+import { serveDist } from './serveDist';
+
+const ARTIFACTS = join(__dirname, '../../artifacts');
+const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+/** Where the first cell is drawn: below the column letters, right of the row numbers. */
+const FIRST_CELL = { x: 70, y: 30 };
+
+/** As fast as people type: the help follows the typing with some delay. */
+const TYPING = { delay: 90 };
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveDist>>;
+let page: Page;
+const complaints: string[] = [];
+
+const selected = () => page.locator('.status .sentence');
+const workbook = (name: string, buffer: Uint8Array) => ({ name, mimeType: XLSX, buffer: Buffer.from(buffer) });
+
+/** Opens a file by the page's own file chooser and waits until it is calculated. */
+async function open(file: ReturnType<typeof workbook>): Promise<void> {
+  await page.setInputFiles('input[type=file]', file);
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent === '');
+}
+
+/** Gives the sheet the keyboard by a click on its first cell. */
+async function clickSheet(): Promise<void> {
+  const sheets = await page.locator('.spreadsheet canvas').all();
+  const boxes = await Promise.all(sheets.map(sheet => sheet.boundingBox()));
+  const largest = boxes.reduce((a, b) => ((b?.height ?? 0) > (a?.height ?? 0) ? b : a))!;
+  await page.mouse.click(largest.x + FIRST_CELL.x, largest.y + FIRST_CELL.y);
+  await shows(/^A1\b/);
+}
+
+/** Goes to a cell of columns A to Z with the arrow keys. */
+async function goTo(address: string): Promise<void> {
+  const at = (cell: string) => ({ column: cell.charCodeAt(0), row: Number(/\d+/.exec(cell)![0]) });
+  const [from, to] = [at((await selected().textContent())!), at(address)];
+  const press = async (key: string, times: number) => {
+    for (let time = 0; time < times; time++) await page.keyboard.press(key);
+  };
+  await press(to.row > from.row ? 'ArrowDown' : 'ArrowUp', Math.abs(to.row - from.row));
+  await press(to.column > from.column ? 'ArrowRight' : 'ArrowLeft', Math.abs(to.column - from.column));
+  await shows(new RegExp(`^${address}\\b`));
+}
+
+/** Waits until the status line tells of the selected cell what it should. */
+async function shows(text: string | RegExp): Promise<void> {
+  const found = page.locator('.status .sentence', { hasText: text });
+  await found.waitFor({ state: 'attached', timeout: 10_000 }).catch(async () => {
+    throw new Error(`the status line says "${await selected().textContent()}", not ${text}`);
+  });
+}
+
+beforeAll(async () => {
+  mkdirSync(ARTIFACTS, { recursive: true });
+  server = await serveDist();
+  browser = await launch();
+  page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
+  page.on('pageerror', error => complaints.push(error.message));
+  page.on('console', message => message.type() === 'error' && complaints.push(message.text()));
+  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
+  await page.goto(`${server.url}preview.html`);
+  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 30_000 });
+}, 60_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+describe('the try-out page in a browser', () => {
+  it('says that it is not Excel', async () => {
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Try-out sheet – not Excel');
+  });
+
+  it('opens a picked workbook; a changed overall length changes its cut length and what depends on it', async () => {
+    await open(workbook('jobs.xlsx', await workshopFile()));
+    await clickSheet();
+    await goTo('D2');
+    await shows('D2: 14.62, formula =HOSE.CUTLENGTH(A2,B2,C2)');
+    await goTo('A2');
+    await page.keyboard.type('20.5');
+    await page.keyboard.press('Enter');
+    await shows(/^A3\b/);
+    await goTo('D2');
+    await shows('D2: 18.62');
+    await goTo('F2');
+    await shows('F2: 37.24');
+  }, 30_000);
+
+  it('says what is wrong in a selected cell that shows an error', async () => {
+    await goTo('D5');
+    await shows(/D5 #VALUE!.*"twenty"/);
+    expect(await page.locator('.status.wrong').isVisible()).toBe(true);
+    await page.screenshot({ path: join(ARTIFACTS, 'try-out-error.png') });
+  }, 20_000);
+
+  it('offers our functions while =HOSE. is typed, explains the arguments, and calculates', async () => {
+    await goTo('G9');
+    await page.keyboard.type('=HOSE.', TYPING);
+    await page.getByText('HOSE.NEXTDIAL').first().waitFor({ timeout: 5000 });
+    await page.keyboard.type('CUTLENGTH(', TYPING);
+    await page.getByText('[allowance]').first().waitFor({ timeout: 5000 });
+    await page.screenshot({ path: join(ARTIFACTS, 'try-out-help.png') });
+    await page.keyboard.type('16.5,.94,.94)', TYPING);
+    await page.keyboard.press('Enter');
+    await shows(/^G10\b/);
+    await goTo('G9');
+    await shows('G9: 14.62');
+  }, 30_000);
+
+  it('saves as .xlsx what the sheet shows', async () => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as .xlsx' }).click(),
+    ]);
+    const chunks: Buffer[] = [];
+    for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+    const cells = await recalculate(new Uint8Array(Buffer.concat(chunks)), builtFunctions());
+    expect(cells.find(cell => cell.address === 'G9')).toMatchObject({
+      formula: '=HOSE.CUTLENGTH(16.5,0.94,0.94)',
+      cached: 14.62,
+      value: 14.62,
+    });
+    expect(cells.find(cell => cell.address === 'F2')).toMatchObject({ cached: 37.24, value: 37.24 });
+  }, 20_000);
+
+  it('keeps the open workbook and says why where a file cannot be opened', async () => {
+    await page.setInputFiles('input[type=file]', workbook('broken.xlsx', new TextEncoder().encode('overall;cut-off')));
+    const problem = page.getByRole('alert').filter({ hasText: 'broken.xlsx is not an .xlsx workbook' });
+    await problem.waitFor({ timeout: 5000 });
+    await clickSheet();
+    await goTo('D2');
+    await shows('D2: 18.62');
+  }, 20_000);
+
+  it('complained about nothing', () => expect(complaints).toEqual([]));
+});
