@@ -1,10 +1,12 @@
-// Writes samples/*.xlsx from samples/sources. Equal sources give equal bytes.
+// Writes the files of samples/ from samples/sources. Equal sources give equal bytes.
 import { spawnSync } from 'node:child_process';
 
 const write = `
-import { writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 const { samples } = await import('./samples/sources/samples.ts');
 for (const [name, make] of Object.entries(samples)) {
+  mkdirSync(dirname('samples/' + name), { recursive: true });
   writeFileSync('samples/' + name, await make());
   console.log('samples/' + name);
 }`;

@@ -38,17 +38,22 @@ export function putTitle(sheet: Worksheet, title: string, purpose: string, warni
   sheet.getRow(1).height = 24;
 }
 
-/** Heading cells of a table. */
-export function putHeadings(sheet: Worksheet, row: number, columns: readonly SheetColumn[], firstColumn = 1): void {
+/** Looks of the heading cells of a table whose words a formula gives. */
+export function dressHeadings(sheet: Worksheet, row: number, columns: readonly SheetColumn[], firstColumn = 1): void {
   columns.forEach((column, index) => {
     const cell = sheet.getCell(row, firstColumn + index);
-    cell.value = column.heading;
     cell.font = { ...FACE, bold: true, color: { argb: 'FFFFFFFF' } };
     cell.fill = solid(BEET);
     cell.border = BOX;
     cell.alignment = { wrapText: true, vertical: 'middle', ...side(column) };
   });
   sheet.getRow(row).height = 34;
+}
+
+/** Heading cells of a table. */
+export function putHeadings(sheet: Worksheet, row: number, columns: readonly SheetColumn[], firstColumn = 1): void {
+  columns.forEach(({ heading }, index) => (sheet.getCell(row, firstColumn + index).value = heading));
+  dressHeadings(sheet, row, columns, firstColumn);
 }
 
 /** Widths of a sheet's columns. */
