@@ -47,6 +47,8 @@ export interface PageSetup {
   readonly breaksBefore?: readonly number[];
   /** Scaled so that all columns fit on one page. */
   readonly fitWidth?: boolean;
+  /** Margin on all four sides, in points; as the host has it where left out. */
+  readonly margin?: number;
 }
 
 /** Looks of cells that the pane writes; what is left out stays as it is. */

@@ -1,6 +1,7 @@
 import { addressOf, blockOf, sheetInFormula } from '../a1';
 import type { CellStyle, Change, RangeAddress } from '../workbook';
 import { ExcelRefusal, run } from './run';
+import { setPage } from './setPage';
 
 /** Excel on the web takes 5 MB a request; cells are counted generously. */
 const MOST_BYTES = 3_000_000;
@@ -28,7 +29,7 @@ async function check(context: Excel.RequestContext, changes: readonly Change[]):
   if (mistake) throw new Error(mistake);
   const added = changes.flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
   const touched = changes.flatMap(change =>
-    'at' in change ? [change.at.sheet] : 'refersTo' in change ? [change.refersTo.sheet] : [],
+    'at' in change ? [change.at.sheet] : 'refersTo' in change ? [change.refersTo.sheet] : [change.sheet],
   );
   const names = [...new Set([...added, ...touched])];
   const sheets = names.map(name => context.workbook.worksheets.getItemOrNullObject(name));
@@ -45,12 +46,19 @@ async function check(context: Excel.RequestContext, changes: readonly Change[]):
   });
 }
 
+const ALL_EDGES = ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight', 'InsideHorizontal', 'InsideVertical'] as const;
+
 function applyStyle({ format }: Excel.Range, style: CellStyle): void {
   if (style.bold !== undefined) format.font.bold = style.bold;
   if (style.color !== undefined) format.font.color = style.color;
   if (style.fill !== undefined) format.fill.color = style.fill;
   if (style.wrap !== undefined) format.wrapText = style.wrap;
   if (style.columnWidth !== undefined) format.columnWidth = style.columnWidth;
+  if (style.rowHeight !== undefined) format.rowHeight = style.rowHeight;
+  if (style.fontSize !== undefined) format.font.size = style.fontSize;
+  const edges =
+    style.border === 'all' ? ALL_EDGES : style.border === 'bottom' ? (['EdgeBottom', 'InsideHorizontal'] as const) : [];
+  for (const edge of edges) format.borders.getItem(edge).style = 'Continuous';
 }
 
 /** Writes cells; where they are more than a request takes, in pieces of whole rows. */
@@ -85,6 +93,8 @@ async function apply(context: Excel.RequestContext, change: Change): Promise<voi
       return;
     case 'style':
       return applyStyle(worksheets.getItem(change.at.sheet).getRange(change.at.address), change.style);
+    case 'page':
+      return setPage(worksheets.getItem(change.sheet), change.page);
     case 'name': {
       const { sheet, address } = change.refersTo;
       names.add(change.name, worksheets.getItem(sheet).getRange(address));

@@ -1,0 +1,17 @@
+import type { PageSetup } from '../workbook';
+
+/** Sets how a sheet is printed, where this Excel can (ExcelApi 1.9). */
+export function setPage(worksheet: Excel.Worksheet, page: PageSetup): void {
+  if (!Office.context.requirements.isSetSupported('ExcelApi', '1.9')) return;
+  const { pageLayout } = worksheet;
+  if (page.orientation) {
+    pageLayout.orientation = page.orientation === 'landscape' ? Excel.PageOrientation.landscape : Excel.PageOrientation.portrait;
+  }
+  if (page.printArea) pageLayout.setPrintArea(page.printArea);
+  if (page.titleRows) pageLayout.setPrintTitleRows(page.titleRows.replace(/(\d+)/g, '$$$1'));
+  if (page.fitWidth) pageLayout.zoom = { horizontalFitToPages: 1 };
+  if (page.margin !== undefined) {
+    pageLayout.leftMargin = pageLayout.rightMargin = pageLayout.topMargin = pageLayout.bottomMargin = page.margin;
+  }
+  for (const row of page.breaksBefore ?? []) worksheet.horizontalPageBreaks.add(`A${row}`);
+}

@@ -1,0 +1,75 @@
+import { lengthText } from '../cuts/lengthCell';
+import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
+import { benchSteps, crimpLimits, crimpText, skiveShort, stopsOf } from './benchSteps';
+import { CARD_STYLE } from './cardStyle';
+import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from './cautions';
+import { clockPicture } from './clockPicture';
+import { Markup, markup, printPage } from './markup';
+import type { ProofRule } from './proofTest';
+import { TWIST_CONVENTION, twistText } from './twistAngle';
+
+/** What stands on every card beside its line. */
+export interface CardOptions {
+  readonly rule: ProofRule;
+  /** Where the data come from: sheet, catalogue handle. */
+  readonly source: string;
+  readonly today: string;
+}
+
+/** Assemblies of one line for whose readings there is room on its card. */
+const READING_ROWS = 3;
+
+function endRow(end: CrimpEnd, unit: string): Markup {
+  return markup`<tr><th scope="row">${end.end}</th><td>${end.fitting || 'not stated'}${end.ferrule ? ` + ${end.ferrule}` : ''}</td>
+<td>${end.insertionDepth ? crimpText(end.insertionDepth) : '—'}</td><td>${skiveShort(end)}</td><td class="big">${end.die ?? '—'}</td><td class="big">${end.dial ?? '—'}</td>
+<td class="big">${end.diameter ? crimpText(end.diameter) : '—'}</td><td>${crimpLimits(end) || '—'} ${unit}</td><td>${end.crimpLength ? crimpText(end.crimpLength) : '—'}</td></tr>`;
+}
+
+function readingsTable(card: BenchCard): Markup {
+  const pieces = Array.from({ length: Math.min(READING_ROWS, Math.max(1, card.quantity)) }, (_, index) => index + 1);
+  const blank = (cells: number) => Array.from({ length: cells }, () => markup`<td></td>`);
+  const rows = pieces.map(piece => markup`<tr><th scope="row">${piece}</th>${blank(5)}<td class="gap"></td>${blank(5)}</tr>`);
+  const more = card.quantity > READING_ROWS ? ` Pieces 4 … ${card.quantity}: on the readings sheet.` : '';
+  return markup`<table class="readings"><caption>Readings: ${WHERE_TO_MEASURE}.${more}</caption>
+<tr><th>piece</th><th>A 1</th><th>A 2</th><th>A 3</th><th>A 4</th><th>mean</th><td class="gap"></td><th>B 1</th><th>B 2</th><th>B 3</th><th>B 4</th><th>mean</th></tr>${rows}</table>`;
+}
+
+function clock(card: BenchCard): Markup | undefined {
+  if (!isTurned(card)) return undefined;
+  const { twist, overall, unit } = card;
+  if (twist === undefined)
+    return markup`<figure class="turn"><figcaption><b>Twist angle not stated.</b> ${TWIST_CONVENTION}</figcaption></figure>`;
+  return markup`<figure class="turn">${new Markup(clockPicture(twist))}<figcaption><b>${twistText(twist, overall, unit)}.</b> ${TWIST_CONVENTION}</figcaption></figure>`;
+}
+
+function facts(card: BenchCard): Markup {
+  const { unit, overall, limits, workingPressure } = card;
+  const finished = overall ? `${lengthText(overall, unit)} ${unit}` : 'not stated';
+  const range = limits ? `${lengthText(limits.shortest, unit)} … ${lengthText(limits.longest, unit)}` : '';
+  const pressure = workingPressure ? `${workingPressure} ${card.pressureUnit}` : 'not stated';
+  return markup`<p class="facts"><b>${card.hose}</b> · overall <b>${finished}</b>${range && ` (${range})`} · working pressure <b>${pressure}</b>${card.guard && ` · guard: ${card.guard}`}</p>`;
+}
+
+function cardMarkup(card: BenchCard, options: CardOptions): Markup {
+  const stops = stopsOf(card);
+  const steps = benchSteps(card, options.rule).map(
+    step => markup`<li><span class="tick"></span><span><b>${step.name}</b> ${step.text}</span></li>`,
+  );
+  const numbers = [card.order && `order ${card.order}`, card.assembly && `assembly ${card.assembly}`].filter(Boolean).join(' · ');
+  return markup`<article class="card"><header><h2>Line ${card.line}${card.label && `: ${card.label}`}</h2><p>${numbers} <b class="count">${card.quantity} off</b></p></header>
+${facts(card)}${stops.map(stop => markup`<p class="stop"><b>STOP</b> ${stop}</p>`)}
+<table class="ends"><tr><th>end</th><th>coupling</th><th>insert to</th><th>skive</th><th>die</th><th>dial</th><th>crimp to</th><th>limits</th><th>crimp length</th></tr>${card.ends.map(end => endRow(end, card.unit))}</table>
+<div class="work"><ol>${steps}</ol>${clock(card)}</div>${readingsTable(card)}
+<footer>${card.note && markup`<b>${card.note}</b> · `}Made by ______________ Date ____________ Tested by ______________ · ${options.source}, ${options.today}</footer></article>`;
+}
+
+/** Bench cards as a page that a browser prints: one card a line, two a sheet of A4 or Letter. */
+export function cardPage(cards: readonly BenchCard[], options: CardOptions): string {
+  const cautions = markup`<aside class="cautions">${BENCH_CAUTIONS.join(' ')}</aside>`;
+  const sheets = Array.from(
+    { length: Math.ceil(cards.length / 2) },
+    (_, sheet) =>
+      markup`<section class="sheet">${cards.slice(2 * sheet, 2 * sheet + 2).map(card => cardMarkup(card, options))}${cautions}</section>`,
+  );
+  return printPage('Bench cards', CARD_STYLE, sheets);
+}

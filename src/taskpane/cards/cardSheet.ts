@@ -1,0 +1,146 @@
+import { addressOf } from '../../host/a1';
+import type { Change } from '../../host/workbook';
+import { lengthText } from '../cuts/lengthCell';
+import { SheetWriter, type WrittenCell } from '../cuts/sheetWriter';
+import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
+import { benchSteps, crimpLimits, crimpText, skiveShort, stopsOf } from './benchSteps';
+import type { CardOptions } from './cardPage';
+import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from './cautions';
+import { textLines } from './textLines';
+import { TWIST_CONVENTION, twistText } from './twistAngle';
+
+const COLUMNS = 11;
+/** Letters of 9 points that fit across all columns, and across those behind the first two. */
+const ACROSS = 140;
+const BEHIND_NAME = 112;
+const ROW_POINTS = 13;
+const READING_POINTS = 18;
+const WIDTHS = [44, 106, 62, 58, 66, 58, 58, 64, 72, 58, 58] as const;
+const MARGIN = 28;
+/** Points of height that Letter, the shorter paper, has for rows once the columns are scaled to its width. */
+const PAGE_POINTS = 920;
+const READING_ROWS = 3;
+
+/** A row of a card; kinds differ in looks only. */
+interface CardRow {
+  readonly kind: 'title' | 'text' | 'stop' | 'heading' | 'cells' | 'readings' | 'step' | 'gap';
+  readonly cells: readonly WrittenCell[];
+}
+
+const text = (kind: CardRow['kind'], words: string, width = ACROSS): CardRow[] =>
+  textLines(words, width).map(line => ({ kind, cells: [line] }));
+
+function endCells(end: CrimpEnd): WrittenCell[] {
+  return [
+    end.end,
+    `${end.fitting || 'not stated'}${end.ferrule ? ` + ${end.ferrule}` : ''}`,
+    '',
+    end.insertionDepth ? crimpText(end.insertionDepth) : '—',
+    skiveShort(end),
+    end.die ?? '—',
+    end.dial ?? '—',
+    end.diameter ? crimpText(end.diameter) : '—',
+    crimpLimits(end) || '—',
+    '',
+    end.crimpLength ? crimpText(end.crimpLength) : '—',
+  ];
+}
+
+function factsOf(card: BenchCard): string {
+  const { unit, overall, limits, workingPressure: pressure } = card;
+  return [
+    card.hose,
+    `overall ${overall ? `${lengthText(overall, unit)} ${unit}` : 'not stated'}${limits ? ` (${lengthText(limits.shortest, unit)} … ${lengthText(limits.longest, unit)})` : ''}`,
+    `working pressure ${pressure ? `${pressure} ${card.pressureUnit}` : 'not stated'}`,
+    card.guard && `guard: ${card.guard}`,
+    card.order && `order ${card.order}`,
+    card.assembly && `assembly ${card.assembly}`,
+  ]
+    .filter(Boolean)
+    .join('; ');
+}
+
+function turnText(card: BenchCard): string | undefined {
+  if (!isTurned(card)) return undefined;
+  const turn = card.twist === undefined ? 'Twist angle not stated' : twistText(card.twist, card.overall, card.unit);
+  return `${turn}. ${TWIST_CONVENTION}`;
+}
+
+function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
+  const pieces = Math.min(READING_ROWS, Math.max(1, card.quantity));
+  const more = card.quantity > READING_ROWS ? ` Pieces 4 … ${card.quantity}: on the readings sheet.` : '';
+  const turn = turnText(card);
+  return [
+    {
+      kind: 'title',
+      cells: [`Line ${card.line}${card.label && `: ${card.label}`}`, '', '', '', '', '', '', '', '', `${card.quantity} off`],
+    },
+    ...text('text', factsOf(card)),
+    ...stopsOf(card).flatMap(stop => text('stop', `STOP: ${stop}`)),
+    {
+      kind: 'heading',
+      cells: ['end', 'coupling', '', 'insert to', 'skive', 'die', 'dial', 'crimp to', 'limits', '', 'length'],
+    },
+    ...card.ends.map((end): CardRow => ({ kind: 'cells', cells: endCells(end) })),
+    ...benchSteps(card, options.rule).flatMap(({ name, text: words }) =>
+      textLines(words, BEHIND_NAME).map((line, index): CardRow => ({
+        kind: 'step',
+        cells: [index === 0 ? '☐' : '', index === 0 ? name : '', line],
+      })),
+    ),
+    ...(turn ? text('text', turn) : []),
+    ...text('text', `Readings: ${WHERE_TO_MEASURE}.${more}`),
+    { kind: 'heading', cells: ['piece', 'A 1', 'A 2', 'A 3', 'A 4', 'mean', 'B 1', 'B 2', 'B 3', 'B 4', 'mean'] },
+    ...Array.from({ length: pieces }, (_, index): CardRow => ({ kind: 'readings', cells: [index + 1] })),
+    ...(card.note ? text('text', card.note) : []),
+    ...text('text', `Made by ____________  Date __________  Tested by ____________  ${options.source}, ${options.today}`),
+    { kind: 'gap', cells: [''] },
+  ];
+}
+
+const heightOf = (rows: readonly CardRow[]) =>
+  rows.reduce((sum, row) => sum + (row.kind === 'readings' ? READING_POINTS : ROW_POINTS), 0);
+
+/** Cards page by page: as many as a page holds, at least one, the cautions under the last of each page. */
+function pagesOf(cards: readonly (readonly CardRow[])[], cautions: readonly CardRow[]): readonly (readonly CardRow[])[] {
+  const pages: CardRow[][] = [];
+  for (const card of cards) {
+    const page = pages[pages.length - 1];
+    if (page && heightOf(page) + heightOf(card) + heightOf(cautions) <= PAGE_POINTS) page.push(...card);
+    else pages.push([...card]);
+  }
+  return pages.map(page => [...page, ...cautions]);
+}
+
+function dress(writer: SheetWriter, rows: readonly CardRow[]): void {
+  rows.forEach(({ kind }, row) => {
+    if (kind === 'title') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: '#E7EDF3', border: 'bottom' });
+    if (kind === 'stop') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: '#FFE9B8' });
+    if (kind === 'heading') writer.style(row, 0, 1, COLUMNS, { fill: '#F4F6F8', border: 'all' });
+    if (kind === 'cells') writer.style(row, 0, 1, COLUMNS, { bold: true, border: 'all' });
+    if (kind === 'readings') writer.style(row, 0, 1, COLUMNS, { border: 'all', rowHeight: READING_POINTS });
+  });
+}
+
+/** Bench cards as a new worksheet: one card a line, several a page, with print area and page breaks. */
+export function cardSheet(sheet: string, cards: readonly BenchCard[], options: CardOptions): readonly Change[] {
+  const cautions = BENCH_CAUTIONS.flatMap(caution => text('text', caution));
+  const pages = pagesOf(
+    cards.map(card => cardRows(card, options)),
+    cautions,
+  );
+  const rows = pages.flat();
+  const breaksBefore = pages.slice(0, -1).reduce<number[]>((starts, page) => [...starts, (starts.at(-1) ?? 1) + page.length], []);
+  const writer = new SheetWriter(sheet)
+    .format(0, 0, rows.length, COLUMNS, '@')
+    .style(0, 0, rows.length, COLUMNS, { fontSize: 9, rowHeight: ROW_POINTS })
+    .values(
+      0,
+      0,
+      rows.map(row => row.cells),
+    )
+    .widths(...WIDTHS);
+  dress(writer, rows);
+  const printArea = addressOf({ row: 0, column: 0, rows: Math.max(1, rows.length), columns: COLUMNS });
+  return writer.page({ orientation: 'portrait', printArea, breaksBefore, fitWidth: true, margin: MARGIN }).done();
+}

@@ -1,0 +1,10 @@
+/** Cautions for the bench, printed on every page of cards. */
+export const BENCH_CAUTIONS = [
+  'The makers’ current data come first; this card does not replace them or training. Do not mix hose, couplings or equipment of different makers unless the makers approve it in writing.',
+  'Keep hands and loose parts out of the crimper; lock it out before changing dies. A new dial setting is tried on one trial piece first. Scrap what is out of spec: do not crimp it again unless the maker allows it.',
+  'Proof-test with liquid, air bled, behind a shield. Never feel for leaks by hand: a fluid-injection wound is an emergency even if it looks small. The weakest part sets the rating, surges included.',
+  'Local law, codes and a qualified person decide.',
+] as const;
+
+/** Where the four readings of a crimp are taken. Source: common practice of the trade. */
+export const WHERE_TO_MEASURE = 'across flats, mid crimp length, between the die ridges, 45° apart';

@@ -1,0 +1,17 @@
+import type { Decimal } from '../../core/units/decimal';
+import type { LengthUnit } from '../../core/units/lengthUnit';
+import type { CrimpEnd } from './benchCard';
+
+/** What the loaded catalogue knows; lengths in the unit asked for. */
+export interface CrimpLookUp {
+  /** Short text of the data's origin, printed on every card: the catalogue's handle. */
+  readonly handle: string;
+  /** Set-up of one hose and fitting; throws TradeError where there is none. */
+  crimp(hose: string, fitting: string, unit: LengthUnit): Partial<Omit<CrimpEnd, 'end' | 'fitting'>>;
+  /** Rating of the weakest part; undefined where any part's rating is missing. */
+  workingPressure(
+    hose: string,
+    fittingA: string,
+    fittingB: string,
+  ): { readonly value: Decimal; readonly unit: string } | undefined;
+}

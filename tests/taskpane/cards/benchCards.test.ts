@@ -1,0 +1,127 @@
+import { Decimal } from '../../../src/core/units/decimal';
+import type { Change } from '../../../src/host/workbook';
+import { cutLimits } from '../../../src/taskpane/cards/benchCard';
+import { benchSteps, stopsOf } from '../../../src/taskpane/cards/benchSteps';
+import { cardPage } from '../../../src/taskpane/cards/cardPage';
+import { cardSheet } from '../../../src/taskpane/cards/cardSheet';
+import { cardTable } from '../../../src/taskpane/cards/cardHeadings';
+import { proofText } from '../../../src/taskpane/cards/proofTest';
+import { readCards } from '../../../src/taskpane/cards/readCards';
+import { TradeError } from '../../../src/core/tradeError';
+import { demoCards, demoJobs, demoOptions } from './demoCards';
+
+const [first, second, third] = demoCards as [(typeof demoCards)[0], (typeof demoCards)[0], (typeof demoCards)[0]];
+
+test('a card holds what the row says of its ends: one column for both, or one for each', () => {
+  expect(
+    first.ends.map(({ die, dial, diameter, smallest, largest, angle }) => [
+      die,
+      dial,
+      `${diameter}`,
+      `${smallest}`,
+      `${largest}`,
+      angle,
+    ]),
+  ).toEqual([
+    ['D23', '471', '23.4', '23.2', '23.6', 45],
+    ['D23', '468', '23.6', '23.4', '23.8', 90],
+  ]);
+});
+
+test('limits of the cut leave the finished length within its limits', () => {
+  const { shortest, longest } = cutLimits(first)!;
+  expect([`${first.cutLength}`, `${shortest}`, `${longest}`]).toEqual(['1169', '1165', '1181']);
+});
+
+test('the steps stand in working order', () => {
+  expect(benchSteps(first, demoOptions.rule).map(step => step.name)).toEqual([
+    'Cut',
+    'Clean',
+    'Sleeves and guards',
+    'Mark',
+    'Insert',
+    'Crimp end A',
+    'Measure A',
+    'Turn',
+    'Crimp end B',
+    'Measure B',
+    'Bore',
+    'Test',
+    'Flush',
+    'Cap',
+    'Tag',
+  ]);
+});
+
+test('skiving is a step where there is something to skive or the data do not say', () => {
+  const skive = (card: typeof first) => benchSteps(card, demoOptions.rule).find(step => step.name === 'Skive')?.text;
+  expect([skive(first), skive(second), skive(third)]).toEqual([
+    undefined,
+    'A not stated: ask before you crimp; B not stated: ask before you crimp',
+    'A outside 2.5 mm; B outside 2.5 mm',
+  ]);
+});
+
+test('a line without crimp data is stopped, and so are two bent ends without an angle', () => {
+  expect(stopsOf(first)).toEqual([]);
+  expect(stopsOf(third)).toEqual([
+    'End A: die, dial, crimp diameter not stated: do not assemble before the maker’s data are here',
+    'End B: die, dial, crimp diameter not stated: do not assemble before the maker’s data are here',
+  ]);
+  const bent = { ...second, ends: [{ ...second.ends[0], angle: 45 }, second.ends[1]] as const };
+  expect(stopsOf(bent)).toEqual(['Both ends are bent, but the sheet gives no twist angle: ask before you crimp end B']);
+});
+
+test('proof pressure is twice the maximum working pressure, held 30 to 60 s (ISO 6605:2017, 5.2)', () => {
+  expect(proofText(new Decimal(275), 'bar', demoOptions.rule)).toBe(
+    '550 bar: 2 × working pressure, 30 to 60 s (ISO 6605:2017, 5.2); no leak',
+  );
+  expect(proofText(undefined, 'bar', demoOptions.rule)).toMatch(/^working pressure not stated: do not test/);
+});
+
+test('the catalogue fills what the sheet leaves open, and its refusal stops the card', () => {
+  const lookUp = {
+    handle: 'CAT-1',
+    crimp: (hose: string) => {
+      if (hose.startsWith('Rowan')) return { die: 'D38', dial: '512', diameter: new Decimal('38.5'), source: 'CATALOGUE' };
+      throw new TradeError('notApproved', '', '', `no crimp data for ${hose}: do not assemble`);
+    },
+    workingPressure: () => ({ value: new Decimal(350), unit: 'bar' }),
+  };
+  const cards = readCards(cardTable(demoJobs)!, { unit: 'mm', step: new Decimal(1), pressureUnit: 'bar', lookUp });
+  expect(cards[2]!.ends[0]).toMatchObject({ die: 'D38', dial: '512', source: 'CATALOGUE' });
+  expect(cards[0]!.ends[0]).toMatchObject({ die: 'D23', problem: undefined });
+  expect(cards[1]!.workingPressure!.toNumber()).toBe(350);
+});
+
+test('a cell that cannot be read becomes a stop of its card', () => {
+  const values = demoJobs.values.map(row => [...row]);
+  values[1]![values[0]!.indexOf('Twist')] = 'quarter turn';
+  const [card] = readCards(cardTable({ ...demoJobs, values })!, { unit: 'mm', step: new Decimal(1), pressureUnit: 'bar' });
+  expect(stopsOf(card!)[0]).toMatch(/^twist angle is "quarter turn"/);
+});
+
+test('the print page holds every card, two a sheet, and escapes what the sheet says', () => {
+  const page = cardPage(demoCards, demoOptions);
+  expect(page.match(/class="card"/g)).toHaveLength(3);
+  expect(page.match(/class="sheet"/g)).toHaveLength(2);
+  expect(page).toContain('Share steering &lt;left&gt;');
+  expect(page).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/);
+  expect(page.match(/Never feel for leaks by hand/g)).toHaveLength(2);
+});
+
+const cellsOf = (changes: readonly Change[]) => changes.flatMap(change => (change.kind === 'values' ? change.values : []));
+
+test('the worksheet has a card a line, breaks only between cards, cautions on every page', () => {
+  const cards = Array.from({ length: 7 }, (_, index) => ({ ...first, line: String(index + 1) }));
+  const changes = cardSheet('Bench cards', cards, demoOptions);
+  const rows = cellsOf(changes);
+  const titles = rows.flatMap((row, index) => (String(row[0]).startsWith('Line ') ? [index + 1] : []));
+  expect(titles).toHaveLength(7);
+  const page = changes.find(change => change.kind === 'page');
+  const breaks = page?.kind === 'page' ? page.page.breaksBefore! : [];
+  expect(breaks.length).toBe(3);
+  for (const row of breaks) expect(titles).toContain(row);
+  expect(rows.filter(row => /Local law, codes/.test(String(row[0])))).toHaveLength(4);
+  expect(page).toMatchObject({ page: { orientation: 'portrait', printArea: `A1:K${rows.length}` } });
+});
