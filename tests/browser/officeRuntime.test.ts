@@ -1,0 +1,80 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { launch } from './launch';
+import { serveDist } from './serveDist';
+
+/** Microsoft's own scripts, as the package @microsoft/office-js brings them. */
+const officeJs = join(__dirname, '../../node_modules/@microsoft/office-js/dist');
+const CDN = 'https://appsforoffice.microsoft.com/lib/1/hosted/';
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveDist>>;
+
+beforeAll(async () => {
+  [browser, server] = await Promise.all([launch(), serveDist()]);
+});
+
+afterAll(async () => {
+  await browser.close();
+  await server.close();
+});
+
+/** A page that gets Microsoft's files from the package where it asks the CDN for them; nothing else leaves this machine. */
+async function openPage(cdn: 'from the package' | 'unreachable'): Promise<{ page: Page; complaints: string[] }> {
+  const page = await browser.newPage({ viewport: { width: 320, height: 640 } });
+  const complaints: string[] = [];
+  page.on('pageerror', error => complaints.push(String(error)));
+  await page.route(/^https:/, route => {
+    const url = route.request().url().split('?')[0]!;
+    if (cdn === 'from the package' && url.startsWith(CDN)) return route.fulfill({ path: join(officeJs, url.slice(CDN.length)) });
+    return route.abort();
+  });
+  return { page, complaints };
+}
+
+test('the real custom functions runtime takes our functions, and our errors are its own', async () => {
+  const { page, complaints } = await openPage('from the package');
+  await page.goto(`${server.url}help.html`);
+  // The script looks at its own file name, so it is loaded by address.
+  await page.addScriptTag({ url: `${CDN}custom-functions-runtime.js` });
+  await page.addScriptTag({ url: `${server.url}functions.js` });
+  const found = await page.evaluate(() => {
+    const runtime = (globalThis as any).CustomFunctions;
+    const mappings = runtime._association.mappings as Record<string, (...cells: unknown[]) => any>;
+    const [[cut], [bad]] = mappings.CUTLENGTH!([[1200], ['x']], [[48.5], ['x']], [[52]], null);
+    return {
+      ids: Object.keys(mappings).sort(),
+      cut,
+      isItsOwn: bad instanceof runtime.Error,
+      code: bad.code,
+      known: Object.values(runtime.ErrorCode).includes(bad.code),
+      message: bad.message,
+    };
+  });
+  const { functions } = JSON.parse(readFileSync(join(__dirname, '../../dist/functions.json'), 'utf8'));
+  expect(found).toEqual({
+    ids: functions.map(({ id }: { id: string }) => id).sort(),
+    cut: 1099.5,
+    isItsOwn: true,
+    code: '#VALUE!',
+    known: true,
+    message: 'overall length is "x": enter a length, like 12.5, 3/8 or 1 1/2',
+  });
+  expect(complaints).toEqual([]);
+});
+
+test('the pane with the real office.js, outside Excel, says plainly that it is not in Excel', async () => {
+  const { page, complaints } = await openPage('from the package');
+  await page.goto(`${server.url}taskpane.html`);
+  await page.getByText('This page is not open in Excel').waitFor({ timeout: 20_000 });
+  expect(await page.evaluate(() => typeof (globalThis as any).Office.onReady)).toBe('function');
+  expect(complaints).toEqual([]);
+});
+
+test('the pane without office.js says that it did not load, and what to do', async () => {
+  const { page } = await openPage('unreachable');
+  await page.goto(`${server.url}taskpane.html`);
+  await page.getByText('Office.js did not load').waitFor({ timeout: 20_000 });
+  await page.getByText(/OFFICE_JS=local/).waitFor();
+});
