@@ -11,6 +11,13 @@ const files = readdirSync(folder, { recursive: true, withFileTypes: true })
   .filter(name => !name.startsWith('sources/'));
 const workbooks = files.filter(name => name.endsWith('.xlsx'));
 
+/** Formulas of ours that a workbook holds at the least, so that comparing them cannot pass by comparing nothing. */
+const FEWEST_FORMULAS: Readonly<Record<string, number>> = {
+  'catalogue.xlsx': 0,
+  'job-sheet.xlsx': 110,
+  'measurement-book.xlsx': 120,
+};
+
 test('every sample file has its source, and every source its file', () => {
   expect([...files].sort()).toEqual(Object.keys(samples).sort());
 });
@@ -26,7 +33,7 @@ describe.each(workbooks)('%s', name => {
   test('shows the numbers that the built functions give when everything is calculated again', async () => {
     const cells = await recalculate(bytes, builtFunctions());
     const ours = cells.filter(({ formula }) => formula?.includes('HOSE.'));
-    expect(ours.length).toBeGreaterThan(20);
+    expect(ours.length).toBeGreaterThanOrEqual(FEWEST_FORMULAS[name]!);
     const wrong = cells.filter(cell => plain(cell.value) !== plain(cell.cached));
     expect(wrong).toEqual([]);
   });

@@ -14,7 +14,7 @@ export const combinations = [
   { name: 'Larch DN 10 with 24° cone', die: 'D19', dial: 388, target: 22.8 },
   { name: 'Larch DN 12 with 24° cone', die: 'D23', dial: 412, target: 27.35 },
   { name: 'Larch DN 16 with 24° cone', die: 'D27', dial: 431, target: 31.6 },
-  { name: 'Alder DN 19 with 60° cone', die: 'D31', dial: 455, target: 35.9 },
+  { name: 'Alder DN 19 with 60° cone', die: 'D31', dial: 455, target: 33.4 },
   { name: 'Rowan DN 19 with split flange', die: 'D31', dial: 468, target: 36.4 },
 ] as const satisfies readonly Combination[];
 

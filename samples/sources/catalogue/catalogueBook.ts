@@ -1,0 +1,12 @@
+import { addNotes } from '../book/notesSheet';
+import { bookBytes, sampleBook } from '../book/sampleBook';
+import { addCatalogueFront, addCatalogueTables } from './catalogueSheets';
+
+/** samples/catalogue.xlsx: the workshop's catalogue, a sheet a table. */
+export async function catalogueBook(): Promise<Uint8Array> {
+  const book = sampleBook('Catalogue of a beet contractor’s workshop');
+  addCatalogueFront(book);
+  addCatalogueTables(book);
+  addNotes(book, 'Hoses, couplings, crimps, machines and rates of the workshop.');
+  return bookBytes(book);
+}

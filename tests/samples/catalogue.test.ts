@@ -1,0 +1,92 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Workbook } from 'exceljs';
+import Papa from 'papaparse';
+import { plainValue } from '../../src/preview/xlsx/fileValue';
+
+const folder = join(__dirname, '../../samples');
+const TABLES = ['Hoses', 'Fittings', 'Crimps', 'Machines', 'Rates', 'Dies', 'Guards', 'Derating'] as const;
+type TableName = (typeof TABLES)[number];
+type Row = Record<string, string>;
+
+/** The tables as another program's reader (papaparse) finds them in the .csv files. */
+function readTable(name: TableName): Row[] {
+  const text = readFileSync(join(folder, 'catalogue', `${name.toLowerCase()}.csv`), 'utf8').replace(/^\ufeff/, '');
+  const { data, errors } = Papa.parse<Row>(text, { header: true, skipEmptyLines: true });
+  expect(errors).toEqual([]);
+  return data;
+}
+
+const tables = Object.fromEntries(TABLES.map(name => [name, readTable(name)])) as Record<TableName, Row[]>;
+const byName = (name: TableName, key: string) => new Map(tables[name].map(row => [row[key]!, row]));
+
+test('the workshop has about 40 hoses in three families, 120 couplings with their ferrules, over 200 crimp rows and 2 machines', () => {
+  const families = new Set(tables.Hoses.map(row => row.Family));
+  const couplings = tables.Fittings.filter(row => row['End form'] !== 'ferrule');
+  expect([...families].sort()).toEqual(['Alder', 'Larch', 'Rowan']);
+  expect([tables.Hoses.length, couplings.length, tables.Crimps.length]).toEqual([44, 126, 235]);
+  expect(new Set(tables.Machines.map(row => row.Machine)).size).toBe(2);
+});
+
+test('part names are unique', () => {
+  expect(byName('Hoses', 'Hose').size).toBe(tables.Hoses.length);
+  expect(byName('Fittings', 'Fitting').size).toBe(tables.Fittings.length);
+  expect(new Set(tables.Crimps.map(row => `${row.Hose}\n${row.Fitting}`)).size).toBe(tables.Crimps.length);
+});
+
+test('a crimp joins a hose, a coupling and a ferrule of one family and size, in a die that can crimp to its diameter', () => {
+  const [hoses, fittings, dies] = [byName('Hoses', 'Hose'), byName('Fittings', 'Fitting'), byName('Dies', 'Die')];
+  for (const crimp of tables.Crimps) {
+    const [hose, fitting, ferrule] = [hoses.get(crimp.Hose!)!, fittings.get(crimp.Fitting!)!, fittings.get(crimp.Ferrule!)!];
+    const die = dies.get(crimp.Die!)!;
+    const diameter = Number(crimp['Crimp diameter (mm)']);
+    expect([fitting.Family, fitting.Size, ferrule.Family, ferrule.Size]).toEqual([
+      hose.Family,
+      hose.Size,
+      hose.Family,
+      hose.Size,
+    ]);
+    expect(diameter).toBeGreaterThanOrEqual(Number(die['Smallest (mm)']));
+    expect(diameter).toBeLessThanOrEqual(Number(die['Largest (mm)']));
+    expect(diameter).toBeGreaterThan(Number(hose['Outside diameter (mm)']));
+    expect(crimp.Note).toBe('invented: never crimp from this');
+  }
+});
+
+// EN 853: 2SN DN 12 and 1SN DN 25; EN 856: 4SH DN 19: recalled from memory, not seen.
+test.each([
+  ['Larch DN 12', 'EN 853 2SN', '275', '180'],
+  ['Alder DN 25', 'EN 853 1SN', '88', '300'],
+  ['Rowan high DN 19', 'EN 856 4SH', '420', '280'],
+])('%s has the pressure and bend radius of %s', (name, standard, pressure, radius) => {
+  const hose = byName('Hoses', 'Hose').get(name)!;
+  expect([hose.Standard, hose['Working pressure (bar)'], hose['Bend radius (mm)']]).toEqual([standard, pressure, radius]);
+});
+
+// Check values of the project's tests (.005 in a digit, .028 in a turn) must not be met in a sample.
+test('the machines are unlike the check values of the tests', () => {
+  const machines = tables.Machines.filter(row => row['Step (mm)'] !== '');
+  expect(machines).toHaveLength(2);
+  for (const row of machines) {
+    expect(Math.abs(Math.abs(Number(row['Step (mm)'])) - 0.127)).toBeGreaterThan(0.05);
+    expect(Math.abs(Number(row['Per turn (mm)']) - 0.7112)).toBeGreaterThan(0.05);
+  }
+});
+
+test('the sheets of catalogue.xlsx hold what the .csv files hold', async () => {
+  const workbook = new Workbook();
+  await workbook.xlsx.readFile(join(folder, 'catalogue.xlsx'));
+  for (const name of TABLES) {
+    const sheet = workbook.getWorksheet(name)!;
+    const headings = Object.keys(tables[name][0]!);
+    const shown = Array.from({ length: sheet.rowCount - 1 }, (_, down) =>
+      Object.fromEntries(
+        headings.map((heading, across) => {
+          const { value } = sheet.getCell(down + 2, across + 1);
+          return [heading, value instanceof Date ? value.toISOString().slice(0, 10) : String(plainValue(value) ?? '')];
+        }),
+      ),
+    );
+    expect(shown).toEqual(tables[name]);
+  }
+});
