@@ -1,3 +1,4 @@
+import { assembly, catalogue, crimpSetup, findFitting, findHose, fittingData, hoseData, unitCost } from './catalogue';
 import { calibrationTurns, conformity, crimpCheck, crimpDetail, nextDial } from './crimp';
 import { cutPlan } from './cutplan';
 import { boreSize, pressureDrop, velocity, viscosity } from './hydraulics';
@@ -17,6 +18,14 @@ export const worksheetFunctions = {
   CONFORMITY: conformity,
   NEXTDIAL: nextDial,
   CALIBRATIONTURNS: calibrationTurns,
+  CATALOGUE: catalogue,
+  HOSEDATA: hoseData,
+  FITTINGDATA: fittingData,
+  CRIMPSETUP: crimpSetup,
+  ASSEMBLY: assembly,
+  FINDHOSE: findHose,
+  FINDFITTING: findFitting,
+  UNITCOST: unitCost,
   CUTPLAN: cutPlan,
   CRIMPCAUSE: crimpCause,
   DIALRESPONSE: dialResponse,

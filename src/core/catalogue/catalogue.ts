@@ -1,0 +1,74 @@
+import type { CatalogueUnits } from './catalogueUnits';
+import type { Problem } from './problem';
+import type { Crimp } from './tables/crimpsTable';
+import type { Derating } from './tables/deratingTable';
+import type { Die } from './tables/diesTable';
+import type { Fitting } from './tables/fittingsTable';
+import type { Guard } from './tables/guardsTable';
+import type { Hose } from './tables/hosesTable';
+import type { MachineRow } from './tables/machinesTable';
+import type { Rate } from './tables/ratesTable';
+
+/** What a look-up finds under a name: the row, or why it was left out. */
+export type Entry<T> =
+  { readonly row: T; readonly problem?: undefined } | { readonly row?: undefined; readonly problem: Problem };
+
+/** A crimp row, or one that was left out, by the fitting or pattern it names. */
+export interface CrimpEntry {
+  /** As it stands in the table: `Alder DN 25 straight`, `Alder DN 25*`. */
+  readonly fitting: string;
+  readonly entry: Entry<Crimp>;
+}
+
+/** Crimp rows of one hose. */
+export interface HoseCrimps {
+  readonly exact: ReadonlyMap<string, CrimpEntry>;
+  /** By length of what stands before the `*`, longest first. */
+  readonly patterns: readonly (CrimpEntry & { readonly start: string })[];
+}
+
+/** A recorded setting of a machine or its description, or such a row that was left out. */
+export interface MachineEntry {
+  /** Day number; undefined where none is given or it could not be read. */
+  readonly date: number | undefined;
+  /** Key of the die; "" where none is given or it could not be read. */
+  readonly die: string;
+  readonly entry: Entry<MachineRow>;
+}
+
+/** The parts data of a workshop, read and checked. Numbers are in `units`. */
+export interface Catalogue {
+  /** Short text made from the content: equal data, equal handle. */
+  readonly handle: string;
+  /** Whole hash of the content; tells two catalogues apart whose handles happen to be equal. */
+  readonly digest: string;
+  readonly units: CatalogueUnits;
+  readonly hoses: readonly Hose[];
+  readonly fittings: readonly Fitting[];
+  readonly crimps: readonly Crimp[];
+  readonly machines: readonly MachineRow[];
+  readonly rates: readonly Rate[];
+  readonly dies: readonly Die[];
+  readonly guards: readonly Guard[];
+  readonly derating: readonly Derating[];
+  /** All problems, in table and row order. */
+  readonly problems: readonly Problem[];
+  readonly leftOutRows: number;
+  readonly index: CatalogueIndex;
+}
+
+/** Ways into a catalogue by key (see partKey). */
+export interface CatalogueIndex {
+  readonly hoses: ReadonlyMap<string, Entry<Hose>>;
+  readonly fittings: ReadonlyMap<string, Entry<Fitting>>;
+  readonly crimps: ReadonlyMap<string, HoseCrimps>;
+  /** Names of machines that some row names, as they stand there. */
+  readonly machines: ReadonlyMap<string, string>;
+  /** Recorded settings by machine, hose and fitting; newest first. */
+  readonly settings: ReadonlyMap<string, readonly MachineEntry[]>;
+  /** Describing rows by machine; newest first. */
+  readonly descriptions: ReadonlyMap<string, readonly MachineEntry[]>;
+  readonly rates: ReadonlyMap<string, Entry<Rate>>;
+  /** By hose, coldest first. A left-out row makes the hose's derating unknown. */
+  readonly derating: ReadonlyMap<string, readonly Entry<Derating>[]>;
+}

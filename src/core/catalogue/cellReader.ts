@@ -1,0 +1,114 @@
+import { Decimal } from '../units/decimal';
+import { convertMeasure, type MeasureUnit } from '../units/measureUnit';
+import { numberFromText } from '../units/numberText';
+import { cellNumber } from './cellNumber';
+import { dayNumber } from './dayNumber';
+import type { Column } from './headings';
+import type { RawCell, RawError } from './rawTable';
+import type { Field } from './tableSchema';
+
+/** A value of a catalogue row. */
+export type Value = string | number;
+
+/** A cell that could not be read: what was expected instead. */
+export class Misread {
+  constructor(readonly expected: string) {}
+}
+
+type Filled = Exclude<RawCell, null | RawError>;
+
+/** Reads one filled cell of a column. */
+export type CellReader = (cell: Filled) => Value | Misread;
+
+const LARGEST = 1e9;
+const FIRST_DATE = 36_526;
+const LAST_DATE = 73_050;
+const YES = new Set(['yes', 'y', 'x', 'true', '✓']);
+const NO = new Set(['no', 'n', 'false', '-', '–']);
+
+const readText: CellReader = cell => (typeof cell === 'boolean' ? String(cell).toUpperCase() : String(cell).trim());
+
+const readDate: CellReader = cell =>
+  (typeof cell === 'boolean' ? undefined : dayNumber(cell)) ?? new Misread('a date, like 2025-03-14');
+
+function expectedNumber(field: Field, unit: MeasureUnit | undefined): string {
+  const what = unit ? `a number in ${unit.symbol}` : field.kind === 'fraction' ? 'a fraction of 0 … 1 (4 % is 0.04)' : 'a number';
+  return what + (field.sign === 'positive' ? ', more than 0' : field.sign === 'notNegative' ? ', not less than 0' : '');
+}
+
+const isInches = (unit: MeasureUnit | undefined) => unit?.symbol === 'in';
+
+function typed(cell: Filled, unit: MeasureUnit | undefined): number | undefined {
+  if (typeof cell === 'number') return Number.isFinite(cell) ? cellNumber(cell) : undefined;
+  const found = typeof cell === 'string' ? numberFromText(cell) : undefined;
+  if (!found || (found.mark === 'inch' && !isInches(unit))) return undefined;
+  return cellNumber(found.value);
+}
+
+const inRange = (value: number, { sign, kind }: Field) =>
+  Math.abs(value) <= LARGEST &&
+  (sign !== 'positive' || value > 0) &&
+  (sign !== 'notNegative' || value >= 0) &&
+  (kind !== 'fraction' || (value >= 0 && value <= 1));
+
+function numberReader({ field, unit, percent }: Column, to: MeasureUnit | undefined): CellReader {
+  const expected = expectedNumber(field, unit);
+  const same = !unit || !to || unit.symbol === to.symbol;
+  return cell => {
+    let value = typed(cell, unit);
+    if (value === undefined) return new Misread(expected);
+    if (field.mayBeDate && Number.isInteger(value) && value >= FIRST_DATE && value <= LAST_DATE) {
+      return new Misread(`${expected} (that looks like a date; format the cell as text and type the fraction again)`);
+    }
+    if (percent && field.kind === 'fraction') value = cellNumber(new Decimal(value).div(100));
+    if (!inRange(value, field)) return new Misread(expected);
+    if (Object.is(value, -0)) return 0;
+    return same ? value : cellNumber(convertMeasure(new Decimal(value), unit, to));
+  };
+}
+
+function angleReader(column: Column): CellReader {
+  const read = numberReader(column, undefined);
+  return cell => {
+    const text = typeof cell === 'string' ? cell.trim().toLowerCase() : undefined;
+    if (text === 'straight') return 0;
+    return read(text === undefined ? cell : text.replace(/\s*(?:°|º|deg)$/, ''));
+  };
+}
+
+/** A vacuum is a pressure (its sign does not matter) or yes or no. */
+function vacuumReader(column: Column, to: MeasureUnit | undefined): CellReader {
+  const read = numberReader(column, to);
+  return cell => {
+    const word = String(cell).trim().toLowerCase();
+    if (YES.has(word)) return 'yes';
+    if (NO.has(word)) return 'no';
+    const value = read(cell);
+    return typeof value === 'number' ? Math.abs(value) : new Misread(`a pressure in ${(column.unit ?? to)!.symbol}, yes or no`);
+  };
+}
+
+/** How a column's cells are read; numbers are turned into the unit `to`. */
+export function cellReader(column: Column, to: MeasureUnit | undefined): CellReader {
+  switch (column.field.kind) {
+    case 'name':
+    case 'text':
+      return readText;
+    case 'date':
+      return readDate;
+    case 'angle':
+      return angleReader(column);
+    case 'vacuum':
+      return vacuumReader(column, to);
+    default:
+      return numberReader(column, to);
+  }
+}
+
+/** A cell that came, as it is quoted in a problem. */
+export function quotedCell(cell: RawCell | undefined): string {
+  if (cell === null || cell === undefined) return 'blank';
+  if (typeof cell === 'object') return cell.error;
+  if (typeof cell !== 'string') return String(cell).toUpperCase();
+  return cell.trim() === '' ? 'blank' : `"${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"`;
+}

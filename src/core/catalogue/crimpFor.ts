@@ -1,0 +1,89 @@
+import { TradeError } from '../tradeError';
+import type { Catalogue, CrimpEntry } from './catalogue';
+import { partKey } from './partName';
+import { familiesMatch, sizesMatch } from './partsMatch';
+import { problemSentence } from './problem';
+import type { Crimp } from './tables/crimpsTable';
+
+/** The crimp row that counts for a hose and a fitting. */
+export interface CrimpMatch {
+  readonly crimp: Crimp;
+  /** The part or the pattern that stands in the row: `Alder DN 25 straight`, `Alder DN 25*`. */
+  readonly matched: string;
+  readonly isPattern: boolean;
+}
+
+function unsafe(hose: string, fitting: string, because: string): TradeError {
+  const pair = `no crimp data for ${hose.trim()} with ${fitting.trim()}`;
+  return new TradeError('notApproved', '', pair, because ? `do not assemble (${because})` : 'do not assemble');
+}
+
+/** Why there can be no data: a part that is unknown or was left out. */
+function partReason(catalogue: Catalogue, hose: string, fitting: string): string {
+  const hoseEntry = catalogue.index.hoses.get(partKey(hose));
+  const fittingEntry = catalogue.index.fittings.get(partKey(fitting));
+  for (const [entry, kind, name] of [
+    [hoseEntry, 'hose', hose],
+    [fittingEntry, 'fitting', fitting],
+  ] as const) {
+    if (!entry) return `${kind} ${name.trim()} is not in the catalogue`;
+    if (entry.problem) return problemSentence(entry.problem);
+  }
+  return '';
+}
+
+/**
+ * The pattern's row that counts: the longest pattern first. A pattern stands for fittings of the hose's own family and size only:
+ * `Alder*` gives no set-up for a fitting that does not go into this hose.
+ */
+function byPattern(catalogue: Catalogue, hose: string, fitting: string): CrimpEntry | undefined {
+  const wanted = partKey(fitting);
+  const found = catalogue.index.crimps.get(hose)?.patterns.find(({ start }) => wanted.startsWith(start));
+  if (!found) return undefined;
+  const hoseRow = catalogue.index.hoses.get(hose)?.row;
+  const fittingRow = catalogue.index.fittings.get(wanted)?.row;
+  return hoseRow && fittingRow && familiesMatch(hoseRow, fittingRow) && sizesMatch(hoseRow, fittingRow) ? found : undefined;
+}
+
+type Answers = Map<string, CrimpMatch | TradeError>;
+const answered = new WeakMap<Catalogue, Answers>();
+
+function look(catalogue: Catalogue, hose: string, fitting: string): CrimpMatch | TradeError {
+  const because = partReason(catalogue, hose, fitting);
+  if (because) return unsafe(hose, fitting, because);
+  const hoseKey = partKey(hose);
+  const exact = catalogue.index.crimps.get(hoseKey)?.exact.get(partKey(fitting));
+  const found = exact ?? byPattern(catalogue, hoseKey, fitting);
+  if (!found) return unsafe(hose, fitting, '');
+  if (found.entry.problem) return unsafe(hose, fitting, problemSentence(found.entry.problem));
+  return { crimp: found.entry.row!, matched: found.fitting, isPattern: !exact };
+}
+
+/**
+ * Crimp data of a hose with a fitting: an exact part wins over a pattern, the longer pattern over the shorter. A row that would win but
+ * was left out for a problem is no reason to take a lesser one.
+ * @returns the row and what it matched
+ * @throws TradeError `notApproved` "no crimp data for …: do not assemble"
+ */
+export function crimpFor(catalogue: Catalogue, hose: string, fitting: string): CrimpMatch {
+  let answers = answered.get(catalogue);
+  if (!answers) answered.set(catalogue, (answers = new Map()));
+  const key = `${hose}\u001f${fitting}`;
+  let found = answers.get(key);
+  if (!found) {
+    if (answers.size >= 50_000) answers.clear();
+    answers.set(key, (found = look(catalogue, hose, fitting)));
+  }
+  if (found instanceof TradeError) throw found;
+  return found;
+}
+
+/** As crimpFor, with undefined or the reason's sentence instead of an error. */
+export function crimpOrReason(catalogue: Catalogue, hose: string, fitting: string): CrimpMatch | string {
+  try {
+    return crimpFor(catalogue, hose, fitting);
+  } catch (error) {
+    if (error instanceof TradeError) return error.message;
+    throw error;
+  }
+}

@@ -1,0 +1,19 @@
+import { TradeError } from '../tradeError';
+import { Decimal } from '../units/decimal';
+import type { Catalogue } from './catalogue';
+import { rateKey } from './duplicates';
+import { problemSentence } from './problem';
+
+/**
+ * A rate by its name; case, blanks, hyphens and brackets are ignored.
+ * @returns undefined where the table has no such rate
+ * @throws TradeError `notFound` where its row was left out, naming the problem
+ */
+export function rateOf(catalogue: Catalogue, name: string): Decimal | undefined {
+  const entry = catalogue.index.rates.get(rateKey(name));
+  if (!entry) return undefined;
+  if (entry.problem) {
+    throw new TradeError('notFound', 'rate', `"${name}" was left out of the catalogue`, problemSentence(entry.problem));
+  }
+  return new Decimal(entry.row!.value);
+}

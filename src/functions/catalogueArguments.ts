@@ -1,0 +1,30 @@
+import { TradeError } from '../core/tradeError';
+import { Decimal } from '../core/units/decimal';
+import { number, quoted, type CellReader } from '../host/cells/readers';
+
+const readWhole = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a whole number' });
+const readPressure = number({ hint: 'enter a pressure, yes or no' });
+const readDegrees = number({ hint: 'enter an angle in degrees' });
+
+/** Reads how many are made: a whole number. */
+export const readQuantity: CellReader<Decimal> = (cell, label) => {
+  const value = readWhole(cell, label);
+  if (value.isInteger()) return value;
+  throw new TradeError('range', label, `is ${quoted(cell)}`, 'enter a whole number of assemblies');
+};
+
+/** Reads an angle in degrees; `straight` is 0. */
+export const readAngle: CellReader<Decimal> = (cell, label) => {
+  const word = typeof cell === 'string' ? cell.trim().toLowerCase() : cell;
+  if (word === 'straight') return new Decimal(0);
+  return readDegrees(typeof word === 'string' ? word.replace(/\s*(?:°|º|deg)$/, '') : word, label);
+};
+
+/** Reads the vacuum that is asked for: a pressure, or yes; no and 0 ask for none. */
+export const readVacuum: CellReader<Decimal | 'yes' | undefined> = (cell, label) => {
+  const word = String(cell).trim().toLowerCase();
+  if (word === 'yes' || word === 'true') return 'yes';
+  if (word === 'no' || word === 'false') return undefined;
+  const value = readPressure(cell, label);
+  return value.isZero() ? undefined : value.abs();
+};

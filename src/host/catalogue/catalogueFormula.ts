@@ -1,0 +1,76 @@
+/** A table as a CATALOGUE formula names it. */
+export type TableReference =
+  | { readonly kind: 'range'; readonly sheet: string; readonly address: string }
+  | { readonly kind: 'name'; readonly name: string }
+  | { readonly kind: 'table'; readonly name: string; readonly part: 'all' | 'data' };
+
+const CALL = /HOSE[._]CATALOGUE\s*\(/i;
+const SHEET = /^(?:'((?:[^']|'')+)'|([^'!()[\]"]+))!(.+)$/;
+const ADDRESS = /^\$?(?:[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?|[A-Z]{1,3}:\$?[A-Z]{1,3}|\d+:\$?\d+)$/i;
+const TABLE = /^([^\s'"![\]()]+)\[\s*#?([A-Za-z]*)\s*\]$/;
+const NAME = /^[\p{L}_\\][\p{L}\d_.\\]*$/u;
+
+/** True where a formula calls CATALOGUE. */
+export function callsCatalogue(formula: unknown): formula is string {
+  return typeof formula === 'string' && formula.startsWith('=') && CALL.test(formula);
+}
+
+/** The arguments of the first CATALOGUE call in a formula, as text; undefined where the call does not end. */
+function argumentTexts(formula: string): string[] | undefined {
+  const call = CALL.exec(formula);
+  if (!call) return undefined;
+  const texts: string[] = [];
+  let depth = 0;
+  let quote = '';
+  let start = call.index + call[0].length;
+  for (let index = start; index < formula.length; index++) {
+    const sign = formula[index]!;
+    if (quote !== '') {
+      if (sign === quote) quote = '';
+    } else if (sign === "'" || sign === '"') quote = sign;
+    else if (sign === '(' || sign === '[' || sign === '{') depth++;
+    else if (depth > 0 && (sign === ')' || sign === ']' || sign === '}')) depth--;
+    else if (depth === 0 && (sign === ',' || sign === ')')) {
+      texts.push(formula.slice(start, index).trim());
+      start = index + 1;
+      if (sign === ')') return texts;
+    }
+  }
+  return undefined;
+}
+
+function reference(text: string, ownSheet: string): TableReference | undefined {
+  const [, quoted, plain, rest] = SHEET.exec(text) ?? [];
+  const sheet = quoted?.replace(/''/g, "'") ?? plain ?? ownSheet;
+  const place = rest ?? text;
+  if (ADDRESS.test(place)) return { kind: 'range', sheet, address: place.replace(/\$/g, '').toUpperCase() };
+  const [, table, part] = TABLE.exec(text) ?? [];
+  if (table !== undefined && /^(all|data)$/i.test(part!)) {
+    return { kind: 'table', name: table, part: part!.toLowerCase() as 'all' | 'data' };
+  }
+  return NAME.test(place) ? { kind: 'name', name: place } : undefined;
+}
+
+/**
+ * The tables that a CATALOGUE formula names.
+ * @param formula as the host writes it in English: `=HOSE.CATALOGUE(Hoses!A1:S60, Fittings!A1:Q120, Crimps!A1:N400)`
+ * @param ownSheet sheet of the formula's own cell, for references without one
+ * @returns one entry an argument, null where it is left out; undefined where the formula cannot be followed (calculated arguments)
+ */
+export function catalogueReferences(formula: string, ownSheet: string): (TableReference | null)[] | undefined {
+  const texts = argumentTexts(formula);
+  if (!texts) return undefined;
+  const references: (TableReference | null)[] = [];
+  for (const text of texts) {
+    const found = text === '' ? null : reference(text, ownSheet);
+    if (found === undefined) return undefined;
+    references.push(found);
+  }
+  return references;
+}
+
+/** The sheets that a CATALOGUE formula names by range, each once. */
+export function catalogueSheets(formula: string, ownSheet: string): readonly string[] {
+  const references = catalogueReferences(formula, ownSheet) ?? [];
+  return [...new Set(references.flatMap(found => (found?.kind === 'range' ? [found.sheet] : [])))];
+}
