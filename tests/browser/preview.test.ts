@@ -11,6 +11,7 @@ const ARTIFACTS = join(__dirname, '../../artifacts');
 const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 /** Where the first cell is drawn: below the column letters, right of the row numbers. */
 const FIRST_CELL = { x: 70, y: 30 };
+const CELL_D5 = { x: 350, y: 108 };
 
 /** As fast as people type: the help follows the typing with some delay. */
 const TYPING = { delay: 90 };
@@ -30,12 +31,17 @@ async function open(file: ReturnType<typeof workbook>): Promise<void> {
   await page.waitForFunction(() => document.querySelector('.busy')!.textContent === '');
 }
 
+/** Where the sheet is drawn: the largest canvas. */
+async function sheetPlace(): Promise<{ x: number; y: number }> {
+  const canvases = await page.locator('.spreadsheet canvas').all();
+  const places = await Promise.all(canvases.map(canvas => canvas.boundingBox()));
+  return places.reduce((a, b) => ((b?.height ?? 0) > (a?.height ?? 0) ? b : a))!;
+}
+
 /** Gives the sheet the keyboard by a click on its first cell. */
 async function clickSheet(): Promise<void> {
-  const sheets = await page.locator('.spreadsheet canvas').all();
-  const boxes = await Promise.all(sheets.map(sheet => sheet.boundingBox()));
-  const largest = boxes.reduce((a, b) => ((b?.height ?? 0) > (a?.height ?? 0) ? b : a))!;
-  await page.mouse.click(largest.x + FIRST_CELL.x, largest.y + FIRST_CELL.y);
+  const { x, y } = await sheetPlace();
+  await page.mouse.click(x + FIRST_CELL.x, y + FIRST_CELL.y);
   await shows(/^A1\b/);
 }
 
@@ -97,10 +103,13 @@ describe('the try-out page in a browser', () => {
     await shows('F2: 37.24');
   }, 30_000);
 
-  it('says what is wrong in a selected cell that shows an error', async () => {
+  it('says what is wrong in a cell that shows an error, selected or pointed at', async () => {
     await goTo('D5');
     await shows(/D5 #VALUE!.*"twenty"/);
     expect(await page.locator('.status.wrong').isVisible()).toBe(true);
+    const sheet = await sheetPlace();
+    for (const step of [4, 2, 0]) await page.mouse.move(sheet.x + CELL_D5.x + step, sheet.y + CELL_D5.y + step);
+    await page.getByRole('tooltip').filter({ hasText: '"twenty"' }).waitFor({ timeout: 5000 });
     await page.screenshot({ path: join(ARTIFACTS, 'try-out-error.png') });
   }, 20_000);
 

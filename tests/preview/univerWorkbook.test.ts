@@ -1,4 +1,7 @@
 import { IUniverInstanceService } from '@univerjs/core';
+import { Workbook } from 'exceljs';
+import { savedWorkbook } from '../../src/preview/host/savedWorkbook';
+import { writeXlsx } from '../../src/preview/xlsx/writeXlsx';
 import { hostFunctions } from '../../src/preview/host/hostFunctions';
 import { headlessWorkbook, type HeadlessWorkbook } from '../../src/preview/headless/headlessWorkbook';
 import { loadScript } from '../../src/preview/headless/loadScript';
@@ -105,6 +108,20 @@ describe('writing through the port', () => {
     expect(await port.sheets()).toEqual(['Jobs']);
     expect((await port.read([at('A2')]))[0]!.values).toEqual([[16.5]]);
     expect(await port.names()).toEqual([{ name: 'Overalls', at: at('A4:A5') }]);
+  });
+
+  it('writes looks and printing that a saved file keeps', async () => {
+    await port.write([
+      { kind: 'style', at: at('A2:B2'), style: { fontSize: 14, border: 'all', rowHeight: 30, wrap: true, color: '#8F1D1D' } },
+      { kind: 'page', sheet: 'Jobs', page: { orientation: 'landscape', titleRows: '1:1', fitWidth: true, breaksBefore: [5] } },
+    ]);
+    const file = new Workbook();
+    await file.xlsx.load((await writeXlsx(savedWorkbook(open.univer, open.api))).buffer as ArrayBuffer);
+    const jobs = file.getWorksheet('Jobs')!;
+    expect(jobs.getCell('B2')).toMatchObject({ value: 0.94, font: { size: 14 }, alignment: { wrapText: true }, border: { left: { style: 'thin' } } });
+    expect(jobs.getRow(2).height).toBe(30);
+    expect(jobs.pageSetup).toMatchObject({ orientation: 'landscape', printTitlesRow: '1:1', fitToWidth: 1 });
+    expect((jobs as unknown as { rowBreaks: unknown[] }).rowBreaks).toMatchObject([{ id: 4 }]);
   });
 
   it('moves a name that exists', async () => {

@@ -94,7 +94,7 @@ export function openSpreadsheet(
       return onContent(api, tell);
     },
     onPointedAt(listener) {
-      const subscription = api.addEvent(api.Event.CellHover, ({ row, column }) => listener(noted(row, column)));
+      const subscription = api.addEvent(api.Event.CellPointerMove, ({ row, column }) => listener(noted(row, column)));
       return () => subscription.dispose();
     },
     dispose() {

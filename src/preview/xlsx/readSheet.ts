@@ -1,6 +1,7 @@
 import type { ICellData, IWorksheetData } from '@univerjs/core';
 import type { Cell, Worksheet } from 'exceljs';
 import { blockOf, cellAddress } from './address';
+import { readCarriedOver } from './carriedOver';
 import { formulaText, plainValue } from './fileValue';
 import { readPrinting } from './printing';
 import type { CachedValue, FileCell } from './readXlsx';
@@ -136,7 +137,7 @@ export function readSheet(worksheet: Worksheet, id: string, styles: StyleTable, 
     mergeData: merges,
     showGridlines: worksheet.views?.[0]?.showGridLines === false ? 0 : 1,
     ...(freeze && { freeze }),
-    ...(page && { custom: { page } }),
+    custom: { ...readCarriedOver(worksheet), ...(page && { page }) },
   };
   return { data, cells };
 }

@@ -2,6 +2,7 @@ import type { ICellData, IStyleData, IWorkbookData, IWorksheetData, Nullable } f
 import type { Cell, CellErrorValue, CellValue as FileCellValue, Worksheet } from 'exceljs';
 import { readCell } from '../host/cellReading';
 import { blockAddress, cellAddress, type CellBlock } from './address';
+import { writeCarriedOver } from './carriedOver';
 import { fileStyle } from './cellStyle';
 import { definedNamesOf } from './definedNames';
 import { markDynamicArrays } from './dynamicArrays';
@@ -113,6 +114,7 @@ class SheetWriter {
     this.worksheet.views = [{ ...split, showGridLines: showGridlines !== 0 }];
     if (hidden) this.worksheet.state = 'hidden';
     writePrinting(this.sheet, this.worksheet);
+    writeCarriedOver(this.sheet.custom, this.worksheet);
   }
 }
 

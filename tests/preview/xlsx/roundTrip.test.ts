@@ -48,6 +48,23 @@ describe('a workbook that is opened and saved as .xlsx', () => {
     expect(after.resources).toEqual(before.resources);
   });
 
+  it('keeps what the page does not show: conditional formats, rules for typing, printing', async () => {
+    const rule = { type: 'cellIs' as const, operator: 'equal' as const, formulae: ['"TIGHT"'], priority: 1, style: { font: { bold: true } } };
+    const file = await workshopFile(workbook => {
+      const jobs = workbook.getWorksheet('Jobs')!;
+      jobs.addConditionalFormatting({ ref: 'D2:D9', rules: [rule as never] });
+      jobs.getCell('B2').dataValidation = { type: 'decimal', operator: 'greaterThan', formulae: [0] };
+      Object.assign(jobs.pageSetup, { orientation: 'landscape', printTitlesRow: '1:1', fitToPage: true, fitToWidth: 1, fitToHeight: 0 });
+    });
+    const before = (await readXlsx(file)).data.sheets.sheet1!.custom!;
+    expect(before).toMatchObject({
+      conditionalFormats: [{ ref: 'D2:D9' }],
+      validations: { B2: { type: 'decimal' } },
+      page: { orientation: 'landscape', titleRows: '1:1', fitWidth: true },
+    });
+    expect((await readXlsx(await savedAgain(file))).data.sheets.sheet1!.custom).toEqual(before);
+  });
+
   it('reads a date as its day number (25 November 2026 is day 46351)', async () => {
     const { cells } = await readXlsx(await workshopFile());
     expect(cells.find(cell => cell.address === 'E2')!.cached).toBe(46_351);
