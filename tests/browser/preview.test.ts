@@ -116,7 +116,12 @@ describe('the try-out page in a browser', () => {
   it('offers our functions while =HOSE. is typed, explains the arguments, and calculates', async () => {
     await goTo('G9');
     await page.keyboard.type('=HOSE.', TYPING);
-    await page.getByText('HOSE.NEXTDIAL').first().waitFor({ timeout: 5000 });
+    const { functions } = builtFunctions().metadata;
+    for (const { name } of functions)
+      await page
+        .locator('li', { hasText: `HOSE.${name}` })
+        .first()
+        .waitFor({ timeout: 5000 });
     await page.keyboard.type('CUTLENGTH(', TYPING);
     await page.getByText('[allowance]').first().waitFor({ timeout: 5000 });
     await page.screenshot({ path: join(ARTIFACTS, 'try-out-help.png') });

@@ -16,6 +16,7 @@ import { UniverWorkbook } from '../univerWorkbook';
 import { cellAddress } from '../xlsx/address';
 import type { OpenedWorkbook } from '../xlsx/readXlsx';
 import { writeXlsx } from '../xlsx/writeXlsx';
+import { allOurSuggestions } from './allOurSuggestions';
 import { hiddenMenus } from './hiddenMenus';
 import type { PageFunctions } from './pageFunctions';
 
@@ -76,6 +77,7 @@ export function openSpreadsheet(
   const univer = startUniver(container, file, functions);
   const api = FUniver.newAPI(univer);
   api.createWorkbook({ ...opened.data, locale: LocaleType.EN_US } satisfies IWorkbookData);
+  allOurSuggestions(univer);
   const active = () => api.getActiveWorkbook()!;
   const noted = (row: number, column: number): NotedCell => {
     const source = new CellSource(univer, active().getWorkbook(), active().getActiveSheet().getSheet());

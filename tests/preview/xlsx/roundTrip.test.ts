@@ -49,12 +49,24 @@ describe('a workbook that is opened and saved as .xlsx', () => {
   });
 
   it('keeps what the page does not show: conditional formats, rules for typing, printing', async () => {
-    const rule = { type: 'cellIs' as const, operator: 'equal' as const, formulae: ['"TIGHT"'], priority: 1, style: { font: { bold: true } } };
+    const rule = {
+      type: 'cellIs' as const,
+      operator: 'equal' as const,
+      formulae: ['"TIGHT"'],
+      priority: 1,
+      style: { font: { bold: true } },
+    };
     const file = await workshopFile(workbook => {
       const jobs = workbook.getWorksheet('Jobs')!;
       jobs.addConditionalFormatting({ ref: 'D2:D9', rules: [rule as never] });
       jobs.getCell('B2').dataValidation = { type: 'decimal', operator: 'greaterThan', formulae: [0] };
-      Object.assign(jobs.pageSetup, { orientation: 'landscape', printTitlesRow: '1:1', fitToPage: true, fitToWidth: 1, fitToHeight: 0 });
+      Object.assign(jobs.pageSetup, {
+        orientation: 'landscape',
+        printTitlesRow: '1:1',
+        fitToPage: true,
+        fitToWidth: 1,
+        fitToHeight: 0,
+      });
     });
     const before = (await readXlsx(file)).data.sheets.sheet1!.custom!;
     expect(before).toMatchObject({
