@@ -1,6 +1,7 @@
 import type { ComponentType } from 'react';
 import type { Workbook } from '../host/workbook';
 import type { FunctionMetadata } from './functionMetadata';
+import { CutsPanel } from './cuts/CutsPanel';
 import { SheetPanel } from './sheet/SheetPanel';
 
 /** What every panel is given. */
@@ -18,4 +19,7 @@ export interface Panel {
 }
 
 /** The panels, in the order of their tabs. */
-export const panels: readonly Panel[] = [{ id: 'sheet', title: 'Sheet', View: SheetPanel }];
+export const panels: readonly Panel[] = [
+  { id: 'sheet', title: 'Sheet', View: SheetPanel },
+  { id: 'cuts', title: 'Cuts', View: CutsPanel },
+];

@@ -111,3 +111,8 @@ export function stopsOf(card: BenchCard): readonly string[] {
       : [];
   return [...card.problems, ...missing, ...turn];
 }
+
+/** Where the set-up of each end comes from; "" where nothing is known. */
+export function sourcesOf({ ends }: BenchCard): string {
+  return ends.flatMap(({ end, source }) => (source ? [`${end}: ${source}`] : [])).join('; ');
+}

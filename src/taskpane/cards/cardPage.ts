@@ -1,6 +1,6 @@
 import { lengthText } from '../cuts/lengthCell';
 import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
-import { benchSteps, crimpLimits, crimpText, skiveShort, stopsOf } from './benchSteps';
+import { benchSteps, crimpLimits, crimpText, skiveShort, sourcesOf, stopsOf } from './benchSteps';
 import { CARD_STYLE } from './cardStyle';
 import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from './cautions';
 import { clockPicture } from './clockPicture';
@@ -59,6 +59,7 @@ function cardMarkup(card: BenchCard, options: CardOptions): Markup {
   return markup`<article class="card"><header><h2>Line ${card.line}${card.label && `: ${card.label}`}</h2><p>${numbers} <b class="count">${card.quantity} off</b></p></header>
 ${facts(card)}${stops.map(stop => markup`<p class="stop"><b>STOP</b> ${stop}</p>`)}
 <table class="ends"><tr><th>end</th><th>coupling</th><th>insert to</th><th>skive</th><th>die</th><th>dial</th><th>crimp to</th><th>limits</th><th>crimp length</th></tr>${card.ends.map(end => endRow(end, card.unit))}</table>
+${sourcesOf(card) && markup`<p class="source">Set-up from ${sourcesOf(card)}</p>`}
 <div class="work"><ol>${steps}</ol>${clock(card)}</div>${readingsTable(card)}
 <footer>${card.note && markup`<b>${card.note}</b> · `}Made by ______________ Date ____________ Tested by ______________ · ${options.source}, ${options.today}</footer></article>`;
 }

@@ -3,7 +3,7 @@ import type { Change } from '../../host/workbook';
 import { lengthText } from '../cuts/lengthCell';
 import { SheetWriter, type WrittenCell } from '../cuts/sheetWriter';
 import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
-import { benchSteps, crimpLimits, crimpText, skiveShort, stopsOf } from './benchSteps';
+import { benchSteps, crimpLimits, crimpText, skiveShort, sourcesOf, stopsOf } from './benchSteps';
 import type { CardOptions } from './cardPage';
 import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from './cautions';
 import { textLines } from './textLines';
@@ -82,6 +82,7 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
       cells: ['end', 'coupling', '', 'insert to', 'skive', 'die', 'dial', 'crimp to', 'limits', '', 'length'],
     },
     ...card.ends.map((end): CardRow => ({ kind: 'cells', cells: endCells(end) })),
+    ...text('text', sourcesOf(card) && `Set-up from ${sourcesOf(card)}`),
     ...benchSteps(card, options.rule).flatMap(({ name, text: words }) =>
       textLines(words, BEHIND_NAME).map((line, index): CardRow => ({
         kind: 'step',

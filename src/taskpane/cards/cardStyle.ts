@@ -27,6 +27,7 @@ li { display: flex; gap: 1.2mm; break-inside: avoid; padding: 0.25mm 0; }
 .readings tr:first-child th { height: auto; }
 .readings .gap { border: 0; width: 2mm; padding: 0; }
 .readings caption { text-align: left; font-size: 7pt; }
+.source { font-size: 7pt; margin: 0 0 0.8mm; }
 footer { font-size: 7pt; padding-top: 1mm; }
 .cautions { font-size: 6.5pt; }
 @media screen { body { background: #e8e8e8; } .sheet { background: #fff; padding: 5mm; margin: 4mm auto; } }

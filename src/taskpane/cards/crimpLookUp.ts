@@ -8,10 +8,15 @@ export interface CrimpLookUp {
   readonly handle: string;
   /** Set-up of one hose and fitting; throws TradeError where there is none. */
   crimp(hose: string, fitting: string, unit: LengthUnit): Partial<Omit<CrimpEnd, 'end' | 'fitting'>>;
-  /** Rating of the weakest part; undefined where any part's rating is missing. */
-  workingPressure(
+  /** The whole assembly: rating of the weakest part (undefined where any part's rating is missing), and what is wrong with it. */
+  assembly(
     hose: string,
     fittingA: string,
     fittingB: string,
-  ): { readonly value: Decimal; readonly unit: string } | undefined;
+    overall: Decimal,
+    unit: LengthUnit,
+  ): {
+    readonly workingPressure: { readonly value: Decimal; readonly unit: string } | undefined;
+    readonly wrong: readonly string[];
+  };
 }

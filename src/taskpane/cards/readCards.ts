@@ -119,12 +119,23 @@ function lengthsOf(reader: RowReader, { unit, step }: CardReading) {
   return { overall, limits: limits || undefined, cutLength, wanted };
 }
 
-function pressureOf(reader: RowReader, hose: string, ends: readonly [CrimpEnd, CrimpEnd], reading: CardReading) {
+/** Rating and what is wrong, by the catalogue; nothing where the lines say too little to look it up. */
+function byCatalogue(
+  reader: RowReader,
+  hose: string,
+  [a, b]: readonly [CrimpEnd, CrimpEnd],
+  overall: Decimal | undefined,
+  { lookUp, unit }: CardReading,
+) {
+  if (!lookUp || !overall || !a.fitting || !b.fitting) return undefined;
+  return reader.attempt(() => lookUp.assembly(hose, a.fitting, b.fitting, overall, unit));
+}
+
+function pressureOf(reader: RowReader, found: ReturnType<typeof byCatalogue>, reading: CardReading) {
   const own = reader.number('workingPressure', 'working pressure');
   const { unit } = reader.table.columns.workingPressure ?? { unit: '' };
   if (own) return { value: own, unit: unit === 'mpa' ? 'MPa' : unit || reading.pressureUnit };
-  const [a, b] = ends;
-  return reader.attempt(() => reading.lookUp?.workingPressure(hose, a.fitting, b.fitting));
+  return found?.workingPressure;
 }
 
 function readCard(table: SheetTable<CardField>, row: number, reading: CardReading): BenchCard | undefined {
@@ -134,7 +145,8 @@ function readCard(table: SheetTable<CardField>, row: number, reading: CardReadin
   const quantity = reader.attempt(() => countOfCell(cellOf(table, row, 'quantity'), 'quantity')) ?? 1;
   const { overall, limits, cutLength } = lengthsOf(reader, reading);
   const ends = [crimpEnd(reader, 'A', hose, reading), crimpEnd(reader, 'B', hose, reading)] as const;
-  const pressure = pressureOf(reader, hose, ends, reading);
+  const found = byCatalogue(reader, hose, ends, overall, reading);
+  const pressure = pressureOf(reader, found, reading);
   return {
     row: sheetRow(table, row),
     line: reader.text('line') || `row ${sheetRow(table, row)}`,
@@ -153,7 +165,8 @@ function readCard(table: SheetTable<CardField>, row: number, reading: CardReadin
     pressureUnit: pressure?.unit ?? reading.pressureUnit,
     guard: reader.text('guard'),
     note: reader.text('note'),
-    problems: reader.problems,
+    // What an end has no data for stands with that end.
+    problems: [...reader.problems, ...(found?.wrong ?? []).filter(wrong => !wrong.startsWith('no crimp data'))],
   };
 }
 

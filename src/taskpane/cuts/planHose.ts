@@ -20,7 +20,9 @@ export interface HosePlan {
   readonly inSheetOrder: CutTotals | undefined;
   /** Why there is no plan, with what is short; undefined where there is one. */
   readonly shortage: string | undefined;
-  /** What would have to be bought; undefined where nothing, or where the reel length is not known. */
+  /** Length of a new reel, where it is known. */
+  readonly reelLength: Decimal | undefined;
+  /** What would have to be bought; undefined where nothing, where no number of reels helps, or where the reel length is not known. */
   readonly buy: ReelsToBuy | undefined;
 }
 
@@ -40,12 +42,12 @@ export async function planHose(
   solve: PlanSolver,
   watch?: CutPlanWatch,
 ): Promise<HosePlan> {
-  const none = { job, plan: undefined, reels: [], totals: undefined, inSheetOrder: undefined, buy: undefined };
+  const none = { job, plan: undefined, reels: [], totals: undefined, inSheetOrder: undefined, reelLength };
   try {
     const plan = await solve(job.problem, watch);
     const reels = plannedReels(job, plan, settings);
     const inSheetOrder = sheetOrder(job, settings);
-    return { job, plan, reels, totals: cutTotals(reels), inSheetOrder, shortage: undefined, buy: undefined };
+    return { job, plan, reels, totals: cutTotals(reels), inSheetOrder, shortage: undefined, reelLength, buy: undefined };
   } catch (error) {
     if (!(error instanceof TradeError)) throw error;
     const buy = reelLength && (await reelsToBuy(job.problem, reelLength, solve, watch));

@@ -86,12 +86,13 @@ test('the catalogue fills what the sheet leaves open, and its refusal stops the 
       if (hose.startsWith('Rowan')) return { die: 'D38', dial: '512', diameter: new Decimal('38.5'), source: 'CATALOGUE' };
       throw new TradeError('notApproved', '', '', `no crimp data for ${hose}: do not assemble`);
     },
-    workingPressure: () => ({ value: new Decimal(350), unit: 'bar' }),
+    assembly: () => ({ workingPressure: { value: new Decimal(350), unit: 'bar' }, wrong: ['families differ: x'] }),
   };
   const cards = readCards(cardTable(demoJobs)!, { unit: 'mm', step: new Decimal(1), pressureUnit: 'bar', lookUp });
   expect(cards[2]!.ends[0]).toMatchObject({ die: 'D38', dial: '512', source: 'CATALOGUE' });
   expect(cards[0]!.ends[0]).toMatchObject({ die: 'D23', problem: undefined });
   expect(cards[1]!.workingPressure!.toNumber()).toBe(350);
+  expect(stopsOf(cards[2]!)[0]).toBe('families differ: x');
 });
 
 test('a cell that cannot be read becomes a stop of its card', () => {

@@ -1,0 +1,86 @@
+import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
+import { Decimal } from '../../core/units/decimal';
+import { numberFromText } from '../../core/units/numberText';
+import type { Workbook } from '../../host/workbook';
+import { freeSheetName } from '../cuts/freeSheetName';
+import { today } from '../cuts/useCutPlans';
+import { useStored } from '../useStored';
+import { cardPage, type CardOptions } from './cardPage';
+import { cardSheet } from './cardSheet';
+import { gatherCards } from './gatherCards';
+import { OutputButtons } from './OutputButtons';
+import { printDocument } from './printDocument';
+import { ISO_6605_RULE } from './proofTest';
+
+const useStyles = makeStyles({
+  view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
+  grid: { display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))', gap: tokens.spacingHorizontalM },
+  narrow: { minWidth: 0, width: '100%' },
+});
+
+const FRESH = { ...ISO_6605_RULE, machine: '', pressureUnit: 'bar' };
+export type CardFields = { -readonly [Key in keyof typeof FRESH]: string };
+
+/** Unit and bench step where the sheet does not say, and what the user says about pressure and machine. */
+export const wishesOf = ({ machine, pressureUnit }: Pick<CardFields, 'machine' | 'pressureUnit'>) => ({
+  unit: 'mm' as const,
+  step: new Decimal(1),
+  pressureUnit,
+  machine,
+});
+
+/** Bench cards of the selected lines: printed, or written as a new sheet. */
+export function CardsView({ workbook }: { readonly workbook: Workbook }) {
+  const styles = useStyles();
+  const [fields, setFields] = useStored<CardFields>('cards', FRESH);
+  const factor = numberFromText(fields.factor)?.value;
+  const isFactor = factor !== undefined && factor.gte(1);
+  const gather = async () => {
+    if (!isFactor) throw new Error('Enter the proof factor first: a number of at least 1, like 2.');
+    const { cards, source } = await gatherCards(workbook, wishesOf(fields));
+    if (cards.length === 0) throw new Error('There is no line with a hose in the selection.');
+    const options: CardOptions = { rule: { factor, hold: fields.hold, source: fields.source }, source, today: today() };
+    return { cards, options };
+  };
+  const print = async () => {
+    const { cards, options } = await gather();
+    return (await printDocument(cardPage(cards, options)))
+      ? undefined
+      : 'This host has no print window: write the cards as a sheet and print that.';
+  };
+  const write = async () => {
+    const { cards, options } = await gather();
+    const sheet = freeSheetName('Bench cards', await workbook.sheets(), today());
+    await workbook.write(cardSheet(sheet, cards, options));
+    return sheet;
+  };
+  const text = (field: keyof CardFields, label: string, hint?: string, mistake?: string) => (
+    <Field label={label} hint={hint} validationState={mistake ? 'error' : 'none'} validationMessage={mistake}>
+      <Input className={styles.narrow} value={fields[field]} onChange={(_, { value }) => setFields({ [field]: value })} />
+    </Field>
+  );
+  return (
+    <div className={styles.view}>
+      <Body1>
+        One card a line, two a page, from the selected job lines; set-ups come from the sheet, else from the Catalogue.
+      </Body1>
+      <div className={styles.grid}>
+        {text('factor', 'Proof factor', '× working pressure', isFactor ? undefined : 'A number of at least 1, like 2')}
+        {text('hold', 'Hold')}
+        {text('source', 'Rule from')}
+        {text('pressureUnit', 'Pressure unit', 'where the sheet names none')}
+        {text('machine', 'Machine', 'its own dials win; blank = catalogue')}
+      </div>
+      <OutputButtons
+        workbook={workbook}
+        onPrint={print}
+        onWrite={write}
+        printLabel="Print cards"
+        writeLabel="Write as a new sheet"
+      />
+      <Caption1>
+        The makers’ current data come first. A line without crimp data gets a card that says so: do not assemble it.
+      </Caption1>
+    </div>
+  );
+}

@@ -1,0 +1,142 @@
+import { Body1, Button, Link, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
+import { useCallback, useEffect, useState } from 'react';
+import type { Workbook } from '../../host/workbook';
+import { useStored } from '../useStored';
+import { CutFields } from './CutFields';
+import { freshSettings, readSettings } from './cutSettings';
+import { rackSheets } from './gatherCuts';
+import { HoseResult } from './HoseResult';
+import { PlanProgressView } from './PlanProgressView';
+import type { PlanSolver } from './planSolver';
+import { ProblemList } from './ProblemList';
+import { useCutPlans, type CutsView } from './useCutPlans';
+
+const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
+
+/** Sheets with a rack; looked for when the pane opens, when sheets come or go, and when asked to. */
+function useRacks(workbook: Workbook): readonly [racks: readonly string[], look: () => Promise<readonly string[]>] {
+  const [racks, setRacks] = useState<readonly string[]>([]);
+  const look = useCallback(async () => {
+    const found = await rackSheets(workbook).catch(() => []);
+    setRacks(found);
+    return found;
+  }, [workbook]);
+  useEffect(() => {
+    let known = '';
+    const follow = async () => {
+      const names = (await workbook.sheets().catch(() => [])).join('\n');
+      if (names === known) return;
+      known = names;
+      await look();
+    };
+    void follow();
+    return workbook.onSelection(() => void follow());
+  }, [workbook, look]);
+  return [racks, look];
+}
+
+type Ready = Extract<CutsView, { status: 'ready' }>;
+
+function Results({
+  view,
+  workbook,
+  onWrite,
+}: {
+  readonly view: Ready;
+  readonly workbook: Workbook;
+  readonly onWrite: () => void;
+}) {
+  const { gathered, plans, written, refusal } = view;
+  const { unit } = gathered.settings;
+  const firsts = plans.map((_, index) => 1 + plans.slice(0, index).reduce((sum, plan) => sum + plan.reels.length, 0));
+  const show = (sheet: string, row: number) => void workbook.select({ sheet, address: `A${row}` });
+  return (
+    <>
+      <ProblemList title="Lines left out" problems={gathered.lineProblems} onShow={row => show(gathered.jobSheet, row)} />
+      <ProblemList title="Rack rows left out" problems={gathered.rack.problems} onShow={row => show(gathered.rackSheet, row)} />
+      {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
+      {plans.some(plan => plan.reels.length > 0) && (
+        <Button appearance="primary" onClick={onWrite}>
+          Write cut list and rack as new sheets
+        </Button>
+      )}
+      {refusal && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>Nothing was written: {refusal}</MessageBarBody>
+        </MessageBar>
+      )}
+      {written && (
+        <MessageBar intent="success" layout="multiline">
+          <MessageBarBody>
+            Written:{' '}
+            {written.map((sheet, index) => (
+              <span key={sheet}>
+                {index > 0 && ', '}
+                <Link inline onClick={() => show(sheet, 1)}>
+                  {sheet}
+                </Link>
+              </span>
+            ))}
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      {plans.map((plan, index) => (
+        <HoseResult key={plan.job.hose} plan={plan} firstReel={firsts[index]!} unit={unit} />
+      ))}
+    </>
+  );
+}
+
+/** Plans what to cut from which reel for the selected job lines, shows it, and writes it to new sheets. */
+export function CutPlanView({ workbook, solve }: { readonly workbook: Workbook; readonly solve: PlanSolver }) {
+  const styles = useStyles();
+  const [fields, setFields] = useStored('cuts', freshSettings('mm'));
+  const [chosenRack, setChosenRack] = useState('');
+  const [isAsked, setIsAsked] = useState(false);
+  const [racks, look] = useRacks(workbook);
+  const rack = racks.includes(chosenRack) ? chosenRack : (racks[0] ?? '');
+  const { settings, mistakes } = readSettings(fields);
+  const { view, plan, cancel, write } = useCutPlans(workbook, solve);
+  const start = async () => {
+    setIsAsked(true);
+    const sheet = rack || (await look())[0];
+    if (settings && sheet) await plan(sheet, settings);
+  };
+  return (
+    <div className={styles.view}>
+      <Body1>
+        Select the lines to cut in your job sheet (columns Hose, Cut length, Quantity), or one cell of it for all lines.
+      </Body1>
+      <CutFields
+        fields={fields}
+        mistakes={mistakes}
+        isAsked={isAsked}
+        racks={racks}
+        rack={rack}
+        onFields={setFields}
+        onRack={setChosenRack}
+      />
+      {view.status === 'planning' ? (
+        <PlanProgressView progress={view.progress} isEnding={view.isEnding} unit={fields.unit} onCancel={cancel} />
+      ) : (
+        <Button appearance={view.status === 'ready' ? 'secondary' : 'primary'} onClick={() => void start()}>
+          Plan the cuts
+        </Button>
+      )}
+      {isAsked && rack === '' && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            <MessageBarTitle>No rack yet</MessageBarTitle>
+            Make a sheet with your stock: Hose, Length (mm), Quantity, Place; Lot and Made if you keep them.
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      {view.status === 'failed' && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>{view.reason}</MessageBarBody>
+        </MessageBar>
+      )}
+      {view.status === 'ready' && <Results view={view} workbook={workbook} onWrite={() => void write()} />}
+    </div>
+  );
+}

@@ -1,0 +1,98 @@
+import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Subtitle2, tokens } from '@fluentui/react-components';
+import type { LengthUnit } from '../../core/units/lengthUnit';
+import type { CutTotals } from './cutTotals';
+import type { HosePlan } from './planHose';
+import { buySentence, comparison, longText, proofSentence } from './planText';
+import { ReelPicture } from './ReelPicture';
+
+const useStyles = makeStyles({
+  hose: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
+  table: { borderCollapse: 'collapse', width: '100%', fontSize: tokens.fontSizeBase200 },
+  cell: {
+    textAlign: 'right',
+    padding: `${tokens.spacingVerticalXXS} ${tokens.spacingHorizontalXS}`,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+  head: { textAlign: 'left', fontWeight: tokens.fontWeightRegular },
+});
+
+function Totals({ totals, inSheetOrder, unit }: { totals: CutTotals; inSheetOrder: CutTotals | undefined; unit: LengthUnit }) {
+  const styles = useStyles();
+  const rows = [
+    ['This plan', totals],
+    ['In sheet order', inSheetOrder],
+  ] as const;
+  return (
+    <table className={styles.table}>
+      <thead>
+        <tr>
+          <td />
+          {['Reels', 'Used', 'Kept', 'Lost'].map(name => (
+            <th key={name} className={styles.cell} scope="col">
+              {name}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(
+          ([name, row]) =>
+            row && (
+              <tr key={name}>
+                <th className={`${styles.cell} ${styles.head}`} scope="row">
+                  {name}
+                </th>
+                <td className={styles.cell}>{row.reels}</td>
+                <td className={styles.cell}>{longText(row.used, unit)}</td>
+                <td className={styles.cell}>{longText(row.kept, unit)}</td>
+                <td className={styles.cell}>{longText(row.lost, unit)}</td>
+              </tr>
+            ),
+        )}
+      </tbody>
+    </table>
+  );
+}
+
+/** The plan of one hose: totals, proof, comparison, warnings, every reel to scale; or what is short and what to buy. */
+export function HoseResult({
+  plan,
+  firstReel,
+  unit,
+}: {
+  readonly plan: HosePlan;
+  readonly firstReel: number;
+  readonly unit: LengthUnit;
+}) {
+  const styles = useStyles();
+  const { job, totals, reels } = plan;
+  return (
+    <section className={styles.hose} aria-label={job.hose}>
+      <Subtitle2 as="h3">{job.hose}</Subtitle2>
+      {plan.shortage !== undefined && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>
+            <MessageBarTitle>Not enough stock</MessageBarTitle>
+            {plan.shortage}. {buySentence(plan, unit)}
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      {job.warnings.length > 0 && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{job.warnings.join(' ')}</MessageBarBody>
+        </MessageBar>
+      )}
+      {totals && (
+        <>
+          <Body1>
+            {proofSentence(plan)} {comparison(totals, plan.inSheetOrder, unit)}
+          </Body1>
+          <Totals totals={totals} inSheetOrder={plan.inSheetOrder} unit={unit} />
+          {reels.map((reel, index) => (
+            <ReelPicture key={index} reel={reel} number={firstReel + index} unit={unit} />
+          ))}
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,67 @@
+import type { Decimal } from '../../core/units/decimal';
+import type { Workbook } from '../../host/workbook';
+import { type RowProblem } from './cutLine';
+import type { CutSettings } from './cutSettings';
+import { hoseJobs, type HoseJob } from './hoseJob';
+import { pickedRows } from './pickedRows';
+import { rackTable, readRack, type Rack } from './rack';
+import { jobTable, jobUnit, readCutLines } from './readCutLines';
+import { reelLengths } from './reelLengths';
+
+/** Everything the plans are made from, as it was read. */
+export interface Gathered {
+  readonly jobSheet: string;
+  readonly rackSheet: string;
+  readonly jobs: readonly HoseJob[];
+  readonly lineCount: number;
+  readonly lineProblems: readonly RowProblem[];
+  readonly rack: Rack;
+  readonly reelLengths: ReadonlyMap<string, Decimal>;
+  readonly settings: CutSettings;
+}
+
+/** A reason that nothing can be planned, ready to be shown. */
+export class NothingToPlan extends Error {}
+
+/** Sheets that hold a rack: a table with hose and length, but not a job table. */
+export async function rackSheets(workbook: Workbook): Promise<readonly string[]> {
+  const names = await workbook.sheets();
+  const contents = await Promise.all(names.map(name => workbook.used(name)));
+  return names.filter((_, index) => rackTable(contents[index]) && !jobTable(contents[index]));
+}
+
+/**
+ * Reads the selected job sheet, the rack and the reel lengths of the catalogue's sheet Hoses.
+ * @throws NothingToPlan where a table is missing or its unit is not that of the settings
+ */
+export async function gatherCuts(workbook: Workbook, rackSheet: string, settings: CutSettings, today: string): Promise<Gathered> {
+  const picked = await pickedRows(workbook);
+  const table = jobTable(picked.content, picked.near) ?? jobTable(picked.content);
+  if (!table) {
+    throw new NothingToPlan(
+      `Sheet ${picked.sheet} has no table with the columns Hose, Cut length and Quantity above the selected cell. Select your job lines, or one cell of the job table.`,
+    );
+  }
+  const unit = jobUnit(table);
+  if (unit && unit !== settings.unit) {
+    throw new NothingToPlan(
+      `The cut lengths of sheet ${picked.sheet} are in ${unit}: set the unit to ${unit}, and look at kerf, squaring and keep again.`,
+    );
+  }
+  const stock = rackTable(await workbook.used(rackSheet));
+  if (!stock) throw new NothingToPlan(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
+  const { lines, problems } = readCutLines(table, settings.unit, settings.step, picked.rows);
+  const rack = readRack(stock, settings.unit);
+  const names = await workbook.sheets();
+  const hoses = names.includes('Hoses') ? await workbook.used('Hoses') : undefined;
+  return {
+    jobSheet: picked.sheet,
+    rackSheet,
+    jobs: hoseJobs(lines, rack.rows, settings, today),
+    lineCount: lines.length,
+    lineProblems: problems,
+    rack,
+    reelLengths: reelLengths(hoses, settings.unit),
+    settings,
+  };
+}

@@ -1,0 +1,68 @@
+import { useRef, useState } from 'react';
+import type { Workbook } from '../../host/workbook';
+import type { CutSettings } from './cutSettings';
+import { gatherCuts, type Gathered } from './gatherCuts';
+import { planCuts, type PlanProgress } from './planCuts';
+import type { HosePlan } from './planHose';
+import type { PlanSolver } from './planSolver';
+import { writeCuts } from './writeCuts';
+
+/** What the panel shows. */
+export type CutsView =
+  | { readonly status: 'idle' }
+  | { readonly status: 'failed'; readonly reason: string }
+  | { readonly status: 'planning'; readonly progress: PlanProgress | undefined; readonly isEnding: boolean }
+  | {
+      readonly status: 'ready';
+      readonly gathered: Gathered;
+      readonly plans: readonly HosePlan[];
+      readonly written?: readonly string[] | undefined;
+      readonly refusal?: string | undefined;
+    };
+
+const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
+
+/** Today in the user's own time zone, as `2026-10-05`. */
+export function today(now = new Date()): string {
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** Plans, cancels and writes; the newest run counts. */
+export function useCutPlans(workbook: Workbook, solve: PlanSolver) {
+  const [view, setView] = useState<CutsView>({ status: 'idle' });
+  const run = useRef({ aborted: false });
+
+  const plan = async (rackSheet: string, settings: CutSettings) => {
+    run.current.aborted = true;
+    const signal = (run.current = { aborted: false });
+    const isNewest = () => run.current === signal;
+    setView({ status: 'planning', progress: undefined, isEnding: false });
+    try {
+      const gathered = await gatherCuts(workbook, rackSheet, settings, today());
+      const onProgress = (progress: PlanProgress) =>
+        isNewest() && setView({ status: 'planning', progress, isEnding: signal.aborted });
+      const plans = await planCuts(gathered, solve, onProgress, signal);
+      if (isNewest()) setView({ status: 'ready', gathered, plans });
+    } catch (error) {
+      if (isNewest()) setView({ status: 'failed', reason: sentence(error) });
+    }
+  };
+
+  const cancel = () => {
+    run.current.aborted = true;
+    setView(before => (before.status === 'planning' ? { ...before, isEnding: true } : before));
+  };
+
+  const write = async () => {
+    if (view.status !== 'ready') return;
+    try {
+      const written = await writeCuts(workbook, view.gathered, view.plans, today());
+      setView({ ...view, written, refusal: undefined });
+    } catch (error) {
+      setView({ ...view, refusal: sentence(error) });
+    }
+  };
+
+  return { view, plan, cancel, write };
+}

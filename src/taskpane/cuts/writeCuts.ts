@@ -1,0 +1,27 @@
+import type { Workbook } from '../../host/workbook';
+import { cutListSheet } from './cutListSheet';
+import { freeSheetName } from './freeSheetName';
+import type { Gathered } from './gatherCuts';
+import type { HosePlan } from './planHose';
+import { summarySentence } from './planText';
+import { rackAfterSheet } from './rackAfterSheet';
+
+/** Writes the cut list and the rack afterwards as new sheets, in one batch; gives their names. */
+export async function writeCuts(
+  workbook: Workbook,
+  gathered: Gathered,
+  plans: readonly HosePlan[],
+  today: string,
+): Promise<readonly [cutList: string, rackAfter: string]> {
+  const { settings, rack, jobSheet, rackSheet, lineCount } = gathered;
+  const taken = await workbook.sheets();
+  const names = [freeSheetName('Cut list', taken, today), freeSheetName('Rack after', taken, today)] as const;
+  const reels = plans.flatMap(plan => plan.reels);
+  const source = `From sheet ${jobSheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
+  const summaries = plans.map(plan => summarySentence(plan, settings.unit));
+  await workbook.write([
+    ...cutListSheet(names[0], reels, settings, source, summaries),
+    ...rackAfterSheet(names[1], rack.rows, reels, settings, rack.problems),
+  ]);
+  return names;
+}

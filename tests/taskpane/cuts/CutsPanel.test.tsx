@@ -1,0 +1,123 @@
+/** @jest-environment jsdom */
+import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
+import { FluentProvider, webLightTheme } from '@fluentui/react-components';
+import type { CutPlan } from '../../../src/core/cutplan/cutPlan';
+import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
+import type { Change } from '../../../src/host/workbook';
+import { CutPlanView } from '../../../src/taskpane/cuts/CutPlanView';
+import { CutsPanel } from '../../../src/taskpane/cuts/CutsPanel';
+import type { PlanSolver } from '../../../src/taskpane/cuts/planSolver';
+import { fakeWorkbook } from '../fakeWorkbook';
+import { demoSheets } from './demoWorkbook';
+
+beforeEach(() => localStorage.clear());
+
+function open(solve: PlanSolver = solveCutPlan, address = 'A2') {
+  const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <CutPlanView workbook={fake.workbook} solve={solve} />
+    </FluentProvider>,
+  );
+  return fake;
+}
+
+const fill = (label: string | RegExp, value: string) => fireEvent.change(screen.getByLabelText(label), { target: { value } });
+
+async function plan() {
+  await screen.findByRole('option', { name: 'Rack' });
+  fill(/^Kerf/, '3');
+  fill(/^Keep from/, '500');
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+}
+
+test('a plan for every hose: pictures with words, proof, comparison, what is short and what to buy', async () => {
+  open();
+  await plan();
+  const twelve = await screen.findByRole('region', { name: 'Larch DN 12' });
+  expect(within(twelve).getByText(/Proven best|At most .* % over/)).toBeTruthy();
+  expect(within(twelve).getAllByRole('img')[0]!.getAttribute('aria-label')).toMatch(/to scale: \d+ × \d+ mm: line/);
+  const rowan = screen.getByRole('region', { name: 'Rowan DN 19' });
+  expect(within(rowan).getByText(/short of 1 x 3303/).textContent).toMatch(/Buy 1 reel of 20000 mm: with one less/);
+});
+
+test('a line that cannot be read is named and leads to its row', async () => {
+  const { workbook } = open();
+  await plan();
+  const link = await screen.findByText('Row 6');
+  expect(link.parentElement!.textContent).toBe('Row 6: cut length is blank: fill it in');
+  fireEvent.click(link);
+  expect((await workbook.selection()).address).toBe('A6');
+});
+
+test('selected rows only: two lines, one hose', async () => {
+  open(solveCutPlan, 'A3:A4');
+  await plan();
+  await screen.findByRole('region', { name: 'Larch DN 10' });
+  expect(screen.queryByRole('region', { name: 'Rowan DN 19' })).toBeNull();
+});
+
+test('a blank kerf is asked for, not taken as 0', async () => {
+  const { written } = open();
+  await screen.findByRole('option', { name: 'Rack' });
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+  expect(await screen.findByText(/kerf is blank: enter the width of your cut, 0 for a knife/)).toBeTruthy();
+  expect(written).toEqual([]);
+});
+
+test('both sheets are written in one batch, under names that are free', async () => {
+  const { written } = open();
+  await plan();
+  fireEvent.click(await screen.findByRole('button', { name: 'Write cut list and rack as new sheets' }));
+  await waitFor(() => expect(written).toHaveLength(1));
+  const added = (written[0] as readonly Change[]).flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
+  expect(added).toEqual(['Cut list', 'Rack after']);
+  expect(await screen.findByText('Cut list')).toBeTruthy();
+});
+
+test('progress shows best and bound, and ending it keeps the best so far', async () => {
+  let end: (() => void) | undefined;
+  const slow: PlanSolver = async (problem, watch) => {
+    watch?.onProgress?.(1500, 900);
+    await new Promise<void>(resolve => (end = resolve));
+    return solveCutPlan(problem, watch) as Promise<CutPlan>;
+  };
+  open(slow, 'A3:A3');
+  await plan();
+  expect(await screen.findByText('Best so far loses 1.50 m; no plan can lose less than 0.90 m.')).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Stop and keep the best so far' }));
+  expect(screen.getByRole('button', { name: 'Ending …' })).toBeTruthy();
+  const finish = setInterval(() => end?.(), 5);
+  expect(await screen.findByRole('region', { name: 'Larch DN 10' })).toBeTruthy();
+  clearInterval(finish);
+});
+
+test('hose beyond the age limit is warned of', async () => {
+  open();
+  fill(/^Age limit/, '6');
+  await plan();
+  const ten = await screen.findByRole('region', { name: 'Larch DN 10' });
+  expect(within(ten).getByText(/A3, lot L66 was made 2019-05-01: older than your limit/)).toBeTruthy();
+});
+
+test('bench cards and tags are written as new sheets from the same lines', async () => {
+  const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <CutsPanel workbook={fake.workbook} functions={[]} />
+    </FluentProvider>,
+  );
+  fireEvent.click(screen.getByRole('tab', { name: 'Bench cards' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
+  await waitFor(() => expect(fake.written).toHaveLength(1));
+  fireEvent.click(screen.getByRole('tab', { name: 'Tags' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
+  expect(await screen.findByText(/Enter your name as maker first/)).toBeTruthy();
+  fill(/^Maker/, 'Beet workshop (invented)');
+  fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
+  await waitFor(() => expect(fake.written).toHaveLength(2));
+  expect(fake.written.map(changes => changes[0])).toEqual([
+    { kind: 'addSheet', sheet: 'Bench cards' },
+    { kind: 'addSheet', sheet: 'Tags' },
+  ]);
+});
