@@ -50,3 +50,10 @@ test('without Office.js, or outside Excel, the pane says so and what to do', () 
   render(<OutsideExcel absence="notExcel" />);
   expect(screen.getByText('This page is not open in Excel')).toBeTruthy();
 });
+
+test('of several verdicts in a row the worst is shown large', async () => {
+  const both = [['Mean', 'Spread'], ['IN SPEC', 'OVAL'].map(value => ({ formula: '=HOSE.CRIMPCHECK(C2:F2,G2,H2)', value }))];
+  const { workbook } = fakeWorkbook({ Bench: both }, { sheet: 'Bench', address: 'A2' });
+  render(<TaskPane workbook={workbook} functions={functions} />);
+  expect((await screen.findByText(/readings differ too much/)).closest('[role=status]')!.textContent).toMatch(/^OVAL/);
+});

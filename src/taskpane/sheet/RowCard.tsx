@@ -31,6 +31,9 @@ const LOOKS: Readonly<Record<Verdict, Look>> = {
   OVAL: { icon: <CircleHintRegular />, color: 'danger', meaning: 'the mean fits, the readings differ too much: rejected' },
 };
 
+/** A row may hold several verdicts (with and without spread); the worst one is shown large. */
+const WORST_FIRST: readonly Verdict[] = ['TIGHT', 'LOOSE', 'OVAL', 'UNSURE', 'IN SPEC'];
+
 const CAUTION_REJECTED =
   'This crimp stays rejected: scrap it, unless the maker allows crimping again. The next dial is for the next crimp: try it on one trial piece and measure before the batch goes on.';
 const CAUTION_ALWAYS =
@@ -40,7 +43,7 @@ const CAUTION_ALWAYS =
 export function RowCard({ row }: { readonly row: readonly RowResult[] }) {
   const styles = useStyles();
   if (row.length === 0) return null;
-  const verdict = row.find(result => result.verdict)?.verdict;
+  const verdict = WORST_FIRST.find(word => row.some(result => result.verdict === word));
   return (
     <section className={styles.card} aria-label="Selected row">
       <Subtitle2 as="h2">This row</Subtitle2>
