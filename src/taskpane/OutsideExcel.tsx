@@ -1,4 +1,4 @@
-import { Body1, FluentProvider, MessageBar, MessageBarBody, MessageBarTitle } from '@fluentui/react-components';
+import { Body1, FluentProvider, Link, MessageBar, MessageBarBody, MessageBarTitle } from '@fluentui/react-components';
 import { useTheme } from './useTheme';
 
 /** Why the pane has no workbook. */
@@ -28,7 +28,7 @@ export function OutsideExcel({ absence }: { readonly absence: Absence }) {
           </MessageBarBody>
         </MessageBar>
         <Body1 block style={{ marginTop: 12 }}>
-          <a href="preview.html">Open the try-out sheet</a> · <a href="help.html">The worksheet functions</a>
+          <Link href="preview.html">Open the try-out sheet</Link> · <Link href="help.html">The worksheet functions</Link>
         </Body1>
       </main>
     </FluentProvider>
