@@ -1,6 +1,7 @@
 import { AsyncObject, BaseFunction, type BaseValueObject } from '@univerjs/engine-formula';
 import type { AssociatedFunction } from './customFunctions';
 import type { FunctionMetadata, FunctionsFile } from './functionMetadata';
+import { fastIndex } from './fastIndex';
 import { shapeArguments } from './shapeArguments';
 import { errorValue, shapeResult, shapeThrown } from './shapeResult';
 
@@ -40,6 +41,7 @@ function firstError(variants: readonly BaseValueObject[]): BaseValueObject | und
  * @throws Error where functions.json names a function that functions.js did not associate
  */
 export function hostFunctions(file: FunctionsFile, functions: ReadonlyMap<string, AssociatedFunction>): HostFunctions {
+  fastIndex();
   const running = new Set<{ onCanceled?: () => void }>();
 
   const call = (entry: FunctionMetadata, run: AssociatedFunction, variants: BaseValueObject[]): BaseValueObject | AsyncObject => {

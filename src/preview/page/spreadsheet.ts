@@ -4,6 +4,8 @@ import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets
 import enUS from '@univerjs/preset-sheets-core/locales/en-US';
 import { defaultTheme } from '@univerjs/themes';
 import '@univerjs/preset-sheets-core/lib/index.css';
+import type { BenchrowHost } from '../../host/catalogue/catalogueSource';
+import { workbookCatalogueSource } from '../../host/catalogue/workbookCatalogueSource';
 import type { CellValue } from '../../host/workbook';
 import { calculateAll } from '../host/calculateAll';
 import { functionHelp } from '../host/functionHelp';
@@ -78,13 +80,16 @@ export function openSpreadsheet(
   const api = FUniver.newAPI(univer);
   api.createWorkbook({ ...opened.data, locale: LocaleType.EN_US } satisfies IWorkbookData);
   allOurSuggestions(univer);
+  const workbook = new UniverWorkbook(univer, api);
+  const host: BenchrowHost = { catalogueSource: workbookCatalogueSource(workbook) };
+  Object.assign(globalThis, { benchrowHost: host });
   const active = () => api.getActiveWorkbook()!;
   const noted = (row: number, column: number): NotedCell => {
     const source = new CellSource(univer, active().getWorkbook(), active().getActiveSheet().getSheet());
     return { address: cellAddress(row, column), value: source.value(row, column), formula: source.formula(row, column) };
   };
   return {
-    workbook: new UniverWorkbook(univer, api),
+    workbook,
     calculate: () => calculateAll(api, true),
     save: () => writeXlsx(savedWorkbook(univer, api, opened.cells)),
     onSelected(listener) {
