@@ -1,6 +1,7 @@
 import type { ComponentType } from 'react';
 import type { Workbook } from '../host/workbook';
 import type { FunctionMetadata } from './functionMetadata';
+import { ColumnsPanel } from './columns/ColumnsPanel';
 import { CutsPanel } from './cuts/CutsPanel';
 import { SheetPanel } from './sheet/SheetPanel';
 
@@ -21,5 +22,6 @@ export interface Panel {
 /** The panels, in the order of their tabs. */
 export const panels: readonly Panel[] = [
   { id: 'sheet', title: 'Sheet', View: SheetPanel },
+  { id: 'columns', title: 'Columns', View: ColumnsPanel },
   { id: 'cuts', title: 'Cuts', View: CutsPanel },
 ];

@@ -1,0 +1,44 @@
+import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
+import { useState } from 'react';
+import type { PanelProps } from '../panels';
+import { TableColumns, type Told } from './TableColumns';
+import { ToldBar } from './ToldBar';
+import { useColumnsView } from './useColumnsView';
+import { addressOf } from '../../host/a1';
+
+const useStyles = makeStyles({ panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
+
+/** Adds columns of ours to someone's own table. */
+export function ColumnsPanel({ workbook }: PanelProps) {
+  const styles = useStyles();
+  const view = useColumnsView(workbook);
+  // Kept here: writing changes the table, and a changed table is proposed anew.
+  const [told, setTold] = useState<Told>();
+  return (
+    <div className={styles.panel}>
+      {view.status === 'loading' && <Spinner label="Reading the table" />}
+      {view.status === 'failed' && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>
+            <MessageBarTitle>The table cannot be read</MessageBarTitle>
+            {view.reason}
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      {view.status === 'none' && (
+        <Body1>
+          No table here. Select a cell of your own table: one row of headings (hose, overall length, quantity, …) with rows below.
+        </Body1>
+      )}
+      {view.status === 'ready' && (
+        <TableColumns
+          key={`${view.table.sheet}!${addressOf({ ...view.table.block, rows: 1 })} ${view.table.headings.join('|')}`}
+          workbook={workbook}
+          view={view}
+          onTold={setTold}
+        />
+      )}
+      <ToldBar told={told} />
+    </div>
+  );
+}

@@ -1,0 +1,123 @@
+import {
+  Body1,
+  Button,
+  Checkbox,
+  makeStyles,
+  MessageBar,
+  MessageBarBody,
+  MessageBarTitle,
+  tokens,
+} from '@fluentui/react-components';
+import { useState } from 'react';
+import { addressOf } from '../../host/a1';
+import type { Workbook } from '../../host/workbook';
+import { columnsView, type ColumnsView } from './columnsView';
+import { datesAmongLengths, textFormatChanges } from './dateTrouble';
+import { OfferList } from './OfferList';
+import { offersFor } from './offers';
+import { MANY_ROWS, planColumns } from './planColumns';
+import { proposeColumns, type Columns } from './proposeColumns';
+import { RoleFields } from './RoleFields';
+import { unitOfHeading } from './roles';
+
+const useStyles = makeStyles({ part: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
+
+type Ready = Extract<ColumnsView, { status: 'ready' }>;
+/** What an action did, or why it was not done. */
+export type Told = { readonly intent: 'success' | 'error'; readonly text: string };
+
+/** Reads the table again before writing: it may have changed since it was shown. */
+async function freshView(workbook: Workbook, { table }: Ready): Promise<Ready> {
+  const fresh = await columnsView(workbook, { sheet: table.sheet, block: { ...table.block, rows: 2 } });
+  if (fresh.status !== 'ready' || fresh.table.headings.join('|') !== table.headings.join('|'))
+    throw new Error('The table has changed. Select it again. Nothing was written.');
+  return fresh;
+}
+
+interface Props {
+  readonly workbook: Workbook;
+  readonly view: Ready;
+  readonly onTold: (told: Told | undefined) => void;
+}
+
+/** The table found: what its columns are, what can be added to it. */
+export function TableColumns({ workbook, view, onTold }: Props) {
+  const styles = useStyles();
+  const { used, table, catalogue } = view;
+  const [columns, setColumns] = useState<Columns>(() => proposeColumns(used, table));
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const [spill, setSpill] = useState(false);
+  const [busy, setBusy] = useState(false);
+  const unit = columns.overall && unitOfHeading(table.headings[columns.overall.first - table.block.column] ?? '');
+  const offers = offersFor(columns, catalogue, unit);
+  const dates = datesAmongLengths(used, table, columns);
+  const picked = offers.filter(offer => !offer.reason && chosen.has(offer.id));
+  const many = table.block.rows - 1 > MANY_ROWS;
+
+  const run = async (work: (fresh: Ready) => Promise<string>) => {
+    setBusy(true);
+    onTold(undefined);
+    try {
+      onTold({ intent: 'success', text: await work(await freshView(workbook, view)) });
+    } catch (error) {
+      onTold({ intent: 'error', text: error instanceof Error ? error.message : String(error) });
+    } finally {
+      setBusy(false);
+    }
+  };
+  const add = () =>
+    run(async fresh => {
+      const plan = planColumns(fresh.used, fresh.table, columns, picked, { spill, hostTables: fresh.hostTables });
+      await workbook.write(plan.changes);
+      setChosen(new Set());
+      return plan.told;
+    });
+  const setText = () =>
+    run(async fresh => {
+      const changes = textFormatChanges(fresh.used, fresh.table, columns);
+      if (changes.length === 0) throw new Error('No typed length column to set to text. Nothing was written.');
+      await workbook.write(changes);
+      return `Set to text: ${changes.map(change => ('at' in change ? change.at.address : '')).join(', ')}. Type the lengths that show as dates again.`;
+    });
+
+  return (
+    <div className={styles.part}>
+      <Body1>
+        Table {addressOf(table.block)} of sheet {table.sheet}, {table.block.rows - 1} rows
+        {table.hostTable ? ' (an Excel table)' : ''}.
+      </Body1>
+      {dates.length > 0 && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            <MessageBarTitle>Lengths that are dates</MessageBarTitle>
+            {dates.slice(0, 8).join(', ')}
+            {dates.length > 8 && ` and ${dates.length - 8} more`}: the sheet has turned what was typed (like 3/8) into dates. Set
+            the columns to text and type these again.
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      <RoleFields table={table} columns={columns} onChange={setColumns} />
+      {(columns.overall || columns.cutOffA || columns.cutOffB) && (
+        <Button disabled={busy} onClick={setText}>
+          Set length columns to text
+        </Button>
+      )}
+      <OfferList
+        offers={offers}
+        chosen={chosen}
+        onChange={(id, on) => setChosen(old => new Set(on ? [...old, id] : [...old].filter(each => each !== id)))}
+      />
+      {!table.hostTable && (
+        <Checkbox
+          label={many ? `One formula a column (above ${MANY_ROWS} rows)` : 'One formula a column (such rows cannot be sorted)'}
+          checked={many || spill}
+          disabled={many}
+          onChange={(_, { checked }) => setSpill(checked === true)}
+        />
+      )}
+      <Button appearance="primary" disabled={busy || picked.length === 0} onClick={add}>
+        {busy ? 'Writing …' : picked.length === 1 ? 'Add 1 column' : `Add ${picked.length} columns`}
+      </Button>
+    </div>
+  );
+}

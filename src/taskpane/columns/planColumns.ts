@@ -1,0 +1,93 @@
+import { addressOf, columnLetters, overlap, SHEET_COLUMNS, type Block } from '../../host/a1';
+import type { Change, RangeContent } from '../../host/workbook';
+import { isEmpty, type FoundTable } from './findTable';
+import type { Offer, Reference } from './offers';
+import type { Columns } from './proposeColumns';
+import { unitOfHeading } from './roles';
+
+/** Above this many rows one spill formula a column is written. */
+export const MANY_ROWS = 2000;
+
+/** What will be written, and where, in words. */
+export interface ColumnPlan {
+  readonly changes: readonly Change[];
+  /** Block of the new columns with their headings. */
+  readonly at: Block;
+  readonly spill: boolean;
+  readonly told: string;
+}
+
+function freeColumns(used: RangeContent, { block }: FoundTable, count: number, hostTables: readonly Block[]): number | undefined {
+  const free = (column: number) => {
+    const strip = { row: block.row, column, rows: block.rows, columns: 1 };
+    if (hostTables.some(table => overlap(table, strip))) return false;
+    return Array.from({ length: block.rows }, (_, i) => block.row + i).every(row => isEmpty(used, row, column));
+  };
+  // One more free column keeps the new ones apart from what stands beyond them.
+  for (let first = block.column + block.columns; first + count <= SHEET_COLUMNS; first += 1)
+    if (Array.from({ length: count + 1 }, (_, i) => first + i).every(free)) return first;
+  return undefined;
+}
+
+function reference(columns: Columns, first: number, last: number): Reference {
+  return role => {
+    const span = columns[role]!;
+    return addressOf({ row: first, column: span.first, rows: last - first + 1, columns: span.last - span.first + 1 });
+  };
+}
+
+/** The formula of one offered column, for one row or, as a spill, for several. */
+export function formulaOf(offer: Offer, columns: Columns, firstRow: number, lastRow = firstRow): string {
+  const call = offer.call(reference(columns, firstRow, lastRow));
+  return offer.part ? `=INDEX(${call},${lastRow > firstRow ? 0 : 1},${offer.part})` : `=${call}`;
+}
+
+function headingOf(offer: Offer, table: FoundTable, columns: Columns): string {
+  const source = offer.id === 'cutLength' ? columns.overall : offer.id === 'deviation' ? columns.target : undefined;
+  const unit = source ? unitOfHeading(table.headings[source.first - table.block.column] ?? '') : undefined;
+  const heading = unit ? `${offer.heading} (${unit})` : offer.heading;
+  const known = new Set(table.headings.map(each => each.toLowerCase()));
+  let name = heading;
+  for (let n = 2; known.has(name.toLowerCase()); n += 1) name = `${heading} ${n}`;
+  return name;
+}
+
+/**
+ * Plans the new columns: right of the table, in columns that are empty over its whole height, in one batch.
+ * @throws Error with a sentence where there is nothing to write or no room
+ */
+export function planColumns(
+  used: RangeContent,
+  table: FoundTable,
+  columns: Columns,
+  offers: readonly Offer[],
+  { spill = false, hostTables = [] }: { readonly spill?: boolean; readonly hostTables?: readonly Block[] } = {},
+): ColumnPlan {
+  const wanted = offers.filter(offer => !offer.reason);
+  if (wanted.length === 0) throw new Error('Choose at least one column to add.');
+  const { sheet, block } = table;
+  const first = freeColumns(used, table, wanted.length, hostTables);
+  if (first === undefined) throw new Error('There are no free columns right of the table. Nothing was written.');
+  const [top, bottom] = [block.row + 1, block.row + block.rows - 1];
+  const asSpill = !table.hostTable && bottom > top && (spill || bottom - top + 1 > MANY_ROWS);
+  const body = { row: top, column: first, rows: asSpill ? 1 : bottom - top + 1, columns: wanted.length };
+  const formulas = asSpill
+    ? [wanted.map(offer => formulaOf(offer, columns, top, bottom))]
+    : Array.from({ length: body.rows }, (_, i) => wanted.map(offer => formulaOf(offer, columns, top + i)));
+  const at = { row: block.row, column: first, rows: block.rows, columns: wanted.length };
+  const heads = { sheet, address: addressOf({ ...at, rows: 1 }) };
+  const names = wanted.map(offer => headingOf(offer, table, columns));
+  const where = names.map((name, i) => `${name} in column ${columnLetters(first + i)}`).join(', ');
+  return {
+    at,
+    spill: asSpill,
+    changes: [
+      // A formula entered into a text cell stays text.
+      { kind: 'format', at: { sheet, address: addressOf(at) }, numberFormat: 'General' },
+      { kind: 'values', at: heads, values: [names] },
+      { kind: 'style', at: heads, style: { bold: true, wrap: true } },
+      { kind: 'formulas', at: { sheet, address: addressOf(body) }, formulas },
+    ],
+    told: `Wrote ${where}, rows ${top + 1} to ${bottom + 1} of sheet ${sheet}${asSpill ? ', one formula a column' : ', one formula a row'}.`,
+  };
+}

@@ -1,0 +1,70 @@
+/** @jest-environment jsdom */
+import { fireEvent, render, screen, waitFor } from '@testing-library/react';
+import { TaskPane } from '../../../src/taskpane/TaskPane';
+import { fakeWorkbook } from '../fakeWorkbook';
+import { OTHER_WORDS, TWO_TABLES } from './jobSheets';
+
+async function open(rows: Parameters<typeof fakeWorkbook>[0][string], address: string) {
+  const fake = fakeWorkbook({ Jobs: rows }, { sheet: 'Jobs', address });
+  render(<TaskPane workbook={fake.workbook} functions={[]} />);
+  fireEvent.click(screen.getByRole('tab', { name: 'Columns' }));
+  return fake;
+}
+
+test('a cut length column is added in one batch, and what was written is said', async () => {
+  const { written } = await open(OTHER_WORDS, 'B5');
+  fireEvent.click(await screen.findByRole('checkbox', { name: 'Cut length' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
+  expect(await screen.findByText(/Wrote Cut length \(mm\) in column I, rows 5 to 7/)).toBeTruthy();
+  expect(written).toHaveLength(1);
+  expect(written[0]!.at(-1)).toMatchObject({ at: { sheet: 'Jobs', address: 'I5:I7' } });
+});
+
+test('without parts data the looked-up columns are disabled and say why', async () => {
+  await open(OTHER_WORDS, 'B5');
+  expect(await screen.findByRole('checkbox', { name: 'Die A' })).toHaveProperty('disabled', true);
+  expect(screen.getAllByText(/no cell named Catalogue/).length).toBeGreaterThan(0);
+});
+
+test('a column corrected by hand is used', async () => {
+  const { written } = await open(OTHER_WORDS, 'B5');
+  fireEvent.change(await screen.findByLabelText('Cut-off A'), { target: { value: '7' } });
+  fireEvent.click(screen.getByRole('checkbox', { name: 'Cut length' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
+  await waitFor(() => expect(written).toHaveLength(1));
+  expect(written[0]!.at(-1)).toMatchObject({ formulas: expect.arrayContaining([['=HOSE.CUTLENGTH(E5,H5,H5)']]) });
+});
+
+test('crimp columns come with their cautions', async () => {
+  await open(TWO_TABLES, 'F2');
+  fireEvent.click(await screen.findByRole('checkbox', { name: 'Check' }));
+  expect(screen.getByText(/A rejected crimp stays rejected/)).toBeTruthy();
+});
+
+test('a write that fails is said', async () => {
+  const fake = await open(OTHER_WORDS, 'B5');
+  jest.spyOn(fake.workbook, 'write').mockRejectedValue(new Error('The sheet is protected.'));
+  fireEvent.click(await screen.findByRole('checkbox', { name: 'Cut length' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
+  expect(await screen.findByText(/The sheet is protected/)).toBeTruthy();
+});
+
+test('where there is no table the panel says what to select', async () => {
+  await open([['only a word']], 'A1');
+  expect(await screen.findByText(/No table here/)).toBeTruthy();
+});
+
+test('what was written stays said when the table is read again with its new column', async () => {
+  const sheets = { Jobs: OTHER_WORDS as Parameters<typeof fakeWorkbook>[0][string] };
+  const { workbook } = fakeWorkbook(sheets, { sheet: 'Jobs', address: 'B5' });
+  jest.spyOn(workbook, 'write').mockImplementation(async () => {
+    sheets.Jobs = OTHER_WORDS.map((row, r) => (r === 3 ? [...row, 'Cut length (mm)'] : row));
+    await workbook.select({ sheet: 'Jobs', address: 'B5' });
+  });
+  render(<TaskPane workbook={workbook} functions={[]} />);
+  fireEvent.click(screen.getByRole('tab', { name: 'Columns' }));
+  fireEvent.click(await screen.findByRole('checkbox', { name: 'Cut length' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
+  expect(await screen.findByText(/Table A4:I7/)).toBeTruthy();
+  expect(screen.getByText(/Wrote Cut length \(mm\) in column I/)).toBeTruthy();
+});
