@@ -25,7 +25,7 @@ const LARGEST_TABLE = 30_000_000;
 const OTHERS = 30;
 const QUICK_NODES = 2_000;
 const CELLS_PER_STEP = 800;
-const NODES_PER_STEP = 15;
+const LOOPS_PER_STEP = 50;
 
 function choicesOf(widths: readonly number[], values: ArrayLike<number>, limits: ArrayLike<number>, largest: number): Choice[] {
   const choices: Choice[] = [];
@@ -109,10 +109,12 @@ function bySearch(choices: readonly Choice[], capacity: number, size: number, no
   let best = 0;
   let bestCounts = new Int32Array(n);
   let left = nodes;
+  let loops = 0;
 
   const bound = (from: number, room: number): number => {
     let total = 0;
     for (let i = from; i < n; i++) {
+      loops++;
       const fits = Math.min(limit[i]!, Math.floor(room / width[i]!));
       total += fits * value[i]!;
       room -= fits * width[i]!;
@@ -142,7 +144,7 @@ function bySearch(choices: readonly Choice[], capacity: number, size: number, no
     }
   };
   visit(0, capacity, 0);
-  work.spend((nodes - Math.max(0, left)) / NODES_PER_STEP);
+  work.spend((nodes - Math.max(0, left) + loops) / LOOPS_PER_STEP);
   const counts = new Int32Array(size);
   choices.forEach((choice, i) => (counts[choice.item] = bestCounts[i]!));
   return { value: best, upper: left < 0 ? Math.max(best, top) : best, counts };

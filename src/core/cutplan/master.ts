@@ -20,22 +20,32 @@ export function shortCost(problem: GridProblem): number {
   return 10 * Math.max(1, ...problem.stock.map(stock => stock.whole));
 }
 
+/** A further row: Σ coefficient · times ≥ demand. */
+export interface ExtraRow {
+  readonly demand: number;
+  coefficient(pattern: Pattern): number;
+}
+
 /** The linear program over the patterns known so far. */
 export class Master {
   readonly patterns: Pattern[] = [];
   private readonly keys = new Set<string>();
   private readonly itemRow: Int32Array;
   private readonly stockRow: Int32Array;
+  private readonly firstExtra: number;
   private readonly simplex: Simplex;
 
   constructor(
     readonly problem: GridProblem,
     start: Iterable<Pattern>,
     work: Work,
+    private readonly extra: readonly ExtraRow[] = [],
   ) {
     const { demand, stock } = problem;
     const rhs: number[] = [];
     this.itemRow = Int32Array.from(demand, d => (d > 0 ? rhs.push(d) - 1 : -1));
+    this.firstExtra = rhs.length;
+    for (const row of extra) rhs.push(row.demand);
     const cover = rhs.length;
     this.stockRow = Int32Array.from(stock, one => (one.count > 0 && !one.unlimited ? rhs.push(one.count) - 1 : -1));
     this.simplex = new Simplex(rhs, cover, new Array<number>(cover).fill(shortCost(problem)), work);
@@ -56,6 +66,13 @@ export class Master {
       rows.push(this.stockRow[fitting.stock]!);
       entries.push(1);
     }
+    this.extra.forEach((row, k) => {
+      const entry = row.coefficient(fitting);
+      if (entry > 0) {
+        rows.push(this.firstExtra + k);
+        entries.push(entry);
+      }
+    });
     this.simplex.addColumn(fitting.loss, rows, entries);
     return true;
   }
@@ -69,11 +86,13 @@ export class Master {
     return this.simplex.objective();
   }
 
-  /** Duals by width and by stock (≤ 0). */
-  duals(): { items: Float64Array; stock: Float64Array } {
+  /** Duals by width, by stock (≤ 0) and by further row. */
+  duals(): { items: Float64Array; stock: Float64Array; extra: Float64Array } {
     const y = this.simplex.duals();
     const pick = (rows: Int32Array) => Float64Array.from(rows, row => (row < 0 ? 0 : y[row]!));
-    return { items: pick(this.itemRow).map(dual => Math.max(0, dual)), stock: pick(this.stockRow) };
+    const covering = (duals: Float64Array) => duals.map(dual => Math.max(0, dual));
+    const extra = covering(y.slice(this.firstExtra, this.firstExtra + this.extra.length));
+    return { items: covering(pick(this.itemRow)), stock: pick(this.stockRow), extra };
   }
 
   /** Patterns in use (by their number in `patterns`) with their fractional values, and how many pieces stay uncovered. */

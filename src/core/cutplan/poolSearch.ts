@@ -1,6 +1,8 @@
 import { exactScale, roundedBound } from './exactBound';
+import { holdsBoth, undecidedPair, type Pair } from './pairBranching';
+import { cutCoefficient, cutDemand, violatedCuts, type Cut } from './poolCuts';
 import { lossOf, type GridPlan, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
-import { Master } from './master';
+import { Master, type ExtraRow } from './master';
 import { isDone, planOf, residual } from './residual';
 import type { Work } from './work';
 
@@ -13,6 +15,9 @@ export interface PoolSearchOwner {
 
 const COLUMNS_A_ROUND = 40;
 const SMALL_POOL = 1_000;
+const ROOT_ROUNDS = 4;
+const CUTS_A_ROUND = 15;
+const MOST_CUTS = 100;
 
 /** What a pattern costs and covers of the demand that is left. */
 function worthNow(problem: GridProblem, pattern: Pattern, duals: ArrayLike<number>): { value: number; loss: number } {
@@ -34,53 +39,115 @@ interface Node {
   readonly rest: GridProblem;
   readonly pool: readonly Pattern[];
   readonly start: readonly Pattern[];
+  /** Widths that must meet in one piece of stock at least; used until patterns are fixed. */
+  readonly together: readonly Pair[];
+}
+
+/** A pattern as far as it is still wanted, the one of the pool behind it, and its number in a fractional solution. */
+interface Use {
+  readonly pattern: Pattern;
+  readonly source: Pattern;
+  readonly value: number;
 }
 
 interface Solved {
   readonly bound: number;
-  /** Patterns as far as they are still wanted, and those of the pool behind them. */
-  readonly uses: readonly { pattern: Pattern; source: Pattern; value: number }[];
+  readonly uses: readonly Use[];
 }
 
-/** A bound in whole numbers over the listed patterns, whatever the duals are. */
-function exactPoolBound({ rest, pool }: Node, floats: Float64Array): number {
-  const scale = exactScale(rest, floats);
-  const duals = floats.map(dual => Math.max(0, Math.floor(dual * scale)));
-  const least = new Float64Array(rest.stock.length);
-  for (const pattern of pool) {
-    const { value, loss } = worthNow(rest, pattern, duals);
-    least[pattern.stock] = Math.min(least[pattern.stock]!, loss * scale - value);
+/** The linear program of one node with the cuts known so far. */
+class NodeProgram {
+  private readonly master: Master;
+  private readonly sources: Pattern[] = [];
+  private readonly rows: readonly ExtraRow[];
+
+  constructor(
+    private readonly node: Node,
+    cuts: readonly Cut[],
+    private readonly work: Work,
+  ) {
+    const { rest, pool, start } = node;
+    const pairs = node.fixed.length > 0 ? [] : node.together;
+    this.rows = [
+      ...cuts.map(cut => ({ demand: cutDemand(rest, cut), coefficient: (one: Pattern) => cutCoefficient(rest, one, cut) })),
+      ...pairs.map(pair => ({ demand: 1, coefficient: (one: Pattern) => (holdsBoth(one, pair) ? 1 : 0) })),
+    ].filter(row => row.demand > 0);
+    this.master = new Master(rest, [], work, this.rows);
+    for (const pattern of pool.length <= SMALL_POOL ? pool : start) this.add(pattern);
   }
-  let scaled = 0;
-  rest.demand.forEach((demand, item) => (scaled += demand * duals[item]!));
-  rest.stock.forEach((stock, t) => (scaled += stock.count * least[t]!));
-  return roundedBound(scaled, scale, rest.grain);
-}
 
-/** Solves the linear program of a node over its pool, bringing patterns in as they are needed. */
-function solveNode(node: Node, work: Work): Solved {
-  const master = new Master(node.rest, [], work);
-  const sources: Pattern[] = [];
-  const add = (pattern: Pattern) => master.add(pattern) && sources.push(pattern) > 0;
-  (node.pool.length <= SMALL_POOL ? node.pool : node.start).forEach(add);
-  while (!work.over && master.solve()) {
-    const duals = master.duals();
-    const good: { pattern: Pattern; reduced: number }[] = [];
-    for (const pattern of node.pool) {
-      const { value, loss } = worthNow(node.rest, pattern, duals.items);
-      const reduced = loss - value - duals.stock[pattern.stock]!;
-      if (reduced < -1e-7 * (1 + loss)) good.push({ pattern, reduced });
+  private add(pattern: Pattern): boolean {
+    return this.master.add(pattern) && this.sources.push(pattern) > 0;
+  }
+
+  private earned(pattern: Pattern, duals: ArrayLike<number>, extra: ArrayLike<number>): { value: number; loss: number } {
+    const worth = worthNow(this.node.rest, pattern, duals);
+    this.rows.forEach((row, k) => {
+      if (extra[k]! > 0) worth.value += extra[k]! * row.coefficient(pattern);
+    });
+    return worth;
+  }
+
+  /** Brings patterns of the pool in as they are needed. */
+  solve(): void {
+    const { pool } = this.node;
+    while (!this.work.over && this.master.solve()) {
+      const duals = this.master.duals();
+      const good: { pattern: Pattern; reduced: number }[] = [];
+      for (const pattern of pool) {
+        const { value, loss } = this.earned(pattern, duals.items, duals.extra);
+        const reduced = loss - value - duals.stock[pattern.stock]!;
+        if (reduced < -1e-7 * (1 + loss)) good.push({ pattern, reduced });
+      }
+      this.work.spend(pool.length / 60);
+      good.sort((a, b) => a.reduced - b.reduced);
+      let added = 0;
+      for (const { pattern } of good) if (added < COLUMNS_A_ROUND && this.add(pattern)) added++;
+      if (added === 0) break;
     }
-    work.spend(node.pool.length / 60);
-    good.sort((a, b) => a.reduced - b.reduced);
-    let added = 0;
-    for (const { pattern } of good) if (added < COLUMNS_A_ROUND && add(pattern)) added++;
-    if (added === 0) break;
   }
-  const uses = master
-    .solution()
-    .columns.map(([column, value]) => ({ pattern: master.patterns[column]!, source: sources[column]!, value }));
-  return { bound: node.loss + exactPoolBound(node, master.duals().items), uses };
+
+  get uses(): Use[] {
+    return this.master
+      .solution()
+      .columns.map(([column, value]) => ({ pattern: this.master.patterns[column]!, source: this.sources[column]!, value }));
+  }
+
+  /** A bound in whole numbers over the listed patterns, whatever the duals are. */
+  bound(): number {
+    const { rest, pool, loss: before } = this.node;
+    const floats = this.master.duals();
+    const whole = (duals: Float64Array) => duals.map(dual => Math.floor(dual * scale));
+    const top = Math.max(0, ...floats.extra);
+    const scale = exactScale(rest, floats.items) / 2 ** Math.ceil(Math.log2(2 + (top > 0 ? this.rows.length : 0)));
+    const duals = whole(floats.items);
+    const extra = whole(floats.extra);
+    const least = new Float64Array(rest.stock.length);
+    for (const pattern of pool) {
+      const { value, loss } = this.earned(pattern, duals, extra);
+      least[pattern.stock] = Math.min(least[pattern.stock]!, loss * scale - value);
+    }
+    let scaled = 0;
+    rest.demand.forEach((demand, item) => (scaled += demand * duals[item]!));
+    this.rows.forEach((row, k) => (scaled += row.demand * extra[k]!));
+    rest.stock.forEach((stock, t) => (scaled += stock.count * least[t]!));
+    return before + roundedBound(scaled, scale, rest.grain);
+  }
+}
+
+/** Solves a node; while that helps, cuts that its solution violates join those known. */
+function solveNode(node: Node, cuts: Cut[], known: Set<string>, below: number, work: Work): Solved {
+  for (let round = 0; ; round++) {
+    const program = new NodeProgram(node, cuts, work);
+    program.solve();
+    const [bound, uses] = [program.bound(), program.uses];
+    const isWhole = uses.every(({ value }) => Math.abs(value - Math.round(value)) < 1e-4);
+    if (bound >= below || isWhole || round >= (node.fixed.length + node.together.length === 0 ? ROOT_ROUNDS : 0) || work.over)
+      return { bound, uses };
+    const added = cuts.length < MOST_CUTS ? violatedCuts(node.rest, uses, known, CUTS_A_ROUND) : [];
+    if (added.length === 0) return { bound, uses };
+    cuts.push(...added);
+  }
 }
 
 /** The pool pattern to branch on: the one behind the largest fractional (else the largest) number in the solution. */
@@ -96,19 +163,24 @@ function branching(node: Node, uses: Solved['uses']): { pattern: Pattern; value:
 }
 
 /**
- * Branch and bound over all patterns that can matter: each branch uses one pattern an exact number of times.
- * Branches are cut off only by a bound in whole numbers.
+ * Branch and bound over all patterns that can matter: a branch uses one pattern an exact number of times (finds plans fast), or, by
+ * pairs, has two widths meet or not (settles what is left faster). Branches are cut off only by a bound in whole numbers.
+ * @param nodes where to give up
  * @returns true where every branch was settled: then no plan that loses less than `below` exists but those seen
  */
 export function* poolSearch(
   problem: GridProblem,
   pool: readonly Pattern[],
   owner: PoolSearchOwner,
+  isByPairs: boolean,
+  nodes: number,
   work: Work,
 ): Generator<void, boolean> {
-  const stack: Node[] = [{ fixed: [], loss: 0, rest: problem, pool, start: [] }];
-  while (stack.length > 0) {
-    if (work.over) return false;
+  const cuts: Cut[] = [];
+  const known = new Set<string>();
+  const stack: Node[] = [{ fixed: [], loss: 0, rest: problem, pool, start: [], together: [] }];
+  for (let count = 0; stack.length > 0; count++) {
+    if (work.over || count >= nodes) return false;
     yield;
     const node = stack.pop()!;
     if (node.loss >= owner.below) continue;
@@ -116,28 +188,36 @@ export function* poolSearch(
       owner.see(planOf(problem, node.fixed));
       continue;
     }
-    const { bound, uses } = solveNode(node, work);
+    const { bound, uses } = solveNode(node, cuts, known, owner.below, work);
     if (bound >= owner.below) continue;
     const whole = uses.map(({ pattern, value }) => ({ pattern, times: Math.round(value) })).filter(use => use.times > 0);
     if (uses.every(({ value }) => Math.abs(value - Math.round(value)) < 1e-4) && residual(node.rest, whole)) {
       owner.see(planOf(problem, [...node.fixed, ...whole]));
       if (bound >= owner.below) continue;
     }
-    const branch = branching(node, uses);
-    if (branch)
-      stack.push(
-        ...branches(
-          node,
-          branch,
-          uses.map(use => use.source),
-        ),
-      );
+    const pair = isByPairs && node.fixed.length === 0 ? undecidedPair(problem.widths, uses) : undefined;
+    stack.push(...(pair ? pairBranches(node, pair, uses) : patternBranches(node, uses)));
   }
   return true;
 }
 
+/** Apart, and (searched first) together. */
+function pairBranches(node: Node, pair: Pair, uses: readonly Use[]): Node[] {
+  const start = uses.map(use => use.source);
+  const apart = {
+    ...node,
+    pool: node.pool.filter(one => !holdsBoth(one, pair)),
+    start: start.filter(one => !holdsBoth(one, pair)),
+  };
+  return [apart, { ...node, start, together: [...node.together, pair] }];
+}
+
 /** One branch for every number of times the pattern can be used; the likeliest last, so that it is searched first. */
-function branches(node: Node, { pattern, value }: { pattern: Pattern; value: number }, used: readonly Pattern[]): Node[] {
+function patternBranches(node: Node, uses: readonly Use[]): Node[] {
+  const branch = branching(node, uses);
+  if (!branch) return [];
+  const { pattern, value } = branch;
+  const used = uses.map(use => use.source);
   const { rest } = node;
   const useful = pattern.items.map((item, k) => Math.ceil(rest.demand[item]! / pattern.counts[k]!));
   const most = Math.min(rest.stock[pattern.stock]!.count, Math.max(...useful));
@@ -155,6 +235,7 @@ function branches(node: Node, { pattern, value }: { pattern: Pattern; value: num
         rest: left,
         pool: open,
         start: used.filter(one => one !== pattern && open.includes(one)),
+        together: [],
       };
     });
 }

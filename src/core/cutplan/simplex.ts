@@ -3,7 +3,7 @@ import type { Work } from './work';
 const TOLERANCE = 1e-9;
 const PIVOT_TOLERANCE = 1e-8;
 const REFACTOR_AFTER = 120;
-const FLOPS_PER_STEP = 700;
+const FLOPS_PER_STEP = 1_400;
 
 /**
  * Primal simplex (revised, dense inverse) for min c·x, A·x ≥ b in the first rows, A·x ≤ b in the others, x ≥ 0, b ≥ 0.
@@ -22,6 +22,8 @@ export class Simplex {
   private readonly isBasic: boolean[] = [];
   private readonly extra: number;
   private readonly direction: Float64Array;
+  private readonly filled: Int32Array;
+  private y: Float64Array;
   private pivots = 0;
 
   /**
@@ -51,6 +53,8 @@ export class Simplex {
       this.inverse[i * m + i] = 1;
     }
     this.values = this.rhs.slice();
+    this.filled = new Int32Array(m);
+    this.y = this.duals();
   }
 
   private add(cost: number, rows: readonly number[], entries: readonly number[]): number {
@@ -138,7 +142,8 @@ export class Simplex {
     return true;
   }
 
-  private entering(y: Float64Array, isBland: boolean): number {
+  private entering(isBland: boolean): { column: number; reduced: number } | undefined {
+    const y = this.y;
     let best = -1;
     let bestReduced = 0;
     for (let j = this.cover; j < this.cost.length; j++) {
@@ -147,13 +152,13 @@ export class Simplex {
       let reduced = cost;
       for (let k = this.at[j]!; k < this.at[j + 1]!; k++) reduced -= y[this.row[k]!]! * this.entry[k]!;
       if (reduced < bestReduced && reduced < -TOLERANCE * (1 + cost)) {
-        if (isBland) return j;
+        if (isBland) return { column: j, reduced };
         bestReduced = reduced;
         best = j;
       }
     }
-    this.work.spend(this.row.length / FLOPS_PER_STEP);
-    return best;
+    this.work.spend((2 * this.row.length) / FLOPS_PER_STEP);
+    return best < 0 ? undefined : { column: best, reduced: bestReduced };
   }
 
   private leaving(): number {
@@ -169,24 +174,35 @@ export class Simplex {
     return best;
   }
 
-  private pivot(entering: number, leaving: number): void {
+  private pivot(entering: number, leaving: number, reduced: number): void {
     const m = this.rows;
     const d = this.direction;
     const step = Math.max(0, this.values[leaving]!) / d[leaving]!;
     const from = leaving * m;
     const inverse = this.inverse;
-    for (let k = 0; k < m; k++) inverse[from + k]! /= d[leaving]!;
+    // The pivot row is mostly zeros for long: only its other columns are touched.
+    let filled = 0;
+    for (let k = 0; k < m; k++) {
+      if (inverse[from + k] !== 0) {
+        inverse[from + k]! /= d[leaving]!;
+        this.filled[filled++] = k;
+      }
+    }
+    let rows = 0;
     for (let i = 0; i < m; i++) {
       const factor = d[i]!;
       if (i === leaving || factor === 0) continue;
+      rows++;
       this.values[i]! -= step * factor;
-      for (let k = 0, p = i * m; k < m; k++, p++) inverse[p]! -= factor * inverse[from + k]!;
+      for (let f = 0, p = i * m; f < filled; f++) inverse[p + this.filled[f]!]! -= factor * inverse[from + this.filled[f]!]!;
     }
+    // The duals move along the new pivot row.
+    for (let f = 0; f < filled; f++) this.y[this.filled[f]!]! += reduced * inverse[from + this.filled[f]!]!;
     this.values[leaving] = step;
     this.isBasic[this.basis[leaving]!] = false;
     this.isBasic[entering] = true;
     this.basis[leaving] = entering;
-    this.work.spend((2 * m * m) / FLOPS_PER_STEP);
+    this.work.spend((2 * rows * filled + 8 * m) / FLOPS_PER_STEP);
   }
 
   /** Pivots until optimal over the columns added so far. False where the pivot limit or a bad pivot ended it. */
@@ -195,10 +211,12 @@ export class Simplex {
     for (let count = 0; count < limit; count++) {
       if (this.pivots >= REFACTOR_AFTER) {
         if (!this.refactor()) return false;
+        this.y = this.duals();
         this.pivots = 0;
       }
-      const entering = this.entering(this.duals(), count > limit / 2);
-      if (entering < 0) return true;
+      const found = this.entering(count > limit / 2);
+      if (!found) return true;
+      const entering = found.column;
       const d = this.direction.fill(0);
       for (let k = this.at[entering]!; k < this.at[entering + 1]!; k++) {
         const [r, e] = [this.row[k]!, this.entry[k]!];
@@ -206,7 +224,7 @@ export class Simplex {
       }
       const leaving = this.leaving();
       if (leaving < 0) return false;
-      this.pivot(entering, leaving);
+      this.pivot(entering, leaving, found.reduced);
       this.pivots++;
     }
     return false;

@@ -23,6 +23,7 @@ const DIVES = 60;
 /** Dives before the patterns are listed. */
 const FIRST_DIVES = 2;
 const POOL = 20_000;
+const PATTERN_NODES = 60;
 
 /** Keeps the best plan and the best bound. */
 class Search {
@@ -123,10 +124,14 @@ export function* solveGrid(
 function* listed(search: Search, exact: ExactBound, limit: number, work: Work): Generator<GridState, void> {
   const pool = patternPool(search.problem, exact, search.below - search.problem.grain, limit, work);
   if (!pool) return;
-  const steps = poolSearch(search.problem, pool, search, work);
-  let step = steps.next();
-  for (; !step.done && !search.isOver; step = steps.next()) yield search.state;
-  if (!step.done || !step.value) return;
-  if (search.best) search.raise(search.best.loss);
-  else search.isExhausted = true;
+  for (const isByPairs of [false, true]) {
+    const steps = poolSearch(search.problem, pool, search, isByPairs, isByPairs ? Infinity : PATTERN_NODES, work);
+    let step = steps.next();
+    for (; !step.done && !search.isOver; step = steps.next()) yield search.state;
+    if (search.isOver || work.over) return;
+    if (!step.done || !step.value) continue;
+    if (search.best) search.raise(search.best.loss);
+    else search.isExhausted = true;
+    return;
+  }
 }
