@@ -1,3 +1,4 @@
+import { cutPlanWorker } from './scripts/webpack/cutPlanWorker.mjs';
 import { functions } from './scripts/webpack/functions.mjs';
 import { preview } from './scripts/webpack/preview.mjs';
 import { buildSetting } from './scripts/webpack/setting.mjs';
@@ -6,5 +7,5 @@ import { taskpane } from './scripts/webpack/taskpane.mjs';
 /** One bundle a page, and the worksheet functions by themselves. */
 export default (_env, argv) => {
   const setting = buildSetting(argv);
-  return [functions(setting), taskpane(setting), preview(setting)];
+  return [functions(setting), cutPlanWorker(setting), taskpane(setting), preview(setting)];
 };

@@ -1,6 +1,6 @@
 import { cutPlanTable } from '../core/cutplan/cutPlanTable';
-import { solveCutPlan } from '../core/cutplan/solveCutPlan';
 import { answerLater, table } from '../host/cells/answer';
+import { planCuts } from '../host/cutplan/planCuts';
 import { cutPlanProblem } from './cutPlanArguments';
 
 /**
@@ -47,6 +47,6 @@ export function cutPlan(
     });
     const signal = { aborted: false };
     if (invocation) invocation.onCanceled = () => (signal.aborted = true);
-    return table(cutPlanTable(await solveCutPlan(problem, { signal }), asTyped));
+    return table(cutPlanTable(await planCuts(problem, { signal }), asTyped));
   });
 }

@@ -3,6 +3,9 @@ import { bestFills } from './knapsack';
 import { Master } from './master';
 import type { Work } from './work';
 
+// Named here, since a script host may make every look at a global slow.
+const { min } = Math;
+
 /** The linear relaxation once no pattern improves it (or the work ran out). */
 export interface Relaxation {
   readonly value: number;
@@ -53,7 +56,7 @@ class Pricing {
     const open = this.open.filter(t => stock[t]!.base < stock[t]!.whole);
     if (open.length === 0) return;
     const gains = this.duals.items.map((dual, item) => dual - widths[item]!);
-    const room = open.map(t => Math.min(stock[t]!.capacity, stock[t]!.whole - stock[t]!.base));
+    const room = open.map(t => min(stock[t]!.capacity, stock[t]!.whole - stock[t]!.base));
     const fills = bestFills(widths, gains, demand, room, this.work, this.isQuick);
     open.forEach((t, k) => this.consider(t, fills[k]!.counts));
   }

@@ -4,26 +4,29 @@ import type { GridPlan, GridProblem, Pattern, PatternUse } from './gridProblem';
 import { isDone, planOf, residual } from './residual';
 import type { Work } from './work';
 
+// Named here, since a script host may make every look at a global slow.
+const { floor, min } = Math;
+
 const FINISH: readonly GreedyOrder[] = [
   { pieces: 'longest', stock: 'shortest', place: 'tightest' },
   { pieces: 'longest', stock: 'longest', place: 'tightest' },
 ];
 
 function mostTimes(problem: GridProblem, pattern: Pattern): number {
-  const byPieces = Math.min(...pattern.items.map((item, k) => Math.floor(problem.demand[item]! / pattern.counts[k]!)));
-  return Math.min(problem.stock[pattern.stock]!.count, byPieces);
+  const byPieces = min(...pattern.items.map((item, k) => floor(problem.demand[item]! / pattern.counts[k]!)));
+  return min(problem.stock[pattern.stock]!.count, byPieces);
 }
 
 /** Which patterns to fix next: all whole parts, or, where there are none, the one nearest to a whole number above (skipping `skip`). */
 function choice(problem: GridProblem, relaxation: Relaxation, skip: number): PatternUse[] {
   const whole = relaxation.uses
-    .map(({ pattern, value }) => ({ pattern, times: Math.min(Math.floor(value + 1e-4), mostTimes(problem, pattern)) }))
+    .map(({ pattern, value }) => ({ pattern, times: min(floor(value + 1e-4), mostTimes(problem, pattern)) }))
     .filter(use => use.times > 0);
   if (whole.length > 0) {
     const fixed: PatternUse[] = [];
     let rest = problem;
     for (const use of whole) {
-      const times = Math.min(use.times, mostTimes(rest, use.pattern));
+      const times = min(use.times, mostTimes(rest, use.pattern));
       if (times <= 0) continue;
       fixed.push({ pattern: use.pattern, times });
       rest = residual(rest, [{ pattern: use.pattern, times }])!;
@@ -31,7 +34,7 @@ function choice(problem: GridProblem, relaxation: Relaxation, skip: number): Pat
     if (fixed.length > 0) return fixed;
   }
   const rounded = [...relaxation.uses].sort((a, b) => b.value - a.value || b.pattern.width - a.pattern.width);
-  const pick = rounded[Math.min(skip, rounded.length - 1)];
+  const pick = rounded[min(skip, rounded.length - 1)];
   return pick ? [{ pattern: pick.pattern, times: 1 }] : [];
 }
 

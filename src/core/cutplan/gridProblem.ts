@@ -1,3 +1,5 @@
+// Named here, since a script host may make every look at a global slow.
+const { min } = Math;
 /** One length of stock, in whole units of the grid. */
 export interface GridStock {
   /** Σ (piece + kerf) must not exceed this: length − squaring + kerf (the last piece needs no kerf behind it). */
@@ -45,7 +47,7 @@ export interface GridPlan {
 
 /** Loss of one piece of stock from which `width` (> 0) is cut. */
 export function lossOf(stock: GridStock, width: number): number {
-  return Math.min(stock.whole, stock.base + width);
+  return min(stock.whole, stock.base + width);
 }
 
 /** The pattern of counts by width. */

@@ -1,6 +1,9 @@
 import { commonDivisor } from './gridProblem';
 import type { Work } from './work';
 
+// Named here, since a script host may make every look at a global slow.
+const { ceil, floor, log2, max, min } = Math;
+
 /** The best filling of one capacity. */
 export interface Fill {
   readonly value: number;
@@ -23,7 +26,7 @@ interface Choice {
 const SMALL_TABLE = 300_000;
 const LARGEST_TABLE = 30_000_000;
 const OTHERS = 30;
-const QUICK_NODES = 2_000;
+const QUICK_NODES = 10_000;
 const CELLS_PER_STEP = 800;
 const LOOPS_PER_STEP = 50;
 
@@ -32,7 +35,7 @@ function choicesOf(widths: readonly number[], values: ArrayLike<number>, limits:
   for (let item = 0; item < widths.length; item++) {
     const width = widths[item]!;
     const value = values[item]!;
-    const limit = Math.min(limits[item]!, Math.floor(largest / width));
+    const limit = min(limits[item]!, floor(largest / width));
     if (value > 0 && limit > 0) choices.push({ item, width, value, limit, ratio: value / width });
   }
   return choices.sort((a, b) => b.ratio - a.ratio || a.item - b.item);
@@ -43,7 +46,7 @@ function bundles(choices: readonly Choice[]): { item: number; copies: number; wi
   return choices.flatMap(({ item, width, value, limit }) => {
     const parts = [];
     for (let left = limit, size = 1; left > 0; left -= size, size *= 2) {
-      const copies = Math.min(size, left);
+      const copies = min(size, left);
       parts.push({ item, copies, width: width * copies, value: value * copies });
       if (size > left) break;
     }
@@ -62,12 +65,12 @@ function mixed<T>(parts: readonly T[]): T[] {
 
 function byTable(choices: readonly Choice[], capacities: readonly number[], size: number, work: Work): Fill[] {
   const unit = commonDivisor(choices.map(choice => choice.width));
-  const largest = Math.floor(Math.max(0, ...capacities) / unit);
+  const largest = floor(max(0, ...capacities) / unit);
   const cells = largest + 1;
   const parts = mixed(bundles(choices).map(part => ({ ...part, width: part.width / unit })));
   const best = new Float64Array(cells);
   const taken = new Uint8Array(parts.length * cells);
-  const ends = capacities.map(capacity => Math.floor(Math.max(0, capacity) / unit));
+  const ends = capacities.map(capacity => floor(max(0, capacity) / unit));
   const improvedAt: number[][] = ends.map(() => []);
   parts.forEach((part, row) => {
     const start = row * cells;
@@ -104,7 +107,7 @@ function bySearch(choices: readonly Choice[], capacity: number, size: number, no
   const value = Float64Array.from(choices, choice => choice.value);
   const limit = Int32Array.from(choices, choice => choice.limit);
   const narrowest = new Float64Array(n + 1).fill(Infinity);
-  for (let i = n - 1; i >= 0; i--) narrowest[i] = Math.min(narrowest[i + 1]!, width[i]!);
+  for (let i = n - 1; i >= 0; i--) narrowest[i] = min(narrowest[i + 1]!, width[i]!);
   const now = new Int32Array(n);
   let best = 0;
   let bestCounts = new Int32Array(n);
@@ -115,7 +118,7 @@ function bySearch(choices: readonly Choice[], capacity: number, size: number, no
     let total = 0;
     for (let i = from; i < n; i++) {
       loops++;
-      const fits = Math.min(limit[i]!, Math.floor(room / width[i]!));
+      const fits = min(limit[i]!, floor(room / width[i]!));
       total += fits * value[i]!;
       room -= fits * width[i]!;
       if (fits < limit[i]!) return total + (room * value[i]!) / width[i]!;
@@ -135,7 +138,7 @@ function bySearch(choices: readonly Choice[], capacity: number, size: number, no
       if (room < narrowest[i]!) return;
       if (width[i]! > room) continue;
       if (--left < 0 || roomy(sum + bound(i, room)) <= best) return;
-      for (let copies = Math.min(limit[i]!, Math.floor(room / width[i]!)); copies > 0; copies--) {
+      for (let copies = min(limit[i]!, floor(room / width[i]!)); copies > 0; copies--) {
         now[i] = copies;
         visit(i + 1, room - copies * width[i]!, sum + copies * value[i]!);
         now[i] = 0;
@@ -144,10 +147,10 @@ function bySearch(choices: readonly Choice[], capacity: number, size: number, no
     }
   };
   visit(0, capacity, 0);
-  work.spend((nodes - Math.max(0, left) + loops) / LOOPS_PER_STEP);
+  work.spend((nodes - max(0, left) + loops) / LOOPS_PER_STEP);
   const counts = new Int32Array(size);
   choices.forEach((choice, i) => (counts[choice.item] = bestCounts[i]!));
-  return { value: best, upper: left < 0 ? Math.max(best, top) : best, counts };
+  return { value: best, upper: left < 0 ? max(best, top) : best, counts };
 }
 
 /**
@@ -165,16 +168,16 @@ export function bestFills(
   work: Work,
   isQuick = false,
 ): Fill[] {
-  const largest = Math.max(0, ...capacities);
+  const largest = max(0, ...capacities);
   const choices = choicesOf(widths, values, limits, largest);
   if (choices.length === 0) return capacities.map(() => ({ value: 0, upper: 0, counts: new Int32Array(widths.length) }));
   const unit = commonDivisor(choices.map(choice => choice.width));
-  const rows = choices.reduce((sum, choice) => sum + Math.ceil(Math.log2(choice.limit + 1)), 0);
-  const cells = rows * (Math.floor(largest / unit) + 1);
+  const rows = choices.reduce((sum, choice) => sum + ceil(log2(choice.limit + 1)), 0);
+  const cells = rows * (floor(largest / unit) + 1);
   if (cells <= SMALL_TABLE) return byTable(choices, capacities, widths.length, work);
   if (isQuick) return capacities.map(capacity => bySearch(choices, capacity, widths.length, QUICK_NODES, work));
   const isTableLarge = cells > LARGEST_TABLE;
-  const nodes = isTableLarge ? 200_000 : Math.max(2_000, cells / (30 * capacities.length));
+  const nodes = isTableLarge ? 200_000 : max(2_000, cells / (30 * capacities.length));
   const fills = capacities.map(capacity => bySearch(choices, capacity, widths.length, nodes, work));
   if (isTableLarge || fills.every(fill => fill.upper === fill.value)) return fills;
   return byTable(choices, capacities, widths.length, work);

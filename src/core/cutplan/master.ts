@@ -2,12 +2,15 @@ import { lossOf, patternKey, type GridProblem, type Pattern } from './gridProble
 import { Simplex } from './simplex';
 import type { Work } from './work';
 
+// Named here, since a script host may make every look at a global slow.
+const { max, min } = Math;
+
 /** The pattern cut down to what is still wanted; undefined where nothing of it is, or the stock is used up. */
 export function clipped(problem: GridProblem, pattern: Pattern): Pattern | undefined {
   const { demand, stock, widths } = problem;
   if (stock[pattern.stock]!.count <= 0) return undefined;
   if (pattern.items.every((item, k) => pattern.counts[k]! <= demand[item]!)) return pattern;
-  const counts = pattern.items.map((item, k) => Math.min(pattern.counts[k]!, demand[item]!));
+  const counts = pattern.items.map((item, k) => min(pattern.counts[k]!, demand[item]!));
   const items = pattern.items.filter((_, k) => counts[k]! > 0);
   if (items.length === 0) return undefined;
   const left = counts.filter(count => count > 0);
@@ -17,7 +20,7 @@ export function clipped(problem: GridProblem, pattern: Pattern): Pattern | undef
 
 /** What leaving out one piece costs in the linear program, so that it does so only where it must. */
 export function shortCost(problem: GridProblem): number {
-  return 10 * Math.max(1, ...problem.stock.map(stock => stock.whole));
+  return 10 * max(1, ...problem.stock.map(stock => stock.whole));
 }
 
 /** A further row: Σ coefficient · times ≥ demand. */
@@ -90,7 +93,7 @@ export class Master {
   duals(): { items: Float64Array; stock: Float64Array; extra: Float64Array } {
     const y = this.simplex.duals();
     const pick = (rows: Int32Array) => Float64Array.from(rows, row => (row < 0 ? 0 : y[row]!));
-    const covering = (duals: Float64Array) => duals.map(dual => Math.max(0, dual));
+    const covering = (duals: Float64Array) => duals.map(dual => max(0, dual));
     const extra = covering(y.slice(this.firstExtra, this.firstExtra + this.extra.length));
     return { items: covering(pick(this.itemRow)), stock: pick(this.stockRow), extra };
   }

@@ -1,5 +1,8 @@
 import type { Pattern } from './gridProblem';
 
+// Named here, since a script host may make every look at a global slow.
+const { floor, min } = Math;
+
 /** Two different widths. */
 export type Pair = readonly [number, number];
 
@@ -29,8 +32,8 @@ export function undecidedPair(
   let best: Pair | undefined;
   let bestMerit = 0;
   for (const [key, value] of shared) {
-    const doubt = Math.min(value, 1 - value);
-    const pair: Pair = [Math.floor(key / widths.length), key % widths.length];
+    const doubt = min(value, 1 - value);
+    const pair: Pair = [floor(key / widths.length), key % widths.length];
     const merit = doubt * (widths[pair[0]]! + widths[pair[1]]!);
     if (doubt > 1e-3 && merit > bestMerit) [best, bestMerit] = [pair, merit];
   }

@@ -1,5 +1,8 @@
 import type { GridProblem, Pattern } from './gridProblem';
 
+// Named here, since a script host may make every look at a global slow.
+const { abs, ceil, min, round } = Math;
+
 /**
  * A cut (Chvátal and Gomory, multiplier ½): halve the covering rows of three widths and round up. Holds for every whole-number plan:
  * Σ ⌈½ · pieces of the three in the pattern⌉ · times ≥ ⌈½ · pieces of the three wanted⌉.
@@ -19,16 +22,16 @@ export function cutCoefficient(problem: GridProblem, pattern: Pattern, cut: Cut)
   let pieces = 0;
   for (let k = 0; k < pattern.items.length; k++) {
     const item = pattern.items[k]!;
-    if (cut.includes(item)) pieces += Math.min(pattern.counts[k]!, problem.demand[item]!);
+    if (cut.includes(item)) pieces += min(pattern.counts[k]!, problem.demand[item]!);
   }
-  return Math.ceil(pieces / 2);
+  return ceil(pieces / 2);
 }
 
 /** Per width: the other widths that share a fractional pattern with it. */
 function neighbours(problem: GridProblem, uses: readonly { pattern: Pattern; value: number }[]): Set<number>[] {
   const near = problem.widths.map(() => new Set<number>());
   for (const { pattern, value } of uses) {
-    if (Math.abs(value - Math.round(value)) < 1e-4) continue;
+    if (abs(value - round(value)) < 1e-4) continue;
     for (const a of pattern.items) for (const b of pattern.items) if (a !== b) near[a]!.add(b);
   }
   return near;

@@ -6,6 +6,9 @@ import { Master, type ExtraRow } from './master';
 import { isDone, planOf, residual } from './residual';
 import type { Work } from './work';
 
+// Named here, since a script host may make every look at a global slow.
+const { abs, ceil, floor, log2, max, min, round } = Math;
+
 /** Who asks: it knows the best plan so far and takes better ones. */
 export interface PoolSearchOwner {
   /** A plan must lose less than this to be of interest. */
@@ -25,7 +28,7 @@ function worthNow(problem: GridProblem, pattern: Pattern, duals: ArrayLike<numbe
   let width = 0;
   for (let k = 0; k < pattern.items.length; k++) {
     const item = pattern.items[k]!;
-    const count = Math.min(pattern.counts[k]!, problem.demand[item]!);
+    const count = min(pattern.counts[k]!, problem.demand[item]!);
     value += count * duals[item]!;
     width += count * problem.widths[item]!;
   }
@@ -117,15 +120,15 @@ class NodeProgram {
   bound(): number {
     const { rest, pool, loss: before } = this.node;
     const floats = this.master.duals();
-    const whole = (duals: Float64Array) => duals.map(dual => Math.floor(dual * scale));
-    const top = Math.max(0, ...floats.extra);
-    const scale = exactScale(rest, floats.items) / 2 ** Math.ceil(Math.log2(2 + (top > 0 ? this.rows.length : 0)));
+    const whole = (duals: Float64Array) => duals.map(dual => floor(dual * scale));
+    const top = max(0, ...floats.extra);
+    const scale = exactScale(rest, floats.items) / 2 ** ceil(log2(2 + (top > 0 ? this.rows.length : 0)));
     const duals = whole(floats.items);
     const extra = whole(floats.extra);
     const least = new Float64Array(rest.stock.length);
     for (const pattern of pool) {
       const { value, loss } = this.earned(pattern, duals, extra);
-      least[pattern.stock] = Math.min(least[pattern.stock]!, loss * scale - value);
+      least[pattern.stock] = min(least[pattern.stock]!, loss * scale - value);
     }
     let scaled = 0;
     rest.demand.forEach((demand, item) => (scaled += demand * duals[item]!));
@@ -137,12 +140,12 @@ class NodeProgram {
 
 /** Solves a node; while that helps, cuts that its solution violates join those known. */
 function solveNode(node: Node, cuts: Cut[], known: Set<string>, below: number, work: Work): Solved {
-  for (let round = 0; ; round++) {
+  for (let turn = 0; ; turn++) {
     const program = new NodeProgram(node, cuts, work);
     program.solve();
     const [bound, uses] = [program.bound(), program.uses];
-    const isWhole = uses.every(({ value }) => Math.abs(value - Math.round(value)) < 1e-4);
-    if (bound >= below || isWhole || round >= (node.fixed.length + node.together.length === 0 ? ROOT_ROUNDS : 0) || work.over)
+    const isWhole = uses.every(({ value }) => abs(value - round(value)) < 1e-4);
+    if (bound >= below || isWhole || turn >= (node.fixed.length + node.together.length === 0 ? ROOT_ROUNDS : 0) || work.over)
       return { bound, uses };
     const added = cuts.length < MOST_CUTS ? violatedCuts(node.rest, uses, known, CUTS_A_ROUND) : [];
     if (added.length === 0) return { bound, uses };
@@ -152,7 +155,7 @@ function solveNode(node: Node, cuts: Cut[], known: Set<string>, below: number, w
 
 /** The pool pattern to branch on: the one behind the largest fractional (else the largest) number in the solution. */
 function branching(node: Node, uses: Solved['uses']): { pattern: Pattern; value: number } | undefined {
-  const fraction = (value: number) => value - Math.floor(value + 1e-4);
+  const fraction = (value: number) => value - floor(value + 1e-4);
   let best: Solved['uses'][number] | undefined;
   for (const use of uses) {
     const difference = best ? fraction(use.value) - fraction(best.value) || use.value - best.value : 1;
@@ -190,8 +193,8 @@ export function* poolSearch(
     }
     const { bound, uses } = solveNode(node, cuts, known, owner.below, work);
     if (bound >= owner.below) continue;
-    const whole = uses.map(({ pattern, value }) => ({ pattern, times: Math.round(value) })).filter(use => use.times > 0);
-    if (uses.every(({ value }) => Math.abs(value - Math.round(value)) < 1e-4) && residual(node.rest, whole)) {
+    const whole = uses.map(({ pattern, value }) => ({ pattern, times: round(value) })).filter(use => use.times > 0);
+    if (uses.every(({ value }) => abs(value - round(value)) < 1e-4) && residual(node.rest, whole)) {
       owner.see(planOf(problem, [...node.fixed, ...whole]));
       if (bound >= owner.below) continue;
     }
@@ -219,12 +222,12 @@ function patternBranches(node: Node, uses: readonly Use[]): Node[] {
   const { pattern, value } = branch;
   const used = uses.map(use => use.source);
   const { rest } = node;
-  const useful = pattern.items.map((item, k) => Math.ceil(rest.demand[item]! / pattern.counts[k]!));
-  const most = Math.min(rest.stock[pattern.stock]!.count, Math.max(...useful));
+  const useful = pattern.items.map((item, k) => ceil(rest.demand[item]! / pattern.counts[k]!));
+  const most = min(rest.stock[pattern.stock]!.count, max(...useful));
   const others = node.pool.filter(one => one !== pattern);
-  const aim = Math.ceil(value - 1e-4);
+  const aim = ceil(value - 1e-4);
   return Array.from({ length: most + 1 }, (_, times) => times)
-    .sort((a, b) => Math.abs(b - aim) - Math.abs(a - aim) || a - b)
+    .sort((a, b) => abs(b - aim) - abs(a - aim) || a - b)
     .map(times => {
       const fixed = times > 0 ? [{ pattern, times }] : [];
       const left = residual(rest, fixed)!;

@@ -1,11 +1,14 @@
 import { lossOf, patternKey, type GridPlan, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
 
+// Named here, since a script host may make every look at a global slow.
+const { max, min } = Math;
+
 /** What is still to be cut after some patterns are fixed; undefined where there is not that much stock. */
 export function residual(problem: GridProblem, uses: readonly PatternUse[]): GridProblem | undefined {
   const demand = [...problem.demand];
   const counts = problem.stock.map(stock => stock.count);
   for (const { pattern, times } of uses) {
-    pattern.items.forEach((item, k) => (demand[item] = Math.max(0, demand[item]! - times * pattern.counts[k]!)));
+    pattern.items.forEach((item, k) => (demand[item] = max(0, demand[item]! - times * pattern.counts[k]!)));
     counts[pattern.stock]! -= times;
     if (counts[pattern.stock]! < 0) return undefined;
   }
@@ -26,7 +29,7 @@ export function planOf(problem: GridProblem, uses: readonly PatternUse[]): GridP
   const joined = new Map<string, { pattern: Pattern; times: number }>();
   for (const { pattern, times } of uses) {
     for (let copy = 0; copy < times; copy++) {
-      const counts = pattern.items.map((item, k) => Math.min(pattern.counts[k]!, left[item]!));
+      const counts = pattern.items.map((item, k) => min(pattern.counts[k]!, left[item]!));
       counts.forEach((count, k) => (left[pattern.items[k]!]! -= count));
       const items = pattern.items.filter((_, k) => counts[k]! > 0);
       if (items.length === 0) continue;

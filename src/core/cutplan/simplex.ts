@@ -1,5 +1,8 @@
 import type { Work } from './work';
 
+// Named here, since a script host may make every look at a global slow.
+const { abs, max, min } = Math;
+
 const TOLERANCE = 1e-9;
 const PIVOT_TOLERANCE = 1e-8;
 const REFACTOR_AFTER = 120;
@@ -92,7 +95,7 @@ export class Simplex {
       const column = this.basis[i]!;
       const value = this.values[i]!;
       if (column >= this.extra && value > 1e-5) columns.push([column - this.extra, value]);
-      if (column < this.cover) short += Math.max(0, value - 1e-5);
+      if (column < this.cover) short += max(0, value - 1e-5);
     }
     return { columns: columns.sort((a, b) => a[0] - b[0]), short };
   }
@@ -116,9 +119,9 @@ export class Simplex {
     // Gauss–Jordan with row exchange on a; the exchanges land in the inverse by themselves.
     for (let j = 0; j < m; j++) {
       let pivotRow = j;
-      for (let i = j + 1; i < m; i++) if (Math.abs(a[i * m + j]!) > Math.abs(a[pivotRow * m + j]!)) pivotRow = i;
+      for (let i = j + 1; i < m; i++) if (abs(a[i * m + j]!) > abs(a[pivotRow * m + j]!)) pivotRow = i;
       const pivot = a[pivotRow * m + j]!;
-      if (Math.abs(pivot) < 1e-11) return false;
+      if (abs(pivot) < 1e-11) return false;
       for (let k = 0; k < m; k++) {
         const [x, y] = [a[pivotRow * m + k]!, inverse[pivotRow * m + k]!];
         a[pivotRow * m + k] = a[j * m + k]!;
@@ -165,11 +168,11 @@ export class Simplex {
     const d = this.direction;
     let least = Infinity;
     for (let i = 0; i < this.rows; i++) {
-      if (d[i]! > PIVOT_TOLERANCE) least = Math.min(least, (Math.max(0, this.values[i]!) + TOLERANCE) / d[i]!);
+      if (d[i]! > PIVOT_TOLERANCE) least = min(least, (max(0, this.values[i]!) + TOLERANCE) / d[i]!);
     }
     let best = -1;
     for (let i = 0; i < this.rows; i++) {
-      if (d[i]! > PIVOT_TOLERANCE && Math.max(0, this.values[i]!) / d[i]! <= least && (best < 0 || d[i]! > d[best]!)) best = i;
+      if (d[i]! > PIVOT_TOLERANCE && max(0, this.values[i]!) / d[i]! <= least && (best < 0 || d[i]! > d[best]!)) best = i;
     }
     return best;
   }
@@ -177,7 +180,7 @@ export class Simplex {
   private pivot(entering: number, leaving: number, reduced: number): void {
     const m = this.rows;
     const d = this.direction;
-    const step = Math.max(0, this.values[leaving]!) / d[leaving]!;
+    const step = max(0, this.values[leaving]!) / d[leaving]!;
     const from = leaving * m;
     const inverse = this.inverse;
     // The pivot row is mostly zeros for long: only its other columns are touched.

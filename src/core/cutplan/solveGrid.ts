@@ -18,7 +18,9 @@ export interface GridState {
   readonly isImpossible: boolean;
 }
 
-const CORRECTIONS = 20;
+/** Plans built by value correction before the relaxation and after the first dive. */
+const EARLY_CORRECTIONS = 2;
+const CORRECTIONS = 15;
 const DIVES = 60;
 /** Dives before the patterns are listed. */
 const FIRST_DIVES = 2;
@@ -98,11 +100,8 @@ export function* solveGrid(
   }
   quickBounds(search, work);
   if (search.isOver) return search.state;
-  for (const plan of valueCorrection(problem, CORRECTIONS, work)) {
-    search.see(plan);
-    yield search.state;
-    if (search.isOver) return search.state;
-  }
+  yield* corrected(search, EARLY_CORRECTIONS, work);
+  if (search.isOver) return search.state;
   const steps = relax(problem, search.best?.uses.map(use => use.pattern) ?? [], work);
   let step = steps.next();
   for (; !step.done; step = steps.next()) yield search.state;
@@ -110,6 +109,7 @@ export function* solveGrid(
   const exact = exactBound(problem, root.duals, work);
   search.raise(exact.bound);
   for (let k = 0; k < DIVES && !search.isOver && !work.over; k++) {
+    if (k === 1) yield* corrected(search, CORRECTIONS, work);
     if (k === FIRST_DIVES) yield* listed(search, exact, POOL, work);
     for (const plan of search.isOver ? [] : dive(problem, root, k - 1, 1, sheet, work)) {
       search.see(plan);
@@ -118,6 +118,14 @@ export function* solveGrid(
     }
   }
   return search.state;
+}
+
+function* corrected(search: Search, tries: number, work: Work): Generator<GridState, void> {
+  for (const plan of valueCorrection(search.problem, tries, work)) {
+    search.see(plan);
+    if (search.isOver) return;
+    yield search.state;
+  }
 }
 
 /** The search over all patterns that can matter, where these are few enough to be listed. */

@@ -3,6 +3,9 @@ import { bestFills } from './knapsack';
 import { isDone, planOf, residual } from './residual';
 import type { Work } from './work';
 
+// Named here, since a script host may make every look at a global slow.
+const { ceil, floor, max, min } = Math;
+
 /** The pattern that loses least for what its pieces are worth. */
 function bestPattern(problem: GridProblem, values: Float64Array, work: Work): Pattern | undefined {
   const { widths, demand, stock } = problem;
@@ -13,6 +16,7 @@ function bestPattern(problem: GridProblem, values: Float64Array, work: Work): Pa
     demand,
     open.map(t => stock[t]!.capacity),
     work,
+    true,
   );
   let best: Pattern | undefined;
   let bestRatio = -1;
@@ -26,14 +30,20 @@ function bestPattern(problem: GridProblem, values: Float64Array, work: Work): Pa
 }
 
 /** Builds a plan pattern by pattern; pieces that ended in wasteful patterns become worth more for the next try. */
-function onePlan(problem: GridProblem, values: Float64Array, weight: number, work: Work): GridPlan | undefined {
+function* onePlan(
+  problem: GridProblem,
+  values: Float64Array,
+  weight: number,
+  work: Work,
+): Generator<undefined, GridPlan | undefined> {
   const uses: PatternUse[] = [];
   let rest: GridProblem | undefined = problem;
   while (rest && !isDone(rest)) {
     const pattern = bestPattern(rest, values, work);
-    if (!pattern) return undefined;
-    const most = Math.min(...pattern.items.map((item, k) => Math.floor(rest!.demand[item]! / pattern.counts[k]!)));
-    const times = Math.max(1, Math.min(rest.stock[pattern.stock]!.count, Math.ceil(most / 2)));
+    if (!pattern || work.over) return undefined;
+    yield undefined;
+    const most = min(...pattern.items.map((item, k) => floor(rest!.demand[item]! / pattern.counts[k]!)));
+    const times = max(1, min(rest.stock[pattern.stock]!.count, ceil(most / 2)));
     uses.push({ pattern, times });
     const { capacity } = problem.stock[pattern.stock]!;
     pattern.items.forEach((item, k) => {
@@ -49,9 +59,9 @@ function onePlan(problem: GridProblem, values: Float64Array, weight: number, wor
 /**
  * Sequential value correction (Mukhacheva; Belov and Scheithauer): a greedy method that learns from its own waste.
  * @param tries plans to build
- * @yields every plan
+ * @yields every plan, nothing in between
  */
 export function* valueCorrection(problem: GridProblem, tries: number, work: Work): Generator<GridPlan | undefined, void> {
   const values = Float64Array.from(problem.widths, width => width ** 1.02);
-  for (let k = 0; k < tries && !work.over; k++) yield onePlan(problem, values, 0.5 + (k % 5) * 0.1, work);
+  for (let k = 0; k < tries && !work.over; k++) yield yield* onePlan(problem, values, 0.5 + (k % 5) * 0.1, work);
 }
