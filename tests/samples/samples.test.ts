@@ -8,12 +8,12 @@ const folder = join(__dirname, '../../samples');
 const files = readdirSync(folder, { recursive: true, withFileTypes: true })
   .filter(entry => entry.isFile())
   .map(entry => join(relative(folder, entry.parentPath), entry.name).replaceAll('\\', '/'))
-  .filter(name => !name.startsWith('sources/'));
+  .filter(name => !/^(sources|pictures)\//.test(name));
 const workbooks = files.filter(name => name.endsWith('.xlsx'));
 
 /** Formulas of ours that a workbook holds at the least, so that comparing them cannot pass by comparing nothing. */
 const FEWEST_FORMULAS: Readonly<Record<string, number>> = {
-  'catalogue.xlsx': 0,
+  'catalogue.xlsx': 30,
   'job-sheet.xlsx': 110,
   'measurement-book.xlsx': 120,
 };

@@ -1,5 +1,6 @@
 import './worksheetHost';
 import type { CellErrorValue, CellValue, Worksheet } from 'exceljs';
+import { blockOf } from '../../../src/host/a1';
 
 /** Content of a cell as a host hands it to a function; an error as the host's error object; null is blank. */
 export type CachedValue = string | number | boolean | null | CustomFunctions.Error;
@@ -17,13 +18,11 @@ function plain(value: CellValue): CachedValue {
 
 /** The cells of a range, row by row. */
 export function blockOfCells(sheet: Worksheet, range: string): CachedValue[][] {
-  const [first, last = first] = range.replaceAll('$', '').split(':') as [string, string?];
-  const from = sheet.getCell(first);
-  const to = sheet.getCell(last as string);
+  const { row: top, column: left, rows, columns } = blockOf(range)!;
   const block: CachedValue[][] = [];
-  for (let row = Number(from.row); row <= Number(to.row); row++) {
+  for (let row = top + 1; row <= top + rows; row++) {
     const cells: CachedValue[] = [];
-    for (let column = Number(from.col); column <= Number(to.col); column++) {
+    for (let column = left + 1; column <= left + columns; column++) {
       const cell = sheet.findCell(row, column);
       // The library leaves results of 0 and "" out of a formula's value, not out of its result.
       cells.push(cell ? plain(cell.formula ? (cell.result as CellValue) : cell.value) : null);
