@@ -14,7 +14,12 @@ import { ISO_6605_RULE } from './proofTest';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
-  grid: { display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))', gap: tokens.spacingHorizontalM },
+  grid: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))',
+    alignItems: 'start',
+    gap: tokens.spacingHorizontalM,
+  },
   narrow: { minWidth: 0, width: '100%' },
 });
 

@@ -90,26 +90,33 @@ export function benchSteps(card: BenchCard, rule: ProofRule): readonly BenchStep
   ];
 }
 
-/** What stops this line: read before anything is cut. */
+/** Why an end must not be made; undefined where it may. */
+function stopOfEnd({ problem, die, dial, diameter, insertionDepth }: CrimpEnd): string | undefined {
+  if (problem) return problem;
+  const open = [!die && 'die', !dial && 'dial', !diameter && 'crimp diameter', !insertionDepth && 'insertion depth'];
+  const names = open.filter(Boolean).join(', ');
+  return names ? `${names} not stated: do not assemble before the maker’s data are here` : undefined;
+}
+
+/** What stops this line: read before anything is cut. Ends that are stopped by the same are named together. */
 export function stopsOf(card: BenchCard): readonly string[] {
-  const missing = card.ends.flatMap(end => {
-    if (end.problem) return [`End ${end.end}: ${end.problem}`];
-    const open = [
-      !end.die && 'die',
-      !end.dial && 'dial',
-      !end.diameter && 'crimp diameter',
-      !end.insertionDepth && 'insertion depth',
-    ];
-    const names = open.filter(Boolean);
-    return names.length > 0
-      ? [`End ${end.end}: ${names.join(', ')} not stated: do not assemble before the maker’s data are here`]
-      : [];
-  });
+  const [a, b] = card.ends.map(stopOfEnd);
+  const ends = a && a === b ? [`Ends A and B: ${a}`] : [a && `End A: ${a}`, b && `End B: ${b}`].flatMap(stop => stop || []);
   const turn =
     isTurned(card) && card.twist === undefined
       ? ['Both ends are bent, but the sheet gives no twist angle: ask before you crimp end B']
       : [];
-  return [...card.problems, ...missing, ...turn];
+  return [...card.problems, ...ends, ...turn];
+}
+
+/** Assemblies of one line for whose readings there is room on its card. */
+export const READING_ROWS = 3;
+
+/** Where the readings of further pieces go; "" where all have room. */
+export function furtherPieces({ quantity }: BenchCard): string {
+  if (quantity <= READING_ROWS) return '';
+  const last = quantity === READING_ROWS + 1 ? `Piece ${quantity}` : `Pieces ${READING_ROWS + 1} … ${quantity}`;
+  return ` ${last}: on the readings sheet.`;
 }
 
 /** Where the set-up of each end comes from; "" where nothing is known. */

@@ -1,6 +1,6 @@
 import { lengthText } from '../cuts/lengthCell';
 import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
-import { benchSteps, crimpLimits, crimpText, skiveShort, sourcesOf, stopsOf } from './benchSteps';
+import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, sourcesOf, stopsOf } from './benchSteps';
 import { CARD_STYLE } from './cardStyle';
 import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from './cautions';
 import { clockPicture } from './clockPicture';
@@ -16,9 +16,6 @@ export interface CardOptions {
   readonly today: string;
 }
 
-/** Assemblies of one line for whose readings there is room on its card. */
-const READING_ROWS = 3;
-
 function endRow(end: CrimpEnd, unit: string): Markup {
   return markup`<tr><th scope="row">${end.end}</th><td>${end.fitting || 'not stated'}${end.ferrule ? ` + ${end.ferrule}` : ''}</td>
 <td>${end.insertionDepth ? crimpText(end.insertionDepth) : '—'}</td><td>${skiveShort(end)}</td><td class="big">${end.die ?? '—'}</td><td class="big">${end.dial ?? '—'}</td>
@@ -29,8 +26,7 @@ function readingsTable(card: BenchCard): Markup {
   const pieces = Array.from({ length: Math.min(READING_ROWS, Math.max(1, card.quantity)) }, (_, index) => index + 1);
   const blank = (cells: number) => Array.from({ length: cells }, () => markup`<td></td>`);
   const rows = pieces.map(piece => markup`<tr><th scope="row">${piece}</th>${blank(5)}<td class="gap"></td>${blank(5)}</tr>`);
-  const more = card.quantity > READING_ROWS ? ` Pieces 4 … ${card.quantity}: on the readings sheet.` : '';
-  return markup`<table class="readings"><caption>Readings: ${WHERE_TO_MEASURE}.${more}</caption>
+  return markup`<table class="readings"><caption>Readings: ${WHERE_TO_MEASURE}.${furtherPieces(card)}</caption>
 <tr><th>piece</th><th>A 1</th><th>A 2</th><th>A 3</th><th>A 4</th><th>mean</th><td class="gap"></td><th>B 1</th><th>B 2</th><th>B 3</th><th>B 4</th><th>mean</th></tr>${rows}</table>`;
 }
 
@@ -64,13 +60,14 @@ ${sourcesOf(card) && markup`<p class="source">Set-up from ${sourcesOf(card)}</p>
 <footer>${card.note && markup`<b>${card.note}</b> · `}Made by ______________ Date ____________ Tested by ______________ · ${options.source}, ${options.today}</footer></article>`;
 }
 
-/** Bench cards as a page that a browser prints: one card a line, two a sheet of A4 or Letter. */
+/**
+ * Bench cards as a page that a browser prints: one card a line, as many a page of A4 or Letter as go on it (two, as a rule). They are
+ * rows of a table, for browsers repeat the foot of a table, here the cautions, on every page.
+ */
 export function cardPage(cards: readonly BenchCard[], options: CardOptions): string {
-  const cautions = markup`<aside class="cautions">${BENCH_CAUTIONS.join(' ')}</aside>`;
-  const sheets = Array.from(
-    { length: Math.ceil(cards.length / 2) },
-    (_, sheet) =>
-      markup`<section class="sheet">${cards.slice(2 * sheet, 2 * sheet + 2).map(card => cardMarkup(card, options))}${cautions}</section>`,
-  );
-  return printPage('Bench cards', CARD_STYLE, sheets);
+  const rows = cards.map(card => markup`<tr><td>${cardMarkup(card, options)}</td></tr>`);
+  const foot = markup`<tfoot><tr><td class="cautions">${BENCH_CAUTIONS.join(' ')}</td></tr></tfoot>`;
+  return printPage('Bench cards', CARD_STYLE, [
+    markup`<table class="sheet" role="presentation">${foot}<tbody>${rows}</tbody></table>`,
+  ]);
 }

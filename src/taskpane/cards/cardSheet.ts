@@ -3,7 +3,7 @@ import type { Change } from '../../host/workbook';
 import { lengthText } from '../cuts/lengthCell';
 import { SheetWriter, type WrittenCell } from '../cuts/sheetWriter';
 import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
-import { benchSteps, crimpLimits, crimpText, skiveShort, sourcesOf, stopsOf } from './benchSteps';
+import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, sourcesOf, stopsOf } from './benchSteps';
 import type { CardOptions } from './cardPage';
 import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from './cautions';
 import { textLines } from './textLines';
@@ -19,7 +19,6 @@ const WIDTHS = [44, 106, 62, 58, 66, 58, 58, 64, 72, 58, 58] as const;
 const MARGIN = 28;
 /** Points of height that Letter, the shorter paper, has for rows once the columns are scaled to its width. */
 const PAGE_POINTS = 920;
-const READING_ROWS = 3;
 
 /** A row of a card; kinds differ in looks only. */
 interface CardRow {
@@ -68,7 +67,6 @@ function turnText(card: BenchCard): string | undefined {
 
 function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
   const pieces = Math.min(READING_ROWS, Math.max(1, card.quantity));
-  const more = card.quantity > READING_ROWS ? ` Pieces 4 … ${card.quantity}: on the readings sheet.` : '';
   const turn = turnText(card);
   return [
     {
@@ -90,7 +88,7 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
       })),
     ),
     ...(turn ? text('text', turn) : []),
-    ...text('text', `Readings: ${WHERE_TO_MEASURE}.${more}`),
+    ...text('text', `Readings: ${WHERE_TO_MEASURE}.${furtherPieces(card)}`),
     { kind: 'heading', cells: ['piece', 'A 1', 'A 2', 'A 3', 'A 4', 'mean', 'B 1', 'B 2', 'B 3', 'B 4', 'mean'] },
     ...Array.from({ length: pieces }, (_, index): CardRow => ({ kind: 'readings', cells: [index + 1] })),
     ...(card.note ? text('text', card.note) : []),

@@ -2,9 +2,7 @@
 export const CARD_STYLE = `
 @page { margin: 8mm 10mm; }
 * { box-sizing: border-box; }
-body { margin: 0; font: 8.6pt/1.25 system-ui, "Segoe UI", "DejaVu Sans", sans-serif; color: #000; background: #fff; }
-.sheet { break-after: page; max-width: 186mm; margin: 0 auto; }
-.sheet:last-child { break-after: auto; }
+body { margin: 0; font: 8.3pt/1.25 system-ui, "Segoe UI", "DejaVu Sans", sans-serif; color: #000; background: #fff; }
 .card { border: 0.5mm solid #000; padding: 1.5mm 2.5mm; margin-bottom: 2.5mm; break-inside: avoid; }
 header { display: flex; justify-content: space-between; align-items: baseline; gap: 4mm; border-bottom: 0.3mm solid #000; }
 h2 { font-size: 12pt; margin: 0; }
@@ -15,7 +13,10 @@ header p, .facts { margin: 0.4mm 0; }
 table { border-collapse: collapse; width: 100%; margin: 0.8mm 0; }
 th, td { border: 0.2mm solid #555; padding: 0.3mm 1mm; text-align: left; vertical-align: middle; }
 th { font-weight: 600; }
-tr:first-child th { font-size: 6.5pt; font-weight: 400; }
+.sheet { width: 100%; max-width: 186mm; margin: 0 auto; }
+.sheet > * > tr { break-inside: avoid; }
+.sheet > * > tr > td { border: 0; padding: 0; }
+.ends tr:first-child > th, .readings tr:first-child > th { font-size: 6.5pt; font-weight: 400; }
 .big { font-size: 11pt; font-weight: 700; white-space: nowrap; }
 .work { display: flex; gap: 3mm; }
 ol { list-style: none; margin: 0; padding: 0; flex: 1; columns: 2; column-gap: 4mm; }
@@ -24,7 +25,10 @@ li { display: flex; gap: 1.2mm; break-inside: avoid; padding: 0.25mm 0; }
 .turn { flex: none; width: 34mm; margin: 0; font-size: 6.5pt; line-height: 1.2; }
 .clock { width: 30mm; display: block; margin: 0 auto; }
 .readings td, .readings th { height: 5.2mm; text-align: center; }
-.readings tr:first-child th { height: auto; }
+.readings .sheet { width: 100%; max-width: 186mm; margin: 0 auto; }
+.sheet > * > tr { break-inside: avoid; }
+.sheet > * > tr > td { border: 0; padding: 0; }
+tr:first-child th { height: auto; }
 .readings .gap { border: 0; width: 2mm; padding: 0; }
 .readings caption { text-align: left; font-size: 7pt; }
 .source { font-size: 7pt; margin: 0 0 0.8mm; }

@@ -2,7 +2,12 @@ import { Checkbox, Field, Input, makeStyles, Radio, RadioGroup, Select, tokens }
 import { freshSettings, type CutSettingsText, type ReadSettings } from './cutSettings';
 
 const useStyles = makeStyles({
-  grid: { display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))', gap: tokens.spacingHorizontalM },
+  grid: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))',
+    alignItems: 'start',
+    gap: tokens.spacingHorizontalM,
+  },
   // Inputs would else be as wide as their usual text.
   narrow: { minWidth: 0, width: '100%' },
 });

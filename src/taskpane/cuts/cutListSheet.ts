@@ -6,7 +6,6 @@ import { lengthText } from './lengthCell';
 import type { PlannedCut, PlannedReel } from './plannedReel';
 import { SheetWriter, type WrittenCell } from './sheetWriter';
 
-const HEADING_ROW = 4;
 const HEAD_FILL = '#E7EDF3';
 
 /** Format of lengths: millimetres as they come, fractions of an inch. */
@@ -38,6 +37,11 @@ function noteOf(reel: PlannedReel, index: number, settings: CutSettings): string
   return [first, last && reel.left.gt(0) ? last : '', reel.cuts[index]!.line.note ?? ''].filter(Boolean).join('; ');
 }
 
+/** A line's number as a number, any other name as text. */
+function lineCell(line: string): WrittenCell {
+  return /^[1-9]\d{0,8}$/.test(line) ? Number(line) : line;
+}
+
 function rowsOf(reels: readonly PlannedReel[], settings: CutSettings): WrittenCell[][] {
   let cutNumber = 0;
   return reels.flatMap((reel, reelIndex) => {
@@ -53,7 +57,7 @@ function rowsOf(reels: readonly PlannedReel[], settings: CutSettings): WrittenCe
         reel.rack.place,
         reel.rack.lot,
         cut.length.toNumber(),
-        cut.line.line,
+        lineCell(cut.line.line),
         cut.line.label,
         `${cut.piece} of ${cut.line.quantity}`,
         left.toNumber(),
@@ -85,18 +89,20 @@ export function cutListSheet(
     squaring && `squaring ${length(squaring)}`,
     keep && `ends from ${length(keep)} are kept`,
   ];
+  const head = [['Cut list'], [source], [`${rules.filter(Boolean).join(', ')}.`], ...summaries.map(summary => [summary])];
+  const headingRow = head.length + 1;
   const writer = new SheetWriter(sheet)
-    .values(0, 0, [['Cut list'], [source], [`${rules.filter(Boolean).join(', ')}. ${summaries.join(' ')}`]])
+    .values(0, 0, head)
     .style(0, 0, 1, 1, { bold: true, fontSize: 14 })
-    .format(HEADING_ROW + 1, 6, rows.length, 1, lengthFormat(settings))
-    .format(HEADING_ROW + 1, 10, rows.length, 1, lengthFormat(settings))
-    .format(HEADING_ROW + 1, 9, rows.length, 1, '@')
-    .values(HEADING_ROW, 0, [headings(settings), ...rows])
-    .style(HEADING_ROW, 0, 1, columns, { bold: true, fill: HEAD_FILL, wrap: true })
-    .style(HEADING_ROW, 0, rows.length + 1, columns, { border: 'all' })
-    .style(HEADING_ROW + 1, 6, rows.length, 1, { bold: true })
+    .format(headingRow + 1, 6, rows.length, 1, lengthFormat(settings))
+    .format(headingRow + 1, 10, rows.length, 1, lengthFormat(settings))
+    .format(headingRow + 1, 9, rows.length, 1, '@')
+    .values(headingRow, 0, [headings(settings), ...rows])
+    .style(headingRow, 0, 1, columns, { bold: true, fill: HEAD_FILL, wrap: true })
+    .style(headingRow, 0, rows.length + 1, columns, { border: 'all' })
+    .style(headingRow + 1, 6, rows.length, 1, { bold: true })
     .widths(38, 34, 36, 100, 70, 70, 76, 56, 170, 54, 80, 220);
-  let first = HEADING_ROW + 1;
+  let first = headingRow + 1;
   reels.forEach((reel, index) => {
     if (index % 2 === 1) writer.style(first, 0, reel.cuts.length, columns, { fill: '#F4F6F8' });
     first += reel.cuts.length;
@@ -104,8 +110,8 @@ export function cutListSheet(
   return writer
     .page({
       orientation: 'landscape',
-      printArea: addressOf({ row: 0, column: 0, rows: HEADING_ROW + 1 + rows.length, columns }),
-      titleRows: `${HEADING_ROW + 1}:${HEADING_ROW + 1}`,
+      printArea: addressOf({ row: 0, column: 0, rows: headingRow + 1 + rows.length, columns }),
+      titleRows: `${headingRow + 1}:${headingRow + 1}`,
       fitWidth: true,
     })
     .done();

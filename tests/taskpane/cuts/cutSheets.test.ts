@@ -67,9 +67,9 @@ test('all changes touch the new sheet only, the sheet is added first, and blocks
 });
 
 test('the cut list prints its headings on every page, all columns on one', async () => {
-  const changes = cutListSheet('Cut list', await planned(), settings, '', []);
+  const changes = cutListSheet('Cut list', await planned(), settings, '', ['Larch: proven best.']);
   const page = changes.find(change => change.kind === 'page');
-  expect(page).toMatchObject({ page: { orientation: 'landscape', printArea: 'A1:L10', titleRows: '5:5', fitWidth: true } });
+  expect(page).toMatchObject({ page: { orientation: 'landscape', printArea: 'A1:L11', titleRows: '6:6', fitWidth: true } });
 });
 
 test('the rack afterwards can be read as a rack again: whole pieces, ends worth keeping, other hoses untouched', async () => {

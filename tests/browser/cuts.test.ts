@@ -1,0 +1,155 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Workbook } from 'exceljs';
+import type { Browser, Page } from 'playwright-core';
+import { readXlsx } from './readSaved';
+import { demoSheets } from '../taskpane/cuts/demoWorkbook';
+import { launch } from './launch';
+import { serveDist } from './serveDist';
+
+const ARTIFACTS = join(__dirname, '../../artifacts');
+const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveDist>>;
+let page: Page;
+const complaints: string[] = [];
+const workers: string[] = [];
+
+async function demoFile(): Promise<Buffer> {
+  const book = new Workbook();
+  for (const [name, rows] of Object.entries(demoSheets)) book.addWorksheet(name).addRows(rows.map(row => [...row]));
+  return Buffer.from(await book.xlsx.writeBuffer());
+}
+
+const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 30_000 });
+const pane = () => page.getByRole('complementary', { name: 'Task pane' });
+const tab = (name: string) => pane().getByRole('tab', { name, exact: true });
+
+/** The page that a Print button sends to the printer, as PDF and its number of pages. */
+async function printed(button: string, name: string, cssSize: boolean): Promise<{ html: string; pages: number }> {
+  await page.locator('iframe[title="Page to print"]').evaluateAll(frames => frames.forEach(frame => frame.remove()));
+  await pane().getByRole('button', { name: button }).click();
+  const frame = page.locator('iframe[title="Page to print"]');
+  await frame.waitFor({ state: 'attached', timeout: 10_000 });
+  const html = (await frame.getAttribute('srcdoc'))!;
+  const sheet = await browser.newPage();
+  await sheet.setContent(html);
+  const pdf = await sheet.pdf(cssSize ? { preferCSSPageSize: true } : { format: 'A4' });
+  await sheet.close();
+  writeFileSync(join(ARTIFACTS, `${name}.pdf`), pdf);
+  return { html, pages: pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)!.length };
+}
+
+beforeAll(async () => {
+  mkdirSync(ARTIFACTS, { recursive: true });
+  server = await serveDist();
+  browser = await launch();
+  page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+  page.on('pageerror', error => complaints.push(error.message));
+  page.on('worker', worker => workers.push(worker.url()));
+  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
+  await page.goto(`${server.url}preview.html`);
+  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
+  await idle();
+  await page.setInputFiles('input[type=file]', { name: 'week.xlsx', mimeType: XLSX, buffer: await demoFile() });
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+  await idle();
+  await tab('Cuts').click();
+}, 90_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+describe('panel Cuts on the try-out page', () => {
+  it('plans the cuts in a worker and shows every reel', async () => {
+    await pane().getByLabel(/^Kerf/).fill('3');
+    await pane()
+      .getByLabel(/^Squaring/)
+      .fill('20');
+    await pane()
+      .getByLabel(/^Keep from/)
+      .fill('500');
+    const before = workers.length;
+    await pane().getByRole('button', { name: 'Plan the cuts' }).click();
+    await pane().getByRole('region', { name: 'Larch DN 12' }).waitFor({ timeout: 20_000 });
+    expect(workers.length).toBeGreaterThan(before);
+    expect(await pane().getByText('Proven best: no plan loses less.').count()).toBeGreaterThan(0);
+    expect(
+      await pane()
+        .getByRole('img', { name: /to scale/ })
+        .count(),
+    ).toBeGreaterThan(1);
+    expect(
+      await pane()
+        .getByText(/Buy 1 reel of 20000 mm/)
+        .count(),
+    ).toBe(1);
+    await pane()
+      .getByRole('img', { name: /to scale/ })
+      .first()
+      .scrollIntoViewIfNeeded();
+    await page.screenshot({ path: join(ARTIFACTS, 'cuts-plan.png') });
+  }, 40_000);
+
+  it('keeps everything within a pane 320 points wide', async () => {
+    const wide = await pane()
+      .getByRole('region', { name: 'Larch DN 12' })
+      .evaluate(region => {
+        const holder = region.closest<HTMLElement>('main')!;
+        holder.style.width = '320px';
+        const overflow = holder.scrollWidth - holder.clientWidth;
+        holder.style.width = '';
+        return overflow;
+      });
+    expect(wide).toBeLessThanOrEqual(0);
+  });
+
+  it('writes the cut list and the rack as new sheets', async () => {
+    await pane().getByRole('button', { name: 'Write cut list and rack as new sheets' }).click();
+    await pane().getByRole('button', { name: 'Cut list', exact: true }).click();
+    await page.screenshot({ path: join(ARTIFACTS, 'cuts-list.png') });
+    await page.getByText('Jobs', { exact: true }).click();
+  }, 20_000);
+
+  it('makes bench cards that print two a page, with cautions, and a sheet with them', async () => {
+    await tab('Bench cards').click();
+    const cards = await printed('Print cards', 'bench-cards', false);
+    // Seven lines, two a page.
+    expect(cards.html.match(/class="card"/g)).toHaveLength(7);
+    expect(cards.pages).toBe(4);
+    await pane().getByRole('button', { name: 'Write as a new sheet' }).click();
+    await pane().getByRole('button', { name: 'Bench cards', exact: true }).click();
+    await page.screenshot({ path: join(ARTIFACTS, 'cuts-cards.png') });
+    await page.getByText('Jobs', { exact: true }).click();
+  }, 30_000);
+
+  it('makes tags at the size of the labels', async () => {
+    await tab('Tags').click();
+    await pane()
+      .getByLabel(/^Maker/)
+      .fill('Beet workshop (invented)');
+    const tags = await printed('Print tags', 'tags', true);
+    expect(tags.html.match(/class="tag"/g)).toHaveLength(24);
+    expect(tags.pages).toBe(2);
+  }, 30_000);
+
+  it('saves the new sheets with what they are printed with', async () => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as .xlsx' }).click(),
+    ]);
+    const book = await readXlsx(await download.createReadStream());
+    expect(book.worksheets.map(sheet => sheet.name)).toEqual(['Jobs', 'Rack', 'Hoses', 'Cut list', 'Rack after', 'Bench cards']);
+    const list = book.getWorksheet('Cut list')!;
+    expect(list.pageSetup).toMatchObject({ orientation: 'landscape', printTitlesRow: '8:8' });
+    expect(list.getCell('A9').value).toBe('☐');
+    const cards = book.getWorksheet('Bench cards')!;
+    expect(cards.pageSetup.orientation).toBe('portrait');
+    expect(String(cards.getCell('A1').value)).toBe('Line 1: Topper lift');
+  }, 30_000);
+
+  it('complained about nothing', () => expect(complaints).toEqual([]));
+});

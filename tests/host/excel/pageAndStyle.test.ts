@@ -1,0 +1,49 @@
+import { setPage } from '../../../src/host/excel/setPage';
+
+/** What setPage touches of a worksheet; everything is written, nothing read. */
+function sheet() {
+  const calls: string[] = [];
+  const pageLayout: Record<string, unknown> = {
+    setPrintArea: (area: string) => calls.push(`area ${area}`),
+    setPrintTitleRows: (rows: string) => calls.push(`titles ${rows}`),
+  };
+  const horizontalPageBreaks = { add: (cell: string) => calls.push(`break ${cell}`) };
+  return { calls, pageLayout, worksheet: { pageLayout, horizontalPageBreaks } as unknown as Excel.Worksheet };
+}
+
+function excelWith(isSupported: boolean): void {
+  Object.assign(globalThis, {
+    Excel: { PageOrientation: { landscape: 'Landscape', portrait: 'Portrait' } },
+    Office: { context: { requirements: { isSetSupported: () => isSupported } } },
+  });
+}
+
+const page = {
+  orientation: 'landscape',
+  printArea: 'A1:L20',
+  titleRows: '5:5',
+  fitWidth: true,
+  margin: 28,
+  breaksBefore: [11, 31],
+} as const;
+
+test('print area, title rows, breaks, orientation, margins and scale go to Excel', () => {
+  excelWith(true);
+  const { calls, pageLayout, worksheet } = sheet();
+  setPage(worksheet, page);
+  expect(calls).toEqual(['area A1:L20', 'titles $5:$5', 'break A11', 'break A31']);
+  expect(pageLayout).toMatchObject({
+    orientation: 'Landscape',
+    zoom: { horizontalFitToPages: 1 },
+    leftMargin: 28,
+    bottomMargin: 28,
+  });
+});
+
+test('an Excel without page layout (before ExcelApi 1.9) writes the sheet all the same', () => {
+  excelWith(false);
+  const { calls, pageLayout, worksheet } = sheet();
+  setPage(worksheet, page);
+  expect(calls).toEqual([]);
+  expect(pageLayout.orientation).toBeUndefined();
+});
