@@ -148,6 +148,7 @@ describe('panel Cuts on the try-out page', () => {
     expect(list.getCell('A9').value).toBe('☐');
     const cards = book.getWorksheet('Bench cards')!;
     expect(cards.pageSetup.orientation).toBe('portrait');
+    expect(cards.pageSetup.margins?.left).toBeCloseTo(28 / 72, 3);
     expect(String(cards.getCell('A1').value)).toBe('Line 1: Topper lift');
   }, 30_000);
 

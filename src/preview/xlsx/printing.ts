@@ -14,6 +14,14 @@ export function readPrinting({ pageSetup }: Worksheet): PageSetup | undefined {
   return Object.keys(page).length > 0 ? page : undefined;
 }
 
+const POINTS_PER_INCH = 72;
+
+/** A file counts margins in inches; head and foot lines keep half of the margin. */
+function marginsOf(points: number) {
+  const inches = points / POINTS_PER_INCH;
+  return { left: inches, right: inches, top: inches, bottom: inches, header: inches / 2, footer: inches / 2 };
+}
+
 /** Writes how a sheet is printed, as it was read or as the task pane set it. */
 export function writePrinting(sheet: Partial<IWorksheetData>, worksheet: Worksheet): void {
   const page = (sheet.custom as { page?: PageSetup } | null | undefined)?.page;
@@ -22,6 +30,7 @@ export function writePrinting(sheet: Partial<IWorksheetData>, worksheet: Workshe
     ...(page.orientation && { orientation: page.orientation }),
     ...(page.printArea && { printArea: page.printArea }),
     ...(page.titleRows && { printTitlesRow: page.titleRows }),
+    ...(page.margin !== undefined && { margins: marginsOf(page.margin) }),
     ...(page.fitWidth && { fitToPage: true, fitToWidth: 1, fitToHeight: 0 }),
   });
   // A break stands below the row before.
