@@ -154,7 +154,7 @@ function reasonOf(recipe: Recipe, columns: Columns, catalogue: CatalogueState, u
   const missing = recipe.needs.filter(role => !columns[role]).map(role => ROLES[role].label);
   if (missing.length > 0) return `Needs a column for: ${missing.join(', ')}.`;
   if (recipe.catalogue && !catalogue.present)
-    return 'Needs the parts data: this workbook has no cell named Catalogue (panel Parts).';
+    return 'Needs the parts data: no cell of this workbook is named Catalogue and holds =HOSE.CATALOGUE(…).';
   if (recipe.unitMatters && unit && catalogue.unit && unit !== catalogue.unit)
     return `The overall lengths are in ${unit}, the catalogue is in ${catalogue.unit}: they must be the same.`;
   return undefined;

@@ -128,7 +128,7 @@ test('what is missing is said in words, and columns that need no catalogue stay 
   const columns = proposeColumns(used, findTable(used, at('B5'))!);
   const reasons = Object.fromEntries(offersFor(columns, NONE).map(offer => [offer.id, offer.reason]));
   expect(reasons.cutLength).toBeUndefined();
-  expect(reasons.dieA).toMatch(/no cell named Catalogue/);
+  expect(reasons.dieA).toMatch(/named Catalogue/);
   expect(reasons.check).toBe('Needs a column for: Readings, Target diameter, Tolerance.');
   const inches = offersFor(columns, { present: true, unit: 'in' }, 'mm').find(offer => offer.id === 'pressure');
   expect(inches?.reason).toMatch(/lengths are in mm, the catalogue is in in/);
