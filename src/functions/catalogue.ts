@@ -187,7 +187,7 @@ export function findHose(
  * Fittings of an end form that have crimp data for a hose.
  * @customfunction FINDFITTING FINDFITTING
  * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
- * @param {any[][]} hose Name of the hose.
+ * @param {any[][]} hose Name of the hose, one value of text, as in the table Hoses.
  * @param {any[][]} endForm End form, as it stands in Fittings' End form, like "24° cone" or, with the series, "24° cone L".
  * @param {any[][]} [angle] Angle in degrees, 0 = straight (blank = any).
  * @returns {any[][]} Table with the header Fitting, End form, Thread, Angle, Price. #N/A where there is none.
