@@ -4,7 +4,7 @@ import { CardsView } from '../cards/CardsView';
 import type { PanelProps } from '../panels';
 import { TagsView } from '../tags/TagsView';
 import { CutPlanView } from './CutPlanView';
-import { cutPlanSolver } from './solver/cutPlanSolver';
+import { cutPlanSolver } from './cutPlanSolver';
 
 const useStyles = makeStyles({ panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
