@@ -66,6 +66,7 @@ export function HoseResult({
 }) {
   const styles = useStyles();
   const { job, totals, reels } = plan;
+  const notes = job.lines.flatMap(line => (line.note ? [`Line ${line.line}: ${line.note}.`] : []));
   return (
     <section className={styles.hose} aria-label={job.hose}>
       <Subtitle2 as="h3">{job.hose}</Subtitle2>
@@ -80,6 +81,11 @@ export function HoseResult({
       {job.warnings.length > 0 && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>{job.warnings.join(' ')}</MessageBarBody>
+        </MessageBar>
+      )}
+      {notes.length > 0 && (
+        <MessageBar intent="info" layout="multiline">
+          <MessageBarBody>{notes.join(' ')}</MessageBarBody>
         </MessageBar>
       )}
       {totals && (

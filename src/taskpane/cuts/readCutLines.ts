@@ -45,6 +45,22 @@ function limitsOf(table: SheetTable<JobField>, row: number, overall: Decimal, un
   return bore && lengthLimits(overall, bore, unit, usualLengthRule(unit));
 }
 
+/** Overall length with its limits, or why they cannot be checked: that is worth a note, but no reason not to cut. */
+function finishedLength(
+  table: SheetTable<JobField>,
+  row: number,
+  unit: LengthUnit,
+): { readonly overall?: Decimal; readonly limits?: LengthRange; readonly note?: string } {
+  try {
+    const column = table.columns.overall;
+    const overall = lengthOfCell(cellOf(table, row, 'overall'), 'overall length', column?.unit ?? '', unit);
+    return overall ? { overall, limits: limitsOf(table, row, overall, unit) } : {};
+  } catch (error) {
+    if (!(error instanceof TradeError)) throw error;
+    return { note: `length limits not checked: ${error.message}` };
+  }
+}
+
 function readLine(table: SheetTable<JobField>, row: number, unit: LengthUnit, step: Decimal): CutLine | undefined {
   const length = (field: JobField, label: string) =>
     lengthOfCell(cellOf(table, row, field), label, table.columns[field]?.unit ?? '', unit);
@@ -55,8 +71,7 @@ function readLine(table: SheetTable<JobField>, row: number, unit: LengthUnit, st
   if (!wanted) throw new TradeError('blank', 'cut length', 'is blank', 'fill it in');
   const quantity = countOfCell(cellOf(table, row, 'quantity'), 'quantity');
   if (quantity === undefined) throw new TradeError('blank', 'quantity', 'is blank', 'fill it in');
-  const overall = length('overall', 'overall length');
-  const limits = overall && limitsOf(table, row, overall, unit);
+  const { overall, limits, note } = finishedLength(table, row, unit);
   const { cutLength, isOtherWay } = benchCut(wanted, step, unit, overall && limits && { overall, limits });
   const number = String(sheetRow(table, row));
   return {
@@ -71,7 +86,7 @@ function readLine(table: SheetTable<JobField>, row: number, unit: LengthUnit, st
     limits,
     note: isOtherWay
       ? `cut ${lengthText(cutLength, unit)} for ${lengthText(wanted, unit)}: the nearer step would miss the length limits`
-      : undefined,
+      : note,
   };
 }
 

@@ -18,7 +18,7 @@ export async function writeCuts(
   const names = [freeSheetName('Cut list', taken, today), freeSheetName('Rack after', taken, today)] as const;
   const reels = plans.flatMap(plan => plan.reels);
   const source = `From sheet ${jobSheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
-  const summaries = plans.map(plan => summarySentence(plan, settings.unit));
+  const summaries = plans.flatMap(plan => [summarySentence(plan, settings.unit), ...plan.job.warnings]);
   await workbook.write([
     ...cutListSheet(names[0], reels, settings, source, summaries),
     ...rackAfterSheet(names[1], rack.rows, reels, settings, rack.problems),

@@ -100,6 +100,15 @@ test('hose beyond the age limit is warned of', async () => {
   expect(within(ten).getByText(/A3, lot L66 was made 2019-05-01: older than your limit/)).toBeTruthy();
 });
 
+test('a coarse bench: what is cut the other way to keep the length limits is said', async () => {
+  open();
+  // The nearest step, 1164, is 4.5 mm short; DIN 20066 (memory) allows 4 at 1250 mm, and 12 over.
+  fill(/^Bench step/, '12');
+  await plan();
+  const twelve = await screen.findByRole('region', { name: 'Larch DN 12' });
+  expect(within(twelve).getByText(/Line 1: cut 1176 for 1168\.5: the nearer step would miss the length limits/)).toBeTruthy();
+});
+
 test('bench cards and tags are written as new sheets from the same lines', async () => {
   const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
   render(

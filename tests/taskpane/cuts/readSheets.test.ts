@@ -82,6 +82,20 @@ test('without limits on the sheet those of DIN 20066 serve: 1250 mm, DN 12 is 12
   expect([line!.limits!.shortest.toString(), line!.limits!.longest.toString()]).toEqual(['1246', '1262']);
 });
 
+test('limits that cannot be known are noted and do not keep a line from being cut', () => {
+  const table = jobTable(
+    sheetContent([
+      ['Hose', 'Qty', 'Overall length (mm)', 'Bore (mm)', 'Cut length (mm)', 'Shortest (mm)', 'Longest (mm)'],
+      ['Rowan', 1, 1250, 76.2, 1168.5, { error: '#VALUE!', sentence: 'bore is 76.2 mm: DIN 20066 ends at DN 50' }, ''],
+      ['Rowan', 1, 1250, 76.2, 1168.5, '', ''],
+    ]),
+  )!;
+  const { lines, problems } = readCutLines(table, 'mm', one);
+  expect(problems).toEqual([]);
+  expect(lines.map(line => line.cutLength.toString())).toEqual(['1169', '1169']);
+  for (const line of lines) expect(line.note).toMatch(/^length limits not checked: .*DIN 20066 ends at DN 50/);
+});
+
 test('a table without a hose column is no job table', () => {
   expect(
     jobTable(
