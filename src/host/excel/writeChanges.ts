@@ -61,32 +61,70 @@ function applyStyle({ format }: Excel.Range, style: CellStyle): void {
   for (const edge of edges) format.borders.getItem(edge).style = 'Continuous';
 }
 
-/** Writes cells; where they are more than a request takes, in pieces of whole rows. */
-async function writeCells(context: Excel.RequestContext, at: RangeAddress, cells: Cells, kind: 'values' | 'formulas') {
-  const worksheet = context.workbook.worksheets.getItem(at.sheet);
-  const block = blockOf(at.address)!;
-  const bytes = cells.reduce((sum, row) => row.reduce<number>((part, cell) => part + 8 + 2 * String(cell).length, sum), 0);
-  const pieces = Math.max(1, Math.ceil(bytes / MOST_BYTES));
-  const rows = Math.ceil(cells.length / pieces);
-  for (let first = 0; first < cells.length; first += rows) {
-    const part = cells.slice(first, first + rows);
-    const range = worksheet.getRange(addressOf({ ...block, row: block.row + first, rows: part.length }));
-    if (kind === 'values') range.values = part.map(row => row.map(literal));
-    else range.formulas = part.map(row => [...row]);
-    if (pieces > 1) await context.sync();
+/** What waits to be sent: synced before it grows beyond what one request takes. */
+class Request {
+  private bytes = 0;
+
+  constructor(readonly context: Excel.RequestContext) {}
+
+  async add(cells: Cells): Promise<void> {
+    const more = bytesOf(cells);
+    if (this.bytes > 0 && this.bytes + more > MOST_BYTES) {
+      await this.context.sync();
+      this.bytes = 0;
+    }
+    this.bytes += more;
   }
 }
 
-async function apply(context: Excel.RequestContext, change: Change): Promise<void> {
-  const { worksheets, names } = context.workbook;
+const bytesOf = (cells: Cells) =>
+  cells.reduce((sum, row) => row.reduce<number>((part, cell) => part + 8 + 2 * String(cell).length, sum), 0);
+
+/** Writes cells; where they are more than a request takes, in pieces of whole rows. */
+async function writeCells(request: Request, at: RangeAddress, cells: Cells, kind: 'values' | 'formulas') {
+  const worksheet = request.context.workbook.worksheets.getItem(at.sheet);
+  const block = blockOf(at.address)!;
+  const rows = Math.ceil(cells.length / Math.max(1, Math.ceil(bytesOf(cells) / MOST_BYTES)));
+  for (let first = 0; first < cells.length; first += rows) {
+    const part = cells.slice(first, first + rows);
+    await request.add(part);
+    const range = worksheet.getRange(addressOf({ ...block, row: block.row + first, rows: part.length }));
+    if (kind === 'values') range.values = part.map(row => row.map(literal));
+    else range.formulas = part.map(row => [...row]);
+  }
+}
+
+/** Names of the changes that the workbook has already: they are moved, not added twice. */
+async function standingNames(context: Excel.RequestContext, changes: readonly Change[]): Promise<ReadonlySet<string>> {
+  const wanted = changes.flatMap(change => (change.kind === 'name' ? [change.name] : []));
+  if (wanted.length === 0) return new Set();
+  const items = wanted.map(name => context.workbook.names.getItemOrNullObject(name));
+  for (const item of items) item.load('name');
+  await context.sync();
+  return new Set(wanted.filter((_, index) => !items[index]!.isNullObject));
+}
+
+/** In its turn among the changes, because the sheet it refers to may have been added by one before it. */
+function setName({ workbook }: Excel.RequestContext, name: string, { sheet, address }: RangeAddress, stands: boolean): void {
+  if (!stands) {
+    workbook.names.add(name, workbook.worksheets.getItem(sheet).getRange(address));
+    return;
+  }
+  const fixed = addressOf(blockOf(address)!).replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
+  workbook.names.getItem(name).formula = `=${sheetInFormula(sheet)}!${fixed}`;
+}
+
+async function apply(request: Request, change: Change, standing: ReadonlySet<string>): Promise<void> {
+  const { context } = request;
+  const { worksheets } = context.workbook;
   switch (change.kind) {
     case 'addSheet':
       worksheets.add(change.sheet);
       return;
     case 'values':
-      return writeCells(context, change.at, change.values, 'values');
+      return writeCells(request, change.at, change.values, 'values');
     case 'formulas':
-      return writeCells(context, change.at, change.formulas, 'formulas');
+      return writeCells(request, change.at, change.formulas, 'formulas');
     case 'format':
       // A single value is set on every cell of the range; the declared type knows tables only.
       worksheets.getItem(change.at.sheet).getRange(change.at.address).numberFormat = change.numberFormat as unknown as string[][];
@@ -95,28 +133,9 @@ async function apply(context: Excel.RequestContext, change: Change): Promise<voi
       return applyStyle(worksheets.getItem(change.at.sheet).getRange(change.at.address), change.style);
     case 'page':
       return setPage(worksheets.getItem(change.sheet), change.page);
-    case 'name': {
-      const { sheet, address } = change.refersTo;
-      names.add(change.name, worksheets.getItem(sheet).getRange(address));
-      return;
-    }
+    case 'name':
+      return setName(context, change.name, change.refersTo, standing.has(change.name));
   }
-}
-
-/** A name that exists is moved, not added twice. */
-async function moveNames(context: Excel.RequestContext, changes: readonly Change[]): Promise<readonly Change[]> {
-  const wanted = changes.flatMap(change => (change.kind === 'name' ? [change] : []));
-  if (wanted.length === 0) return changes;
-  const items = wanted.map(({ name }) => context.workbook.names.getItemOrNullObject(name));
-  for (const item of items) item.load('name');
-  await context.sync();
-  const standing = wanted.filter((_, index) => !items[index]!.isNullObject);
-  for (const { name, refersTo } of standing) {
-    const block = blockOf(refersTo.address)!;
-    const fixed = addressOf(block).replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
-    context.workbook.names.getItem(name).formula = `=${sheetInFormula(refersTo.sheet)}!${fixed}`;
-  }
-  return changes.filter(change => !(standing as readonly Change[]).includes(change));
 }
 
 /** Writes all changes: checked first, then in one sync (more where they exceed what one request takes), one undo step. */
@@ -124,7 +143,9 @@ export async function writeChanges(changes: readonly Change[]): Promise<void> {
   if (changes.length === 0) return;
   await run(async context => {
     await check(context, changes);
-    for (const change of await moveNames(context, changes)) await apply(context, change);
+    const standing = await standingNames(context, changes);
+    const request = new Request(context);
+    for (const change of changes) await apply(request, change, standing);
     await context.sync();
   });
 }

@@ -74,6 +74,34 @@ test('a batch is written whole: new sheet, text that must stay text, formulas', 
   ]);
 });
 
+test('a name that stands is moved, after the sheet it goes to was added; a new one is added', async () => {
+  const excel = select(0, 0, 1, 1);
+  await excelWorkbook().write([
+    { kind: 'addSheet', sheet: 'Parts list' },
+    { kind: 'name', name: 'Catalogue', refersTo: { sheet: 'Parts list', address: 'A1:B2' } },
+    { kind: 'name', name: 'Rack', refersTo: { sheet: 'Parts list', address: 'D1' } },
+  ]);
+  expect(excel.written).toEqual(['add Parts list', "name Catalogue ='Parts list'!$A$1:$B$2", 'name Rack']);
+});
+
+test('what exceeds one request of Excel on the web goes in pieces of whole rows, several changes together too', async () => {
+  const excel = select(0, 0, 1, 1);
+  const row = ['x'.repeat(30_000)];
+  const rows = (count: number) => Array.from({ length: count }, () => row);
+  const value = (address: string, count: number) =>
+    ({ kind: 'values', at: { sheet: 'Jobs', address }, values: rows(count) }) as const;
+  await excelWorkbook().write([value('F1:F40', 40), value('G1:G40', 40)]);
+  // One sync checks, one sends the first column, one the second; the run's closing one sends nothing more.
+  expect(excel.syncs).toBe(4);
+  excel.written.length = 0;
+  await excelWorkbook().write([value('H1:H120', 120)]);
+  expect(excel.written.map(text => text.slice(0, text.indexOf(' =')))).toEqual([
+    'values of Jobs!H1:H40',
+    'values of Jobs!H41:H80',
+    'values of Jobs!H81:H120',
+  ]);
+});
+
 test.each([
   ['a sheet that is there already', { kind: 'addSheet', sheet: 'Jobs' }, /already a sheet "Jobs"/],
   ['a sheet that is not there', { kind: 'values', at: { sheet: 'Gone', address: 'A1' }, values: [[1]] }, /no longer there/],

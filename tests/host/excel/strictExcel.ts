@@ -185,7 +185,13 @@ export function strictExcel(
       }),
       {
         add: (defined: string) => writes.push(() => state.written.push(`name ${defined}`)),
-        getItemOrNullObject: () => guarded(pending, () => undefined, {}),
+        getItemOrNullObject: (defined: string) =>
+          guarded(pending, () => (defined === 'Catalogue' ? { name: defined } : undefined), {}),
+        getItem: (defined: string) => ({
+          set formula(formula: string) {
+            writes.push(() => state.written.push(`name ${defined} ${formula}`));
+          },
+        }),
       },
     );
     const context = {
