@@ -25,14 +25,24 @@ export function shortCost(problem: GridProblem): number {
 
 /** A further row: Σ coefficient · times ≥ demand. */
 export interface ExtraRow {
+  /** Equal rows of different programs have equal keys. */
+  readonly key: string;
   readonly demand: number;
   coefficient(pattern: Pattern): number;
+}
+
+/** A basis that another program may start from: patterns, and logical columns by their row. */
+export interface Basis {
+  readonly rows: ReadonlySet<string>;
+  readonly columns: readonly (Pattern | { readonly kind: 'own' | 'surplus'; readonly row: string })[];
 }
 
 /** The linear program over the patterns known so far. */
 export class Master {
   readonly patterns: Pattern[] = [];
-  private readonly keys = new Set<string>();
+  private readonly keys = new Map<string, number>();
+  private readonly rowKeys: readonly string[];
+  private readonly cover: number;
   private readonly itemRow: Int32Array;
   private readonly stockRow: Int32Array;
   private readonly firstExtra: number;
@@ -50,19 +60,27 @@ export class Master {
     this.firstExtra = rhs.length;
     for (const row of extra) rhs.push(row.demand);
     const cover = rhs.length;
+    this.cover = cover;
     this.stockRow = Int32Array.from(stock, one => (one.count > 0 && !one.unlimited ? rhs.push(one.count) - 1 : -1));
     this.simplex = new Simplex(rhs, cover, new Array<number>(cover).fill(shortCost(problem)), work);
+    this.rowKeys = [
+      ...demand.flatMap((d, item) => (d > 0 ? [`item ${item}`] : [])),
+      ...extra.map(row => row.key),
+      ...stock.flatMap((_, t) => (this.stockRow[t]! >= 0 ? [`stock ${t}`] : [])),
+    ];
     for (const pattern of start) this.add(pattern);
   }
 
-  /** Adds a pattern (cut down to the demand) unless it is known. */
-  add(pattern: Pattern): boolean {
+  /**
+   * Adds a pattern (cut down to the demand) unless it is known.
+   * @param penalty added to its loss, for a pattern that must leave
+   */
+  add(pattern: Pattern, penalty = 0): boolean {
     const fitting = clipped(this.problem, pattern);
     if (!fitting) return false;
     const key = patternKey(fitting);
     if (this.keys.has(key)) return false;
-    this.keys.add(key);
-    this.patterns.push(fitting);
+    this.keys.set(key, this.patterns.push(fitting) - 1);
     const rows = fitting.items.map(item => this.itemRow[item]!);
     const entries = [...fitting.counts];
     if (this.stockRow[fitting.stock]! >= 0) {
@@ -76,8 +94,31 @@ export class Master {
         entries.push(entry);
       }
     });
-    this.simplex.addColumn(fitting.loss, rows, entries);
+    this.simplex.addColumn(fitting.loss + penalty, rows, entries);
     return true;
+  }
+
+  /** The basis of the last solution. */
+  get basis(): Basis {
+    const m = this.rowKeys.length;
+    const columns = this.simplex.basicColumns.map(column => {
+      if (column < m) return { kind: 'own', row: this.rowKeys[column]! } as const;
+      if (column < m + this.cover) return { kind: 'surplus', row: this.rowKeys[column - m]! } as const;
+      return this.patterns[column - m - this.cover]!;
+    });
+    return { rows: new Set(this.rowKeys), columns };
+  }
+
+  /** Starts from the basis of a like program; its new rows begin uncovered. False where that does not work. */
+  startFrom({ rows, columns }: Basis): boolean {
+    const m = this.rowKeys.length;
+    const at = new Map(this.rowKeys.map((key, row) => [key, row]));
+    const numbers = columns.map(column => {
+      if ('kind' in column) return (at.get(column.row) ?? NaN) + (column.kind === 'surplus' ? m : 0);
+      return this.simplex.numberOf(this.keys.get(patternKey(column)) ?? NaN);
+    });
+    this.rowKeys.forEach((key, row) => rows.has(key) || numbers.push(row));
+    return numbers.length === m && numbers.every(number => number >= 0) && this.simplex.start(numbers);
   }
 
   /** Solves over the known patterns. */

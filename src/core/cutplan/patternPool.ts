@@ -5,19 +5,20 @@ import type { Work } from './work';
 // Named here, since a script host may make every look at a global slow.
 const { floor, max, min } = Math;
 
-const NODES_PER_STEP = 4;
+const LOOPS_PER_STEP = 100;
+/** Loops after which listing is given up. */
+const MOST_LOOPS = 30_000_000;
 
 /** Lists all ways to fill one capacity that are worth at least `need`. */
 class Listing {
   private readonly now: Int32Array;
-  private nodes = 0;
+  private loops = 0;
 
   constructor(
     private readonly order: readonly number[],
     private readonly widths: readonly number[],
     private readonly values: Float64Array,
     private readonly limits: readonly number[],
-    private readonly mostNodes: number,
   ) {
     this.now = new Int32Array(widths.length);
   }
@@ -26,6 +27,7 @@ class Listing {
   private most(from: number, room: number): number {
     let total = 0;
     for (let i = from; i < this.order.length; i++) {
+      this.loops++;
       const item = this.order[i]!;
       if (this.values[item]! <= 0) break;
       const width = this.widths[item]!;
@@ -37,10 +39,10 @@ class Listing {
     return total + 1e-6;
   }
 
-  /** Calls `found` with every filling; false where there were too many nodes. */
+  /** Calls `found` with every filling; false where that takes too long. */
   run(capacity: number, need: number, found: (counts: Int32Array, width: number) => void): boolean {
     const visit = (from: number, room: number, sum: number): boolean => {
-      if (++this.nodes > this.mostNodes) return false;
+      if ((this.loops += 3) > MOST_LOOPS) return false;
       if (sum + this.most(from, room) < need) return true;
       if (from === this.order.length) {
         found(this.now, capacity - room);
@@ -60,7 +62,7 @@ class Listing {
   }
 
   get steps(): number {
-    return this.nodes / NODES_PER_STEP;
+    return this.loops / LOOPS_PER_STEP;
   }
 }
 
@@ -91,7 +93,7 @@ export function patternPool(
   };
   const listing = (values: Float64Array) => {
     const order = [...items].sort((a, b) => values[b]! / widths[b]! - values[a]! / widths[a]! || a - b);
-    return new Listing(order, widths, values, demand, 8 * limit);
+    return new Listing(order, widths, values, demand);
   };
   const whole = listing(duals);
   const open = listing(duals.map((dual, item) => dual - scale * widths[item]!));

@@ -1,8 +1,8 @@
 import { exactScale, roundedBound } from './exactBound';
-import { holdsBoth, undecidedPair, type Pair } from './pairBranching';
+import { holdsBoth, undecidedPair } from './pairBranching';
 import { cutCoefficient, cutDemand, violatedCuts, type Cut } from './poolCuts';
-import { lossOf, type GridPlan, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
-import { Master, type ExtraRow } from './master';
+import { lossOf, patternKey, type GridPlan, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
+import { Master, shortCost, type Basis, type ExtraRow } from './master';
 import { isDone, planOf, residual } from './residual';
 import type { Work } from './work';
 
@@ -35,6 +35,12 @@ function worthNow(problem: GridProblem, pattern: Pattern, duals: ArrayLike<numbe
   return { value, loss: width > 0 ? lossOf(problem.stock[pattern.stock]!, width) : 0 };
 }
 
+/** A kind of pattern: all that hold a pair, or a single one. */
+interface Requirement {
+  readonly key: string;
+  holds(pattern: Pattern): boolean;
+}
+
 /** One node of the search: what is fixed, what is left, which patterns may still be used. */
 interface Node {
   readonly fixed: readonly PatternUse[];
@@ -42,8 +48,10 @@ interface Node {
   readonly rest: GridProblem;
   readonly pool: readonly Pattern[];
   readonly start: readonly Pattern[];
-  /** Widths that must meet in one piece of stock at least; used until patterns are fixed. */
-  readonly together: readonly Pair[];
+  /** Kinds of pattern that must be used once at least; heeded until patterns are fixed. */
+  readonly required: readonly Requirement[];
+  /** Where the linear program may start. */
+  readonly basis?: Basis | undefined;
 }
 
 /** A pattern as far as it is still wanted, the one of the pool behind it, and its number in a fractional solution. */
@@ -55,28 +63,60 @@ interface Use {
 
 interface Solved {
   readonly bound: number;
+  readonly basis: Basis;
   readonly uses: readonly Use[];
 }
 
 /** The linear program of one node with the cuts known so far. */
 class NodeProgram {
-  private readonly master: Master;
+  readonly master: Master;
   private readonly sources: Pattern[] = [];
   private readonly rows: readonly ExtraRow[];
+  /** So many columns from there on only help to start. */
+  private banned = Infinity;
+  private forbidden = 0;
 
   constructor(
     private readonly node: Node,
     cuts: readonly Cut[],
     private readonly work: Work,
   ) {
-    const { rest, pool, start } = node;
-    const pairs = node.fixed.length > 0 ? [] : node.together;
+    const { rest, basis } = node;
+    const required = node.fixed.length > 0 ? [] : node.required;
     this.rows = [
-      ...cuts.map(cut => ({ demand: cutDemand(rest, cut), coefficient: (one: Pattern) => cutCoefficient(rest, one, cut) })),
-      ...pairs.map(pair => ({ demand: 1, coefficient: (one: Pattern) => (holdsBoth(one, pair) ? 1 : 0) })),
+      ...cuts.map(cut => ({
+        key: `cut ${cut.join()}`,
+        demand: cutDemand(rest, cut),
+        coefficient: (one: Pattern) => cutCoefficient(rest, one, cut),
+      })),
+      ...required.map(({ key, holds }) => ({ key, demand: 1, coefficient: (one: Pattern) => (holds(one) ? 1 : 0) })),
     ].filter(row => row.demand > 0);
-    this.master = new Master(rest, [], work, this.rows);
-    for (const pattern of pool.length <= SMALL_POOL ? pool : start) this.add(pattern);
+    this.master = this.program();
+    if (basis && node.fixed.length === 0 && !this.isStartedFrom(basis)) this.master = this.program();
+  }
+
+  private program(): Master {
+    const { rest, pool, start } = this.node;
+    const master = new Master(rest, [], this.work, this.rows);
+    this.sources.length = 0;
+    this.banned = Infinity;
+    this.forbidden = 0;
+    for (const pattern of pool.length <= SMALL_POOL ? pool : start) if (master.add(pattern)) this.sources.push(pattern);
+    return master;
+  }
+
+  /** Patterns of the basis that this branch forbids come in at a price that drives them out. */
+  private isStartedFrom(basis: Basis): boolean {
+    const forbidden: Pattern[] = [];
+    for (const column of basis.columns) {
+      if ('kind' in column) continue;
+      if (this.node.pool.includes(column)) this.add(column);
+      else forbidden.push(column);
+    }
+    this.banned = this.sources.length;
+    for (const pattern of forbidden) if (this.master.add(pattern, shortCost(this.node.rest))) this.sources.push(pattern);
+    this.forbidden = this.sources.length - this.banned;
+    return this.master.startFrom(basis);
   }
 
   private add(pattern: Pattern): boolean {
@@ -113,7 +153,8 @@ class NodeProgram {
   get uses(): Use[] {
     return this.master
       .solution()
-      .columns.map(([column, value]) => ({ pattern: this.master.patterns[column]!, source: this.sources[column]!, value }));
+      .columns.filter(([column]) => column < this.banned || column >= this.banned + this.forbidden)
+      .map(([column, value]) => ({ pattern: this.master.patterns[column]!, source: this.sources[column]!, value }));
   }
 
   /** A bound in whole numbers over the listed patterns, whatever the duals are. */
@@ -143,12 +184,12 @@ function solveNode(node: Node, cuts: Cut[], known: Set<string>, below: number, w
   for (let turn = 0; ; turn++) {
     const program = new NodeProgram(node, cuts, work);
     program.solve();
-    const [bound, uses] = [program.bound(), program.uses];
+    const [bound, uses, basis] = [program.bound(), program.uses, program.master.basis];
     const isWhole = uses.every(({ value }) => abs(value - round(value)) < 1e-4);
-    if (bound >= below || isWhole || turn >= (node.fixed.length + node.together.length === 0 ? ROOT_ROUNDS : 0) || work.over)
-      return { bound, uses };
+    if (bound >= below || isWhole || turn >= (node.fixed.length + node.required.length === 0 ? ROOT_ROUNDS : 0) || work.over)
+      return { bound, uses, basis };
     const added = cuts.length < MOST_CUTS ? violatedCuts(node.rest, uses, known, CUTS_A_ROUND) : [];
-    if (added.length === 0) return { bound, uses };
+    if (added.length === 0) return { bound, uses, basis };
     cuts.push(...added);
   }
 }
@@ -181,7 +222,7 @@ export function* poolSearch(
 ): Generator<void, boolean> {
   const cuts: Cut[] = [];
   const known = new Set<string>();
-  const stack: Node[] = [{ fixed: [], loss: 0, rest: problem, pool, start: [], together: [] }];
+  const stack: Node[] = [{ fixed: [], loss: 0, rest: problem, pool, start: [], required: [] }];
   for (let count = 0; stack.length > 0; count++) {
     if (work.over || count >= nodes) return false;
     yield;
@@ -191,28 +232,37 @@ export function* poolSearch(
       owner.see(planOf(problem, node.fixed));
       continue;
     }
-    const { bound, uses } = solveNode(node, cuts, known, owner.below, work);
+    const { bound, uses, basis } = solveNode(node, cuts, known, owner.below, work);
     if (bound >= owner.below) continue;
     const whole = uses.map(({ pattern, value }) => ({ pattern, times: round(value) })).filter(use => use.times > 0);
     if (uses.every(({ value }) => abs(value - round(value)) < 1e-4) && residual(node.rest, whole)) {
       owner.see(planOf(problem, [...node.fixed, ...whole]));
       if (bound >= owner.below) continue;
     }
-    const pair = isByPairs && node.fixed.length === 0 ? undecidedPair(problem.widths, uses) : undefined;
-    stack.push(...(pair ? pairBranches(node, pair, uses) : patternBranches(node, uses)));
+    const kind = node.fixed.length === 0 ? undecidedKind(problem, uses, isByPairs) : undefined;
+    stack.push(...(kind ? kindBranches(node, kind, uses, basis) : patternBranches(node, uses)));
   }
   return true;
 }
 
-/** Apart, and (searched first) together. */
-function pairBranches(node: Node, pair: Pair, uses: readonly Use[]): Node[] {
+/** The kind of pattern to decide on: a pair of widths, or the single pattern nearest to being used once. */
+function undecidedKind(problem: GridProblem, uses: readonly Use[], isByPairs: boolean): Requirement | undefined {
+  const pair = isByPairs ? undecidedPair(problem.widths, uses) : undefined;
+  if (pair) return { key: `pair ${pair.join()}`, holds: pattern => holdsBoth(pattern, pair) };
+  const once = uses
+    .filter(({ value }) => value < 1 - 1e-4)
+    .reduce<Use | undefined>((best, use) => (best && best.value >= use.value ? best : use), undefined);
+  return once && { key: `pattern ${patternKey(once.source)}`, holds: pattern => pattern === once.source };
+}
+
+/** Without that kind, and (searched first) with one of it at least. */
+function kindBranches(node: Node, kind: Requirement, uses: readonly Use[], basis: Basis): Node[] {
   const start = uses.map(use => use.source);
-  const apart = {
-    ...node,
-    pool: node.pool.filter(one => !holdsBoth(one, pair)),
-    start: start.filter(one => !holdsBoth(one, pair)),
-  };
-  return [apart, { ...node, start, together: [...node.together, pair] }];
+  const without = (list: readonly Pattern[]) => list.filter(one => !kind.holds(one));
+  return [
+    { ...node, pool: without(node.pool), start: without(start), basis },
+    { ...node, start, required: [...node.required, kind], basis },
+  ];
 }
 
 /** One branch for every number of times the pattern can be used; the likeliest last, so that it is searched first. */
@@ -238,7 +288,7 @@ function patternBranches(node: Node, uses: readonly Use[]): Node[] {
         rest: left,
         pool: open,
         start: used.filter(one => one !== pattern && open.includes(one)),
-        together: [],
+        required: [],
       };
     });
 }

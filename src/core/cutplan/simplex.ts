@@ -76,6 +76,28 @@ export class Simplex {
     return this.add(cost, rows, entries) - this.extra;
   }
 
+  /** The basis: below `rows` the short column of a ≥ row or the slack of a ≤ row, then `cover` surpluses, then the added columns. */
+  get basicColumns(): readonly number[] {
+    return [...this.basis];
+  }
+
+  /** Number that an added column has in `basicColumns`. */
+  numberOf(column: number): number {
+    return column + this.extra;
+  }
+
+  /** Starts from a basis; false where it cannot be used. */
+  start(basis: readonly number[]): boolean {
+    this.isBasic.fill(false);
+    basis.forEach((column, i) => {
+      this.basis[i] = column;
+      this.isBasic[column] = true;
+    });
+    if (!this.refactor()) return false;
+    this.y = this.duals();
+    return this.values.every(value => value > -1e-5);
+  }
+
   /** Duals of the present basis. */
   duals(): Float64Array {
     const m = this.rows;
@@ -111,6 +133,9 @@ export class Simplex {
     const m = this.rows;
     const a = new Float64Array(m * m);
     const inverse = this.inverse.fill(0);
+    const filled = new Int32Array(m);
+    const filledRight = new Int32Array(m);
+    let flops = 0;
     for (let j = 0; j < m; j++) {
       const column = this.basis[j]!;
       for (let k = this.at[column]!; k < this.at[column + 1]!; k++) a[this.row[k]! * m + j] = this.entry[k]!;
@@ -129,19 +154,25 @@ export class Simplex {
         a[j * m + k] = x / pivot;
         inverse[j * m + k] = y / pivot;
       }
+      // Most entries are zero: only the columns that the pivot row fills are touched.
+      let count = 0;
+      for (let k = j; k < m; k++) if (a[j * m + k] !== 0) filled[count++] = k;
+      let right = m;
+      for (let k = 0; k < m; k++) if (inverse[j * m + k] !== 0) filledRight[--right] = k;
       for (let i = 0; i < m; i++) {
         const factor = a[i * m + j]!;
         if (i === j || factor === 0) continue;
-        for (let k = j; k < m; k++) a[i * m + k]! -= factor * a[j * m + k]!;
-        for (let k = 0; k < m; k++) inverse[i * m + k]! -= factor * inverse[j * m + k]!;
+        for (let f = 0; f < count; f++) a[i * m + filled[f]!]! -= factor * a[j * m + filled[f]!]!;
+        for (let f = right; f < m; f++) inverse[i * m + filledRight[f]!]! -= factor * inverse[j * m + filledRight[f]!]!;
       }
+      flops += count + m - right;
     }
     for (let i = 0; i < m; i++) {
       let value = 0;
       for (let k = 0; k < m; k++) value += inverse[i * m + k]! * this.rhs[k]!;
       this.values[i] = value;
     }
-    this.work.spend((m * m * m) / FLOPS_PER_STEP);
+    this.work.spend((m * flops) / FLOPS_PER_STEP);
     return true;
   }
 
