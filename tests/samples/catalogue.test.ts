@@ -90,3 +90,23 @@ test('the sheets of catalogue.xlsx hold what the .csv files hold', async () => {
     expect(shown).toEqual(tables[name]);
   }
 });
+
+test('the looked-up job lines show a machine’s own dial and every kind of trouble in words', async () => {
+  const workbook = new Workbook();
+  await workbook.xlsx.readFile(join(folder, 'catalogue.xlsx'));
+  const sheet = workbook.getWorksheet('Jobs')!;
+  const column = (letter: string) =>
+    Array.from({ length: sheet.rowCount }, (_, row) => plainValue(sheet.getCell(`${letter}${row + 1}`).value));
+  const findings = column('J').join('\n');
+  for (const trouble of [
+    /^OK$/m,
+    /families differ/,
+    /sizes differ/,
+    /no crimp data .* do not assemble/,
+    /rating missing/,
+    /too short/,
+  ]) {
+    expect(findings).toMatch(trouble);
+  }
+  expect(column('P')).toEqual(expect.arrayContaining(['CATALOGUE', 'MACHINE', '#N/A']));
+});

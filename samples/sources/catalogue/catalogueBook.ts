@@ -1,6 +1,7 @@
 import { addNotes } from '../book/notesSheet';
 import { bookBytes, sampleBook } from '../book/sampleBook';
 import { addCatalogueFront, addCatalogueTables } from './catalogueSheets';
+import { addFinder } from './finderSheet';
 import { addLookedUpJobs, putHandle } from './lookedUpJobs';
 
 /** samples/catalogue.xlsx: the workshop's catalogue, a sheet a table, the handle, and job lines looked up in it. */
@@ -10,6 +11,7 @@ export async function catalogueBook(): Promise<Uint8Array> {
   addCatalogueTables(book);
   await putHandle(book);
   await addLookedUpJobs(book);
+  await addFinder(book);
   addNotes(book, 'Hoses, couplings, crimps, machines and rates of the workshop.');
   return bookBytes(book);
 }

@@ -1,11 +1,13 @@
 import type { Workbook } from 'exceljs';
 import { at, call, named } from '../book/call';
-import { colourVerdicts, dressRows, putHeadings, putTitle, setWidths, type SheetColumn } from '../book/looks';
+import { colourVerdicts, dressRows, putHeadings, putSetting, putTitle, setWidths, type SheetColumn } from '../book/looks';
 import { INVENTED, setUpSheet } from '../book/printSetup';
 import { putFormula } from '../book/putFormula';
 
-const HEADING_ROW = 5;
-const HANDLE = 'B5';
+const HEADING_ROW = 9;
+/** Rows below the jobs that are ready for the next one. */
+const FREE_ROWS = 3;
+export const HANDLE = 'B5';
 /** Tables in the order CATALOGUE takes them. */
 const TABLES = ['Hoses', 'Fittings', 'Crimps', 'Machines', 'Rates', 'Dies', 'Guards', 'Derating'];
 /** Rows below a table that are part of its range already, so that a part can be added. */
@@ -21,6 +23,8 @@ const jobs: readonly Job[] = [
   ['Larch DN 16', 'Larch 24° cone L straight DN 16', 'Larch 24° cone L straight DN 16', 1480, 10, 'Machine in the van'],
   ['Larch DN 19', 'Larch O-ring face seal 90° DN 19', 'Larch O-ring face seal 90° DN 19', 860, 2, 'Machine at the gate'],
   ['Rowan DN 19', 'Rowan 24° cone S straight DN 19', 'Rowan 24° cone S straight DN 19', 3400, 1, 'Machine at the gate'],
+  ['Larch DN 12', 'Larch 24° cone S straight DN 12', 'Larch 24° cone S straight DN 12', 200, 2, 'Machine at the gate'],
+  ['Larch DN 19', 'Larch 37° flare swivel 90° DN 19', 'Larch 24° cone L straight DN 19', 740, 2, 'Machine at the gate'],
   ['Larch DN 16', 'Rowan 24° cone S straight DN 19', 'Larch 24° cone L straight DN 16', 900, 1, 'Machine at the gate'],
 ];
 
@@ -42,7 +46,7 @@ const columns: readonly SheetColumn[] = [
   number('Cut length (mm)', '0.0'),
   number('Working pressure (bar)', '0'),
   number('Mass (kg)', '0.00'),
-  { heading: 'Assembly', width: 24, kind: 'computed' },
+  { heading: 'Assembly', width: 44, kind: 'computed' },
   { heading: 'Die', width: 8, align: 'center', kind: 'computed' },
   number('Dial (digits)', '0', 9),
   number('Crimp diameter (mm)', '0.00', 12),
@@ -79,28 +83,23 @@ export async function addLookedUpJobs(book: Workbook): Promise<void> {
   putTitle(
     sheet,
     'Job lines: a hose and two couplings are enough',
-    'The shaded columns are looked up in the catalogue of this workbook: lengths, set-up of end A, cost and price (40 % margin, rounded up to 0.50, at least 20).',
+    'The shaded columns are looked up in the catalogue of this workbook: lengths, set-up of end A, cost and price.',
     `${INVENTED}. Where there is no crimp data for a hose and a coupling, do not assemble.`,
   );
+  putSetting(sheet, 'A5', 'Margin', 0.4, '0%');
+  putSetting(sheet, 'A6', 'Round up to', 0.5, '0.00');
+  putSetting(sheet, 'A7', 'At least', 20, '0.00');
   putHeadings(sheet, HEADING_ROW, columns);
-  const last = HEADING_ROW + jobs.length;
+  const last = HEADING_ROW + jobs.length + FREE_ROWS;
   dressRows(sheet, HEADING_ROW + 1, last, columns);
-  for (const [index, job] of jobs.entries()) {
-    const row = HEADING_ROW + 1 + index;
-    job.forEach((value, column) => (sheet.getCell(row, column + 1).value = value));
+  for (let row = HEADING_ROW + 1; row <= last; row++) {
+    jobs[row - HEADING_ROW - 1]?.forEach((value, column) => (sheet.getCell(row, column + 1).value = value));
     const [hose, a, b, overall, quantity, machine] = ['A', 'B', 'C', 'D', 'E', 'F'].map(column => at(`${column}${row}`));
     await putFormula(sheet, `G${row}`, call('ASSEMBLY', catalogue, hose, a, b, overall));
     await putFormula(sheet, `K${row}`, call('CRIMPSETUP', catalogue, hose, a, machine));
     await putFormula(sheet, `Q${row}`, call('UNITCOST', catalogue, hose, a, b, overall, quantity));
-    await putFormula(sheet, `U${row}`, call('SELLPRICE', at(`T${row}`), 0.4, 0.5, 20));
+    await putFormula(sheet, `U${row}`, call('SELLPRICE', at(`T${row}`), at('$B$5'), at('$B$6'), at('$B$7')));
   }
   colourVerdicts(sheet, `J${HEADING_ROW + 1}:J${last}`);
   setUpSheet(sheet, HEADING_ROW, 1);
-
-  const title = last + 3;
-  sheet.getCell(title, 1).value =
-    'Hoses for bore 12 mm, 200 bar, bend radius 250 mm, -20 to 80 °C; and couplings with crimp data for Larch DN 16';
-  sheet.getCell(title, 1).font = { bold: true };
-  await putFormula(sheet, `A${title + 1}`, call('FINDHOSE', catalogue, 12, 200, 250, -20, 80));
-  await putFormula(sheet, `H${title + 1}`, call('FINDFITTING', catalogue, 'Larch DN 16', '24° cone'));
 }
