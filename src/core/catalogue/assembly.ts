@@ -1,9 +1,9 @@
 import { cutLength } from '../length/cutLength';
 import { Decimal } from '../units/decimal';
-import { convertMeasure, measureUnit } from '../units/measureUnit';
 import type { Catalogue } from './catalogue';
 import { crimpOrReason, type CrimpMatch } from './crimpFor';
 import { findFitting, findHose } from './findPart';
+import { lengthIn } from './lengthIn';
 import { partKey } from './partName';
 import { familiesMatch, sizesMatch } from './partsMatch';
 import { rateOf } from './rateOf';
@@ -24,13 +24,6 @@ export interface Assembly {
 /** Each once, in order: the two ends are often alike. */
 const once = (items: readonly string[]) => [...new Set(items)];
 
-/** A length of hose in the unit that prices or masses per length are counted in. */
-export function inUnitOf(catalogue: Catalogue, length: Decimal, symbol: string): Decimal {
-  const [, hundred, unit] = /(?:per |\/)(100 )?(\w+)$/.exec(symbol)!;
-  const converted = convertMeasure(length, catalogue.units.length, measureUnit('length', unit!)!);
-  return hundred ? converted.div(100) : converted;
-}
-
 /** The ferrule that a crimp row names, where it is a part of the catalogue. */
 export function ferruleOf(catalogue: Catalogue, match: CrimpMatch | string): Fitting | undefined {
   if (typeof match === 'string' || match.crimp.ferrule === undefined) return undefined;
@@ -40,7 +33,7 @@ export function ferruleOf(catalogue: Catalogue, match: CrimpMatch | string): Fit
 function massOf(catalogue: Catalogue, hose: Hose, parts: readonly Fitting[], cut: Decimal): Decimal | undefined {
   const perLength = catalogue.units.massPerLength;
   if (!perLength || hose.massPerLength === undefined) return undefined;
-  let mass = inUnitOf(catalogue, cut, perLength.symbol).times(hose.massPerLength);
+  let mass = lengthIn(catalogue.units.length, cut, perLength).times(hose.massPerLength);
   for (const part of parts) {
     if (part.mass === undefined) return undefined;
     mass = mass.plus(part.mass);

@@ -1,10 +1,11 @@
 import { cutLength } from '../length/cutLength';
 import { TradeError } from '../tradeError';
 import { Decimal } from '../units/decimal';
-import { ferruleOf, inUnitOf } from './assembly';
+import { ferruleOf } from './assembly';
 import type { Catalogue } from './catalogue';
 import { crimpOrReason } from './crimpFor';
 import { findFitting, findHose } from './findPart';
+import { lengthIn } from './lengthIn';
 import { rateOf } from './rateOf';
 
 /** Cost of one assembly, in the currency of the catalogue. */
@@ -62,7 +63,7 @@ export function unitCost(
   const cut = cutLength({ overall, cutOffA: new Decimal(a.cutOff), cutOffB: new Decimal(b.cutOff) });
   const pricePerLength = requirePrice(hose.pricePerLength, hose.hose);
   const scrap = rateOf(catalogue, 'scrap fraction') ?? new Decimal(0);
-  const hoseCost = inUnitOf(catalogue, cut, catalogue.units.perLength!.symbol)
+  const hoseCost = lengthIn(catalogue.units.length, cut, catalogue.units.perLength!)
     .times(pricePerLength)
     .div(new Decimal(1).minus(scrap));
   let fittings = new Decimal(0);
