@@ -27,7 +27,8 @@ export interface HoseFit {
   readonly ruledOut: readonly string[];
 }
 
-const key = (text: string) => partKey(text).replace(/\s+/g, ' ');
+/** Blanks and hyphens in a fluid's name do not matter: water-glycol, water glycol. */
+const key = (text: string) => partKey(text).replace(/[\s\u002d\u2010-\u2015]+/g, ' ');
 
 /** True where the list names the fluid, as an item of its own or in brackets behind one. */
 export function fluidListed(fluids: string, fluid: string): boolean {

@@ -1,0 +1,190 @@
+import fc from 'fast-check';
+import type { RawCell, RawTable } from '../../../src/core/catalogue/rawTable';
+import { readCatalogue, type RawTables } from '../../../src/core/catalogue/readCatalogue';
+import { problemSentence } from '../../../src/core/catalogue/problem';
+import { treeTables, withCell, withRows } from './treeCatalogue';
+
+const handle = readCatalogue(treeTables).handle;
+const sentences = (tables: RawTables) => readCatalogue(tables).problems.map(problemSentence);
+
+/** The table with its columns in another order. */
+const reordered = (table: RawTable, order: readonly number[]): RawTable => table.map(row => order.map(index => row[index]!));
+
+describe('the handle', () => {
+  test('does not depend on the order of columns', () => {
+    const permutation = (table: RawTable) => {
+      const columns = table[0]!.map((_, index) => index);
+      return fc.shuffledSubarray(columns, { minLength: columns.length, maxLength: columns.length });
+    };
+    fc.assert(
+      fc.property(permutation(treeTables.hoses), permutation(treeTables.crimps), (hoses, crimps) => {
+        const tables = { ...treeTables, hoses: reordered(treeTables.hoses, hoses), crimps: reordered(treeTables.crimps, crimps) };
+        expect(readCatalogue(tables).handle).toBe(handle);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  test('does not depend on unknown columns, blank columns, blank rows, outer blanks of texts, or case and hyphens of headings', () => {
+    const more = (table: RawTable): RawTable => [
+      ...table.map((row, index) => [index === 0 ? 'Shelf' : index, ...row, index === 0 ? 'Reel length (ft)' : '  ']),
+      table[0]!.map(() => null),
+    ];
+    expect(readCatalogue({ ...treeTables, hoses: more(treeTables.hoses) }).handle).toBe(handle);
+    expect(readCatalogue(withCell('hoses', 1, 'Family', '  Alder ')).handle).toBe(handle);
+    expect(readCatalogue(withCell('fittings', 0, 'Cut-off (mm)', ' CUTOFF [ mm ]')).handle).toBe(handle);
+    expect(readCatalogue(withCell('hoses', 1, 'Bore (mm)', ' 12.7 ')).handle).toBe(handle);
+  });
+
+  test('does not depend on the unit in which equal values were typed', () => {
+    const hoses = treeTables.hoses.map((row, index) =>
+      row.map((cell, column) => {
+        if (row.length < 5 || column !== 4) return cell;
+        return index === 0 ? 'Bore (in)' : Number(cell) / 25.4;
+      }),
+    );
+    expect(readCatalogue({ ...treeTables, hoses }).handle).toBe(handle);
+  });
+
+  test('follows every known field and the order of rows', () => {
+    const handles = new Set([handle]);
+    const columns = treeTables.fittings[0]!.map(String);
+    for (const heading of columns) {
+      const before = treeTables.fittings[1]![columns.indexOf(heading)];
+      handles.add(
+        readCatalogue(withCell('fittings', 1, heading, typeof before === 'number' ? before + 1 : `${before} new`)).handle,
+      );
+    }
+    handles.add(readCatalogue({ ...treeTables, rates: [treeTables.rates[0]!, ...treeTables.rates.slice(1).reverse()] }).handle);
+    expect(handles.size).toBe(columns.length + 2);
+  });
+
+  test('follows what a bad row holds', () => {
+    const [a, b] = ['wide', 'wider'].map(text => readCatalogue(withCell('hoses', 1, 'Bore (mm)', text)).handle);
+    expect(a).not.toBe(b);
+  });
+
+  test('prints the units that are not the usual companions', () => {
+    const inches = withCell('hoses', 0, 'Hottest (°C)', 'Hottest (°F)');
+    expect(readCatalogue(inches).handle).toMatch(/\(mm, bar, °F; /);
+    const crimps = treeTables.crimps.map((row, index) =>
+      row.map(cell => (index === 0 ? String(cell).replace(/^(Crimp|Tol)(.*)mm/, '$1$2in') : cell)),
+    );
+    expect(readCatalogue({ ...treeTables, crimps }).handle).toMatch(/\(mm, crimps in, bar; /);
+  });
+});
+
+describe('units of the headings', () => {
+  test('lengths become that of Cut-off, pressures that of Hoses, temperatures that of Hottest', () => {
+    const hoses: RawTable = [
+      [
+        'Hose',
+        'Family',
+        'Bore (in)',
+        'Working pressure (bar)',
+        'Bend radius (cm)',
+        'Coldest (°F)',
+        'Hottest (°C)',
+        'Shortens (%)',
+      ],
+      ['Alder', 'Alder', '1/2', 275, 18, -40, 100, 4],
+    ];
+    const fittings: RawTable = [
+      ['Fitting', 'Family', 'End form', 'Bore (mm)', 'Cut-off (mm)', 'Insertion depth (in)', 'Working pressure (psi)'],
+      ['Alder cone', 'Alder', '60° cone', 12.7, '1 1/2', 1, 1000],
+    ];
+    const {
+      hoses: [hose],
+      fittings: [fitting],
+    } = readCatalogue({ ...treeTables, hoses, fittings });
+    expect(hose).toMatchObject({ bore: 12.7, bendRadius: 180, coldest: -40, hottest: 100, shortens: 0.04 });
+    // 1000 psi = 68.94757293168361 bar (NIST SP 811)
+    expect(fitting).toMatchObject({ cutOff: 1.5, insertionDepth: 25.4, workingPressure: 68.9475729316836 });
+  });
+});
+
+describe('problems', () => {
+  test.each<[string, RawTables, string]>([
+    [
+      'a text for a number',
+      withCell('fittings', 2, 'Price', 'ask'),
+      'Fittings row 3: Price is "ask", expected a number, not less than 0',
+    ],
+    [
+      'a blank required cell',
+      withCell('fittings', 2, 'Cut-off (mm)', ' '),
+      'Fittings row 3: Cut-off is blank, expected a number in mm',
+    ],
+    [
+      'inches in millimetres',
+      withCell('fittings', 2, 'Cut-off (mm)', '1 1/2"'),
+      'Fittings row 3: Cut-off is "1 1/2"", expected a number in mm',
+    ],
+    [
+      'a date for a cut-off',
+      withCell('fittings', 2, 'Cut-off (mm)', 45_000),
+      'Fittings row 3: Cut-off is 45000, expected a number in mm (that looks like a date; format the cell as text and type the fraction again)',
+    ],
+    ['a bore of 0', withCell('hoses', 2, 'Bore (mm)', 0), 'Hoses row 3: Bore is 0, expected a number in mm, more than 0'],
+    [
+      'TRUE for a number',
+      withCell('hoses', 2, 'Bore (mm)', true),
+      'Hoses row 3: Bore is TRUE, expected a number in mm, more than 0',
+    ],
+    [
+      'a bare pattern',
+      withCell('crimps', 1, 'Fitting', '*'),
+      'Crimps row 2: Fitting is "*", expected a part, or the beginning of its name and *',
+    ],
+    [
+      'a tolerance of another target',
+      withCell('crimps', 1, 'Tolerance (mm)', 5),
+      'Crimps row 2: Tolerance is 5, expected between 1/2000 and 1/10 of the crimp diameter 23.4',
+    ],
+    [
+      'limits upside down',
+      withCell('crimps', 3, 'Smallest diameter (mm)', 24),
+      'Crimps row 4: Smallest diameter is 24, expected no more than the largest, 23.75',
+    ],
+    [
+      'a recorded setting without dial',
+      withCell('machines', 3, 'Dial', null),
+      'Machines row 4: Dial is blank, expected to be filled in, as the row records a setting',
+    ],
+    [
+      'no date',
+      withCell('machines', 3, 'Date', 'in spring'),
+      'Machines row 4: Date is "in spring", expected a date, like 2025-03-14',
+    ],
+    ['all scrap', withCell('rates', 5, 'Value', 1), 'Rates row 6: Value is 1, expected a fraction below 1 (4 % is 0.04)'],
+    [
+      'a target outside its die',
+      {
+        ...treeTables,
+        dies: [
+          ['Die', 'Smallest (mm)', 'Largest (mm)'],
+          ['d38', 38.5, 42],
+        ],
+      },
+      'Crimps row 5: Crimp diameter is 38.4, expected within the range of its die, 38.5 … 42',
+    ],
+  ])('%s', (_, tables, expected) => {
+    expect(sentences(tables)).toEqual([expected]);
+    expect(readCatalogue(tables).leftOutRows).toBe(1);
+  });
+
+  test('all rows of a duplicate are left out, names being compared without case and outer blanks', () => {
+    const again = treeTables.hoses[1]!.map((cell, index) => (index === 0 ? ' ALDER dn 12 ' : cell)) as RawCell[];
+    expect(sentences(withRows('hoses', again))).toEqual([
+      'Hoses row 2: Hose is the same as in row 6, expected one row only',
+      'Hoses row 6: Hose is the same as in row 2, expected one row only',
+    ]);
+  });
+
+  test('dates as serial number and as ISO text are the same day', () => {
+    // 2024-03-05 is day 45356 of the sheet (1900 date system, as Excel's DATEVALUE gives it)
+    expect(sentences(withCell('machines', 4, 'Date', 45_356))).toHaveLength(2);
+  });
+
+  test('the sample tables have none', () => expect(sentences(treeTables)).toEqual([]));
+});
