@@ -62,7 +62,6 @@ test('a bare host is not waited for', () => {
 
 test('a host that fails, and tables that are no catalogue any more, are answered like one that does not find it', async () => {
   const failing: CatalogueSource = {
-    // eslint-disable-next-line require-yield
     async *calls() {
       throw new Error('the host is busy');
     },
@@ -81,7 +80,6 @@ describe('the limit of 10 s', () => {
   function silent(): { source: CatalogueSource; clock: () => PausableClock } {
     let clock: PausableClock | undefined;
     const source: CatalogueSource = {
-      // eslint-disable-next-line require-yield
       async *calls(given) {
         clock = given;
         await new Promise(() => {});
