@@ -22,7 +22,8 @@ export interface CellView {
   readonly call?: {
     readonly id: string;
     readonly description: string;
-    readonly helpUrl: string | undefined;
+    /** Beside the pane, wherever it is served from. */
+    readonly helpUrl: string;
     readonly arguments: readonly ArgumentView[];
   };
   /** Code of the error that the cell shows. */
@@ -110,7 +111,7 @@ export async function cellView(
   }));
   return {
     address,
-    call: { id: metadata.id, description: metadata.description ?? '', helpUrl: metadata.helpUrl, arguments: view },
+    call: { id: metadata.id, description: metadata.description ?? '', helpUrl: `help.html#${metadata.id}`, arguments: view },
     error: error?.error,
     sentence: error && (error.sentence || (await sentenceOf(source, cells))),
   };
