@@ -1,4 +1,20 @@
 // dist/: everything a static HTTPS host needs. BASE_URL says where it will stand.
-import { step } from './step.mjs';
+import { rmSync } from 'node:fs';
+import webpack from 'webpack';
+import webpackConfig from '../webpack.config.js';
 
-step('webpack/bin/webpack.js', ['--mode', process.argv.includes('--development') ? 'development' : 'production']);
+const mode = process.argv.includes('--development') ? 'development' : 'production';
+const compiler = webpack(webpackConfig({}, { mode }));
+
+console.log(`Building dist/ (${mode}) …`);
+// Nothing of an earlier build may go along to the host.
+rmSync('dist', { recursive: true, force: true });
+const stats = await new Promise((done, fail) => compiler.run((error, result) => (error ? fail(error) : done(result))));
+await new Promise(done => compiler.close(done));
+
+if (stats.hasErrors() || stats.hasWarnings()) console.error(stats.toString('errors-warnings'));
+if (stats.hasErrors()) process.exit(1);
+for (const { compilation } of stats.stats) {
+  const kilobytes = compilation.getAssets().reduce((sum, { info }) => sum + (info.size ?? 0), 0) / 1000;
+  console.log(`  ${compilation.name}: ${compilation.getAssets().length} files, ${Math.round(kilobytes)} kB`);
+}

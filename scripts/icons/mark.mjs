@@ -2,8 +2,8 @@
  * Our mark: a hose end, seen along its axis, in a closed hexagon of six dies.
  * The icon is the unit square; lengths are shares of its edge.
  */
-const DIE = [0x24, 0x3b, 0x53];
-const HOSE = [0xa8, 0x32, 0x5e];
+const DIE = [0x4f, 0x74, 0x97];
+const HOSE = [0xc2, 0x3b, 0x6e];
 const DIES = { outside: 0.43, inside: 0.295 };
 const HOSE_RADII = { outside: 0.255, bore: 0.115 };
 /** Directions of the dies' flats; the first points up. */

@@ -8,7 +8,14 @@ export const bundle = (setting, name) => ({
   mode: setting.mode,
   target: ['web', 'es2020'],
   devtool: setting.mode === 'production' ? false : 'source-map',
-  output: { path: setting.dist, filename: '[name].js', publicPath: 'auto' },
+  output: {
+    path: setting.dist,
+    filename: '[name].js',
+    // Several bundles stand on one page and in one folder: neither their parts' files nor their registers may be taken for each other's.
+    chunkFilename: `${name}-[name].js`,
+    uniqueName: `benchrow-${name}`,
+    publicPath: 'auto',
+  },
   resolve: { extensions: ['.ts', '.tsx', '.js', '.mjs'] },
   performance: { hints: false },
   module: {

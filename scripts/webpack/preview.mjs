@@ -22,7 +22,6 @@ function sampleFiles(root) {
 export const preview = ({ root, ...setting }) => ({
   ...bundle(setting, 'preview'),
   entry: { previewhost: './src/preview/host/pageGlobal.ts', preview: './src/preview/index.tsx' },
-  output: { path: setting.dist, filename: '[name].js', chunkFilename: 'preview-[name].js', publicPath: 'auto' },
   // Async chunks only: functions.js and the two entries stay plain scripts that the page names itself.
   optimization: {
     splitChunks: { chunks: 'async' },

@@ -1,6 +1,11 @@
 import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
+/** A setting that the person who builds must correct. */
+class SettingError extends Error {
+  name = 'SettingError';
+}
+
 const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
 
 /**
@@ -22,7 +27,7 @@ export function buildSetting(argv = {}) {
 function siteUrl(text) {
   const url = URL.canParse(text) ? new URL(text) : undefined;
   if (url?.protocol !== 'https:' || url.search || url.hash) {
-    throw new Error(
+    throw new SettingError(
       `BASE_URL must be an https:// address without ? or #, such as https://office.example/benchrow; it is "${text}"`,
     );
   }
@@ -30,6 +35,6 @@ function siteUrl(text) {
 }
 
 function officeJsIsLocal(text) {
-  if (!['', 'cdn', 'local'].includes(text)) throw new Error(`OFFICE_JS must be "local" or "cdn"; it is "${text}"`);
+  if (!['', 'cdn', 'local'].includes(text)) throw new SettingError(`OFFICE_JS must be "local" or "cdn"; it is "${text}"`);
   return text === 'local';
 }

@@ -40,6 +40,10 @@ test('functions.js registers as a classic script, without a page, exactly the fu
   expect(metadata.functions.map(({ id }: { id: string }) => id).sort()).toEqual(ids);
 });
 
+/** Words of which one tells what an argument is: its unit, its shape, its choices, or whose name it takes. */
+const SAYS_WHAT =
+  /\b(units?|mm|in|bar|psi|digits|turns|degrees|fractions?|seconds|value|column|table|block|names?|handle|numbers?|heading)\b|"/i;
+
 test('ids are A–Z and 0–9, names are the ids, and every function and argument is explained', () => {
   for (const { id, name, description, helpUrl, parameters } of metadata.functions) {
     expect([id, name]).toEqual([expect.stringMatching(/^[A-Z0-9]+$/), id]);
@@ -49,8 +53,9 @@ test('ids are A–Z and 0–9, names are the ids, and every function and argumen
       expect({ id, ...parameter }).toMatchObject({
         type: 'any',
         dimensionality: 'matrix',
-        description: expect.stringMatching(/.{20}/),
+        description: expect.stringMatching(/^["A-Z].{12,}\.$/),
       });
+      expect(parameter.description).toMatch(SAYS_WHAT);
     }
   }
 });

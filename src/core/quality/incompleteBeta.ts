@@ -1,4 +1,4 @@
-import gammaln from '@stdlib/math-base-special-gammaln';
+import { lnGamma } from './lnGamma';
 
 const SMALLEST = 1e-300;
 const ENOUGH = 2 ** -53;
@@ -28,12 +28,12 @@ function continuedFraction(x: number, a: number, b: number): number {
  * Regularized incomplete beta function I_x(a, b). Its complement is given with it, so that neither tail loses digits.
  * @param x 0 … 1; `y` = 1 − x, given apart because it may be tiny
  * @returns [I_x(a, b), 1 − I_x(a, b)]
- * Source: NIST Digital Library of Mathematical Functions 8.17.22; gammaln of stdlib.
+ * Source: NIST Digital Library of Mathematical Functions 8.17.22.
  */
 export function incompleteBeta(x: number, y: number, a: number, b: number): [number, number] {
   if (x <= 0) return [0, 1];
   if (y <= 0) return [1, 0];
-  const front = Math.exp(a * Math.log(x) + b * Math.log(y) + gammaln(a + b) - gammaln(a) - gammaln(b));
+  const front = Math.exp(a * Math.log(x) + b * Math.log(y) + lnGamma(a + b) - lnGamma(a) - lnGamma(b));
   if (x <= (a + 1) / (a + b + 2)) {
     const lower = (front * continuedFraction(x, a, b)) / a;
     return [lower, 1 - lower];

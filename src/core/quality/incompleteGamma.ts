@@ -1,4 +1,4 @@
-import gammaln from '@stdlib/math-base-special-gammaln';
+import { lnGamma } from './lnGamma';
 
 const SMALLEST = 1e-300;
 const ENOUGH = 2 ** -53;
@@ -35,11 +35,11 @@ function continuedFraction(a: number, x: number): number {
 /**
  * Regularized incomplete gamma function.
  * @returns [P(a, x), Q(a, x)], lower and upper
- * Source: NIST Digital Library of Mathematical Functions 8.7.1, 8.9.2; gammaln of stdlib.
+ * Source: NIST Digital Library of Mathematical Functions 8.7.1, 8.9.2.
  */
 export function incompleteGamma(a: number, x: number): [number, number] {
   if (x <= 0) return [0, 1];
-  const front = Math.exp(a * Math.log(x) - x - gammaln(a));
+  const front = Math.exp(a * Math.log(x) - x - lnGamma(a));
   if (x < a + 1) {
     const lower = front * series(a, x);
     return [lower, 1 - lower];
