@@ -2,14 +2,14 @@ import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/rea
 import { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../host/workbook';
-import { freeSheetName } from '../cuts/freeSheetName';
+import { freeSheetName } from '../sheets/freeSheetName';
 import { today } from '../cuts/useCutPlans';
 import { useStored } from '../useStored';
 import { cardPage, type CardOptions } from './cardPage';
 import { cardSheet } from './cardSheet';
 import { gatherCards } from './gatherCards';
-import { OutputButtons } from './OutputButtons';
-import { printDocument } from './printDocument';
+import { OutputButtons } from '../print/OutputButtons';
+import { printDocument } from '../print/printDocument';
 import { ISO_6605_RULE } from './proofTest';
 
 const useStyles = makeStyles({

@@ -1,7 +1,7 @@
 import type { Decimal } from '../../core/units/decimal';
-import { lengthText } from '../cuts/lengthCell';
+import { lengthText } from '../sheets/lengthCell';
 import { cutLimits, isTurned, type BenchCard, type CrimpEnd } from './benchCard';
-import { WHERE_TO_MEASURE } from './cautions';
+import { WHERE_TO_MEASURE } from '../print/cautions';
 import { proofText, type ProofRule } from './proofTest';
 
 /** One step of the work, with what has to be known for it. */

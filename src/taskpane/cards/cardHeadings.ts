@@ -1,5 +1,5 @@
 import type { RangeContent } from '../../host/workbook';
-import { findTable, type HeadingPatterns, type SheetTable } from '../cuts/sheetTable';
+import { findTable, type HeadingPatterns, type SheetTable } from '../sheets/sheetTable';
 
 const LINE_HEADINGS = {
   cutLength: /^(?:cut|cut length|cut to|hose cut|length to cut|cutting length)$/,

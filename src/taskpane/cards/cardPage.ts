@@ -1,10 +1,10 @@
-import { lengthText } from '../cuts/lengthCell';
+import { lengthText } from '../sheets/lengthCell';
 import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
 import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, sourcesOf, stopsOf } from './benchSteps';
 import { CARD_STYLE } from './cardStyle';
-import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from './cautions';
+import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from '../print/cautions';
 import { clockPicture } from './clockPicture';
-import { Markup, markup, printPage } from './markup';
+import { Markup, markup, printPage } from '../print/markup';
 import type { ProofRule } from './proofTest';
 import { TWIST_CONVENTION, twistText } from './twistAngle';
 

@@ -1,12 +1,12 @@
 import { addressOf } from '../../host/a1';
 import type { Change } from '../../host/workbook';
-import { lengthText } from '../cuts/lengthCell';
-import { SheetWriter, type WrittenCell } from '../cuts/sheetWriter';
+import { lengthText } from '../sheets/lengthCell';
+import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
 import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, sourcesOf, stopsOf } from './benchSteps';
 import type { CardOptions } from './cardPage';
-import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from './cautions';
-import { textLines } from './textLines';
+import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from '../print/cautions';
+import { textLines } from '../print/textLines';
 import { TWIST_CONVENTION, twistText } from './twistAngle';
 
 const COLUMNS = 11;

@@ -2,11 +2,11 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { Workbook } from '../../host/workbook';
-import { pickedRows } from '../cuts/pickedRows';
+import { pickedRows } from '../sheets/pickedRows';
 import type { BenchCard } from './benchCard';
 import { cardTable } from './cardHeadings';
 import { catalogueLookUp } from './catalogueLookUp';
-import { catalogueOfWorkbook } from './catalogueOfWorkbook';
+import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
 import { cardUnit, readCards } from './readCards';
 
 /** Cards of the selected lines and where their data come from. */

@@ -8,7 +8,7 @@ import { rackSheets } from './gatherCuts';
 import { HoseResult } from './HoseResult';
 import { PlanProgressView } from './PlanProgressView';
 import type { PlanSolver } from './planSolver';
-import { ProblemList } from './ProblemList';
+import { ProblemList } from '../sheets/ProblemList';
 import { useCutPlans, type CutsView } from './useCutPlans';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });

@@ -25,12 +25,6 @@ export interface CutLine {
   readonly note?: string | undefined;
 }
 
-/** A row that cannot be used, and why. */
-export interface RowProblem {
-  readonly row: number;
-  readonly sentence: string;
-}
-
 /** Names of hoses are compared without case and outer blanks. */
 export function hoseKey(hose: string): string {
   return hose.trim().replace(/\s+/g, ' ').toLowerCase();

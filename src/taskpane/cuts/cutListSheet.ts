@@ -2,9 +2,9 @@ import { Decimal } from '../../core/units/decimal';
 import { addressOf } from '../../host/a1';
 import type { Change } from '../../host/workbook';
 import type { CutSettings } from './cutSettings';
-import { lengthText } from './lengthCell';
+import { lengthText } from '../sheets/lengthCell';
 import type { PlannedCut, PlannedReel } from './plannedReel';
-import { SheetWriter, type WrittenCell } from './sheetWriter';
+import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 
 const HEAD_FILL = '#E7EDF3';
 

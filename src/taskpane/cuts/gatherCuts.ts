@@ -1,9 +1,9 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { Workbook } from '../../host/workbook';
-import { type RowProblem } from './cutLine';
+import type { RowProblem } from '../sheets/rowProblem';
 import type { CutSettings } from './cutSettings';
 import { hoseJobs, type HoseJob } from './hoseJob';
-import { pickedRows } from './pickedRows';
+import { pickedRows } from '../sheets/pickedRows';
 import { rackTable, readRack, type Rack } from './rack';
 import { jobTable, jobUnit, readCutLines } from './readCutLines';
 import { reelLengths } from './reelLengths';

@@ -1,7 +1,7 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CutTotals } from './cutTotals';
-import { lengthText } from './lengthCell';
+import { lengthText } from '../sheets/lengthCell';
 import type { HosePlan } from './planHose';
 
 /** Long lengths in metres or feet beside the unit they were planned in. */

@@ -2,9 +2,10 @@ import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CellValue, RangeContent } from '../../host/workbook';
-import { hoseKey, type RowProblem } from './cutLine';
-import { countOfCell, lengthOfCell } from './lengthCell';
-import { cellOf, dataRows, findTable, sheetRow, textOf, type SheetTable } from './sheetTable';
+import { hoseKey } from './cutLine';
+import type { RowProblem } from '../sheets/rowProblem';
+import { countOfCell, lengthOfCell } from '../sheets/lengthCell';
+import { cellOf, dataRows, findTable, sheetRow, textOf, type SheetTable } from '../sheets/sheetTable';
 
 /** Pieces of hose in the rack that are alike. */
 export interface RackRow {

@@ -1,10 +1,10 @@
 import type { Change } from '../../host/workbook';
-import type { RowProblem } from './cutLine';
+import type { RowProblem } from '../sheets/rowProblem';
 import { lengthFormat } from './cutListSheet';
 import type { CutSettings } from './cutSettings';
 import type { PlannedReel } from './plannedReel';
 import type { RackRow } from './rack';
-import { SheetWriter, type WrittenCell } from './sheetWriter';
+import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 
 /** What stands in the rack once the reels are cut: whole rows less what was taken, then the ends worth keeping. */
 export function rackAfter(

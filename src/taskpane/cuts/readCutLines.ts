@@ -4,9 +4,10 @@ import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { RangeContent } from '../../host/workbook';
 import { benchCut } from './benchRounding';
-import type { CutLine, LengthRange, RowProblem } from './cutLine';
-import { countOfCell, lengthOfCell, lengthText, unitOfHeading } from './lengthCell';
-import { cellOf, dataRows, findTable, sheetRow, textOf, type SheetTable } from './sheetTable';
+import type { CutLine, LengthRange } from './cutLine';
+import type { RowProblem } from '../sheets/rowProblem';
+import { countOfCell, lengthOfCell, lengthText, unitOfHeading } from '../sheets/lengthCell';
+import { cellOf, dataRows, findTable, sheetRow, textOf, type SheetTable } from '../sheets/sheetTable';
 
 const JOB_HEADINGS = {
   cutLength: /^(?:cut|cut length|cut to|hose cut|length to cut|cutting length)$/,

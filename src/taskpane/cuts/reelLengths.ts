@@ -3,8 +3,8 @@ import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { RangeContent } from '../../host/workbook';
 import { hoseKey } from './cutLine';
-import { lengthOfCell } from './lengthCell';
-import { cellOf, dataRows, findTable, textOf } from './sheetTable';
+import { lengthOfCell } from '../sheets/lengthCell';
+import { cellOf, dataRows, findTable, textOf } from '../sheets/sheetTable';
 
 const HEADINGS = { hose: /^hose$/, reelLength: /^reel length$/ } as const;
 

@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { lengthText } from './lengthCell';
+import { lengthText } from '../sheets/lengthCell';
 import type { PlannedReel } from './plannedReel';
 import { cutGroups, type CutGroup } from './reelSegments';
 

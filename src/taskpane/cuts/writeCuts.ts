@@ -1,6 +1,6 @@
 import type { Workbook } from '../../host/workbook';
 import { cutListSheet } from './cutListSheet';
-import { freeSheetName } from './freeSheetName';
+import { freeSheetName } from '../sheets/freeSheetName';
 import type { Gathered } from './gatherCuts';
 import type { HosePlan } from './planHose';
 import { summarySentence } from './planText';

@@ -1,5 +1,5 @@
 import type { BenchCard } from '../cards/benchCard';
-import { lengthText } from '../cuts/lengthCell';
+import { lengthText } from '../sheets/lengthCell';
 
 /** What stands on the tag of one assembly. Source of the marking: DGUV 209-071, 4.3 (maker, maximum pressure with unit, year and month). */
 export interface Tag {

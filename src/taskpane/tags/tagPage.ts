@@ -1,4 +1,4 @@
-import { Markup, markup, printPage } from '../cards/markup';
+import { Markup, markup, printPage } from '../print/markup';
 import { labelPlace, type LabelSheet } from './labelSheets';
 import { qrPicture } from './qrPicture';
 import type { Tag } from './tag';

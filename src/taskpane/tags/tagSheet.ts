@@ -1,5 +1,5 @@
 import type { Change } from '../../host/workbook';
-import { SheetWriter } from '../cuts/sheetWriter';
+import { SheetWriter } from '../sheets/sheetWriter';
 import type { Tag } from './tag';
 
 /** Tags as a new worksheet, one row a tag, for label printers that print from a table; the QR code holds the number. */

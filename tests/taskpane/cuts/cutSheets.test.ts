@@ -3,7 +3,7 @@ import { Decimal } from '../../../src/core/units/decimal';
 import type { Change } from '../../../src/host/workbook';
 import type { CutSettings } from '../../../src/taskpane/cuts/cutSettings';
 import { cutListSheet } from '../../../src/taskpane/cuts/cutListSheet';
-import { freeSheetName } from '../../../src/taskpane/cuts/freeSheetName';
+import { freeSheetName } from '../../../src/taskpane/sheets/freeSheetName';
 import { hoseJobs } from '../../../src/taskpane/cuts/hoseJob';
 import { planHose } from '../../../src/taskpane/cuts/planHose';
 import type { RackRow } from '../../../src/taskpane/cuts/rack';

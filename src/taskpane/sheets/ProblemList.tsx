@@ -1,5 +1,5 @@
 import { Link, MessageBar, MessageBarBody, MessageBarTitle } from '@fluentui/react-components';
-import type { RowProblem } from './cutLine';
+import type { RowProblem } from './rowProblem';
 
 interface Props {
   readonly title: string;
