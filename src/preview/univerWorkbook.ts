@@ -1,4 +1,4 @@
-import type { Univer } from '@univerjs/core';
+import { ICommandService, type Univer } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
 import type { RangeAddress, RangeContent, Workbook } from '../host/workbook';
@@ -128,8 +128,14 @@ export class UniverWorkbook implements Workbook {
     const { startRow, startColumn, endRow, endColumn } = block;
     sheet.getRange(startRow, startColumn, endRow - startRow + 1, endColumn - startColumn + 1).activate();
     // Only the page can scroll; without a page there is nothing to show.
-    if ('scrollToCell' in sheet)
-      (sheet as unknown as { scrollToCell(row: number, column: number): void }).scrollToCell(startRow, startColumn);
+    if ('scrollToCell' in sheet) {
+      await this.univer
+        .__getInjector()
+        .get(ICommandService)
+        .executeCommand('sheet.command.scroll-to-cell', {
+          range: { startRow, startColumn, endRow: startRow, endColumn: startColumn },
+        });
+    }
   }
 
   async reenterUnknownNames(): Promise<number> {
