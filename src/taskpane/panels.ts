@@ -3,6 +3,7 @@ import type { Workbook } from '../host/workbook';
 import type { FunctionMetadata } from './functionMetadata';
 import { ColumnsPanel } from './columns/ColumnsPanel';
 import { CutsPanel } from './cuts/CutsPanel';
+import { ReadingsPanel } from './readings/ReadingsPanel';
 import { SheetPanel } from './sheet/SheetPanel';
 
 /** What every panel is given. */
@@ -24,4 +25,5 @@ export const panels: readonly Panel[] = [
   { id: 'sheet', title: 'Sheet', View: SheetPanel },
   { id: 'columns', title: 'Columns', View: ColumnsPanel },
   { id: 'cuts', title: 'Cuts', View: CutsPanel },
+  { id: 'readings', title: 'Readings', View: ReadingsPanel },
 ];

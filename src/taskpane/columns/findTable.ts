@@ -47,22 +47,25 @@ function runsOf(used: RangeContent, row: number): Run[] {
 const textsOf = (used: RangeContent, row: number, { first, last }: Run): string[] =>
   Array.from({ length: last - first + 1 }, (_, i) => textOf(cellOf(used, row, first + i)));
 
-function looksLikeHeadings(used: RangeContent, row: number, run: Run): boolean {
+/** What a heading is to the one who looks for a table; undefined where it is nothing. */
+export type HeadingReader = (heading: string) => string | undefined;
+
+function looksLikeHeadings(used: RangeContent, row: number, run: Run, roleOf: HeadingReader): boolean {
   const texts = textsOf(used, row, run);
   if (texts.length < 2) return false;
-  const roles = new Set(texts.map(roleOfHeading).filter(Boolean));
+  const roles = new Set(texts.map(roleOf).filter(Boolean));
   if (roles.size >= 2) return true;
   const words = texts.every(text => text !== '' && text.length <= 40 && !/^[\d.,'"]/.test(text));
   const numbersBelow = texts.some((_, i) => typeof cellOf(used, row + 1, run.first + i) === 'number');
   return words && numbersBelow;
 }
 
-function headingRun(used: RangeContent, row: number, column: number): Run | undefined {
-  const runs = runsOf(used, row).filter(run => looksLikeHeadings(used, row, run));
+function headingRun(used: RangeContent, row: number, column: number, roleOf: HeadingReader): Run | undefined {
+  const runs = runsOf(used, row).filter(run => looksLikeHeadings(used, row, run, roleOf));
   return runs.find(run => column >= run.first && column <= run.last);
 }
 
-function bottomOf(used: RangeContent, top: number, { first, last }: Run): number {
+function bottomOf(used: RangeContent, top: number, { first, last }: Run, roleOf: HeadingReader): number {
   const filled = (row: number) =>
     Array.from({ length: last - first + 1 }, (_, i) => first + i).filter(column => !isEmpty(used, row, column)).length;
   let bottom = top;
@@ -74,7 +77,7 @@ function bottomOf(used: RangeContent, top: number, { first, last }: Run): number
     }
     const afterGap = bottom < row - 1;
     if (afterGap && count === 1 && last > first + 1) break;
-    if (runsOf(used, row).some(run => overlaps(run, { first, last }) && looksLikeHeadings(used, row, run))) break;
+    if (runsOf(used, row).some(run => overlaps(run, { first, last }) && looksLikeHeadings(used, row, run, roleOf))) break;
     bottom = row;
   }
   return bottom;
@@ -85,9 +88,15 @@ const overlaps = (a: Run, b: Run) => a.first <= b.last && b.first <= a.last;
 /**
  * Finds the table around a selected block: a title block may stand above it, other tables beside or below it, single blank
  * rows in it. Two blank rows, a line of its own after a blank row, or another row of headings end it.
+ * @param roleOf what headings are known: two of different roles make a row of headings
  * @returns the table, or undefined where no row of headings is found
  */
-export function findTable(used: RangeContent, selected: Block, hostTables: readonly Block[] = []): FoundTable | undefined {
+export function findTable(
+  used: RangeContent,
+  selected: Block,
+  hostTables: readonly Block[] = [],
+  roleOf: HeadingReader = roleOfHeading,
+): FoundTable | undefined {
   const own = hostTables.find(table => overlap(table, selected));
   if (own) return tableOf(used, own, true);
   const rows = Array.from(
@@ -98,10 +107,10 @@ export function findTable(used: RangeContent, selected: Block, hostTables: reado
   for (const row of [...rows, ...below]) {
     const isAbove = row <= selected.row;
     const run =
-      headingRun(used, row, selected.column) ??
-      (isAbove ? undefined : runsOf(used, row).find(each => looksLikeHeadings(used, row, each)));
+      headingRun(used, row, selected.column, roleOf) ??
+      (isAbove ? undefined : runsOf(used, row).find(each => looksLikeHeadings(used, row, each, roleOf)));
     if (!run) continue;
-    const bottom = bottomOf(used, row, run);
+    const bottom = bottomOf(used, row, run, roleOf);
     if (isAbove && bottom < selected.row - 2) continue;
     if (bottom === row) continue;
     return tableOf(used, { row, column: run.first, rows: bottom - row + 1, columns: run.last - run.first + 1 }, false);

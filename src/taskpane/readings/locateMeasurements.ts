@@ -1,0 +1,73 @@
+import { overlap, type Block } from '../../host/a1';
+import type { RangeContent } from '../../host/workbook';
+import { cellOf, findTable, isEmpty, type FoundTable } from '../columns/findTable';
+import { namedColumn } from './measurementRoles';
+import { proposeMeasurements, type ProposedMeasurements } from './proposeMeasurements';
+
+/** A table of measurements and what its columns are taken for. */
+export interface LocatedMeasurements {
+  readonly table: FoundTable;
+  readonly proposed: ProposedMeasurements;
+}
+
+/** A bare number may head a reading, but makes no row of headings: it may as well be a number of the table. */
+const roleOf = (heading: string) => {
+  if (!/[\p{L}°ø#]/iu.test(heading)) return undefined;
+  const { role, end } = namedColumn(heading);
+  return role && `${role}${end}`;
+};
+
+/** The block of filled cells around a cell, as far as whole rows and columns of it hold something. */
+function blockAround(used: RangeContent, { row, column }: Block): Block | undefined {
+  const isFilled = (r: number, c: number) => !isEmpty(used, r, c);
+  if (!isFilled(row, column)) return undefined;
+  let [top, bottom, left, right] = [row, row, column, column];
+  while (left > 0 && isFilled(row, left - 1)) left -= 1;
+  while (isFilled(row, right + 1)) right += 1;
+  const hasAny = (r: number) => Array.from({ length: right - left + 1 }, (_, i) => left + i).some(c => isFilled(r, c));
+  while (top > 0 && hasAny(top - 1)) top -= 1;
+  while (hasAny(bottom + 1)) bottom += 1;
+  return { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+}
+
+/** Bare numbers without headings: a table whose heading row lies, blank, above its first row. */
+function withoutHeadings(used: RangeContent, selected: Block): FoundTable | undefined {
+  const block = blockAround(used, selected);
+  if (!block) return undefined;
+  const isNumber = (column: number) => typeof cellOf(used, block.row, column) === 'number';
+  const columns = Array.from({ length: block.columns }, (_, i) => block.column + i);
+  if (!columns.some(isNumber)) return undefined;
+  return {
+    sheet: used.sheet,
+    block: { ...block, row: block.row - 1, rows: block.rows + 1 },
+    headings: columns.map(() => ''),
+    hostTable: false,
+  };
+}
+
+/**
+ * Finds the measurements around a selected block: the table it lies in, else the first table of the sheet with readings, else the bare
+ * numbers around it.
+ */
+export function locateMeasurements(
+  used: RangeContent,
+  selected: Block,
+  hostTables: readonly Block[] = [],
+): LocatedMeasurements | undefined {
+  const propose = (table: FoundTable | undefined): LocatedMeasurements | undefined =>
+    table && { table, proposed: proposeMeasurements(used, table) };
+  const here = propose(findTable(used, selected, hostTables, roleOf));
+  if (here?.proposed.columns.readings) return here;
+  const bare = propose(withoutHeadings(used, selected));
+  if (bare?.proposed.columns.readings && !overlapsHeading(here, bare)) return bare;
+  for (let column = used.column; column < used.column + (used.values[0]?.length ?? 0); column++) {
+    const other = propose(findTable(used, { ...selected, column, rows: 1, columns: 1 }, hostTables, roleOf));
+    if (other?.proposed.columns.readings) return other;
+  }
+  return here;
+}
+
+/** Bare numbers inside a table that has headings are that table's. */
+function overlapsHeading(here: LocatedMeasurements | undefined, bare: LocatedMeasurements): boolean {
+  return here !== undefined && overlap(here.table.block, bare.table.block) !== undefined;
+}

@@ -1,0 +1,5 @@
+import type { Panel } from '../panels';
+import { AnalysisView } from './AnalysisView';
+
+/** The views of the panel, in the order of their tabs. */
+export const views: readonly Panel[] = [{ id: 'analysis', title: 'Analysis', View: AnalysisView }];
