@@ -3,6 +3,7 @@ import type { Catalogue, CrimpEntry } from './catalogue';
 import { partKey } from './partName';
 import { familiesMatch, sizesMatch } from './partsMatch';
 import { problemSentence } from './problem';
+import { remembered } from './remembered';
 import type { Crimp } from './tables/crimpsTable';
 
 /** The crimp row that counts for a hose and a fitting. */
@@ -45,19 +46,18 @@ function byPattern(catalogue: Catalogue, hose: string, fitting: string): CrimpEn
   return hoseRow && fittingRow && familiesMatch(hoseRow, fittingRow) && sizesMatch(hoseRow, fittingRow) ? found : undefined;
 }
 
-type Answers = Map<string, CrimpMatch | TradeError>;
-const answered = new WeakMap<Catalogue, Answers>();
-
-function look(catalogue: Catalogue, hose: string, fitting: string): CrimpMatch | TradeError {
+function look(catalogue: Catalogue, hose: string, fitting: string): CrimpMatch {
   const because = partReason(catalogue, hose, fitting);
-  if (because) return unsafe(hose, fitting, because);
+  if (because) throw unsafe(hose, fitting, because);
   const hoseKey = partKey(hose);
   const exact = catalogue.index.crimps.get(hoseKey)?.exact.get(partKey(fitting));
   const found = exact ?? byPattern(catalogue, hoseKey, fitting);
-  if (!found) return unsafe(hose, fitting, '');
-  if (found.entry.problem) return unsafe(hose, fitting, problemSentence(found.entry.problem));
+  if (!found) throw unsafe(hose, fitting, '');
+  if (found.entry.problem) throw unsafe(hose, fitting, problemSentence(found.entry.problem));
   return { crimp: found.entry.row!, matched: found.fitting, isPattern: !exact };
 }
+
+const matches = remembered<CrimpMatch>();
 
 /**
  * Crimp data of a hose with a fitting: an exact part wins over a pattern, the longer pattern over the shorter. A row that would win but
@@ -66,19 +66,10 @@ function look(catalogue: Catalogue, hose: string, fitting: string): CrimpMatch |
  * @throws TradeError `notApproved` "no crimp data for …: do not assemble"
  */
 export function crimpFor(catalogue: Catalogue, hose: string, fitting: string): CrimpMatch {
-  let answers = answered.get(catalogue);
-  if (!answers) answered.set(catalogue, (answers = new Map()));
-  const key = `${hose}\u001f${fitting}`;
-  let found = answers.get(key);
-  if (!found) {
-    if (answers.size >= 50_000) answers.clear();
-    answers.set(key, (found = look(catalogue, hose, fitting)));
-  }
-  if (found instanceof TradeError) throw found;
-  return found;
+  return matches(catalogue, `${hose}\u001f${fitting}`, () => look(catalogue, hose, fitting));
 }
 
-/** As crimpFor, with undefined or the reason's sentence instead of an error. */
+/** As crimpFor, with the reason's sentence instead of an error. */
 export function crimpOrReason(catalogue: Catalogue, hose: string, fitting: string): CrimpMatch | string {
   try {
     return crimpFor(catalogue, hose, fitting);

@@ -4,7 +4,7 @@ import { measureUnit, type MeasureUnit } from '../units/measureUnit';
 const ratios = new Map<string, Decimal>();
 
 /** How many of `unit` make what `per` is counted by: mm and kg/m give 1000, in and `per 100 ft` give 1200. */
-function ratio(unit: MeasureUnit, per: MeasureUnit): Decimal {
+export function lengthRatio(unit: MeasureUnit, per: MeasureUnit): Decimal {
   const key = `${unit.symbol} ${per.symbol}`;
   let found = ratios.get(key);
   if (!found) {
@@ -24,5 +24,5 @@ function ratio(unit: MeasureUnit, per: MeasureUnit): Decimal {
  * @example lengthIn(mm, new Decimal(1500), perMetre) // 1.5
  */
 export function lengthIn(unit: MeasureUnit, length: Decimal, per: MeasureUnit): Decimal {
-  return length.div(ratio(unit, per));
+  return length.div(lengthRatio(unit, per));
 }

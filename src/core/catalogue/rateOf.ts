@@ -3,6 +3,17 @@ import { Decimal } from '../units/decimal';
 import type { Catalogue } from './catalogue';
 import { rateKey } from './duplicates';
 import { problemSentence } from './problem';
+import { remembered } from './remembered';
+
+function look(catalogue: Catalogue, name: string): { readonly value: Decimal | undefined } {
+  const entry = catalogue.index.rates.get(rateKey(name));
+  if (entry?.problem) {
+    throw new TradeError('notFound', 'rate', `"${name}" was left out of the catalogue`, problemSentence(entry.problem));
+  }
+  return { value: entry && new Decimal(entry.row!.value) };
+}
+
+const rates = remembered<ReturnType<typeof look>>();
 
 /**
  * A rate by its name; case, blanks, hyphens and brackets are ignored.
@@ -10,10 +21,5 @@ import { problemSentence } from './problem';
  * @throws TradeError `notFound` where its row was left out, naming the problem
  */
 export function rateOf(catalogue: Catalogue, name: string): Decimal | undefined {
-  const entry = catalogue.index.rates.get(rateKey(name));
-  if (!entry) return undefined;
-  if (entry.problem) {
-    throw new TradeError('notFound', 'rate', `"${name}" was left out of the catalogue`, problemSentence(entry.problem));
-  }
-  return new Decimal(entry.row!.value);
+  return rates(catalogue, name, () => look(catalogue, name)).value;
 }

@@ -1,12 +1,11 @@
-import { cutLength } from '../length/cutLength';
+import { cutFrom } from '../length/cutLength';
 import { TradeError } from '../tradeError';
 import { Decimal } from '../units/decimal';
-import { ferruleOf } from './assembly';
 import type { Catalogue } from './catalogue';
-import { crimpOrReason } from './crimpFor';
-import { findFitting, findHose } from './findPart';
-import { lengthIn } from './lengthIn';
+import { coupledHose, type CoupledHose } from './coupledHose';
+import { lengthRatio } from './lengthIn';
 import { rateOf } from './rateOf';
+import { remembered } from './remembered';
 
 /** Cost of one assembly, in the currency of the catalogue. */
 export interface UnitCost {
@@ -41,6 +40,28 @@ function labourCost(catalogue: Catalogue, quantity: Decimal): Decimal {
   return minutes.times(rate('labour per hour')).div(MINUTES_PER_HOUR);
 }
 
+/** What the parts cost: a length of hose costs length × price ÷ divisor. */
+interface PartsCost {
+  readonly price: Decimal;
+  readonly divisor: Decimal;
+  readonly fittings: Decimal;
+}
+
+function partsCost(catalogue: Catalogue, { hose, ends }: CoupledHose): PartsCost {
+  const price = requirePrice(hose.pricePerLength, hose.hose);
+  const scrap = rateOf(catalogue, 'scrap fraction') ?? new Decimal(0);
+  const { length, perLength } = catalogue.units;
+  let fittings = new Decimal(0);
+  for (const { fitting, ferrule } of ends) {
+    fittings = fittings.plus(requirePrice(fitting.price, fitting.fitting));
+    if (ferrule) fittings = fittings.plus(requirePrice(ferrule.price, ferrule.fitting));
+  }
+  return { price, divisor: lengthRatio(length, perLength!).times(new Decimal(1).minus(scrap)), fittings };
+}
+
+const labours = remembered<Decimal>();
+const partsCosts = remembered<PartsCost>();
+
 /**
  * Cost of one assembly out of a batch.
  * Hose: cut length × price ÷ (1 − scrap fraction); no scrap where the rates name none. Not rounded.
@@ -55,23 +76,11 @@ export function unitCost(
   overall: Decimal,
   quantity: Decimal,
 ): UnitCost {
-  const hose = findHose(catalogue, hoseName);
-  const [a, b] = fittingNames.map(name => findFitting(catalogue, name)) as [
-    ReturnType<typeof findFitting>,
-    ReturnType<typeof findFitting>,
-  ];
-  const cut = cutLength({ overall, cutOffA: new Decimal(a.cutOff), cutOffB: new Decimal(b.cutOff) });
-  const pricePerLength = requirePrice(hose.pricePerLength, hose.hose);
-  const scrap = rateOf(catalogue, 'scrap fraction') ?? new Decimal(0);
-  const hoseCost = lengthIn(catalogue.units.length, cut, catalogue.units.perLength!)
-    .times(pricePerLength)
-    .div(new Decimal(1).minus(scrap));
-  let fittings = new Decimal(0);
-  for (const fitting of [a, b]) {
-    const ferrule = ferruleOf(catalogue, crimpOrReason(catalogue, hoseName, fitting.fitting));
-    fittings = fittings.plus(requirePrice(fitting.price, fitting.fitting));
-    if (ferrule) fittings = fittings.plus(requirePrice(ferrule.price, ferrule.fitting));
-  }
-  const labour = labourCost(catalogue, quantity);
-  return { hose: hoseCost, fittings, labour, total: hoseCost.plus(fittings).plus(labour) };
+  const parts = coupledHose(catalogue, hoseName, fittingNames);
+  const { price, divisor, fittings } = partsCosts(catalogue, [hoseName, ...fittingNames].join('\u001f'), () =>
+    partsCost(catalogue, parts),
+  );
+  const labour = labours(catalogue, quantity.toString(), () => labourCost(catalogue, quantity));
+  const hose = cutFrom(overall, parts.cutOffs).times(price).div(divisor);
+  return { hose, fittings, labour, total: hose.plus(fittings).plus(labour) };
 }

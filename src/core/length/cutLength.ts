@@ -12,6 +12,14 @@ export interface CutLengthInput {
   readonly allowance?: Decimal | undefined;
 }
 
+/** As cutLength, with what comes off in one sum. */
+export function cutFrom(overall: Decimal, cutOffs: Decimal): Decimal {
+  const cut = overall.minus(cutOffs);
+  if (cut.gt(0)) return cut;
+  const advice = 'the cut-offs leave no hose; check overall length and cut-offs';
+  throw new TradeError('impossible', 'cut length', `would be ${cut}`, advice);
+}
+
 /**
  * Length to cut the hose to: overall length less both couplings' cut-offs, plus the allowance.
  * @returns the cut length, in the unit of the input
@@ -19,17 +27,6 @@ export interface CutLengthInput {
  * Source: common practice of the trade.
  */
 export function cutLength({ overall, cutOffA, cutOffB, allowance }: CutLengthInput): Decimal {
-  const cut = overall
-    .minus(cutOffA)
-    .minus(cutOffB)
-    .plus(allowance ?? 0);
-  if (cut.lte(0)) {
-    throw new TradeError(
-      'impossible',
-      'cut length',
-      `would be ${cut}`,
-      'the cut-offs leave no hose; check overall length and cut-offs',
-    );
-  }
-  return cut;
+  const cutOffs = cutOffA.plus(cutOffB);
+  return cutFrom(overall, allowance ? cutOffs.minus(allowance) : cutOffs);
 }

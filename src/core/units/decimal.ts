@@ -12,5 +12,6 @@ const CELL_DIGITS = 15;
 
 /** A cell's number as the decimal that was typed: rounded to the 15 significant digits a spreadsheet keeps. */
 export function decimalOfCell(value: number): Decimal {
-  return new Decimal(value.toPrecision(CELL_DIGITS));
+  // Few characters are few digits: nothing to round, and the number itself is read faster than its text.
+  return new Decimal(String(value).length <= CELL_DIGITS ? value : value.toPrecision(CELL_DIGITS));
 }

@@ -1,5 +1,5 @@
 import '../../host/customFunctions';
-import { assembly, catalogue, crimpSetup, hoseData } from '../../../src/functions/catalogue';
+import { assembly, catalogue, crimpSetup, hoseData, unitCost } from '../../../src/functions/catalogue';
 
 /* Demanded: 50,000 crimp rows in less than a second, 10,000 look-ups in one call in less than 50 ms. The limits here leave room for a
    machine that is busy with other tests. */
@@ -63,6 +63,16 @@ const crimps = [
   }),
 ];
 
+const rates = [
+  ['Rate', 'Value'],
+  ['labour per hour', 58],
+  ['minutes per cut', 2.5],
+  ['minutes per crimp', 3],
+  ['set-up minutes', 12],
+  ['scrap fraction', 0.04],
+  ['shortest free hose', 120],
+];
+
 /** Quickest of three runs, in ms. */
 function quickest(run: () => unknown): number {
   const times = Array.from({ length: 3 }, () => {
@@ -75,6 +85,7 @@ function quickest(run: () => unknown): number {
 
 const jobs = Array.from({ length: 10_000 }, (_, i) => [`Alder hose ${i % HOSES}`]);
 const ends = Array.from({ length: 10_000 }, (_, i) => [`alder cone ${(i * 7) % FITTINGS}`]);
+const lengths = Array.from({ length: 10_000 }, (_, i) => [600.5 + (i % 1000)]);
 const one = (value: unknown): any[][] => [[value]];
 
 test('reads 50,000 crimp rows in about a second', () => {
@@ -86,12 +97,13 @@ test('reads 50,000 crimp rows in about a second', () => {
 
 describe('10,000 look-ups in one call', () => {
   let handle: any[][];
-  beforeAll(() => (handle = catalogue(hoses, fittings, crimps)));
+  beforeAll(() => (handle = catalogue(hoses, fittings, crimps, null as never, rates)));
 
   test.each([
     ['HOSEDATA', () => hoseData(handle, jobs, one('bore')), 50],
     ['CRIMPSETUP', () => crimpSetup(handle, jobs, ends, null as never), 50],
-    ['ASSEMBLY', () => assembly(handle, jobs, ends, ends, one(1200)), 250],
+    ['ASSEMBLY', () => assembly(handle, jobs, ends, ends, lengths), 50],
+    ['UNITCOST', () => unitCost(handle, jobs, ends, ends, lengths, one(10)), 100],
   ])('%s', (name, run, limit) => {
     const time = quickest(run);
     if (process.env.SHOW_TIMES) console.log(`${name}: ${time.toFixed(0)} ms`);

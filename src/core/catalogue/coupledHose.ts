@@ -1,0 +1,111 @@
+import { Decimal } from '../units/decimal';
+import type { Catalogue } from './catalogue';
+import { crimpOrReason, type CrimpMatch } from './crimpFor';
+import { findFitting, findHose } from './findPart';
+import { lengthIn } from './lengthIn';
+import { partKey } from './partName';
+import { familiesMatch, sizesMatch } from './partsMatch';
+import { rateOf } from './rateOf';
+import { remembered } from './remembered';
+import type { Fitting } from './tables/fittingsTable';
+import type { Hose } from './tables/hosesTable';
+
+/** One end of an assembly. */
+export interface CoupledEnd {
+  readonly fitting: Fitting;
+  /** How deep the hose goes in: the crimp row's depth, else the fitting's; undefined where neither says. */
+  readonly insertionDepth: number | undefined;
+  /** The ferrule that the crimp row names, where it is a part of the catalogue. */
+  readonly ferrule: Fitting | undefined;
+}
+
+/** A hose with two fittings: all that does not depend on its length. */
+export interface CoupledHose {
+  readonly hose: Hose;
+  readonly ends: readonly [CoupledEnd, CoupledEnd];
+  /** Both cut-offs. */
+  readonly cutOffs: Decimal;
+  /** Hose inside the couplings, as far as it is known. */
+  readonly inserted: Decimal;
+  /** Shortest cut that leaves the shop's shortest free hose; undefined where the rates name none. */
+  readonly shortestCut: Decimal | undefined;
+  /** Fittings whose insertion depth neither their own row nor the crimp row states. */
+  readonly depthMissing: readonly string[];
+  /** Of the weakest part; undefined where a part's rating is missing. */
+  readonly workingPressure: number | undefined;
+  /** Mass of one unit of the catalogue's lengths of hose, and of fittings and ferrules; undefined where a mass is missing. */
+  readonly mass: { readonly perLength: number; readonly parts: number } | undefined;
+  /** What is wrong with the parts; none where they go together. */
+  readonly wrong: readonly string[];
+}
+
+/** Each once, in order: the two ends are often alike. */
+const once = (items: readonly string[]) => [...new Set(items)];
+const sumOf = (values: readonly number[]) => values.reduce((sum, value) => sum.plus(value), new Decimal(0));
+
+function ferruleOf(catalogue: Catalogue, match: CrimpMatch | string): Fitting | undefined {
+  if (typeof match === 'string' || match.crimp.ferrule === undefined) return undefined;
+  return catalogue.index.fittings.get(partKey(match.crimp.ferrule))?.row;
+}
+
+function massOf(catalogue: Catalogue, hose: Hose, parts: readonly Fitting[]): CoupledHose['mass'] {
+  const { length, massPerLength } = catalogue.units;
+  if (!massPerLength || hose.massPerLength === undefined) return undefined;
+  const masses = parts.map(part => part.mass);
+  if (masses.includes(undefined)) return undefined;
+  const perLength = lengthIn(length, new Decimal(hose.massPerLength), massPerLength);
+  return { perLength: perLength.toNumber(), parts: sumOf(masses as number[]).toNumber() };
+}
+
+function pairProblems(hose: Hose, fitting: Fitting, match: CrimpMatch | string): string[] {
+  const wrong: string[] = [];
+  if (!familiesMatch(hose, fitting))
+    wrong.push(`families differ: ${hose.hose} (${hose.family}), ${fitting.fitting} (${fitting.family})`);
+  if (!sizesMatch(hose, fitting)) {
+    wrong.push(`sizes differ: ${hose.hose} (${hose.size ?? hose.bore}), ${fitting.fitting} (${fitting.size ?? fitting.bore})`);
+  }
+  if (typeof match === 'string') wrong.push(match);
+  if (fitting.workingPressure === undefined) wrong.push(`rating missing: ${fitting.fitting}`);
+  return wrong;
+}
+
+function endOf(catalogue: Catalogue, fitting: Fitting, match: CrimpMatch | string): CoupledEnd {
+  const ofCrimp = typeof match === 'string' ? undefined : match.crimp.insertionDepth;
+  return { fitting, insertionDepth: ofCrimp ?? fitting.insertionDepth, ferrule: ferruleOf(catalogue, match) };
+}
+
+function couple(catalogue: Catalogue, hoseName: string, fittingNames: readonly [string, string]): CoupledHose {
+  const hose = findHose(catalogue, hoseName);
+  const pairs = fittingNames.map(name => {
+    const fitting = findFitting(catalogue, name);
+    return { fitting, match: crimpOrReason(catalogue, hoseName, name) };
+  });
+  const ends = pairs.map(({ fitting, match }) => endOf(catalogue, fitting, match)) as [CoupledEnd, CoupledEnd];
+  const inserted = sumOf(ends.map(({ insertionDepth }) => insertionDepth ?? 0));
+  const ratings = [hose.workingPressure, ...ends.map(({ fitting }) => fitting.workingPressure)];
+  return {
+    hose,
+    ends,
+    cutOffs: sumOf(ends.map(({ fitting }) => fitting.cutOff)),
+    inserted,
+    shortestCut: rateOf(catalogue, 'shortest free hose')?.plus(inserted),
+    depthMissing: once(ends.flatMap(end => (end.insertionDepth === undefined ? end.fitting.fitting : []))),
+    workingPressure: ratings.includes(undefined) ? undefined : Math.min(...(ratings as number[])),
+    mass: massOf(
+      catalogue,
+      hose,
+      ends.flatMap(({ fitting, ferrule }) => (ferrule ? [fitting, ferrule] : [fitting])),
+    ),
+    wrong: once(pairs.flatMap(({ fitting, match }) => pairProblems(hose, fitting, match))),
+  };
+}
+
+const coupled = remembered<CoupledHose>();
+
+/**
+ * A hose with two fittings; worked out once for the same three names.
+ * @throws TradeError `notFound` for a part that is unknown or was left out
+ */
+export function coupledHose(catalogue: Catalogue, hose: string, fittings: readonly [string, string]): CoupledHose {
+  return coupled(catalogue, `${hose}\u001f${fittings[0]}\u001f${fittings[1]}`, () => couple(catalogue, hose, fittings));
+}
