@@ -11,7 +11,11 @@ import { mapRows } from '../host/cells/rows';
 import { optionalSingle, single, type Cells } from '../host/cells/singles';
 
 const readFlow = number({ sign: 'notNegative', hint: 'enter the flow' });
-const readBore = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the bore' });
+const marksOfBore = (unit: FlowUnits) => (unit === 'metric' ? 'refused' : 'inches');
+const readBore = (unit: FlowUnits) =>
+  number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the bore', marks: marksOfBore(unit) });
+const readRun = (unit: FlowUnits) =>
+  number({ sign: 'positive', zeroIsBlank: true, hint: 'enter the length', marks: unit === 'metric' ? 'refused' : 'feet' });
 const readPositive = number({ sign: 'positive', zeroIsBlank: true });
 const unitsOf = (unit: Cells) => single<FlowUnits>('unit', unit, choice('metric', 'US'));
 
@@ -34,9 +38,10 @@ const readGrade: CellReader<number> = (cell, label) => {
  */
 export function velocity(flow: any[][], bore: any[][], unit: any[][]): any[][] {
   return answer(() => {
-    const si = SI_OF[unitsOf(unit)];
+    const units = unitsOf(unit);
+    const si = SI_OF[units];
     return mapRows(
-      [column('flow', flow, readFlow), column('bore', bore, readBore)],
+      [column('flow', flow, readFlow), column('bore', bore, readBore(units))],
       1,
       (amount, width) => velocityOf(amount.toNumber() * si.flow, width.toNumber() * si.bore) / si.velocity,
     );
@@ -88,14 +93,16 @@ export function pressureDrop(
   roughness?: any[][],
 ): any[][] {
   return answer(() => {
-    const si = SI_OF[unitsOf(unit)];
+    const units = unitsOf(unit);
+    const si = SI_OF[units];
     const mass = optionalSingle('density', density, readPositive)?.toNumber() ?? 870;
-    const wall = optionalSingle('roughness', roughness, number({ sign: 'notNegative' }))?.toNumber() ?? 0;
+    const wall =
+      optionalSingle('roughness', roughness, number({ sign: 'notNegative', marks: marksOfBore(units) }))?.toNumber() ?? 0;
     return mapRows(
       [
         column('flow', flow, readFlow),
-        column('bore', bore, readBore),
-        column('length', length, readPositive),
+        column('bore', bore, readBore(units)),
+        column('length', length, readRun(units)),
         column('viscosity', viscosity, readPositive),
       ],
       1,

@@ -117,7 +117,7 @@ export function lengthChange(length: any[][], shorten?: any[][], lengthen?: any[
  * Length of hose along a route: its straights and the arcs of its bends.
  * @customfunction ROUTELENGTH ROUTELENGTH
  * @param {any[][]} straights Lengths of the straight parts: one value or a list; 0 where there is none (one unit for all lengths, mm or in).
- * @param {any[][]} bendRadius Radius of the bend, to the hose's axis: one value, or a list with one for each angle (same unit).
+ * @param {any[][]} bendRadius Radius of the bend, to the hose's axis: one value for all bends, or a list with one for each angle, in the same order (same unit).
  * @param {any[][]} bendAngle Angle of the bend, in degrees: one value, or a list.
  * @param {any[][]} [outsideDiameter] Outside diameter of the hose, where the radii are measured to the inside of the bend (same unit; blank = radii to the axis).
  * @returns {any[][]} One number: length of hose along the route, in the same unit. #VALUE! names the argument that is missing or cannot be read.

@@ -1,7 +1,7 @@
 import type { Bend } from '../core/length/routeLength';
 import { TradeError } from '../core/tradeError';
 import type { Decimal } from '../core/units/decimal';
-import { cellContent, IncomingError } from '../host/cells/cellContent';
+import { cellContent, IncomingError, type CellContent } from '../host/cells/cellContent';
 import { passedOn } from '../host/cells/cellError';
 import { number, type CellReader } from '../host/cells/readers';
 import type { Cells } from '../host/cells/singles';
@@ -15,32 +15,51 @@ export const fraction: CellReader<Decimal> = (cell, label) => {
   throw new TradeError('range', label, `is ${value}`, 'enter a fraction below 1: 4 % is 0.04');
 };
 
+type Filled = Exclude<CellContent, null | IncomingError>;
+
+/** The cells of a block, row by row, blanks (null) included. The first error value that came in is thrown. */
+function contentsOf(label: string, cells: Cells): (Filled | null)[] {
+  return (cells ?? []).flat().map(cell => {
+    const content = cellContent(cell);
+    if (content instanceof IncomingError) throw passedOn(content, label);
+    return content;
+  });
+}
+
+const missing = (label: string) => new TradeError('blank', label, 'is blank', 'fill it in');
+
 /**
  * All filled cells of a block, row by row.
  * @throws TradeError `blank` where none is filled; the cell error of the first error value that came in
  */
 export function numberList(label: string, cells: Cells, read: CellReader<Decimal>): Decimal[] {
-  const values: Decimal[] = [];
-  for (const cell of (cells ?? []).flat()) {
-    const content = cellContent(cell);
-    if (content instanceof IncomingError) throw passedOn(content, label);
-    if (content !== null) values.push(read(content, label));
-  }
-  if (values.length === 0) throw new TradeError('blank', label, 'is blank', 'fill it in');
+  const values = contentsOf(label, cells).flatMap(content => (content === null ? [] : [read(content, label)]));
+  if (values.length === 0) throw missing(label);
   return values;
 }
 
-/** Bends from a list of angles and one radius for all, or one radius for each. */
+const readRadius = number({ sign: 'notNegative', hint: 'enter a radius' });
+const readAngle = number({ sign: 'notNegative', hint: 'enter an angle in degrees' });
+
+/** Bends from a list of angles and one radius for all, or one for each in the same order; places where both are blank are skipped. */
 export function bendList(bendRadius: Cells, bendAngle: Cells): Bend[] {
-  const radii = numberList('bend radius', bendRadius, number({ sign: 'notNegative', hint: 'enter a radius' }));
-  const angles = numberList('bend angle', bendAngle, number({ sign: 'notNegative', hint: 'enter an angle in degrees' }));
-  if (radii.length !== 1 && radii.length !== angles.length) {
+  const [radii, angles] = [contentsOf('bend radius', bendRadius), contentsOf('bend angle', bendAngle)];
+  const oneRadius = radii.length <= 1;
+  if (!oneRadius && radii.length !== angles.length) {
     const advice = 'give one radius for all bends, or one for each angle';
-    throw new TradeError('shape', 'bend radius', `has ${radii.length} values, bend angle ${angles.length}`, advice);
+    throw new TradeError('shape', 'bend radius', `has ${radii.length} rows, bend angle ${angles.length}`, advice);
   }
-  return angles.map((angleDegrees, index) => {
-    const radius = radii[radii.length === 1 ? 0 : index]!;
-    if (radius.isZero() && !angleDegrees.isZero()) throw new TradeError('blank', 'bend radius', 'is blank or zero', 'fill it in');
-    return { radius, angleDegrees };
+  const bends = angles.flatMap((angle, index) => {
+    const radius = radii[oneRadius ? 0 : index] ?? null;
+    if (angle === null && (oneRadius || radius === null)) return [];
+    if (radius === null) throw missing('bend radius');
+    if (angle === null) throw missing('bend angle');
+    const bend = { radius: readRadius(radius, 'bend radius'), angleDegrees: readAngle(angle, 'bend angle') };
+    if (bend.radius.isZero() && !bend.angleDegrees.isZero()) {
+      throw new TradeError('blank', 'bend radius', 'is blank or zero', 'fill it in');
+    }
+    return [bend];
   });
+  if (bends.length === 0) throw missing(radii.every(cell => cell === null) ? 'bend radius' : 'bend angle');
+  return bends;
 }

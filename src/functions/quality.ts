@@ -18,6 +18,9 @@ import { subgroupsOf } from './subgroups';
 const readTolerance = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the tolerance as one number' });
 const readLimit = number({ mayBeDate: true, hint: 'enter the limit' });
 
+/** A 0 so many sigma away from the centre line is no point of the chart but a blank that the host turned into 0. */
+const BLANK_BEYOND = 20;
+
 const readConfidence: CellReader<Decimal> = (cell, label) => {
   const value = number({ hint: 'enter a share like 0.95' })(cell, label);
   if (value.gt(0.5) && value.lt(1)) return value;
@@ -126,7 +129,7 @@ export function controlLimits(subgroups: any[][]): any[][] {
 /**
  * The Western Electric rules that each point of a control chart completes: 1 one beyond 3 sigma; 2 two of three beyond 2; 3 four of five beyond 1; 4 eight on one side.
  * @customfunction RUNSIGNALS RUNSIGNALS
- * @param {any[][]} values Points in the order they were made: a column (one unit with centre and sigma, mm or in). Blank rows and rows with an error are no points: runs go on across them.
+ * @param {any[][]} values Points in the order they were made: a column (one unit with centre and sigma, mm or in). Blank rows and rows with an error are no points: runs go on across them; so is a 0 that lies more than 20 sigma from the centre line (a blank that the host turned into 0).
  * @param {any[][]} centre Centre line, one value (same unit).
  * @param {any[][]} sigma Standard deviation of the points, one value above 0 (same unit).
  * @returns {any[][]} The rules a point completes as text, such as 1 or 2 4, one a row; blank where it completes none.
@@ -139,7 +142,10 @@ export function runSignals(values: any[][], centre: any[][], sigma: any[][]): an
     const width = single('sigma', sigma, number({ sign: 'positive', zeroIsBlank: true, hint: 'enter the standard deviation' }));
     const points: Decimal[] = [];
     const read = number({ hint: 'enter the value of the point' });
-    const places = mapRows([column('values', values, read)], 1, value => points.push(value) - 1);
+    const zeroIsBlank = line.abs().gt(width.times(BLANK_BEYOND));
+    const places = mapRows([column('values', values, read)], 1, value =>
+      zeroIsBlank && value.isZero() ? '' : points.push(value) - 1,
+    );
     const signals = runSignalsOf(points, line, width);
     return places.map(([place]) => [typeof place === 'number' ? signals[place]!.join(' ') : place]);
   });

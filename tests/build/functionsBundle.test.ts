@@ -1,42 +1,18 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { createContext, runInContext } from 'node:vm';
 import { gzipSync } from 'node:zlib';
 import '../host/customFunctions';
 import { worksheetFunctions } from '../../src/functions/register';
+import { CellError, loadedFunctions, metadata, script } from './excelCall';
 
 const dist = join(__dirname, '../../dist');
-const script = readFileSync(join(dist, 'functions.js'), 'utf8');
-const metadata = JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf8'));
-
-class CellError extends Error {
-  constructor(
-    readonly code: string,
-    message?: string,
-  ) {
-    super(message);
-  }
-}
-
-/** The bundle in a world that has nothing but the language and what Excel gives a functions script. */
-function loaded(): Map<string, (...args: unknown[]) => any> {
-  const functions = new Map<string, (...args: unknown[]) => any>();
-  const CustomFunctions = {
-    Error: CellError,
-    ErrorCode: {},
-    associate: (id: string, fn: (...args: unknown[]) => any) => functions.set(id, fn),
-  };
-  runInContext(script, createContext({ CustomFunctions }));
-  return functions;
-}
-
 test('functions.js is small: under 60 kB as a server sends it', () => {
   expect(gzipSync(script).length).toBeLessThan(60_000);
 });
 
 test('functions.js registers as a classic script, without a page, exactly the functions of the sources and of functions.json', () => {
   const ids = Object.keys(worksheetFunctions).sort();
-  expect([...loaded().keys()].sort()).toEqual(ids);
+  expect([...loadedFunctions().keys()].sort()).toEqual(ids);
   expect(metadata.functions.map(({ id }: { id: string }) => id).sort()).toEqual(ids);
 });
 
@@ -71,7 +47,7 @@ test('the help page has one section for every function', () => {
 });
 
 test('a call gives plain values and the host’s own errors', () => {
-  const cutLength = loaded().get('CUTLENGTH')!;
+  const cutLength = loadedFunctions().get('CUTLENGTH')!;
   const result = cutLength([[1200], ['x']], [[48.5]], [[52]], null);
   expect(result[0]).toEqual([1099.5]);
   expect(result[1][0]).toBeInstanceOf(CellError);

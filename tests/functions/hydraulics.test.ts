@@ -58,9 +58,9 @@ describe('BORESIZE', () => {
 
 describe('PRESSUREDROP', () => {
   test('White, Fluid Mechanics, example 6.7, in bar', () => {
-    // Head 117.352 m (computed from the example): 900 · 9.80665 · 117.352 Pa.
+    // Head 117.352 m (computed from the example, which takes g = 9.81 m/s²): 900 · 9.81 · 117.352 Pa.
     const drop = called(() => pressureDrop(one(12_000), one(200), one(500), one(10), metric, one(900), one(0.26)));
-    expect(drop).toEqual([[close((900 * 9.80665 * 117.352) / 1e5, 2)]]);
+    expect(drop).toEqual([[close((900 * 9.81 * 117.352) / 1e5, 4)]]);
   });
 
   test('the same pipe in US units gives the same pressure, in psi', () => {
@@ -88,7 +88,7 @@ describe('PRESSUREDROP', () => {
       0,
       '#VALUE! length is blank or zero: fill it in',
       '#N/A no such part',
-      '#VALUE! length is "x": enter a number, like 12.5, 3/8 or 1 1/2',
+      '#VALUE! length is "x": enter the length, like 12.5, 3/8 or 1 1/2',
     ]);
     expect(called(() => pressureDrop(one(60), one(20), one(10), one(46), metric, none, one(2)))).toEqual([
       ['#VALUE! roughness is 10 % of the bore: it must not exceed 1/20 of the bore; give it in the unit of the bore'],
@@ -97,6 +97,20 @@ describe('PRESSUREDROP', () => {
       ['#VALUE! unit is "SI": enter "metric" or "US"'],
     ]);
   });
+});
+
+test('inch and foot marks count where the unit is US, feet where the length counts feet, and are refused in metric calls', () => {
+  const run = (length: unknown, unit: string, bore: unknown = 0.75, roughness: any = none) =>
+    called(() => pressureDrop(one(16), one(bore), one(length), one(46), one(unit), none, roughness))[0]![0];
+  expect(run(`10'`, 'US')).toBe(run(10, 'US'));
+  expect(run(`10' 6"`, 'US')).toBe(run(10.5, 'US'));
+  expect(run('6"', 'US', '3/4"')).toBe(run(0.5, 'US'));
+  expect(run(`10'`, 'metric', 20)).toBe(
+    `#VALUE! length is "10'": that is in inches, but this call is metric; use one system of units`,
+  );
+  expect(run(10, 'metric', '1/2"')).toMatch(/^#VALUE! bore is "1\/2"": that is in inches/);
+  expect(run(10, 'metric', 20, one('1/64"'))).toMatch(/^#VALUE! roughness is "1\/64"": that is in inches/);
+  expect(called(() => velocity(one(60), one('1/2"'), metric))[0]![0]).toMatch(/^#VALUE! bore is "1\/2"": that is in inches/);
 });
 
 describe('VISCOSITY', () => {

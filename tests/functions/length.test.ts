@@ -72,6 +72,14 @@ describe('CUTLENGTH', () => {
     expect(called(() => cutLength(one({ type: 'Empty', basicType: 'Empty', basicValue: '' }), one(40), one(50)))).toEqual([['']]);
   });
 
+  test('a data type without a number in it is named as such', () => {
+    const entity = { type: 'Entity', text: 'Alder', basicType: 'Error', basicValue: '#VALUE!', properties: {} };
+    expect(called(() => cutLength(one(entity), one(40), one(50)))).toEqual([
+      ['#VALUE! this cell holds a data type that has no plain value'],
+    ]);
+    expect(called(() => cutLength(one({ basicType: 'Error', basicValue: '#N/A' }), one(40), one(50)))).toEqual([['#N/A ']]);
+  });
+
   test('columns of unequal height and blocks are refused as a whole', () => {
     expect(called(() => cutLength(col(1, 2, 3), col(1, 2), one(1)))).toEqual([
       ['#VALUE! overall length has 3 rows, cut-off A has 2: give columns of the same number of rows, or single values'],
@@ -167,6 +175,18 @@ describe('ROUTELENGTH', () => {
   test('takes lists of straights and of bends; blank rows are skipped', () => {
     const [[length]] = routeLength(col(100, null, 200), col(50, '', 50), col(90, '', 90)) as [[number]];
     expect(length).toBeCloseTo(300 + Math.PI * 50, 10);
+  });
+
+  test('a radius belongs to the angle in its row: a blank beside a filled cell is an error, never a shift', () => {
+    const route = (radii: any[][], angles: any[][]) => called(() => routeLength(one(100), radii, angles));
+    expect(route(col(50, '', 60), col(90, 45, ''))).toEqual([['#VALUE! bend radius is blank: fill it in']]);
+    expect(route(col(50, 60, 70), col(90, '', 30))).toEqual([['#VALUE! bend angle is blank: fill it in']]);
+    expect(route(col(50, 60, ''), col(90, 45))).toEqual([
+      ['#VALUE! bend radius has 3 rows, bend angle 2: give one radius for all bends, or one for each angle'],
+    ]);
+    expect(route(one(50), col(90, '', 90))).toEqual([[expect.closeTo(100 + Math.PI * 50, 10)]]);
+    expect(route(one(0), one(0))).toEqual([[100]]);
+    expect(route(one(null), one(null))).toEqual([['#VALUE! bend radius is blank: fill it in']]);
   });
 
   test('the first error value is returned; a missing radius is named', () => {

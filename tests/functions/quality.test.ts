@@ -51,6 +51,11 @@ describe('CRIMPCAUSE', () => {
     expect(result[1]![4]).toBe('MACHINE');
   });
 
+  test('rows of zeros are the blank rows of a host that has no blanks', () => {
+    expect(cause(col(...names, 0, 0), col(...s1, 0, 0))).toEqual(cause(col(...names), col(...s1)));
+    expect(cause(col(...names, 0), col(...s1, 0), col(...names.map(() => 'D23'), 0))[1]![4]).toBe('MACHINE OR DIE');
+  });
+
   test('one die throughout, as a column or one value: machine or die', () => {
     const finding = (die: any[][]) => cause(col(...names), col(...s1), die)[1]![4];
     expect(finding(one('D23'))).toBe('MACHINE OR DIE');
@@ -112,9 +117,9 @@ describe('DIALRESPONSE', () => {
 
   test('gives slope, limits and crimps used in one row', () => {
     const [row] = response(
-      ['A', 'a', 'A ', 'B', 'B', 'B', null],
-      [100, 110, 120, 100, 110, 120, null],
-      [30.01, 29.48, 29.01, 50, 49.52, 48.98, ''],
+      ['A', 'a', 'A ', 'B', 'B', 'B', null, 0],
+      [100, 110, 120, 100, 110, 120, null, 0],
+      [30.01, 29.48, 29.01, 50, 49.52, 48.98, '', 0],
     );
     // numpy.linalg.lstsq and SciPy t quantile.
     expect(row).toEqual([close(0.0505), close(0.0505 - 0.0033124), close(0.0505 + 0.0033124), 6]);
@@ -208,6 +213,12 @@ describe('RUNSIGNALS', () => {
       '#VALUE! values is "x": enter the value of the point, like 12.5, 3/8 or 1 1/2',
       '',
     ]);
+  });
+
+  test('a 0 far from the centre line is a blank that the host turned into 0; on a chart of deviations 0 is a point', () => {
+    expect(signals(10.35, 0, 10.35, 0)).toEqual(['1', '', '1 2', '']);
+    expect(called(() => runSignals(col(0.35, 0, 0.35), one(0), one(0.1))).flat()).toEqual(['1', '', '1 2']);
+    expect(called(() => runSignals(col(0), one(1), one(0.1))).flat()).toEqual(['1']);
   });
 
   test('a point exactly on a limit is not beyond it', () => expect(signals(10.3, 9.7)).toEqual(['', '']));
@@ -334,6 +345,10 @@ describe('GAUGESTUDY', () => {
     ],
     [[null], [null], [null], '#VALUE! parts came as 0: a gauge study needs two or more'],
   ])('refuses %j', (part, operator, reading, message) => expect(study(part, operator, reading)).toEqual([[message]]));
+
+  test('a row of zeros is a blank row of a host that has no blanks', () => {
+    expect(study([...parts, 0], [...people, 0], [...readings, 0])).toEqual(study(parts, people, readings));
+  });
 
   test('deviations may be zero', () => {
     expect(study(parts, people, [-1, 0, -1, 0, 5, 6, 5, 6])).toHaveLength(7);

@@ -1,7 +1,6 @@
-import { RANGE_CONSTANTS } from '../tables/rangeConstants';
 import { TradeError } from '../tradeError';
 import { chiSquareQuantile } from './chiSquareQuantile';
-import { movingRanges } from './controlLimits';
+import { MOVING_RANGE_D2, movingRanges } from './controlLimits';
 import { mean } from './mean';
 import { squaresAroundMean } from './squaresAroundMean';
 import { standardDeviation } from './standardDeviation';
@@ -32,11 +31,11 @@ interface Scatter {
   readonly df: number | undefined;
 }
 
-/** Pooled standard deviation inside subgroups; for single values the mean moving range ÷ d2 (n = 2). */
+/** Pooled standard deviation inside subgroups; for single values the mean moving range ÷ d2. */
 function scatterWithin(subgroups: readonly (readonly number[])[]): Scatter {
   const df = sum(subgroups.map(group => group.length - 1));
   if (df > 0) return { sigma: Math.sqrt(sum(subgroups.map(squaresAroundMean)) / df), df };
-  return { sigma: mean(movingRanges(subgroups.flat())) / RANGE_CONSTANTS[0].d2, df: undefined };
+  return { sigma: mean(movingRanges(subgroups.flat())) / MOVING_RANGE_D2, df: undefined };
 }
 
 const missing = { value: undefined, low: undefined, high: undefined };

@@ -10,6 +10,9 @@ export interface ChartLimits {
   readonly upper: number;
 }
 
+/** d2 of a moving range as the e-Handbook's individuals chart rounds it: its published limits rest on these digits. */
+export const MOVING_RANGE_D2 = 1.128;
+
 /** Largest less smallest. */
 export const rangeOf = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
@@ -37,7 +40,7 @@ export function controlLimits(subgroups: readonly (readonly number[])[]): ChartL
   const { d2, d3 } = constants;
   const centre = mean(subgroups.map(mean));
   const range = mean(single ? movingRanges(subgroups.map(([value]) => value!)) : subgroups.map(rangeOf));
-  const reach = (3 * range) / d2 / Math.sqrt(size);
+  const reach = single ? (3 * range) / MOVING_RANGE_D2 : (3 * range) / d2 / Math.sqrt(size);
   return [
     { chart: single ? 'Individual' : 'Mean', lower: centre - reach, centre, upper: centre + reach },
     {

@@ -15,11 +15,12 @@ function fromObject(cell: Record<string, unknown>): CellContent {
   if (typeof cell.code === 'string' && ERROR_CODE.test(cell.code)) {
     return new IncomingError(cell.code, typeof cell.message === 'string' && cell.message ? cell.message : undefined);
   }
-  if (cell.type === 'Error' || cell.basicType === 'Error') {
+  if (cell.type === 'Error' || (cell.type === undefined && cell.basicType === 'Error')) {
     return new IncomingError(typeof cell.basicValue === 'string' ? cell.basicValue : '#VALUE!', undefined);
   }
   if (cell.type === 'Empty' || cell.basicType === 'Empty') return null;
-  if ('basicValue' in cell) return cellContent(cell.basicValue);
+  // Pictures and entities (a stock, a place) carry the basic value #VALUE!: they are no errors, but nothing to reckon with either.
+  if ('basicValue' in cell && cell.basicType !== 'Error') return cellContent(cell.basicValue);
   return new IncomingError('#VALUE!', 'this cell holds a data type that has no plain value');
 }
 

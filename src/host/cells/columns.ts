@@ -14,6 +14,8 @@ export interface Column<T> {
   readonly isReadings: boolean;
   /** True where nothing is filled in at that row. */
   isBlank(row: number): boolean;
+  /** True where nothing is filled in, or the 0 that some hosts make of a blank. */
+  isBlankOrZero(row: number): boolean;
   /** The first error value that came in at that row. */
   errorAt(row: number): IncomingError | undefined;
   /** The value at that row; throws a TradeError that names the argument. */
@@ -39,6 +41,7 @@ function cellColumn<T>(label: string, cells: Cells, atBlank: () => T, read: Cell
     height: rows.length,
     isReadings: false,
     isBlank: row => content(row) === null,
+    isBlankOrZero: row => content(row) === null || content(row) === 0,
     errorAt: row => {
       const cell = content(row);
       return cell instanceof IncomingError ? cell : undefined;
@@ -80,11 +83,13 @@ export function readingBlock(label: string, cells: Cells): Column<Decimal[]> {
     throw new TradeError('shape', label, 'came as a single column', advice);
   }
   const contents = (row: number) => rows[rows.length === 1 ? 0 : row]!.map(cellContent);
+  const isUnfilled = (row: number) => contents(row).every(cell => cell === null || cell === 0);
   return {
     label,
     height: rows.length,
     isReadings: true,
-    isBlank: row => contents(row).every(cell => cell === null || cell === 0),
+    isBlank: isUnfilled,
+    isBlankOrZero: isUnfilled,
     errorAt: row => contents(row).find(cell => cell instanceof IncomingError),
     at: row =>
       contents(row).map((cell, index) => {

@@ -21,8 +21,9 @@ function requireEqualHeights(columns: readonly Column<unknown>[]): void {
 }
 
 /**
- * Rows of a list, for functions that answer the list as a whole. Rows that are wholly blank are skipped; the first error met, one that came
- * in or one of our own (it then names the row), is thrown.
+ * Rows of a list, for functions that answer the list as a whole. Rows that are wholly blank are skipped, and so are rows of zeros,
+ * which some hosts make of them (no name and no reading is 0); the first error met, one that came in or one of our own (it then names the
+ * row), is thrown.
  * @param required columns of equal height
  * @param optional columns of that height, or single values that hold for the whole list
  */
@@ -35,7 +36,7 @@ export function listRows<const R extends readonly Column<any>[], const O extends
   const filled = required.concat(optional.filter(column => column.height > 1));
   const rows: unknown[][] = [];
   for (let row = 0; row < required[0]!.height; row += 1) {
-    if (filled.every(column => column.isBlank(row))) continue;
+    if (filled.every(column => column.isBlankOrZero(row))) continue;
     const values = columns.map(column => {
       const incoming = column.errorAt(row);
       if (incoming) throw passedOn(incoming, `${column.label} in row ${row + 1}`);

@@ -21,6 +21,8 @@ export interface NumberRules {
   readonly hint?: string;
   /** True where the call is in millimetres, so that a number with an inch or foot mark is in the wrong unit. */
   readonly millimetres?: boolean;
+  /** What an inch or foot mark means elsewhere: nothing in a metric call (`refused`), or that the number is to count inches (default) or feet. */
+  readonly marks?: 'refused' | 'inches' | 'feet';
 }
 
 const LARGEST = new Decimal('1e9');
@@ -32,19 +34,16 @@ export function quoted(cell: FilledCell): string {
   return typeof cell === 'string' ? `"${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"` : String(cell).toUpperCase();
 }
 
-function decimalOf(cell: FilledCell, label: string, { hint = 'enter a number', millimetres }: NumberRules): Decimal {
+function decimalOf(cell: FilledCell, label: string, { hint = 'enter a number', millimetres, marks }: NumberRules): Decimal {
   if (typeof cell === 'number' && Number.isFinite(cell)) return decimalOfCell(cell);
   const found = typeof cell === 'string' ? numberFromText(cell) : undefined;
   if (!found) throw new TradeError('notANumber', label, `is ${quoted(cell)}`, `${hint}, like 12.5, 3/8 or 1 1/2`);
-  if (millimetres && found.mark === 'inch') {
-    throw new TradeError(
-      'unit',
-      label,
-      `is ${quoted(cell)}`,
-      'that is in inches, but this call is in mm; use one unit for all lengths',
-    );
+  if (found.mark === 'none') return found.value;
+  if (millimetres || marks === 'refused') {
+    const call = millimetres ? 'in mm; use one unit for all lengths' : 'metric; use one system of units';
+    throw new TradeError('unit', label, `is ${quoted(cell)}`, `that is in inches, but this call is ${call}`);
   }
-  return found.value;
+  return marks === 'feet' ? found.value.div(12) : found.value;
 }
 
 function looksLikeDate(value: Decimal): boolean {

@@ -1,5 +1,9 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { crimpCause, type CrimpCauseInput } from '../../../src/core/quality/crimpCause';
 import { fitGroups, measureGroup } from '../../../src/core/quality/crimpGroups';
+import { fUpperTail } from '../../../src/core/quality/fUpperTail';
+import { standardDeviation } from '../../../src/core/quality/standardDeviation';
 import { Decimal } from '../../../src/core/units/decimal';
 
 const S1 = {
@@ -61,15 +65,20 @@ test('S2: one combination off: its setting', () => {
   expect(result.combinations.filter(({ finding }) => finding === 'OWN SETTING')).toHaveLength(1);
 });
 
-test('GUM H.5: the same F from means of ten days and their scatter', () => {
-  // GUM (JCGM 100:2008) H.5: 10 days × 5, s of daily means 57 µV (published), pooled s within days 85 µV (from memory): F(9, 40) = 5 · 57²/85², beyond 2.124.
-  const noise = [-1, -0.5, 0, 0.5, 1].map(value => (value * 85) / Math.sqrt(2.5 / 4));
-  const days = [-1.5, -1.1, -0.8, -0.4, -0.1, 0.2, 0.5, 0.8, 1.1, 1.3];
-  const scale = 57 / Math.sqrt(days.reduce((total, day) => total + day ** 2, 0) / 9);
-  const sets = days.map(day => ({ name: '', deviations: noise.map(value => new Decimal(day * scale + value)) }));
-  const fit = fitGroups(sets.map(measureGroup));
-  expect(fit.scatter).toBeCloseTo(85, 9);
-  expect(fit.F).toBeCloseTo((5 * 57 ** 2) / 85 ** 2, 9);
+test('GUM H.5: ten days × five, F 2.2615 against 2.124 (95 %)', () => {
+  // GUM (JCGM 100:2008) H.5, table H.9: daily means and their standard deviations in µV above 10 V (the table recalled from memory; s of the means 57
+  // and F 2.2615 against 2.124 published).
+  const means = [172, 116, 13, 144, 106, 31, 60, 125, 163, 41];
+  const deviations = [60, 77, 111, 101, 67, 93, 80, 73, 88, 86];
+  const noise = [-2, -1, 0, 1, 2].map(value => value / Math.sqrt(2.5));
+  const days = means.map((mean, day) => ({
+    name: String(day + 1),
+    deviations: noise.map(value => new Decimal(mean + value * deviations[day]!)),
+  }));
+  const fit = fitGroups(days.map(measureGroup));
+  expect(standardDeviation(means)).toBeCloseTo(57, 0);
+  expect(fit.F).toBeCloseTo(2.2615, 4);
+  expect(fUpperTail(2.124, 9, 40)).toBeCloseTo(0.05, 4);
   expect(fit.p).toBeLessThan(0.05);
 });
 
@@ -165,3 +174,35 @@ test('a set and its mirror image give mirrored corrections', () => {
     );
   }
 });
+
+interface Case {
+  readonly groups: Sets;
+  readonly oneDie: boolean;
+  readonly confidence: number | null;
+  readonly actionShare: number | null;
+  readonly finding: string;
+  readonly offset: number;
+  readonly correction: number;
+  readonly own: Readonly<Record<string, number>>;
+}
+const computed = JSON.parse(readFileSync(join(__dirname, '../../cases/crimpCause/scipy.json'), 'utf8')) as { cases: Case[] };
+
+test.each(computed.cases.map((one, index) => ({ ...one, index })))(
+  'case $index, computed in SciPy: $finding',
+  ({ groups, oneDie, confidence, actionShare, finding, offset, correction, own }) => {
+    const result = cause(groups, {
+      oneDie,
+      ...(confidence === null ? {} : { confidence }),
+      ...(actionShare === null ? {} : { actionShare: new Decimal(actionShare) }),
+    });
+    expect([result.finding, result.offset!.toNumber(), result.correction.toNumber()]).toEqual([
+      finding,
+      expect.closeTo(offset, 8),
+      expect.closeTo(correction, 8),
+    ]);
+    const found = result.combinations.filter(combination => combination.finding === 'OWN SETTING');
+    expect(Object.fromEntries(found.map(({ name, correction: change }) => [name, change.toNumber()]))).toEqual(
+      Object.fromEntries(Object.entries(own).map(([name, change]) => [name, expect.closeTo(change, 8)])),
+    );
+  },
+);

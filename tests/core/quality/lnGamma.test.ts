@@ -11,6 +11,16 @@ test.each([
   [21, Math.log(2_432_902_008_176_640_000)],
 ])('lnGamma(%d) is %d', (x, expected) => expect(lnGamma(x)).toBeCloseTo(expected, 13));
 
+// ISO 7870-2, e-Handbook 6.3.2: c4 = √(2/(n − 1)) · Γ(n/2) ÷ Γ((n − 1)/2), published; digits computed in R.
+test.each([
+  [2, 0.7979],
+  [4, 0.9213],
+  [5, 0.94],
+  [10, 0.9727],
+])('gives the chart constant c4 of n = %d: %d', (n, c4) => {
+  expect(Math.sqrt(2 / (n - 1)) * Math.exp(lnGamma(n / 2) - lnGamma((n - 1) / 2))).toBeCloseTo(c4, 4);
+});
+
 test('agrees with stdlib from tiny to large arguments', () => {
   for (let exponent = -8; exponent <= 6; exponent += 0.01) {
     const x = 10 ** exponent;

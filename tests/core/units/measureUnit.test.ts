@@ -7,7 +7,9 @@ test.each<[Quantity, string, string, string, string]>([
   ['length', '1', 'ft', 'mm', '304.8'],
   ['length', '1', 'm', 'cm', '100'],
   ['pressure', '1', 'bar', 'MPa', '0.1'],
+  // psi: 6894.757293168361 Pa, from the pound-force of 4.4482216152605 N over (25.4 mm)².
   ['pressure', '1', 'psi', 'kPa', '6.894757293168'],
+  ['pressure', '1', 'psi', 'Pa', '6894.757293168'],
   ['temperature', '212', '°F', '°C', '100'],
   ['temperature', '-40', '°F', '°C', '-40'],
   ['temperature', '0', '°C', 'K', '273.15'],
