@@ -34,7 +34,26 @@ export type Change =
   | { readonly kind: 'format'; readonly at: RangeAddress; readonly numberFormat: string }
   | { readonly kind: 'style'; readonly at: RangeAddress; readonly style: CellStyle }
   | { readonly kind: 'page'; readonly sheet: string; readonly page: PageSetup }
+  | { readonly kind: 'chart'; readonly at: RangeAddress; readonly chart: ChartSpec }
   | { readonly kind: 'name'; readonly name: string; readonly refersTo: RangeAddress };
+
+/** A chart of the host's own over the block it is put at: points and lines over x and y. The try-out sheet has none and leaves it out. */
+export interface ChartSpec {
+  readonly title: string;
+  /** Title of the axis along the bottom. */
+  readonly across?: string;
+  /** Title of the axis on the left. */
+  readonly up?: string;
+  readonly series: readonly ChartSeries[];
+}
+
+/** One series of a chart; its cells lie on the chart's own sheet, x and y in ranges of one shape. */
+export interface ChartSeries {
+  readonly name: string;
+  readonly x: string;
+  readonly y: string;
+  readonly looks: 'points' | 'line' | 'points and line';
+}
 
 /** How a sheet is printed; a host that cannot say so to its printer keeps it for the saved file, or ignores it. */
 export interface PageSetup {

@@ -132,6 +132,16 @@ describe('writing through the port', () => {
     expect(strFromU8(unzipSync(bytes)['xl/worksheets/sheet1.xml']!)).toMatch(/<rowBreaks[^>]*><brk id="4"/);
   });
 
+  it('has no charts: one is left out, what comes with it is written; one without a sheet is refused', async () => {
+    const chart = { title: 'Overalls', series: [{ name: 'Overall', x: 'A2:A3', y: 'A2:A3', looks: 'points' }] } as const;
+    await port.write([
+      { kind: 'chart', at: at('H1:M12'), chart },
+      { kind: 'values', at: at('G1'), values: [['beside']] },
+    ]);
+    expect((await port.read([at('G1')]))[0]!.values).toEqual([['beside']]);
+    await expect(port.write([{ kind: 'chart', at: at('A1:B2', 'Nowhere'), chart }])).rejects.toThrow('there is no sheet Nowhere');
+  });
+
   it('moves a name that exists', async () => {
     await port.write([{ kind: 'name', name: 'Overalls', refersTo: at('A2') }]);
     expect(await port.names()).toEqual([{ name: 'Overalls', at: at('A2') }]);

@@ -1,5 +1,6 @@
 import { addressOf, blockOf, sheetInFormula } from '../a1';
 import type { CellStyle, Change, RangeAddress } from '../workbook';
+import { addChart } from './addChart';
 import { ExcelRefusal, run } from './run';
 import { setPage } from './setPage';
 
@@ -131,6 +132,8 @@ async function apply(request: Request, change: Change, standing: ReadonlySet<str
       return;
     case 'style':
       return applyStyle(worksheets.getItem(change.at.sheet).getRange(change.at.address), change.style);
+    case 'chart':
+      return addChart(worksheets.getItem(change.at.sheet), change.at.address, change.chart);
     case 'page':
       return setPage(worksheets.getItem(change.sheet), change.page);
     case 'name':

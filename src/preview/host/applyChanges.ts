@@ -149,6 +149,9 @@ class ChangeWriter {
         sheet.setCustomMetadata({ ...sheet.getCustomMetadata(), page: change.page });
         break;
       }
+      case 'chart':
+        // The page has no charts; the panel that asks for one says so.
+        return;
       case 'name':
         return this.setName(change.name, change.refersTo);
     }

@@ -1,5 +1,5 @@
 import { addressOf } from '../../host/a1';
-import type { CellStyle, Change, PageSetup } from '../../host/workbook';
+import type { CellStyle, Change, ChartSpec, PageSetup } from '../../host/workbook';
 
 export type WrittenCell = string | number | boolean;
 
@@ -39,6 +39,12 @@ export class SheetWriter {
   /** Sets the widths of the first columns, in points. */
   widths(...widths: readonly number[]): this {
     widths.forEach((columnWidth, column) => this.style(0, column, 1, 1, { columnWidth }));
+    return this;
+  }
+
+  /** Puts a chart over a block; its series are given by blocks of this sheet too. */
+  chart(row: number, column: number, rows: number, columns: number, chart: ChartSpec): this {
+    this.changes.push({ kind: 'chart', at: this.at(row, column, rows, columns), chart });
     return this;
   }
 

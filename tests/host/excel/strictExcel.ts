@@ -128,6 +128,7 @@ export function strictExcel(
           rangeOf(pending, writes, sheet, { row: block!.row + r, column: block!.column + c, rows: 1, columns: 1 }),
         select: () => writes.push(() => state.written.push(`select ${address()}`)),
         format: { font: {}, fill: {} },
+        __address: address,
       },
     );
     return new Proxy(range, {
@@ -136,6 +137,44 @@ export function strictExcel(
         return true;
       },
     });
+  }
+
+  /** Charts can only be made here, never read: whatever is asked for besides is undefined and throws. */
+  function chartsOf(writes: (() => void)[]): object {
+    const note = (text: string) => writes.push(() => state.written.push(text));
+    const seriesOf = (index: number) => ({
+      set name(name: string) {
+        note(`series ${index} name = ${JSON.stringify(name)}`);
+      },
+      set chartType(type: string) {
+        note(`series ${index} chartType = ${JSON.stringify(type)}`);
+      },
+      setXAxisValues: (range: { __address(): string }) => note(`series ${index} x ${range.__address()}`),
+      setValues: (range: { __address(): string }) => note(`series ${index} y ${range.__address()}`),
+    });
+    const titled = (what: string, property: string) =>
+      Object.defineProperty({}, property, { set: (text: string) => note(`chart ${what} ${JSON.stringify(text)}`) });
+    const add = (type: string, range: { __address(): string }, by: string) => {
+      note(`chart ${type} of ${range.__address()} by ${by}`);
+      let count = 1;
+      return {
+        series: {
+          getItemAt: (index: number) => seriesOf(index),
+          add: (name: string) => {
+            note(`series ${count} added ${name}`);
+            return seriesOf(count++);
+          },
+        },
+        title: titled('title', 'text'),
+        legend: titled('legend', 'position'),
+        axes: {
+          categoryAxis: { title: titled('categoryAxis', 'text') },
+          valueAxis: { title: titled('valueAxis', 'text') },
+        },
+        setPosition: (from: string, to: string) => note(`chart over ${from} to ${to}`),
+      };
+    };
+    return { add };
   }
 
   function sheetOf(pending: Loaded[], writes: (() => void)[], sheet: string): any {
@@ -155,6 +194,7 @@ export function strictExcel(
     return guarded(pending, () => (exists ? { name: sheet, protection: { protected: sheet === 'Locked' } } : undefined), {
       activate: () => writes.push(() => state.written.push(`activate ${sheet}`)),
       getRange: (address: string) => rangeOf(pending, writes, sheet, parse(address)),
+      charts: chartsOf(writes),
       getUsedRange: () => rangeOf(pending, writes, sheet, used()),
       getUsedRangeOrNullObject: () => rangeOf(pending, writes, sheet, sheets[sheet]!.length > 0 ? used() : undefined),
     });

@@ -1,0 +1,45 @@
+import { writeChanges } from '../../../src/host/excel/writeChanges';
+import type { Change, ChartSpec } from '../../../src/host/workbook';
+import { strictExcel } from './strictExcel';
+
+const chart: ChartSpec = {
+  title: 'Deviations',
+  across: 'Deviation (mm)',
+  up: 'Combination',
+  series: [
+    { name: 'Larch', x: 'B2:B4', y: 'C2:C4', looks: 'points' },
+    { name: 'Zero', x: 'D2:D4', y: 'C2:C4', looks: 'line' },
+  ],
+};
+const changes: readonly Change[] = [{ kind: 'chart', at: { sheet: 'Readings', address: 'F2:N20' }, chart }];
+const selected = { sheet: 'Readings', row: 0, column: 0, rows: 1, columns: 1 };
+const open = () => strictExcel({ Readings: [['Line', 'x', 'y', 'zero']] }, selected);
+
+test('a chart of the host’s own: one series a range, named, over the block asked for', async () => {
+  const excel = open();
+  Object.assign(globalThis, { Office: { context: { requirements: { isSetSupported: () => true } } } });
+  await writeChanges(changes);
+  expect(excel.written).toEqual([
+    'chart XYScatter of Readings!C2:C4 by Columns',
+    'series 0 name = "Larch"',
+    'series 0 chartType = "XYScatter"',
+    'series 0 x Readings!B2:B4',
+    'series 0 y Readings!C2:C4',
+    'series 1 added Zero',
+    'series 1 name = "Zero"',
+    'series 1 chartType = "XYScatterLinesNoMarkers"',
+    'series 1 x Readings!D2:D4',
+    'series 1 y Readings!C2:C4',
+    'chart title "Deviations"',
+    'chart legend "Bottom"',
+    'chart categoryAxis "Deviation (mm)"',
+    'chart valueAxis "Combination"',
+    'chart over F2 to N20',
+  ]);
+});
+
+test('an Excel that cannot make charts series by series (before ExcelApi 1.7) writes the rest all the same', async () => {
+  const excel = open();
+  await writeChanges([...changes, { kind: 'values', at: { sheet: 'Readings', address: 'A2' }, values: [[1]] }]);
+  expect(excel.written).toEqual(['values of Readings!A2 = [[1]]']);
+});
