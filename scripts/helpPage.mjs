@@ -6,6 +6,8 @@ const TOPICS = {
   crimp: 'Crimp',
   quality: 'Machine and setting',
   catalogue: 'Catalogue',
+  parts: 'Parts',
+  assembly: 'Assembly',
   cutplan: 'Cut plan',
   hydraulics: 'Fluid',
   price: 'Price',

@@ -1,8 +1,10 @@
-import { assembly, catalogue, crimpSetup, findFitting, findHose, fittingData, hoseData, unitCost } from './catalogue';
+import { assembly, crimpSetup, unitCost } from './assembly';
+import { catalogue } from './catalogue';
 import { calibrationTurns, conformity, crimpCheck, crimpDetail, nextDial } from './crimp';
 import { cutPlan } from './cutplan';
 import { boreSize, pressureDrop, velocity, viscosity } from './hydraulics';
 import { cutLength, lengthChange, lengthLimits, overallLength, routeLength } from './length';
+import { findFitting, findHose, fittingData, hoseData } from './parts';
 import { sellPrice } from './price';
 import { capability, controlLimits, crimpCause, dialResponse, gaugeStudy, runSignals } from './quality';
 

@@ -8,17 +8,9 @@ import { applyChanges } from './host/applyChanges';
 import { blockAddress, blockOf, type CellBlock } from './xlsx/address';
 import { callsOurs } from './xlsx/storedFormula';
 
-const WHOLE_COLUMNS = /^\$?([A-Z]{1,3}):\$?([A-Z]{1,3})$/i;
-const WHOLE_ROWS = /^\$?(\d+):\$?(\d+)$/;
-const LAST_ROW = 1_048_576;
-const LAST_COLUMN = 'XFD';
-
 /** The block of an address, whole columns and rows included. */
 function requestedBlock({ sheet, address }: RangeAddress): CellBlock {
-  const text = address
-    .replace(WHOLE_COLUMNS, (_, first: string, last: string) => `${first}1:${last}${LAST_ROW}`)
-    .replace(WHOLE_ROWS, (_, first: string, last: string) => `A${first}:${LAST_COLUMN}${last}`);
-  const block = blockOf(text);
+  const block = blockOf(address);
   if (!block) throw new Error(`"${address}" on sheet ${sheet} is no range`);
   return block;
 }

@@ -1,6 +1,6 @@
 import type { ComponentType } from 'react';
 import type { Workbook } from '../host/workbook';
-import type { FunctionMetadata } from './functionMetadata';
+import type { FunctionMetadata } from '../host/functionMetadata';
 import { ColumnsPanel } from './columns/ColumnsPanel';
 import { CutsPanel } from './cuts/CutsPanel';
 import { ReadingsPanel } from './readings/ReadingsPanel';

@@ -1,6 +1,6 @@
 import { lazy, Suspense, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
-import type { FunctionMetadata } from '../host/functionMetadata';
+import type { FunctionMetadata } from '../../host/functionMetadata';
 
 const TaskPane = lazy(async () => {
   const loaded = await import(/* webpackChunkName: "taskpane" */ '../../taskpane/TaskPane');

@@ -11,7 +11,7 @@ import { calculateAll } from '../host/calculateAll';
 import { functionHelp } from '../host/functionHelp';
 import { CellSource } from '../host/cellSource';
 import { onContent } from '../host/onContent';
-import type { FunctionsFile } from '../host/functionMetadata';
+import type { FunctionsFile } from '../../host/functionMetadata';
 import { hostFunctions, type HostFunctions } from '../host/hostFunctions';
 import { savedWorkbook } from '../host/savedWorkbook';
 import { UniverWorkbook } from '../univerWorkbook';

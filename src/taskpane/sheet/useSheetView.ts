@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
-import type { FunctionMetadata } from '../functionMetadata';
+import type { FunctionMetadata } from '../../host/functionMetadata';
 import { cellView, type CellView } from './cellView';
 import { rowView, type RowResult } from './rowView';
 

@@ -1,8 +1,10 @@
 import '../../host/customFunctions';
-import { assembly, catalogue, crimpSetup, hoseData, unitCost } from '../../../src/functions/catalogue';
+import { assembly, crimpSetup, unitCost } from '../../../src/functions/assembly';
+import { catalogue } from '../../../src/functions/catalogue';
+import { hoseData } from '../../../src/functions/parts';
 
-/* Demanded: 50,000 crimp rows in less than a second, 10,000 look-ups in one call in less than 50 ms. The limits here leave room for a
-   machine that is busy with other tests. */
+/* Demanded: 50,000 crimp rows in less than a second, 10,000 look-ups in one call in less than 50 ms. Time of the processor is counted, so
+   that a machine that is busy with other tests does not matter; the limits leave room for a slower one. */
 const ROOM = 4;
 const HOSES = 200;
 const FITTINGS = 250;
@@ -73,12 +75,13 @@ const rates = [
   ['shortest free hose', 120],
 ];
 
-/** Quickest of three runs, in ms. */
+/** Time of the processor of the quickest of five runs, in ms. */
 function quickest(run: () => unknown): number {
-  const times = Array.from({ length: 3 }, () => {
-    const start = performance.now();
+  const times = Array.from({ length: 5 }, () => {
+    const start = process.cpuUsage();
     run();
-    return performance.now() - start;
+    const { user, system } = process.cpuUsage(start);
+    return (user + system) / 1000;
   });
   return Math.min(...times);
 }

@@ -2,7 +2,7 @@ import '../customFunctions';
 import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
 import { catalogueFromCells } from '../../../src/host/catalogue/catalogueFromCells';
 import { excelCatalogueSource } from '../../../src/host/catalogue/excelCatalogueSource';
-import { hoseData } from '../../../src/functions/catalogue';
+import { hoseData } from '../../../src/functions/parts';
 import { treeTables, withCell } from '../../core/catalogue/treeCatalogue';
 import { strictTables, type FakeBook } from './strictTables';
 

@@ -1,0 +1,100 @@
+import { assembly as assemblyOf } from '../core/catalogue/assembly';
+import { crimpSetup as crimpSetupOf } from '../core/catalogue/crimpSetup';
+import { unitCost as unitCostOf } from '../core/catalogue/unitCost';
+import { withCatalogue } from '../host/catalogue/withCatalogue';
+import { column, optionalColumn } from '../host/cells/columns';
+import { number, text } from '../host/cells/readers';
+import { mapRows } from '../host/cells/rows';
+import { readQuantity } from './catalogueArguments';
+
+const readLength = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a length' });
+
+/**
+ * What to set the crimper to for a hose and a fitting.
+ * @customfunction CRIMPSETUP CRIMPSETUP
+ * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
+ * @param {any[][]} hose Name of the hose: one value or a column of text.
+ * @param {any[][]} fitting Name of the fitting: one value or a column of text.
+ * @param {any[][]} [machine] Name of the machine, whose own recorded dial for that die wins: one value or a column of text.
+ * @returns {any[][]} Six columns: die, dial, crimp diameter, tolerance (unit of Crimps), insertion depth (unit of Cut-off), and whose dial it is: CATALOGUE or MACHINE. #N/A "no crimp data for …: do not assemble" where there is no row for the pair.
+ * @example =HOSE.CRIMPSETUP(Catalogue, "Alder DN 12", "Alder cone straight DN 12") gives D23, 320, 23.5, 0.15, 26 and CATALOGUE
+ */
+export function crimpSetup(catalogue: any[][], hose: any[][], fitting: any[][], machine?: any[][]): any[][] {
+  return withCatalogue(catalogue, found =>
+    mapRows(
+      [column('hose', hose, text), column('fitting', fitting, text), optionalColumn('machine', machine, text)],
+      6,
+      (hoseName, fittingName, machineName) => {
+        const setup = crimpSetupOf(found, hoseName, fittingName, machineName);
+        return [setup.die, setup.dial, setup.crimpDiameter, setup.tolerance, setup.insertionDepth, setup.source];
+      },
+    ),
+  );
+}
+
+/**
+ * Cut length, working pressure and mass of a hose with two fittings, and OK or what is wrong with it.
+ * @customfunction ASSEMBLY ASSEMBLY
+ * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
+ * @param {any[][]} hose Name of the hose: one value or a column of text.
+ * @param {any[][]} fittingA Name of the fitting at end A: one value or a column of text.
+ * @param {any[][]} fittingB Name of the fitting at end B: one value or a column of text.
+ * @param {any[][]} overall Overall length: one value or a column, in the unit of Fittings' Cut-off.
+ * @returns {any[][]} Four columns: cut length (unit of Cut-off), working pressure of the weakest part (blank where a rating is missing), mass (blank where one is missing), OK or what is wrong. #N/A where a part is not in the catalogue.
+ * @example =HOSE.ASSEMBLY(Catalogue, "Alder DN 12", "Alder cone straight DN 12", "Alder cone elbow DN 12", 1200) gives 1124.5, 250, 0.86225 and OK
+ */
+export function assembly(catalogue: any[][], hose: any[][], fittingA: any[][], fittingB: any[][], overall: any[][]): any[][] {
+  return withCatalogue(catalogue, found =>
+    mapRows(
+      [
+        column('hose', hose, text),
+        column('fitting A', fittingA, text),
+        column('fitting B', fittingB, text),
+        column('overall length', overall, readLength),
+      ],
+      4,
+      (hoseName, a, b, length) => {
+        const made = assemblyOf(found, hoseName, a, b, length);
+        return [made.cutLength, made.workingPressure, made.mass, made.wrong.length > 0 ? made.wrong.join('; ') : 'OK'];
+      },
+    ),
+  );
+}
+
+/**
+ * Cost of one assembly: hose with scrap, fittings, labour with its share of the set-up, and their total.
+ * @customfunction UNITCOST UNITCOST
+ * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
+ * @param {any[][]} hose Name of the hose: one value or a column of text.
+ * @param {any[][]} fittingA Name of the fitting at end A: one value or a column of text.
+ * @param {any[][]} fittingB Name of the fitting at end B: one value or a column of text.
+ * @param {any[][]} overall Overall length: one value or a column, in the unit of Fittings' Cut-off.
+ * @param {any[][]} quantity Assemblies in the batch: one value or a column of whole numbers.
+ * @returns {any[][]} Four columns, each in the currency of the catalogue's prices: hose, fittings (with ferrules that the crimp rows name), labour, total. #N/A names the part, price or rate that is missing.
+ * @example =HOSE.UNITCOST(Catalogue, "Alder DN 12", "Alder cone straight DN 12", "Alder cone elbow DN 12", 1035.5, 10) gives 8, 13, 8 and 29
+ */
+export function unitCost(
+  catalogue: any[][],
+  hose: any[][],
+  fittingA: any[][],
+  fittingB: any[][],
+  overall: any[][],
+  quantity: any[][],
+): any[][] {
+  return withCatalogue(catalogue, found =>
+    mapRows(
+      [
+        column('hose', hose, text),
+        column('fitting A', fittingA, text),
+        column('fitting B', fittingB, text),
+        column('overall length', overall, readLength),
+        column('quantity', quantity, readQuantity),
+      ],
+      4,
+      (hoseName, a, b, length, count) => {
+        const cost = unitCostOf(found, hoseName, [a, b], length, count);
+        return [cost.hose, cost.fittings, cost.labour, cost.total];
+      },
+    ),
+  );
+}

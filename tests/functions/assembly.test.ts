@@ -1,0 +1,160 @@
+import { called, col } from '../host/customFunctions';
+import * as functions from '../../src/functions/assembly';
+import { treeTables, withCell, withRows } from '../core/catalogue/treeCatalogue';
+import { catalogueOf, one } from './treeHandle';
+
+let handle: any[][];
+beforeAll(() => (handle = catalogueOf()));
+
+describe('CRIMPSETUP', () => {
+  const setup = (...args: unknown[]) =>
+    called(() => functions.crimpSetup(handle, ...(args.map(arg => (Array.isArray(arg) ? arg : one(arg))) as [any, any, any])));
+
+  test('an exact part wins over a pattern, the longer pattern over the shorter; limits give diameter and tolerance', () => {
+    expect(
+      setup(
+        one('ALDER DN 12'),
+        col('Alder cone elbow DN 12', 'Alder cone straight DN 12', 'Alder flare straight DN 12', null),
+        null,
+      ),
+    ).toEqual([
+      ['D23', 325, 23.6, 0.15, 27, 'CATALOGUE'],
+      ['D23', 320, 23.5, 0.15, 26, 'CATALOGUE'],
+      ['D23', 310, 23.4, 0.15, 26, 'CATALOGUE'],
+      ['D23', 310, 23.4, 0.15, 26, 'CATALOGUE'].map(() => expect.stringMatching(/^#VALUE! fitting is blank/)),
+    ]);
+  });
+
+  test("a machine's own newest dial for that die wins", () => {
+    expect(setup('Alder DN 12', 'Alder cone straight DN 12', 'bench 1')).toEqual([['D23', 318, 23.5, 0.15, 26, 'MACHINE']]);
+    expect(setup('Alder DN 12', 'Alder cone straight DN 12', 'Bench 2')).toEqual([['D23', 320, 23.5, 0.15, 26, 'CATALOGUE']]);
+    expect(String(setup('Alder DN 12', 'Alder cone straight DN 12', 'Bench 9')[0]![0])).toMatch(
+      /^#N\/A machine "Bench 9" is not in the catalogue/,
+    );
+  });
+
+  test('no row for the pair: do not assemble', () => {
+    expect(setup('Willow DN 25', 'Birch flange DN 25', null)).toEqual([
+      Array(6).fill('#N/A no crimp data for Willow DN 25 with Birch flange DN 25: do not assemble'),
+    ]);
+    expect(String(setup('Alder DN 12', 'Elm', null)[0]![0])).toBe(
+      '#N/A no crimp data for Alder DN 12 with Elm: do not assemble (fitting Elm is not in the catalogue)',
+    );
+  });
+
+  test('a pattern does not reach fittings that do not go into the hose', () => {
+    expect(String(setup('Alder DN 12', 'Alder cone straight DN 25', null)[0]![0])).toMatch(/do not assemble$/);
+  });
+
+  test('a row that was left out is no reason to take a lesser one', () => {
+    const found = catalogueOf(withCell('crimps', 2, 'Dial', 'high'));
+    expect(
+      called(() => functions.crimpSetup(found, one('Alder DN 12'), one('Alder cone straight DN 12'), null as never))[0]![0],
+    ).toBe(
+      '#N/A no crimp data for Alder DN 12 with Alder cone straight DN 12: do not assemble (Crimps row 3: Dial is "high", expected a number)',
+    );
+  });
+
+  test('the same date twice: the machine row is named, the catalogue dial is not taken silently', () => {
+    const found = catalogueOf(
+      withRows('machines', ['Bench 1', 'D23', 'Alder DN 12', 'Alder cone straight DN 12', 319, null, null, null, null, 45_600]),
+    );
+    expect(
+      called(() => functions.crimpSetup(found, one('Alder DN 12'), one('Alder cone straight DN 12'), one('Bench 1')))[0]![0],
+    ).toBe(
+      '#N/A machine "Bench 1" has a recorded setting that was left out of the catalogue: Machines row 5: Date is the same as in row 7, expected one row only',
+    );
+  });
+});
+
+describe('ASSEMBLY', () => {
+  const made = (...args: unknown[]) => called(() => functions.assembly(handle, ...(args.map(one) as [any, any, any, any])))[0];
+
+  test('gives cut length, rating of the weakest part, mass and OK', () => {
+    // 1200 − 30 − 45.5; min(275, 250, 250); 0.5 kg/m × 1.1245 m + 0.1 + 0.2
+    expect(made('Alder DN 12', 'Alder cone straight DN 12', 'Alder cone elbow DN 12', 1200)).toEqual([
+      1124.5,
+      250,
+      0.86225,
+      'OK',
+    ]);
+  });
+
+  test("the crimp row's ferrule is weighed, too", () => {
+    // 2 kg/m × 0.88 m + 2 × (0.9 + 0.25)
+    expect(made('Birch DN 25', 'Birch flange DN 25', 'Birch flange DN 25', 1000)).toEqual([880, 380, 4.06, 'OK']);
+  });
+
+  test('a missing rating is named and leaves the working pressure blank', () => {
+    expect(made('Alder DN 12', 'Alder flare straight DN 12', 'Alder cone straight DN 12', 500)).toEqual([
+      473,
+      '',
+      0.4865,
+      'rating missing: Alder flare straight DN 12',
+    ]);
+  });
+
+  test('families, sizes and crimp data that do not fit are named', () => {
+    const [, , , wrong] = made('Alder DN 12', 'Birch flange DN 25', 'Alder cone straight DN 12', 1000)!;
+    expect(wrong).toBe(
+      'families differ: Alder DN 12 (Alder), Birch flange DN 25 (Birch); sizes differ: Alder DN 12 (DN 12), Birch flange DN 25 (DN 25); ' +
+        'no crimp data for Alder DN 12 with Birch flange DN 25: do not assemble',
+    );
+  });
+
+  test('sizes are compared by bore within 2 % where one part has no size', () => {
+    // 12.9 against 12.7: 1.6 %
+    expect(made('Alder DN 12', 'Alder oddment', 'Alder oddment', 1000)).toEqual([
+      934,
+      250,
+      '',
+      'insertion depth missing: Alder oddment',
+    ]);
+  });
+
+  test('too short: free hose below the shortest of the rates (10 cm)', () => {
+    expect(made('Alder DN 12', 'Alder cone straight DN 12', 'Alder cone straight DN 12', 212)![3]).toBe('OK');
+    expect(made('Alder DN 12', 'Alder cone straight DN 12', 'Alder cone straight DN 12', 211.9)![3]).toBe(
+      'too short: 99.9 mm of free hose, at least 100 mm',
+    );
+  });
+
+  test('an unknown part and cut-offs that leave no hose are errors of the row', () => {
+    expect(made('Elm', 'Alder cone straight DN 12', 'Alder cone straight DN 12', 500)![0]).toMatch(/^#N\/A hose "Elm"/);
+    expect(made('Alder DN 12', 'Alder cone straight DN 12', 'Alder cone straight DN 12', 60)![0]).toMatch(
+      /^#VALUE! cut length would be 0/,
+    );
+  });
+});
+
+describe('UNITCOST', () => {
+  test('hose with scrap, fittings, labour with its share of the set-up, total', () => {
+    const result = functions.unitCost(
+      handle,
+      one('Alder DN 12'),
+      one('Alder cone straight DN 12'),
+      one('Alder cone elbow DN 12'),
+      one(1035.5),
+      col(1, 10, 2.5, 0),
+    );
+    // 0.96 m × 8 ÷ 0.96; 4 + 9; (30 ÷ n + 2 + 1.5 × 2) × 60 ÷ 60
+    expect(called(() => result)).toEqual([
+      [8, 13, 35, 56],
+      [8, 13, 8, 29],
+      Array(4).fill('#VALUE! quantity is 2.5: enter a whole number of assemblies'),
+      Array(4).fill('#VALUE! quantity is blank or zero: fill it in'),
+    ]);
+  });
+
+  test('ferrules that the crimp row names are paid for; a missing price or rate is named', () => {
+    const cost = (tables: any, hose: string, fitting: string) =>
+      called(() => functions.unitCost(catalogueOf(tables), one(hose), one(fitting), one(fitting), one(1000), one(1)))[0]!;
+    expect(cost(treeTables, 'Birch DN 25', 'Birch flange DN 25')[1]).toBe(60);
+    expect(cost(treeTables, 'Alder DN 12', 'Alder oddment')[0]).toBe(
+      '#N/A price of Alder oddment is missing: enter it in the catalogue',
+    );
+    expect(cost(withCell('rates', 1, 'Rate', 'wages'), 'Birch DN 25', 'Birch flange DN 25')[0]).toBe(
+      '#N/A rate "labour per hour" is missing: add it to the table Rates (0 where there is none)',
+    );
+  });
+});
