@@ -4,6 +4,7 @@ import type { FunctionMetadata } from '../host/functionMetadata';
 import { ColumnsPanel } from './columns/ColumnsPanel';
 import { CutsPanel } from './cuts/CutsPanel';
 import { ReadingsPanel } from './readings/ReadingsPanel';
+import { QuotesPanel } from './quotes/QuotesPanel';
 import { SheetPanel } from './sheet/SheetPanel';
 
 /** What every panel is given. */
@@ -26,4 +27,5 @@ export const panels: readonly Panel[] = [
   { id: 'columns', title: 'Columns', View: ColumnsPanel },
   { id: 'cuts', title: 'Cuts', View: CutsPanel },
   { id: 'readings', title: 'Readings', View: ReadingsPanel },
+  { id: 'quotes', title: 'Quotes', View: QuotesPanel },
 ];

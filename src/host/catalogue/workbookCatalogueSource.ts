@@ -7,12 +7,13 @@ type Names = Awaited<ReturnType<Workbook['names']>>;
 
 const CATALOGUE_NAME = 'catalogue';
 
-/** An error value as a host passes it to a function. */
-function cellOf(value: CellValue): unknown {
+/** A cell as a host passes it to a function: an error value as an object. */
+export function passedCell(value: CellValue): unknown {
   return typeof value === 'object' ? { type: 'Error', basicType: 'Error', basicValue: value.error } : value;
 }
 
-function addressOf(reference: TableReference, names: Names): RangeAddress | undefined {
+/** The range that a reference of a CATALOGUE formula stands for; undefined where the workbook does not say. */
+export function rangeOfReference(reference: TableReference, names: Names): RangeAddress | undefined {
   if (reference.kind === 'range') return { sheet: reference.sheet, address: reference.address };
   return names.find(({ name }) => name.toLowerCase() === reference.name.toLowerCase())?.at;
 }
@@ -22,11 +23,11 @@ async function readTables(
   references: readonly (TableReference | null)[],
   names: Names,
 ): Promise<readonly Cells[] | undefined> {
-  const places = references.map(reference => (reference ? addressOf(reference, names) : null));
+  const places = references.map(reference => (reference ? rangeOfReference(reference, names) : null));
   if (places.includes(undefined)) return undefined;
   const contents = await workbook.read(places.filter(place => !!place));
   let next = 0;
-  return places.map(place => (place ? contents[next++]!.values.map(row => row.map(cellOf)) : null));
+  return places.map(place => (place ? contents[next++]!.values.map(row => row.map(passedCell)) : null));
 }
 
 interface Found {

@@ -1,5 +1,5 @@
 import type { ICellData, IWorksheetData } from '@univerjs/core';
-import type { Cell, Worksheet } from 'exceljs';
+import type { Cell, CellValue, Worksheet } from 'exceljs';
 import { blockOf, cellAddress } from './address';
 import { readCarriedOver } from './carriedOver';
 import { formulaText, plainValue } from './fileValue';
@@ -93,7 +93,8 @@ function cellsOf(worksheet: Worksheet, styles: StyleTable) {
     const from = filled.get(`${row},${column}`);
     const address = cellAddress(row, column);
     const isFilled = from !== undefined && from !== address;
-    const value = covered ? null : plainValue(cell.value);
+    // The library leaves results of 0 and "" out of a formula's value, not out of its result.
+    const value = covered ? null : plainValue(cell.formula ? (cell.result as CellValue) : cell.value);
     const stored = covered || isFilled ? undefined : formulaText(cell);
     const formula = stored === undefined ? undefined : typedFormula(stored);
     if (value !== null || formula) {

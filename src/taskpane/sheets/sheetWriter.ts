@@ -24,6 +24,13 @@ export class SheetWriter {
     return this;
   }
 
+  /** Writes a block of formulas; "" leaves a cell blank. */
+  formulas(row: number, column: number, formulas: readonly (readonly string[])[]): this {
+    const columns = formulas[0]?.length ?? 0;
+    if (columns > 0) this.changes.push({ kind: 'formulas', at: this.at(row, column, formulas.length, columns), formulas });
+    return this;
+  }
+
   /** Sets the number format of a block. */
   format(row: number, column: number, rows: number, columns: number, numberFormat: string): this {
     if (rows > 0) this.changes.push({ kind: 'format', at: this.at(row, column, rows, columns), numberFormat });

@@ -1,0 +1,103 @@
+import { Body1, Button, Caption1, makeStyles, tokens } from '@fluentui/react-components';
+import { useCallback, useEffect, useState } from 'react';
+import type { Workbook } from '../../host/workbook';
+import { today } from '../cuts/useCutPlans';
+import { freeSheetName } from '../sheets/freeSheetName';
+import { ProblemList } from '../sheets/ProblemList';
+import { useStored } from '../useStored';
+import { marginSheet } from './marginSheet';
+import { QuoteFields } from './QuoteFields';
+import { FRESH_QUOTE, readQuoteSettings } from './quoteSettings';
+import { useRun } from './useRun';
+import { WrittenBar } from './WrittenBar';
+import { quoteSources, writeQuote, type QuoteSources, type WrittenQuote } from './writeQuote';
+
+const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
+
+const NO_SOURCES: QuoteSources = { margins: undefined, format: undefined };
+
+/** What the workbook gives: looked for when the view opens, when sheets come or go, and when asked to. */
+function useSources(workbook: Workbook): readonly [sources: QuoteSources, look: () => Promise<QuoteSources>] {
+  const [sources, setSources] = useState(NO_SOURCES);
+  const look = useCallback(async () => {
+    const found = await quoteSources(workbook).catch(() => NO_SOURCES);
+    setSources(found);
+    return found;
+  }, [workbook]);
+  useEffect(() => {
+    let known = '';
+    const follow = async () => {
+      const selection = await workbook.selection().catch(() => undefined);
+      const names = [selection?.sheet, ...(await workbook.sheets().catch(() => []))].join('\n');
+      if (names === known) return;
+      known = names;
+      await look();
+    };
+    void follow();
+    return workbook.onSelection(() => void follow());
+  }, [workbook, look]);
+  return [sources, look];
+}
+
+/** Makes a quote of the selected job lines. */
+export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
+  const styles = useStyles();
+  const [fields, setFields] = useStored('quote', FRESH_QUOTE);
+  const [isAsked, setIsAsked] = useState(false);
+  const [sources, look] = useSources(workbook);
+  const [outcome, run] = useRun<WrittenQuote>();
+  const [made, makeMargins] = useRun<string>();
+  const classes = sources.margins?.classes ?? [];
+  const names = classes.map(({ name }) => name);
+  const { settings, mistakes } = readQuoteSettings(fields, names, sources.format);
+
+  const write = async () => {
+    setIsAsked(true);
+    // Margins and formats may have changed since they were looked for.
+    const found = await look();
+    const fresh = readQuoteSettings(fields, found.margins?.classes.map(({ name }) => name) ?? [], found.format);
+    if (fresh.settings) await run(() => writeQuote(workbook, fresh.settings!, found.margins, today()));
+  };
+  const addMargins = () =>
+    makeMargins(async () => {
+      const sheet = freeSheetName('Margins', await workbook.sheets(), today());
+      await workbook.write(marginSheet(sheet, settings?.margin));
+      await look();
+      return sheet;
+    });
+  const written = outcome.status === 'done' ? outcome.result : undefined;
+  const show = (row: number) => void workbook.select({ sheet: written!.read.sheet, address: `A${row}` });
+  return (
+    <div className={styles.view}>
+      <Body1>
+        Select the lines to quote in your job sheet (Hose, Fitting A, Fitting B, Overall length, Quantity; Guard if you have it),
+        or one cell of it for all lines.
+      </Body1>
+      <QuoteFields
+        fields={fields}
+        mistakes={mistakes}
+        isAsked={isAsked}
+        classes={classes}
+        found={sources.format}
+        onFields={setFields}
+      />
+      {fields.method === 'margin' && classes.length === 0 && (
+        <Button appearance="secondary" disabled={made.status === 'busy'} onClick={() => void addMargins()}>
+          Make a sheet for margins by customer class
+        </Button>
+      )}
+      <WrittenBar workbook={workbook} outcome={made} sheets={made.status === 'done' ? [made.result] : undefined} />
+      <Button appearance="primary" disabled={outcome.status === 'busy'} onClick={() => void write()}>
+        {outcome.status === 'busy' ? 'Writing …' : 'Write the quote as a new sheet'}
+      </Button>
+      <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
+      {written && <ProblemList title="Lines left out" problems={written.read.problems} onShow={show} />}
+      {written && <ProblemList title="Look at these before you send it" problems={written.cautions} onShow={show} />}
+      <Caption1 block>
+        Prices are formulas: they follow the catalogue and the job sheet. A price is no approval: rating, surges, temperature and
+        crimp data of every line come first, from the makers’ current data; local codes and a qualified person decide. Without
+        tax.
+      </Caption1>
+    </div>
+  );
+}

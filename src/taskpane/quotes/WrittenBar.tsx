@@ -1,0 +1,38 @@
+import { Link, MessageBar, MessageBarBody } from '@fluentui/react-components';
+import type { Workbook } from '../../host/workbook';
+import type { Outcome } from './useRun';
+
+interface Props {
+  readonly workbook: Workbook;
+  /** Sheets that were written. */
+  readonly sheets?: readonly string[] | undefined;
+  readonly outcome: Outcome<unknown>;
+}
+
+/** Says which sheets were written, or why nothing was; read out by screen readers. */
+export function WrittenBar({ workbook, sheets, outcome }: Props) {
+  return (
+    <div role="status">
+      {outcome.status === 'failed' && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>Nothing was written: {outcome.reason}</MessageBarBody>
+        </MessageBar>
+      )}
+      {outcome.status === 'done' && sheets && (
+        <MessageBar intent="success" layout="multiline">
+          <MessageBarBody>
+            Written:{' '}
+            {sheets.map((sheet, index) => (
+              <span key={sheet}>
+                {index > 0 && ', '}
+                <Link inline onClick={() => void workbook.select({ sheet, address: 'A1' })}>
+                  {sheet}
+                </Link>
+              </span>
+            ))}
+          </MessageBarBody>
+        </MessageBar>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,69 @@
+import { lengthIn } from '../../core/catalogue/lengthIn';
+import { Decimal } from '../../core/units/decimal';
+import { measureUnit } from '../../core/units/measureUnit';
+import { blockOf } from '../../host/a1';
+import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';
+import { TablePlace } from './tablePlace';
+
+/** How a formula finds the price of a guard in the table Guards. */
+export interface GuardPrices {
+  /** References to the columns Guard, Size and Price per length, headings left out. */
+  readonly names: string;
+  readonly sizes: string | undefined;
+  readonly prices: string;
+  /** How many of the catalogue's unit of lengths make what the price is counted by: 1000 for mm and `per m`. */
+  readonly divisor: Decimal;
+  /** `per m`, as the heading says. */
+  readonly per: string;
+  /** True where the name alone does not say which row: the size of the hose decides then. */
+  needsSize(guard: string): boolean;
+}
+
+/** Where the guards' prices stand; undefined where the catalogue has no guards or no prices of them. */
+export function guardPrices({ tables, ranges, catalogue }: WorkbookCatalogue): GuardPrices | undefined {
+  if (!tables.guards) return undefined;
+  const place = new TablePlace(tables.guards);
+  const [name, size, price] = ['Guard', 'Size', 'Price per length'].map(heading => place.column(heading));
+  const unit = measureUnit('perLength', place.unit('Price per length') ?? '');
+  if (name === undefined || price === undefined || !unit) return undefined;
+  const rows = Math.min(blockOf(ranges.guards!.address)!.rows, tables.guards.values.length + 20);
+  const reference = (column: number) => fixedReference(place.columnRange(column, rows));
+  return {
+    names: reference(name),
+    sizes: size === undefined ? undefined : reference(size),
+    prices: reference(price),
+    divisor: new Decimal(1).div(lengthIn(catalogue.units.length, new Decimal(1), unit)).toDecimalPlaces(9),
+    per: unit.symbol,
+    needsSize: guard => size !== undefined && place.rows('Guard', guard).length > 1,
+  };
+}
+
+/** What a guard formula is about: cells of its line. */
+export interface GuardCells {
+  readonly guard: string;
+  readonly hose: string;
+  readonly overall: string;
+  /** How the catalogue's cell is named. */
+  readonly catalogue: string;
+}
+
+/** The condition that picks the guard's row; a plain comparison, because * and ? in a name are no wildcards. */
+function picked(prices: GuardPrices, cells: GuardCells, withSize: boolean): string {
+  const byName = `(${prices.names}=${cells.guard})`;
+  return withSize && prices.sizes
+    ? `${byName}*(${prices.sizes}=HOSE.HOSEDATA(${cells.catalogue},${cells.hose},"size"))`
+    : `${byName}*1`;
+}
+
+/** Price of a guard per length, without `=`; #N/A where not exactly one row of Guards has it with a price. */
+export function guardPriceFormula(prices: GuardPrices, cells: GuardCells, withSize: boolean): string {
+  const row = picked(prices, cells, withSize);
+  return `IF(SUMPRODUCT(${row}*ISNUMBER(${prices.prices}))=1,SUMPRODUCT(${row},${prices.prices}),NA())`;
+}
+
+/** Cost of a guard over the overall length, without `=`; 0 where the line has none. */
+export function guardCostFormula(prices: GuardPrices, cells: GuardCells, withSize: boolean): string {
+  // CUTLENGTH reads lengths that are text (27 1/2), which a spreadsheet cannot multiply.
+  const length = `HOSE.CUTLENGTH(${cells.overall},0,0)`;
+  return `IF(${cells.guard}="",0,${guardPriceFormula(prices, cells, withSize)}*${length}/${prices.divisor})`;
+}

@@ -1,0 +1,224 @@
+import { sheetInFormula } from '../../host/a1';
+import type { Change } from '../../host/workbook';
+import { SheetWriter } from '../sheets/sheetWriter';
+import { decimalsOf } from './currencyFormat';
+import type { GuardPrices } from './guardPrices';
+import type { MarginTable } from './marginTable';
+import { BREAK_ROW, blockAddress, fixed, HEADING_ROW, QuoteLayout, SETTING_LABELS, type QuoteColumn } from './quoteLayout';
+import { lineFormulas, type LineContext } from './quoteLineFormulas';
+import type { JobField, QuoteLine } from './quoteLine';
+import type { QuoteSettings } from './quoteSettings';
+import { settingFormulas } from './quoteTerms';
+import { writeTotals } from './quoteTotals';
+
+/** Everything a quote sheet is made of. */
+export interface QuoteInput {
+  /** A sheet name that is not taken. */
+  readonly sheet: string;
+  readonly jobSheet: string;
+  readonly lines: readonly QuoteLine[];
+  readonly settings: QuoteSettings;
+  /** How a formula names the catalogue's cell. */
+  readonly catalogue: string;
+  /** The handle now, kept as text beside the living one. */
+  readonly handle: string;
+  readonly lengthUnit: string;
+  readonly guards: GuardPrices | undefined;
+  readonly margins: MarginTable | undefined;
+  /** Cell of the rate `minimum charge`, as a formula names it. */
+  readonly minimumRate: string | undefined;
+  /** Day number of the sheet. */
+  readonly today: number;
+}
+
+const FILL = '#E7EDF3';
+const INPUT_FILL = '#FFF8E1';
+const DATE = 'yyyy-mm-dd';
+
+const HEADINGS: Readonly<Partial<Record<QuoteColumn, string>>> = {
+  line: 'Line',
+  label: 'Wanted for',
+  hose: 'Hose',
+  fittingA: 'Fitting A',
+  fittingB: 'Fitting B',
+  guard: 'Guard',
+  quantity: 'Quantity',
+  each: 'Price each',
+  lineTotal: 'Line total',
+  note: 'Note',
+  check: 'Assembly',
+  hoseCost: 'Hose, each',
+  fittingsCost: 'Fittings, each',
+  labourCost: 'Labour, each',
+  assemblyCost: 'Cost without guard',
+  guardCost: 'Guard, each',
+  cost: 'Cost each',
+  exact: 'Line before rounding',
+  missing: 'Missing prices',
+};
+
+const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
+  line: 36,
+  label: 120,
+  hose: 92,
+  fittingA: 150,
+  fittingB: 150,
+  guard: 100,
+  note: 150,
+  check: 170,
+  missing: 170,
+};
+const NUMBER_WIDTH = 62;
+
+const LINKED = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'overall', 'guard', 'quantity'] as const satisfies JobField[];
+
+function writeLines(writer: SheetWriter, input: QuoteInput, layout: QuoteLayout): void {
+  const { lines, settings, jobSheet } = input;
+  const isNumbered = lines.some(line => line.cells.line !== '');
+  if (!isNumbered) {
+    writer.values(
+      layout.firstRow,
+      layout.column('line'),
+      lines.map((_, index) => [index + 1]),
+    );
+  }
+  for (const field of LINKED.filter(column => layout.has(column) && (column !== 'line' || isNumbered))) {
+    const column = layout.column(field);
+    if (settings.isLinked) {
+      const reference = (line: QuoteLine) => {
+        const place = line.places[field];
+        return place ? `=${sheetInFormula(jobSheet)}!${place}` : '';
+      };
+      writer.formulas(
+        layout.firstRow,
+        column,
+        lines.map(line => [reference(line)]),
+      );
+    } else {
+      writer.values(
+        layout.firstRow,
+        column,
+        lines.map(({ cells }) => {
+          const cell = cells[field];
+          return [typeof cell === 'object' ? '' : cell];
+        }),
+      );
+    }
+  }
+}
+
+function writeFormulas(writer: SheetWriter, context: LineContext, lines: readonly QuoteLine[]): void {
+  const { layout } = context;
+  const rows = lines.map((line, index) => lineFormulas(context, line, layout.firstRow + index));
+  for (const column of rows[0]!.keys()) {
+    writer.formulas(
+      layout.firstRow,
+      column,
+      rows.map(row => [row.get(column)!]),
+    );
+  }
+}
+
+function writeHeadings(writer: SheetWriter, layout: QuoteLayout, { lengthUnit, settings }: QuoteInput): void {
+  const put = (column: number, heading: string) => writer.values(HEADING_ROW, column, [[heading]]);
+  for (const [column, heading] of Object.entries(HEADINGS) as [QuoteColumn, string][]) {
+    if (layout.has(column)) put(layout.column(column), heading);
+  }
+  put(layout.column('overall'), `Overall length (${lengthUnit})`);
+  if (settings.breaks.length > 0) {
+    writer.values(BREAK_ROW, layout.column('lineTotal'), [['Quantities:']]);
+    writer.values(BREAK_ROW, layout.breakColumn(0), [settings.breaks]);
+    writer.style(BREAK_ROW, layout.breakColumn(0), 1, layout.breaks, { fill: INPUT_FILL, bold: true });
+    const at = (index: number) => fixed(BREAK_ROW, layout.breakColumn(index));
+    const headings = (words: string) => [settings.breaks.map((_, index) => `="${words}"&${at(index)}`)];
+    writer.formulas(HEADING_ROW, layout.breakColumn(0), headings('Each at '));
+    writer.formulas(HEADING_ROW, layout.breakLabourColumn(0), headings('Labour at '));
+  }
+}
+
+function writeHead(writer: SheetWriter, input: QuoteInput, layout: QuoteLayout): void {
+  const { settings, catalogue, handle, today } = input;
+  writer.values(0, 0, [['Quote']]).style(0, 0, 1, 1, { bold: true, fontSize: 16 });
+  writer.values(1, 0, [['Customer'], ['Reference'], ['Date'], ['Valid until'], ['Prices from'], ['When written']]);
+  writer.style(1, 0, 6, 1, { bold: true });
+  writer.values(1, 2, [[settings.customer], [settings.reference], [today]]);
+  writer.formulas(4, 2, [[`=C4+${layout.setting('validDays')}`], [`=${catalogue}`]]);
+  writer.values(6, 2, [[handle]]);
+  writer.format(3, 2, 2, 1, DATE);
+  const changed = '=IF(C6=C7,"","The catalogue has changed since this quote was written: prices follow it.")';
+  const step = layout.setting('roundTo');
+  const rounding = `="Each price is rounded up to a multiple of "&${step}&"; a line is price × quantity; the total is the sum of the rounded lines. Without tax."`;
+  writer.formulas(7, 0, [[changed], [rounding]]).style(7, 0, 1, 1, { bold: true, color: '#8F1D1D' });
+}
+
+function writeSettings(writer: SheetWriter, input: QuoteInput, layout: QuoteLayout): void {
+  const { settings } = layout;
+  const labels = layout.column('check');
+  writer.values(0, labels, [['Working: not printed']]).style(0, labels, 1, 1, { bold: true });
+  writer.values(
+    1,
+    labels,
+    settings.map(setting => [SETTING_LABELS[setting]]),
+  );
+  const formulas = settingFormulas(input, layout);
+  settings.forEach((setting, index) => {
+    const content = formulas[setting];
+    const at = [1 + index, layout.settingColumn] as const;
+    if (typeof content === 'string' && content.startsWith('=')) writer.formulas(...at, [[content]]);
+    else if (content !== undefined) writer.values(...at, [[content]]);
+    if (/^(?:margin|markup)/.test(setting)) writer.format(...at, 1, 1, '0.0 %');
+    else if (/^(?:roundTo|least|callOut|minimumCharge)$/.test(setting)) writer.format(...at, 1, 1, input.settings.format);
+  });
+  writer.style(1, layout.settingColumn, settings.length, 1, { fill: INPUT_FILL, border: 'all' });
+}
+
+function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: QuoteLayout): void {
+  const last = layout.lastColumn;
+  const money = (column: number, columns = 1) => writer.format(layout.firstRow, column, lines.length, columns, settings.format);
+  money(layout.column('each'), 2 + layout.breaks);
+  money(layout.column('hoseCost'), layout.column('exact') - layout.column('hoseCost') + 1);
+  if (layout.breaks > 0) money(layout.breakLabourColumn(0), layout.breaks);
+  const printed = layout.column('note') + 1;
+  const working = layout.column('check');
+  for (const [first, columns] of [
+    [0, printed],
+    [working, last - working + 1],
+  ] as const) {
+    writer.style(HEADING_ROW, first, 1, columns, { bold: true, fill: FILL, wrap: true });
+    writer.style(HEADING_ROW, first, lines.length + 1, columns, { border: 'all' });
+  }
+  writer.style(layout.firstRow, layout.column('note'), lines.length, 1, { wrap: true });
+  const named = Object.entries(WIDTHS) as [QuoteColumn, number][];
+  const widths = new Map(named.filter(([name]) => layout.has(name)).map(([name, width]) => [layout.column(name), width]));
+  const gap = layout.column('note') + 1;
+  writer.widths(...Array.from({ length: last + 1 }, (_, at) => widths.get(at) ?? (at === gap ? 18 : NUMBER_WIDTH)));
+}
+
+/** A new sheet with a quote: printed part on the left, the working with all settings beside it; all prices are formulas. */
+export function quoteSheet(input: QuoteInput): readonly Change[] {
+  const { sheet, lines, settings, catalogue, guards } = input;
+  const layout = quoteLayoutOf(lines, settings);
+  const writer = new SheetWriter(sheet);
+  const context = { layout, catalogue, method: settings.method, guards, decimals: decimalsOf(settings.format) };
+  writeHead(writer, input, layout);
+  writeSettings(writer, input, layout);
+  writeHeadings(writer, layout, input);
+  writeLines(writer, input, layout);
+  writeFormulas(writer, context, lines);
+  const lastPrinted = writeTotals(writer, layout, settings);
+  dress(writer, input, layout);
+  return writer
+    .page({
+      orientation: 'landscape',
+      printArea: blockAddress(0, 0, lastPrinted + 1, layout.column('note') + 1),
+      titleRows: `${HEADING_ROW + 1}:${HEADING_ROW + 1}`,
+      fitWidth: true,
+    })
+    .done();
+}
+
+/** Where everything of these lines' quote stands. */
+export function quoteLayoutOf(lines: readonly QuoteLine[], settings: QuoteSettings): QuoteLayout {
+  const without = (['label', 'guard'] as const).filter(field => lines.every(line => line.cells[field] === ''));
+  return new QuoteLayout(lines.length, settings.breaks.length, without, settings.method);
+}

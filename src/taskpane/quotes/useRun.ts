@@ -1,0 +1,21 @@
+import { useState } from 'react';
+
+/** What became of the last thing asked for. */
+export type Outcome<T> =
+  | { readonly status: 'idle' | 'busy' }
+  | { readonly status: 'done'; readonly result: T }
+  | { readonly status: 'failed'; readonly reason: string };
+
+/** Runs one thing at a time and keeps what became of it. */
+export function useRun<T>(): readonly [outcome: Outcome<T>, run: (work: () => Promise<T>) => Promise<void>] {
+  const [outcome, setOutcome] = useState<Outcome<T>>({ status: 'idle' });
+  const run = async (work: () => Promise<T>) => {
+    setOutcome({ status: 'busy' });
+    try {
+      setOutcome({ status: 'done', result: await work() });
+    } catch (error) {
+      setOutcome({ status: 'failed', reason: error instanceof Error ? error.message : String(error) });
+    }
+  };
+  return [outcome, run];
+}
