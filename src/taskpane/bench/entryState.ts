@@ -1,0 +1,155 @@
+import type { Decimal } from '../../core/units/decimal';
+import { enter } from './enterReading';
+import { standingText, type EntrySlot } from './entrySlot';
+import type { Judgement } from './judgeSlot';
+import { at, leaveFor, nextOpen } from './slotInWork';
+import type { SlotWriting } from './writeSlot';
+
+/** A crimp that was entered. */
+export interface EntryResult {
+  /** With the dial that was used. */
+  readonly slot: EntrySlot;
+  /** As it stood in the sheet. */
+  readonly before: EntrySlot;
+  readonly index: number;
+  readonly readings: readonly Decimal[];
+  readonly judgement: Judgement;
+  readonly writing: SlotWriting;
+}
+
+/** Something that stops the entry at a field: a refusal, or a question that Enter answers with yes. */
+export interface Stop {
+  readonly kind: 'refused' | 'ask' | 'overwrite';
+  readonly sentence: string;
+}
+
+/** Where the entry stands. Pure data; the view shows it and sends actions. */
+export interface EntryState {
+  readonly slots: readonly EntrySlot[];
+  /** Position of the slot in work; slots.length = all are done. */
+  readonly index: number;
+  readonly texts: readonly string[];
+  readonly field: number;
+  /** Dial as typed; what stands in the sheet or is suggested until it is changed. */
+  readonly dialText: string;
+  readonly stop: Stop | undefined;
+  /** Readings that were asked about and kept, as typed. */
+  readonly kept: readonly string[];
+  readonly uncertainty: Decimal | undefined;
+  /** Crimps to be written, in order; the view writes them one by one and answers with `written` or `failed`. */
+  readonly pending: readonly EntryResult[];
+  /** What was typed into slots that are not written, by their position: nothing typed is lost by moving on. */
+  readonly drafts: Readonly<Record<number, readonly string[]>>;
+  readonly done: readonly EntryResult[];
+  readonly last: EntryResult | undefined;
+  readonly failure: { readonly result: EntryResult; readonly sentence: string } | undefined;
+}
+
+export type EntryAction =
+  | { readonly type: 'open'; readonly slots: readonly EntrySlot[]; readonly startRow?: number | undefined }
+  | { readonly type: 'type'; readonly field: number; readonly text: string }
+  | { readonly type: 'dial'; readonly text: string }
+  | { readonly type: 'uncertainty'; readonly value: Decimal | undefined }
+  | { readonly type: 'focus'; readonly field: number }
+  | { readonly type: 'enter' }
+  | { readonly type: 'back' | 'escape' | 'skip' | 'previous' }
+  | { readonly type: 'goTo'; readonly index: number }
+  | { readonly type: 'written'; readonly result: EntryResult }
+  | { readonly type: 'failed'; readonly result: EntryResult; readonly sentence: string }
+  | { readonly type: 'undone'; readonly result: EntryResult };
+
+export const EMPTY_ENTRY: EntryState = {
+  slots: [],
+  index: 0,
+  texts: [],
+  field: 0,
+  dialText: '',
+  stop: undefined,
+  kept: [],
+  uncertainty: undefined,
+  pending: [],
+  drafts: {},
+  done: [],
+  last: undefined,
+  failure: undefined,
+};
+
+function open(state: EntryState, slots: readonly EntrySlot[], startRow: number | undefined): EntryState {
+  const from = startRow === undefined ? 0 : slots.findIndex(slot => slot.row >= startRow);
+  const index = nextOpen(slots, Math.max(0, from));
+  return at({ ...EMPTY_ENTRY, uncertainty: state.uncertainty, slots }, index < slots.length ? index : nextOpen(slots, 0));
+}
+
+/** The slots with one result taken out of its row again. */
+function restored({ slots }: EntryState, { before, index }: EntryResult): readonly EntrySlot[] {
+  return slots.map((each, position) => (position === index ? before : each));
+}
+
+function undone(state: EntryState, result: EntryResult): EntryState {
+  const done = state.done.filter(each => each !== result);
+  return at({ ...state, slots: restored(state, result), done, last: done.at(-1), failure: undefined }, result.index);
+}
+
+/** What the entry becomes by an action. */
+export function entryState(state: EntryState, action: EntryAction): EntryState {
+  switch (action.type) {
+    case 'open':
+      return open(state, action.slots, action.startRow);
+    case 'type':
+      return {
+        ...state,
+        field: action.field,
+        stop: undefined,
+        texts: state.texts.map((text, index) => (index === action.field ? action.text : text)),
+        kept: state.kept.map((text, index) => (index === action.field ? '' : text)),
+      };
+    case 'dial':
+      return { ...state, dialText: action.text, stop: undefined };
+    case 'uncertainty':
+      return { ...state, uncertainty: action.value };
+    case 'focus':
+      return state.field === action.field ? state : { ...state, field: action.field, stop: undefined };
+    case 'enter':
+      return enter(state);
+    case 'back':
+      return { ...state, field: Math.max(0, state.field - 1), stop: undefined };
+    case 'escape':
+      return escape(state);
+    case 'skip':
+      return leaveFor(state, Math.min(state.slots.length, state.index + 1));
+    case 'previous':
+      return leaveFor(state, Math.max(0, state.index - 1));
+    case 'goTo':
+      return leaveFor(state, action.index);
+    case 'written':
+      return { ...state, pending: state.pending.filter(each => each !== action.result), done: [...state.done, action.result] };
+    case 'failed':
+      return failed(state, action.result, action.sentence);
+    case 'undone':
+      return undone(state, action.result);
+  }
+}
+
+/** Escape: what was asked is answered with no; a field that was being typed is as it stood. */
+function escape(state: EntryState): EntryState {
+  const slot = state.slots[state.index];
+  if (!slot) return state;
+  if (state.stop?.kind === 'overwrite') return at(state, nextOpen(state.slots, state.index + 1));
+  const standing = standingText(slot.standing[state.field] ?? '');
+  return {
+    ...state,
+    stop: undefined,
+    texts: state.texts.map((text, index) => (index === state.field ? standing : text)),
+    kept: state.kept.map((text, index) => (index === state.field ? standing : text)),
+  };
+}
+
+/** Nothing was written: the slot is open again and its readings are kept for it. */
+function failed(state: EntryState, result: EntryResult, sentence: string): EntryState {
+  const { index } = result;
+  const slots = restored(state, result);
+  const drafts = { ...state.drafts, [index]: result.readings.map(reading => reading.toString()) };
+  const pending = state.pending.filter(each => each !== result);
+  const last = state.last === result ? state.done.at(-1) : state.last;
+  return { ...state, slots, drafts, pending, last, failure: { result, sentence } };
+}

@@ -1,0 +1,41 @@
+import type { Decimal } from '../../core/units/decimal';
+import { combinationKey, isFilled, standingText, type EntrySlot } from './entrySlot';
+import type { EntryState } from './entryState';
+
+/** Dial that the combination's last crimp here asked for; undefined where it asked for none. */
+export function suggestedDial({ done, pending }: EntryState, slot: EntrySlot): Decimal | undefined {
+  const latest = [...done, ...pending].filter(result => combinationKey(result.slot) === combinationKey(slot)).at(-1);
+  return latest?.judgement.next.kind === 'move' ? latest.judgement.next.to : undefined;
+}
+
+/** The sheet's dial counts; where its cell is blank, what the combination's last crimp asked for, else the catalogue's. */
+function assumedDial(state: EntryState, slot: EntrySlot): string {
+  const suggested = slot.dialStanding === '' ? suggestedDial(state, slot) : undefined;
+  return (suggested ?? slot.dial?.value)?.toString() ?? '';
+}
+
+/** Moves to a slot: its fields hold what was typed before or stands in the sheet, the first blank one is in work. */
+export function at(state: EntryState, index: number): EntryState {
+  const slot = state.slots[index];
+  if (!slot) return { ...state, index, texts: [], field: 0, stop: undefined, kept: [], dialText: '' };
+  const standing = slot.standing.map(standingText);
+  const texts = state.drafts[index] ?? standing;
+  const field = Math.max(
+    0,
+    texts.findIndex(text => text === ''),
+  );
+  return { ...state, index, texts, field, dialText: assumedDial(state, slot), stop: undefined, kept: standing };
+}
+
+/** As `at`, keeping what was typed into the slot that is left. */
+export function leaveFor(state: EntryState, index: number): EntryState {
+  const slot = state.slots[state.index];
+  const isTyped = slot && state.texts.some((text, field) => text !== standingText(slot.standing[field]!));
+  return at(isTyped ? { ...state, drafts: { ...state.drafts, [state.index]: state.texts } } : state, index);
+}
+
+/** The next slot that waits for readings, from `from` on; slots.length where none does. */
+export function nextOpen(slots: readonly EntrySlot[], from: number): number {
+  const found = slots.findIndex((slot, index) => index >= from && !isFilled(slot) && !slot.problem);
+  return found < 0 ? slots.length : found;
+}
