@@ -12,14 +12,17 @@ const isFormula = (cell: FakeCell): cell is Extract<FakeCell, { formula: string 
   typeof cell === 'object' && 'formula' in cell;
 const valueOf = (cell: FakeCell = ''): CellValue => (isFormula(cell) ? cell.value : cell);
 
-/** A workbook in memory behind the Workbook port: strict about sheets that do not exist, and clipping ranges as the port says. */
-export function fakeWorkbook(sheets: Readonly<Record<string, FakeSheet['rows']>>, selected: RangeAddress) {
+/** A workbook in memory behind the Workbook port: strict about sheets that do not exist, clips ranges as the port says, keeps what is written. */
+export function fakeWorkbook(standing: Readonly<Record<string, FakeSheet['rows']>>, selected: RangeAddress) {
+  /** Sheets that were written to, copied before the first change. */
+  const changed: Record<string, FakeCell[][]> = {};
+  const rowsOf = (sheet: string): FakeSheet['rows'] | undefined => changed[sheet] ?? standing[sheet];
   const written: (readonly Change[])[] = [];
   const listeners = new Set<() => void>();
   let selection = selected;
 
   const contentOf = ({ sheet, address }: RangeAddress): RangeContent => {
-    const rows = sheets[sheet];
+    const rows = rowsOf(sheet);
     const asked = blockOf(address);
     if (!rows || !asked) throw new Error(`no range ${sheet}!${address}`);
     const used = { row: 0, column: 0, rows: rows.length, columns: Math.max(1, ...rows.map(row => row.length)) };
@@ -41,7 +44,7 @@ export function fakeWorkbook(sheets: Readonly<Record<string, FakeSheet['rows']>>
 
   const spillParent = ({ sheet, address }: RangeAddress): RangeAddress | undefined => {
     const cell = blockOf(address)!;
-    for (const [r, row] of sheets[sheet]!.entries()) {
+    for (const [r, row] of rowsOf(sheet)!.entries()) {
       for (const [c, from] of row.entries()) {
         const spill = isFormula(from) && from.spill ? blockOf(from.spill) : undefined;
         const isParent = r === cell.row && c === cell.column;
@@ -52,20 +55,50 @@ export function fakeWorkbook(sheets: Readonly<Record<string, FakeSheet['rows']>>
     return undefined;
   };
 
+  const put = ({ sheet, address }: RangeAddress, cells: readonly (readonly FakeCell[])[]) => {
+    const block = blockOf(address);
+    if (!rowsOf(sheet) || !block) throw new Error(`no range ${sheet}!${address}`);
+    const rows = (changed[sheet] ??= rowsOf(sheet)!.map(row => [...row]));
+    cells.forEach((line, r) =>
+      line.forEach((cell, c) => {
+        while (rows.length <= block.row + r) rows.push([]);
+        const row = rows[block.row + r]!;
+        while (row.length <= block.column + c) row.push('');
+        row[block.column + c] = cell;
+      }),
+    );
+  };
+
+  const apply = (change: Change) => {
+    if (change.kind === 'addSheet') {
+      if (rowsOf(change.sheet)) throw new Error(`There is already a sheet "${change.sheet}".`);
+      changed[change.sheet] = [];
+    } else if (change.kind === 'values') put(change.at, change.values);
+    else if (change.kind === 'formulas') {
+      put(
+        change.at,
+        change.formulas.map(row => row.map(formula => (formula === '' ? '' : { formula, value: '' }))),
+      );
+    }
+  };
+
   const workbook: Workbook = {
     host: 'try-out',
-    sheets: async () => Object.keys(sheets),
+    sheets: async () => [...new Set([...Object.keys(standing), ...Object.keys(changed)])],
     selection: async () => contentOf(selection),
     onSelection: listener => {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
     read: async ranges => ranges.map(contentOf),
-    used: async sheet => (sheets[sheet]?.length ? contentOf({ sheet, address: 'A1:XFD1048576' }) : undefined),
+    used: async sheet => (rowsOf(sheet)?.length ? contentOf({ sheet, address: 'A1:XFD1048576' }) : undefined),
     tables: async () => [],
     spillParent: async cell => spillParent(cell),
     names: async () => [],
-    write: async changes => void written.push(changes),
+    write: async changes => {
+      written.push(changes);
+      changes.forEach(apply);
+    },
     select: async at => {
       selection = at;
       for (const listener of listeners) listener();

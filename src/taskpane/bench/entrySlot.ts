@@ -31,6 +31,8 @@ export interface EntrySlot {
   readonly machine: string;
   readonly die: string;
   readonly hoseLot: string;
+  /** When the hose was made, as its cell has it. */
+  readonly hoseMade: CellValue;
   readonly fittingLot: string;
   readonly unit: LengthUnit;
   /** Cells of the readings: `G12`. */

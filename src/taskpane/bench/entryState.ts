@@ -2,7 +2,7 @@ import type { Decimal } from '../../core/units/decimal';
 import { enter } from './enterReading';
 import { standingText, type EntrySlot } from './entrySlot';
 import type { Judgement } from './judgeSlot';
-import { at, leaveFor, nextOpen } from './slotInWork';
+import { at, leaveFor, nextOpen, usableAfter, usableBefore } from './slotInWork';
 import type { SlotWriting } from './writeSlot';
 
 /** A crimp that was entered. */
@@ -30,6 +30,8 @@ export interface EntryState {
   readonly index: number;
   readonly texts: readonly string[];
   readonly field: number;
+  /** Grows whenever the field in work is to be shown and marked, ready to be typed over; typing leaves it. */
+  readonly turn: number;
   /** Dial as typed; what stands in the sheet or is suggested until it is changed. */
   readonly dialText: string;
   readonly stop: Stop | undefined;
@@ -52,7 +54,7 @@ export type EntryAction =
   | { readonly type: 'uncertainty'; readonly value: Decimal | undefined }
   | { readonly type: 'focus'; readonly field: number }
   | { readonly type: 'enter' }
-  | { readonly type: 'back' | 'escape' | 'skip' | 'previous' }
+  | { readonly type: 'back' | 'forward' | 'escape' | 'skip' | 'previous' }
   | { readonly type: 'goTo'; readonly index: number }
   | { readonly type: 'written'; readonly result: EntryResult }
   | { readonly type: 'failed'; readonly result: EntryResult; readonly sentence: string }
@@ -63,6 +65,7 @@ export const EMPTY_ENTRY: EntryState = {
   index: 0,
   texts: [],
   field: 0,
+  turn: 0,
   dialText: '',
   stop: undefined,
   kept: [],
@@ -77,7 +80,10 @@ export const EMPTY_ENTRY: EntryState = {
 function open(state: EntryState, slots: readonly EntrySlot[], startRow: number | undefined): EntryState {
   const from = startRow === undefined ? 0 : slots.findIndex(slot => slot.row >= startRow);
   const index = nextOpen(slots, Math.max(0, from));
-  return at({ ...EMPTY_ENTRY, uncertainty: state.uncertainty, slots }, index < slots.length ? index : nextOpen(slots, 0));
+  return at(
+    { ...EMPTY_ENTRY, turn: state.turn, uncertainty: state.uncertainty, slots },
+    index < slots.length ? index : nextOpen(slots, 0),
+  );
 }
 
 /** The slots with one result taken out of its row again. */
@@ -90,8 +96,15 @@ function undone(state: EntryState, result: EntryResult): EntryState {
   return at({ ...state, slots: restored(state, result), done, last: done.at(-1), failure: undefined }, result.index);
 }
 
+const LEAVES_FOCUS: ReadonlySet<EntryAction['type']> = new Set(['type', 'dial', 'focus', 'uncertainty', 'written', 'failed']);
+
 /** What the entry becomes by an action. */
 export function entryState(state: EntryState, action: EntryAction): EntryState {
+  const after = changed(state, action);
+  return LEAVES_FOCUS.has(action.type) ? after : { ...after, turn: state.turn + 1 };
+}
+
+function changed(state: EntryState, action: EntryAction): EntryState {
   switch (action.type) {
     case 'open':
       return open(state, action.slots, action.startRow);
@@ -113,12 +126,14 @@ export function entryState(state: EntryState, action: EntryAction): EntryState {
       return enter(state);
     case 'back':
       return { ...state, field: Math.max(0, state.field - 1), stop: undefined };
+    case 'forward':
+      return { ...state, field: Math.min(Math.max(0, state.texts.length - 1), state.field + 1), stop: undefined };
     case 'escape':
       return escape(state);
     case 'skip':
-      return leaveFor(state, Math.min(state.slots.length, state.index + 1));
+      return leaveFor(state, usableAfter(state.slots, state.index));
     case 'previous':
-      return leaveFor(state, Math.max(0, state.index - 1));
+      return leaveFor(state, usableBefore(state.slots, state.index) ?? state.index);
     case 'goTo':
       return leaveFor(state, action.index);
     case 'written':

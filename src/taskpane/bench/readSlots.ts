@@ -1,23 +1,22 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { requirePlausibleTolerance } from '../../core/crimp/crimpTolerance';
-import type { TradeError } from '../../core/tradeError';
+import { TradeError } from '../../core/tradeError';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { numberFromText } from '../../core/units/numberText';
-import { columnLetters } from '../../host/a1';
-import { unitOfHeading } from '../sheets/lengthCell';
-import { cellOf, dataRows, sheetRow, textOf } from '../sheets/sheetTable';
+import type { RangeContent } from '../../host/workbook';
+import { cellOf } from '../columns/findTable';
+import { crimpCells, type CrimpCells } from '../readings/crimpCells';
+import type { LocatedMeasurements } from '../readings/locateMeasurements';
+import { settingsAbove, type SettingName, type SettingsAbove } from '../readings/settingsAbove';
 import { crimpData, type CrimpData } from './crimpSource';
 import type { EntrySlot, Sourced } from './entrySlot';
-import { crimpColumn, endsOfRow, readingColumns, type EndLetter, type EntryTable } from './entryTable';
-import { SlotReader } from './slotReader';
-import { settingsAbove, type FoundSetting, type SettingAbove } from './settingsAbove';
+import { addressOfCell, SlotReader } from './slotReader';
 
 /** What the user says where neither the sheet nor the catalogue does; texts as typed, "" = not said. */
 export interface EntryDefaults {
-  readonly unit: LengthUnit;
   readonly machine: string;
   readonly tolerance: string;
-  readonly maxSpread: string;
+  readonly largestSpread: string;
   readonly step: string;
   readonly lowest: string;
   readonly highest: string;
@@ -25,42 +24,52 @@ export interface EntryDefaults {
 }
 
 /** Where slots are read from. */
-export interface SlotSources {
-  readonly table: EntryTable;
+export interface SlotSources extends LocatedMeasurements {
+  readonly used: RangeContent;
+  readonly unit: LengthUnit;
   readonly defaults: EntryDefaults;
   readonly catalogue?: Catalogue | undefined;
+  /** Rows of the sheet as it shows them; undefined = the whole table. */
+  readonly picked?: ReadonlySet<number> | undefined;
 }
+
+/** Readings of a crimp where each has a row of its own. */
+const READINGS_A_CRIMP = 4;
 
 function defaultOf(text: string): Sourced | undefined {
   const found = numberFromText(text);
   return found && { value: found.value, from: 'your setting' };
 }
 
-type Above = ReturnType<typeof settingsAbove>;
-
-function aboveOf(reader: SlotReader, above: Above, setting: SettingAbove): Sourced | undefined {
-  const found: FoundSetting | undefined = above[setting];
-  return found && reader.number(setting, found.cell, found.unit, found.label);
+function aboveOf(above: SettingsAbove, name: SettingName): Sourced | undefined {
+  const value = above[name];
+  return value && { value, from: 'above the table' };
 }
 
-/** Target and tolerance of a row: its own columns, the limits' middle, the setting above the table, the catalogue. */
-function crimpNumbers(reader: SlotReader, above: Above, data: CrimpData, defaults: EntryDefaults) {
-  const [smallest, largest] = (['smallest', 'largest'] as const).map(field => reader.ofRow(field, reader.column(field)));
+/** Target, tolerance and spread of a row: its own columns, the limits' middle, what stands above the table, the catalogue. */
+function crimpNumbers(reader: SlotReader, above: SettingsAbove, data: CrimpData, defaults: EntryDefaults) {
+  const [smallest, largest] = [reader.length('smallest'), reader.length('largest')];
   const middle = smallest && largest && { value: smallest.value.plus(largest.value).div(2), from: smallest.from };
   const half = smallest && largest && { value: largest.value.minus(smallest.value).div(2), from: smallest.from };
-  const target = reader.ofRow('target', reader.column('target')) ?? middle ?? data.target;
-  const tolerance =
-    reader.ofRow('tolerance', reader.column('tolerance')) ??
-    half ??
-    aboveOf(reader, above, 'tolerance') ??
-    data.tolerance ??
-    defaultOf(defaults.tolerance);
-  const maxSpread =
-    reader.ofRow('maxSpread', reader.column('maxSpread')) ??
-    aboveOf(reader, above, 'maxSpread') ??
-    data.maxSpread ??
-    defaultOf(defaults.maxSpread);
-  return { target, tolerance, maxSpread };
+  const tolerance = reader.length('tolerance') ?? half ?? aboveOf(above, 'tolerance');
+  const spread = reader.length('largestSpread') ?? aboveOf(above, 'largestSpread') ?? data.maxSpread;
+  return {
+    target: reader.length('target') ?? middle ?? aboveOf(above, 'target') ?? data.target,
+    tolerance: tolerance ?? data.tolerance ?? defaultOf(defaults.tolerance),
+    maxSpread: spread ?? defaultOf(defaults.largestSpread),
+  };
+}
+
+function machineNumbers(reader: SlotReader, above: SettingsAbove, data: CrimpData, defaults: EntryDefaults) {
+  const digits = (name: 'lowest' | 'highest' | 'largestMove') =>
+    reader.digits(name) ?? aboveOf(above, name) ?? data[name] ?? defaultOf(defaults[name]);
+  return {
+    dial: reader.digits('dial') ?? data.dial,
+    step: reader.step() ?? aboveOf(above, 'step') ?? data.step ?? defaultOf(defaults.step),
+    lowest: digits('lowest'),
+    highest: digits('highest'),
+    largestMove: digits('largestMove'),
+  };
 }
 
 /** What of the sheet and of the catalogue does not agree: the sheet counts, the user is told. */
@@ -81,97 +90,83 @@ function problemOf(reader: SlotReader, target: Sourced | undefined, tolerance: S
     requirePlausibleTolerance(target.value, tolerance.value);
     return undefined;
   } catch (error) {
-    return (error as TradeError).message;
+    if (error instanceof TradeError) return error.message;
+    throw error;
   }
 }
 
-function namesOf(table: EntryTable, row: number, end: EndLetter) {
-  const own = textOf(table, row, 'end');
-  const letter = end || own;
-  const isB = /^(?:b|2|right|far)$/i.test(letter);
-  const fitting = textOf(table, row, 'fitting') || textOf(table, row, isB ? 'fittingB' : 'fittingA');
-  const hose = textOf(table, row, 'hose');
-  const combination = textOf(table, row, 'combination') || [hose, fitting].filter(Boolean).join(' with ');
-  const [line, assembly, piece] = (['line', 'assembly', 'piece'] as const).map(field => textOf(table, row, field));
-  const title =
-    [line && `Line ${line}`, assembly && `assembly ${assembly}`, piece && `piece ${piece}`].filter(Boolean).join(', ') ||
-    `Row ${sheetRow(table, row)}`;
-  return { end: letter, hose, fitting, combination, line: line!, assembly: assembly!, piece: piece!, title };
+function namesOf(reader: SlotReader, end: string, row: number) {
+  const [hose, fitting] = [reader.text('hose'), reader.text('fitting')];
+  const combination = reader.text('combination') || [hose, fitting].filter(Boolean).join(' with ');
+  const [assembly, piece] = [reader.extraText('assembly'), reader.extraText('piece')];
+  const line = reader.text('line') === assembly || reader.text('line') === piece ? '' : reader.text('line');
+  const named = [line && `Line ${line}`, assembly && `assembly ${assembly}`, piece && `piece ${piece}`]
+    .filter(Boolean)
+    .join(', ');
+  return { end, hose, fitting, combination, line, assembly, piece, title: named || `Row ${row + 1}` };
 }
 
-const NAMING = ['line', 'assembly', 'piece', 'hose', 'combination', 'end', 'fitting', 'fittingA', 'fittingB', 'target'] as const;
+const NAMING = ['line', 'hose', 'combination', 'end', 'fitting', 'target'] as const;
 
-function cellsOf(table: EntryTable, row: number, end: EndLetter) {
-  const columns = readingColumns(table, end);
-  const address = (column: number) => `${columnLetters(table.content.column + column)}${sheetRow(table, row)}`;
-  const isFormula = (column: number) => (table.content.formulas[row]?.[column] ?? '') !== '';
-  const dialKey = crimpColumn(table, 'dial', end);
-  const dial = dialKey && table.columns[dialKey]!.index;
+function cellsOf(reader: SlotReader, { used }: SlotSources, { readings, cells }: CrimpCells) {
+  const { dial } = cells;
   return {
-    cells: columns.map(address),
-    standing: columns.map(column => table.content.values[row]![column]!),
-    formulaCells: columns.filter(isFormula).map(address),
-    dialCell: dial === undefined || isFormula(dial) ? undefined : address(dial),
-    dialStanding: dial === undefined ? '' : table.content.values[row]![dial]!,
+    cells: readings.map(addressOfCell),
+    standing: readings.map(({ row, column }) => cellOf(used, row, column)),
+    formulaCells: readings.filter(place => reader.isFormula(place)).map(addressOfCell),
+    dialCell: dial && !reader.isFormula(dial) ? addressOfCell(dial) : undefined,
+    dialStanding: reader.cell('dial'),
     witness: NAMING.flatMap(field => {
-      const column = table.columns[field];
-      return column ? [{ address: address(column.index), value: table.content.values[row]![column.index]! }] : [];
+      const place = cells[field];
+      return place ? [{ address: addressOfCell(place), value: reader.cell(field) }] : [];
     }),
   };
 }
 
-function readSlot({ table, defaults, catalogue }: SlotSources, above: Above, row: number, end: EndLetter): EntrySlot {
-  const firstReading = readingColumns(table, end)[0]!;
-  const heading = Object.values(table.columns).find(column => column?.index === firstReading)!;
-  const targetKey = crimpColumn(table, 'target', end);
-  const targetUnit = targetKey && unitOfHeading(table.columns[targetKey]!.unit);
-  const unit = unitOfHeading(heading.unit) ?? targetUnit ?? defaults.unit;
-  const reader = new SlotReader(table, row, end, unit);
-  const names = namesOf(table, row, end);
-  const machine = textOf(table, row, 'machine') || defaults.machine.trim();
+function readSlot(sources: SlotSources, crimp: CrimpCells): EntrySlot {
+  const { used, table, unit, defaults, catalogue } = sources;
+  const end = crimp.end || new SlotReader(used, table, crimp, '', unit).text('end');
+  const reader = new SlotReader(used, table, crimp, end, unit);
+  const names = namesOf(reader, end, crimp.row);
+  const machine = reader.text('machine') || defaults.machine.trim();
   const ownDie = reader.text('die');
   const data = catalogue ? crimpData(catalogue, names.hose, names.fitting, machine, unit, ownDie) : {};
+  const above = settingsAbove(used, table, unit);
   const { target, tolerance, maxSpread } = crimpNumbers(reader, above, data, defaults);
-  const ofMachine = (setting: 'step' | 'lowest' | 'highest' | 'largestMove') =>
-    reader.ofRow(setting, setting) ?? aboveOf(reader, above, setting) ?? data[setting] ?? defaultOf(defaults[setting]);
-  const slot = {
-    sheet: table.content.sheet,
-    row: sheetRow(table, row),
+  const numbers = machineNumbers(reader, above, data, defaults);
+  return {
+    sheet: table.sheet,
+    row: crimp.row + 1,
     ...names,
-    ...cellsOf(table, row, end),
-    order: textOf(table, row, 'order'),
-    operator: textOf(table, row, 'operator'),
-    date: cellOf(table, row, 'date'),
+    ...cellsOf(reader, sources, crimp),
+    order: reader.extraText('order'),
+    operator: reader.extraText('operator'),
+    date: reader.cell('date'),
     machine,
     die: ownDie || data.die || '',
-    hoseLot: reader.text('hoseLot'),
-    fittingLot: reader.text('fittingLot'),
+    hoseLot: reader.extraText('hoseLot'),
+    hoseMade: reader.extra('hoseMade'),
+    fittingLot: reader.extraText('fittingLot'),
     unit,
     target,
     tolerance,
     maxSpread,
-    dial: reader.ofRow('dial', reader.column('dial')) ?? data.dial,
-    step: ofMachine('step'),
-    lowest: ofMachine('lowest'),
-    highest: ofMachine('highest'),
-    largestMove: ofMachine('largestMove'),
+    ...numbers,
     notes: disagreements({ target, tolerance }, data),
+    problem: problemOf(reader, target, tolerance, data),
   };
-  return { ...slot, problem: problemOf(reader, target, tolerance, data) };
 }
 
 /** A row is a crimp where it names its parts or target, or holds readings. */
-function isCrimpRow(slot: EntrySlot): boolean {
+function isCrimp(slot: EntrySlot): boolean {
   return slot.combination !== '' || slot.target !== undefined || slot.standing.some(cell => typeof cell === 'number');
 }
 
 /** The crimps of a table in the order of its rows, both ends of a row one after the other. */
-export function readSlots(sources: SlotSources, picked?: ReadonlySet<number>): readonly EntrySlot[] {
-  const { table } = sources;
-  const above = settingsAbove(table);
-  const ends = endsOfRow(table);
-  return dataRows(table)
-    .filter(row => !picked || picked.has(sheetRow(table, row)))
-    .flatMap(row => ends.map(end => readSlot(sources, above, row, end)))
-    .filter(isCrimpRow);
+export function readSlots(sources: SlotSources): readonly EntrySlot[] {
+  const { used, table, proposed, picked } = sources;
+  return crimpCells(used, table, proposed, READINGS_A_CRIMP, picked)
+    .filter(({ readings }) => readings.length >= 2)
+    .map(crimp => readSlot(sources, crimp))
+    .filter(isCrimp);
 }

@@ -39,3 +39,15 @@ export function nextOpen(slots: readonly EntrySlot[], from: number): number {
   const found = slots.findIndex((slot, index) => index >= from && !isFilled(slot) && !slot.problem);
   return found < 0 ? slots.length : found;
 }
+
+/** The next slot that can take readings, filled or not; slots.length where there is none. */
+export function usableAfter(slots: readonly EntrySlot[], from: number): number {
+  const found = slots.findIndex((slot, index) => index > from && !slot.problem);
+  return found < 0 ? slots.length : found;
+}
+
+/** The slot before that can take readings; undefined where there is none. */
+export function usableBefore(slots: readonly EntrySlot[], from: number): number | undefined {
+  for (let index = Math.min(from, slots.length) - 1; index >= 0; index--) if (!slots[index]!.problem) return index;
+  return undefined;
+}

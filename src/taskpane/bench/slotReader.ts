@@ -1,36 +1,80 @@
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import { convertLength, type LengthUnit } from '../../core/units/lengthUnit';
+import { columnLetters } from '../../host/a1';
 import { number } from '../../host/cells/readers';
-import type { CellValue } from '../../host/workbook';
-import { lengthOfCell, unitOfHeading } from '../sheets/lengthCell';
-import { cellOf, textOf } from '../sheets/sheetTable';
+import type { CellValue, RangeContent } from '../../host/workbook';
+import { cellOf, type FoundTable } from '../columns/findTable';
+import { unitOfHeading } from '../columns/roles';
+import type { CellPlace, CrimpCells } from '../readings/crimpCells';
+import type { MeasurementRole } from '../readings/measurementRoles';
 import type { Sourced } from './entrySlot';
-import { crimpColumn, type CrimpField, type EndLetter, type EntryTable } from './entryTable';
-import type { SettingAbove } from './settingsAbove';
+import { extraColumn, isExtra, type ExtraField } from './extraColumns';
 
-type Quantity = SettingAbove | 'target' | 'dial' | 'smallest' | 'largest';
-const LENGTHS: ReadonlySet<Quantity> = new Set(['target', 'tolerance', 'maxSpread', 'smallest', 'largest']);
-const WORDS: Partial<Record<Quantity, string>> = {
-  maxSpread: 'largest spread',
+/** Address of a cell by zero-based numbers. */
+export const addressOfCell = ({ row, column }: CellPlace) => `${columnLetters(column)}${row + 1}`;
+
+const LABELS: Partial<Record<MeasurementRole | ExtraField, string>> = {
+  largestSpread: 'largest spread',
   step: 'change per digit',
   largestMove: 'largest move',
+  smallest: 'smallest diameter',
+  largest: 'largest diameter',
 };
 
-/** Reads the cells of one crimp; what cannot be read becomes the slot's problem. */
+/** Reads the cells of one crimp; the first that cannot be read is the slot's problem. */
 export class SlotReader {
   problem: string | undefined;
 
   constructor(
-    private readonly table: EntryTable,
-    private readonly row: number,
-    private readonly end: EndLetter,
+    private readonly used: RangeContent,
+    private readonly table: FoundTable,
+    private readonly crimp: CrimpCells,
+    private readonly end: string,
     readonly unit: LengthUnit,
   ) {}
 
-  private attempt<T>(read: () => T): T | undefined {
+  private placeOf(field: MeasurementRole | ExtraField): CellPlace | undefined {
+    const place = this.crimp.cells[field as MeasurementRole];
+    if (place || !isExtra(field)) return place;
+    const column = extraColumn(this.table, field, this.end);
+    return column === undefined ? undefined : { row: this.crimp.row, column };
+  }
+
+  /** The cell of a role; "" where the table has no such column. */
+  cell(field: MeasurementRole): CellValue {
+    const place = this.crimp.cells[field];
+    return place ? cellOf(this.used, place.row, place.column) : '';
+  }
+
+  text(field: MeasurementRole): string {
+    const cell = this.cell(field);
+    return typeof cell === 'object' ? '' : String(cell).trim();
+  }
+
+  /** The cell of another column that a row may have. */
+  extra(field: ExtraField): CellValue {
+    const column = extraColumn(this.table, field, this.end);
+    return column === undefined ? '' : cellOf(this.used, this.crimp.row, column);
+  }
+
+  extraText(field: ExtraField): string {
+    const cell = this.extra(field);
+    return typeof cell === 'object' ? '' : String(cell).trim();
+  }
+
+  isFormula({ row, column }: CellPlace): boolean {
+    return (this.used.formulas[row - this.used.row]?.[column - this.used.column] ?? '') !== '';
+  }
+
+  private read(place: CellPlace, label: string, isLength: boolean, sign: 'any' | 'positive'): Decimal | undefined {
+    const cell = cellOf(this.used, place.row, place.column);
+    if (cell === '' || (typeof cell === 'string' && cell.trim() === '')) return undefined;
     try {
-      return read();
+      if (typeof cell === 'object') throw new TradeError('notANumber', label, `is ${cell.error}`, 'put that cell right first');
+      const value = number({ sign, mayBeDate: isLength, zeroIsBlank: sign === 'positive' })(cell, label);
+      const heading = this.table.headings[place.column - this.table.block.column] ?? '';
+      return isLength ? convertLength(value, unitOfHeading(heading) ?? this.unit, this.unit) : value;
     } catch (error) {
       if (!(error instanceof TradeError)) throw error;
       this.problem ??= error.message;
@@ -38,31 +82,25 @@ export class SlotReader {
     }
   }
 
-  column(field: CrimpField) {
-    return crimpColumn(this.table, field, this.end);
+  private sourced(field: MeasurementRole | ExtraField, isLength: boolean, sign: 'any' | 'positive'): Sourced | undefined {
+    const place = this.placeOf(field);
+    const value = place && this.read(place, LABELS[field] ?? field, isLength, sign);
+    const heading = place && this.table.headings[place.column - this.table.block.column];
+    return value && { value, from: `column ${heading}` };
   }
 
-  text(field: CrimpField): string {
-    const key = this.column(field);
-    return key ? textOf(this.table, this.row, key) : '';
+  /** A diameter, tolerance or spread. */
+  length(field: 'target' | 'tolerance' | 'smallest' | 'largest' | 'largestSpread'): Sourced | undefined {
+    return this.sourced(field, true, 'positive');
   }
 
-  /** A number of a cell; `unit` is what stands behind the heading. */
-  number(quantity: Quantity, cell: CellValue, unit: string, from: string): Sourced | undefined {
-    if (cell === '') return undefined;
-    const label = WORDS[quantity] ?? quantity;
-    const value = this.attempt((): Decimal | undefined => {
-      if (LENGTHS.has(quantity)) return lengthOfCell(cell, label, unit, this.unit);
-      if (typeof cell === 'object') throw new TradeError('notANumber', label, `is ${cell.error}`, 'put that cell right first');
-      const read = number()(cell, label);
-      const stepUnit = quantity === 'step' ? unitOfHeading(unit) : undefined;
-      return stepUnit ? convertLength(read, stepUnit, this.unit) : read;
-    });
-    return value && { value, from };
+  /** A dial, or a limit of dials. */
+  digits(field: 'dial' | 'lowest' | 'highest' | 'largestMove'): Sourced | undefined {
+    return this.sourced(field, false, 'any');
   }
 
-  ofRow(quantity: Quantity, key: keyof EntryTable['columns'] | undefined): Sourced | undefined {
-    const column = key && this.table.columns[key];
-    return column && this.number(quantity, cellOf(this.table, this.row, key), column.unit, `column ${column.heading}`);
+  /** Change of diameter per digit: its sign says which way. */
+  step(): Sourced | undefined {
+    return this.sourced('step', true, 'any');
   }
 }

@@ -1,5 +1,5 @@
 import type { Decimal } from '../../core/units/decimal';
-import type { CellValue, Change, RangeContent } from '../../host/workbook';
+import type { CellValue, Change, RangeContent, Workbook } from '../../host/workbook';
 import type { EntrySlot } from './entrySlot';
 
 /** One cell before and after. */
@@ -56,7 +56,9 @@ export interface Expected {
   readonly value: CellValue;
 }
 
-const same = (a: CellValue, b: CellValue) => a === b || (typeof a === 'object' && typeof b === 'object' && a.error === b.error);
+/** A cell that is formatted as text gives a number back as text. */
+const same = (a: CellValue, b: CellValue) => wordsOf(a) === wordsOf(b);
+const wordsOf = (cell: CellValue) => (typeof cell === 'object' ? cell.error : String(cell));
 
 /** What the sheet must still hold before a writing, and what before it is taken back. */
 export function expectedBefore(slot: EntrySlot, { cells }: SlotWriting): readonly Expected[] {
@@ -66,4 +68,29 @@ export function expectedBefore(slot: EntrySlot, { cells }: SlotWriting): readonl
 /** The first cell that no longer holds what is expected; undefined where all do. */
 export function changedCell(expected: readonly Expected[], now: readonly RangeContent[]): string | undefined {
   return expected.find(({ value }, index) => !same(now[index]!.values[0]![0]!, value))?.address;
+}
+
+async function standsElse(workbook: Workbook, sheet: string, expected: readonly Expected[]): Promise<string | undefined> {
+  return changedCell(expected, await workbook.read(expected.map(({ address }) => ({ sheet, address }))));
+}
+
+/**
+ * Writes an entry, unless the sheet changed since its row was read.
+ * @throws Error with a sentence; nothing is written then
+ */
+export async function writeEntry(workbook: Workbook, slot: EntrySlot, writing: SlotWriting): Promise<void> {
+  const changed = await standsElse(workbook, writing.sheet, expectedBefore(slot, writing));
+  if (changed) throw new Error(`cell ${changed} of sheet ${writing.sheet} changed meanwhile. Read the rows again.`);
+  await workbook.write(changesOf(writing));
+}
+
+/**
+ * Takes an entry back, unless its cells changed since.
+ * @throws Error with a sentence; nothing is written then
+ */
+export async function undoEntry(workbook: Workbook, writing: SlotWriting): Promise<void> {
+  const expected = writing.cells.map(({ address, after }) => ({ address, value: after }));
+  const changed = await standsElse(workbook, writing.sheet, expected);
+  if (changed) throw new Error(`Not undone: cell ${changed} of sheet ${writing.sheet} changed since it was written.`);
+  await workbook.write(undoOf(writing));
 }

@@ -1,5 +1,9 @@
+import { EntryView } from '../bench/EntryView';
 import type { Panel } from '../panels';
 import { AnalysisView } from './AnalysisView';
 
 /** The views of the panel, in the order of their tabs. */
-export const views: readonly Panel[] = [{ id: 'analysis', title: 'Analysis', View: AnalysisView }];
+export const views: readonly Panel[] = [
+  { id: 'analysis', title: 'Analysis', View: AnalysisView },
+  { id: 'entry', title: 'Entry', View: EntryView },
+];

@@ -1,0 +1,61 @@
+import { Badge, Caption1, makeStyles, Text, tokens } from '@fluentui/react-components';
+import { ArrowDownRegular, ArrowUpRegular, CheckmarkRegular, CircleHintRegular, QuestionRegular } from '@fluentui/react-icons';
+import type { ReactElement } from 'react';
+import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
+import type { EntrySlot } from './entrySlot';
+import { diameterText, isRejected, MEANINGS, nextText, type Judgement } from './judgeSlot';
+
+const useStyles = makeStyles({
+  card: {
+    display: 'flex',
+    flexDirection: 'column',
+    gap: tokens.spacingVerticalXS,
+    padding: tokens.spacingHorizontalM,
+    borderRadius: tokens.borderRadiusMedium,
+    border: `${tokens.strokeWidthThick} solid ${tokens.colorNeutralStroke1}`,
+  },
+  badge: { alignSelf: 'flex-start', fontSize: tokens.fontSizeBase500, padding: tokens.spacingHorizontalM, height: 'auto' },
+  large: { fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400, overflowWrap: 'anywhere' },
+});
+
+const LOOKS: Readonly<Record<CrimpVerdict, readonly [ReactElement, 'success' | 'danger' | 'warning']>> = {
+  'IN SPEC': [<CheckmarkRegular key="in" />, 'success'],
+  TIGHT: [<ArrowDownRegular key="tight" />, 'danger'],
+  LOOSE: [<ArrowUpRegular key="loose" />, 'danger'],
+  UNSURE: [<QuestionRegular key="unsure" />, 'warning'],
+  OVAL: [<CircleHintRegular key="oval" />, 'danger'],
+};
+
+interface Props {
+  readonly slot: EntrySlot;
+  readonly judgement: Judgement;
+  readonly isWritten: boolean;
+}
+
+/** The verdict on a crimp and the next dial, in words. */
+export function VerdictCard({ slot, judgement, isWritten }: Props) {
+  const styles = useStyles();
+  const { measure, verdict, next } = judgement;
+  const [icon, color] = LOOKS[verdict];
+  const deviation = `${measure.deviation.isNegative() ? '−' : '+'}${diameterText(measure.deviation.abs(), slot.unit)}`;
+  return (
+    <section className={styles.card} aria-label="Last crimp" role="status">
+      <Text weight="semibold">
+        {slot.title}
+        {slot.end && `, end ${slot.end}`} {isWritten ? `– written to row ${slot.row}` : '– being written …'}
+      </Text>
+      <Badge className={styles.badge} shape="rounded" appearance="filled" color={color} icon={icon}>
+        {verdict}
+      </Badge>
+      <Text className={styles.large}>{MEANINGS[verdict]}</Text>
+      <Text className={styles.large} weight="semibold">
+        {nextText(next, verdict)}
+      </Text>
+      <Text>
+        Mean {diameterText(measure.mean, slot.unit)} {slot.unit}, {deviation} from the target; readings differ by{' '}
+        {measure.spread.toString()}.
+      </Text>
+      {isRejected(verdict) && <Caption1>Scrap it, unless the maker allows crimping again.</Caption1>}
+    </section>
+  );
+}
