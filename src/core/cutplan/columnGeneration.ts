@@ -1,6 +1,7 @@
 import { patternOf, type GridProblem, type Pattern } from './gridProblem';
 import { bestFills } from './knapsack';
-import { Master } from './master';
+import { Master, type Duals } from './master';
+import { endingOf } from './stockCounts';
 import type { Work } from './work';
 
 // Named here, since a script host may make every look at a global slow.
@@ -9,7 +10,7 @@ const { min } = Math;
 /** The linear relaxation once no pattern improves it (or the work ran out). */
 export interface Relaxation {
   readonly value: number;
-  readonly duals: Float64Array;
+  readonly duals: Duals;
   readonly patterns: readonly Pattern[];
   readonly uses: readonly { pattern: Pattern; value: number }[];
   readonly short: number;
@@ -23,7 +24,7 @@ class Pricing {
 
   constructor(
     private readonly problem: GridProblem,
-    private readonly duals: { items: Float64Array; stock: Float64Array },
+    private readonly duals: Duals,
     private readonly work: Work,
     private readonly isQuick: boolean,
   ) {
@@ -34,7 +35,7 @@ class Pricing {
     const pattern = patternOf(this.problem, t, counts);
     const earned = pattern.items.reduce(
       (sum, item, k) => sum + this.duals.items[item]! * pattern.counts[k]!,
-      this.duals.stock[t]!,
+      this.duals.ends[endingOf(this.problem.stock[t]!, pattern.width)][t]!,
     );
     if (pattern.width > 0 && pattern.loss - earned < -1e-7 * (1 + pattern.loss)) this.found.push(pattern);
   }
@@ -74,7 +75,7 @@ class Pricing {
 const OTHERS = 12;
 
 /** The most attractive patterns; a quick look first, a thorough one only where that finds nothing. */
-function attractive(problem: GridProblem, duals: { items: Float64Array; stock: Float64Array }, work: Work): Pattern[] {
+function attractive(problem: GridProblem, duals: Duals, work: Work): Pattern[] {
   for (const isQuick of [true, false]) {
     const pricing = new Pricing(problem, duals, work, isQuick);
     pricing.full(problem.demand);
@@ -107,5 +108,5 @@ export function* relax(problem: GridProblem, start: Iterable<Pattern>, work: Wor
   }
   const { columns, short } = master.solution();
   const uses = columns.map(([column, value]) => ({ pattern: master.patterns[column]!, value }));
-  return { value: master.objective, duals: master.duals().items, patterns: master.patterns, uses, short, complete };
+  return { value: master.objective, duals: master.duals(), patterns: master.patterns, uses, short, complete };
 }

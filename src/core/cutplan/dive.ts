@@ -1,26 +1,25 @@
 import { relax, type Relaxation } from './columnGeneration';
 import { greedyPlan, type GreedyOrder } from './greedy';
-import type { GridPlan, GridProblem, Pattern, PatternUse } from './gridProblem';
-import { isDone, planOf, residual } from './residual';
+import type { GridPlan, GridProblem, PatternUse } from './gridProblem';
+import { isDone, mostTimes, planOf, residual } from './residual';
 import type { Work } from './work';
 
 // Named here, since a script host may make every look at a global slow.
 const { floor, min } = Math;
+
+/** Slack of a dive: careful, or quick. */
+export const EXACTLY = 1e-4;
+export const NEARLY = 0.3;
 
 const FINISH: readonly GreedyOrder[] = [
   { pieces: 'longest', stock: 'shortest', place: 'tightest' },
   { pieces: 'longest', stock: 'longest', place: 'tightest' },
 ];
 
-function mostTimes(problem: GridProblem, pattern: Pattern): number {
-  const byPieces = min(...pattern.items.map((item, k) => floor(problem.demand[item]! / pattern.counts[k]!)));
-  return min(problem.stock[pattern.stock]!.count, byPieces);
-}
-
 /** Which patterns to fix next: all whole parts, or, where there are none, the one nearest to a whole number above (skipping `skip`). */
-function choice(problem: GridProblem, relaxation: Relaxation, skip: number): PatternUse[] {
+function choice(problem: GridProblem, relaxation: Relaxation, skip: number, slack: number): PatternUse[] {
   const whole = relaxation.uses
-    .map(({ pattern, value }) => ({ pattern, times: min(floor(value + 1e-4), mostTimes(problem, pattern)) }))
+    .map(({ pattern, value }) => ({ pattern, times: min(floor(value + slack), mostTimes(problem, pattern)) }))
     .filter(use => use.times > 0);
   if (whole.length > 0) {
     const fixed: PatternUse[] = [];
@@ -42,6 +41,7 @@ function choice(problem: GridProblem, relaxation: Relaxation, skip: number): Pat
  * Diving: fixes patterns of the relaxation, solves what is left again, and so on; every stage is also finished greedily.
  * @param root relaxation of the whole problem
  * @param deviation the stage at which the second choice is taken instead of the first; −1 for never
+ * @param slack how far below a whole number a pattern still counts as used that often
  * @yields each plan found, undefined in between
  */
 export function* dive(
@@ -49,6 +49,7 @@ export function* dive(
   root: Relaxation,
   deviation: number,
   skip: number,
+  slack: number,
   sheet: { pieces: readonly number[]; stock: readonly number[] },
   work: Work,
 ): Generator<GridPlan | undefined, void> {
@@ -57,7 +58,7 @@ export function* dive(
   let relaxation = root;
   for (let stage = 0; rest && !isDone(rest) && !work.over; stage++) {
     if (relaxation.short > 0.5) return;
-    const next = choice(rest, relaxation, stage === deviation ? skip : 0);
+    const next = choice(rest, relaxation, stage === deviation ? skip : 0, slack);
     if (next.length === 0) return;
     fixed.push(...next);
     rest = residual(rest, next);

@@ -1,5 +1,8 @@
+import type { StockCounts } from './stockCounts';
+
 // Named here, since a script host may make every look at a global slow.
 const { min } = Math;
+
 /** One length of stock, in whole units of the grid. */
 export interface GridStock {
   /** Σ (piece + kerf) must not exceed this: length − squaring + kerf (the last piece needs no kerf behind it). */
@@ -21,6 +24,8 @@ export interface GridProblem {
   readonly stock: readonly GridStock[];
   /** Every possible loss is a multiple of this. */
   readonly grain: number;
+  /** Only plans with these numbers of stock are wanted; undefined = any. */
+  readonly counts?: StockCounts | undefined;
 }
 
 /** What is cut from one piece of stock. */

@@ -27,8 +27,8 @@ const SMALL_TABLE = 300_000;
 const LARGEST_TABLE = 30_000_000;
 const OTHERS = 30;
 const QUICK_NODES = 10_000;
-const CELLS_PER_STEP = 800;
-const LOOPS_PER_STEP = 50;
+const CELLS_PER_STEP = 500;
+const LOOPS_PER_STEP = 120;
 
 function choicesOf(widths: readonly number[], values: ArrayLike<number>, limits: ArrayLike<number>, largest: number): Choice[] {
   const choices: Choice[] = [];

@@ -1,5 +1,6 @@
 import { lossOf, patternKey, type GridProblem, type Pattern } from './gridProblem';
 import { Simplex } from './simplex';
+import { ENDINGS, endingOf, type CountRange, type Ending } from './stockCounts';
 import type { Work } from './work';
 
 // Named here, since a script host may make every look at a global slow.
@@ -31,6 +32,41 @@ export interface ExtraRow {
   coefficient(pattern: Pattern): number;
 }
 
+/** A row that limits how many pieces of stock end in one way: one stock, or all. */
+interface CountRow {
+  readonly key: string;
+  readonly ending: Ending;
+  readonly stock: number | undefined;
+  readonly limit: number;
+}
+
+/** The numbers of stock that the problem asks for, as rows: at least (≥), and at most where that says more than the stock there is. */
+function countRows({ stock, counts }: GridProblem): { low: CountRow[]; high: CountRow[] } {
+  const low: CountRow[] = [];
+  const high: CountRow[] = [];
+  const add = (ending: Ending, t: number | undefined, range: CountRange, most: number) => {
+    const key = `${ending} ${t ?? 'all'}`;
+    if (range.low > 0) low.push({ key: `${key} low`, ending, stock: t, limit: range.low });
+    if (range.high < most) high.push({ key: `${key} high`, ending, stock: t, limit: range.high });
+  };
+  if (!counts) return { low, high };
+  const total = stock.reduce((sum, one) => sum + one.count, 0);
+  for (const ending of ENDINGS) {
+    counts[ending].forEach((range, t) => stock[t]!.count > 0 && add(ending, t, range, stock[t]!.count));
+    add(ending, undefined, counts.all[ending], total);
+  }
+  return { low, high };
+}
+
+/** Duals: by width, by stock and ending (everything a piece of stock so cut adds or costs beside its pieces), by further row. */
+export interface Duals {
+  readonly items: Float64Array;
+  readonly ends: Readonly<Record<Ending, Float64Array>>;
+  /** Duals of the rows that limit all stock together, part of `ends`. */
+  readonly all: Readonly<Record<Ending, number>>;
+  readonly extra: Float64Array;
+}
+
 /** A basis that another program may start from: patterns, and logical columns by their row. */
 export interface Basis {
   readonly rows: ReadonlySet<string>;
@@ -46,6 +82,9 @@ export class Master {
   private readonly itemRow: Int32Array;
   private readonly stockRow: Int32Array;
   private readonly firstExtra: number;
+  private readonly low: readonly CountRow[];
+  private readonly high: readonly CountRow[];
+  private readonly firstHigh: number;
   private readonly simplex: Simplex;
 
   constructor(
@@ -59,14 +98,21 @@ export class Master {
     this.itemRow = Int32Array.from(demand, d => (d > 0 ? rhs.push(d) - 1 : -1));
     this.firstExtra = rhs.length;
     for (const row of extra) rhs.push(row.demand);
+    const { low, high } = countRows(problem);
+    [this.low, this.high] = [low, high];
+    for (const row of low) rhs.push(row.limit);
     const cover = rhs.length;
     this.cover = cover;
     this.stockRow = Int32Array.from(stock, one => (one.count > 0 && !one.unlimited ? rhs.push(one.count) - 1 : -1));
+    this.firstHigh = rhs.length;
+    for (const row of high) rhs.push(row.limit);
     this.simplex = new Simplex(rhs, cover, new Array<number>(cover).fill(shortCost(problem)), work);
     this.rowKeys = [
       ...demand.flatMap((d, item) => (d > 0 ? [`item ${item}`] : [])),
       ...extra.map(row => row.key),
+      ...low.map(row => row.key),
       ...stock.flatMap((_, t) => (this.stockRow[t]! >= 0 ? [`stock ${t}`] : [])),
+      ...high.map(row => row.key),
     ];
     for (const pattern of start) this.add(pattern);
   }
@@ -94,6 +140,16 @@ export class Master {
         entries.push(entry);
       }
     });
+    const ending = endingOf(this.problem.stock[fitting.stock]!, fitting.width);
+    const counts = (row: CountRow) => row.ending === ending && (row.stock ?? fitting.stock) === fitting.stock;
+    const tally = (list: readonly CountRow[], first: number) =>
+      list.forEach((row, k) => {
+        if (!counts(row)) return;
+        rows.push(first + k);
+        entries.push(1);
+      });
+    tally(this.low, this.firstExtra + this.extra.length);
+    tally(this.high, this.firstHigh);
     this.simplex.addColumn(fitting.loss + penalty, rows, entries);
     return true;
   }
@@ -130,13 +186,24 @@ export class Master {
     return this.simplex.objective();
   }
 
-  /** Duals by width, by stock (≤ 0) and by further row. */
-  duals(): { items: Float64Array; stock: Float64Array; extra: Float64Array } {
+  duals(): Duals {
     const y = this.simplex.duals();
-    const pick = (rows: Int32Array) => Float64Array.from(rows, row => (row < 0 ? 0 : y[row]!));
     const covering = (duals: Float64Array) => duals.map(dual => max(0, dual));
+    const items = covering(Float64Array.from(this.itemRow, row => (row < 0 ? 0 : y[row]!)));
+    const stock = Float64Array.from(this.stockRow, row => (row < 0 ? 0 : y[row]!));
     const extra = covering(y.slice(this.firstExtra, this.firstExtra + this.extra.length));
-    return { items: covering(pick(this.itemRow)), stock: pick(this.stockRow), extra };
+    const ends = { closed: stock, open: stock.slice() };
+    const all = { closed: 0, open: 0 };
+    const count = (list: readonly CountRow[], first: number) =>
+      list.forEach((row, k) => {
+        const dual = y[first + k]!;
+        if (row.stock !== undefined) ends[row.ending][row.stock]! += dual;
+        else all[row.ending] += dual;
+      });
+    count(this.low, this.firstExtra + this.extra.length);
+    count(this.high, this.firstHigh);
+    for (const ending of ENDINGS) ends[ending].forEach((_, t) => (ends[ending][t]! += all[ending]));
+    return { items, ends, all, extra };
   }
 
   /** Patterns in use (by their number in `patterns`) with their fractional values, and how many pieces stay uncovered. */

@@ -79,7 +79,7 @@ export function patternPool(
   work: Work,
 ): Pattern[] | undefined {
   const { widths, demand, stock } = problem;
-  const { scale, duals, stockDuals, scaledBound } = exact;
+  const { scale, duals, reach, scaledBound } = exact;
   const spare = target * scale - scaledBound;
   // What stays uncut of all stock together: no pattern of a plan can waste more.
   const slack =
@@ -102,14 +102,14 @@ export function patternPool(
     const one = stock[t]!;
     if (one.count <= 0 || one.capacity <= 0) continue;
     const room = min(one.capacity, one.whole - one.base);
-    const most = -stockDuals[t]! - spare;
-    isWhole = whole.run(one.capacity, one.whole * scale + most, (counts, width) => {
+    const most = { closed: reach.closed[t]! + spare, open: reach.open[t]! + spare };
+    isWhole = whole.run(one.capacity, one.whole * scale - most.closed, (counts, width) => {
       if (width <= room || width === 0 || one.capacity - width > slack) return;
       const isMaximal = items.every(item => counts[item]! >= demand[item]! || width + widths[item]! > one.capacity);
       if (isMaximal && pool.length <= limit) add(t, counts, width);
     });
     if (isWhole && room > 0) {
-      isWhole = open.run(room, one.base * scale + most, (counts, width) => {
+      isWhole = open.run(room, one.base * scale - most.open, (counts, width) => {
         if (width > 0 && one.capacity - width <= slack && pool.length <= limit) add(t, counts, width);
       });
     }

@@ -1,18 +1,34 @@
+import { countsAfter, endingOf, mostByCounts, type StockCounts } from './stockCounts';
 import { lossOf, patternKey, type GridPlan, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
 
 // Named here, since a script host may make every look at a global slow.
-const { max, min } = Math;
+const { floor, max, min } = Math;
+
+function mayCut({ stock }: GridProblem, counts: StockCounts, pattern: Pattern, times: number): boolean {
+  return times <= mostByCounts(counts, pattern.stock, endingOf(stock[pattern.stock]!, pattern.width));
+}
+
+/** How often a pattern can be cut: stock there is, numbers wanted, and pieces (as often as all of them are still wanted). */
+export function mostTimes({ demand, stock, counts }: GridProblem, pattern: Pattern): number {
+  const one = stock[pattern.stock]!;
+  const byPieces = min(...pattern.items.map((item, k) => floor(demand[item]! / pattern.counts[k]!)));
+  const byCounts = counts ? mostByCounts(counts, pattern.stock, endingOf(one, pattern.width)) : Infinity;
+  return min(one.count, byCounts, byPieces);
+}
 
 /** What is still to be cut after some patterns are fixed; undefined where there is not that much stock. */
 export function residual(problem: GridProblem, uses: readonly PatternUse[]): GridProblem | undefined {
   const demand = [...problem.demand];
   const counts = problem.stock.map(stock => stock.count);
+  let wanted = problem.counts;
   for (const { pattern, times } of uses) {
     pattern.items.forEach((item, k) => (demand[item] = max(0, demand[item]! - times * pattern.counts[k]!)));
     counts[pattern.stock]! -= times;
     if (counts[pattern.stock]! < 0) return undefined;
+    if (wanted && !mayCut(problem, wanted, pattern, times)) return undefined;
+    if (wanted) wanted = countsAfter(wanted, pattern.stock, endingOf(problem.stock[pattern.stock]!, pattern.width), times);
   }
-  return { ...problem, demand, stock: problem.stock.map((stock, t) => ({ ...stock, count: counts[t]! })) };
+  return { ...problem, demand, stock: problem.stock.map((stock, t) => ({ ...stock, count: counts[t]! })), counts: wanted };
 }
 
 /** True where nothing is left to cut. */

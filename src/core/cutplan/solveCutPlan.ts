@@ -14,7 +14,7 @@ export interface CutPlanWatch {
   readonly signal?: { readonly aborted: boolean } | undefined;
 }
 
-const STEPS_PER_SECOND = 800_000;
+const STEPS_PER_SECOND = 400_000;
 const DEFAULT_SECONDS = 3;
 /** The search hands control back this often (milliseconds), so that a page stays alive and can cancel. */
 const SLICE = 30;

@@ -1,5 +1,6 @@
 import { relax, type Relaxation } from './columnGeneration';
-import { dive } from './dive';
+import { dive, EXACTLY, NEARLY } from './dive';
+import { countSearch } from './countSearch';
 import { exactBound, type ExactBound } from './exactBound';
 import { GREEDY_ORDERS, greedyPlan } from './greedy';
 import type { GridPlan, GridProblem } from './gridProblem';
@@ -18,6 +19,13 @@ export interface GridState {
   readonly isImpossible: boolean;
 }
 
+/** Position of each width and each stock on the user's sheet. */
+interface Sheet {
+  readonly pieces: readonly number[];
+  readonly stock: readonly number[];
+}
+
+const COUNT_NODES = 60;
 /** Plans built by value correction before the relaxation and after the first dive. */
 const EARLY_CORRECTIONS = 2;
 const CORRECTIONS = 15;
@@ -88,11 +96,7 @@ function quickBounds(search: Search, work: Work): void {
  * @param sheet position of each width and each stock on the user's sheet
  * @yields the state, often
  */
-export function* solveGrid(
-  problem: GridProblem,
-  sheet: { readonly pieces: readonly number[]; readonly stock: readonly number[] },
-  work: Work,
-): Generator<GridState, GridState> {
+export function* solveGrid(problem: GridProblem, sheet: Sheet, work: Work): Generator<GridState, GridState> {
   const search = new Search(problem);
   for (const order of GREEDY_ORDERS) {
     search.see(greedyPlan(problem, order, sheet));
@@ -106,18 +110,29 @@ export function* solveGrid(
   let step = steps.next();
   for (; !step.done; step = steps.next()) yield search.state;
   const root: Relaxation = step.value;
-  const exact = exactBound(problem, root.duals, work);
+  const exact = exactBound(problem, root.duals.items, work);
   search.raise(exact.bound);
+  if (search.isOver) return search.state;
+  yield* counted(search, root, sheet, work);
   for (let k = 0; k < DIVES && !search.isOver && !work.over; k++) {
     if (k === 1) yield* corrected(search, CORRECTIONS, work);
     if (k === FIRST_DIVES) yield* listed(search, exact, POOL, work);
-    for (const plan of search.isOver ? [] : dive(problem, root, k - 1, 1, sheet, work)) {
+    for (const plan of search.isOver
+      ? []
+      : dive(problem, root, ((k + 1) >> 1) - 1, 1, k % 2 === 0 ? EXACTLY : NEARLY, sheet, work)) {
       search.see(plan);
       if (search.isOver) break;
       yield search.state;
     }
   }
   return search.state;
+}
+
+/** Numbers of stock are settled one after the other, where there is a choice. */
+function* counted(search: Search, root: Relaxation, sheet: Sheet, work: Work): Generator<GridState, void> {
+  const steps = countSearch(search.problem, root, search, sheet, COUNT_NODES, work);
+  let step = steps.next();
+  for (; !step.done && !search.isOver; step = steps.next()) yield search.state;
 }
 
 function* corrected(search: Search, tries: number, work: Work): Generator<GridState, void> {

@@ -1,0 +1,69 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { CutPlan, CutPlanProblem } from '../../../src/core/cutplan/cutPlan';
+import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
+import { Decimal } from '../../../src/core/units/decimal';
+
+interface ShopCase {
+  readonly kerf: number;
+  readonly squaring: number;
+  readonly minRemnant: number;
+  readonly pieces: readonly { len: number; qty: number }[];
+  readonly stock: readonly { len: number; qty: number }[];
+}
+
+function shopCase(name: string, seconds: number): CutPlanProblem {
+  const file = join(__dirname, '../../cases/cutting/shop', `${name}.json`);
+  const given = JSON.parse(readFileSync(file, 'utf8')) as ShopCase;
+  const rows = (list: ShopCase['pieces']) => list.map(({ len, qty }) => ({ length: new Decimal(len), quantity: qty }));
+  return {
+    pieces: rows(given.pieces),
+    stock: rows(given.stock),
+    kerf: new Decimal(given.kerf),
+    squaring: new Decimal(given.squaring),
+    keep: new Decimal(given.minRemnant),
+    unit: 'mm',
+    seconds,
+  };
+}
+
+/** The plan while every look at the clock lets so many milliseconds pass. */
+async function planWhileClockRuns(problem: CutPlanProblem, perLook: number): Promise<CutPlan> {
+  let now = 0;
+  const clock = jest.spyOn(performance, 'now').mockImplementation(() => (now += perLook));
+  try {
+    return await solveCutPlan(problem);
+  } finally {
+    clock.mockRestore();
+  }
+}
+
+const text = (plan: CutPlan) => JSON.stringify(plan);
+
+describe('solveCutPlan', () => {
+  test('gives the same plan however slowly the clock runs, as long as the work fits into the seconds', async () => {
+    const problem = shopCase('shop-small-3', 0.5);
+    const still = await planWhileClockRuns(problem, 0);
+    expect(still.isProven).toBe(false);
+    expect(text(await planWhileClockRuns(problem, 0))).toBe(text(still));
+    expect(text(await planWhileClockRuns(problem, 0.01))).toBe(text(still));
+  }, 30_000);
+
+  test('stops for safety when the seconds are over, with a plan and a bound that still hold', async () => {
+    const full = await planWhileClockRuns(shopCase('shop-small-3', 0.5), 0);
+    const stopped = await planWhileClockRuns(shopCase('shop-small-3', 0.5), 100);
+    expect(stopped.loss.gte(full.bound)).toBe(true);
+    expect(stopped.bound.lte(full.loss)).toBe(true);
+    expect(stopped.loss.gte(stopped.bound)).toBe(true);
+  }, 30_000);
+
+  // Goal of the cut plan: shop cases within 0.1 % of the proven bound in the work of 2 s.
+  test.each(['shop-small-1', 'shop-small-3', 'shop-mid-1', 'shop-short-1'])(
+    '%s comes within 0.1 %% of its bound',
+    async name => {
+      const plan = await planWhileClockRuns(shopCase(name, 2), 0);
+      expect(plan.percentOver).toBeLessThanOrEqual(0.1);
+    },
+    60_000,
+  );
+});
