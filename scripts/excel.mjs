@@ -1,12 +1,14 @@
 // The add-in in Excel on this machine: development certificates, HTTPS server, sideloading. Without Excel: how to do it by hand.
-import { spawn } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import devCerts from 'office-addin-dev-certs';
 import webpack from 'webpack';
 import WebpackDevServer from 'webpack-dev-server';
 import webpackConfig from '../webpack.config.js';
+import { developmentCertificates } from './developmentCertificates.mjs';
+import { portIsFree } from './portIsFree.mjs';
 
+/** The port that the manifest of a build without BASE_URL names: no other will do. */
 const PORT = 3000;
 const manifest = join(process.cwd(), 'dist', 'manifest.xml');
 
@@ -29,21 +31,10 @@ function mayHaveExcel() {
   return process.platform === 'win32';
 }
 
-async function httpsOptions() {
-  try {
-    return await devCerts.getHttpsServerOptions();
-  } catch (error) {
-    console.error(`No development certificates: ${error.message ?? error}`);
-    console.error(
-      'They are made with: npx office-addin-dev-certs install. Without them Excel refuses to load the add-in from this machine.',
-    );
-    process.exit(1);
-  }
-}
+const debuggingTool = join('node_modules', 'office-addin-debugging', 'cli.js');
 
 function sideload() {
-  const cli = join('node_modules', 'office-addin-debugging', 'cli.js');
-  const child = spawn(process.execPath, [cli, 'start', manifest, 'desktop', '--app', 'excel', '--no-debug'], {
+  const child = spawn(process.execPath, [debuggingTool, 'start', manifest, 'desktop', '--app', 'excel', '--no-debug'], {
     stdio: 'inherit',
   });
   child.on('exit', code => {
@@ -51,30 +42,65 @@ function sideload() {
   });
 }
 
-if (!mayHaveExcel() && !process.argv.includes('--serve')) {
-  console.log(BY_HAND);
-  console.log('To serve the add-in here all the same: npm run excel -- --serve');
-} else {
-  const compiler = webpack(webpackConfig({}, { mode: 'development' }));
-  const server = { type: 'https', options: await httpsOptions() };
-  const headers = { 'Access-Control-Allow-Origin': '*' };
+/** Takes the add-in out of Excel again and ends the server; a second Ctrl+C ends at once. */
+function endOnSignal(devServer, isSideloaded) {
+  let ending = false;
+  const end = async () => {
+    if (ending) process.exit(1);
+    ending = true;
+    if (isSideloaded()) {
+      console.log('Taking the add-in out of Excel …');
+      spawnSync(process.execPath, [debuggingTool, 'stop', manifest, 'desktop'], { stdio: 'inherit' });
+    }
+    await devServer.stop();
+    process.exit(0);
+  };
+  for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, end);
+}
+
+async function serve() {
+  if (process.env.BASE_URL) console.log(`BASE_URL is ignored: this serves https://localhost:${PORT}.`);
+  delete process.env.BASE_URL;
+  if (!(await portIsFree(PORT))) {
+    console.error(
+      `Port ${PORT} of this machine is in use, and the manifest names it. Stop what uses it: an npm start or npm run excel?`,
+    );
+    process.exit(1);
+  }
+  const { options, advice } = await developmentCertificates();
   const devServer = new WebpackDevServer(
     {
       host: 'localhost',
       port: PORT,
-      server,
-      headers,
+      server: { type: 'https', options },
+      headers: { 'Access-Control-Allow-Origin': '*' },
       hot: false,
       client: false,
-      devMiddleware: { writeToDisk: true, stats: 'errors-warnings' },
+      setupExitSignals: false,
+      // Excel and people take the manifest from the folder, everything else from the server.
+      devMiddleware: { writeToDisk: file => file === manifest, stats: 'errors-warnings' },
       static: false,
     },
-    compiler,
+    webpack(webpackConfig({}, { mode: 'development' })),
   );
+  let isSideloaded = false;
+  endOnSignal(devServer, () => isSideloaded);
   await devServer.start();
   devServer.middleware.waitUntilValid(() => {
-    console.log(`The add-in is served at https://localhost:${PORT}. Stop with Ctrl+C.`);
-    if (mayHaveExcel()) sideload();
+    console.log(`The add-in is served at https://localhost:${PORT}. Stop with Ctrl+C.${advice && `\n${advice}`}`);
+    isSideloaded = mayHaveExcel();
+    if (isSideloaded) sideload();
     else console.log(BY_HAND);
   });
+}
+
+if (mayHaveExcel() || process.argv.includes('--serve')) {
+  await serve().catch(error => {
+    console.error(`The add-in cannot be served: ${error.message ?? error}`);
+    console.error('Excel loads add-ins over HTTPS only. Certificates are made with: npx office-addin-dev-certs install');
+    process.exit(1);
+  });
+} else {
+  console.log(BY_HAND);
+  console.log('To serve the add-in here all the same: npm run excel -- --serve');
 }

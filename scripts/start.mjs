@@ -1,21 +1,14 @@
 // The try-out sheet: builds, serves dist/ on this machine, opens the browser, and builds again after every change.
 import { spawn } from 'node:child_process';
-import { createServer } from 'node:net';
 import webpack from 'webpack';
 import WebpackDevServer from 'webpack-dev-server';
 import webpackConfig from '../webpack.config.js';
+import { portIsFree } from './portIsFree.mjs';
 
 const FIRST_PORT = 3000;
 
-const isFree = port =>
-  new Promise(resolve => {
-    const probe = createServer();
-    probe.once('error', () => resolve(false));
-    probe.listen(port, '127.0.0.1', () => probe.close(() => resolve(true)));
-  });
-
 async function freePort() {
-  for (let port = FIRST_PORT; port < FIRST_PORT + 100; port++) if (await isFree(port)) return port;
+  for (let port = FIRST_PORT; port < FIRST_PORT + 100; port++) if (await portIsFree(port)) return port;
   throw new Error(`no free port from ${FIRST_PORT} on`);
 }
 

@@ -32,13 +32,29 @@ test('they exist, and are a small part of the package', () => {
   expect(files.reduce((sum, { path }) => sum + statSync(path).size, 0)).toBeLessThan(20e6);
 });
 
-test('the loader asks for no script of Excel on Windows, Mac or the web that is not among them', () => {
-  const names = listed().map(({ name }) => name);
-  const loader = readFileSync(join(root, 'node_modules/@microsoft/office-js/dist/office.js'), 'utf8');
-  const asked = [...loader.matchAll(/["']((?:excel|o15)[a-z0-9.-]*\.js)["']/gi)].map(([, name]) => name!.toLowerCase());
-  const current = asked.filter(
-    name => /-16\.\d\d(-core)?\.js$|^o15apptofile/.test(name) && !/android|winrt|win32-16\.00/.test(name),
-  );
-  expect(current.filter(name => !names.includes(name))).toEqual([]);
-  expect(loader).toMatch(/excel/i);
+const loader = readFileSync(join(root, 'node_modules/@microsoft/office-js/dist/office.js'), 'utf8');
+
+/** `key:"value"` pairs of an object that stands in the loader's text. */
+function pairsIn(object: RegExp): [key: string, value: string][] {
+  const [, text] = object.exec(loader) ?? [];
+  return [...(text ?? '').matchAll(/"?([\w-]+)"?:"?([\w.]+)"?/g)].map(([, key, value]) => [key!, value!]);
+}
+
+// The loader itself tells which script it takes for Excel: by platform, in this version.
+const platforms = pairsIn(/HostSpecificFileVersionMap=\{.*?excel:\{([^}]*)\}/);
+
+test('the loader names a script for Excel on Windows, Mac and the web, and each is among the files', () => {
+  expect(platforms.map(([platform]) => platform)).toEqual(expect.arrayContaining(['win32', 'mac', 'web', 'ios']));
+  const names = new Set(listed().map(({ name }) => name));
+  // winrt: the app for Windows phones and tablets of 2015, which has no custom functions.
+  const needed = platforms.filter(([platform]) => platform !== 'winrt');
+  const files = needed.map(([platform, version]) => `excel-${platform}-${version}.js`);
+  expect(files.filter(name => !names.has(name))).toEqual([]);
+});
+
+test('the sentences of every language that the loader knows are among the files', () => {
+  const languages = pairsIn(/SupportedLocales=\{([^}]*)\}/).map(([language]) => language.toLowerCase());
+  expect(languages.length).toBeGreaterThan(50);
+  const names = new Set(listed().map(({ name }) => name));
+  expect(languages.filter(language => !names.has(`${language}/office_strings.js`))).toEqual([]);
 });

@@ -48,6 +48,35 @@ test.each<[string, (xml: string) => string, RegExp]>([
   ],
   ['another namespace', xml => xml.replace('DefaultValue="HOSE"', 'DefaultValue="TUBE"'), /the namespace is TUBE/],
   ['no shared runtime asked for', xml => xml.replace(/<Set Name="SharedRuntime"[^>]*>/, ''), /SharedRuntime 1.1 is missing/],
+  [
+    'a resource id of more than 32 characters',
+    xml => xml.replaceAll('Functions.Metadata.Url', 'Functions.Metadata.Of.Every.Worksheet.Url'),
+    /longer than 32 characters/,
+  ],
+  [
+    'a resource that is defined twice',
+    xml => xml.replace(/(<bt:Url id="Help\.Url"[^>]*\/>)/, '$1$1'),
+    /resource Help\.Url is defined twice/,
+  ],
+  [
+    'a resource that nothing uses',
+    xml => xml.replace(/(<bt:Url id=")Help\.Url("[^>]*\/>)/, '$&$1Spare.Url$2'),
+    /resource Spare\.Url is not used/,
+  ],
+  ['an Id that is no GUID', xml => xml.replace(/<Id>.{8}-/, '<Id>'), /is no GUID/],
+  ['an Id in braces', xml => xml.replace(/<Id>(.*)<\/Id>/, '<Id>{$1}</Id>'), /is no GUID/],
+  ['a version of three parts', xml => xml.replace(/<Version>(.*)\.0<\/Version>/, '<Version>$1</Version>'), /is not a\.b\.c\.d/],
+  ['a version with a word', xml => xml.replace(/<Version>.*</, '<Version>1.0.0-beta.1<'), /is not a\.b\.c\.d/],
+  [
+    'an element that the schema does not know',
+    xml => xml.replace('<Permissions>', '<Licence>MIT</Licence><Permissions>'),
+    /must not hold Licence/,
+  ],
+  [
+    'a short string that is too long',
+    xml => xml.replace(/(<bt:String id="Start\.Title" DefaultValue=")/, `$1${'long '.repeat(26)}`),
+    /Start\.Title is too long/,
+  ],
   ['broken XML', xml => xml.replace('</Hosts>', ''), /not well-formed/],
 ])('the check finds %s', (_, breakIt, expected) => {
   const broken = breakIt(manifest);
