@@ -2,6 +2,7 @@ import { makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
 import { useState, type ComponentType } from 'react';
 import type { Workbook } from '../../host/workbook';
 import type { PanelProps } from '../panels';
+import { PurchaseView } from './PurchaseView';
 import { QuoteView } from './QuoteView';
 
 const useStyles = makeStyles({
@@ -11,6 +12,7 @@ const useStyles = makeStyles({
 
 const VIEWS: readonly { id: string; title: string; View: ComponentType<{ workbook: Workbook }> }[] = [
   { id: 'quote', title: 'Quote', View: QuoteView },
+  { id: 'purchase', title: 'To buy', View: PurchaseView },
 ];
 
 /** From job lines to money: a quote, what to buy, what the catalogue lacks, what a price rise does. */

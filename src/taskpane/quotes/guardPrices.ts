@@ -1,6 +1,6 @@
 import { lengthIn } from '../../core/catalogue/lengthIn';
 import { Decimal } from '../../core/units/decimal';
-import { measureUnit } from '../../core/units/measureUnit';
+import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import { blockOf } from '../../host/a1';
 import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';
 import { TablePlace } from './tablePlace';
@@ -13,8 +13,8 @@ export interface GuardPrices {
   readonly prices: string;
   /** How many of the catalogue's unit of lengths make what the price is counted by: 1000 for mm and `per m`. */
   readonly divisor: Decimal;
-  /** `per m`, as the heading says. */
-  readonly per: string;
+  /** The unit of the price. */
+  readonly unit: MeasureUnit;
   /** True where the name alone does not say which row: the size of the hose decides then. */
   needsSize(guard: string): boolean;
 }
@@ -33,7 +33,7 @@ export function guardPrices({ tables, ranges, catalogue }: WorkbookCatalogue): G
     sizes: size === undefined ? undefined : reference(size),
     prices: reference(price),
     divisor: new Decimal(1).div(lengthIn(catalogue.units.length, new Decimal(1), unit)).toDecimalPlaces(9),
-    per: unit.symbol,
+    unit,
     needsSize: guard => size !== undefined && place.rows('Guard', guard).length > 1,
   };
 }
@@ -41,29 +41,26 @@ export function guardPrices({ tables, ranges, catalogue }: WorkbookCatalogue): G
 /** What a guard formula is about: cells of its line. */
 export interface GuardCells {
   readonly guard: string;
-  readonly hose: string;
   readonly overall: string;
-  /** How the catalogue's cell is named. */
-  readonly catalogue: string;
+  /** What the guard's size must be, where the name alone does not say which row: a formula without `=`. */
+  readonly size: string | undefined;
 }
 
 /** The condition that picks the guard's row; a plain comparison, because * and ? in a name are no wildcards. */
-function picked(prices: GuardPrices, cells: GuardCells, withSize: boolean): string {
-  const byName = `(${prices.names}=${cells.guard})`;
-  return withSize && prices.sizes
-    ? `${byName}*(${prices.sizes}=HOSE.HOSEDATA(${cells.catalogue},${cells.hose},"size"))`
-    : `${byName}*1`;
+function picked(prices: GuardPrices, { guard, size }: Omit<GuardCells, 'overall'>): string {
+  const byName = `(${prices.names}=${guard})`;
+  return size && prices.sizes ? `${byName}*(${prices.sizes}=${size})` : `${byName}*1`;
 }
 
 /** Price of a guard per length, without `=`; #N/A where not exactly one row of Guards has it with a price. */
-export function guardPriceFormula(prices: GuardPrices, cells: GuardCells, withSize: boolean): string {
-  const row = picked(prices, cells, withSize);
+export function guardPriceFormula(prices: GuardPrices, cells: Omit<GuardCells, 'overall'>): string {
+  const row = picked(prices, cells);
   return `IF(SUMPRODUCT(${row}*ISNUMBER(${prices.prices}))=1,SUMPRODUCT(${row},${prices.prices}),NA())`;
 }
 
 /** Cost of a guard over the overall length, without `=`; 0 where the line has none. */
-export function guardCostFormula(prices: GuardPrices, cells: GuardCells, withSize: boolean): string {
+export function guardCostFormula(prices: GuardPrices, cells: GuardCells): string {
   // CUTLENGTH reads lengths that are text (27 1/2), which a spreadsheet cannot multiply.
   const length = `HOSE.CUTLENGTH(${cells.overall},0,0)`;
-  return `IF(${cells.guard}="",0,${guardPriceFormula(prices, cells, withSize)}*${length}/${prices.divisor})`;
+  return `IF(${cells.guard}="",0,${guardPriceFormula(prices, cells)}*${length}/${prices.divisor})`;
 }

@@ -85,13 +85,10 @@ function missingFormula({ layout, catalogue }: LineContext, row: number): string
 
 function guardCost({ layout, catalogue, guards }: LineContext, line: QuoteLine, row: number): string {
   if (!layout.has('guard')) return '0';
-  const cells = {
-    guard: layout.cell('guard', row),
-    hose: layout.cell('hose', row),
-    overall: layout.cell('overall', row),
-    catalogue,
-  };
-  return guards ? guardCostFormula(guards, cells, guards.needsSize(line.guard)) : `IF(${cells.guard}="",0,NA())`;
+  const guard = layout.cell('guard', row);
+  if (!guards) return `IF(${guard}="",0,NA())`;
+  const size = guards.needsSize(line.guard) ? `HOSE.HOSEDATA(${catalogue},${layout.cell('hose', row)},"size")` : undefined;
+  return guardCostFormula(guards, { guard, overall: layout.cell('overall', row), size });
 }
 
 /** The formulas of one line, by their columns; UNITCOST spills over four of them. */

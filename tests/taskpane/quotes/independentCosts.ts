@@ -70,3 +70,14 @@ export const sampleLines: readonly Wanted[] = [
 function line(hose: string, a: string, b: string, overall: number, quantity: number): Wanted {
   return { hose, a, b, overall, quantity };
 }
+
+/** Packs and reels of the sample, by the same files. */
+export const bought = {
+  reelMetres: (hose: string) => Number(hoses.get(hose)!['Reel length (mm)']) / 1000,
+  metrePrice: (hose: string) => Number(hoses.get(hose)!['Price per length (per m)']),
+  pack: (fitting: string) => Number(fittings.get(fitting)!['Pack quantity']),
+  price: (fitting: string) => Number(fittings.get(fitting)!.Price),
+  guardPrice: (guard: string) => Number(guards.get(guard)!['Price per length (per m)']),
+  ferrule,
+  scrap: rate('scrap fraction'),
+};

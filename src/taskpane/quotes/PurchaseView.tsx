@@ -1,0 +1,116 @@
+import { Body1, Button, Caption1, Checkbox, Field, makeStyles, Radio, RadioGroup, tokens } from '@fluentui/react-components';
+import { useEffect, useRef, useState } from 'react';
+import type { Workbook } from '../../host/workbook';
+import { CutFields } from '../cuts/CutFields';
+import { cutPlanSolver } from '../cuts/cutPlanSolver';
+import { freshSettings, readSettings } from '../cuts/cutSettings';
+import { rackSheets } from '../cuts/gatherCuts';
+import type { PlanProgress } from '../cuts/planCuts';
+import { PlanProgressView } from '../cuts/PlanProgressView';
+import { today } from '../cuts/useCutPlans';
+import { ProblemList } from '../sheets/ProblemList';
+import { useStored } from '../useStored';
+import { useRun } from './useRun';
+import { writePurchase, type WrittenPurchase } from './writePurchase';
+import { WrittenBar } from './WrittenBar';
+
+const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
+
+type Mode = 'length' | 'plan';
+interface PurchaseFields {
+  readonly mode: Mode | '';
+  readonly newOnly: boolean;
+}
+const FRESH: PurchaseFields = { mode: '', newOnly: false };
+
+function useRacks(workbook: Workbook): readonly string[] {
+  const [racks, setRacks] = useState<readonly string[]>([]);
+  useEffect(() => {
+    let isOpen = true;
+    rackSheets(workbook).then(
+      found => isOpen && setRacks(found),
+      () => undefined,
+    );
+    return () => void (isOpen = false);
+  }, [workbook]);
+  return racks;
+}
+
+/** Writes what has to be bought for the selected job lines. */
+export function PurchaseView({ workbook }: { readonly workbook: Workbook }) {
+  const styles = useStyles();
+  const [fields, setFields] = useStored('purchase', FRESH);
+  const [cuts, setCuts] = useStored('cuts', freshSettings('mm'));
+  const [isAsked, setIsAsked] = useState(false);
+  const [chosenRack, setChosenRack] = useState('');
+  const [progress, setProgress] = useState<PlanProgress>();
+  const [outcome, run] = useRun<WrittenPurchase>();
+  const signal = useRef({ aborted: false });
+  const [isEnding, setIsEnding] = useState(false);
+  const racks = useRacks(workbook);
+  const rack = racks.includes(chosenRack) ? chosenRack : racks[0];
+  const { settings, mistakes } = readSettings(cuts);
+  // Who has planned cuts before has said how the bench cuts.
+  const mode = fields.mode || (settings ? 'plan' : 'length');
+  const isBusy = outcome.status === 'busy';
+
+  const write = () => {
+    setIsAsked(true);
+    if (mode === 'length') return run(() => writePurchase(workbook, undefined, today()));
+    if (!settings) return;
+    signal.current = { aborted: false };
+    setIsEnding(false);
+    setProgress(undefined);
+    const rackSheet = fields.newOnly ? undefined : rack;
+    const planning = { settings, rackSheet, solve: cutPlanSolver, onProgress: setProgress, signal: signal.current };
+    return run(() => writePurchase(workbook, planning, today()));
+  };
+  const cancel = () => {
+    signal.current.aborted = true;
+    setIsEnding(true);
+  };
+  const written = outcome.status === 'done' ? outcome.result : undefined;
+  const show = (row: number) => void workbook.select({ sheet: written!.jobSheet, address: `A${row}` });
+  return (
+    <div className={styles.view}>
+      <Body1>Select the job lines to buy for, or one cell of them for all lines.</Body1>
+      <Field label="Count reels by">
+        <RadioGroup value={mode} onChange={(_, { value }) => setFields({ mode: value === 'plan' ? 'plan' : 'length' })}>
+          <Radio value="length" label="cut lengths plus scrap" />
+          <Radio value="plan" label="a cut plan" />
+        </RadioGroup>
+      </Field>
+      {mode === 'plan' && (
+        <>
+          <Checkbox
+            label="New reels only: leave the rack alone"
+            checked={fields.newOnly}
+            onChange={(_, { checked }) => setFields({ newOnly: checked === true })}
+          />
+          <CutFields
+            fields={cuts}
+            mistakes={mistakes}
+            isAsked={isAsked}
+            racks={fields.newOnly ? [] : racks}
+            rack={rack ?? ''}
+            onFields={setCuts}
+            onRack={setChosenRack}
+          />
+        </>
+      )}
+      {isBusy && mode === 'plan' ? (
+        <PlanProgressView progress={progress} isEnding={isEnding} unit={cuts.unit} onCancel={cancel} />
+      ) : (
+        <Button appearance="primary" disabled={isBusy} onClick={() => void write()}>
+          Write the purchase list as a new sheet
+        </Button>
+      )}
+      <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
+      {written && <ProblemList title="Look at these lines" problems={written.problems} onShow={show} />}
+      <Caption1 block>
+        Hose in whole reels (Reel length), fittings and ferrules in whole packs (Pack quantity), ferrules as the crimp data name
+        them. Type what is in stock into its column of the new sheet. Order only parts that the makers approve for each other.
+      </Caption1>
+    </div>
+  );
+}

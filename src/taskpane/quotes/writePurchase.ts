@@ -1,0 +1,78 @@
+import type { Workbook } from '../../host/workbook';
+import type { CutSettings } from '../cuts/cutSettings';
+import type { PlanProgress } from '../cuts/planCuts';
+import type { PlanSolver } from '../cuts/planSolver';
+import { rackTable, readRack, type RackRow } from '../cuts/rack';
+import { freeSheetName } from '../sheets/freeSheetName';
+import type { RowProblem } from '../sheets/rowProblem';
+import { guardPrices } from './guardPrices';
+import { NothingToQuote } from './nothingToQuote';
+import { pickedLines } from './pickedLines';
+import { purchaseNeeds } from './purchaseNeeds';
+import { planReels } from './purchasePlan';
+import { purchaseSheet } from './purchaseSheet';
+import { workbookCatalogue } from './workbookCatalogue';
+import { quoteSources, rateCell } from './writeQuote';
+
+/** How the reels are counted: by length and scrap, or by a cut plan with these settings. */
+export interface PurchasePlanning {
+  readonly settings: CutSettings;
+  /** Sheet with stock that is used first; undefined = new reels only. */
+  readonly rackSheet: string | undefined;
+  readonly solve: PlanSolver;
+  readonly onProgress: (progress: PlanProgress) => void;
+  readonly signal: { readonly aborted: boolean };
+}
+
+/** A purchase list that was written. */
+export interface WrittenPurchase {
+  readonly sheet: string;
+  readonly jobSheet: string;
+  readonly problems: readonly RowProblem[];
+}
+
+async function rackRows(workbook: Workbook, { rackSheet, settings }: PurchasePlanning): Promise<readonly RackRow[]> {
+  if (rackSheet === undefined) return [];
+  const table = rackTable(await workbook.used(rackSheet));
+  if (!table) throw new NothingToQuote(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
+  return readRack(table, settings.unit).rows;
+}
+
+/**
+ * Writes what the selected job lines need as a new sheet, in one batch.
+ * @param planning undefined = hose by length and scrap
+ * @param today as `2026-10-05`
+ */
+export async function writePurchase(
+  workbook: Workbook,
+  planning: PurchasePlanning | undefined,
+  today: string,
+): Promise<WrittenPurchase> {
+  const found = await workbookCatalogue(workbook);
+  const { catalogue } = found;
+  const unit = catalogue.units.length.symbol;
+  if (planning && planning.settings.unit !== unit) {
+    throw new NothingToQuote(`The catalogue is in ${unit}: set the unit of the cut plan to ${unit}, or take lengths plus scrap.`);
+  }
+  const read = await pickedLines(workbook, catalogue.units.length);
+  const guards = guardPrices(found);
+  const needs = purchaseNeeds(catalogue, read.lines, guard => guards?.needsSize(guard) ?? false);
+  if (needs.hoses.length === 0) throw new NothingToQuote(needs.problems.map(({ sentence }) => sentence).join('; '));
+  const input = planning && { settings: planning.settings, rack: await rackRows(workbook, planning), today };
+  const reels = input && (await planReels(catalogue, needs.hoses, input, planning.solve, planning.onProgress, planning.signal));
+  const sheet = freeSheetName('Purchase list', await workbook.sheets(), today);
+  await workbook.write(
+    purchaseSheet({
+      sheet,
+      source: `sheet ${read.sheet}, ${read.lines.length} lines, ${today}`,
+      needs,
+      reels,
+      units: catalogue.units,
+      guards,
+      catalogue: found.reference,
+      scrap: rateCell(found, 'scrap fraction'),
+      format: (await quoteSources(workbook)).format ?? '0.00',
+    }),
+  );
+  return { sheet, jobSheet: read.sheet, problems: [...read.problems, ...needs.problems].sort((a, b) => a.row - b.row) };
+}
