@@ -3,6 +3,7 @@ import type { Workbook } from '../host/workbook';
 import type { FunctionMetadata } from '../host/functionMetadata';
 import { ColumnsPanel } from './columns/ColumnsPanel';
 import { CutsPanel } from './cuts/CutsPanel';
+import { DutyPanel } from './duty/DutyPanel';
 import { ReadingsPanel } from './readings/ReadingsPanel';
 import { QuotesPanel } from './quotes/QuotesPanel';
 import { SheetPanel } from './sheet/SheetPanel';
@@ -27,5 +28,6 @@ export const panels: readonly Panel[] = [
   { id: 'columns', title: 'Columns', View: ColumnsPanel },
   { id: 'cuts', title: 'Cuts', View: CutsPanel },
   { id: 'readings', title: 'Readings', View: ReadingsPanel },
+  { id: 'duty', title: 'Duty', View: DutyPanel },
   { id: 'quotes', title: 'Quotes', View: QuotesPanel },
 ];

@@ -9,8 +9,8 @@ export interface HoseDuty {
   /** Smallest bore that will do. */
   readonly bore: Decimal;
   readonly pressure: Decimal;
-  /** Tightest bend of the route. */
-  readonly bendRadius: Decimal;
+  /** Tightest bend of the route; undefined where it has none. */
+  readonly bendRadius?: Decimal | undefined;
   readonly coldest: Decimal;
   readonly hottest: Decimal;
   readonly fluid?: string | undefined;
@@ -41,6 +41,10 @@ function limit(name: string, value: number | undefined, suits: (value: number) =
   return suits(value) ? [] : [`${name} ${value}`];
 }
 
+function bendReasons(hose: Hose, tightest: Decimal | undefined): string[] {
+  return tightest === undefined ? [] : limit('bend radius', hose.bendRadius, radius => tightest.gte(radius));
+}
+
 function vacuumReasons(hose: Hose, wanted: HoseDuty['vacuum']): string[] {
   if (wanted === undefined) return [];
   if (hose.vacuum === undefined) return ['vacuum not stated'];
@@ -68,7 +72,7 @@ export function hoseFit(catalogue: Catalogue, hose: Hose, duty: HoseDuty): HoseF
   const ruledOut = [
     ...(duty.bore.lte(hose.bore) ? [] : [`bore ${hose.bore}`]),
     ...pressureReasons(hose, ratingAtHottest, duty.pressure),
-    ...limit('bend radius', hose.bendRadius, radius => duty.bendRadius.gte(radius)),
+    ...bendReasons(hose, duty.bendRadius),
     ...limit('coldest', hose.coldest, coldest => duty.coldest.gte(coldest)),
     ...limit('hottest', hose.hottest, hottest => duty.hottest.lte(hottest)),
     ...fluidReasons(hose, duty.fluid),

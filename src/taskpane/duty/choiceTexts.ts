@@ -1,0 +1,32 @@
+import type { Catalogue } from '../../core/catalogue/catalogue';
+import { pressureAt } from '../../core/catalogue/pressureAt';
+import { Decimal } from '../../core/units/decimal';
+import type { Choice } from './candidates';
+import { converted, UNITS_OF, withUnit } from './dutyUnits';
+import { hoseDutyOf } from './hoseMargins';
+import type { Demand } from './readDuty';
+
+const money = (value: Decimal) => value.toFixed(2);
+
+/** Cost of one, with its parts, and of all; or why it is not known. */
+export function costText({ cost, costReason }: Choice, { quantity }: Demand): string {
+  if (!cost) return `Cost: not known${costReason ? `, ${costReason}` : ''}.`;
+  const each = `Cost: ${money(cost.total)} each (hose ${money(cost.hose)}, fittings ${money(cost.fittings)}, labour ${money(cost.labour)})`;
+  return quantity.eq(1) ? `${each}.` : `${each}; ${quantity} cost ${money(cost.total.times(quantity))}.`;
+}
+
+/** Rating of the weakest part at the hottest temperature, and which part it is. */
+export function weakestPart(catalogue: Catalogue, { hose, ends }: Choice, demand: Demand): string {
+  const unit = UNITS_OF[demand.units].pressure;
+  const parts = [
+    { name: 'the hose', rating: pressureAt(catalogue, hose, hoseDutyOf(catalogue, demand).hottest) },
+    ...ends.map(({ fitting }) => ({
+      name: fitting.fitting,
+      rating: fitting.workingPressure === undefined ? undefined : new Decimal(fitting.workingPressure),
+    })),
+  ];
+  const unknown = parts.find(({ rating }) => rating === undefined);
+  if (unknown) return `Working pressure: not known, for that of ${unknown.name} is not.`;
+  const weakest = parts.reduce((least, part) => (part.rating!.lt(least.rating!) ? part : least));
+  return `Working pressure: ${withUnit(converted(weakest.rating!, catalogue.units.pressure, unit), unit)}; the weakest part is ${weakest.name}.`;
+}

@@ -1,0 +1,73 @@
+import { ferruleOf } from '../../core/catalogue/assembly';
+import type { Catalogue } from '../../core/catalogue/catalogue';
+import { crimpFor } from '../../core/catalogue/crimpFor';
+import { findFittings } from '../../core/catalogue/findFittings';
+import { familiesMatch, sizesMatch } from '../../core/catalogue/partsMatch';
+import type { Fitting } from '../../core/catalogue/tables/fittingsTable';
+import type { Hose } from '../../core/catalogue/tables/hosesTable';
+import { TradeError } from '../../core/tradeError';
+import { Decimal } from '../../core/units/decimal';
+import { converted, UNITS_OF } from './dutyUnits';
+import { peakPressure } from './hoseMargins';
+import { numberMargin, reasonText, rulesOut, type Margin } from './margin';
+import type { Demand, EndDemand } from './readDuty';
+
+/** A fitting that suits one end of a hose. */
+export interface EndOption {
+  readonly fitting: Fitting;
+  readonly pressure: Margin;
+  /** How deep the hose goes into it, in the catalogue's unit; undefined = not known. */
+  readonly insertionDepth: number | undefined;
+  /** With its ferrule; undefined = not known. */
+  readonly price: number | undefined;
+}
+
+/** Fittings for one end, cheapest first, and why others are not among them. */
+export interface EndOptions {
+  readonly suitable: readonly EndOption[];
+  readonly ruledOut: readonly string[];
+}
+
+function priceOf(catalogue: Catalogue, hose: Hose, fitting: Fitting): number | undefined {
+  const ferrule = ferruleOf(catalogue, crimpFor(catalogue, hose.hose, fitting.fitting));
+  if (fitting.price === undefined || (ferrule && ferrule.price === undefined)) return undefined;
+  return fitting.price + (ferrule?.price ?? 0);
+}
+
+function mismatch(hose: Hose, fitting: Fitting): string | undefined {
+  if (!familiesMatch(hose, fitting)) return `${fitting.fitting}: its family is ${fitting.family}, the hose's ${hose.family}`;
+  if (!sizesMatch(hose, fitting)) return `${fitting.fitting}: its size is not the hose's`;
+  return undefined;
+}
+
+/** Pressure of a fitting against the demand; fittings have no derating of their own in the catalogue. */
+export function fittingMargin(catalogue: Catalogue, fitting: Fitting, demand: Demand): Margin {
+  const unit = UNITS_OF[demand.units].pressure;
+  const rating = fitting.workingPressure === undefined ? undefined : new Decimal(fitting.workingPressure);
+  const has = converted(rating, catalogue.units.pressure, unit);
+  return numberMargin(`Pressure of ${fitting.fitting}`, peakPressure(demand), has, unit, { percent: true });
+}
+
+/** Which fittings of the end form and angle suit a hose. */
+export function endOptions(catalogue: Catalogue, hose: Hose, { form, angle }: EndDemand, demand: Demand): EndOptions {
+  let fittings: readonly Fitting[];
+  try {
+    fittings = findFittings(catalogue, hose.hose, form, angle);
+  } catch (error) {
+    if (!(error instanceof TradeError)) throw error;
+    return { suitable: [], ruledOut: [error.received] };
+  }
+  const suitable: EndOption[] = [];
+  const ruledOut: string[] = [];
+  for (const fitting of fittings) {
+    const pressure = fittingMargin(catalogue, fitting, demand);
+    const wrong = mismatch(hose, fitting) ?? (rulesOut(pressure) ? reasonText(pressure) : undefined);
+    if (wrong !== undefined) ruledOut.push(wrong);
+    else {
+      const { crimp } = crimpFor(catalogue, hose.hose, fitting.fitting);
+      const insertionDepth = crimp.insertionDepth ?? fitting.insertionDepth;
+      suitable.push({ fitting, pressure, insertionDepth, price: priceOf(catalogue, hose, fitting) });
+    }
+  }
+  return { suitable: suitable.sort((a, b) => (a.price ?? Infinity) - (b.price ?? Infinity) || 0), ruledOut };
+}

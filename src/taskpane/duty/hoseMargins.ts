@@ -1,0 +1,119 @@
+import type { Catalogue } from '../../core/catalogue/catalogue';
+import { fluidListed, type HoseDuty } from '../../core/catalogue/hoseDuty';
+import { partKey } from '../../core/catalogue/partName';
+import { pressureAt } from '../../core/catalogue/pressureAt';
+import type { Hose } from '../../core/catalogue/tables/hosesTable';
+import { Decimal } from '../../core/units/decimal';
+import { converted, shown, UNITS_OF, withUnit } from './dutyUnits';
+import { notAsked, notKnown, numberMargin, type Margin } from './margin';
+import type { Demand } from './readDuty';
+
+/** The pressure that counts: surges included. */
+export function peakPressure({ pressure, surge }: Demand): Decimal {
+  return surge === undefined ? pressure : Decimal.max(pressure, surge);
+}
+
+/** Tightest bend of the route, to its inside; undefined where it has none. */
+export function tightestBend({ route }: Demand): Decimal | undefined {
+  const radii = route.flatMap(part => (part.kind === 'bend' ? [part.radius] : []));
+  return radii.length > 0 ? Decimal.min(...radii) : undefined;
+}
+
+/** The demand as the catalogue's search takes it, in the catalogue's units. */
+export function hoseDutyOf(catalogue: Catalogue, demand: Demand): HoseDuty {
+  const from = UNITS_OF[demand.units];
+  const to = catalogue.units;
+  const temperature = to.temperature ?? from.temperature;
+  return {
+    bore: converted(demand.bore, from.length, to.length),
+    pressure: converted(peakPressure(demand), from.pressure, to.pressure),
+    bendRadius: converted(tightestBend(demand), from.length, to.length),
+    coldest: converted(demand.coldest, from.temperature, temperature),
+    hottest: converted(demand.hottest, from.temperature, temperature),
+    fluid: demand.fluid,
+    vacuum: demand.vacuum === 'yes' ? 'yes' : converted(demand.vacuum, from.pressure, to.pressure),
+  };
+}
+
+const decimal = (value: number | undefined) => (value === undefined ? undefined : new Decimal(value));
+
+function pressureMargins(catalogue: Catalogue, hose: Hose, demand: Demand): Margin[] {
+  const unit = UNITS_OF[demand.units].pressure;
+  const temperature = UNITS_OF[demand.units].temperature;
+  const at = withUnit(demand.hottest, temperature);
+  const rating = pressureAt(catalogue, hose, hoseDutyOf(catalogue, demand).hottest);
+  const full = converted(new Decimal(hose.workingPressure), catalogue.units.pressure, unit);
+  const name = `Pressure of the hose at ${at}`;
+  if (rating === undefined) {
+    return [
+      notKnown(
+        name,
+        `asked ${withUnit(peakPressure(demand), unit)}; ${withUnit(full, unit)} when cool, its rows of Derating say nothing about ${at}`,
+      ),
+    ];
+  }
+  const derated = converted(rating, catalogue.units.pressure, unit);
+  const share = shown(derated.times(100).div(full), 0);
+  const note = derated.eq(full) ? '' : ` (${share} % of ${withUnit(full, unit)})`;
+  const margin = numberMargin(name, peakPressure(demand), derated, unit, { percent: true, note });
+  if (catalogue.index.derating.has(partKey(hose.hose))) return [margin];
+  const unsure: Margin = {
+    demand: `Loss of pressure at ${at}`,
+    state: 'unsure',
+    facts: 'no row of Derating for this hose; its working pressure is taken as it stands',
+    verdict: 'not known',
+  };
+  return [margin, unsure];
+}
+
+function fluidMargin(hose: Hose, fluid: string | undefined): Margin {
+  if (fluid === undefined) return notAsked('Fluid', 'no fluid was named: whether hose and seals stand it is not judged');
+  if (hose.fluids === undefined) return notKnown('Fluid', `asked ${fluid}, the catalogue names none`);
+  if (fluidListed(hose.fluids, fluid)) return { demand: 'Fluid', state: 'met', facts: `asked ${fluid}`, verdict: 'listed' };
+  return { demand: 'Fluid', state: 'missed', facts: `asked ${fluid}, listed ${hose.fluids}`, verdict: 'not listed' };
+}
+
+function vacuumMargin(catalogue: Catalogue, hose: Hose, demand: Demand): Margin {
+  const name = 'Vacuum';
+  const { vacuum } = demand;
+  const unit = UNITS_OF[demand.units].pressure;
+  if (vacuum === undefined) return notAsked(name);
+  const asked = vacuum === 'yes' ? 'asked, without an amount' : `asked ${withUnit(vacuum, unit)}`;
+  if (hose.vacuum === undefined) return notKnown(name, `${asked}, the catalogue does not say`);
+  if (hose.vacuum === 'no' || hose.vacuum === 0)
+    return { demand: name, state: 'missed', facts: asked, verdict: 'not for vacuum' };
+  if (vacuum === 'yes') {
+    const has =
+      hose.vacuum === 'yes'
+        ? 'it is'
+        : `has ${withUnit(converted(new Decimal(hose.vacuum), catalogue.units.pressure, unit), unit)}`;
+    return { demand: name, state: 'met', facts: `${asked}; ${has}`, verdict: 'for vacuum; how much is not known' };
+  }
+  if (hose.vacuum === 'yes') return notKnown(name, `${asked}, the catalogue says only that it stands vacuum`);
+  return numberMargin(name, vacuum, converted(new Decimal(hose.vacuum), catalogue.units.pressure, unit), unit);
+}
+
+function bendMargin(catalogue: Catalogue, hose: Hose, demand: Demand): Margin {
+  const tightest = tightestBend(demand);
+  if (tightest === undefined)
+    return notAsked('Bend radius', demand.route.length > 0 ? 'the route has no bend' : 'no route was given');
+  const unit = UNITS_OF[demand.units].length;
+  const least = converted(decimal(hose.bendRadius), catalogue.units.length, unit);
+  return numberMargin('Bend radius', tightest, least, unit, { atMost: true });
+}
+
+/** A hose against every demand, in the order of the form; those that rule it out are the ones by which the catalogue is searched. */
+export function hoseMargins(catalogue: Catalogue, hose: Hose, demand: Demand): readonly Margin[] {
+  const { length, temperature } = UNITS_OF[demand.units];
+  const degrees = (value: number | undefined) => converted(decimal(value), catalogue.units.temperature, temperature);
+  const bore = converted(new Decimal(hose.bore), catalogue.units.length, length);
+  return [
+    fluidMargin(hose, demand.fluid),
+    numberMargin('Bore', demand.bore, bore, length, { note: demand.isBoreByFlow ? '; by flow and fastest velocity' : '' }),
+    ...pressureMargins(catalogue, hose, demand),
+    numberMargin('Hottest', demand.hottest, degrees(hose.hottest), temperature),
+    numberMargin('Coldest', demand.coldest, degrees(hose.coldest), temperature, { atMost: true }),
+    vacuumMargin(catalogue, hose, demand),
+    bendMargin(catalogue, hose, demand),
+  ];
+}

@@ -1,0 +1,57 @@
+import type { Decimal } from '../../core/units/decimal';
+import type { MeasureUnit } from '../../core/units/measureUnit';
+import { shown, withUnit } from './dutyUnits';
+
+/** How a demand is met. `not known` rules a hose out, `unsure` is only told. */
+export type MarginState = 'met' | 'missed' | 'not known' | 'unsure' | 'not asked';
+
+/** One demand against what a part has, in words. */
+export interface Margin {
+  readonly demand: string;
+  readonly state: MarginState;
+  /** What is asked and what there is: `asked 200 bar, has 262 bar`. */
+  readonly facts: string;
+  /** What is to spare or lacking: `62 bar to spare (31 %)`, `not known`. */
+  readonly verdict: string;
+}
+
+export const notAsked = (demand: string, facts = ''): Margin => ({
+  demand,
+  state: 'not asked',
+  facts,
+  verdict: 'not asked',
+});
+
+export const notKnown = (demand: string, facts: string): Margin => ({ demand, state: 'not known', facts, verdict: 'not known' });
+
+const PERCENT = 100;
+
+/**
+ * A demand on a number: at least that much is wanted of what there is, or, with `atMost`, no more.
+ * @param has undefined = not stated
+ * @param percent true where a share of the demand says something
+ */
+export function numberMargin(
+  demand: string,
+  wanted: Decimal,
+  has: Decimal | undefined,
+  unit: MeasureUnit,
+  { atMost = false, percent = false, note = '' } = {},
+): Margin {
+  const asked = `asked ${withUnit(wanted, unit)}`;
+  if (has === undefined) return notKnown(demand, `${asked}, the catalogue does not say`);
+  const spare = atMost ? wanted.minus(has) : has.minus(wanted);
+  const facts = `${asked}, has ${withUnit(has, unit)}${note}`;
+  const share = percent && wanted.gt(0) ? ` (${shown(spare.abs().times(PERCENT).div(wanted), 0)} %)` : '';
+  if (spare.lt(0))
+    return { demand, state: 'missed', facts, verdict: `${withUnit(spare.abs(), unit)} too ${atMost ? 'large' : 'little'}` };
+  return { demand, state: 'met', facts, verdict: `${withUnit(spare, unit)} to spare${share}` };
+}
+
+/** True where a margin rules a part out. */
+export const rulesOut = ({ state }: Margin): boolean => state === 'missed' || state === 'not known';
+
+/** A margin as a reason: `Bend radius: asked 150 mm, has 180 mm, 30 mm too large`. */
+export function reasonText({ demand, facts, verdict, state }: Margin): string {
+  return `${demand}: ${facts}${state === 'not known' ? '' : `, ${verdict}`}`;
+}

@@ -1,0 +1,41 @@
+import { useCallback, useEffect, useState } from 'react';
+import type { Catalogue } from '../../core/catalogue/catalogue';
+import type { Workbook } from '../../host/workbook';
+import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
+
+/** The workbook's parts data as far as they are known. */
+export type CatalogueView =
+  | { readonly status: 'loading' | 'none' }
+  | { readonly status: 'failed'; readonly reason: string }
+  | { readonly status: 'ready'; readonly catalogue: Catalogue };
+
+async function look(workbook: Workbook): Promise<CatalogueView> {
+  try {
+    const catalogue = await catalogueOfWorkbook(workbook);
+    return catalogue ? { status: 'ready', catalogue } : { status: 'none' };
+  } catch (error) {
+    return { status: 'failed', reason: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** Reads the catalogue when the pane opens, when sheets come or go, and when asked to. */
+export function useCatalogue(workbook: Workbook): readonly [CatalogueView, () => Promise<CatalogueView>] {
+  const [view, setView] = useState<CatalogueView>({ status: 'loading' });
+  const read = useCallback(async () => {
+    const found = await look(workbook);
+    setView(found);
+    return found;
+  }, [workbook]);
+  useEffect(() => {
+    let known = '';
+    const follow = async () => {
+      const names = (await workbook.sheets().catch(() => [])).join('\n');
+      if (names === known) return;
+      known = names;
+      await read();
+    };
+    void follow();
+    return workbook.onSelection(() => void follow());
+  }, [workbook, read]);
+  return [view, read];
+}
