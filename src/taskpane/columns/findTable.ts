@@ -19,9 +19,12 @@ export function cellOf(used: RangeContent, row: number, column: number): CellVal
   return used.values[row - used.row]?.[column - used.column] ?? '';
 }
 
+const formulaOf = (used: RangeContent, row: number, column: number): string =>
+  used.formulas[row - used.row]?.[column - used.column] ?? '';
+
 /** Whether nothing at all stands in a cell, not even a formula that shows nothing. */
 export function isEmpty(used: RangeContent, row: number, column: number): boolean {
-  return cellOf(used, row, column) === '' && (used.formulas[row - used.row]?.[column - used.column] ?? '') === '';
+  return cellOf(used, row, column) === '' && formulaOf(used, row, column) === '';
 }
 
 const lastRow = (used: RangeContent) => used.row + used.values.length - 1;
@@ -53,6 +56,9 @@ export type HeadingReader = (heading: string) => string | undefined;
 function looksLikeHeadings(used: RangeContent, row: number, run: Run, roleOf: HeadingReader): boolean {
   const texts = textsOf(used, row, run);
   if (texts.length < 2) return false;
+  // Readings may be headed 1, 2, 3, 4; a row that is mostly numbers, errors and formulas is data, whatever words stand in it.
+  const isData = (column: number) => typeof cellOf(used, row, column) !== 'string' || formulaOf(used, row, column) !== '';
+  if (texts.filter((_, i) => isData(run.first + i)).length * 2 > texts.length) return false;
   const roles = new Set(texts.map(roleOf).filter(Boolean));
   if (roles.size >= 2) return true;
   const words = texts.every(text => text !== '' && text.length <= 40 && !/^[\d.,'"]/.test(text));

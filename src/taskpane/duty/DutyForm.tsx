@@ -33,6 +33,16 @@ const USUAL_VELOCITY = {
   US: 'Rabie, Fluid Power Engineering, 3.3: 7 to 15 in pressure lines, 2 to 4 in suction and return',
 } as const;
 
+function Part({ title, children }: { readonly title: string; readonly children: ReactNode }) {
+  const styles = useStyles();
+  return (
+    <section className={styles.part} aria-label={title}>
+      <Subtitle2 as="h2">{title}</Subtitle2>
+      <div className={styles.grid}>{children}</div>
+    </section>
+  );
+}
+
 /** The one form: what the hose has to do, in the order in which it is asked on the telephone. */
 export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields }: Props) {
   const styles = useStyles();
@@ -72,12 +82,6 @@ export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields
         ))}
       </Select>,
     );
-  const part = (title: string, ...children: readonly ReactNode[]) => (
-    <section className={styles.part} aria-label={title}>
-      <Subtitle2 as="h2">{title}</Subtitle2>
-      {children.length > 1 ? <div className={styles.grid}>{...children}</div> : children}
-    </section>
-  );
   const grades = ISO_VISCOSITY_GRADES.filter(row => row.at100 !== undefined).map(
     ({ grade }) => [String(grade), `ISO VG ${grade}`] as const,
   );
@@ -101,32 +105,30 @@ export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields
           <option key={fluid} value={fluid} />
         ))}
       </datalist>
-      {part(
-        'Fluid',
-        text('fluid', 'Fluid', 'as in the catalogue', fluidList),
-        pick('grade', 'Viscosity', [['', 'not known'], ...grades, [TYPED, 'type it']], 'grades: viscosity index 100'),
-        fields.grade === TYPED && text('viscosity', 'Viscosity (mm²/s)', 'when warm, same as cSt'),
-        text('density', 'Density (kg/m³)'),
-      )}
-      {part(
-        'Flow or bore',
-        text('flow', `Flow (${units.flow})`),
-        text('fastest', `Fastest velocity (${units.velocity})`, `your own limit. ${USUAL_VELOCITY[fields.units]}`),
-        text('bore', `Bore, at least (${length})`, 'blank = by flow'),
-      )}
-      {part(
-        'Pressure with surges',
-        text('pressure', `Working pressure (${pressure})`),
-        text('surge', `Highest surge (${pressure})`, 'the peak itself, not what comes on top'),
-      )}
-      {part(
-        'Temperatures of fluid and air',
-        text('fluidColdest', `Fluid, coldest (${degrees})`),
-        text('fluidHottest', `Fluid, hottest (${degrees})`),
-        text('airColdest', `Air, coldest (${degrees})`),
-        text('airHottest', `Air, hottest (${degrees})`),
-      )}
-      {part('Vacuum', text('vacuum', `Vacuum (${pressure} below air)`, 'blank = none; yes = some, not known how much'))}
+      <Part title="Fluid">
+        {text('fluid', 'Fluid', 'as in the catalogue', fluidList)}
+        {pick('grade', 'Viscosity', [['', 'not known'], ...grades, [TYPED, 'type it']], 'grades: viscosity index 100')}
+        {fields.grade === TYPED && text('viscosity', 'Viscosity (mm²/s)', 'when warm, same as cSt')}
+        {text('density', 'Density (kg/m³)')}
+      </Part>
+      <Part title="Flow or bore">
+        {text('flow', `Flow (${units.flow})`)}
+        {text('bore', `Bore, at least (${length})`, 'blank = by flow')}
+        {text('fastest', `Fastest velocity (${units.velocity})`, `your own limit. ${USUAL_VELOCITY[fields.units]}`)}
+      </Part>
+      <Part title="Pressure with surges">
+        {text('pressure', `Working pressure (${pressure})`)}
+        {text('surge', `Highest surge (${pressure})`, 'the peak itself')}
+      </Part>
+      <Part title="Temperatures of fluid and air">
+        {text('fluidColdest', `Fluid, coldest (${degrees})`)}
+        {text('fluidHottest', `Fluid, hottest (${degrees})`)}
+        {text('airColdest', `Air, coldest (${degrees})`)}
+        {text('airHottest', `Air, hottest (${degrees})`)}
+      </Part>
+      <Part title="Vacuum">
+        {text('vacuum', `Vacuum (${pressure} below air)`, 'blank = none; yes = some, not known how much')}
+      </Part>
       <section className={styles.part} aria-label="Route and bends">
         <Subtitle2 as="h2">Route and bends</Subtitle2>
         <RouteFields
@@ -141,14 +143,13 @@ export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields
           {text('slack', 'Slack (%)', 'NAVEDTRA 14105: 5 to 8')}
         </div>
       </section>
-      {part(
-        'Ends',
-        pick('formA', 'End form A', forms(fields.formA)),
-        text('angleA', 'Angle A (°)', '0 = straight, blank = any'),
-        pick('formB', 'End form B', forms(fields.formB)),
-        text('angleB', 'Angle B (°)', '0 = straight, blank = any'),
-      )}
-      {part('Quantity', text('quantity', 'Assemblies'))}
+      <Part title="Ends">
+        {pick('formA', 'End form A', forms(fields.formA))}
+        {text('angleA', 'Angle A (°)', '0 = straight, blank = any')}
+        {pick('formB', 'End form B', forms(fields.formB))}
+        {text('angleB', 'Angle B (°)', '0 = straight, blank = any')}
+      </Part>
+      <Part title="Quantity">{text('quantity', 'Assemblies')}</Part>
     </div>
   );
 }

@@ -40,12 +40,11 @@ export function velocityMargin(demand: Demand, bore: Decimal): Margin {
   const unit = UNITS_OF[demand.units].velocity;
   const has = `${shown(new Decimal(speed), 2)} ${unit}`;
   if (demand.fastest === undefined) return notAsked('Velocity', `${has}; no limit was given`);
-  const spare = demand.fastest.minus(speed);
-  const facts = `at most ${shown(demand.fastest, 2)} ${unit}, is ${has}`;
   // The bore that just keeps the limit gives it back with the noise of a square root.
-  if (spare.lt(-1e-9))
-    return { demand: 'Velocity', state: 'missed', facts, verdict: `${shown(spare.abs(), 2)} ${unit} too fast` };
-  return { demand: 'Velocity', state: 'met', facts, verdict: `${shown(Decimal.max(0, spare), 2)} ${unit} to spare` };
+  const spare = demand.fastest.minus(speed).toDecimalPlaces(6);
+  const facts = `at most ${shown(demand.fastest, 2)} ${unit}, is ${has}`;
+  if (spare.lt(0)) return { demand: 'Velocity', state: 'missed', facts, verdict: `${shown(spare.abs(), 2)} ${unit} too fast` };
+  return { demand: 'Velocity', state: 'met', facts, verdict: `${shown(spare, 2)} ${unit} to spare` };
 }
 
 interface OilState {

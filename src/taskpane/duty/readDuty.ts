@@ -85,9 +85,9 @@ class Reader {
   }
 }
 
-const extreme = (pick: typeof Decimal.min, values: readonly (Decimal | undefined)[]) => {
+const extreme = (pick: 'min' | 'max', values: readonly (Decimal | undefined)[]) => {
   const known = values.filter(value => value !== undefined);
-  return known.length > 0 ? pick(...known) : undefined;
+  return known.length > 0 ? Decimal[pick](...known) : undefined;
 };
 
 function boreByFlow(units: FlowUnits, flow: Decimal | undefined, fastest: Decimal | undefined): Decimal | undefined {
@@ -118,7 +118,7 @@ export function readDuty(fields: DutyText): ReadDuty {
   const fastest = read('fastest', 'fastest velocity', 'positive');
   const typedBore = read('bore', 'bore', 'positive', undefined, true);
   const needed = boreByFlow(fields.units, flow, fastest);
-  const bore = extreme(Decimal.max, [typedBore, needed]);
+  const bore = extreme('max', [typedBore, needed]);
   if (!bore && !mistakes.bore && !mistakes.flow && !mistakes.fastest) {
     mistakes.bore = 'bore is blank: enter the smallest that will do, or flow and fastest velocity';
   }
@@ -127,8 +127,8 @@ export function readDuty(fields: DutyText): ReadDuty {
   const [fluidColdest, fluidHottest, airColdest, airHottest] = (
     ['fluidColdest', 'fluidHottest', 'airColdest', 'airHottest'] as const
   ).map(field => read(field, /^fluid/.test(field) ? 'fluid' : 'air', 'any'));
-  const coldest = extreme(Decimal.min, [fluidColdest, airColdest]);
-  const hottest = extreme(Decimal.max, [fluidHottest, airHottest]);
+  const coldest = extreme('min', [fluidColdest, airColdest]);
+  const hottest = extreme('max', [fluidHottest, airHottest]);
   if (!coldest && !mistakes.fluidColdest) mistakes.fluidColdest = 'coldest is blank: enter it for fluid or air';
   if (!hottest && !mistakes.fluidHottest) mistakes.fluidHottest = 'hottest is blank: enter it for fluid or air';
   if (coldest && hottest?.lt(coldest)) mistakes.fluidHottest = 'hottest is below coldest: exchange them';

@@ -75,6 +75,16 @@ test('a table below another one ends it', () => {
   expect(findTable(sheetOf(rows), at('A5'))?.block).toEqual(at('A4:C5'));
 });
 
+test('a row of data with words of ours in it (a die D27, a dial from the MACHINE) does not end the table', () => {
+  const rows = [
+    ['Hose', 'Overall', 'Quantity', 'Die', 'Dial', 'Dial from', 'Cost'],
+    ['Larch DN 12', 840, 1, 'D23', 412, 'CATALOGUE', 31.5],
+    ['Larch DN 16', 1480, 10, 'D27', 281, 'MACHINE', 36.2],
+    ['Larch DN 19', 860, 2, 'D31', 441, 'CATALOGUE', 51.2],
+  ];
+  expect(findTable(sheetOf(rows), at('A2'))?.block).toEqual(at('A1:G4'));
+});
+
 test('a single cell anywhere in the height of the table keeps a column from being written', () => {
   const rows = OTHER_WORDS.map((row, r) => (r === 6 ? [...row, 'mind the bend'] : row));
   expect(planned(sheetOf(rows), 'B5', ['cutLength']).at).toBe('J5:J7');

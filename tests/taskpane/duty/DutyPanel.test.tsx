@@ -1,0 +1,110 @@
+/** @jest-environment jsdom */
+import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
+import { TaskPane } from '../../../src/taskpane/TaskPane';
+import { FRESH_DUTY, type DutyText } from '../../../src/taskpane/duty/dutyFields';
+import { fakeWorkbook, type FakeCell } from '../fakeWorkbook';
+import { LIFT } from './duties';
+import { sampleSheets } from './sampleSheets';
+
+let sheets: Record<string, FakeCell[][]>;
+
+beforeAll(async () => {
+  sheets = await sampleSheets();
+}, 30_000);
+beforeEach(() => localStorage.clear());
+
+async function open(fields: DutyText = LIFT, selected = { sheet: 'Jobs', address: 'B11' }, book = sheets) {
+  localStorage.setItem('benchrow.duty', JSON.stringify(fields));
+  const fake = fakeWorkbook(book, selected);
+  render(<TaskPane workbook={fake.workbook} functions={[]} />);
+  fireEvent.click(screen.getByRole('tab', { name: 'Duty' }));
+  return fake;
+}
+
+async function find() {
+  await screen.findByText(/^Parts data: CAT-/);
+  fireEvent.click(screen.getByRole('button', { name: 'Find hoses' }));
+  return screen.findByText(/hoses suit|No hose of the catalogue suits/);
+}
+
+test('hoses that suit are shown with cost, margins, pressure drop, route, and the cautions', async () => {
+  await open();
+  expect((await find()).textContent).toMatch(/^\d+ of 44 hoses suit, cheapest first\.$/);
+  const margins = screen.getByLabelText('Margins');
+  expect(within(margins).getByText(/asked 210 bar, has 250 bar/)).toBeTruthy();
+  expect(within(screen.getByRole('region', { name: 'Pressure drop' })).getAllByText(/bar, (laminar|turbulent)/)).toHaveLength(2);
+  const picture = screen.getByRole('img', { name: /to scale/ });
+  expect(picture.getAttribute('aria-label')).toContain('bend to the left, 90°, radius 220 mm');
+  expect(screen.getByText(/4 cost \d/)).toBeTruthy();
+  expect(screen.getByRole('note').textContent).toMatch(/weakest part sets the rating, surges included/);
+  expect(screen.getByRole('note').textContent).toMatch(/checked with their makers/);
+});
+
+test('a row is written into the free row of the selected table, in one batch, and said', async () => {
+  const { written, workbook } = await open();
+  await find();
+  fireEvent.click(screen.getByRole('button', { name: 'Insert as a row of my table' }));
+  expect(await screen.findByText(/^Done/)).toBeTruthy();
+  expect(written).toHaveLength(1);
+  expect(written[0]!.map(change => ('at' in change ? change.at.address : ''))).toEqual(['A19', 'B19', 'C19', 'D19', 'E19']);
+  expect(written[0]![0]).toMatchObject({ kind: 'values', values: [['Larch DN 16']] });
+  expect((await workbook.selection()).address).toBe('A19');
+});
+
+test('hoses ruled out say why, and where a bend is too tight the route shows it in words', async () => {
+  await open();
+  await find();
+  fireEvent.click(screen.getByRole('button', { name: /^Ruled out: \d+/ }));
+  const list = await screen.findByRole('list', { name: 'Hoses ruled out' });
+  expect(within(list).getAllByText(/^Bore: asked 15.2/).length).toBeGreaterThan(5);
+  fireEvent.click(within(list).getAllByRole('button', { name: 'Show where it bends too tight' })[0]!);
+  expect(within(list).getByText(/radius 220 mm: too tight, the hose needs \d+ mm/)).toBeTruthy();
+  expect(within(list).getByRole('img').textContent).toContain('2 tight');
+});
+
+test('an empty form says which fields to put right and looks for nothing', async () => {
+  await open(FRESH_DUTY);
+  await screen.findByText(/^Parts data: CAT-/);
+  fireEvent.click(screen.getByRole('button', { name: 'Find hoses' }));
+  expect(await screen.findByText('6 fields to put right')).toBeTruthy();
+  expect(screen.queryByText(/hoses suit/)).toBeNull();
+});
+
+test('a changed form makes the answer stale: it says so and is not inserted', async () => {
+  await open();
+  await find();
+  fireEvent.change(screen.getByLabelText(/^Working pressure/), { target: { value: '300' } });
+  expect(await screen.findByText(/The form has changed since/)).toBeTruthy();
+  expect(screen.getByRole('button', { name: 'Insert as a row of my table' })).toHaveProperty('disabled', true);
+});
+
+test('without a table under the selection nothing is written, and that is said', async () => {
+  const { written } = await open(LIFT, { sheet: 'Plain', address: 'A1' }, { ...sheets, Plain: [['only a word']] });
+  await find();
+  fireEvent.click(screen.getByRole('button', { name: 'Insert as a row of my table' }));
+  expect(await screen.findByText(/There is no table under the selection/)).toBeTruthy();
+  expect(written).toEqual([]);
+});
+
+test('a workbook without parts data says what is missing', async () => {
+  await open(LIFT, { sheet: 'Jobs', address: 'A1' }, { Jobs: [['Hose', 'Qty']] });
+  expect(await screen.findByText('No parts data')).toBeTruthy();
+});
+
+test('the form is kept, and the other units turn what stands in it', async () => {
+  await open();
+  await screen.findByText(/^Parts data: CAT-/);
+  fireEvent.click(screen.getByRole('radio', { name: 'US' }));
+  await waitFor(() => expect(screen.getByLabelText(/^Working pressure \(psi\)/)).toHaveProperty('value', '2610.7'));
+  expect(JSON.parse(localStorage.getItem('benchrow.duty')!)).toMatchObject({ units: 'US', quantity: '4', formA: '24° cone L' });
+});
+
+test('parts of the route can be added and taken away', async () => {
+  await open();
+  const route = await screen.findByRole('list', { name: 'Route' });
+  fireEvent.click(screen.getByRole('button', { name: 'Add bend' }));
+  expect(within(route).getAllByRole('listitem')).toHaveLength(4);
+  fireEvent.click(screen.getByRole('button', { name: 'Take part 2 away' }));
+  expect(within(route).getAllByRole('listitem')).toHaveLength(3);
+  expect(within(route).getByLabelText('Radius (mm) of part 3')).toHaveProperty('value', '');
+});
