@@ -1,6 +1,5 @@
-import { ferruleOf } from '../../core/catalogue/assembly';
 import type { Catalogue } from '../../core/catalogue/catalogue';
-import { crimpFor } from '../../core/catalogue/crimpFor';
+import { coupledHose, type CoupledEnd } from '../../core/catalogue/coupledHose';
 import { findFittings } from '../../core/catalogue/findFittings';
 import { familiesMatch, sizesMatch } from '../../core/catalogue/partsMatch';
 import type { Fitting } from '../../core/catalogue/tables/fittingsTable';
@@ -28,8 +27,7 @@ export interface EndOptions {
   readonly ruledOut: readonly string[];
 }
 
-function priceOf(catalogue: Catalogue, hose: Hose, fitting: Fitting): number | undefined {
-  const ferrule = ferruleOf(catalogue, crimpFor(catalogue, hose.hose, fitting.fitting));
+function priceOf({ fitting, ferrule }: CoupledEnd): number | undefined {
   if (fitting.price === undefined || (ferrule && ferrule.price === undefined)) return undefined;
   return fitting.price + (ferrule?.price ?? 0);
 }
@@ -64,9 +62,8 @@ export function endOptions(catalogue: Catalogue, hose: Hose, { form, angle }: En
     const wrong = mismatch(hose, fitting) ?? (rulesOut(pressure) ? reasonText(pressure) : undefined);
     if (wrong !== undefined) ruledOut.push(wrong);
     else {
-      const { crimp } = crimpFor(catalogue, hose.hose, fitting.fitting);
-      const insertionDepth = crimp.insertionDepth ?? fitting.insertionDepth;
-      suitable.push({ fitting, pressure, insertionDepth, price: priceOf(catalogue, hose, fitting) });
+      const [end] = coupledHose(catalogue, hose.hose, [fitting.fitting, fitting.fitting]).ends;
+      suitable.push({ fitting, pressure, insertionDepth: end.insertionDepth, price: priceOf(end) });
     }
   }
   return { suitable: suitable.sort((a, b) => (a.price ?? Infinity) - (b.price ?? Infinity) || 0), ruledOut };
