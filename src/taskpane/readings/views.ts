@@ -1,4 +1,5 @@
 import { EntryView } from '../bench/EntryView';
+import { MachineView } from '../bench/MachineView';
 import type { Panel } from '../panels';
 import { AnalysisView } from './AnalysisView';
 
@@ -6,4 +7,5 @@ import { AnalysisView } from './AnalysisView';
 export const views: readonly Panel[] = [
   { id: 'analysis', title: 'Analysis', View: AnalysisView },
   { id: 'entry', title: 'Entry', View: EntryView },
+  { id: 'machine', title: 'Machine', View: MachineView },
 ];

@@ -1,0 +1,170 @@
+import {
+  Body1,
+  Button,
+  Caption1,
+  Field,
+  Input,
+  makeStyles,
+  MessageBar,
+  MessageBarBody,
+  Select,
+  Subtitle2,
+  Text,
+  tokens,
+} from '@fluentui/react-components';
+import { useState } from 'react';
+import type { LengthUnit } from '../../core/units/lengthUnit';
+import type { Workbook } from '../../host/workbook';
+import { today } from '../cuts/useCutPlans';
+import { useStored } from '../useStored';
+import { cellNumberOf, machineCheck, type CheckForm, type CheckResult } from './machineCheck';
+import { logEntry } from './machineLog';
+import { MachineField } from './MachineField';
+import { useMachines } from './useMachines';
+import { useWriting, type Writing } from './useWriting';
+import { WritingBar } from './WritingBar';
+
+const useStyles = makeStyles({
+  section: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
+  grid: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(112px, 1fr))',
+    alignItems: 'start',
+    gap: tokens.spacingHorizontalM,
+  },
+  narrow: { minWidth: 0, width: '100%' },
+  large: { fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
+  start: { alignSelf: 'flex-start' },
+});
+
+const FRESH = { unit: 'mm', machine: '', setUp: '', expected: '', perTurn: '', leaveAlone: '', by: '' };
+const BLANK = ['', '', '', ''];
+
+interface Logged {
+  readonly form: CheckForm;
+  readonly result: CheckResult;
+  readonly by: string;
+  readonly note: string;
+}
+
+async function checkWriting(workbook: Workbook, { form, result, by, note }: Logged): Promise<Writing> {
+  const { expected, readings, mean, deviation, perTurn, turns } = result;
+  const logged = await logEntry(workbook, {
+    date: today(),
+    machine: form.machine.trim(),
+    kind: 'Check',
+    what: form.setUp.trim(),
+    unit: form.unit,
+    expected: expected.toNumber(),
+    readings: readings.map(String).join('  '),
+    mean: cellNumberOf(mean),
+    deviation: cellNumberOf(deviation),
+    perTurn: perTurn?.toNumber(),
+    turns: turns && !result.isLeftAlone ? cellNumberOf(turns, 2) : undefined,
+    by: by.trim(),
+    note: [result.sentence, note.trim()].filter(Boolean).join(' '),
+  });
+  const told = `Written to Machine log, row ${logged.row}${logged.isNewSheet ? '; the sheet is new' : ''}.`;
+  return { changes: logged.changes, undo: logged.undo, told };
+}
+
+function tried(form: CheckForm): { readonly result?: CheckResult; readonly problem?: string } {
+  try {
+    return { result: machineCheck(form) };
+  } catch (error) {
+    return { problem: (error as Error).message };
+  }
+}
+
+/** The periodic check of a machine with a reference set-up. */
+export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
+  const styles = useStyles();
+  const [fields, setFields] = useStored('machineCheck', FRESH);
+  const [readings, setReadings] = useState<readonly string[]>(BLANK);
+  const [note, setNote] = useState('');
+  const [isAsked, setIsAsked] = useState(false);
+  const machines = useMachines(workbook);
+  const { outcome, write, undo } = useWriting(workbook);
+  const unit = fields.unit as LengthUnit;
+  const known = machines.perTurn(fields.machine, unit);
+  const form: CheckForm = { ...fields, unit, readings, perTurn: fields.perTurn || known };
+  const { result, problem } = tried(form);
+  const isNamed = fields.machine.trim() !== '' && fields.setUp.trim() !== '';
+  const text = (name: keyof typeof FRESH, label: string, hint?: string, placeholder?: string) => (
+    <Field label={label} hint={hint}>
+      <Input
+        className={styles.narrow}
+        value={fields[name]}
+        placeholder={placeholder}
+        onChange={(_, { value }) => setFields({ [name]: value })}
+      />
+    </Field>
+  );
+  const log = () => {
+    setIsAsked(true);
+    if (result && isNamed) void write(() => checkWriting(workbook, { form, result, by: fields.by, note }));
+  };
+  return (
+    <section className={styles.section} aria-label="Check of the machine">
+      <Subtitle2 as="h2">Check</Subtitle2>
+      <Body1>Crimp your reference set-up, measure it, and see how far the machine has moved.</Body1>
+      <MachineField value={fields.machine} machines={machines.names} onChange={machine => setFields({ machine })} />
+      {text('setUp', 'Reference set-up', 'hose, coupling, die and dial, or your ring’s name')}
+      <div className={styles.grid}>
+        <Field label="Unit">
+          <Select className={styles.narrow} value={unit} onChange={(_, { value }) => setFields({ unit: value })}>
+            <option value="mm">mm</option>
+            <option value="in">in</option>
+          </Select>
+        </Field>
+        {text('expected', 'Expected diameter')}
+        {readings.map((reading, index) => (
+          <Field key={index} label={`Seen ${index + 1}`}>
+            <Input
+              className={styles.narrow}
+              inputMode="decimal"
+              autoComplete="off"
+              value={reading}
+              onChange={(_, { value }) => setReadings(readings.map((each, at) => (at === index ? value : each)))}
+            />
+          </Field>
+        ))}
+        {text('perTurn', 'Change per turn', known ? 'from Machines' : 'of the calibration screw', known)}
+        {text('leaveAlone', 'Leave alone within', 'blank = you decide')}
+        {text('by', 'Done by')}
+      </div>
+      <Field label="Note">
+        <Input className={styles.narrow} value={note} onChange={(_, { value }) => setNote(value)} />
+      </Field>
+      {result ? (
+        <div role="status">
+          <Text block className={styles.large} weight="semibold">
+            {result.sentence}
+          </Text>
+          <Text block>
+            Expected {result.expected.toString()}, seen {cellNumberOf(result.mean)} {unit} (mean of {result.readings.length}).
+          </Text>
+        </div>
+      ) : (
+        isAsked && (
+          <MessageBar intent="error" layout="multiline">
+            <MessageBarBody>{problem}</MessageBarBody>
+          </MessageBar>
+        )
+      )}
+      {isAsked && !isNamed && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>Name the machine and the reference set-up first.</MessageBarBody>
+        </MessageBar>
+      )}
+      <Button className={styles.start} appearance="primary" disabled={outcome.kind === 'busy'} onClick={log}>
+        Write to Machine log
+      </Button>
+      <WritingBar outcome={outcome} onUndo={() => void undo()} />
+      <Caption1>
+        One set-up cannot tell the machine from its own dial: check two others, or look at Analysis, before you turn the screw.
+        Lock the crimper out before you reach into it. The maker’s manual says which way the screw turns.
+      </Caption1>
+    </section>
+  );
+}

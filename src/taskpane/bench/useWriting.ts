@@ -1,0 +1,49 @@
+import { useState } from 'react';
+import type { Change, Workbook } from '../../host/workbook';
+
+/** What is to be written, how it is taken back, and what to say of it. */
+export interface Writing {
+  readonly changes: readonly Change[];
+  readonly undo: readonly Change[];
+  readonly told: string;
+}
+
+/** What came of it. */
+export type WritingOutcome =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'busy' }
+  | { readonly kind: 'written'; readonly writing: Writing }
+  | { readonly kind: 'undone'; readonly told: string }
+  | { readonly kind: 'refused'; readonly sentence: string };
+
+const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
+
+/** Writes to the workbook and takes it back, one thing at a time. */
+export function useWriting(workbook: Workbook, onWritten: () => void = () => {}) {
+  const [outcome, setOutcome] = useState<WritingOutcome>({ kind: 'none' });
+  /** Plans, then writes; what the plan or the host refuses is said. */
+  const write = async (plan: () => Promise<Writing> | Writing) => {
+    setOutcome({ kind: 'busy' });
+    try {
+      const writing = await plan();
+      await workbook.write(writing.changes);
+      setOutcome({ kind: 'written', writing });
+      onWritten();
+    } catch (error) {
+      setOutcome({ kind: 'refused', sentence: sentence(error) });
+    }
+  };
+  const undo = async () => {
+    if (outcome.kind !== 'written') return;
+    const { writing } = outcome;
+    setOutcome({ kind: 'busy' });
+    try {
+      await workbook.write(writing.undo);
+      setOutcome({ kind: 'undone', told: 'Taken back.' });
+      onWritten();
+    } catch (error) {
+      setOutcome({ kind: 'refused', sentence: `Not taken back: ${sentence(error)}` });
+    }
+  };
+  return { outcome, write, undo };
+}

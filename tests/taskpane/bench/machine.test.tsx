@@ -1,0 +1,137 @@
+/** @jest-environment jsdom */
+import { FluentProvider, webLightTheme } from '@fluentui/react-components';
+import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
+import { dayNumber } from '../../../src/core/catalogue/dayNumber';
+import { careTasks } from '../../../src/taskpane/bench/machineCare';
+import { machineCheck, type CheckForm } from '../../../src/taskpane/bench/machineCheck';
+import { MachineView } from '../../../src/taskpane/bench/MachineView';
+import { today } from '../../../src/taskpane/cuts/useCutPlans';
+import { fakeWorkbook, type FakeCell } from '../fakeWorkbook';
+
+beforeEach(() => localStorage.clear());
+
+const form: CheckForm = {
+  unit: 'in',
+  machine: 'Gate',
+  setUp: 'reference ring',
+  expected: '1.000',
+  readings: ['1.014', '1.014', '1.014', '1.014'],
+  perTurn: '0.028',
+  leaveAlone: '',
+};
+
+describe('a machine check', () => {
+  // Check value: 0.028 in a turn of the calibration screw, common practice of the trade; 0.014 large is half a turn.
+  it('gives deviation and turns, tighter for a machine that crimps large', () => {
+    const result = machineCheck(form);
+    expect([result.mean, result.deviation, result.turns].map(Number)).toEqual([1.014, 0.014, 0.5]);
+    expect(result.sentence).toBe(
+      'The machine crimps 0.014 in large: turn the calibration screw 0.5 turns tighter, then check again.',
+    );
+  });
+
+  it('turns the other way for one that crimps small, and leaves alone what the user leaves alone', () => {
+    const small = { ...form, readings: ['0.986', '0.986'] };
+    expect(machineCheck(small).sentence).toMatch(/0\.014 in small: turn the calibration screw 0\.5 turns looser/);
+    expect(machineCheck({ ...small, leaveAlone: '0.014' }).sentence).toMatch(/within what is left alone/);
+    expect(machineCheck({ ...form, perTurn: '' }).sentence).toMatch(/Give the change per turn/);
+  });
+
+  it.each([
+    [{ expected: '' }, /expected diameter is blank/],
+    [{ readings: ['1.01', '', '', ''] }, /readings are missing/],
+    [{ readings: ['25.4', '25.4'] }, /looks like millimetres/],
+    [{ perTurn: 'a bit' }, /change per turn is "a bit"/],
+  ])('names the field that cannot be used: %j', (part, sentence) => {
+    expect(() => machineCheck({ ...form, ...part })).toThrow(sentence);
+  });
+});
+
+const care = (rows: readonly (readonly FakeCell[])[]) => [['Machine', 'Task', 'Every (days)', 'Last done'], ...rows];
+
+async function contentOf(rows: readonly (readonly FakeCell[])[]) {
+  return fakeWorkbook({ Care: rows }, { sheet: 'Care', address: 'A1' }).workbook.used('Care');
+}
+
+test('care is sorted by what is due, and says what is missing', async () => {
+  const rows = care([
+    ['Gate', 'Grease the shoes', 7, dayNumber('2026-03-01')!],
+    ['Gate', 'Look at the hoses', 90, '2026-03-01'],
+    ['Van', 'Change the oil', 365, ''],
+    ['Van', 'Clean the dies', 'often', ''],
+    ['Van', 'Check the guard', 14, '2026-02-23'],
+  ]);
+  const tasks = careTasks(await contentOf(rows), '2026-03-09')!;
+  expect(tasks.map(({ task, dueIn, sentence }) => [task, dueIn, sentence])).toEqual([
+    ['Clean the dies', undefined, 'No number of days: write how often it is done'],
+    ['Grease the shoes', -1, 'Overdue by 1 day (last done 2026-03-01)'],
+    ['Change the oil', 0, 'Never done yet: due now'],
+    ['Check the guard', 0, 'Due today (last done 2026-02-23)'],
+    ['Look at the hoses', 82, 'Due in 82 days (last done 2026-03-01)'],
+  ]);
+  expect(careTasks(await contentOf([['Task'], ['x']]), '2026-03-09')).toBeUndefined();
+});
+
+function open(sheets: Readonly<Record<string, readonly (readonly FakeCell[])[]>>) {
+  const fake = fakeWorkbook(sheets, { sheet: Object.keys(sheets)[0]!, address: 'A1' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <MachineView workbook={fake.workbook} functions={[]} />
+    </FluentProvider>,
+  );
+  return fake;
+}
+
+const fill = (label: RegExp | string, value: string) => fireEvent.change(screen.getByLabelText(label), { target: { value } });
+
+test('a check is written as a row of Machine log, which is made with its headings; undo takes it back', async () => {
+  const { workbook } = open({ Jobs: [['x']] });
+  fireEvent.click(screen.getByRole('button', { name: 'Write to Machine log' }));
+  expect(await screen.findByText(/expected diameter is blank/)).toBeTruthy();
+  expect(screen.getByText(/Name the machine/)).toBeTruthy();
+  fill('Machine', 'Gate');
+  fill(/^Reference set-up/, 'ring 3');
+  fill(/^Expected/, '25');
+  for (const number of [1, 2, 3, 4]) fill(`Seen ${number}`, '25.11');
+  fill(/^Change per turn/, '0.44');
+  expect(screen.getByText(/0\.11 mm large: turn the calibration screw 0\.25 turns tighter/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Write to Machine log' }));
+  expect(await screen.findByText(/Written to Machine log, row 2; the sheet is new/)).toBeTruthy();
+  const row = (await workbook.used('Machine log'))!.values[1]!;
+  expect(row.slice(0, 11)).toEqual([
+    dayNumber(today()),
+    'Gate',
+    'Check',
+    'ring 3',
+    'mm',
+    25,
+    '25.11  25.11  25.11  25.11',
+    25.11,
+    0.11,
+    0.44,
+    0.25,
+  ]);
+  fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+  expect(await screen.findByText('Taken back.')).toBeTruthy();
+  expect((await workbook.used('Machine log'))!.values.flat().join('')).toBe('');
+});
+
+test('the list of care ships empty: only its headings are made', async () => {
+  const { workbook } = open({ Jobs: [['x']] });
+  fireEvent.click(await screen.findByRole('button', { name: 'Make the sheet Machine care' }));
+  expect(await screen.findByText(/holds no task yet/)).toBeTruthy();
+  expect((await workbook.used('Machine care'))!.values).toEqual([['Machine', 'Task', 'Every (days)', 'Last done']]);
+});
+
+test('a task that is done gets its date, and a line in the log with what was due', async () => {
+  const { workbook } = open({ 'Machine care': care([['Gate', 'Grease the shoes', 7, '2020-01-01']]) });
+  fireEvent.click(await screen.findByRole('button', { name: 'Done today: Grease the shoes' }));
+  expect(await screen.findByText(/before 2020-01-01; written to Machine log, row 2/)).toBeTruthy();
+  const [last] = await workbook.read([{ sheet: 'Machine care', address: 'D2' }]);
+  expect(last!.values).toEqual([[dayNumber(today())]]);
+  expect(await screen.findByText(/Due in 7 days/)).toBeTruthy();
+  const bar = screen.getByRole('status');
+  fireEvent.click(within(bar).getByRole('button', { name: 'Undo' }));
+  await waitFor(() => expect(screen.getByText(/Overdue by/)).toBeTruthy());
+  expect((await workbook.read([{ sheet: 'Machine care', address: 'D2' }]))[0]!.values).toEqual([['2020-01-01']]);
+});
