@@ -3,11 +3,9 @@ import { crimpSetup as crimpSetupOf } from '../core/catalogue/crimpSetup';
 import { unitCost as unitCostOf } from '../core/catalogue/unitCost';
 import { withCatalogue } from '../host/catalogue/withCatalogue';
 import { column, optionalColumn } from '../host/cells/columns';
-import { number, text } from '../host/cells/readers';
+import { text } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
-import { readQuantity } from './catalogueArguments';
-
-const readLength = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a length' });
+import { lengthReader, readQuantity } from './catalogueArguments';
 
 /**
  * What to set the crimper to for a hose and a fitting.
@@ -50,7 +48,7 @@ export function assembly(catalogue: any[][], hose: any[][], fittingA: any[][], f
         column('hose', hose, text),
         column('fitting A', fittingA, text),
         column('fitting B', fittingB, text),
-        column('overall length', overall, readLength),
+        column('overall length', overall, lengthReader(found.units)),
       ],
       4,
       (hoseName, a, b, length) => {
@@ -87,7 +85,7 @@ export function unitCost(
         column('hose', hose, text),
         column('fitting A', fittingA, text),
         column('fitting B', fittingB, text),
-        column('overall length', overall, readLength),
+        column('overall length', overall, lengthReader(found.units)),
         column('quantity', quantity, readQuantity),
       ],
       4,

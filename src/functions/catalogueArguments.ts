@@ -1,10 +1,22 @@
 import { TradeError } from '../core/tradeError';
 import { Decimal } from '../core/units/decimal';
-import { number, quoted, type CellReader } from '../host/cells/readers';
+import type { CatalogueUnits } from '../core/catalogue/catalogueUnits';
+import { number, quoted, type CellReader, type NumberRules } from '../host/cells/readers';
 
 const readWhole = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a whole number' });
 const readPressure = number({ hint: 'enter a pressure, yes or no' });
 const readDegrees = number({ hint: 'enter an angle in degrees' });
+
+/** What inch and foot marks mean to a length in the catalogue's unit: refused in a metric one, feet turned into inches or the other way. */
+function marksOf({ length: { symbol } }: CatalogueUnits): Pick<NumberRules, 'millimetres' | 'marks'> {
+  if (symbol === 'mm') return { millimetres: true };
+  return { marks: symbol === 'in' ? 'inches' : symbol === 'ft' ? 'feet' : 'refused' };
+}
+
+/** A reader of lengths in the unit of a catalogue. */
+export function lengthReader(units: CatalogueUnits, hint = 'enter a length'): CellReader<Decimal> {
+  return number({ sign: 'positive', zeroIsBlank: true, hint, ...marksOf(units) });
+}
 
 /** Reads how many are made: a whole number. */
 export const readQuantity: CellReader<Decimal> = (cell, label) => {

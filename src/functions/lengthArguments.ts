@@ -1,8 +1,7 @@
 import type { Bend } from '../core/length/routeLength';
 import { TradeError } from '../core/tradeError';
 import type { Decimal } from '../core/units/decimal';
-import { cellContent, IncomingError, type CellContent } from '../host/cells/cellContent';
-import { passedOn } from '../host/cells/cellError';
+import { contentsOf } from '../host/cells/list';
 import { number, type CellReader } from '../host/cells/readers';
 import type { Cells } from '../host/cells/singles';
 
@@ -14,17 +13,6 @@ export const fraction: CellReader<Decimal> = (cell, label) => {
   if (value.lt(1)) return value;
   throw new TradeError('range', label, `is ${value}`, 'enter a fraction below 1: 4 % is 0.04');
 };
-
-type Filled = Exclude<CellContent, null | IncomingError>;
-
-/** The cells of a block, row by row, blanks (null) included. The first error value that came in is thrown. */
-function contentsOf(label: string, cells: Cells): (Filled | null)[] {
-  return (cells ?? []).flat().map(cell => {
-    const content = cellContent(cell);
-    if (content instanceof IncomingError) throw passedOn(content, label);
-    return content;
-  });
-}
 
 const missing = (label: string) => new TradeError('blank', label, 'is blank', 'fill it in');
 

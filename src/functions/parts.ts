@@ -10,10 +10,8 @@ import { column } from '../host/cells/columns';
 import { number, text } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
 import { optionalSingle, single } from '../host/cells/singles';
-import { readAngle, readVacuum } from './catalogueArguments';
+import { lengthReader, readAngle, readVacuum } from './catalogueArguments';
 
-const readLength = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a length' });
-const readDiameter = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a diameter' });
 const readPressure = number({ sign: 'notNegative', hint: 'enter a pressure' });
 const readTemperature = number({ hint: 'enter a temperature' });
 
@@ -75,9 +73,9 @@ export function findHose(
 ): any[][] {
   return withCatalogue(catalogue, found => {
     const duty = {
-      bore: single('bore', bore, readDiameter),
+      bore: single('bore', bore, lengthReader(found.units, 'enter a diameter')),
       pressure: single('pressure', pressure, readPressure),
-      bendRadius: single('bend radius', bendRadius, readLength),
+      bendRadius: single('bend radius', bendRadius, lengthReader(found.units)),
       coldest: single('coldest', coldest, readTemperature),
       hottest: single('hottest', hottest, readTemperature),
       fluid: optionalSingle('fluid', fluid, text),

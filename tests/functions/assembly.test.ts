@@ -46,6 +46,29 @@ describe('CRIMPSETUP', () => {
     expect(String(setup('Alder DN 12', 'Alder cone straight DN 25', null)[0]![0])).toMatch(/do not assemble$/);
   });
 
+  test('a pattern does not reach a ferrule, which is no end of a hose by itself', () => {
+    const found = catalogueOf(
+      withRows('fittings', ['Alder ferrule DN 12', 'Alder', 'Ferrule', null, null, null, 'DN 12', 12.7, 0, null, null, 0.05, 1]),
+    );
+    expect(called(() => functions.crimpSetup(found, one('Alder DN 12'), one('Alder ferrule DN 12'), null as never))[0]![0]).toBe(
+      '#N/A no crimp data for Alder DN 12 with Alder ferrule DN 12: do not assemble',
+    );
+  });
+
+  test('one-sided limits: a diameter between them without a tolerance of its own gives their middle and half their distance', () => {
+    const limits = [23.5, null, 23.5, 23.8, 26];
+    const found = catalogueOf(withRows('crimps', ['Alder DN 12', 'Alder oddment', null, 'D23', 330, ...limits]));
+    expect(called(() => functions.crimpSetup(found, one('Alder DN 12'), one('Alder oddment'), null as never))).toEqual([
+      ['D23', 330, 23.65, 0.15, 26, 'CATALOGUE'],
+    ]);
+    const outside = catalogueOf(
+      withRows('crimps', ['Alder DN 12', 'Alder oddment', null, 'D23', 330, 23.4, null, 23.5, 23.8, 26]),
+    );
+    expect(called(() => functions.crimpSetup(outside, one('Alder DN 12'), one('Alder oddment'), null as never))[0]![0]).toMatch(
+      /Crimp diameter is 23.4, expected 23.65, as the two limits give it\)$/,
+    );
+  });
+
   test('a row that was left out is no reason to take a lesser one', () => {
     const found = catalogueOf(withCell('crimps', 2, 'Dial', 'high'));
     expect(
@@ -110,6 +133,37 @@ describe('ASSEMBLY', () => {
       '',
       'insertion depth missing: Alder oddment',
     ]);
+  });
+
+  test.each([
+    ['the same number counted in dashes and in DN is another size', 'DN 16', 'dash 16', 25.4, 'sizes differ'],
+    ['a bare number may be either, so that the bore decides', '16', 'DN 16', 25.4, 'sizes differ'],
+    ['a bare number of the same bore', '16', '-16', 15.9, 'OK'],
+    ['blanks and case do not matter', 'dn16', 'DN  16', 25.4, 'OK'],
+  ])('%s', (_, hoseSize, fittingSize, fittingBore, expected) => {
+    const hose = ['Alder hose', 'Alder', null, hoseSize, 15.9, 130, 200];
+    const fitting = ['Alder end', 'Alder', '24° cone', null, 'L', 0, fittingSize, fittingBore, 30, 26, 160, 0.1, 4];
+    const tables = withRows('crimps', ['Alder hose', 'Alder end', null, 'D27', 300, 28, 0.15, null, null, null]);
+    const found = catalogueOf({
+      ...tables,
+      hoses: [...tables.hoses!, hose],
+      fittings: [...tables.fittings!, fitting],
+    });
+    const [row] = functions.assembly(found, one('Alder hose'), one('Alder end'), one('Alder end'), one(900));
+    expect(String(row![3]).split(':')[0]).toBe(expected);
+  });
+
+  test('an inch mark is refused by a catalogue in mm, and feet are inches to one in inches', () => {
+    expect(made('Alder DN 12', 'Alder cone straight DN 12', 'Alder cone straight DN 12', '40"')![0]).toBe(
+      '#VALUE! overall length is "40"": that is in inches, but this call is in mm; use one unit for all lengths',
+    );
+    const inches = treeTables.fittings.map((row, at) =>
+      row.map((cell, column) => (column !== 8 ? cell : at === 0 ? 'Cut-off (in)' : Number(cell) / 25.4)),
+    );
+    const found = catalogueOf({ ...treeTables, fittings: inches });
+    const part = one('Alder cone straight DN 12');
+    // 4 ft 3 1/2 in less 2 × 30 mm
+    expect(functions.assembly(found, one('Alder DN 12'), part, part, one(`4' 3 1/2"`))[0]![0]).toBeCloseTo(51.5 - 60 / 25.4, 9);
   });
 
   test('too short: free hose below the shortest of the rates (10 cm)', () => {

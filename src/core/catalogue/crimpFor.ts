@@ -1,7 +1,7 @@
 import { TradeError } from '../tradeError';
 import type { Catalogue, CrimpEntry } from './catalogue';
 import { partKey } from './partName';
-import { familiesMatch, sizesMatch } from './partsMatch';
+import { familiesMatch, isFerrule, sizesMatch } from './partsMatch';
 import { problemSentence } from './problem';
 import { remembered } from './remembered';
 import type { Crimp } from './tables/crimpsTable';
@@ -35,7 +35,7 @@ function partReason(catalogue: Catalogue, hose: string, fitting: string): string
 
 /**
  * The pattern's row that counts: the longest pattern first. A pattern stands for fittings of the hose's own family and size only:
- * `Alder*` gives no set-up for a fitting that does not go into this hose.
+ * `Alder*` gives no set-up for a fitting that does not go into this hose, and none for a ferrule alone.
  */
 function byPattern(catalogue: Catalogue, hose: string, fitting: string): CrimpEntry | undefined {
   const wanted = partKey(fitting);
@@ -43,7 +43,8 @@ function byPattern(catalogue: Catalogue, hose: string, fitting: string): CrimpEn
   if (!found) return undefined;
   const hoseRow = catalogue.index.hoses.get(hose)?.row;
   const fittingRow = catalogue.index.fittings.get(wanted)?.row;
-  return hoseRow && fittingRow && familiesMatch(hoseRow, fittingRow) && sizesMatch(hoseRow, fittingRow) ? found : undefined;
+  if (!hoseRow || !fittingRow || isFerrule(fittingRow)) return undefined;
+  return familiesMatch(hoseRow, fittingRow) && sizesMatch(hoseRow, fittingRow) ? found : undefined;
 }
 
 function look(catalogue: Catalogue, hose: string, fitting: string): CrimpMatch {

@@ -31,7 +31,10 @@ function isPlausible(diameter: number, tolerance: number): boolean {
   return new Decimal(tolerance).times(2000).gte(diameter) && new Decimal(tolerance).times(10).lte(diameter);
 }
 
-/** Diameter and tolerance from the two limits, where they stand so. */
+/**
+ * Diameter and tolerance from the two limits, where they stand so: their middle and half their distance. A diameter that stands beside them
+ * without a tolerance may lie anywhere between them, as one-sided limits have it; the limits count.
+ */
 function fillDiameter(row: ReadRow): void {
   const smallest = numberOf(row, 'smallestDiameter');
   const largest = numberOf(row, 'largestDiameter');
@@ -53,8 +56,9 @@ function fillDiameter(row: ReadRow): void {
     ['tolerance', half],
   ] as const) {
     const stated = numberOf(row, key);
-    if (stated !== undefined && stated !== value)
-      addProblem(schema, row, key, shown(stated), `${value}, as the two limits give it`);
+    const oneSided = key === 'crimpDiameter' && numberOf(row, 'tolerance') === undefined && !row.unread?.tolerance;
+    const agrees = stated === undefined || stated === value || (oneSided && stated >= smallest && stated <= largest);
+    if (!agrees) addProblem(schema, row, key, shown(stated), `${value}, as the two limits give it`);
     row.values[key] = value;
   }
 }

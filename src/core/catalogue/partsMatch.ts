@@ -23,15 +23,20 @@ function boresMatch(hose: number, fitting: number): boolean {
   return new Decimal(hose).minus(fitting).abs().times(50).lte(hose);
 }
 
-/** Sizes are compared by Size where both have one (in the same count: DN or dash), else by bore within 2 %. */
+/** Sizes are compared by Size where both have one in the same count (DN, dash, or a bare number), else by bore within 2 %. */
 export function sizesMatch(hose: Hose, fitting: Fitting): boolean {
   if (hose.size !== undefined && fitting.size !== undefined) {
     const [a, b] = [sizeOf(hose.size), sizeOf(fitting.size)];
-    if (a.system === b.system || a.system === '' || b.system === '') return a.number === b.number;
+    if (a.system === b.system) return a.number === b.number;
   }
   return boresMatch(hose.bore, fitting.bore);
 }
 
 export function familiesMatch(hose: Hose, fitting: Fitting): boolean {
   return partKey(hose.family) === partKey(fitting.family);
+}
+
+/** A ferrule is listed among the fittings, but is no end of a hose by itself. */
+export function isFerrule(fitting: Fitting): boolean {
+  return partKey(fitting.endForm) === 'ferrule';
 }

@@ -55,19 +55,20 @@ export function number(rules: NumberRules = {}): CellReader<Decimal> {
   const { sign = 'any', mayBeDate = false, zeroIsBlank = false } = rules;
   return (cell, label) => {
     const value = decimalOf(cell, label, rules);
-    const received = `is ${typeof cell === 'string' ? quoted(cell) : value.toString()}`;
-    if (value.abs().gt(LARGEST)) throw new TradeError('range', label, received, 'that is too large to be meant; check the cell');
+    const received = () => `is ${typeof cell === 'string' ? quoted(cell) : value.toString()}`;
+    if (value.abs().gt(LARGEST))
+      throw new TradeError('range', label, received(), 'that is too large to be meant; check the cell');
     if (mayBeDate && looksLikeDate(value)) {
       throw new TradeError(
         'date',
         label,
-        received,
+        received(),
         'that looks like a date; format the cell as text and type the fraction again',
       );
     }
     if (zeroIsBlank && value.isZero()) throw new TradeError('blank', label, 'is blank or zero', 'fill it in');
-    if (sign === 'positive' && value.lte(0)) throw new TradeError('range', label, received, 'it must be more than 0');
-    if (sign === 'notNegative' && value.lt(0)) throw new TradeError('range', label, received, 'it must not be less than 0');
+    if (sign === 'positive' && value.lte(0)) throw new TradeError('range', label, received(), 'it must be more than 0');
+    if (sign === 'notNegative' && value.lt(0)) throw new TradeError('range', label, received(), 'it must not be less than 0');
     return value;
   };
 }
