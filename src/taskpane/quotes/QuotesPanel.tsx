@@ -2,6 +2,7 @@ import { makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
 import { useState, type ComponentType } from 'react';
 import type { Workbook } from '../../host/workbook';
 import type { PanelProps } from '../panels';
+import { ChecksView } from './ChecksView';
 import { PurchaseView } from './PurchaseView';
 import { QuoteView } from './QuoteView';
 
@@ -13,6 +14,7 @@ const useStyles = makeStyles({
 const VIEWS: readonly { id: string; title: string; View: ComponentType<{ workbook: Workbook }> }[] = [
   { id: 'quote', title: 'Quote', View: QuoteView },
   { id: 'purchase', title: 'To buy', View: PurchaseView },
+  { id: 'checks', title: 'Checks', View: ChecksView },
 ];
 
 /** From job lines to money: a quote, what to buy, what the catalogue lacks, what a price rise does. */

@@ -7,15 +7,20 @@ interface Props {
   /** Sheets that were written. */
   readonly sheets?: readonly string[] | undefined;
   readonly outcome: Outcome<unknown>;
+  /** What stands before the reason of a failure. */
+  readonly failure?: string;
 }
 
 /** Says which sheets were written, or why nothing was; read out by screen readers. */
-export function WrittenBar({ workbook, sheets, outcome }: Props) {
+export function WrittenBar({ workbook, sheets, outcome, failure = 'Nothing was written: ' }: Props) {
   return (
     <div role="status">
       {outcome.status === 'failed' && (
         <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>Nothing was written: {outcome.reason}</MessageBarBody>
+          <MessageBarBody>
+            {failure}
+            {outcome.reason}
+          </MessageBarBody>
         </MessageBar>
       )}
       {outcome.status === 'done' && sheets && (

@@ -12,7 +12,7 @@ export class TablePlace {
     this.headingRow = Math.max(0, first);
   }
 
-  private get headings(): readonly CellValue[] {
+  get headings(): readonly CellValue[] {
     return this.content.values[this.headingRow] ?? [];
   }
 
@@ -37,6 +37,19 @@ export class TablePlace {
       const cell = this.content.values[row]![column]!;
       return typeof cell !== 'object' && partKey(String(cell)) === partKey(name);
     });
+  }
+
+  /** First row of every name in the column of `heading`, by partKey. */
+  rowsByName(heading: string): ReadonlyMap<string, number> {
+    const column = this.column(heading);
+    const found = new Map<string, number>();
+    if (column === undefined) return found;
+    for (const row of this.dataRows()) {
+      const cell = this.content.values[row]![column]!;
+      const key = typeof cell === 'object' ? '' : partKey(String(cell));
+      if (key !== '' && !found.has(key)) found.set(key, row);
+    }
+    return found;
   }
 
   /** All rows under the headings. */

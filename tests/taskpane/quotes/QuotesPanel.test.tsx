@@ -51,6 +51,7 @@ describe('quote', () => {
     press('Make a sheet for margins by customer class');
     await waitFor(() => expect(written).toHaveLength(1));
     expect(added(written[0]!)).toEqual(['Margins']);
+    expect(await screen.findByRole('button', { name: 'Margins' })).toBeTruthy();
   });
 
   test('classes of a sheet are offered with their margins', async () => {
@@ -80,5 +81,52 @@ describe('quote', () => {
     fill(/^Margin/, '40 %');
     press('Write the quote as a new sheet');
     expect(await screen.findByText(/Sheet Jobs has no table with the columns Hose, Fitting A/)).toBeTruthy();
+  });
+});
+
+describe('checks', () => {
+  test('findings lead to their cells and are written as a new sheet', async () => {
+    const { written, workbook } = open();
+    fireEvent.click(screen.getByRole('tab', { name: 'Checks' }));
+    press('Check the catalogue');
+    expect(await screen.findByText('3 findings in 4 hoses, 7 fittings.')).toBeTruthy();
+    expect(screen.getByText(/no table has a column of dates/)).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: 'Alder oddment' }));
+    expect(await workbook.selection()).toMatchObject({ sheet: 'Fittings' });
+    press('Write the findings as a new sheet');
+    await waitFor(() => expect(written).toHaveLength(1));
+    expect(added(written[0]!)).toEqual(['Catalogue checks']);
+  });
+
+  test('dates are picked where a table has them', async () => {
+    const sheets = demoQuotes();
+    sheets.Fittings!.forEach((row, index) => (row[13] = index === 0 ? 'Price date' : '2024-03-01'));
+    open(sheets);
+    fireEvent.click(screen.getByRole('tab', { name: 'Checks' }));
+    press('Check the catalogue');
+    fireEvent.change(await screen.findByLabelText('Dates of the prices'), { target: { value: 'Fittings: Price date' } });
+    fill('Old are prices before', '2025-01-01');
+    expect(await screen.findByText('Old prices: 6')).toBeTruthy();
+  });
+});
+
+describe('to buy', () => {
+  test('by length and scrap, in one new sheet; a line that cannot be read is named', async () => {
+    const { written } = open();
+    fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
+    press('Write the purchase list as a new sheet');
+    await waitFor(() => expect(written).toHaveLength(1));
+    expect(added(written[0]!)).toEqual(['Purchase list']);
+    expect(await screen.findByText(/overall length is blank/)).toBeTruthy();
+    expect(screen.getByText(/ferrules not known: no crimp data for Willow DN 25/)).toBeTruthy();
+  });
+
+  test('a cut plan asks for the kerf', async () => {
+    const { written } = open();
+    fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
+    fireEvent.click(screen.getByRole('radio', { name: 'a cut plan' }));
+    press('Write the purchase list as a new sheet');
+    expect(await screen.findByText(/kerf is blank/)).toBeTruthy();
+    expect(written).toEqual([]);
   });
 });
