@@ -1,0 +1,42 @@
+import { isoDate } from '../../core/catalogue/dayNumber';
+import type { LengthUnit } from '../../core/units/lengthUnit';
+import { RULE_WORDS, type ChartPoint, type ControlChart, type ControlCharts } from './controlChart';
+import { deviationText } from './diameterText';
+
+/** Points that make limits firm. Source: common practice, 20 to 25 subgroups; e-Handbook 6.3.2. */
+const FIRM = 20;
+
+/** Which crimp a point stands for. */
+export function pointText({ crimp }: Pick<ChartPoint, 'crimp'>): string {
+  const date = crimp.date === undefined ? '' : `, ${isoDate(crimp.date)}`;
+  return `row ${crimp.row}${date}, ${crimp.combination}`;
+}
+
+/** Points with a signal, a sentence each: the picture's text equivalent. */
+export function signalTexts({ limits, points }: ControlChart, unit: LengthUnit): string[] {
+  return points
+    .filter(({ rules }) => rules.length > 0)
+    .map(point => {
+      const words = point.rules.map(rule => `${RULE_WORDS[rule]} (${rule})`).join('; ');
+      return `${limits.chart} ${deviationText(point.value, unit, true)}, ${pointText(point)}: ${words}`;
+    });
+}
+
+/** The limits of a chart in a sentence. */
+export function limitsText({ limits, points }: ControlChart, unit: LengthUnit): string {
+  const [lower, centre, upper] = [limits.lower, limits.centre, limits.upper].map(value => deviationText(value, unit, true));
+  return `${limits.chart}: ${points.length} points, centre ${centre} ${unit}, limits ${lower} and ${upper}.`;
+}
+
+/** What to bear in mind with charts of so few points, or of readings round one crimp. */
+export function chartNotes({ charts, leftOut }: ControlCharts, ofReadings: boolean): string[] {
+  const points = charts[0]!.points.length;
+  const left = leftOut === 1 ? '1 crimp makes no whole subgroup and is' : `${leftOut} crimps make no whole subgroup and are`;
+  return [
+    ...(points < FIRM ? [`Limits from ${points} points are a first guess: ${FIRM} or more make them firm.`] : []),
+    ...(ofReadings
+      ? ['These limits come from readings round one crimp: they show caliper and roundness, and crimps scatter more than that.']
+      : []),
+    ...(leftOut > 0 ? [`${left} on no chart.`] : []),
+  ];
+}
