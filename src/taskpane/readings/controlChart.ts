@@ -7,14 +7,15 @@ import type { JudgedCrimp } from './analyseReadings';
 /** What a point of a chart is: each crimp, so many crimps made one after the other, or the readings round each crimp. */
 export type Subgrouping = 'each' | '2' | '3' | '4' | '5' | 'readings';
 
-export const SUBGROUPINGS: Readonly<Record<Subgrouping, string>> = {
-  each: 'Individuals: one crimp a point',
-  '2': 'Mean and range: 2 crimps in a row',
-  '3': 'Mean and range: 3 crimps in a row',
-  '4': 'Mean and range: 4 crimps in a row',
-  '5': 'Mean and range: 5 crimps in a row',
-  readings: 'Mean and range: the readings of each crimp',
-};
+/** The choices in the order in which they are offered. */
+export const SUBGROUPINGS: readonly (readonly [Subgrouping, string])[] = [
+  ['each', 'Individuals: one crimp a point'],
+  ['2', 'Mean and range: 2 crimps in a row'],
+  ['3', 'Mean and range: 3 crimps in a row'],
+  ['4', 'Mean and range: 4 crimps in a row'],
+  ['5', 'Mean and range: 5 crimps in a row'],
+  ['readings', 'Mean and range: readings of each crimp'],
+];
 
 /** One point, with the run rules that it completes. */
 export interface ChartPoint {

@@ -12,19 +12,28 @@ export function pointText({ crimp }: Pick<ChartPoint, 'crimp'>): string {
   return `row ${crimp.row}${date}, ${crimp.combination}`;
 }
 
+const isRange = ({ limits }: ControlChart) => limits.chart === 'Range' || limits.chart === 'Moving range';
+
+/** A height on a chart: ranges have no sign. */
+function heightText(chart: ControlChart, value: number, unit: LengthUnit): string {
+  const text = deviationText(value, unit, true);
+  return isRange(chart) ? text.replace(/^\+/, '') : text;
+}
+
 /** Points with a signal, a sentence each: the picture's text equivalent. */
-export function signalTexts({ limits, points }: ControlChart, unit: LengthUnit): string[] {
-  return points
+export function signalTexts(chart: ControlChart, unit: LengthUnit): string[] {
+  return chart.points
     .filter(({ rules }) => rules.length > 0)
     .map(point => {
       const words = point.rules.map(rule => `${RULE_WORDS[rule]} (${rule})`).join('; ');
-      return `${limits.chart} ${deviationText(point.value, unit, true)}, ${pointText(point)}: ${words}`;
+      return `${chart.limits.chart} ${heightText(chart, point.value, unit)}, ${pointText(point)}: ${words}`;
     });
 }
 
 /** The limits of a chart in a sentence. */
-export function limitsText({ limits, points }: ControlChart, unit: LengthUnit): string {
-  const [lower, centre, upper] = [limits.lower, limits.centre, limits.upper].map(value => deviationText(value, unit, true));
+export function limitsText(chart: ControlChart, unit: LengthUnit): string {
+  const { limits, points } = chart;
+  const [lower, centre, upper] = [limits.lower, limits.centre, limits.upper].map(value => heightText(chart, value, unit));
   return `${limits.chart}: ${points.length} points, centre ${centre} ${unit}, limits ${lower} and ${upper}.`;
 }
 

@@ -24,7 +24,7 @@ function turnsText({ cause, facts }: MachineReadings, unit: LengthUnit): string 
   const way = offset.isNegative() ? 'looser' : 'tighter';
   if (!perTurn) {
     const amount = sizeText(offset, unit);
-    return `Turn the adjuster so that it crimps ${amount} ${way}; with the change per turn of this machine the turns are worked out.`;
+    return `Turn the adjuster so that it crimps ${amount} ${way}; enter its change per turn (Limits and machine) to get turns.`;
   }
   const turns = calibrationTurns(offset, perTurn.value).abs().toDecimalPlaces(2);
   return `Turn the adjuster ${turns} turns ${way} (${perTurn.value} ${unit} a turn, ${perTurn.from}).`;
@@ -50,7 +50,7 @@ function stepNotes(machine: MachineReadings, unit: LengthUnit): string[] {
   const texts = moves.flatMap(move => ('to' in move ? [`${move.step.value} ${unit} a digit, ${move.step.from}`] : []));
   if (texts.length > 0) return [`Reckoned with ${listText([...new Set(texts)])}.`];
   return moves.some(move => !('refusal' in move))
-    ? ['With dial and change per digit of this machine the next dial is worked out.']
+    ? ['Enter the change per digit (Limits and machine), and dials in the sheet, to get the next dial.']
     : [];
 }
 

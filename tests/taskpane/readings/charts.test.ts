@@ -61,7 +61,7 @@ test('a jump is marked with the rule it completes and the row it stands in', () 
     'Individual −0.010, row 12, Larch: eight in a row on one side (4)',
     'Individual +0.200, row 13, Larch: beyond the limits (1)',
   ]);
-  expect(signalTexts(moving!, 'mm')).toEqual(['Moving range +0.210, row 13, Larch: beyond the limits (1)']);
+  expect(signalTexts(moving!, 'mm')).toEqual(['Moving range 0.210, row 13, Larch: beyond the limits (1)']);
 });
 
 test('mean and range of crimps in a row: what makes no whole subgroup is told', () => {

@@ -84,7 +84,7 @@ describe('the way to turn', () => {
 
   test('the change per turn is not known: the amount is said, no turns are made up', () => {
     expect(textOf(week('Week 40')).details[0]).toMatch(
-      /^Turn the adjuster so that it crimps 0\.\d\d mm tighter; with the change per turn/,
+      /^Turn the adjuster so that it crimps 0\.\d\d mm tighter; enter its change per turn/,
     );
   });
 });

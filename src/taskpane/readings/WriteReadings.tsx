@@ -1,0 +1,63 @@
+import { Button, Caption1, Link, MessageBar, MessageBarBody } from '@fluentui/react-components';
+import { useState } from 'react';
+import type { Workbook } from '../../host/workbook';
+import { today } from '../cuts/useCutPlans';
+import { freeSheetName } from '../sheets/freeSheetName';
+import type { Analysed, ReadyView } from './analysisOf';
+import { readingsSheet } from './readingsSheet';
+
+interface Props {
+  readonly workbook: Workbook;
+  readonly view: ReadyView;
+  readonly analysed: Analysed;
+}
+
+type Outcome = { readonly sheet: string } | { readonly reason: string };
+
+/** Writes the results as a new sheet: values, and in Excel charts of its own. */
+export function WriteReadings({ workbook, view, analysed }: Props) {
+  const [outcome, setOutcome] = useState<Outcome>();
+  const [isBusy, setIsBusy] = useState(false);
+  const write = async () => {
+    setIsBusy(true);
+    try {
+      const sheet = freeSheetName('Readings', await workbook.sheets(), today());
+      const source = [`Sheet ${view.table.sheet}`, view.catalogue?.handle].filter(Boolean).join(', ');
+      await workbook.write(readingsSheet(sheet, analysed, { source, today: today() }));
+      setOutcome({ sheet });
+    } catch (error) {
+      setOutcome({ reason: error instanceof Error ? error.message : String(error) });
+    }
+    setIsBusy(false);
+  };
+  return (
+    <>
+      <div>
+        <Button appearance="primary" disabled={isBusy} onClick={() => void write()}>
+          Write results as a new sheet
+        </Button>
+      </div>
+      <Caption1>
+        {workbook.host === 'excel'
+          ? 'Values, and Excel’s own charts beside them.'
+          : 'Values only: the try-out sheet has no charts of its own; in Excel they are added.'}
+      </Caption1>
+      {outcome && (
+        <MessageBar intent={'sheet' in outcome ? 'success' : 'error'} layout="multiline">
+          <MessageBarBody>
+            {'sheet' in outcome ? (
+              <>
+                Written:{' '}
+                <Link inline onClick={() => void workbook.select({ sheet: outcome.sheet, address: 'A1' })}>
+                  {outcome.sheet}
+                </Link>
+              </>
+            ) : (
+              outcome.reason
+            )}
+          </MessageBarBody>
+        </MessageBar>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,2 @@
+export { controlPlot } from './controlPlot';
+export { stripPlot } from './stripPlot';
