@@ -1,8 +1,18 @@
 /**
- * What kind of mistake it is. `notFound` and `notApproved` become #N/A in a cell, everything else #VALUE!.
+ * What kind of mistake it is. `unsettled`: no answer was found, though there may be one. `notFound` and `notApproved` become #N/A in a cell, everything else #VALUE!.
  */
 export type TradeErrorCode =
-  'blank' | 'notANumber' | 'date' | 'range' | 'unit' | 'shape' | 'choice' | 'impossible' | 'notFound' | 'notApproved';
+  | 'blank'
+  | 'notANumber'
+  | 'date'
+  | 'range'
+  | 'unit'
+  | 'shape'
+  | 'choice'
+  | 'impossible'
+  | 'unsettled'
+  | 'notFound'
+  | 'notApproved';
 
 /** The one error of the trade's arithmetic: which argument, what came, what to do. */
 export class TradeError extends Error {

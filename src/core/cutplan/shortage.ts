@@ -1,20 +1,30 @@
 import { Decimal } from '../units/decimal';
 import { TradeError } from '../tradeError';
 import type { CutPlanProblem } from './cutPlan';
-import { patternOf, type GridProblem } from './gridProblem';
+import { commonDivisor, patternOf, type GridProblem } from './gridProblem';
 import { bestFills } from './knapsack';
 import { residual } from './residual';
+import { solveGrid, type GridState } from './solveGrid';
 import type { Gridded } from './toGrid';
 import { Work } from './work';
 
+/** Pieces of each width that cannot be cut. */
+export interface Shortage {
+  readonly missing: readonly number[];
+  /** True where it is shown that no less hose can be missing. */
+  readonly isLeast: boolean;
+}
+
+const lengthOf = ({ widths }: GridProblem, missing: readonly number[]) =>
+  missing.reduce((sum, count, item) => sum + count * widths[item]!, 0);
+
 /** What stays uncut when the stock is filled one by one in this order, each as full as can be. */
-function leftOver(problem: GridProblem, order: readonly number[], pieceLength: (width: number) => number): number[] {
+function leftOver(problem: GridProblem, order: readonly number[]): number[] {
   const work = new Work(Infinity);
-  const values = problem.widths.map(pieceLength);
   let rest = problem;
   for (const t of order) {
     while (rest.stock[t]!.count > 0) {
-      const fill = bestFills(rest.widths, values, rest.demand, [rest.stock[t]!.capacity], work)[0]!;
+      const fill = bestFills(rest.widths, problem.widths, rest.demand, [rest.stock[t]!.capacity], work, true)[0]!;
       const pattern = patternOf(rest, t, fill.counts);
       if (pattern.width === 0) break;
       const most = Math.min(...pattern.items.map((item, k) => Math.floor(rest.demand[item]! / pattern.counts[k]!)));
@@ -24,18 +34,59 @@ function leftOver(problem: GridProblem, order: readonly number[], pieceLength: (
   return [...rest.demand];
 }
 
+/** The same pieces and stock, where cutting costs nothing, but every piece can be had elsewhere at its length. */
+function withPiecesToBuy({ widths, demand, stock }: GridProblem): GridProblem {
+  const bought = widths.map((width, item) => ({
+    capacity: width,
+    count: demand[item]!,
+    unlimited: true,
+    whole: width,
+    base: Infinity,
+  }));
+  return {
+    widths,
+    demand,
+    stock: [...stock.map(one => ({ ...one, whole: 0, base: Infinity })), ...bought],
+    grain: commonDivisor(widths) || 1,
+  };
+}
+
+/**
+ * The least hose that is missing, with kerf, where the stock is not enough: the cutting problem once more, where pieces can be had
+ * from elsewhere.
+ * @yields often, so that the caller can let others work or stop the search
+ */
+export function* findShortage({ grid, sheet }: Gridded, work: Work): Generator<void, Shortage> {
+  const byLength = grid.stock.map((_, t) => t);
+  const quick = [byLength, [...byLength].reverse()]
+    .map(order => leftOver(grid, order))
+    .reduce((best, one) => (lengthOf(grid, one) < lengthOf(grid, best) ? one : best));
+  const first = grid.stock.length;
+  const places = { pieces: sheet.pieces, stock: [...sheet.stock, ...grid.widths.map((_, item) => first + item)] };
+  const steps = solveGrid(withPiecesToBuy(grid), places, work);
+  let step = steps.next();
+  for (; !step.done; step = steps.next()) yield;
+  const { best, bound }: GridState = step.value;
+  const isQuickBetter = !best || best.loss >= lengthOf(grid, quick);
+  const missing = isQuickBetter ? quick : grid.widths.map(() => 0);
+  if (!isQuickBetter) {
+    for (const { pattern, times } of best.uses) {
+      if (pattern.stock >= first) pattern.items.forEach((item, k) => (missing[item]! += times * pattern.counts[k]!));
+    }
+  }
+  return { missing, isLeast: bound >= lengthOf(grid, missing) };
+}
+
 /**
  * The error that says which lengths are short and by how much.
  * @param isCertain false where it is not shown that no plan exists, only that none was found
  */
-export function shortageError(problem: CutPlanProblem, gridded: Gridded, isCertain: boolean): TradeError {
-  const { grid, pieces, perUnit } = gridded;
-  const kerf = problem.kerf.times(perUnit).ceil().toNumber();
-  const total = (missing: readonly number[]) => missing.reduce((sum, count, item) => sum + count * grid.widths[item]!, 0);
-  const byLength = grid.stock.map((_, t) => t);
-  const missing = [byLength, [...byLength].reverse()]
-    .map(order => leftOver(grid, order, width => width - kerf))
-    .reduce((best, one) => (total(one) < total(best) ? one : best));
+export function shortageError(
+  problem: CutPlanProblem,
+  { grid, pieces, perUnit }: Gridded,
+  { missing, isLeast }: Shortage,
+  isCertain: boolean,
+): TradeError {
   const names = missing.flatMap((count, item) => {
     let left = count;
     return [...pieces[item]!].reverse().flatMap(piece => {
@@ -44,18 +95,22 @@ export function shortageError(problem: CutPlanProblem, gridded: Gridded, isCerta
       return part > 0 ? [`${part} x ${piece.length}`] : [];
     });
   });
-  const length = new Decimal(total(missing)).div(perUnit);
+  if (names.length === 0) {
+    const found = 'no plan was found, though the stock may be enough';
+    return new TradeError('unsettled', 'stock', 'is very tight', `${found}: allow more seconds, or add stock`);
+  }
+  const length = `${new Decimal(lengthOf(grid, missing)).div(perUnit)} ${problem.unit} with kerf are missing`;
   return isCertain
     ? new TradeError(
         'impossible',
         'stock',
         `is short of ${names.join(' + ')}`,
-        `${length} ${problem.unit} with kerf are missing; add stock or cut fewer`,
+        `${isLeast ? '' : 'at most '}${length}; add stock or cut fewer`,
       )
     : new TradeError(
-        'impossible',
+        'unsettled',
         'stock',
         `seems short of ${names.join(' + ')}`,
-        `no plan that cuts everything was found; about ${length} ${problem.unit} with kerf are missing; add stock, or allow more seconds`,
+        `no plan that cuts everything was found; at most ${length}; add stock, or allow more seconds`,
       );
 }

@@ -1,6 +1,6 @@
 import type { CutPlan, CutPlanProblem } from './cutPlan';
 import { fromGrid } from './fromGrid';
-import { shortageError } from './shortage';
+import { findShortage, shortageError } from './shortage';
 import { solveGrid, type GridState } from './solveGrid';
 import { toGrid } from './toGrid';
 import { faultOf } from './verifyCutPlan';
@@ -16,6 +16,8 @@ export interface CutPlanWatch {
 
 const STEPS_PER_SECOND = 400_000;
 const DEFAULT_SECONDS = 3;
+/** Where the stock is not enough, so much work goes into finding what is missing. */
+const SHORTAGE_SECONDS = 1;
 /** The search hands control back this often (milliseconds), so that a page stays alive and can cancel. */
 const SLICE = 30;
 
@@ -46,19 +48,41 @@ function breathe(): Promise<void> | undefined {
  */
 export async function solveCutPlan(problem: CutPlanProblem, watch: CutPlanWatch = {}): Promise<CutPlan> {
   const gridded = toGrid(problem);
+  const { grid, sheet, perUnit } = gridded;
   const seconds = problem.seconds ?? DEFAULT_SECONDS;
+  let shown = '';
+  const show = ({ best, bound }: GridState) => {
+    if (!watch.onProgress || shown === `${best?.loss}:${bound}`) return;
+    shown = `${best?.loss}:${bound}`;
+    watch.onProgress(best && best.loss / perUnit, bound / perUnit);
+  };
   const work = new Work(seconds * STEPS_PER_SECOND);
-  const search = solveGrid(gridded.grid, gridded.sheet, work);
+  const state = await finished(solveGrid(grid, sheet, work), work, seconds, watch, show);
+  if (!state.best) {
+    const extra = Math.min(seconds, SHORTAGE_SECONDS);
+    const more = new Work(extra * STEPS_PER_SECOND);
+    const shortage = await finished(findShortage(gridded, more), more, extra, watch);
+    throw shortageError(problem, gridded, shortage, state.isImpossible);
+  }
+  const plan = fromGrid(problem, gridded, state.best, state.bound);
+  const fault = faultOf(problem, plan);
+  if (fault) throw new Error(`The cutting plan failed its check: ${fault}.`);
+  return plan;
+}
+
+/** Runs a search to its end, in slices; the clock and the signal stop its work. */
+async function finished<Step, Result>(
+  search: Generator<Step, Result>,
+  work: Work,
+  seconds: number,
+  watch: CutPlanWatch,
+  onStep?: (step: Step) => void,
+): Promise<Result> {
   const end = clock() + seconds * 1000;
   let next = clock() + SLICE;
-  let shown = '';
   let step = search.next();
   for (; !step.done; step = search.next()) {
-    const { best, bound } = step.value;
-    if (watch.onProgress && shown !== `${best?.loss}:${bound}`) {
-      shown = `${best?.loss}:${bound}`;
-      watch.onProgress(best && best.loss / gridded.perUnit, bound / gridded.perUnit);
-    }
+    onStep?.(step.value);
     const now = clock();
     if (now >= end || watch.signal?.aborted) work.stopped = true;
     if (now >= next) {
@@ -66,13 +90,5 @@ export async function solveCutPlan(problem: CutPlanProblem, watch: CutPlanWatch 
       next = clock() + SLICE;
     }
   }
-  return finished(problem, gridded, step.value);
-}
-
-function finished(problem: CutPlanProblem, gridded: ReturnType<typeof toGrid>, state: GridState): CutPlan {
-  if (!state.best) throw shortageError(problem, gridded, state.isImpossible);
-  const plan = fromGrid(problem, gridded, state.best, state.bound);
-  const fault = faultOf(problem, plan);
-  if (fault) throw new Error(`The cutting plan failed its check: ${fault}.`);
-  return plan;
+  return step.value;
 }

@@ -20,9 +20,9 @@ export function buySentence({ buy, job, reelLength }: HosePlan, unit: LengthUnit
   if (!buy && reelLength) return `No number of reels of ${lengthText(reelLength, unit)} ${unit} was found to be enough.`;
   if (!buy) return `How much to buy is not known: give the reel length of ${job.hose} in the sheet Hoses (column Reel length).`;
   const reels = `${buy.reels} ${buy.reels === 1 ? 'reel' : 'reels'} of ${lengthText(buy.reelLength, unit)} ${unit}`;
-  return buy.isLeast
-    ? `Buy ${reels}: with one less there is not enough hose.`
-    : `Buy ${reels}: fewer were not found to be enough.`;
+  if (buy.reels === buy.atLeast) return `Buy ${reels}: the least that is enough.`;
+  const more = buy.reels - buy.atLeast;
+  return `Buy ${reels}: enough, and at most ${more === 1 ? 'one' : more} more than needed.`;
 }
 
 /** One hose in one sentence, for the head of the cut list. */

@@ -8,8 +8,8 @@ import type { PlanSolver } from './planSolver';
 export interface ReelsToBuy {
   readonly reelLength: Decimal;
   readonly reels: number;
-  /** True where one reel fewer cannot be enough: there is less hose then than has to be cut. */
-  readonly isLeast: boolean;
+  /** With fewer than this it is shown that not everything can be cut; equal to `reels` where these are the least. */
+  readonly atLeast: number;
 }
 
 /** A search step of the solver spends this many seconds at most. */
@@ -27,8 +27,8 @@ function leastByLength({ pieces, stock, kerf, squaring }: CutPlanProblem, reelLe
 }
 
 /**
- * The fewest new reels that, with the rack, are enough.
- * @returns undefined where a piece is longer than a new reel, or the search was ended
+ * The fewest new reels that, with the rack, are enough. One more reel never hurts, so the number is found by doubling and halving.
+ * @returns undefined where a piece is longer than a new reel and every reel of the rack, or the search was ended
  */
 export async function reelsToBuy(
   problem: CutPlanProblem,
@@ -38,16 +38,31 @@ export async function reelsToBuy(
 ): Promise<ReelsToBuy | undefined> {
   const longest = Decimal.max(0, ...problem.stock.filter(one => one.quantity !== 0).map(one => one.length), reelLength);
   if (problem.pieces.some(piece => piece.length.plus(problem.squaring ?? 0).gt(longest))) return undefined;
-  const least = leastByLength(problem, reelLength);
-  const most = least + problem.pieces.reduce((sum, piece) => sum + piece.quantity, 0);
-  for (let reels = least; reels <= most && !watch?.signal?.aborted; reels++) {
+  let atLeast = leastByLength(problem, reelLength);
+  const isEnough = async (reels: number): Promise<boolean> => {
     const stock = [...problem.stock, { length: reelLength, quantity: reels }];
     try {
       await solve({ ...problem, stock, seconds: SECONDS }, { signal: watch?.signal });
-      return { reelLength, reels, isLeast: reels === least };
+      return true;
     } catch (error) {
       if (!(error instanceof TradeError)) throw error;
+      if (error.code === 'impossible') atLeast = Math.max(atLeast, reels + 1);
+      return false;
     }
+  };
+  const most = atLeast + problem.pieces.reduce((sum, piece) => sum + piece.quantity, 0);
+  let tooFew = atLeast - 1;
+  let enough = Infinity;
+  for (let step = 1; enough === Infinity && !watch?.signal?.aborted; step *= 2) {
+    const reels = Math.min(tooFew + step, most);
+    if (await isEnough(reels)) enough = reels;
+    else if (reels === most) return undefined;
+    else tooFew = reels;
   }
-  return undefined;
+  while (enough - tooFew > 1 && !watch?.signal?.aborted) {
+    const reels = Math.floor((tooFew + enough) / 2);
+    if (await isEnough(reels)) enough = reels;
+    else tooFew = reels;
+  }
+  return enough === Infinity ? undefined : { reelLength, reels: enough, atLeast: Math.min(atLeast, enough) };
 }

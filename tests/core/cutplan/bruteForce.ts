@@ -37,7 +37,23 @@ export function smallCase(seed: number): SmallCase {
 }
 
 /** Least loss by trying every way to share the pieces out; Infinity where the stock is not enough. */
-export function leastLoss({ pieces, stock, kerf, squaring, keep }: SmallCase): number {
+export function leastLoss(small: SmallCase): number {
+  const all = leastLosses(small);
+  return all[all.length - 1]!;
+}
+
+/** Least length that stays uncut, with its kerfs. */
+export function leastMissing(small: SmallCase): number {
+  const { pieces, kerf } = small;
+  return leastLosses(small).reduce((least, loss, cut) => {
+    if (loss === Infinity) return least;
+    const missing = pieces.reduce((sum, piece, k) => (cut & (1 << k) ? sum : sum + piece + kerf), 0);
+    return Math.min(least, missing);
+  }, Infinity);
+}
+
+/** Least loss for every set of pieces (bit k = piece k). */
+function leastLosses({ pieces, stock, kerf, squaring, keep }: SmallCase): Float64Array {
   const n = pieces.length;
   const all = (1 << n) - 1;
   const sum = new Float64Array(all + 1);
@@ -71,5 +87,5 @@ export function leastLoss({ pieces, stock, kerf, squaring, keep }: SmallCase): n
       best = next;
     }
   }
-  return best[all]!;
+  return best;
 }

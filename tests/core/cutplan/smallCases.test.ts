@@ -1,28 +1,11 @@
-import type { CutPlanProblem } from '../../../src/core/cutplan/cutPlan';
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import { TradeError } from '../../../src/core/tradeError';
-import { Decimal } from '../../../src/core/units/decimal';
-import { leastLoss, smallCase, type SmallCase } from './bruteForce';
+import { leastLoss, smallCase } from './bruteForce';
+import { problemOf } from './smallProblem';
 
 /** `npm run bench` runs all 3,000; the quick share runs with the tests. */
 const CASES = Number(process.env.SMALL_CASES ?? 300);
 const BLOCK = 50;
-
-const tenths = (steps: number) => new Decimal(steps).div(10);
-
-function problemOf(small: SmallCase): CutPlanProblem {
-  return {
-    pieces: small.pieces.map(length => ({ length: tenths(length), quantity: 1 })),
-    stock: small.stock.map(({ length, count }) => ({
-      length: tenths(length),
-      quantity: Number.isFinite(count) ? count : undefined,
-    })),
-    kerf: tenths(small.kerf),
-    squaring: tenths(small.squaring),
-    keep: small.keep === undefined ? undefined : tenths(small.keep),
-    unit: 'mm',
-  };
-}
 
 test.each(Array.from({ length: Math.ceil(CASES / BLOCK) }, (_, block) => block * BLOCK))(
   'random cases from %i on lose what brute force finds',

@@ -1,12 +1,15 @@
 import fc from 'fast-check';
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
+import { TradeError } from '../../../src/core/tradeError';
 import { Decimal } from '../../../src/core/units/decimal';
 import type { CutLine } from '../../../src/taskpane/cuts/cutLine';
 import type { CutSettings } from '../../../src/taskpane/cuts/cutSettings';
 import { firstFit, piecesOf } from '../../../src/taskpane/cuts/firstFit';
 import { hoseJobs } from '../../../src/taskpane/cuts/hoseJob';
-import { planHose } from '../../../src/taskpane/cuts/planHose';
+import { planHose, type HosePlan } from '../../../src/taskpane/cuts/planHose';
 import type { PlanSolver } from '../../../src/taskpane/cuts/planSolver';
+import { buySentence } from '../../../src/taskpane/cuts/planText';
+import { reelsToBuy } from '../../../src/taskpane/cuts/reelsToBuy';
 import type { RackRow } from '../../../src/taskpane/cuts/rack';
 
 const d = (value: number) => new Decimal(value);
@@ -119,13 +122,27 @@ test('not enough stock: says which lengths, and how many reels to buy at least',
   const [job] = hoseJobs([line(1, 4000, 6)], [reel(1, 9000)], settings, today);
   const result = await planHose(job!, settings, d(10_000), solveCutPlan);
   expect(result.shortage).toMatch(/short of 4 x 4000/);
-  expect(result.buy).toEqual({ reelLength: d(10_000), reels: 2, isLeast: true });
+  expect(result.buy).toEqual({ reelLength: d(10_000), reels: 2, atLeast: 2 });
 });
 
 test('pieces that fill no reel well need more reels than their length alone says', async () => {
   const [job] = hoseJobs([line(1, 6000, 3)], [], settings, today);
   const result = await planHose(job!, settings, d(10_000), solveCutPlan);
-  expect(result.buy).toMatchObject({ reels: 3, isLeast: false });
+  expect(result.buy).toMatchObject({ reels: 3, atLeast: 3 });
+});
+
+test('says how far the number of reels may be from the least where that is not shown', async () => {
+  const cannotTell: PlanSolver = async (problem, watch) => {
+    const reels = problem.stock[problem.stock.length - 1]!.quantity!;
+    if (reels < 7) throw new TradeError('unsettled', 'stock', 'seems short', 'nothing was found');
+    return solveCutPlan(problem, watch);
+  };
+  const [job] = hoseJobs([line(1, 4000, 10)], [], settings, today);
+  const buy = await reelsToBuy(job!.problem, d(10_000), cannotTell);
+  expect(buy).toEqual({ reelLength: d(10_000), reels: 7, atLeast: 5 });
+  expect(buySentence({ buy, job, reelLength: d(10_000) } as unknown as HosePlan, 'mm')).toBe(
+    'Buy 7 reels of 10000 mm: enough, and at most 2 more than needed.',
+  );
 });
 
 test('a piece longer than a new reel: nothing to buy would help', async () => {
