@@ -1,16 +1,17 @@
 import type { CutPlanProblem } from '../../core/cutplan/cutPlan';
 import { hoseKey, type CutLine } from './cutLine';
 import type { CutSettings } from './cutSettings';
-import { oldestThatServe } from './oldestFirst';
 import { monthsBetween, rackOf, type RackRow } from './rack';
 
 /** Everything to cut from one hose, and what there is to cut it from. */
 export interface HoseJob {
   readonly hose: string;
   readonly lines: readonly CutLine[];
-  /** Rows of the rack that may be used, in rack order, or oldest first where that is asked for. */
+  /** Rows of the rack that may be used, in rack order; once planned oldest first, the oldest that serve. */
   readonly rack: readonly RackRow[];
   readonly problem: CutPlanProblem;
+  /** The day of planning, as `2026-10-05`, for the age of the hose. */
+  readonly today: string;
   /** Sentences about the hose's age. */
   readonly warnings: readonly string[];
 }
@@ -40,6 +41,16 @@ function ageWarnings(rack: readonly RackRow[], settings: CutSettings, today: str
   ];
 }
 
+/** The job with only these rows of the rack. */
+export function withRack(
+  job: Pick<HoseJob, 'hose' | 'lines' | 'today'>,
+  rack: readonly RackRow[],
+  settings: CutSettings,
+): HoseJob {
+  const { hose, lines, today } = job;
+  return { hose, lines, today, rack, problem: problemOf(lines, rack, settings), warnings: ageWarnings(rack, settings, today) };
+}
+
 /**
  * The lines by hose, in order of first appearance, each with its part of the rack.
  * @param today as `2026-10-05`, for the age of the hose
@@ -57,14 +68,7 @@ export function hoseJobs(
     else groups.set(hoseKey(line.hose), [line]);
   }
   return [...groups.values()].map(group => {
-    const all = rackOf(rack, group[0]!.hose);
-    const usable = settings.isOldestFirst ? oldestThatServe(group, all, settings) : all;
-    return {
-      hose: group[0]!.hose,
-      lines: group,
-      rack: usable,
-      problem: problemOf(group, usable, settings),
-      warnings: ageWarnings(usable, settings, today),
-    };
+    const { hose } = group[0]!;
+    return withRack({ hose, lines: group, today }, rackOf(rack, hose), settings);
   });
 }

@@ -5,7 +5,8 @@ import type { Decimal } from '../../core/units/decimal';
 import type { CutSettings } from './cutSettings';
 import { cutTotals, type CutTotals } from './cutTotals';
 import { firstFit, piecesOf } from './firstFit';
-import type { HoseJob } from './hoseJob';
+import { withRack, type HoseJob } from './hoseJob';
+import { oldestThatServe } from './oldestFirst';
 import { filledReels, plannedReels, type PlannedReel } from './plannedReel';
 import type { PlanSolver } from './planSolver';
 import { reelsToBuy, type ReelsToBuy } from './reelsToBuy';
@@ -36,12 +37,13 @@ function sheetOrder(job: HoseJob, settings: CutSettings): CutTotals | undefined 
  * @param reelLength length of a new reel of this hose, where it is known
  */
 export async function planHose(
-  job: HoseJob,
+  whole: HoseJob,
   settings: CutSettings,
   reelLength: Decimal | undefined,
   solve: PlanSolver,
   watch?: CutPlanWatch,
 ): Promise<HosePlan> {
+  const job = settings.isOldestFirst ? withRack(whole, await oldestThatServe(whole, settings, solve, watch), settings) : whole;
   const none = { job, plan: undefined, reels: [], totals: undefined, inSheetOrder: undefined, reelLength };
   try {
     const plan = await solve(job.problem, watch);

@@ -156,8 +156,17 @@ test('oldest first plans from the oldest pieces that just serve', async () => {
   const rack = [reel(1, 10_000, 1, '2026-05-01'), reel(2, 10_000, 1, '2023-01-01'), reel(3, 10_000, 1, '2024-01-01')];
   const oldest = { ...settings, isOldestFirst: true };
   const [job] = hoseJobs([line(1, 4000, 4)], rack, oldest, today);
-  expect(job!.rack.map(row => row.row)).toEqual([2, 3]);
-  expect((await planHose(job!, oldest, undefined, solveCutPlan)).reels.map(one => one.rack.row)).toEqual([2, 3]);
+  const planned = await planHose(job!, oldest, undefined, solveCutPlan);
+  expect(planned.job.rack.map(row => row.row)).toEqual([2, 3]);
+  expect(planned.reels.map(one => one.rack.row)).toEqual([2, 3]);
+});
+
+test('oldest first takes no younger reel where first fit alone would (two old reels, filled to the end, by hand)', async () => {
+  const rack = [reel(1, 1000, 1, '2026-01-01'), reel(2, 1000, 1, '2023-01-01'), reel(3, 1000, 1, '2024-01-01')];
+  const exact = { ...settings, kerf: d(0), squaring: undefined, keep: undefined, isOldestFirst: true };
+  // Longest first puts 400 + 400 on one reel; only 400 + 300 + 300 on each cuts everything from two.
+  const [job] = hoseJobs([line(1, 400, 2), line(2, 300, 4)], rack, exact, today);
+  expect((await planHose(job!, exact, undefined, solveCutPlan)).job.rack.map(row => row.row)).toEqual([2, 3]);
 });
 
 test('equal lengths are taken oldest first even without that option', async () => {
