@@ -46,7 +46,7 @@ function wanted({ plan, buy, reelLength, shortage }: HosePlan, { settings, rack 
   if (!reelLength) return { reels: undefined, note: 'reel length not known: by length' };
   const reel = `${lengthText(reelLength, settings.unit)} ${settings.unit}`;
   if (!buy) return { reels: undefined, note: `no number of reels of ${reel} was found to be enough: by length (${shortage})` };
-  const proof = buy.isLeast ? 'with one less there is not enough hose' : 'fewer were not found to be enough';
+  const proof = buy.reels === buy.atLeast ? 'the least that is enough' : `at least ${buy.atLeast} are needed`;
   return { reels: buy.reels, note: `cut plan, ${from}: ${proof}` };
 }
 
