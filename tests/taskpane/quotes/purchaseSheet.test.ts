@@ -132,7 +132,7 @@ describe('by a cut plan', () => {
     expect([get('Rowan DN 19', 'To buy (reels, packs)'), get('Rowan DN 19', 'Amount')]).toEqual([0, 0]);
     expect(get('Rowan DN 19', 'Note')).toBe('cut plan: the rack is enough');
     expect(get('Larch DN 16', 'To buy (reels, packs)')).toBe(1);
-    expect(get('Larch DN 16', 'Note')).toMatch(/cut plan, with the rack: with one less there is not enough hose/);
+    expect(get('Larch DN 16', 'Note')).toMatch(/cut plan, with the rack: the least that is enough/);
   });
 
   it('settings in another unit than the catalogue’s are refused', async () => {
