@@ -33,10 +33,9 @@ export function StatusLine({ spreadsheet, busy, notes }: StatusLineProps) {
           <span className="unseen">{cell && spoken(cell)}</span>
         )}
       </div>
+      {!wrong && notes.length > 0 && <span className="note">{notes.join(' ')}</span>}
       {!wrong && (
-        <span className="hint">
-          {notes[0] ?? 'Select or point at a cell that shows an error to read what is wrong and what to do.'}
-        </span>
+        <span className="hint">Select or point at a cell that shows an error to read what is wrong and what to do.</span>
       )}
       <span className="busy" role="status">
         {busy}

@@ -2,6 +2,7 @@ import type { IWorkbookData } from '@univerjs/core';
 import type { Workbook } from 'exceljs';
 import { loadExcelJs } from './excelJs';
 import { definedNameResources } from './definedNames';
+import { hiddenPartNotes } from './hiddenPartNotes';
 import { readSheet } from './readSheet';
 import { StyleTable } from './styleTable';
 import { checkFileStart, UnreadableFile } from './unreadableFile';
@@ -71,7 +72,7 @@ export async function readXlsx(bytes: Uint8Array, name = 'The file'): Promise<Op
     sheets: Object.fromEntries(sheets.map(sheet => [sheet.data.id!, sheet.data])),
     resources: definedNameResources(workbook),
   };
-  const notes =
+  const slow =
     formulas > MANY_FORMULAS ? [`${formulas.toLocaleString('en')} formulas: calculating them takes a while here.`] : [];
-  return { data, cells, notes };
+  return { data, cells, notes: [...slow, ...hiddenPartNotes(bytes, workbook)] };
 }

@@ -1,7 +1,15 @@
-import { strToU8, zipSync } from 'fflate';
+import { strToU8, unzipSync, zipSync } from 'fflate';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
 import { UnreadableFile } from '../../../src/preview/xlsx/unreadableFile';
 import { workshopFile } from '../workshopFile';
+
+/** Start of a compound file and a directory entry of that name, in UTF-16. */
+function compoundFile(stream: string): Uint8Array {
+  const bytes = new Uint8Array(1024);
+  bytes.set([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1]);
+  bytes.set(Buffer.from(stream, 'utf16le'), 512);
+  return bytes;
+}
 
 describe('files that cannot be opened', () => {
   const cut = async () => (await workshopFile()).slice(0, 3000);
@@ -10,11 +18,9 @@ describe('files that cannot be opened', () => {
   it.each([
     ['an empty file', async () => new Uint8Array(), 'jobs.xlsx is empty.'],
     ['text', async () => strToU8('overall;cut-off'), 'is not an .xlsx workbook'],
-    [
-      'an old or protected workbook',
-      async () => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1]),
-      'old .xls workbook or protected',
-    ],
+    // MS-CFB 2.2: how a compound file starts; MS-OFFCRYPTO 2.3.4.4: the stream of an encrypted workbook.
+    ['an old workbook', async () => compoundFile('Workbook'), 'jobs.xlsx is an old .xls workbook. Save it as .xlsx'],
+    ['a protected workbook', async () => compoundFile('EncryptedPackage'), 'jobs.xlsx is protected by a password'],
     ['a file cut short', cut, 'could not be read: it is damaged'],
     ['some other zip file', async () => zipSync({ 'readme.txt': strToU8('hello') }), /could not be read|holds no worksheet/],
     ['a sheet with 150,000 rows', farCell, 'sheet Jobs has 150,000 rows'],
@@ -22,6 +28,45 @@ describe('files that cannot be opened', () => {
     const reading = readXlsx(await file(), 'jobs.xlsx');
     await expect(reading).rejects.toThrow(UnreadableFile);
     await expect(reading).rejects.toThrow(sentence);
+  });
+});
+
+it('a text file is told as such, and where tables of parts go', async () => {
+  await expect(readXlsx(strToU8('overall;cut-off'), 'jobs.CSV')).rejects.toThrow('jobs.CSV is a text file. Open it in your');
+});
+
+describe('what the page does not show is said when a file is opened', () => {
+  const notesOf = async (change: Parameters<typeof workshopFile>[0], parts: Record<string, string> = {}) => {
+    const file = unzipSync(await workshopFile(change));
+    return (await readXlsx(zipSync({ ...file, ...mapValues(parts, strToU8) }))).notes;
+  };
+  const mapValues = <T, U>(record: Record<string, T>, change: (value: T) => U) =>
+    Object.fromEntries(Object.entries(record).map(([key, value]) => [key, change(value)]));
+
+  it('says nothing of a file that is shown whole', async () => expect(await notesOf(() => {})).toEqual([]));
+
+  it('counts what would be lost in a saved file', async () => {
+    const notes = await notesOf(
+      workbook => {
+        const other = workbook.addWorksheet('Other');
+        other.addTable({ name: 'Reels', ref: 'A1', columns: [{ name: 'Hose' }], rows: [['Alder DN 25']] });
+        other.getCell('D1').note = 'invented';
+        const picture = workbook.addImage({ base64: 'iVBORw0KGgo=', extension: 'png' });
+        other.addImage(picture, 'E1:F2');
+      },
+      { 'xl/charts/chart1.xml': '<c/>', 'xl/charts/chart2.xml': '<c/>', 'xl/charts/style1.xml': '<c/>' },
+    );
+    expect(notes).toEqual([
+      'Not shown here, and lost in a file saved from here: 2 charts, 1 Excel table, 1 picture and the notes or comments of a sheet. Keep the original.',
+    ]);
+  });
+
+  it('says that conditional formats are kept but not drawn', async () => {
+    const rule = { type: 'cellIs', operator: 'equal', formulae: ['"TIGHT"'], priority: 1, style: { font: { bold: true } } };
+    const notes = await notesOf(workbook =>
+      workbook.getWorksheet('Jobs')!.addConditionalFormatting({ ref: 'D2:D9', rules: [rule as never] }),
+    );
+    expect(notes).toEqual(['Conditional formats are kept for the file, but not drawn here.']);
   });
 });
 
