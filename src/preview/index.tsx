@@ -1,5 +1,6 @@
 import { createRoot } from 'react-dom/client';
 import { App } from './page/App';
+import { regionKeys } from './page/regionKeys';
 import './preview.css';
 
 // The sheet is drawn on a canvas, which does not wait for fonts by itself.
@@ -8,5 +9,6 @@ void Promise.all([document.fonts.load('11pt Calibri'), document.fonts.load('bold
   .then(start);
 
 function start() {
+  regionKeys();
   createRoot(document.getElementById('page')!).render(<App />);
 }

@@ -1,0 +1,41 @@
+/** Parts of the page in the order they stand in, with what takes the keyboard there: the first of these that is found. */
+const REGIONS: readonly (readonly [region: string, takers: readonly string[]])[] = [
+  ['.top', ['button:enabled', 'select:enabled']],
+  ['.problem', ['button:enabled']],
+  ['.tour', ['button:enabled']],
+  // The spreadsheet library types through an editor that is always there; it has this id in 0.25.1.
+  ['.sheet', ['#__editor___INTERNAL_EDITOR__DOCS_NORMAL']],
+  ['.dock', ['[role=tab][aria-selected=true]', 'button:enabled']],
+];
+
+function taker(region: Element, takers: readonly string[]): HTMLElement | undefined {
+  for (const selector of takers) {
+    const found = region.querySelector<HTMLElement>(selector);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/**
+ * F6 and Shift+F6 carry the keyboard from one part of the page to the next, as in Excel: the sheet keeps Tab for itself, so there is no other
+ * way out of it.
+ * @returns how to stop that
+ */
+export function regionKeys(): () => void {
+  const pressed = (event: KeyboardEvent) => {
+    if (event.key !== 'F6' || event.altKey || event.ctrlKey || event.metaKey) return;
+    const regions = REGIONS.flatMap(([selector, takers]) => {
+      const region = document.querySelector(selector);
+      const element = region && taker(region, takers);
+      return region && element ? [{ region, element }] : [];
+    });
+    if (regions.length === 0) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    const here = regions.findIndex(({ region }) => region.contains(document.activeElement));
+    const step = event.shiftKey ? regions.length - 1 : 1;
+    regions[(Math.max(here, 0) + step) % regions.length]!.element.focus();
+  };
+  window.addEventListener('keydown', pressed, true);
+  return () => window.removeEventListener('keydown', pressed, true);
+}
