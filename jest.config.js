@@ -1,11 +1,16 @@
 /** Packages that come as ES modules only. */
 const esModules = [
+  '@observablehq',
   '@stdlib-esm',
   'cjk-regex',
   'collapse-white-space',
+  'd3(-[a-z-]+)?',
+  'delaunator',
   'flatbush',
   'flatqueue',
   'franc-min',
+  'internmap',
+  'isoformat',
   'kdbush',
   'lodash-es',
   'n-gram',
@@ -13,6 +18,7 @@ const esModules = [
   'quickselect',
   'rbush',
   'regexp-util',
+  'robust-predicates',
   'trigram-utils',
   'unicode-regex',
 ];
@@ -25,7 +31,7 @@ export default {
   roots: ['<rootDir>/tests'],
   testMatch: ['**/*.test.ts', '**/*.test.tsx'],
   transform: {
-    '^.+\\.(t|j)sx?$': ['@swc/jest', { jsc: { target: 'es2022', transform: { react: { runtime: 'automatic' } } } }],
+    '^.+\\.(mjs|[tj]sx?)$': ['@swc/jest', { jsc: { target: 'es2022', transform: { react: { runtime: 'automatic' } } } }],
   },
   transformIgnorePatterns: [`/node_modules/(?!(${esModules.join('|')})/)`],
   moduleNameMapper: { '\\.css$': '<rootDir>/tests/emptyStyle.cjs' },

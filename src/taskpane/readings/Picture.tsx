@@ -37,7 +37,7 @@ export function Picture({ draw, label }: Props) {
   const styles = useStyles();
   const frame = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(0);
-  const [failed, setFailed] = useState(false);
+  const [failed, setFailed] = useState<Props['draw']>();
 
   useEffect(() => {
     const element = frame.current;
@@ -59,10 +59,9 @@ export function Picture({ draw, label }: Props) {
         const drawn = draw(plots, width);
         drawn.setAttribute('aria-hidden', 'true');
         frame.current?.replaceChildren(drawn);
-        setFailed(false);
       })
       .catch(() => {
-        if (!isGone) setFailed(true);
+        if (!isGone) setFailed(() => draw);
       });
     return () => {
       isGone = true;
@@ -72,7 +71,7 @@ export function Picture({ draw, label }: Props) {
   return (
     <>
       <div ref={frame} className={styles.frame} role="img" aria-label={label} />
-      {failed && <Caption1>The picture cannot be drawn here; the text says the same.</Caption1>}
+      {failed === draw && <Caption1>The picture cannot be drawn here; the text says the same.</Caption1>}
     </>
   );
 }

@@ -1,0 +1,137 @@
+import { mkdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { launch } from './launch';
+import { readXlsx } from './readSaved';
+import { serveDist } from './serveDist';
+
+const ARTIFACTS = join(__dirname, '../../artifacts');
+const BOOK = join(__dirname, '../../samples/measurement-book.xlsx');
+const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveDist>>;
+let page: Page;
+const complaints: string[] = [];
+
+const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 60_000 });
+const pane = () => page.getByRole('complementary', { name: 'Task pane' });
+const crimps = () => pane().getByRole('region', { name: 'All crimps' });
+const week = (name: string) => page.getByText(name, { exact: true }).first().click();
+
+beforeAll(async () => {
+  mkdirSync(ARTIFACTS, { recursive: true });
+  server = await serveDist();
+  browser = await launch();
+  page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+  page.on('pageerror', error => complaints.push(error.message));
+  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
+  await page.goto(`${server.url}preview.html`);
+  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 60_000 });
+  await idle();
+  await page.setInputFiles('input[type=file]', { name: 'book.xlsx', mimeType: XLSX, buffer: readFileSync(BOOK) });
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+  await idle();
+  await pane().getByRole('tab', { name: 'Readings', exact: true }).click();
+}, 120_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+describe('panel Readings on the measurement book in the try-out page', () => {
+  it.each([
+    ['Week 38', /Machine and settings are in order/],
+    ['Week 39', /Only Larch DN 16 with 24° cone is off, 0\.17 mm large: change its dial from 431/],
+    ['Week 40', /All combinations crimp 0\.10 mm large: recalibrate/],
+    [
+      'Week 41',
+      /The whole machine crimps 0\.10 mm small: recalibrate\. Rowan DN 19 with split flange is 0\.19 mm large of its own/,
+    ],
+    ['Week 42', /Not enough crimps yet: measure one more combination/],
+  ])(
+    'names what was planted in %s',
+    async (sheet, finding) => {
+      await week(sheet);
+      await pane()
+        .getByText(new RegExp(`crimps read from sheet ${sheet}`))
+        .waitFor({ timeout: 20_000 });
+      await crimps().getByText(finding).waitFor({ timeout: 10_000 });
+    },
+    40_000,
+  );
+
+  it('draws every crimp in a picture that a pane of 320 points holds, in light, dark and high contrast', async () => {
+    await week('Week 41');
+    await pane().getByText('crimps read from sheet Week 41').waitFor({ timeout: 20_000 });
+    const picture = crimps().getByRole('img', { name: /Deviations of 30 crimps of 5 combinations/ });
+    await picture.locator('svg').waitFor({ timeout: 20_000 });
+    expect(await picture.locator('svg title').count()).toBe(30);
+    const narrow = (width: string) =>
+      pane()
+        .locator('main')
+        .evaluate((main, wide) => void (main.style.width = wide), width);
+    await narrow('320px');
+    await page.waitForTimeout(300);
+    const overflow = await pane()
+      .locator('main')
+      .evaluate(main => main.scrollWidth - main.clientWidth);
+    const width = await picture.locator('svg').evaluate(svg => svg.getBoundingClientRect().width);
+    expect(overflow).toBeLessThanOrEqual(0);
+    expect(width).toBeLessThanOrEqual(320);
+    for (const [name, media] of [
+      ['light', { colorScheme: 'light', forcedColors: 'none' }],
+      ['dark', { colorScheme: 'dark', forcedColors: 'none' }],
+      ['contrast', { colorScheme: 'light', forcedColors: 'active' }],
+    ] as const) {
+      await page.emulateMedia(media);
+      await picture.scrollIntoViewIfNeeded();
+      await page.screenshot({ path: join(ARTIFACTS, `readings-${name}.png`) });
+      const [ink, back] = await picture.evaluate(frame => {
+        const style = getComputedStyle(frame.querySelector('svg text')!);
+        let element: Element | null = frame;
+        while (element && /rgba?\(0, 0, 0, 0\)|transparent/.test(getComputedStyle(element).backgroundColor))
+          element = element.parentElement;
+        return [style.fill, element ? getComputedStyle(element).backgroundColor : 'rgb(255, 255, 255)'];
+      });
+      const light = (color: string) => (color.match(/\d+/g) ?? []).slice(0, 3).reduce((sum, part) => sum + Number(part), 0) / 3;
+      expect([name, Math.abs(light(ink!) - light(back!)) > 120]).toEqual([name, true]);
+    }
+    await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
+    await narrow('');
+  }, 40_000);
+
+  it('works out the next dial and the turns from what is entered, and writes a sheet of values', async () => {
+    await pane().getByRole('button', { name: 'Limits and machine' }).click();
+    await pane()
+      .getByLabel(/^Change per digit/)
+      .fill('0.016');
+    await pane()
+      .getByLabel(/^Change per turn/)
+      .fill('0.44');
+    await crimps()
+      .getByText(/set its dial from 468 to 480, crimp one trial piece and measure/)
+      .waitFor();
+    await crimps()
+      .getByText(/Turn the adjuster 0\.2\d turns looser/)
+      .waitFor();
+    await pane().getByText('Values only: the try-out sheet has no charts of its own; in Excel they are added.').waitFor();
+    await pane().getByRole('button', { name: 'Write results as a new sheet' }).click();
+    await pane().getByRole('button', { name: 'Readings', exact: true }).click();
+    await page.screenshot({ path: join(ARTIFACTS, 'readings-sheet.png') });
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as .xlsx' }).click(),
+    ]);
+    const book = await readXlsx(await download.createReadStream());
+    const written = book.getWorksheet('Readings')!;
+    expect(written.getCell('A1').value).toBe('Readings: machine or setting');
+    const texts: string[] = [];
+    written.eachRow(row => row.eachCell(cell => void texts.push(String(cell.value))));
+    expect(texts.filter(text => text === 'OWN SETTING')).toHaveLength(1);
+    expect(texts.some(text => text.startsWith('The whole machine crimps 0.10 mm small'))).toBe(true);
+  }, 40_000);
+
+  it('complained about nothing', () => expect(complaints).toEqual([]));
+});
