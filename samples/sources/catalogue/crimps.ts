@@ -28,15 +28,16 @@ function ofEndForm({ form, angle }: SampleFitting): { diameter: number; digits: 
 /** Invented: dial of the gate machine in digits. */
 const dialFor = (crimpMm: number) => Math.round(300 + 4.1 * crimpMm);
 
-function row(hose: SampleHose, fitting: SampleFitting) {
+/** A row for a coupling, or for all couplings that a pattern names; those crimp like `like`. */
+function row(hose: SampleHose, like: SampleFitting, named = like.name) {
   const { size, family } = hose;
-  const added = ofEndForm(fitting);
+  const added = ofEndForm(like);
   const crimpMm = toStep(hose.crimpMm + added.diameter, 0.05);
   const depth = insertionMm(size);
   const skived = family === 'Rowan' && size >= 31;
   return [
     hose.name,
-    fitting.name,
+    named,
     ferruleName(family, size),
     dieFor(crimpMm).name,
     dialFor(hose.crimpMm) + added.digits,
@@ -51,7 +52,21 @@ function row(hose: SampleHose, fitting: SampleFitting) {
   ];
 }
 
-/** One row for every hose with every coupling of its family and size. */
+/** End forms whose couplings crimp alike, so that one row with a pattern covers them; some are covered by it alone. */
+const COVERED_BY_PATTERN: readonly string[] = ['24° cone', 'split flange', 'O-ring face seal', '37° flare swivel'];
+const byPatternAlone = ({ form, angle, size }: SampleFitting) => form.endForm === '24° cone' && angle === 45 && size >= 19;
+
+function rowsOf(hose: SampleHose) {
+  const own = sampleFittings.filter(({ family, size }) => family === hose.family && size === hose.size);
+  const exact = own.filter(fitting => !byPatternAlone(fitting)).map(fitting => row(hose, fitting));
+  const patterns = COVERED_BY_PATTERN.flatMap(endForm => {
+    const straight = own.find(({ form, angle }) => form.endForm === endForm && angle === 0);
+    return straight ? [row(hose, straight, `${hose.family} ${endForm}*`)] : [];
+  });
+  return [...exact, ...patterns];
+}
+
+/** A row for a hose with each coupling of its family and size, or with a pattern that names several. */
 export const crimpsTable: SampleTable = {
   name: 'Crimps',
   headings: [
@@ -69,7 +84,5 @@ export const crimpsTable: SampleTable = {
     'Insertion depth (mm)',
     'Note',
   ],
-  rows: sampleHoses.flatMap(hose =>
-    sampleFittings.filter(({ family, size }) => family === hose.family && size === hose.size).map(fitting => row(hose, fitting)),
-  ),
+  rows: sampleHoses.flatMap(rowsOf),
 };

@@ -10,7 +10,7 @@ export interface SampleTable {
 }
 
 /** Mark of every row that somebody could crimp from. */
-export const NEVER_CRIMP = 'invented: never crimp from this';
+export const NEVER_CRIMP = 'invented: never crimp from these';
 
 /** Rounds to a multiple of a step, without binary noise. */
 export function toStep(value: number, step: number): number {

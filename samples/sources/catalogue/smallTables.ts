@@ -36,6 +36,7 @@ export const deratingTable: SampleTable = {
   rows: sampleHoses
     .filter(({ name }) => name.includes('compact'))
     .flatMap(({ name }) => [
+      [name, 60, 1],
       [name, 80, 0.95],
       [name, 100, 0.85],
     ]),
