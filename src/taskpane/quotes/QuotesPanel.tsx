@@ -5,6 +5,7 @@ import type { PanelProps } from '../panels';
 import { ChecksView } from './ChecksView';
 import { PurchaseView } from './PurchaseView';
 import { QuoteView } from './QuoteView';
+import { WhatIfView } from './WhatIfView';
 
 const useStyles = makeStyles({
   panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
@@ -15,6 +16,7 @@ const VIEWS: readonly { id: string; title: string; View: ComponentType<{ workboo
   { id: 'quote', title: 'Quote', View: QuoteView },
   { id: 'purchase', title: 'To buy', View: PurchaseView },
   { id: 'checks', title: 'Checks', View: ChecksView },
+  { id: 'whatif', title: 'What-if', View: WhatIfView },
 ];
 
 /** From job lines to money: a quote, what to buy, what the catalogue lacks, what a price rise does. */

@@ -9,6 +9,7 @@ import { lineFormulas, type LineContext } from './quoteLineFormulas';
 import type { JobField, QuoteLine } from './quoteLine';
 import type { QuoteSettings } from './quoteSettings';
 import { settingFormulas } from './quoteTerms';
+import { HEADINGS, SHEET_TITLE, WORKING_TITLE } from './quoteWords';
 import { writeTotals } from './quoteTotals';
 
 /** Everything a quote sheet is made of. */
@@ -34,28 +35,6 @@ export interface QuoteInput {
 const FILL = '#E7EDF3';
 const INPUT_FILL = '#FFF8E1';
 const DATE = 'yyyy-mm-dd';
-
-const HEADINGS: Readonly<Partial<Record<QuoteColumn, string>>> = {
-  line: 'Line',
-  label: 'Wanted for',
-  hose: 'Hose',
-  fittingA: 'Fitting A',
-  fittingB: 'Fitting B',
-  guard: 'Guard',
-  quantity: 'Quantity',
-  each: 'Price each',
-  lineTotal: 'Line total',
-  note: 'Note',
-  check: 'Assembly',
-  hoseCost: 'Hose, each',
-  fittingsCost: 'Fittings, each',
-  labourCost: 'Labour, each',
-  assemblyCost: 'Cost without guard',
-  guardCost: 'Guard, each',
-  cost: 'Cost each',
-  exact: 'Line before rounding',
-  missing: 'Missing prices',
-};
 
 const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
   line: 36,
@@ -138,7 +117,7 @@ function writeHeadings(writer: SheetWriter, layout: QuoteLayout, { lengthUnit, s
 
 function writeHead(writer: SheetWriter, input: QuoteInput, layout: QuoteLayout): void {
   const { settings, catalogue, handle, today } = input;
-  writer.values(0, 0, [['Quote']]).style(0, 0, 1, 1, { bold: true, fontSize: 16 });
+  writer.values(0, 0, [[SHEET_TITLE]]).style(0, 0, 1, 1, { bold: true, fontSize: 16 });
   writer.values(1, 0, [['Customer'], ['Reference'], ['Date'], ['Valid until'], ['Prices from'], ['When written']]);
   writer.style(1, 0, 6, 1, { bold: true });
   writer.values(1, 2, [[settings.customer], [settings.reference], [today]]);
@@ -154,7 +133,7 @@ function writeHead(writer: SheetWriter, input: QuoteInput, layout: QuoteLayout):
 function writeSettings(writer: SheetWriter, input: QuoteInput, layout: QuoteLayout): void {
   const { settings } = layout;
   const labels = layout.column('check');
-  writer.values(0, labels, [['Working: not printed']]).style(0, labels, 1, 1, { bold: true });
+  writer.values(0, labels, [[WORKING_TITLE]]).style(0, labels, 1, 1, { bold: true });
   writer.values(
     1,
     labels,

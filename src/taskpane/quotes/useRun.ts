@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useCallback, useState } from 'react';
 
 /** What became of the last thing asked for. */
 export type Outcome<T> =
@@ -9,13 +9,13 @@ export type Outcome<T> =
 /** Runs one thing at a time and keeps what became of it. */
 export function useRun<T>(): readonly [outcome: Outcome<T>, run: (work: () => Promise<T>) => Promise<void>] {
   const [outcome, setOutcome] = useState<Outcome<T>>({ status: 'idle' });
-  const run = async (work: () => Promise<T>) => {
+  const run = useCallback(async (work: () => Promise<T>) => {
     setOutcome({ status: 'busy' });
     try {
       setOutcome({ status: 'done', result: await work() });
     } catch (error) {
       setOutcome({ status: 'failed', reason: error instanceof Error ? error.message : String(error) });
     }
-  };
+  }, []);
   return [outcome, run];
 }

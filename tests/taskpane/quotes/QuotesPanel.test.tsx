@@ -130,3 +130,43 @@ describe('to buy', () => {
     expect(written).toEqual([]);
   });
 });
+
+describe('what-if', () => {
+  const H = ['Line', 'Hose', 'Fitting A', 'Fitting B', 'Overall length (mm)', 'Quantity', 'Price each', 'Line total'];
+  const quote = (validUntil: number): FakeCell[][] => [
+    ['Quote', '', '', '', '', '', '', '', '', 'Working: not printed'],
+    ['Customer', '', 'Neighbour', '', '', '', '', '', '', 'Customer class', ''],
+    ['Valid until', '', validUntil, '', '', '', '', '', '', 'Margin', 0.4],
+    ['', '', '', '', '', '', '', '', '', 'Prices rounded up to', 0.01],
+    ['', '', '', '', '', '', '', '', '', 'Least price each', 0],
+    [...H, '', 'Assembly', 'Cost each'],
+    [1, 'Alder DN 12', 'Alder cone straight DN 12', 'Alder cone elbow DN 12', 1250, 4, 50, 200, '', 'OK', 30],
+  ];
+
+  test('open quotes are compared in new sheets, ended ones only when asked for', async () => {
+    const { written } = open({ ...demoQuotes(), Quote: quote(99_999), 'Quote 2': quote(40_000) });
+    fireEvent.click(screen.getByRole('tab', { name: 'What-if' }));
+    expect(await screen.findByRole('checkbox', { name: /^Quote, Neighbour, valid until/ })).toHaveProperty('checked', true);
+    expect(screen.getByRole('checkbox', { name: /^Quote 2, Neighbour, ended/ })).toHaveProperty('checked', false);
+    expect(screen.getByRole('button', { name: 'Write the comparison as new sheets' })).toHaveProperty('disabled', true);
+    fill('All (%)', '5');
+    fill('Birch (%)', 'much');
+    expect(await screen.findByText('enter per cent, like 5')).toBeTruthy();
+    fill('Birch (%)', '7');
+    press('Write the comparison as new sheets');
+    await waitFor(() => expect(written).toHaveLength(1));
+    // All sheets are added before anything names them.
+    expect(added(written[0]!)).toEqual(['What-if hoses', 'What-if fittings', 'What-if']);
+    expect(written[0]!.slice(0, 3).every(change => change.kind === 'addSheet')).toBe(true);
+    const touched = new Set(
+      written[0]!.map(change => ('at' in change ? change.at.sheet : 'sheet' in change ? change.sheet : '')),
+    );
+    expect([...touched].sort()).toEqual(['What-if', 'What-if fittings', 'What-if hoses']);
+  });
+
+  test('without a quote it says so', async () => {
+    open();
+    fireEvent.click(screen.getByRole('tab', { name: 'What-if' }));
+    expect(await screen.findByText(/There is no quote in this workbook yet/)).toBeTruthy();
+  });
+});

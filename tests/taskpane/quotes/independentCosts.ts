@@ -35,17 +35,20 @@ const ferrule = (hose: string, fitting: string) =>
   crimps.find(crimp => crimp.Hose === hose && crimp.Fitting === fitting)?.Ferrule;
 
 /** Parts of the cost of one assembly, not rounded. */
-export function costParts({ hose, a, b, overall, quantity, guard }: Wanted, hoseRise = 0) {
+export function costParts(
+  { hose, a, b, overall, quantity, guard }: Wanted,
+  rises: { hose?: number; fittings?: number; guards?: number } = {},
+) {
   const cut = overall - Number(fittings.get(a)!['Cut-off (mm)']) - Number(fittings.get(b)!['Cut-off (mm)']);
-  const perMetre = Number(hoses.get(hose)!['Price per length (per m)']) * (1 + hoseRise);
+  const perMetre = Number(hoses.get(hose)!['Price per length (per m)']) * (1 + (rises.hose ?? 0));
   const couplings = [a, b].flatMap(name => [name, ferrule(hose, name) ?? []].flat());
   const minutes = rate('set-up minutes') / quantity + rate('minutes per cut') + 2 * rate('minutes per crimp');
   return {
     cut,
     hose: ((cut / 1000) * perMetre) / (1 - rate('scrap fraction')),
-    fittings: couplings.reduce((sum, name) => sum + Number(fittings.get(name)!.Price), 0),
+    fittings: couplings.reduce((sum, name) => sum + Number(fittings.get(name)!.Price), 0) * (1 + (rises.fittings ?? 0)),
     labour: (minutes * rate('labour per hour')) / 60,
-    guard: guard ? (overall / 1000) * Number(guards.get(guard)!['Price per length (per m)']) : 0,
+    guard: guard ? (overall / 1000) * Number(guards.get(guard)!['Price per length (per m)']) * (1 + (rises.guards ?? 0)) : 0,
   };
 }
 

@@ -97,7 +97,7 @@ describe('a quote with a margin', () => {
     await book.write([{ kind: 'values', at: { sheet: 'Hoses', address }, values: [[price * 1.1]] }]);
     const after = await shown(sheet);
     const rowan = sampleLines.findIndex(line => line.hose === 'Rowan DN 19');
-    const raised = costParts(sampleLines[rowan]!, 0.1);
+    const raised = costParts(sampleLines[rowan]!, { hose: 0.1 });
     const wanted = upToCents((raised.hose + raised.fittings + raised.labour) / (1 - margin));
     expect(after.column('Price each')[rowan]).toBe(wanted);
     expect(before.column('Price each')[rowan]).not.toBe(wanted);

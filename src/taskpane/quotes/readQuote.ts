@@ -1,0 +1,87 @@
+import type { CellValue, RangeContent, Workbook } from '../../host/workbook';
+import { fixed, SETTING_LABELS, type QuoteColumn, type QuoteSetting } from './quoteLayout';
+import { HEADINGS, SHEET_TITLE, WORKING_TITLE } from './quoteWords';
+import type { PriceMethod } from './quoteSettings';
+import { sheetInFormula } from '../../host/a1';
+
+/** A quote as it stands on its sheet; people may have moved or added columns and rows. */
+export interface ReadQuote {
+  readonly sheet: string;
+  readonly customer: string;
+  /** Day number; undefined where the cell holds none. */
+  readonly validUntil: number | undefined;
+  readonly method: PriceMethod;
+  /** Rows of the lines, from 0 on the sheet. */
+  readonly rows: readonly number[];
+  has(column: QuoteColumn): boolean;
+  /** Value of a line's cell. */
+  value(column: QuoteColumn, row: number): CellValue;
+  /** A line's cell as a formula of another sheet names it: `Quote!$C$13`. */
+  cell(column: QuoteColumn, row: number): string;
+  /** The cell of a setting, named in the same way. */
+  setting(name: QuoteSetting): string;
+}
+
+const NEEDED: readonly QuoteColumn[] = ['hose', 'fittingA', 'fittingB', 'quantity', 'each', 'lineTotal', 'cost'];
+
+function columnsOf(row: readonly CellValue[]): ReadonlyMap<QuoteColumn, number> {
+  const columns = new Map<QuoteColumn, number>();
+  for (const [column, heading] of Object.entries(HEADINGS) as [QuoteColumn, string][]) {
+    const index = row.indexOf(heading);
+    if (index >= 0) columns.set(column, index);
+  }
+  const overall = row.findIndex(cell => typeof cell === 'string' && /^Overall length\b/.test(cell));
+  if (overall >= 0) columns.set('overall', overall);
+  return columns;
+}
+
+function settingsOf({ values }: RangeContent): ReadonlyMap<QuoteSetting, readonly [row: number, column: number]> {
+  const found = new Map<QuoteSetting, readonly [number, number]>();
+  const top = values.findIndex(row => row.includes(WORKING_TITLE));
+  const column = top < 0 ? -1 : values[top]!.indexOf(WORKING_TITLE);
+  for (const [setting, label] of Object.entries(SETTING_LABELS) as [QuoteSetting, string][]) {
+    const row = values.findIndex((cells, index) => index > top && cells[column] === label);
+    if (row >= 0) found.set(setting, [row, column + 1]);
+  }
+  return found;
+}
+
+/** What stands beside a label in the first column, two columns on. */
+function beside({ values }: RangeContent, label: string): CellValue {
+  return values.find(row => row[0] === label)?.[2] ?? '';
+}
+
+/** Reads a quote that this pane has written; undefined where the sheet is none. */
+export function readQuote(content: RangeContent | undefined): ReadQuote | undefined {
+  if (!content || content.values[0]?.[0] !== SHEET_TITLE) return undefined;
+  const { values, sheet, row: top, column: left } = content;
+  const head = values.findIndex(row => NEEDED.every(column => columnsOf(row).has(column)));
+  const settings = settingsOf(content);
+  if (head < 0 || !settings.has('roundTo')) return undefined;
+  const columns = columnsOf(values[head]!);
+  const rows: number[] = [];
+  for (let row = head + 1; row < values.length && values[row]![columns.get('hose')!] !== ''; row++) rows.push(row);
+  const named = (row: number, column: number) => `${sheetInFormula(sheet)}!${fixed(top + row, left + column)}`;
+  const validUntil = beside(content, 'Valid until');
+  return {
+    sheet,
+    customer: String(beside(content, 'Customer')),
+    validUntil: typeof validUntil === 'number' ? validUntil : undefined,
+    method: settings.has('margin') ? 'margin' : 'markup',
+    rows,
+    has: column => columns.has(column),
+    value: (column, row) => values[row]![columns.get(column)!]!,
+    cell: (column, row) => named(row, columns.get(column)!),
+    setting: name => named(...settings.get(name)!),
+  };
+}
+
+/** All quotes of a workbook, in the order of its sheets. */
+export async function quotesOfWorkbook(workbook: Workbook): Promise<readonly ReadQuote[]> {
+  const quotes: ReadQuote[] = [];
+  for (const sheet of await workbook.sheets()) {
+    const quote = readQuote(await workbook.used(sheet));
+    if (quote && quote.rows.length > 0) quotes.push(quote);
+  }
+  return quotes;
+}
