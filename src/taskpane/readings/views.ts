@@ -1,6 +1,7 @@
 import { EntryView } from '../bench/EntryView';
 import { MachineView } from '../bench/MachineView';
 import type { Panel } from '../panels';
+import { RecordsView } from '../records/RecordsView';
 import { AnalysisView } from './AnalysisView';
 
 /** The views of the panel, in the order of their tabs. */
@@ -8,4 +9,5 @@ export const views: readonly Panel[] = [
   { id: 'analysis', title: 'Analysis', View: AnalysisView },
   { id: 'entry', title: 'Entry', View: EntryView },
   { id: 'machine', title: 'Machine', View: MachineView },
+  { id: 'records', title: 'Records', View: RecordsView },
 ];

@@ -1,0 +1,150 @@
+import { isoDate } from '../../core/catalogue/dayNumber';
+import type { Catalogue } from '../../core/catalogue/catalogue';
+import { Decimal } from '../../core/units/decimal';
+import { numberFromText } from '../../core/units/numberText';
+import { blockOf } from '../../host/a1';
+import type { CellValue, RangeContent, Workbook } from '../../host/workbook';
+import { readSlots, type EntryDefaults } from '../bench/readSlots';
+import type { EntrySlot } from '../bench/entrySlot';
+import type { BenchCard } from '../cards/benchCard';
+import { cardTable } from '../cards/cardHeadings';
+import { catalogueLookUp } from '../cards/catalogueLookUp';
+import { cardUnit, readCards } from '../cards/readCards';
+import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
+import { locateMeasurements } from '../readings/locateMeasurements';
+import { measurementUnit } from '../readings/measurementUnit';
+import { pickedRows } from '../sheets/pickedRows';
+import type { InspectionRecord, RecordFields } from './inspectionRecord';
+import { crimpsOfCard, crimpsOfSlots } from './recordCrimps';
+
+/** What the user says about where things stand. */
+export interface RecordWishes {
+  readonly fields: RecordFields;
+  /** Sheet with the half that the selected one lacks: job lines or readings; "" = none. */
+  readonly otherSheet: string;
+  readonly pressureUnit: string;
+}
+
+/** Records of the chosen lines. */
+export interface GatheredRecords {
+  readonly records: readonly InspectionRecord[];
+  readonly handle: string;
+  readonly source: string;
+}
+
+const key = (text: string) => text.trim().toLowerCase();
+
+/** Lines of a sheet as cards; [] where it has no job table. */
+function cardsOf(
+  content: RangeContent | undefined,
+  near: number | undefined,
+  rows: ReadonlySet<number> | undefined,
+  catalogue: Catalogue | undefined,
+  wishes: RecordWishes,
+): readonly BenchCard[] {
+  const table = cardTable(content, near) ?? cardTable(content);
+  if (!table) return [];
+  const unit = cardUnit(table) ?? 'mm';
+  const lookUp = catalogue && catalogueLookUp(catalogue, wishes.fields.machine.trim() || undefined);
+  return readCards(
+    table,
+    { unit, step: new Decimal(unit === 'mm' ? 1 : '0.0625'), pressureUnit: wishes.pressureUnit, lookUp },
+    rows,
+  );
+}
+
+async function slotsOf(
+  workbook: Workbook,
+  content: RangeContent | undefined,
+  row: number,
+  rows: ReadonlySet<number> | undefined,
+  catalogue: Catalogue | undefined,
+  wishes: RecordWishes,
+): Promise<readonly EntrySlot[]> {
+  if (!content) return [];
+  const hostTables = (await workbook.tables(content.sheet)).flatMap(table => blockOf(table.address) ?? []);
+  const located = locateMeasurements(content, { row, column: content.column, rows: 1, columns: 1 }, hostTables);
+  if (!located?.proposed.columns.readings) return [];
+  const unit = measurementUnit(content, located.table, located.proposed.columns);
+  const none = { tolerance: '', largestSpread: '', step: '', lowest: '', highest: '', largestMove: '' };
+  const defaults: EntryDefaults = { ...none, machine: wishes.fields.machine };
+  return readSlots({ used: content, ...located, unit, defaults, catalogue, picked: rows });
+}
+
+const dateText = (cell: CellValue): string =>
+  typeof cell === 'object' ? '' : typeof cell === 'number' && cell > 1 ? isoDate(Math.floor(cell)) : String(cell).trim();
+
+const firstOf = (slots: readonly EntrySlot[], pick: (slot: EntrySlot) => string) => slots.map(pick).find(Boolean) ?? '';
+
+function allOf(slots: readonly EntrySlot[], pick: (slot: EntrySlot) => string): string {
+  return [...new Set(slots.map(pick).filter(Boolean))].join(', ');
+}
+
+function recordOf(slots: readonly EntrySlot[], card: BenchCard | undefined, uncertainty: Decimal | undefined): InspectionRecord {
+  const line = slots[0]?.line ?? card?.line ?? '';
+  const title = slots[0] ? (line ? `Line ${line}` : slots[0].title) : `Line ${line}`;
+  return {
+    title,
+    line,
+    label: card?.label ?? '',
+    order: firstOf(slots, slot => slot.order) || (card?.order ?? ''),
+    assembly: allOf(slots, slot => slot.assembly) || (card?.assembly ?? ''),
+    quantity: card ? String(card.quantity) : '',
+    hose: firstOf(slots, slot => slot.hose) || (card?.hose ?? ''),
+    hoseLot: allOf(slots, slot => slot.hoseLot),
+    hoseMade: allOf(slots, slot => dateText(slot.hoseMade)),
+    unit: slots[0]?.unit ?? card?.unit ?? 'mm',
+    workingPressure: card?.workingPressure && { value: card.workingPressure, unit: card.pressureUnit },
+    crimps: slots.length > 0 ? crimpsOfSlots(slots, uncertainty) : card ? crimpsOfCard(card) : [],
+    problems: card?.problems ?? [],
+  };
+}
+
+/** Slots of one line together, in the order of the sheet; those without a line by their assembly, else each for itself. */
+function byLine(slots: readonly EntrySlot[]): readonly (readonly EntrySlot[])[] {
+  const groups = new Map<string, EntrySlot[]>();
+  for (const slot of slots) {
+    const name = slot.line ? `line ${key(slot.line)}` : slot.assembly ? `assembly ${key(slot.assembly)}` : `row ${slot.row}`;
+    const group = groups.get(name);
+    if (group) group.push(slot);
+    else groups.set(name, [slot]);
+  }
+  return [...groups.values()];
+}
+
+function joined(
+  slots: readonly EntrySlot[],
+  cards: readonly BenchCard[],
+  slotsLead: boolean,
+  uncertainty: Decimal | undefined,
+): readonly InspectionRecord[] {
+  const cardFor = (group: readonly EntrySlot[]) =>
+    cards.find(card => (group[0]!.line ? key(card.line) === key(group[0]!.line) : card.row === group[0]!.row));
+  if (slotsLead) return byLine(slots).map(group => recordOf(group, cardFor(group), uncertainty));
+  const slotsFor = (card: BenchCard) => slots.filter(slot => slot.line !== '' && key(slot.line) === key(card.line));
+  return cards.map(card => recordOf(slotsFor(card), card, uncertainty));
+}
+
+/**
+ * Reads the records of the selected lines: readings and job data from the selected table, and from another sheet what it lacks.
+ * @throws Error with a sentence where nothing can be recorded
+ */
+export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): Promise<GatheredRecords> {
+  const picked = await pickedRows(workbook);
+  const selection = await workbook.selection();
+  const catalogue = await catalogueOfWorkbook(workbook);
+  const other = wishes.otherSheet && wishes.otherSheet !== picked.sheet ? await workbook.used(wishes.otherSheet) : undefined;
+  const here = await slotsOf(workbook, picked.content, selection.row, picked.rows, catalogue, wishes);
+  const slotsLead = here.length > 0;
+  const slots = slotsLead ? here : await slotsOf(workbook, other, other?.row ?? 0, undefined, catalogue, wishes);
+  const cardsHere = cardsOf(picked.content, picked.near, slotsLead ? undefined : picked.rows, catalogue, wishes);
+  const cards = cardsHere.length > 0 || !slotsLead ? cardsHere : cardsOf(other, undefined, undefined, catalogue, wishes);
+  const records = joined(slots, cards, slotsLead, numberFromText(wishes.fields.uncertainty)?.value);
+  if (records.length === 0) {
+    throw new Error(
+      `Sheet ${picked.sheet} has no lines to record here. Select rows with readings, or job lines with a hose and a length.`,
+    );
+  }
+  const source = [`sheet ${picked.sheet}`, other && `sheet ${other.sheet}`].filter(Boolean).join(', ');
+  return { records, handle: catalogue?.handle ?? '', source };
+}

@@ -1,0 +1,112 @@
+import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
+import type { Decimal } from '../../core/units/decimal';
+import type { LengthUnit } from '../../core/units/lengthUnit';
+
+/** One crimp of a record; what is not known is undefined or "" and is left as a line to write on. Diameters in `unit`. */
+export interface RecordCrimp {
+  /** Number of the assembly, or of the piece within its line. */
+  readonly piece: string;
+  readonly end: string;
+  readonly fitting: string;
+  readonly fittingLot: string;
+  readonly machine: string;
+  readonly die: string;
+  readonly dial: string;
+  readonly operator: string;
+  readonly target: Decimal | undefined;
+  readonly smallest: Decimal | undefined;
+  readonly largest: Decimal | undefined;
+  /** As many as the sheet has columns for. */
+  readonly readings: readonly (Decimal | undefined)[];
+  /** Only where all readings are there. */
+  readonly mean: Decimal | undefined;
+  readonly spread: Decimal | undefined;
+  readonly verdict: CrimpVerdict | undefined;
+  /** What could not be read. */
+  readonly problem: string | undefined;
+}
+
+/** A pressure with its unit. */
+export interface Pressure {
+  readonly value: Decimal;
+  readonly unit: string;
+}
+
+/** What one line's record says before the user's own fields. */
+export interface InspectionRecord {
+  readonly title: string;
+  readonly line: string;
+  readonly label: string;
+  readonly order: string;
+  readonly assembly: string;
+  /** "" where the sheet does not say. */
+  readonly quantity: string;
+  readonly hose: string;
+  readonly hoseLot: string;
+  readonly hoseMade: string;
+  readonly unit: LengthUnit;
+  readonly workingPressure: Pressure | undefined;
+  readonly crimps: readonly RecordCrimp[];
+  readonly problems: readonly string[];
+}
+
+/** What the user writes for all chosen lines; "" = a line to write on. */
+export interface RecordFields {
+  readonly operator: string;
+  readonly machine: string;
+  readonly dieSet: string;
+  readonly hoseLot: string;
+  readonly hoseMade: string;
+  readonly fittingLot: string;
+  readonly caliper: string;
+  readonly caliperChecked: string;
+  /** Expanded uncertainty (k = 2) of the mean, in the unit of the readings. */
+  readonly uncertainty: string;
+  readonly factor: string;
+  readonly rule: string;
+  readonly hold: string;
+  readonly medium: string;
+  readonly gauge: string;
+  readonly gaugeChecked: string;
+  readonly tester: string;
+}
+
+export const FRESH_FIELDS: RecordFields = {
+  operator: '',
+  machine: '',
+  dieSet: '',
+  hoseLot: '',
+  hoseMade: '',
+  fittingLot: '',
+  caliper: '',
+  caliperChecked: '',
+  uncertainty: '',
+  // ISO 6605:2017, 5.2, as on the bench cards.
+  factor: '2',
+  rule: 'ISO 6605:2017, 5.2',
+  hold: '',
+  medium: '',
+  gauge: '',
+  gaugeChecked: '',
+  tester: '',
+};
+
+/** What the proof test showed: `none`, `found`, or "" = not noted. Never kept for the next line. */
+export interface TestResult {
+  readonly leak: string;
+  readonly slip: string;
+  readonly twist: string;
+}
+
+export const NOT_NOTED: TestResult = { leak: '', slip: '', twist: '' };
+
+/** Everything that is printed or written. */
+export interface RecordOptions {
+  readonly fields: RecordFields;
+  readonly result: TestResult;
+  /** Handle of the catalogue; "" where there is none. */
+  readonly handle: string;
+  /** Sheets that the data come from. */
+  readonly source: string;
+  readonly today: string;
+}

@@ -1,0 +1,98 @@
+import type { Decimal } from '../../core/units/decimal';
+import { numberFromText } from '../../core/units/numberText';
+import type { InspectionRecord, Pressure, RecordCrimp, RecordFields, RecordOptions } from './inspectionRecord';
+
+/** A line of a record; "" is left as a line to write on. */
+export interface Fact {
+  readonly label: string;
+  readonly value: string;
+}
+
+function same(record: InspectionRecord, pick: (crimp: RecordCrimp) => string, own: string): string {
+  return [...new Set(record.crimps.map(pick).filter(Boolean))].join(', ') || own;
+}
+
+/** What was made, of what, by whom, on what, measured with what. */
+export function workFacts(record: InspectionRecord, { fields, handle }: RecordOptions): readonly Fact[] {
+  const uncertainty = fields.uncertainty.trim();
+  return [
+    { label: 'Assembly', value: record.assembly },
+    { label: 'Order', value: record.order },
+    { label: 'Quantity', value: record.quantity },
+    { label: 'Hose', value: record.hose },
+    { label: 'Hose lot', value: record.hoseLot || fields.hoseLot },
+    { label: 'Hose made', value: record.hoseMade || fields.hoseMade },
+    { label: 'Coupling lot', value: same(record, crimp => crimp.fittingLot, fields.fittingLot) },
+    { label: 'Operator', value: same(record, crimp => crimp.operator, fields.operator) },
+    { label: 'Machine', value: same(record, crimp => crimp.machine, fields.machine) },
+    { label: 'Die set', value: fields.dieSet || same(record, crimp => crimp.die, '') },
+    { label: 'Caliper', value: fields.caliper },
+    { label: 'Caliper calibrated', value: fields.caliperChecked },
+    { label: 'Uncertainty U (k = 2)', value: uncertainty && `${uncertainty} ${record.unit}` },
+    { label: 'Catalogue', value: handle },
+  ];
+}
+
+/** Proof pressure by the user's rule; undefined where the working pressure or the factor is not known. */
+export function proofPressure({ workingPressure }: InspectionRecord, { factor }: RecordFields): Pressure | undefined {
+  const times = numberFromText(factor)?.value;
+  if (!workingPressure || !times || times.lt(1)) return undefined;
+  return { value: workingPressure.value.times(times).toDecimalPlaces(2), unit: workingPressure.unit };
+}
+
+const pressureText = (pressure: Pressure | undefined) => (pressure ? `${pressure.value} ${pressure.unit}` : '');
+
+/** The proof test; leak, slip and twist stand apart. */
+export function proofFacts(record: InspectionRecord, { fields }: RecordOptions): readonly Fact[] {
+  const { factor, rule } = fields;
+  return [
+    { label: 'Working pressure', value: pressureText(record.workingPressure) },
+    { label: 'Proof pressure', value: pressureText(proofPressure(record, fields)) },
+    { label: 'Rule', value: factor.trim() && `${factor.trim()} × working pressure${rule.trim() && `, ${rule.trim()}`}` },
+    { label: 'Medium', value: fields.medium },
+    { label: 'Gauge', value: fields.gauge },
+    { label: 'Gauge calibrated', value: fields.gaugeChecked },
+    { label: 'Held for', value: fields.hold },
+    { label: 'Tested by', value: fields.tester },
+  ];
+}
+
+const PLACES = { mm: 3, in: 4 } as const;
+
+/** A diameter as text; "" where it is not known. */
+export function diameter(value: Decimal | undefined, unit: InspectionRecord['unit']): string {
+  return value?.toDecimalPlaces(PLACES[unit]).toString() ?? '';
+}
+
+/** Limits of a crimp's mean with equal decimals; "" where they are not known. */
+export function crimpLimits({ smallest, largest }: RecordCrimp): string {
+  if (!smallest || !largest) return '';
+  const places = Math.min(4, Math.max(smallest.decimalPlaces(), largest.decimalPlaces()));
+  return `${smallest.toFixed(places)} … ${largest.toFixed(places)}`;
+}
+
+const WORDS = {
+  TIGHT: 'TIGHT: rejected',
+  LOOSE: 'LOOSE: rejected',
+  OVAL: 'OVAL: rejected',
+  UNSURE: 'UNSURE',
+  'IN SPEC': 'IN SPEC',
+};
+
+/** The verdict in words; "" where there is none. */
+export function verdictText({ verdict }: RecordCrimp): string {
+  return verdict ? WORDS[verdict] : '';
+}
+
+/** Readings a crimp has room for: of all crimps of the record the most, four at least. */
+export function readingCount({ crimps }: InspectionRecord): number {
+  return Math.max(4, ...crimps.map(({ readings }) => readings.length));
+}
+
+/** Sentences that must be read: what could not be read or used. */
+export function recordStops(record: InspectionRecord): readonly string[] {
+  const ofCrimps = record.crimps.flatMap(({ piece, end, problem }) =>
+    problem ? [`Piece ${piece}${end && `, end ${end}`}: ${problem}`] : [],
+  );
+  return [...new Set([...record.problems, ...ofCrimps])];
+}

@@ -1,0 +1,96 @@
+import { addressOf } from '../../host/a1';
+import type { Change } from '../../host/workbook';
+import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from '../print/cautions';
+import { textLines } from '../print/textLines';
+import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
+import type { InspectionRecord, RecordCrimp, RecordOptions } from './inspectionRecord';
+import { crimpLimits, diameter, proofFacts, readingCount, recordStops, verdictText, workFacts, type Fact } from './recordFacts';
+
+/** Label and value side by side, three pairs a row of the facts. */
+const PAIRS = 3;
+const PAIR_COLUMNS = 4;
+const COLUMNS = PAIRS * PAIR_COLUMNS;
+const ACROSS = 120;
+const ROW_POINTS = 15;
+const FACT_POINTS = 20;
+const WIDTHS = [44, 34, 92, 48, 48, 52, 52, 52, 52, 56, 92, 88] as const;
+
+type Kind = 'title' | 'heading' | 'facts' | 'crimp' | 'stop' | 'text' | 'sign';
+
+interface RecordRow {
+  readonly kind: Kind;
+  readonly cells: readonly WrittenCell[];
+}
+
+function factRows(facts: readonly Fact[]): RecordRow[] {
+  const rows: RecordRow[] = [];
+  for (let first = 0; first < facts.length; first += PAIRS) {
+    const cells = facts.slice(first, first + PAIRS).flatMap(({ label, value }) => [label, '', value, '']);
+    rows.push({ kind: 'facts', cells });
+  }
+  return rows;
+}
+
+const text = (kind: Kind, words: string): RecordRow[] => textLines(words, ACROSS).map(line => ({ kind, cells: [line] }));
+
+function crimpRow(crimp: RecordCrimp, { unit }: InspectionRecord, readings: number): RecordRow {
+  const values = Array.from({ length: readings }, (_, index) => diameter(crimp.readings[index], unit));
+  const cells = [crimp.piece, crimp.end, crimp.fitting, crimp.die, crimp.dial, ...values];
+  return { kind: 'crimp', cells: [...cells, diameter(crimp.mean, unit), crimpLimits(crimp), verdictText(crimp)] };
+}
+
+function resultText(name: string, noted: string): string {
+  return noted ? `${name}: ${noted}` : `${name}: ☐ none ☐ found`;
+}
+
+function recordRows(record: InspectionRecord, options: RecordOptions): readonly RecordRow[] {
+  const readings = readingCount(record);
+  const { leak, slip, twist } = options.result;
+  const numbers = Array.from({ length: readings }, (_, index) => index + 1);
+  return [
+    { kind: 'title', cells: [`Inspection record: ${[record.title, record.label].filter(Boolean).join(', ')}`] },
+    ...recordStops(record).flatMap(stop => text('stop', `LOOK: ${stop}`)),
+    ...factRows(workFacts(record, options)),
+    ...text('text', `Crimp diameters in ${record.unit}: ${WHERE_TO_MEASURE}. The mean counts.`),
+    { kind: 'heading', cells: ['piece', 'end', 'coupling', 'die', 'dial', ...numbers, 'mean', 'limits', 'verdict'] },
+    ...record.crimps.map(crimp => crimpRow(crimp, record, readings)),
+    { kind: 'heading', cells: ['Proof test'] },
+    ...factRows(proofFacts(record, options)),
+    ...text('text', [resultText('Leak', leak), resultText('Slip of a coupling', slip), resultText('Twist', twist)].join('     ')),
+    { kind: 'sign', cells: ['Date', '', '', '', 'Made and measured', '', '', '', 'Tested'] },
+    ...text('text', `${options.source}, ${options.today}. ${BENCH_CAUTIONS.join(' ')}`),
+  ];
+}
+
+function dress(writer: SheetWriter, rows: readonly RecordRow[], columns: number): void {
+  rows.forEach(({ kind }, row) => {
+    if (kind === 'title') writer.style(row, 0, 1, columns, { bold: true, fontSize: 13, rowHeight: 22, border: 'bottom' });
+    if (kind === 'stop') writer.style(row, 0, 1, columns, { bold: true, fill: '#FFE9B8' });
+    if (kind === 'heading') writer.style(row, 0, 1, columns, { bold: true, fill: '#F4F6F8', border: 'all' });
+    if (kind === 'crimp') writer.style(row, 0, 1, columns, { border: 'all', rowHeight: FACT_POINTS });
+    if (kind === 'sign') writer.style(row, 0, 1, columns, { border: 'bottom', rowHeight: 42 });
+    if (kind !== 'facts') return;
+    writer.style(row, 0, 1, columns, { rowHeight: FACT_POINTS });
+    for (let pair = 0; pair < PAIRS; pair++) writer.style(row, pair * PAIR_COLUMNS + 2, 1, 2, { bold: true, border: 'bottom' });
+  });
+}
+
+/** Inspection records as a new worksheet that prints a line a page. */
+export function recordSheet(sheet: string, records: readonly InspectionRecord[], options: RecordOptions): readonly Change[] {
+  const pages = records.map(record => recordRows(record, options));
+  const rows = pages.flat();
+  const columns = Math.max(COLUMNS, ...rows.map(({ cells }) => cells.length));
+  const breaksBefore = pages.slice(0, -1).reduce<number[]>((starts, page) => [...starts, (starts.at(-1) ?? 1) + page.length], []);
+  const writer = new SheetWriter(sheet)
+    .format(0, 0, rows.length, columns, '@')
+    .style(0, 0, rows.length, columns, { fontSize: 9, rowHeight: ROW_POINTS })
+    .values(
+      0,
+      0,
+      rows.map(row => row.cells),
+    )
+    .widths(...WIDTHS);
+  dress(writer, rows, columns);
+  const printArea = addressOf({ row: 0, column: 0, rows: rows.length, columns });
+  return writer.page({ orientation: 'landscape', printArea, breaksBefore, fitWidth: true, margin: 34 }).done();
+}
