@@ -1,0 +1,157 @@
+import type { Change } from '../../../src/host/workbook';
+import { gatherRecords, type RecordWishes } from '../../../src/taskpane/records/gatherRecords';
+import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../../src/taskpane/records/inspectionRecord';
+import { proofFacts, recordStops, workFacts } from '../../../src/taskpane/records/recordFacts';
+import { recordPage } from '../../../src/taskpane/records/recordPage';
+import { recordGrowth } from '../../../src/taskpane/records/recordsLog';
+import { recordSheet } from '../../../src/taskpane/records/recordSheet';
+import { fakeWorkbook } from '../fakeWorkbook';
+import { recordSheets } from './recordSheets';
+
+const wishes: RecordWishes = { fields: FRESH_FIELDS, otherSheet: 'Jobs', pressureUnit: 'bar' };
+const options: RecordOptions = {
+  fields: FRESH_FIELDS,
+  result: NOT_NOTED,
+  handle: 'CAT-1',
+  source: 'sheet Readings',
+  today: '2026-03-09',
+};
+
+const bookAt = (sheet: string, address: string) => fakeWorkbook(recordSheets, { sheet, address }).workbook;
+const valueOf = (facts: readonly { label: string; value: string }[], label: string) =>
+  facts.find(fact => fact.label === label)!.value;
+
+describe('gathering', () => {
+  it('puts the rows of a line together, counts its pieces, and takes order and pressure from the job lines', async () => {
+    const { records } = await gatherRecords(bookAt('Readings', 'A2'), wishes);
+    expect(records.map(({ title, label, crimps }) => [title, label, crimps.length])).toEqual([
+      ['Line 1', 'Topper <lift>', 4],
+      ['Line 2', '', 1],
+    ]);
+    const [first] = records;
+    expect(first!.crimps.map(({ piece, end, verdict }) => [piece, end, verdict])).toEqual([
+      ['1', 'A', 'IN SPEC'],
+      ['1', 'B', 'LOOSE'],
+      ['2', 'A', 'IN SPEC'],
+      ['2', 'B', undefined],
+    ]);
+    const facts = workFacts(first!, options);
+    expect(
+      ['Assembly', 'Order', 'Quantity', 'Hose lot', 'Machine', 'Die set', 'Catalogue'].map(label => valueOf(facts, label)),
+    ).toEqual(['H3-117', 'B-41', '2', 'L70, L71', 'Gate', 'D23', 'CAT-1']);
+    // Proof at twice the working pressure: ISO 6605:2017, 5.2.
+    expect(valueOf(proofFacts(first!, options), 'Proof pressure')).toBe('550 bar');
+  });
+
+  it('invents nothing: what nobody said is blank, a reading that cannot be read is named', async () => {
+    const { records } = await gatherRecords(bookAt('Readings', 'A2'), { ...wishes, otherSheet: '' });
+    const [first, second] = records;
+    const blank = [...workFacts(first!, options), ...proofFacts(first!, options)]
+      .filter(({ value }) => value === '')
+      .map(({ label }) => label);
+    expect(blank).toEqual([
+      'Assembly',
+      'Order',
+      'Quantity',
+      'Hose made',
+      'Coupling lot',
+      'Operator',
+      'Caliper',
+      'Caliper calibrated',
+      'Uncertainty U (k = 2)',
+      'Working pressure',
+      'Proof pressure',
+      'Medium',
+      'Gauge',
+      'Gauge calibrated',
+      'Held for',
+      'Tested by',
+    ]);
+    expect(recordStops(second!)).toEqual([expect.stringMatching(/Piece 1, end A: J6 is "abc"/)]);
+    expect(second!.crimps[0]!.verdict).toBeUndefined();
+  });
+
+  it('judges with the uncertainty that is given', async () => {
+    const fields = { ...FRESH_FIELDS, uncertainty: '0.03' };
+    const { records } = await gatherRecords(bookAt('Readings', 'A2'), { ...wishes, fields });
+    // 0.09 of 0.10 allowed, known to ± 0.03: ISO 14253-1.
+    expect(records[0]!.crimps[2]!.verdict).toBe('UNSURE');
+  });
+
+  it('takes only the rows that are selected', async () => {
+    const { records } = await gatherRecords(bookAt('Readings', 'A2:A3'), wishes);
+    expect(records.map(({ crimps }) => crimps.length)).toEqual([2]);
+  });
+
+  it('of job lines: readings come from the other sheet, lines without any get rows to write on', async () => {
+    const { records } = await gatherRecords(bookAt('Jobs', 'A2'), { ...wishes, otherSheet: 'Readings' });
+    expect(records.map(({ title, order, crimps }) => [title, order, crimps.length])).toEqual([
+      ['Line 1', 'B-41', 4],
+      ['Line 3', 'B-42', 2],
+    ]);
+    expect(records[1]!.crimps[1]).toMatchObject({ piece: '1', end: 'B', fitting: 'Rowan flange', mean: undefined });
+  });
+
+  it('says what to select where there is nothing', async () => {
+    const { workbook } = fakeWorkbook({ Words: [['only words']] }, { sheet: 'Words', address: 'A1' });
+    await expect(gatherRecords(workbook, { ...wishes, otherSheet: '' })).rejects.toThrow(/Select rows with readings/);
+  });
+});
+
+describe('the printed page', () => {
+  it('has one page a line, names escaped, boxes to tick and lines to sign', async () => {
+    const { records } = await gatherRecords(bookAt('Readings', 'A2'), wishes);
+    const html = recordPage(records, options);
+    expect(html.match(/<article/g)).toHaveLength(2);
+    expect(html).toContain('Topper &lt;lift&gt;');
+    expect(html).toContain('LOOSE: rejected');
+    expect(html.match(/class="tick"/g)).toHaveLength(12);
+    expect(html).toContain('Signature, tested');
+    expect(html).not.toMatch(/<script|https?:/);
+    expect(recordPage(records, { ...options, result: { leak: 'none', slip: 'none', twist: '' } })).toContain('<b>Leak: none</b>');
+  });
+});
+
+describe('sheets', () => {
+  it('prints a line a page from a sheet of its own', async () => {
+    const { records } = await gatherRecords(bookAt('Readings', 'A2'), wishes);
+    const changes: readonly Change[] = recordSheet('Inspection record', records, options);
+    const page = changes.find(change => change.kind === 'page')!;
+    const written = changes.find(change => change.kind === 'values')!;
+    const second = written.values.findIndex(row => row[0] === 'Inspection record: Line 2');
+    expect(page.page.breaksBefore).toEqual([second + 1]);
+    expect(written.values.flat()).toEqual(
+      expect.arrayContaining(['B-41', '25.005', '24.9 … 25.1', 'LOOSE: rejected', '550 bar']),
+    );
+  });
+
+  it('keeps a row a crimp as data, and writes none twice', async () => {
+    const { workbook } = fakeWorkbook(recordSheets, { sheet: 'Readings', address: 'A2:A3' });
+    const { records } = await gatherRecords(workbook, wishes);
+    const first = await recordGrowth(workbook, records, options);
+    expect([first.added, first.standing]).toEqual([2, 0]);
+    await workbook.write(first.appended!.changes);
+    const standing = (await workbook.used('Inspection records'))!.values;
+    const row = Object.fromEntries(standing[0]!.map((heading, column) => [heading, standing[2]![column]]));
+    expect(row).toMatchObject({
+      Line: '1',
+      Order: 'B-41',
+      Piece: '1',
+      End: 'B',
+      'Reading 1': 25.21,
+      Mean: 25.21,
+      Verdict: 'LOOSE',
+      'Proof pressure': 550,
+      Leak: '',
+    });
+    const all = await gatherRecords(await selectAll(workbook), wishes);
+    const again = await recordGrowth(workbook, all.records, options);
+    expect([again.added, again.standing]).toEqual([3, 2]);
+    expect(again.appended!.row).toBe(4);
+  });
+});
+
+async function selectAll(workbook: ReturnType<typeof fakeWorkbook>['workbook']) {
+  await workbook.select({ sheet: 'Readings', address: 'A2:A6' });
+  return workbook;
+}
