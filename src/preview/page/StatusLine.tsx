@@ -35,7 +35,10 @@ export function StatusLine({ spreadsheet, busy, notes }: StatusLineProps) {
       </div>
       {!wrong && notes.length > 0 && <span className="note">{notes.join(' ')}</span>}
       {!wrong && (
-        <span className="hint">Select or point at a cell that shows an error to read what is wrong and what to do.</span>
+        <span className="hint">
+          Select or point at a cell that shows an error to read what is wrong and what to do. F6 goes to the task pane and the
+          buttons.
+        </span>
       )}
       <span className="busy" role="status">
         {busy}
