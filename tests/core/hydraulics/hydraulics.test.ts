@@ -44,6 +44,39 @@ test('White, Fluid Mechanics, example 6.7: oil of 900 kg/m³ and 1e-5 m²/s, .2 
   expect(head).toBeCloseTo(117.352, 3);
 });
 
+// White, Fluid Mechanics, 6.6: friction factor of smooth pipes (the table recalled from memory).
+test.each([
+  [4000, 0.0399],
+  [1e4, 0.0309],
+  [1e5, 0.018],
+  [1e6, 0.0116],
+  [1e7, 0.0081],
+  [1e8, 0.0059],
+])('a smooth pipe at Re %d has a friction factor of %d', (reynolds, expected) => {
+  expect(frictionFactor(reynolds, 0)).toBeCloseTo(expected, 4);
+});
+
+test('White, Fluid Mechanics, example 6.6 (recalled from memory): water at 6 ft/s through 200 ft of 6 in, .0004 ft rough, loses 280 lbf/ft²', () => {
+  const [foot, area] = [0.3048, (Math.PI / 4) * 0.5 ** 2];
+  const flow = {
+    flow: 6 * area * foot ** 3,
+    bore: 0.5 * foot,
+    length: 200 * foot,
+    viscosity: 1.1e-5 * foot ** 2,
+    density: 999.5,
+    roughness: 0.0004 * foot,
+  };
+  // The book reads f = .02 off a chart, so its last digit is open: 1 lbf/ft² is 47.88026 Pa (NIST SP 811).
+  expect(pressureDrop(flow) / 47.88026 / 280).toBeCloseTo(1, 1);
+  expect(pressureDrop(flow) / 47.88026).toBeGreaterThan(272);
+});
+
+test('White, Fluid Mechanics, example 6.4 (recalled from memory): oil of 900 kg/m³ and 2e-4 m²/s, .0076 m³/s through 10 m of 60 mm, loses 4.9 m', () => {
+  const flow = { flow: 0.0076, bore: 0.06, length: 10, viscosity: 2e-4, density: 900, roughness: 0 };
+  expect(velocity(flow.flow, flow.bore)).toBeCloseTo(2.7, 1);
+  expect(pressureDrop(flow) / (900 * GRAVITY)).toBeCloseTo(4.9, 1);
+});
+
 test('laminar flow follows Hagen and Poiseuille: 128·μ·L·Q/(π·D⁴)', () => {
   const drop = pressureDrop({ flow: 1e-4, bore: 0.01, length: 3, viscosity: 1e-4, density: 870, roughness: 0 });
   expect(drop).toBeCloseTo((128 * 1e-4 * 870 * 3 * 1e-4) / (Math.PI * 0.01 ** 4), 6);
