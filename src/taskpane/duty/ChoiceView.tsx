@@ -6,7 +6,7 @@ import {
   MessageBar,
   MessageBarBody,
   Select,
-  Subtitle2,
+  Body1Strong,
   tokens,
 } from '@fluentui/react-components';
 import { useState } from 'react';
@@ -26,6 +26,7 @@ import { costText, weakestPart } from './choiceTexts';
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
   narrow: { minWidth: 0, width: '100%' },
+  heading: { margin: 0 },
   list: { margin: 0, paddingLeft: '1.2em' },
 });
 
@@ -93,7 +94,9 @@ export function ChoiceView({ catalogue, demand, candidate, canInsert, onInsert, 
       <ToldBar told={told} />
       <MarginList margins={choice.margins} />
       <section aria-label="Pressure drop">
-        <Subtitle2 as="h4">Pressure drop along the hose</Subtitle2>
+        <Body1Strong as="h4" className={styles.heading}>
+          Pressure drop along the hose
+        </Body1Strong>
         <ul className={styles.list}>
           {dropLines(demand, bore, lengths.overall).map(({ at, text }) => (
             <li key={at}>{at ? `${at}: ${text}` : text}</li>

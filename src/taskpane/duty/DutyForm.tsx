@@ -15,6 +15,7 @@ const useStyles = makeStyles({
     gap: tokens.spacingHorizontalM,
   },
   narrow: { minWidth: 0, width: '100%' },
+  wide: { gridColumn: '1 / -1' },
 });
 
 interface Props {
@@ -114,7 +115,9 @@ export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields
       <Part title="Flow or bore">
         {text('flow', `Flow (${units.flow})`)}
         {text('bore', `Bore, at least (${length})`, 'blank = by flow')}
-        {text('fastest', `Fastest velocity (${units.velocity})`, `your own limit. ${USUAL_VELOCITY[fields.units]}`)}
+        <div className={styles.wide}>
+          {text('fastest', `Fastest velocity (${units.velocity})`, `your own limit. ${USUAL_VELOCITY[fields.units]}`)}
+        </div>
       </Part>
       <Part title="Pressure with surges">
         {text('pressure', `Working pressure (${pressure})`)}
@@ -139,7 +142,7 @@ export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields
           onChange={route => onFields({ route })}
         />
         <div className={styles.grid}>
-          {text('straightRun', 'Straight behind couplings (× outside diameter)', 'FAA-H-8083-30: at least 2')}
+          {text('straightRun', 'Straight at couplings', '× outside diameter; FAA-H-8083-30: at least 2')}
           {text('slack', 'Slack (%)', 'NAVEDTRA 14105: 5 to 8')}
         </div>
       </section>

@@ -14,6 +14,7 @@ const useStyles = makeStyles({
   narrow: { minWidth: 0, width: '100%' },
   name: { gridColumn: '1 / 4', fontWeight: tokens.fontWeightSemibold },
   wide: { gridColumn: '1 / 4' },
+  away: { minWidth: 0, gridColumn: '4', gridRow: '1' },
   row: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
 });
 
@@ -61,6 +62,7 @@ export function RouteFields({ route, unit, mistakes, isAsked, onChange }: Props)
             <Button
               size="small"
               appearance="subtle"
+              className={styles.away}
               aria-label={`Take part ${index + 1} away`}
               title="Take away"
               onClick={() => onChange(route.filter((_, at) => at !== index))}

@@ -1,0 +1,155 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { CellFormulaValue, Worksheet } from 'exceljs';
+import type { Browser, Page } from 'playwright-core';
+import { launch } from './launch';
+import { readXlsx } from './readSaved';
+import { serveDist } from './serveDist';
+
+const ARTIFACTS = join(__dirname, '../../artifacts');
+const CATALOGUE = join(__dirname, '../../samples/catalogue.xlsx');
+const NARROW = 320;
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveDist>>;
+let page: Page;
+const complaints: string[] = [];
+
+const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 30_000 });
+const pane = () => page.getByRole('complementary', { name: 'Task pane' });
+const fill = (label: RegExp | string, value: string) => pane().getByLabel(label).fill(value);
+
+beforeAll(async () => {
+  mkdirSync(ARTIFACTS, { recursive: true });
+  server = await serveDist();
+  browser = await launch();
+  page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+  page.on('pageerror', error => complaints.push(error.message));
+  page.on('console', message => message.type() === 'error' && complaints.push(message.text()));
+  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
+  await page.goto(`${server.url}preview.html`);
+  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
+  await idle();
+  await page.setInputFiles('input[type=file]', CATALOGUE);
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+  await idle();
+  await page.getByText('Jobs', { exact: true }).click();
+  await pane().getByRole('tab', { name: 'Duty', exact: true }).click();
+  await pane()
+    .getByText(/^Parts data: CAT-/)
+    .waitFor({ timeout: 20_000 });
+}, 90_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+/** The form of a lift line, filled in from top to bottom. */
+async function fillForm() {
+  await pane()
+    .getByRole('textbox', { name: 'Fluid', exact: true })
+    .or(pane().getByRole('combobox', { name: 'Fluid', exact: true }))
+    .fill('mineral oil');
+  await pane().getByLabel('Viscosity', { exact: true }).selectOption('46');
+  await fill(/^Flow \(L\/min\)/, '60');
+  await fill(/^Fastest velocity/, '5.5');
+  await fill(/^Working pressure/, '180');
+  await fill(/^Highest surge/, '210');
+  await fill(/^Fluid, coldest/, '-10');
+  await fill(/^Fluid, hottest/, '80');
+  await fill(/^Air, coldest/, '-20');
+  await fill(/^Air, hottest/, '40');
+  await fill('Length (mm) of part 1', '300');
+  await pane().getByRole('button', { name: 'Add bend' }).click();
+  await fill('Radius (mm) of part 2', '220');
+  await pane().getByRole('button', { name: 'Add straight' }).click();
+  await fill('Length (mm) of part 3', '250');
+  await fill(/^Slack/, '6');
+  await pane()
+    .getByLabel(/^End form A/)
+    .selectOption('24° cone L');
+  await pane()
+    .getByLabel(/^End form B/)
+    .selectOption('24° cone L');
+  await fill(/^Angle A/, '90');
+  await fill(/^Assemblies/, '4');
+}
+
+const shown = (sheet: Worksheet, address: string) => {
+  const { value } = sheet.getCell(address);
+  return value && typeof value === 'object' && 'formula' in value ? (value as CellFormulaValue).result : value;
+};
+
+describe('panel Duty on the try-out page', () => {
+  it('finds the hoses of the sample catalogue that suit, by keyboard', async () => {
+    await fillForm();
+    await pane().getByRole('button', { name: 'Find hoses' }).press('Enter');
+    await pane()
+      .getByText(/^\d+ of 44 hoses suit, cheapest first\.$/)
+      .waitFor({ timeout: 10_000 });
+    await pane()
+      .getByRole('img', { name: /bend to the left, 90°, radius 220 mm/ })
+      .scrollIntoViewIfNeeded();
+    await page.screenshot({ path: join(ARTIFACTS, 'duty-route.png') });
+  }, 40_000);
+
+  it('draws a bend that is too tight for a hose that was ruled out, and says so', async () => {
+    await pane()
+      .getByRole('button', { name: /^Ruled out: \d+/ })
+      .click();
+    await pane().getByText('Show where it bends too tight').first().click();
+    const picture = pane().getByRole('img', { name: /too tight, the hose needs/ });
+    expect(await picture.locator('text').allTextContents()).toContain('2 tight');
+    await pane().getByText('Hide the route').click();
+  }, 20_000);
+
+  it('keeps everything within a pane 320 points wide', async () => {
+    const wide = await pane()
+      .locator('main')
+      .evaluate((holder: HTMLElement, width) => {
+        holder.style.width = `${width}px`;
+        const overflow = holder.scrollWidth - holder.clientWidth;
+        holder.style.width = '';
+        return overflow;
+      }, NARROW);
+    expect(wide).toBeLessThanOrEqual(0);
+  });
+
+  it('inserts a row whose formulas look everything up, and that costs what the pane says', async () => {
+    const cost = (await pane()
+      .getByText(/^Cost: /)
+      .first()
+      .textContent())!;
+    await pane().getByRole('button', { name: 'Insert as a row of my table' }).first().click();
+    await pane()
+      .getByText(/Wrote row 19 of sheet Jobs/)
+      .waitFor({ timeout: 10_000 });
+    await idle();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as .xlsx' }).click(),
+    ]);
+    const sheet = (await readXlsx(await download.createReadStream())).getWorksheet('Jobs')!;
+    const row = Object.fromEntries(
+      ['A', 'B', 'C', 'D', 'E', 'G', 'H', 'J', 'K', 'T'].map(key => [key, shown(sheet, `${key}19`)]),
+    );
+    // Straights 300 + 250, arc (220 + 25.4/2)·π/2 = 365.5, with 6 % slack 970.4, rounded up; cut-offs 60 and 30.
+    expect(row).toMatchObject({
+      A: 'Larch DN 16',
+      B: 'Larch 24° cone L 90° DN 16',
+      C: 'Larch 24° cone L straight DN 16',
+      D: 971,
+      E: 4,
+      G: 881,
+      H: 250,
+      J: 'OK',
+      K: 'D27',
+    });
+    expect(cost).toContain(`${(row.T as number).toFixed(2)} each`);
+    expect(shown(sheet, 'A18')).toBe('Larch DN 16');
+    expect(shown(sheet, 'A20')).toBeNull();
+  }, 40_000);
+
+  it('complained about nothing', () => expect(complaints).toEqual([]));
+});
