@@ -100,7 +100,7 @@ describe('panel Duty on the try-out page', () => {
       .click();
     await pane().getByText('Show where it bends too tight').first().click();
     const picture = pane().getByRole('img', { name: /too tight, the hose needs/ });
-    expect(await picture.locator('text').allTextContents()).toContain('2 tight');
+    expect(await picture.locator('text').allTextContents()).toContain('2tight');
     await pane().getByText('Hide the route').click();
   }, 20_000);
 

@@ -11,10 +11,14 @@ const EDGE = 26;
 const FOOT = 22;
 const LETTER = 14;
 const THINNEST = 2;
+/** From here on a label stands beside the hose rather than above it. */
+const SIDEWAYS = 0.3;
 
 const useStyles = makeStyles({
   route: { margin: 0, color: tokens.colorNeutralForeground1 },
   picture: { display: 'block', width: '100%', maxWidth: '520px', height: 'auto' },
+  // High contrast keeps its own two colours.
+  inside: { stroke: tokens.colorNeutralBackground3, '@media (forced-colors: active)': { stroke: 'Canvas' } },
   list: { margin: `${tokens.spacingVerticalXXS} 0 0`, paddingLeft: '1.6em', fontSize: tokens.fontSizeBase200 },
   caption: { fontSize: tokens.fontSizeBase200 },
 });
@@ -92,7 +96,7 @@ export function RoutePicture(props: Props) {
         <path
           d={line(points)}
           fill="none"
-          stroke={tokens.colorNeutralBackground3}
+          className={styles.inside}
           strokeWidth={Math.max(1, stroke - 0.5)}
           strokeLinejoin="round"
         />
@@ -113,11 +117,16 @@ export function RoutePicture(props: Props) {
           (path, index) => path && <path key={index} d={path} fill="none" stroke="currentColor" strokeWidth={stroke + 5} />,
         )}
         {placed.map((part, index) => {
-          const { x, y } = beside(part.middle, part.away, 11);
+          const { x, y } = beside(part.middle, part.away, 9);
+          const side = part.away.x > SIDEWAYS ? 'start' : part.away.x < -SIDEWAYS ? 'end' : 'middle';
           return (
-            <text key={index} x={x} y={y + 4} fontSize="11" textAnchor="middle" fill="currentColor">
+            <text key={index} x={x} y={y + 4} fontSize="11" textAnchor={side} fill="currentColor">
               {index + 1}
-              {texts[index]!.isTight && ' tight'}
+              {texts[index]!.isTight && (
+                <tspan x={x} dy="11">
+                  tight
+                </tspan>
+              )}
             </text>
           );
         })}

@@ -99,7 +99,10 @@ function bendMargin(catalogue: Catalogue, hose: Hose, demand: Demand): Margin {
     return notAsked('Bend radius', demand.route.length > 0 ? 'the route has no bend' : 'no route was given');
   const unit = UNITS_OF[demand.units].length;
   const least = converted(decimal(hose.bendRadius), catalogue.units.length, unit);
-  return numberMargin('Bend radius', tightest, least, unit, { atMost: true });
+  return numberMargin('Bend radius', tightest, least, unit, {
+    atMost: true,
+    words: ['route bends to', 'hose at least', 'too tight'],
+  });
 }
 
 /** A hose against every demand, in the order of the form; those that rule it out are the ones by which the catalogue is searched. */
@@ -111,8 +114,13 @@ export function hoseMargins(catalogue: Catalogue, hose: Hose, demand: Demand): r
     fluidMargin(hose, demand.fluid),
     numberMargin('Bore', demand.bore, bore, length, { note: demand.isBoreByFlow ? '; by flow and fastest velocity' : '' }),
     ...pressureMargins(catalogue, hose, demand),
-    numberMargin('Hottest', demand.hottest, degrees(hose.hottest), temperature),
-    numberMargin('Coldest', demand.coldest, degrees(hose.coldest), temperature, { atMost: true }),
+    numberMargin('Hottest', demand.hottest, degrees(hose.hottest), temperature, {
+      words: ['asked', 'up to', 'too hot'],
+    }),
+    numberMargin('Coldest', demand.coldest, degrees(hose.coldest), temperature, {
+      atMost: true,
+      words: ['asked', 'down to', 'too cold'],
+    }),
     vacuumMargin(catalogue, hose, demand),
     bendMargin(catalogue, hose, demand),
   ];

@@ -25,33 +25,44 @@ export const notAsked = (demand: string, facts = ''): Margin => ({
 export const notKnown = (demand: string, facts: string): Margin => ({ demand, state: 'not known', facts, verdict: 'not known' });
 
 const PERCENT = 100;
+const USUAL_WORDS = ['asked', 'has', 'too little'] as const;
+
+interface MarginWords {
+  /** Less is better: the demand is what there may be at most. */
+  readonly atMost: boolean;
+  /** True where a share of the demand says something. */
+  readonly percent: boolean;
+  /** Behind what there is. */
+  readonly note: string;
+  /** Before what is asked, before what there is, behind what is lacking. */
+  readonly words: readonly [ask: string, have: string, lack: string];
+}
 
 /**
  * A demand on a number: at least that much is wanted of what there is, or, with `atMost`, no more.
  * @param has undefined = not stated
- * @param percent true where a share of the demand says something
  */
 export function numberMargin(
   demand: string,
   wanted: Decimal,
   has: Decimal | undefined,
   unit: MeasureUnit,
-  { atMost = false, percent = false, note = '' } = {},
+  { atMost = false, percent = false, note = '', words = USUAL_WORDS }: Partial<MarginWords> = {},
 ): Margin {
-  const asked = `asked ${withUnit(wanted, unit)}`;
+  const [ask, have, lack] = words;
+  const asked = `${ask} ${withUnit(wanted, unit)}`;
   if (has === undefined) return notKnown(demand, `${asked}, the catalogue does not say`);
   const spare = atMost ? wanted.minus(has) : has.minus(wanted);
-  const facts = `${asked}, has ${withUnit(has, unit)}${note}`;
+  const facts = `${asked}, ${have} ${withUnit(has, unit)}${note}`;
   const share = percent && wanted.gt(0) ? ` (${shown(spare.abs().times(PERCENT).div(wanted), 0)} %)` : '';
-  if (spare.lt(0))
-    return { demand, state: 'missed', facts, verdict: `${withUnit(spare.abs(), unit)} too ${atMost ? 'large' : 'little'}` };
+  if (spare.lt(0)) return { demand, state: 'missed', facts, verdict: `${withUnit(spare.abs(), unit)} ${lack}` };
   return { demand, state: 'met', facts, verdict: `${withUnit(spare, unit)} to spare${share}` };
 }
 
 /** True where a margin rules a part out. */
 export const rulesOut = ({ state }: Margin): boolean => state === 'missed' || state === 'not known';
 
-/** A margin as a reason: `Bend radius: asked 150 mm, has 180 mm, 30 mm too large`. */
+/** A margin as a reason: `Bore: asked 12 mm, has 9.5 mm, 2.5 mm too little`. */
 export function reasonText({ demand, facts, verdict, state }: Margin): string {
   return `${demand}: ${facts}${state === 'not known' ? '' : `, ${verdict}`}`;
 }

@@ -104,6 +104,15 @@ test('the rating at temperature comes from the derating table: .9 of 165 bar at 
   );
 });
 
+test('what is lacking is said in words that fit the demand', () => {
+  const bend = { route: [{ kind: 'bend', radius: '150', angle: '90', turn: 'left' }] } as const;
+  expect(reasonsOf('Alder DN 12', small({ ...bend, fluidColdest: '-45', fluidHottest: '105' }))).toEqual([
+    'Hottest: asked 105 °C, up to 100 °C, 5 °C too hot',
+    'Coldest: asked -45 °C, down to -40 °C, 5 °C too cold',
+    'Bend radius: route bends to 150 mm, hose at least 180 mm, 30 mm too tight',
+  ]);
+});
+
 test('without rows of derating the loss at temperature is not known, and said', () => {
   const hose = tree.hoses.find(found => found.hose === 'Alder DN 12')!;
   expect(hoseMargins(tree, hose, small()).find(({ demand }) => demand === 'Loss of pressure at 80 °C')).toMatchObject({
@@ -125,7 +134,7 @@ test('every missing value is a reason in words, never passed over', () => {
   const bend = { route: [{ kind: 'bend', radius: '300', angle: '90', turn: 'left' }] } as const;
   const asked = small({ ...bend, vacuum: '0.5' });
   expect(reasonsOf('Alder DN 12', asked, without('Bend radius (mm)'))).toContain(
-    'Bend radius: asked 300 mm, the catalogue does not say',
+    'Bend radius: route bends to 300 mm, the catalogue does not say',
   );
   expect(reasonsOf('Alder DN 12', asked, without('Hottest (°C)'))).toContain('Hottest: asked 80 °C, the catalogue does not say');
   expect(reasonsOf('Alder DN 12', asked, without('Fluids'))).toContain('Fluid: asked mineral oil, the catalogue names none');
