@@ -31,8 +31,16 @@ export interface Wanted {
   readonly guard?: string;
 }
 
-const ferrule = (hose: string, fitting: string) =>
-  crimps.find(crimp => crimp.Hose === hose && crimp.Fitting === fitting)?.Ferrule;
+/** The ferrule of the crimp row that counts: the part itself, else the longest pattern that its name begins with. */
+function ferrule(hose: string, fitting: string): string | undefined {
+  const rows = crimps.filter(crimp => crimp.Hose === hose);
+  const exact = rows.find(crimp => crimp.Fitting === fitting);
+  if (exact) return exact.Ferrule;
+  const [part, whole] = [fittings.get(fitting)!, hoses.get(hose)!];
+  if (part.Family !== whole.Family || part.Size !== whole.Size) return undefined;
+  const patterns = rows.filter(crimp => crimp.Fitting!.endsWith('*') && fitting.startsWith(crimp.Fitting!.slice(0, -1)));
+  return patterns.sort((a, b) => b.Fitting!.length - a.Fitting!.length)[0]?.Ferrule;
+}
 
 /** Parts of the cost of one assembly, not rounded. */
 export function costParts(

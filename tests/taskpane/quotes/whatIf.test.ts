@@ -66,7 +66,8 @@ it('prices before and after are those that another calculation gives; nothing of
   // The two handles: that of the workbook, and another for the same parts with other prices.
   const handles = [values[1]![2], values[2]![2]] as string[];
   expect(handles[0]).toBe(await book.cell('Catalogue', 'B5'));
-  expect(handles[1]).toMatch(/^CAT-[0-9a-f]{8} \(mm, bar; 44 hoses, 152 fittings, 235 crimps\)$/);
+  const counts = (handle: string) => handle.replace(/^CAT-[0-9a-f]{8} /, '');
+  expect(counts(handles[1]!)).toBe(counts(handles[0]!));
   expect(handles[1]).not.toBe(handles[0]);
   expect(await contents()).toEqual(before);
 });
