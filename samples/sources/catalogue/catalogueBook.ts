@@ -2,7 +2,9 @@ import { addNotes } from '../book/notesSheet';
 import { bookBytes, sampleBook } from '../book/sampleBook';
 import { addCatalogueFront, addCatalogueTables } from './catalogueSheets';
 import { addFinder } from './finderSheet';
+import { addRack } from '../rack/rackSheet';
 import { addLookedUpJobs, putHandle } from './lookedUpJobs';
+import { addWeek } from './weekSheet';
 
 /** samples/catalogue.xlsx: the workshop's catalogue, a sheet a table, the handle, and job lines looked up in it. */
 export async function catalogueBook(): Promise<Uint8Array> {
@@ -12,6 +14,8 @@ export async function catalogueBook(): Promise<Uint8Array> {
   await putHandle(book);
   await addLookedUpJobs(book);
   await addFinder(book);
+  await addWeek(book);
+  addRack(book);
   addNotes(book, 'Hoses, couplings, crimps, machines and rates of the workshop.');
   return bookBytes(book);
 }

@@ -1,5 +1,6 @@
 import { addNotes } from '../book/notesSheet';
 import { bookBytes, sampleBook } from '../book/sampleBook';
+import { addRack } from '../rack/rackSheet';
 import { addBenchRecord } from './benchRecordSheet';
 import { addCorner } from './cornerSheet';
 import { inchJobs } from './inchJobs';
@@ -11,6 +12,7 @@ export async function jobSheet(): Promise<Uint8Array> {
   const book = sampleBook('Job sheet of a beet contractor’s workshop');
   await addJobList(book, 'Jobs (mm)', 'mm', metricJobs, 1);
   await addJobList(book, 'Jobs (in)', 'in', inchJobs, metricJobs.length + 1);
+  addRack(book);
   await addBenchRecord(book);
   await addCorner(book);
   addNotes(book, 'Hose jobs and the bench record of one week.');

@@ -9,7 +9,7 @@ const LINE_HEADINGS = {
   fittingA: /^(?:(?:fitting|coupling|end|connection) a|a (?:fitting|coupling|end))$/,
   fittingB: /^(?:(?:fitting|coupling|end|connection) b|b (?:fitting|coupling|end))$/,
   line: /^(?:line|line no\.?|job line|job|item|pos\.?|position|no\.?|#)$/,
-  assembly: /^(?:assembly|assembly no\.?|assembly number|serial|serial no\.?|tag|tag no\.?)$/,
+  assembly: /^(?:assembly no\.?|assembly number|serial|serial no\.?|tag|tag no\.?)$/,
   order: /^(?:order|order no\.?|work order)$/,
   label: /^(?:label|wanted for|for|machine|description|mark|name)$/,
   shortest: /^(?:shortest|min\.?|minimum|shortest length)$/,

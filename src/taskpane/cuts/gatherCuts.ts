@@ -4,7 +4,7 @@ import type { RowProblem } from '../sheets/rowProblem';
 import type { CutSettings } from './cutSettings';
 import { hoseJobs, type HoseJob } from './hoseJob';
 import { pickedRows } from '../sheets/pickedRows';
-import { rackTable, readRack, type Rack } from './rack';
+import { rackLikeness, rackTable, readRack, type Rack } from './rack';
 import { jobTable, jobUnit, readCutLines } from './readCutLines';
 import { reelLengths } from './reelLengths';
 
@@ -23,11 +23,15 @@ export interface Gathered {
 /** A reason that nothing can be planned, ready to be shown. */
 export class NothingToPlan extends Error {}
 
-/** Sheets that hold a rack: a table with hose and length, but not a job table. */
+/** Sheets that hold a rack: a table with hose and length, but neither a job table nor the catalogue's hoses; the likeliest first. */
 export async function rackSheets(workbook: Workbook): Promise<readonly string[]> {
   const names = await workbook.sheets();
   const contents = await Promise.all(names.map(name => workbook.used(name)));
-  return names.filter((_, index) => rackTable(contents[index]) && !jobTable(contents[index]));
+  const found = names.map((name, index) => ({ name, likeness: jobTable(contents[index]) ? 0 : rackLikeness(contents[index]) }));
+  return found
+    .filter(({ likeness }) => likeness > 0)
+    .sort((a, b) => b.likeness - a.likeness)
+    .map(({ name }) => name);
 }
 
 /**

@@ -35,10 +35,18 @@ const RACK_HEADINGS = {
   made: /^(?:made|date|date of making|made on|date made|year|quarter)$/,
 } as const;
 export type RackField = keyof typeof RACK_HEADINGS;
+/** A table of the catalogue's hoses has lengths too: those of new reels. */
+const CATALOGUE_HEADINGS = { hose: RACK_HEADINGS.hose, family: /^family$/ } as const;
 
 /** The stock table of a sheet: it has at least hose and length. */
 export function rackTable(content: RangeContent | undefined): SheetTable<RackField> | undefined {
   return findTable(content, RACK_HEADINGS, ['hose', 'length']);
+}
+
+/** How much a sheet looks like a rack: the number of its columns that are known; 0 where it is none. */
+export function rackLikeness(content: RangeContent | undefined): number {
+  if (findTable(content, CATALOGUE_HEADINGS, ['hose', 'family'])) return 0;
+  return Object.keys(rackTable(content)?.columns ?? {}).length;
 }
 
 /** Days from the spreadsheet's day 0 to 1 January 1970. */

@@ -15,7 +15,7 @@ const JOB_HEADINGS = {
   hose: /^(?:hose|hose type|hose part|material)$/,
   quantity: /^(?:quantity|qty\.?|pcs\.?|pieces|number|how many|count|no\. off)$/,
   line: /^(?:line|line no\.?|job line|job|item|pos\.?|position|no\.?|#)$/,
-  label: /^(?:label|wanted for|for|assembly|assembly no\.?|machine|description|mark|name)$/,
+  label: /^(?:label|wanted for|for|assembly no\.?|machine|description|mark|name)$/,
   shortest: /^(?:shortest|min\.?|minimum|shortest length)$/,
   longest: /^(?:longest|max\.?|maximum|longest length)$/,
   bore: /^(?:bore|inside diameter|bore diameter)$/,

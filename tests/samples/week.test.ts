@@ -1,0 +1,78 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { solveCutPlan } from '../../src/core/cutplan/solveCutPlan';
+import { Decimal } from '../../src/core/units/decimal';
+import { blockOf } from '../../src/host/a1';
+import { readXlsx } from '../../src/preview/xlsx/readXlsx';
+import { stopsOf } from '../../src/taskpane/cards/benchSteps';
+import { gatherCards } from '../../src/taskpane/cards/gatherCards';
+import { gatherCuts, rackSheets } from '../../src/taskpane/cuts/gatherCuts';
+import { planCuts } from '../../src/taskpane/cuts/planCuts';
+import { tagProblems, tagsOf } from '../../src/taskpane/tags/tag';
+import { fakeWorkbook, type FakeCell } from '../taskpane/fakeWorkbook';
+
+/** The sample as a host has it: values as saved, formulas behind them. */
+async function openSample(name: string, selected: { sheet: string; address: string }) {
+  const { cells } = await readXlsx(new Uint8Array(readFileSync(join(__dirname, '../../samples', name))));
+  const sheets: Record<string, FakeCell[][]> = {};
+  for (const { sheet, address, formula, cached } of cells) {
+    const { row, column } = blockOf(address)!;
+    const rows = (sheets[sheet] ??= []);
+    while (rows.length <= row) rows.push([]);
+    while (rows[row]!.length <= column) rows[row]!.push('');
+    rows[row]![column] = formula ? { formula, value: cached } : cached;
+  }
+  return fakeWorkbook(sheets, selected).workbook;
+}
+
+const settings = {
+  unit: 'mm',
+  step: new Decimal(1),
+  kerf: new Decimal(3),
+  squaring: new Decimal(20),
+  keep: new Decimal(500),
+  ageLimitMonths: 72,
+  isOldestFirst: false,
+} as const;
+const wishes = { unit: 'mm', step: new Decimal(1), pressureUnit: 'bar', machine: '' } as const;
+
+describe('the week of the sample catalogue', () => {
+  test('every hose gets a plan from the rack, and only the old end is warned of', async () => {
+    const workbook = await openSample('catalogue.xlsx', { sheet: 'Week', address: 'A6' });
+    expect(await rackSheets(workbook)).toEqual(['Rack']);
+    const gathered = await gatherCuts(workbook, 'Rack', settings, '2026-10-05');
+    expect([gathered.lineProblems, gathered.rack.problems]).toEqual([[], []]);
+    const plans = await planCuts(gathered, solveCutPlan, () => {}, { aborted: false });
+    expect(plans.map(({ job, totals, shortage }) => [job.hose, totals !== undefined, shortage])).toEqual(
+      ['Larch DN 12', 'Larch DN 10', 'Larch DN 16', 'Rowan DN 19', 'Alder DN 16', 'Larch DN 19'].map(hose =>
+        hose === 'Rowan DN 19' ? [hose, false, expect.stringContaining('is short of 1 x')] : [hose, true, undefined],
+      ),
+    );
+    expect(plans[3]!.buy).toMatchObject({ reels: 1, atLeast: 1 });
+    expect(plans.flatMap(({ job }) => job.warnings)).toEqual([expect.stringContaining('lot L-1202 was made 2019-08-01')]);
+  }, 60_000);
+
+  test('every line gets a card without a stop, and every assembly a tag', async () => {
+    const workbook = await openSample('catalogue.xlsx', { sheet: 'Week', address: 'A6' });
+    const { cards, source } = await gatherCards(workbook, wishes);
+    expect(cards.map(stopsOf)).toEqual(Array.from({ length: 8 }, () => []));
+    expect(cards.flatMap(({ ends }) => ends.map(end => end.die))).toEqual(
+      Array.from({ length: 16 }, () => expect.stringMatching(/^D\d/)),
+    );
+    expect(source).toMatch(/^sheet Week, CAT-/);
+    const options = { maker: 'Beet workshop (invented)', prefix: '', today: '2026-10-05' };
+    const tags = tagsOf(cards, options);
+    expect(tagProblems(cards, tags, options)).toEqual([]);
+    expect(tags.map(tag => tag.number).slice(0, 3)).toEqual(['W41-01-1', 'W41-01-2', 'W41-02-1']);
+    expect(tags).toHaveLength(25);
+  });
+});
+
+test('the job sheet has a rack for its lines in millimetres', async () => {
+  const workbook = await openSample('job-sheet.xlsx', { sheet: 'Jobs (mm)', address: 'A6' });
+  const { jobs, lineProblems, rack } = await gatherCuts(workbook, 'Rack', settings, '2026-10-05');
+  expect(rack.problems).toEqual([]);
+  // The last line is not measured yet.
+  expect(lineProblems).toHaveLength(1);
+  expect(jobs.filter(job => job.rack.length === 0).map(job => job.hose)).toEqual([]);
+});
