@@ -5,6 +5,12 @@ export interface RangeAddress {
   readonly address: string;
 }
 
+/** A table in the host's own sense. */
+export interface HostTable extends RangeAddress {
+  /** As formulas call it: `Hoses`, in `Hoses[#All]`. */
+  readonly name: string;
+}
+
 /** An error value as a cell shows it, with the sentence behind it where the host knows it. */
 export interface ErrorValue {
   readonly error: string;
@@ -29,6 +35,8 @@ export interface RangeContent extends RangeAddress {
 /** One change of a workbook. Several are written in one batch, as one undo step where the host allows it. */
 export type Change =
   | { readonly kind: 'addSheet'; readonly sheet: string }
+  /** Takes a sheet away with all that stands on it: for sheets that the pane itself has just added. */
+  | { readonly kind: 'removeSheet'; readonly sheet: string }
   | { readonly kind: 'values'; readonly at: RangeAddress; readonly values: readonly (readonly (string | number | boolean)[])[] }
   | { readonly kind: 'formulas'; readonly at: RangeAddress; readonly formulas: readonly (readonly string[])[] }
   | { readonly kind: 'format'; readonly at: RangeAddress; readonly numberFormat: string }
@@ -98,7 +106,7 @@ export interface Workbook {
   /** The used part of a sheet; undefined where the sheet is empty. */
   used(sheet: string): Promise<RangeContent | undefined>;
   /** The sheet's tables in the host's own sense (Excel tables), with heading row; [] where the host knows none. */
-  tables(sheet: string): Promise<readonly RangeAddress[]>;
+  tables(sheet: string): Promise<readonly HostTable[]>;
   /** The cell whose formula spills into this one; undefined where the cell is not filled from elsewhere. */
   spillParent(cell: RangeAddress): Promise<RangeAddress | undefined>;
   /** Workbook-scoped defined names that refer to ranges. */

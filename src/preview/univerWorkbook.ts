@@ -1,7 +1,7 @@
 import { ICommandService, type Univer } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
-import type { RangeAddress, RangeContent, Workbook } from '../host/workbook';
+import type { HostTable, RangeAddress, RangeContent, Workbook } from '../host/workbook';
 import { CellSource } from './host/cellSource';
 import { onContent } from './host/onContent';
 import { applyChanges } from './host/applyChanges';
@@ -84,7 +84,7 @@ export class UniverWorkbook implements Workbook {
     return block && source.content(block);
   }
 
-  async tables(sheet: string): Promise<readonly RangeAddress[]> {
+  async tables(sheet: string): Promise<readonly HostTable[]> {
     this.sheet(sheet);
     return [];
   }

@@ -4,6 +4,7 @@ import type { FunctionMetadata } from '../host/functionMetadata';
 import { ColumnsPanel } from './columns/ColumnsPanel';
 import { CutsPanel } from './cuts/CutsPanel';
 import { DutyPanel } from './duty/DutyPanel';
+import { PartsPanel } from './parts/PartsPanel';
 import { ReadingsPanel } from './readings/ReadingsPanel';
 import { QuotesPanel } from './quotes/QuotesPanel';
 import { SheetPanel } from './sheet/SheetPanel';
@@ -25,6 +26,7 @@ export interface Panel {
 /** The panels, in the order of their tabs. */
 export const panels: readonly Panel[] = [
   { id: 'sheet', title: 'Sheet', View: SheetPanel },
+  { id: 'parts', title: 'Parts', View: PartsPanel },
   { id: 'columns', title: 'Columns', View: ColumnsPanel },
   { id: 'cuts', title: 'Cuts', View: CutsPanel },
   { id: 'readings', title: 'Readings', View: ReadingsPanel },

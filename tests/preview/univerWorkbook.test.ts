@@ -111,6 +111,18 @@ describe('writing through the port', () => {
     expect(await port.names()).toEqual([{ name: 'Overalls', at: at('A4:A5') }]);
   });
 
+  it('takes a sheet away that was added, and undo brings it back', async () => {
+    await port.write([
+      { kind: 'addSheet', sheet: 'Half' },
+      { kind: 'values', at: at('A1', 'Half'), values: [['x']] },
+    ]);
+    await port.write([{ kind: 'removeSheet', sheet: 'Half' }]);
+    expect(await port.sheets()).not.toContain('Half');
+    await expect(port.write([{ kind: 'removeSheet', sheet: 'Half' }])).rejects.toThrow('there is no sheet Half');
+    await open.api.undo();
+    expect(await port.sheets()).toContain('Half');
+  });
+
   it('writes looks and printing that a saved file keeps', async () => {
     await port.write([
       { kind: 'style', at: at('A2:B2'), style: { fontSize: 14, border: 'all', rowHeight: 30, wrap: true, color: '#8F1D1D' } },

@@ -1,3 +1,6 @@
+import { sheetInFormula } from '../a1';
+import type { RangeAddress } from '../workbook';
+
 /** A table as a CATALOGUE formula names it. */
 export type TableReference =
   | { readonly kind: 'range'; readonly sheet: string; readonly address: string }
@@ -15,14 +18,22 @@ export function callsCatalogue(formula: unknown): formula is string {
   return typeof formula === 'string' && formula.startsWith('=') && CALL.test(formula);
 }
 
-/** The arguments of the first CATALOGUE call in a formula, as text; undefined where the call does not end. */
-function argumentTexts(formula: string): string[] | undefined {
+/** The first CATALOGUE call in a formula: its arguments as text, and the place of what stands between its brackets. */
+interface Call {
+  readonly texts: readonly string[];
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The first CATALOGUE call; undefined where it does not end. */
+function firstCall(formula: string): Call | undefined {
   const call = CALL.exec(formula);
   if (!call) return undefined;
   const texts: string[] = [];
   let depth = 0;
   let quote = '';
-  let start = call.index + call[0].length;
+  const from = call.index + call[0].length;
+  let start = from;
   for (let index = start; index < formula.length; index++) {
     const sign = formula[index]!;
     if (quote !== '') {
@@ -33,7 +44,7 @@ function argumentTexts(formula: string): string[] | undefined {
     else if (depth === 0 && (sign === ',' || sign === ')')) {
       texts.push(formula.slice(start, index).trim());
       start = index + 1;
-      if (sign === ')') return texts;
+      if (sign === ')') return { texts, from, to: index };
     }
   }
   return undefined;
@@ -58,10 +69,10 @@ function reference(text: string, ownSheet: string): TableReference | undefined {
  * @returns one entry an argument, null where it is left out; undefined where the formula cannot be followed (calculated arguments)
  */
 export function catalogueReferences(formula: string, ownSheet: string): (TableReference | null)[] | undefined {
-  const texts = argumentTexts(formula);
-  if (!texts) return undefined;
+  const call = firstCall(formula);
+  if (!call) return undefined;
   const references: (TableReference | null)[] = [];
-  for (const text of texts) {
+  for (const text of call.texts) {
     const found = text === '' ? null : reference(text, ownSheet);
     if (found === undefined) return undefined;
     references.push(found);
@@ -73,4 +84,20 @@ export function catalogueReferences(formula: string, ownSheet: string): (TableRe
 export function catalogueSheets(formula: string, ownSheet: string): readonly string[] {
   const references = catalogueReferences(formula, ownSheet) ?? [];
   return [...new Set(references.flatMap(found => (found?.kind === 'range' ? [found.sheet] : [])))];
+}
+
+/**
+ * A CATALOGUE formula with other arguments; what stands around the call stays.
+ * @param places one a table, in the order of CATALOGUE's arguments; undefined = left out
+ * @param before the formula that stands; a plain call is made where there is none
+ * @example withTables([{ sheet: 'Hoses', address: 'A1:S60' }]) // =HOSE.CATALOGUE(Hoses!A1:S60)
+ */
+export function withTables(places: readonly (RangeAddress | undefined)[], before = '=HOSE.CATALOGUE()'): string {
+  const texts = places.map(place => (place ? `${sheetInFormula(place.sheet)}!${place.address}` : ''));
+  while (texts.at(-1) === '') texts.pop();
+  const call = firstCall(before);
+  if (!call) throw new Error('The CATALOGUE formula cannot be followed.');
+  // Saved files hold the function under the name of their storage.
+  const head = before.slice(0, call.from).replace(/(?:_xldudf_)?HOSE[._]CATALOGUE(\s*\()$/i, 'HOSE.CATALOGUE$1');
+  return head + texts.join(',') + before.slice(call.to);
 }

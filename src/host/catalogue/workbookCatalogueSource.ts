@@ -1,7 +1,9 @@
 import type { Cells } from '../cells/singles';
+import { blockOf } from '../a1';
 import type { CellValue, RangeAddress, Workbook } from '../workbook';
 import { callsCatalogue, catalogueReferences, type TableReference } from './catalogueFormula';
 import type { CatalogueSource } from './catalogueSource';
+import { tablePlaces } from './tablePlaces';
 
 type Names = Awaited<ReturnType<Workbook['names']>>;
 
@@ -21,24 +23,31 @@ export function rangeOfReference(reference: TableReference, names: Names): Range
 async function readTables(
   workbook: Workbook,
   references: readonly (TableReference | null)[],
-  names: Names,
 ): Promise<readonly Cells[] | undefined> {
-  const places = references.map(reference => (reference ? rangeOfReference(reference, names) : null));
+  const places = await tablePlaces(workbook, references);
   if (places.includes(undefined)) return undefined;
   const contents = await workbook.read(places.filter(place => !!place));
   let next = 0;
   return places.map(place => (place ? contents[next++]!.values.map(row => row.map(passedCell)) : null));
 }
 
-interface Found {
+/** A cell with a CATALOGUE formula, its place counted from 0. */
+export interface CatalogueCell {
   readonly sheet: string;
   readonly formula: string;
   readonly row: number;
   readonly column: number;
 }
 
-async function formulas(workbook: Workbook): Promise<Found[]> {
-  const found: Found[] = [];
+function isAt(cell: CatalogueCell, at: RangeAddress | undefined): boolean {
+  const block = at && blockOf(at.address);
+  return !!block && at.sheet === cell.sheet && block.row === cell.row && block.column === cell.column;
+}
+
+/** All cells of the workbook with a CATALOGUE formula, that of the cell named Catalogue first. */
+export async function catalogueCells(workbook: Workbook): Promise<readonly CatalogueCell[]> {
+  const named = (await workbook.names()).find(({ name }) => name.toLowerCase() === CATALOGUE_NAME)?.at;
+  const found: CatalogueCell[] = [];
   for (const sheet of await workbook.sheets()) {
     const used = await workbook.used(sheet);
     used?.formulas.forEach((cells, row) =>
@@ -47,20 +56,16 @@ async function formulas(workbook: Workbook): Promise<Found[]> {
       }),
     );
   }
-  return found;
+  return [...found.filter(cell => isAt(cell, named)), ...found.filter(cell => !isAt(cell, named))];
 }
 
 /** Where a call's tables are read again through the Workbook port: for hosts other than Excel, and for tests. */
 export function workbookCatalogueSource(workbook: Workbook): CatalogueSource {
   return {
     async *calls() {
-      const names = await workbook.names();
-      const named = names.find(({ name }) => name.toLowerCase() === CATALOGUE_NAME)?.at;
-      const found = await formulas(workbook);
-      const isNamed = ({ sheet }: Found) => sheet === named?.sheet;
-      for (const { sheet, formula } of [...found.filter(isNamed), ...found.filter(call => !isNamed(call))]) {
+      for (const { sheet, formula } of await catalogueCells(workbook)) {
         const references = catalogueReferences(formula, sheet);
-        const tables = references && (await readTables(workbook, references, names));
+        const tables = references && (await readTables(workbook, references));
         if (tables) yield tables;
       }
     },

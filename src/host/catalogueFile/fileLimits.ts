@@ -4,6 +4,8 @@ export const LARGEST_FILE = 50 * 2 ** 20;
 export const LARGEST_UNPACKED = 150 * 2 ** 20;
 export const MOST_ROWS = 200_000;
 export const MOST_COLUMNS = 200;
+/** Most cells of a table: 200,000 rows of 20 columns. */
+export const MOST_CELLS = 4_000_000;
 
 /** A file that is not read, with a sentence that says why and what to do. */
 export class UnreadableTable extends Error {
@@ -27,4 +29,8 @@ export function requireTableSize(name: string, rows: number, columns: number): v
     throw new UnreadableTable(`${name} has more than ${MOST_ROWS} rows: split it or leave out what is no parts data`);
   if (columns > MOST_COLUMNS)
     throw new UnreadableTable(`${name} has ${columns} columns, more than ${MOST_COLUMNS}: is this the right file?`);
+  if (rows * columns > MOST_CELLS)
+    throw new UnreadableTable(
+      `${name} has ${rows} rows of ${columns} columns, more than ${MOST_CELLS} cells: leave out columns that are no parts data`,
+    );
 }

@@ -2,16 +2,30 @@ import Papa from 'papaparse';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import { decodeText } from './decodeText';
 import { MOST_ROWS, requireFileSize, requireTableSize, UnreadableTable } from './fileLimits';
+import { breathe, type Watch } from './watch';
 
 const POINT = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
 const COMMA = /^[+-]?(?:\d+,\d+|,\d+)$/;
+const WITH_POINT = /^[+-]?\d*\.\d+$/;
 /** Part names such as 007 stay text. */
 const LEADING_ZERO = /^[+-]?0\d/;
+/** Characters that are taken apart before the page may breathe. */
+const PIECE = 2 ** 19;
+const ROWS_A_PIECE = 5000;
+const GUESS_FROM = 2 ** 16;
+const GUESS_ROWS = 50;
 
 /** Whether a file writes decimals with a comma: some cells are such numbers, and none has a decimal point. */
 function hasDecimalComma(rows: readonly (readonly string[])[]): boolean {
-  const cells = rows.slice(1).flat();
-  return cells.some(cell => COMMA.test(cell.trim())) && !cells.some(cell => /^[+-]?\d*\.\d+$/.test(cell.trim()));
+  let comma = false;
+  for (let row = 1; row < rows.length; row++) {
+    for (const cell of rows[row]!) {
+      const text = cell.trim();
+      if (WITH_POINT.test(text)) return false;
+      comma ||= COMMA.test(text);
+    }
+  }
+  return comma;
 }
 
 function cellOf(text: string, decimalComma: boolean): RawCell {
@@ -22,20 +36,63 @@ function cellOf(text: string, decimalComma: boolean): RawCell {
   return decimalComma && COMMA.test(trimmed) ? Number(trimmed.replace(',', '.')) : text;
 }
 
+const isBlank = (row: readonly string[]) => row.every(cell => cell.trim() === '');
+
+/** What parts the cells, guessed from the beginning: each piece must be taken apart alike. */
+function delimiterOf(text: string): string {
+  const beginning = text.slice(0, GUESS_FROM);
+  return Papa.parse<string[]>(beginning, { preview: GUESS_ROWS, skipEmptyLines: 'greedy' }).meta.delimiter;
+}
+
+/** The rows of a text as they stand, blank ones among them, so that row numbers are those of the file. */
+function rowsOf(name: string, text: string, watch: Watch): Promise<string[][]> {
+  const rows: string[][] = [];
+  let columns = 0;
+  return new Promise((resolve, reject) => {
+    Papa.parse<string[]>(text, {
+      chunkSize: PIECE,
+      delimiter: delimiterOf(text),
+      chunk: ({ data, meta }: Papa.ParseResult<string[]>, parser: Papa.Parser) => {
+        try {
+          for (const row of data) {
+            rows.push(row);
+            columns = Math.max(columns, row.length);
+          }
+          requireTableSize(name, Math.min(rows.length, MOST_ROWS + 1), columns);
+        } catch (error) {
+          reject(error);
+          return parser.abort();
+        }
+        parser.pause();
+        breathe(watch, Math.min(1, meta.cursor / Math.max(1, text.length)) * 0.7).then(
+          () => parser.resume(),
+          error => {
+            reject(error);
+            parser.abort();
+          },
+        );
+      },
+      complete: () => resolve(rows),
+    });
+  });
+}
+
 /**
  * A .csv file as a table: any delimiter, decimal point or comma, UTF-8 with or without byte order mark, UTF-16 or Windows-1252. Formulas
- * in it stay text.
- * @throws UnreadableTable where it is too large or holds nothing
+ * in it stay text. Large files are read in pieces, between which the page can be drawn and the reading stopped.
+ * @throws UnreadableTable where it is too large or holds nothing; Stopped where the user stops it
  */
-export function readCsv(name: string, bytes: Uint8Array): RawTable {
+export async function readCsv(name: string, bytes: Uint8Array, watch: Watch = {}): Promise<RawTable> {
   requireFileSize(name, bytes.length);
-  const { data } = Papa.parse<string[]>(decodeText(bytes), { preview: MOST_ROWS + 1, skipEmptyLines: 'greedy' });
-  if (data.length === 0) throw new UnreadableTable(`${name} is empty`);
-  requireTableSize(
-    name,
-    data.length,
-    data.reduce((most, row) => Math.max(most, row.length), 0),
-  );
-  const decimalComma = hasDecimalComma(data);
-  return data.map((row, index) => row.map(cell => (index === 0 ? cell.trim() || null : cellOf(cell, decimalComma))));
+  await breathe(watch, 0);
+  const rows = await rowsOf(name, decodeText(bytes).replace(/^\ufeff/, ''), watch);
+  while (rows.length > 0 && isBlank(rows.at(-1)!)) rows.pop();
+  if (rows.length === 0) throw new UnreadableTable(`${name} is empty`);
+  const decimalComma = hasDecimalComma(rows);
+  const table: RawCell[][] = [];
+  for (const [index, row] of rows.entries()) {
+    table.push(row.map(cell => (index === 0 ? cell.trim() || null : cellOf(cell, decimalComma))));
+    if (index % ROWS_A_PIECE === ROWS_A_PIECE - 1) await breathe(watch, 0.7 + (0.3 * index) / rows.length);
+  }
+  return table;
 }

@@ -1,5 +1,5 @@
 import { splitReference } from '../a1';
-import type { RangeAddress } from '../workbook';
+import type { HostTable, RangeAddress } from '../workbook';
 
 function rangeOf(reference: string): RangeAddress {
   const { sheet = '', address } = splitReference(reference.replace(/^=/, ''));
@@ -25,7 +25,7 @@ export async function namesOf(context: Excel.RequestContext): Promise<readonly {
 }
 
 /** Excel tables of a sheet, with their heading rows. */
-export async function tablesOf(context: Excel.RequestContext, sheet: string): Promise<readonly RangeAddress[]> {
+export async function tablesOf(context: Excel.RequestContext, sheet: string): Promise<readonly HostTable[]> {
   const { tables } = context.workbook.worksheets.getItem(sheet);
   tables.load('items/name');
   await context.sync();
@@ -33,7 +33,7 @@ export async function tablesOf(context: Excel.RequestContext, sheet: string): Pr
   if (ranges.length === 0) return [];
   for (const range of ranges) range.load('address');
   await context.sync();
-  return ranges.map(range => rangeOf(range.address));
+  return ranges.map((range, index) => ({ name: tables.items[index]!.name, ...rangeOf(range.address) }));
 }
 
 /** The cell whose formula spills into this one. Builds without dynamic arrays have none. */

@@ -1,13 +1,9 @@
 import { addressOf, blockOf, sheetInFormula } from '../a1';
+import { bytesOf, MOST_BYTES, type Cells } from '../requestSize';
 import type { CellStyle, Change, RangeAddress } from '../workbook';
 import { addChart } from './addChart';
 import { ExcelRefusal, run } from './run';
 import { setPage } from './setPage';
-
-/** Excel on the web takes 5 MB a request; cells are counted generously. */
-const MOST_BYTES = 3_000_000;
-
-type Cells = readonly (readonly (string | number | boolean)[])[];
 
 /** Text stays text: Excel would read `=1+1` as a formula and `3/8` as a date. Plain words need no mark. */
 function literal(value: string | number | boolean): string | number | boolean {
@@ -78,9 +74,6 @@ class Request {
   }
 }
 
-const bytesOf = (cells: Cells) =>
-  cells.reduce((sum, row) => row.reduce<number>((part, cell) => part + 8 + 2 * String(cell).length, sum), 0);
-
 /** Writes cells; where they are more than a request takes, in pieces of whole rows. */
 async function writeCells(request: Request, at: RangeAddress, cells: Cells, kind: 'values' | 'formulas') {
   const worksheet = request.context.workbook.worksheets.getItem(at.sheet);
@@ -121,6 +114,9 @@ async function apply(request: Request, change: Change, standing: ReadonlySet<str
   switch (change.kind) {
     case 'addSheet':
       worksheets.add(change.sheet);
+      return;
+    case 'removeSheet':
+      worksheets.getItem(change.sheet).delete();
       return;
     case 'values':
       return writeCells(request, change.at, change.values, 'values');

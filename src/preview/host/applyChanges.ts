@@ -72,6 +72,10 @@ function check(changes: readonly Change[], workbook: FWorkbook): void {
     if (change.kind === 'addSheet') {
       if (sheets.has(change.sheet)) throw new Error(`there is already a sheet ${change.sheet}`);
       sheets.add(change.sheet);
+    } else if (change.kind === 'removeSheet') {
+      checkSheet(change.sheet);
+      if (sheets.size === 1) throw new Error(`${change.sheet} is the only sheet and cannot be taken away`);
+      sheets.delete(change.sheet);
     } else if (change.kind === 'values') checkTable(change.at, change.values);
     else if (change.kind === 'formulas') checkTable(change.at, change.formulas);
     else if (change.kind === 'page') checkSheet(change.sheet);
@@ -136,6 +140,9 @@ class ChangeWriter {
         this.workbook.setActiveSheet(active);
         break;
       }
+      case 'removeSheet':
+        this.workbook.deleteSheet(this.workbook.getSheetByName(change.sheet)!);
+        break;
       case 'values':
         return this.setCells(change.at, (row, column) => valueCell(change.values[row]![column]!));
       case 'formulas':

@@ -1,4 +1,4 @@
-import { callsCatalogue, catalogueReferences, catalogueSheets } from '../../../src/host/catalogue/catalogueFormula';
+import { callsCatalogue, catalogueReferences, catalogueSheets, withTables } from '../../../src/host/catalogue/catalogueFormula';
 
 const range = (sheet: string, address: string) => ({ kind: 'range', sheet, address });
 
@@ -40,4 +40,14 @@ test('the sheets a formula names, each once', () => {
     'Hoses',
     'My parts',
   ]);
+});
+
+test.each([
+  [undefined, "=HOSE.CATALOGUE(Hoses!A1:S60,,'My parts'!A1:C9)"],
+  ['=HOSE.CATALOGUE(A1:B2,C1:D2)', "=HOSE.CATALOGUE(Hoses!A1:S60,,'My parts'!A1:C9)"],
+  ['=IF(B1=")","x",hose.catalogue(H!A1:B2))', '=IF(B1=")","x",HOSE.CATALOGUE(Hoses!A1:S60,,\'My parts\'!A1:C9))'],
+  ['=_xldudf_HOSE_CATALOGUE(H!A1:B2)', "=HOSE.CATALOGUE(Hoses!A1:S60,,'My parts'!A1:C9)"],
+])('other tables in %s', (before, expected) => {
+  const places = [{ sheet: 'Hoses', address: 'A1:S60' }, undefined, { sheet: 'My parts', address: 'A1:C9' }, undefined];
+  expect(withTables(places, before)).toBe(expected);
 });

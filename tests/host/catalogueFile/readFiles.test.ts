@@ -3,7 +3,9 @@ import { zipSync } from 'fflate';
 import { hosesTable } from '../../../src/core/catalogue/tables/hosesTable';
 import { mapHeadings, unknownHeadings } from '../../../src/host/catalogueFile/mapHeadings';
 import { readCsv } from '../../../src/host/catalogueFile/readCsv';
+import { readPartsFile } from '../../../src/host/catalogueFile/readPartsFile';
 import { readWorkbookFile } from '../../../src/host/catalogueFile/readWorkbookFile';
+import { Stopped } from '../../../src/host/catalogueFile/watch';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 
@@ -18,25 +20,85 @@ describe('.csv', () => {
     ['tab', bytes('Hose\tPrice\nAlder °\t12.5')],
     ['Windows-1252 (° is one byte, B0)', Uint8Array.from('Hose;Price\nAlder \u00b0;12,5', sign => sign.charCodeAt(0))],
     ['UTF-16 little endian', new Uint8Array(Buffer.from('\ufeffHose;Price\nAlder °;12,5', 'utf16le'))],
-  ])('%s', (_, file) => expect(readCsv('hoses.csv', file)).toEqual(expected));
+  ])('%s', async (_, file) => expect(await readCsv('hoses.csv', file)).toEqual(expected));
 
-  test('quoted cells keep delimiters and line ends; formulas, leading zeros and prototype names stay text', () => {
-    expect(readCsv('x.csv', bytes('A,B,__proto__\n"a,\n""b""",007,=1+1\nconstructor,-3,1e3\n\n,,\n'))).toEqual([
+  test('quoted cells keep delimiters and line ends; formulas, leading zeros and prototype names stay text', async () => {
+    expect(await readCsv('x.csv', bytes('A,B,__proto__\n"a,\n""b""",007,=1+1\nconstructor,-3,1e3\n\n,,\n'))).toEqual([
       ['A', 'B', '__proto__'],
       ['a,\n"b"', '007', '=1+1'],
       ['constructor', -3, 1000],
     ]);
   });
 
-  test('a million rows, an empty file and a file of another kind are refused in a sentence', () => {
-    expect(() => readCsv('big.csv', bytes('a,b\n'.repeat(1_000_000)))).toThrow(/^big.csv has more than 200000 rows: split it/);
-    expect(() => readCsv('none.csv', bytes(' \n'))).toThrow('none.csv is empty');
-    expect(() => readCsv('wide.csv', bytes(','.repeat(500) + 'x'))).toThrow(/501 columns, more than 200/);
-    expect(() => readCsv('huge.csv', new Uint8Array(51 * 2 ** 20))).toThrow(/51 MB, more than 50/);
+  test('a million rows, an empty file and a file of another kind are refused in a sentence', async () => {
+    await expect(readCsv('big.csv', bytes('a,b\n'.repeat(1_000_000)))).rejects.toThrow(
+      /^big.csv has more than 200000 rows: split it/,
+    );
+    await expect(readCsv('none.csv', bytes(' \n'))).rejects.toThrow('none.csv is empty');
+    await expect(readCsv('wide.csv', bytes(','.repeat(500) + 'x'))).rejects.toThrow(/501 columns, more than 200/);
+    await expect(readCsv('huge.csv', new Uint8Array(51 * 2 ** 20))).rejects.toThrow(/51 MB, more than 50/);
+  });
+});
+
+describe('a long .csv', () => {
+  const long = `Hose,Note,Dial\n${Array.from({ length: 60_000 }, (_, i) => `Alder ${i},"of ""two""\nlines ${i}",${i}`).join('\n')}`;
+
+  test('is read in pieces without losing a row, and tells how far it is', async () => {
+    const shares: (number | undefined)[] = [];
+    const table = await readCsv('long.csv', bytes(long), { onProgress: share => shares.push(share) });
+    expect(table).toHaveLength(60_001);
+    for (const i of [0, 14_999, 30_000, 59_999]) expect(table[i + 1]).toEqual([`Alder ${i}`, `of "two"\nlines ${i}`, i]);
+    expect(shares.length).toBeGreaterThan(5);
+    expect([...shares].sort((a, b) => a! - b!)).toEqual(shares);
+    expect(Math.max(...shares.map(share => share!))).toBeLessThanOrEqual(1);
+  });
+
+  test('stops when it is told to', async () => {
+    const stop = new AbortController();
+    let calls = 0;
+    const onProgress = () => ++calls === 3 && stop.abort();
+    await expect(readCsv('long.csv', bytes(long), { onProgress, signal: stop.signal })).rejects.toThrow(Stopped);
+    expect(calls).toBe(3);
+  });
+});
+
+test('blank rows within keep their place, so that rows are numbered as in the file', async () => {
+  expect(await readCsv('x.csv', bytes('Hose,Bore\n,\nAlder,6\n,\n'))).toEqual([
+    ['Hose', 'Bore'],
+    [null, null],
+    ['Alder', 6],
+  ]);
+});
+
+describe('what a file is follows from its content', () => {
+  test('an .xlsx that is called .csv, and a .csv that is called .xlsx', async () => {
+    const workbook = new ExcelJS.Workbook();
+    workbook.addWorksheet('Hoses').addRow(['Hose']);
+    const archive = new Uint8Array((await workbook.xlsx.writeBuffer()) as ArrayBuffer);
+    expect([...(await readPartsFile({ name: 'parts.csv', bytes: archive })).keys()]).toEqual(['Hoses']);
+    expect((await readPartsFile({ name: 'parts.xlsx', bytes: bytes('Hose;Bore\nAlder;6') })).get('')?.table).toHaveLength(2);
+  });
+
+  test.each([
+    ['old.xls', Uint8Array.of(0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1), /old \.xls workbook or has a password: save it as \.xlsx/],
+    ['photo.jpg', Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 0, 16), /neither an \.xlsx workbook nor a text file/],
+  ])('%s is refused in a sentence', async (name, file, sentence) => {
+    await expect(readPartsFile({ name, bytes: file })).rejects.toThrow(sentence);
   });
 });
 
 describe('.xlsx', () => {
+  test('a sheet that is too wide for a table is told, the others are read', async () => {
+    const workbook = new ExcelJS.Workbook();
+    workbook.addWorksheet('Wide').addRow(Array.from({ length: 300 }, (_, i) => i));
+    const hoses = workbook.addWorksheet('Hoses');
+    hoses.addRow(['Hose']);
+    hoses.getCell('GZ900').font = { bold: true };
+    const sheets = await readWorkbookFile('p.xlsx', new Uint8Array((await workbook.xlsx.writeBuffer()) as ArrayBuffer));
+    expect(sheets.get('Wide')?.reason).toMatch(/sheet Wide has 300 columns, more than 200/);
+    expect(sheets.get('Hoses')?.table).toEqual([['Hose']]);
+  });
+
   test('gives each sheet with plain values', async () => {
     const workbook = new ExcelJS.Workbook();
     const sheet = workbook.addWorksheet('Hoses');
@@ -44,7 +106,7 @@ describe('.xlsx', () => {
     sheet.addRow(['__proto__', 12.7, new Date(Date.UTC(2024, 2, 5)), { formula: 'B2*2', result: 25.4 }]);
     sheet.addRow([{ richText: [{ text: 'Al' }, { text: 'der' }] }, { error: '#REF!' }]);
     const tables = await readWorkbookFile('parts.xlsx', new Uint8Array((await workbook.xlsx.writeBuffer()) as ArrayBuffer));
-    expect(tables.get('Hoses')).toEqual([
+    expect(tables.get('Hoses')?.table).toEqual([
       ['Hose', 'Bore (mm)', 'Date', 'Sum'],
       ['__proto__', 12.7, 45_356, 25.4],
       ['Alder', { error: '#REF!' }, null, null],

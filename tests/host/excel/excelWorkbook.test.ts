@@ -102,6 +102,13 @@ test('what exceeds one request of Excel on the web goes in pieces of whole rows,
   ]);
 });
 
+test('a sheet is taken away; one that is not there is said', async () => {
+  const excel = select(0, 0, 1, 1);
+  await excelWorkbook().write([{ kind: 'removeSheet', sheet: 'Empty' }]);
+  expect(excel.written).toEqual(['delete Empty']);
+  await expect(excelWorkbook().write([{ kind: 'removeSheet', sheet: 'Gone' }])).rejects.toThrow('no longer there');
+});
+
 test.each([
   ['a sheet that is there already', { kind: 'addSheet', sheet: 'Jobs' }, /already a sheet "Jobs"/],
   ['a sheet that is not there', { kind: 'values', at: { sheet: 'Gone', address: 'A1' }, values: [[1]] }, /no longer there/],

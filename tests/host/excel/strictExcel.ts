@@ -193,6 +193,7 @@ export function strictExcel(
     });
     return guarded(pending, () => (exists ? { name: sheet, protection: { protected: sheet === 'Locked' } } : undefined), {
       activate: () => writes.push(() => state.written.push(`activate ${sheet}`)),
+      delete: () => writes.push(() => state.written.push(`delete ${sheet}`)),
       getRange: (address: string) => rangeOf(pending, writes, sheet, parse(address)),
       charts: chartsOf(writes),
       getUsedRange: () => rangeOf(pending, writes, sheet, used()),

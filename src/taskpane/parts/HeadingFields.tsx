@@ -1,0 +1,126 @@
+import {
+  Accordion,
+  AccordionHeader,
+  AccordionItem,
+  AccordionPanel,
+  Caption1,
+  Field,
+  makeStyles,
+  Select,
+  tokens,
+} from '@fluentui/react-components';
+import type { TableSchema } from '../../core/catalogue/tableSchema';
+import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import { columnLetters } from '../../host/a1';
+import { headingFixes, headingText, missingFields, unitsOf, type HeadingFix } from './headingFixes';
+import type { ChosenTable, HeadingMaps } from './loadedCatalogue';
+
+const useStyles = makeStyles({
+  fixes: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
+  pair: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalXS, '& > *': { flexGrow: 1, minWidth: '90px' } },
+  field: { overflowWrap: 'anywhere' },
+});
+
+const TROUBLE: Readonly<Record<HeadingFix['trouble'], string>> = {
+  unknown: 'not known, kept and not read',
+  unit: 'its unit is missing or not known',
+  twice: 'stands twice',
+  none: 'mapped by hand',
+};
+
+interface FixProps {
+  readonly fix: HeadingFix;
+  readonly schema: TableSchema;
+  readonly letters: string;
+  readonly onChange: (to: string) => void;
+}
+
+function Fix({ fix: { heading, trouble, field, unit }, schema, letters, onChange }: FixProps) {
+  const styles = useStyles();
+  const units = schema.fields[field] ? unitsOf(schema.fields[field]) : [];
+  const choose = (key: string) => {
+    if (key === '' && trouble === 'unknown') return onChange('');
+    const possible = schema.fields[key] ? unitsOf(schema.fields[key]) : [];
+    onChange(headingText(schema, heading, key, possible.includes(unit) ? unit : ''));
+  };
+  return (
+    <Field
+      className={styles.field}
+      size="small"
+      label={`${letters}: ${heading}`}
+      validationState={trouble === 'unit' || trouble === 'twice' ? 'warning' : 'none'}
+      validationMessage={TROUBLE[trouble]}
+    >
+      <div className={styles.pair}>
+        <Select size="small" aria-label={`${heading} is`} value={field} onChange={(_, { value }) => choose(value)}>
+          <option value="">not read</option>
+          {Object.entries(schema.fields).map(([key, each]) => (
+            <option key={key} value={key}>
+              {each.heading}
+              {each.required ? ' (required)' : ''}
+            </option>
+          ))}
+        </Select>
+        {units.length > 0 && (
+          <Select
+            size="small"
+            aria-label={`Unit of ${heading}`}
+            value={unit}
+            onChange={(_, { value }) => onChange(headingText(schema, heading, field, value))}
+          >
+            <option value="">unit?</option>
+            {units.map(each => (
+              <option key={each}>{each}</option>
+            ))}
+          </Select>
+        )}
+      </div>
+    </Field>
+  );
+}
+
+interface Props {
+  readonly chosen: readonly ChosenTable[];
+  readonly maps: HeadingMaps;
+  readonly onMap: (table: TableName, from: string, to: string) => void;
+}
+
+/** Headings that are unknown or lack a unit, a table each, to be mapped by hand. */
+export function HeadingFields({ chosen, maps, onMap }: Props) {
+  const styles = useStyles();
+  const open = chosen.flatMap(({ loaded, table }) => {
+    const schema: TableSchema = catalogueTables[table];
+    const map = maps.get(table) ?? new Map<string, string>();
+    const headings = loaded.raw[0] ?? [];
+    const fixes = headingFixes(schema, headings, map);
+    const missing = missingFields(schema, headings, map);
+    return fixes.length > 0 || missing.length > 0 ? [{ loaded, table, schema, fixes, missing }] : [];
+  });
+  if (open.length === 0) return null;
+  const urgent = open.filter(({ fixes, missing }) => missing.length > 0 || fixes.some(({ trouble }) => trouble === 'unit'));
+  return (
+    <Accordion multiple collapsible defaultOpenItems={urgent.map(({ loaded }) => loaded.id)} aria-label="Headings">
+      {open.map(({ loaded, table, schema, fixes, missing }) => (
+        <AccordionItem key={loaded.id} value={loaded.id}>
+          <AccordionHeader size="small" as="h3">
+            Headings of {schema.sheet}: {fixes.length} to look at
+          </AccordionHeader>
+          <AccordionPanel>
+            <div className={styles.fixes}>
+              {missing.length > 0 && <Caption1>Still missing: {missing.join(', ')}. Say which heading it is.</Caption1>}
+              {fixes.map(fix => (
+                <Fix
+                  key={`${fix.column} ${fix.heading}`}
+                  fix={fix}
+                  schema={schema}
+                  letters={columnLetters(loaded.firstColumn + fix.column)}
+                  onChange={to => onMap(table, fix.heading, to)}
+                />
+              ))}
+            </div>
+          </AccordionPanel>
+        </AccordionItem>
+      ))}
+    </Accordion>
+  );
+}

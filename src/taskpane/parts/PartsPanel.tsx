@@ -1,0 +1,49 @@
+import { Body1, makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
+import { useCallback, useState } from 'react';
+import type { PanelProps } from '../panels';
+import { LoadView } from './LoadView';
+import { SearchView } from './SearchView';
+import { StandingCard } from './StandingCard';
+import { useStanding } from './useStanding';
+
+const useStyles = makeStyles({
+  panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
+});
+
+const VIEWS = { search: 'Search', load: 'Load' } as const;
+type View = keyof typeof VIEWS;
+
+/** The workshop's parts data: what stands in the workbook, finding parts in it, loading others. */
+export function PartsPanel({ workbook }: PanelProps) {
+  const styles = useStyles();
+  const [standing, again] = useStanding(workbook);
+  const reread = useCallback(() => void again(), [again]);
+  const [chosen, setChosen] = useState<View>();
+  const found = standing.status === 'ready' ? standing.found : undefined;
+  const view: View = chosen ?? (standing.status === 'none' ? 'load' : 'search');
+  return (
+    <div className={styles.panel}>
+      <StandingCard workbook={workbook} standing={standing} onAgain={reread} />
+      <TabList
+        size="small"
+        appearance="subtle"
+        selectedValue={view}
+        onTabSelect={(_, { value }) => setChosen(value as View)}
+        aria-label="Parts"
+      >
+        {(Object.keys(VIEWS) as View[]).map(id => (
+          <Tab key={id} value={id}>
+            {VIEWS[id]}
+          </Tab>
+        ))}
+      </TabList>
+      {view === 'search' && found?.catalogue && <SearchView workbook={workbook} standing={found} catalogue={found.catalogue} />}
+      {view === 'search' && standing.status !== 'loading' && !found?.catalogue && (
+        <Body1>There is no catalogue to search yet. Load one.</Body1>
+      )}
+      <div hidden={view !== 'load'}>
+        {standing.status !== 'loading' && <LoadView workbook={workbook} standing={found} onAgain={reread} />}
+      </div>
+    </div>
+  );
+}

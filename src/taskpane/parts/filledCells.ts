@@ -1,0 +1,38 @@
+import { addressOf, type Block } from '../../host/a1';
+import type { RangeContent } from '../../host/workbook';
+
+export interface Cell {
+  readonly row: number;
+  readonly column: number;
+}
+
+export const isInside = ({ row, column }: Cell, block: Block): boolean =>
+  row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns;
+
+export const cellName = ({ row, column }: Cell): string => addressOf({ row, column, rows: 1, columns: 1 });
+
+/** The block of cells that a content covers. */
+export function blockOfContent({ row, column, values }: RangeContent): Block {
+  return { row, column, rows: values.length, columns: values[0]?.length ?? 0 };
+}
+
+/** Filled cells of a sheet that lie in `block` and in none of `spared`. */
+export function filledCells(content: RangeContent | undefined, block: Block, spared: readonly Block[]): readonly Cell[] {
+  if (!content) return [];
+  return content.values.flatMap((cells, down) =>
+    cells.flatMap((value, across) => {
+      const cell = { row: content.row + down, column: content.column + across };
+      const isFilled = value !== '' || content.formulas[down]![across] !== '';
+      return isFilled && isInside(cell, block) && !spared.some(each => isInside(cell, each)) ? [cell] : [];
+    }),
+  );
+}
+
+/** Value of a cell of a sheet by its place; "" outside the content. */
+export function valueAt(content: RangeContent | undefined, { row, column }: Cell) {
+  return content?.values[row - content.row]?.[column - content.column] ?? '';
+}
+
+export function formulaAt(content: RangeContent | undefined, { row, column }: Cell): string {
+  return content?.formulas[row - content.row]?.[column - content.column] ?? '';
+}

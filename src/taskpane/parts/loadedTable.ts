@@ -1,0 +1,110 @@
+import { splitHeading } from '../../core/catalogue/headings';
+import { headingKey } from '../../core/catalogue/partName';
+import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
+import type { TableSchema } from '../../core/catalogue/tableSchema';
+import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import type { RangeAddress } from '../../host/workbook';
+import type { TableOrigin } from './placedProblem';
+
+/** A table that was picked: out of a file, or a range of this workbook. Its first row holds the headings. */
+export interface LoadedTable extends TableOrigin {
+  readonly id: string;
+  /** The range, where it is one of this workbook. */
+  readonly at: RangeAddress | undefined;
+  /** What its name and its headings say it is; undefined where they say nothing. */
+  readonly guess: TableName | undefined;
+}
+
+const LOOK_IN = 30;
+
+function foundFields(schema: TableSchema, cells: readonly RawCell[]): ReadonlySet<string> {
+  const known = new Map(Object.entries(schema.fields).map(([key, field]) => [headingKey(field.heading), key]));
+  return new Set(cells.flatMap(cell => (typeof cell === 'string' ? (known.get(headingKey(splitHeading(cell).name)) ?? []) : [])));
+}
+
+const mostFields = (cells: readonly RawCell[]) =>
+  Math.max(...TABLE_NAMES.map(name => foundFields(catalogueTables[name], cells).size));
+
+/** Zero-based row of the headings: that with most known ones near the top, else the first that is filled. */
+export function headingRow(table: RawTable): number {
+  let [best, most] = [-1, 1];
+  table.slice(0, LOOK_IN).forEach((cells, row) => {
+    const count = mostFields(cells);
+    if (count > most) [best, most] = [row, count];
+  });
+  return best >= 0
+    ? best
+    : Math.max(
+        0,
+        table.findIndex(cells => cells.some(cell => cell !== null && cell !== '')),
+      );
+}
+
+function byHeadings(cells: readonly RawCell[]): TableName | undefined {
+  const fits = TABLE_NAMES.flatMap(name => {
+    const schema: TableSchema = catalogueTables[name];
+    const found = foundFields(schema, cells);
+    const isWhole = Object.entries(schema.fields).every(([key, field]) => !field.required || found.has(key));
+    return isWhole ? [{ name, count: found.size }] : [];
+  });
+  return fits.sort((a, b) => b.count - a.count)[0]?.name;
+}
+
+/** `Hoses`, `my hoses 2026.csv`, `hose-list` → hoses. */
+function byName(name: string): TableName | undefined {
+  const words = name.toLowerCase().split(/[^\p{L}]+/u);
+  return TABLE_NAMES.find(table => {
+    const sheet = catalogueTables[table].sheet.toLowerCase();
+    return words.includes(sheet) || words.includes(sheet.replace(/s$/, ''));
+  });
+}
+
+const isSheetOfTable = (name: string) =>
+  TABLE_NAMES.find(table => catalogueTables[table].sheet.toLowerCase() === name.trim().toLowerCase());
+
+/**
+ * What a table is, by the name of its sheet or file, else by its headings.
+ * @param isFile the name is a file's: any word of it counts
+ */
+export function guessTable(name: string, headings: readonly RawCell[], isFile: boolean): TableName | undefined {
+  return isSheetOfTable(name) ?? byHeadings(headings) ?? (isFile ? byName(name) : undefined);
+}
+
+/** A table as it came, from its heading row on. */
+export function loadedTable(
+  id: string,
+  label: string,
+  name: string,
+  came: {
+    readonly raw: RawTable;
+    readonly row: number;
+    readonly column: number;
+    readonly sheet?: string;
+    readonly isFile: boolean;
+  },
+): LoadedTable {
+  const first = headingRow(came.raw);
+  const raw = came.raw.slice(first);
+  return {
+    id,
+    label,
+    raw,
+    firstRow: came.row + first,
+    firstColumn: came.column,
+    sheet: came.sheet,
+    at: undefined,
+    guess: guessTable(name, raw[0] ?? [], came.isFile),
+  };
+}
+
+/** Which table each one is taken for, in the order in which they came: the first of a kind gets its name. */
+export function firstOfEach(tables: readonly LoadedTable[]): ReadonlyMap<string, TableName> {
+  const taken = new Set<TableName>();
+  return new Map(
+    tables.flatMap(({ id, guess }) => {
+      if (!guess || taken.has(guess)) return [];
+      taken.add(guess);
+      return [[id, guess] as const];
+    }),
+  );
+}

@@ -1,0 +1,46 @@
+import { unitOfField, type CatalogueUnits } from '../../core/catalogue/catalogueUnits';
+import type { Field } from '../../core/catalogue/tableSchema';
+import { fittingsTable } from '../../core/catalogue/tables/fittingsTable';
+import { hosesTable } from '../../core/catalogue/tables/hosesTable';
+import type { Part } from './partSearch';
+
+/** One fact of a part, ready to be shown. */
+export interface Fact {
+  /** Key of the field. */
+  readonly field: string;
+  readonly heading: string;
+  readonly text: string;
+}
+
+/** What is known of a part and what is not. */
+export interface PartFacts {
+  readonly facts: readonly Fact[];
+  /** Headings of what the catalogue does not state. */
+  readonly missing: readonly string[];
+}
+
+function valueText(field: Field, value: string | number, units: CatalogueUnits): string {
+  if (typeof value === 'string') return value;
+  if (field.kind === 'angle') return value === 0 ? 'straight' : `${value}°`;
+  if (field.kind === 'fraction') return `${Number((value * 100).toPrecision(12))} %`;
+  const unit = unitOfField(units, field);
+  return unit ? `${value} ${unit.symbol}` : String(value);
+}
+
+/** Fields of a part's table, its name left out. */
+export function fieldsOf({ kind }: Part): readonly (readonly [key: string, field: Field])[] {
+  return Object.entries((kind === 'hose' ? hosesTable : fittingsTable).fields).filter(([key]) => key !== kind);
+}
+
+/** A part's data with their units, and the names of those that are missing. */
+export function partFacts(part: Part, units: CatalogueUnits): PartFacts {
+  const row = part.row as Readonly<Record<string, string | number | undefined>>;
+  const facts: Fact[] = [];
+  const missing: string[] = [];
+  for (const [key, field] of fieldsOf(part)) {
+    const value = row[key];
+    if (value !== undefined) facts.push({ field: key, heading: field.heading, text: valueText(field, value, units) });
+    else if (key !== 'note') missing.push(field.heading);
+  }
+  return { facts, missing };
+}

@@ -1,0 +1,40 @@
+import { useCallback, useState } from 'react';
+import type { Change, Workbook } from '../../host/workbook';
+import type { StandingCatalogue } from '../catalogue/standingCatalogue';
+import { insertion, selectedPair, type Wanted } from './insertPart';
+import type { Part } from './partSearch';
+
+/** How an insertion went, or what it waits for. */
+export type InsertState =
+  | { readonly status: 'idle' | 'busy' }
+  /** Filled cells would be written over: the user says. */
+  | { readonly status: 'asking'; readonly over: readonly string[]; readonly changes: readonly Change[]; readonly told: string }
+  | { readonly status: 'done' | 'failed'; readonly text: string };
+
+/** Inserts parts into the selected cell; never over data without having said so. */
+export function useInsert(workbook: Workbook, standing: StandingCatalogue) {
+  const [state, setState] = useState<InsertState>({ status: 'idle' });
+  const run = useCallback(async (work: () => Promise<InsertState>) => {
+    setState({ status: 'busy' });
+    setState(
+      await work().catch((error: unknown): InsertState => ({
+        status: 'failed',
+        text: error instanceof Error ? error.message : String(error),
+      })),
+    );
+  }, []);
+  const write = async (changes: readonly Change[], told: string): Promise<InsertState> => {
+    if (changes.length > 0) await workbook.write(changes);
+    return { status: 'done', text: told };
+  };
+  return {
+    state,
+    insert: (part: Part, wanted: Wanted) =>
+      run(async () => {
+        const { changes, over, told } = insertion(part, wanted, await selectedPair(workbook), standing);
+        return over.length > 0 ? { status: 'asking', over, changes, told } : write(changes, told);
+      }),
+    agree: () => (state.status === 'asking' ? run(() => write(state.changes, state.told)) : Promise.resolve()),
+    leave: () => setState({ status: 'idle' }),
+  };
+}

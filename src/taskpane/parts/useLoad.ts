@@ -1,0 +1,108 @@
+import { useCallback, useMemo, useRef, useState } from 'react';
+import type { TableName } from '../../core/catalogue/tables/catalogueTables';
+import { Stopped } from '../../host/catalogueFile/watch';
+import type { Workbook } from '../../host/workbook';
+import type { StandingCatalogue } from '../catalogue/standingCatalogue';
+import { chosenTables, loadedCatalogue, type HeadingMaps, type LoadedCatalogue } from './loadedCatalogue';
+import { firstOfEach, type LoadedTable } from './loadedTable';
+import { tableFromRange } from './tableFromRange';
+import { tablesFromFiles, type PickedFile } from './tablesFromFiles';
+
+/** What is being read, and how far. */
+export interface Reading {
+  readonly name: string;
+  readonly share: number | undefined;
+}
+
+interface Loaded {
+  readonly tables: readonly LoadedTable[];
+  readonly taken: ReadonlyMap<string, TableName>;
+  readonly refusals: readonly string[];
+}
+
+const NOTHING: Loaded = { tables: [], taken: new Map(), refusals: [] };
+
+/** What new tables are taken for: those that were there keep theirs. */
+function withTables(old: Loaded, tables: readonly LoadedTable[], refusals: readonly string[]): Loaded {
+  const claimed = new Set(firstOfEach(tables).values());
+  // A table that comes later replaces one of the same kind that came before.
+  const kept = [...old.taken].filter(([, table]) => !claimed.has(table));
+  const labels = new Set(tables.map(({ label }) => label));
+  return {
+    tables: [...old.tables.filter(({ label }) => !labels.has(label)), ...tables],
+    taken: new Map([...kept, ...firstOfEach(tables)]),
+    refusals: [...refusals],
+  };
+}
+
+const messageOf = (error: unknown) => (error instanceof Error ? error.message : String(error));
+
+/** Loads tables from files and from this workbook, and tells what catalogue they would make. */
+export function useLoad(workbook: Workbook, standing: StandingCatalogue | undefined, maps: HeadingMaps) {
+  const [loaded, setLoaded] = useState(NOTHING);
+  const [reading, setReading] = useState<Reading>();
+  const turn = useRef(0);
+  const stop = useRef<AbortController | undefined>(undefined);
+
+  const addFiles = useCallback(async (files: readonly PickedFile[]) => {
+    const controller = new AbortController();
+    stop.current?.abort();
+    stop.current = controller;
+    let name = '';
+    try {
+      const found = await tablesFromFiles(files, ++turn.current, {
+        signal: controller.signal,
+        onFile: file => setReading({ name: (name = file), share: undefined }),
+        onProgress: share => setReading({ name, share }),
+      });
+      setLoaded(old => withTables(old, found.tables, found.refusals));
+    } catch (error) {
+      const why = error instanceof Stopped ? 'Reading was stopped. Nothing was loaded.' : messageOf(error);
+      setLoaded(old => ({ ...old, refusals: [why] }));
+    } finally {
+      if (stop.current === controller) setReading(undefined);
+    }
+  }, []);
+
+  /** Adds a sheet of this workbook, or the selected range. */
+  const addRange = useCallback(
+    async (sheet: string | undefined) => {
+      try {
+        const content = sheet === undefined ? await workbook.selection() : await workbook.used(sheet);
+        if (!content) throw new Error(`Sheet ${sheet} is empty.`);
+        if (content.values.length < 2) throw new Error('Select the whole table with its headings, or choose its sheet.');
+        const table = tableFromRange(content, ++turn.current);
+        setLoaded(old => withTables(old, [table], []));
+      } catch (error) {
+        setLoaded(old => ({ ...old, refusals: [messageOf(error)] }));
+      }
+    },
+    [workbook],
+  );
+
+  const take = useCallback((id: string, table: TableName | undefined) => {
+    setLoaded(old => {
+      const taken = new Map(old.taken);
+      if (table) taken.set(id, table);
+      else taken.delete(id);
+      return { ...old, taken };
+    });
+  }, []);
+
+  const chosen = useMemo(() => chosenTables(loaded.tables, loaded.taken, maps), [loaded.tables, loaded.taken, maps]);
+  const result: LoadedCatalogue | undefined = useMemo(
+    () => (chosen.length > 0 ? loadedCatalogue(chosen, standing) : undefined),
+    [chosen, standing],
+  );
+  return {
+    ...loaded,
+    reading,
+    chosen,
+    result,
+    addFiles,
+    addRange,
+    take,
+    cancel: () => stop.current?.abort(),
+    clear: () => setLoaded(NOTHING),
+  };
+}

@@ -1,0 +1,61 @@
+import { useCallback, useEffect, useRef, useState } from 'react';
+import type { CellValue, Workbook } from '../../host/workbook';
+import { standingCatalogue, type StandingCatalogue } from '../catalogue/standingCatalogue';
+
+/** The catalogue of the workbook as the panel knows it. */
+export type Standing =
+  | { readonly status: 'loading' }
+  | { readonly status: 'failed'; readonly reason: string }
+  | { readonly status: 'none' }
+  | { readonly status: 'ready'; readonly found: StandingCatalogue };
+
+const SETTLED_MS = 300;
+
+const textOf = (value: CellValue | undefined) => (typeof value === 'object' ? value.error : String(value));
+
+/** Whether the Catalogue cell shows something else than when it was read; cheap, for the tables may be long. */
+async function hasChanged(workbook: Workbook, known: Standing): Promise<boolean> {
+  if (known.status === 'ready') {
+    const { cell, shown, formula } = known.found;
+    const [content] = await workbook.read([cell]);
+    return content!.formulas[0]![0] !== formula || textOf(content!.values[0]![0]) !== textOf(shown);
+  }
+  return (await workbook.names()).some(({ name }) => name.toLowerCase() === 'catalogue');
+}
+
+/** Reads the workbook's catalogue, and again when its cell shows another handle. */
+export function useStanding(workbook: Workbook): readonly [Standing, () => Promise<Standing>] {
+  const [standing, setStanding] = useState<Standing>({ status: 'loading' });
+  const known = useRef<Standing>(standing);
+  const turns = useRef(0);
+  const read = useCallback(async (): Promise<Standing> => {
+    const turn = ++turns.current;
+    const next = await standingCatalogue(workbook).then(
+      (found): Standing => (found ? { status: 'ready', found } : { status: 'none' }),
+      (error: unknown): Standing => ({ status: 'failed', reason: error instanceof Error ? error.message : String(error) }),
+    );
+    if (turn === turns.current) {
+      known.current = next;
+      setStanding(next);
+    }
+    return next;
+  }, [workbook]);
+  useEffect(() => {
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const follow = () => {
+      clearTimeout(timer);
+      timer = setTimeout(async () => {
+        // A cell that is gone is a change as well.
+        if (await hasChanged(workbook, known.current).catch(() => true)) await read();
+      }, SETTLED_MS);
+    };
+    void read();
+    const stop = workbook.onSelection(follow);
+    return () => {
+      clearTimeout(timer);
+      turns.current += 1;
+      stop();
+    };
+  }, [workbook, read]);
+  return [standing, read];
+}

@@ -1,0 +1,54 @@
+import { useCallback, useRef, useState } from 'react';
+import type { Workbook } from '../../host/workbook';
+import { standingCatalogue, type StandingCatalogue } from '../catalogue/standingCatalogue';
+import type { LoadedCatalogue } from './loadedCatalogue';
+import type { PartsPlan } from './planParts';
+import { freshPlan } from './usePartsPlan';
+import { writeParts } from './writeParts';
+
+/** How the writing goes or went. */
+export type Writing =
+  | { readonly status: 'idle' }
+  | { readonly status: 'writing'; readonly share: number | undefined }
+  | { readonly status: 'done'; readonly plan: PartsPlan; readonly handle: string }
+  | { readonly status: 'failed'; readonly reason: string };
+
+/** Whether a catalogue still stands as it did when the two were compared. */
+function isSame(before: StandingCatalogue | undefined, now: StandingCatalogue | undefined): boolean {
+  const text = (found: StandingCatalogue | undefined) =>
+    found && JSON.stringify([found.cell, found.formula, found.tables.map(({ at, raw }) => [at, raw])]);
+  return text(before) === text(now);
+}
+
+/** Writes a loaded catalogue into the workbook: looked at again first, for it may have changed since it was compared. */
+export function useWriting(workbook: Workbook, onWritten: () => void, onStale: () => void) {
+  const [writing, setWriting] = useState<Writing>({ status: 'idle' });
+  const stop = useRef<AbortController | undefined>(undefined);
+  const write = useCallback(
+    async (standing: StandingCatalogue | undefined, result: LoadedCatalogue, agreed: readonly string[]) => {
+      const controller = new AbortController();
+      stop.current = controller;
+      setWriting({ status: 'writing', share: undefined });
+      try {
+        if (!isSame(standing, await standingCatalogue(workbook))) {
+          onStale();
+          throw new Error(
+            'The parts data in the workbook have changed since they were compared. Look at the changes again. Nothing was written.',
+          );
+        }
+        const plan = await freshPlan(workbook, standing, result);
+        if (plan.overwrites.some(sentence => !agreed.includes(sentence))) {
+          throw new Error('Cells that would be written over have come up since. Load the tables again. Nothing was written.');
+        }
+        const onProgress = (share: number | undefined) => setWriting({ status: 'writing', share });
+        await writeParts(workbook, plan, { onProgress, signal: controller.signal });
+        setWriting({ status: 'done', plan, handle: result.catalogue!.handle });
+        onWritten();
+      } catch (error) {
+        setWriting({ status: 'failed', reason: error instanceof Error ? error.message : String(error) });
+      }
+    },
+    [workbook, onWritten, onStale],
+  );
+  return { writing, write, cancel: () => stop.current?.abort(), forget: useCallback(() => setWriting({ status: 'idle' }), []) };
+}

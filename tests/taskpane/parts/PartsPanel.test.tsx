@@ -1,0 +1,230 @@
+/** @jest-environment jsdom */
+import { TextDecoder } from 'node:util';
+import { act, configure, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { TaskPane } from '../../../src/taskpane/TaskPane';
+import { treeTables, withCell, withRows } from '../../core/catalogue/treeCatalogue';
+import { LiveWorkbook } from './liveWorkbook';
+import { csvOf, standingWorkbook } from './standingWorkbook';
+
+// Browsers have it; the page of these tests has not.
+Object.assign(globalThis, { TextDecoder });
+configure({ asyncUtilTimeout: 10_000 });
+beforeEach(() => localStorage.clear());
+
+function open(workbook: LiveWorkbook) {
+  render(<TaskPane workbook={workbook} functions={[]} />);
+  fireEvent.click(screen.getByRole('tab', { name: 'Parts' }));
+  return workbook;
+}
+
+/** A file as a browser gives it; jsdom's own cannot be read. */
+function file(name: string, bytes: Uint8Array): File {
+  const made = new File([bytes as BlobPart], name);
+  Object.defineProperty(made, 'arrayBuffer', { value: async () => bytes.slice().buffer });
+  return made;
+}
+
+const choose = (...files: File[]) => fireEvent.change(screen.getByLabelText('Files of parts data'), { target: { files } });
+const threeFiles = () => (['hoses', 'fittings', 'crimps'] as const).map(table => file(`${table}.csv`, csvOf(treeTables[table])));
+
+describe('what stands', () => {
+  test('handle, counts and rows left out are shown; a problem leads to its cell', async () => {
+    const rows = withCell('hoses', 3, 'Bore (mm)', 'wide').hoses!;
+    const workbook = open(standingWorkbook({ Hoses: rows as never }));
+    const card = await screen.findByRole('group', { name: 'Catalogue of this workbook' });
+    expect(within(card).getByText(/^CAT-[0-9a-f]{8} \(mm, bar/)).toBeTruthy();
+    expect(within(card).getByText(/Hoses 3 · Fittings 7 · Crimps 5 .* 1 row left out/)).toBeTruthy();
+    fireEvent.click(screen.getByText('sheet Hoses, row 4, column E', { selector: 'button' }));
+    await waitFor(async () => expect(await workbook.selection()).toMatchObject({ sheet: 'Hoses', row: 3, column: 4 }));
+  });
+
+  test('an empty workbook is told so, with the way to load', async () => {
+    open(new LiveWorkbook({ Sheet1: [] }));
+    expect(await screen.findByText(/no parts data yet/)).toBeTruthy();
+    expect(screen.getByText('Choose files …', { selector: 'button' })).toBeTruthy();
+  });
+
+  test('a catalogue cell whose tables are none says why', async () => {
+    open(
+      standingWorkbook({
+        Hoses: [
+          ['Hose', 'Family'],
+          ['x', 'y'],
+        ],
+      }),
+    );
+    expect(await screen.findByText(/Hoses has no heading "Bore", "Working pressure"/)).toBeTruthy();
+  });
+});
+
+describe('searching', () => {
+  test('finds as somebody types, shows the card, and inserts name and look-up; filled cells are asked about', async () => {
+    const user = userEvent.setup();
+    const workbook = open(
+      standingWorkbook({
+        Prices: [
+          ['Hose', 'Bore'],
+          ['', 'x'],
+        ],
+      }),
+    );
+    await user.type(await screen.findByRole('searchbox'), 'birch 25');
+    await screen.findByText('3 of 11 parts');
+    fireEvent.click(screen.getByText('Birch DN 25', { selector: 'button' }));
+    const card = screen.getByRole('group', { name: /Hose Birch DN 25/ });
+    expect(within(card).getByText('380 bar')).toBeTruthy();
+    expect(within(card).getByText(/Not stated: Outside diameter/)).toBeTruthy();
+    await act(() => workbook.select({ sheet: 'Prices', address: 'A2' }));
+    fireEvent.click(within(card).getByText('Insert name', { selector: 'button' }));
+    await screen.findByText('Wrote Birch DN 25 into Prices!A2.');
+    fireEvent.change(within(card).getByLabelText('Look-up beside it'), { target: { value: 'Bend radius' } });
+    fireEvent.click(within(card).getByText('Insert look-up', { selector: 'button' }));
+    await screen.findByText(/B2 holds "x"/);
+    expect(workbook.formulaAt('Prices', 'B2')).toBe('');
+    fireEvent.click(screen.getByText('Write over', { selector: 'button' }));
+    await screen.findByText(/Wrote =HOSE.HOSEDATA\(Catalogue,A2,"bend radius"\) into Prices!B2/);
+    expect(workbook.formulaAt('Prices', 'B2')).toBe('=HOSE.HOSEDATA(Catalogue,A2,"bend radius")');
+  });
+
+  test('"Leave it" writes nothing', async () => {
+    const workbook = open(standingWorkbook());
+    fireEvent.click(await screen.findByText('Alder DN 25', { selector: 'button' }));
+    await act(() => workbook.select({ sheet: 'Jobs', address: 'A1' }));
+    fireEvent.click(screen.getByText('Insert name', { selector: 'button' }));
+    fireEvent.click(await screen.findByText('Leave it', { selector: 'button' }));
+    expect(workbook.written).toEqual([]);
+  });
+});
+
+describe('loading', () => {
+  test('three .csv files become the catalogue of an empty workbook', async () => {
+    const workbook = open(new LiveWorkbook({ Sheet1: [] }));
+    await screen.findByText(/no parts data yet/);
+    choose(...threeFiles());
+    fireEvent.click(await screen.findByText('Write the catalogue', { selector: 'button' }));
+    expect(await screen.findByText(/Written/)).toBeTruthy();
+    expect(await screen.findByRole('group', { name: 'Catalogue of this workbook' })).toBeTruthy();
+    expect(await workbook.sheets()).toEqual(['Sheet1', 'Hoses', 'Fittings', 'Crimps', 'Catalogue']);
+  });
+
+  test('dropped files are read, and the page around does not get them', async () => {
+    const outer = jest.fn();
+    render(
+      <div onDrop={outer}>
+        <TaskPane workbook={new LiveWorkbook({ Sheet1: [] })} functions={[]} />
+      </div>,
+    );
+    fireEvent.click(screen.getByRole('tab', { name: 'Parts' }));
+    const zone = (await screen.findByText(/^Drop .xlsx or .csv/)).parentElement!;
+    fireEvent.drop(zone, { dataTransfer: { files: [file('hoses.csv', csvOf(treeTables.hoses))] } });
+    expect(await screen.findByText(/hoses.csv \(4 rows\)/)).toBeTruthy();
+    expect(screen.getByText(/no table Fittings, no table Crimps yet/)).toBeTruthy();
+    expect(outer).not.toHaveBeenCalled();
+  });
+
+  test('headings are mapped by hand, a unit is asked for, and both are remembered', async () => {
+    const german = treeTables.hoses.map((row, r) =>
+      row.map(cell => (r > 0 ? cell : cell === 'Hose' ? 'Schlauch' : cell === 'Bore (mm)' ? 'Innen' : cell)),
+    );
+    const files = () => [file('hoses.csv', csvOf(german)), ...threeFiles().slice(1)];
+    const first = new LiveWorkbook({ Sheet1: [] });
+    const { unmount } = render(<TaskPane workbook={first} functions={[]} />);
+    fireEvent.click(screen.getByRole('tab', { name: 'Parts' }));
+    await screen.findByText(/no parts data yet/);
+    choose(...files());
+    await screen.findByText(/Still missing: Hose, Bore/);
+    fireEvent.change(screen.getByLabelText('Schlauch is'), { target: { value: 'hose' } });
+    fireEvent.change(screen.getByLabelText('Innen is'), { target: { value: 'bore' } });
+    expect(screen.getByText(/heading "Bore" has no unit/)).toBeTruthy();
+    fireEvent.change(screen.getByLabelText('Unit of Innen'), { target: { value: 'mm' } });
+    expect(await screen.findByText('Write the catalogue', { selector: 'button' })).toBeTruthy();
+    unmount();
+    open(new LiveWorkbook({ Sheet1: [] }));
+    await screen.findByText(/no parts data yet/);
+    choose(...files());
+    expect(await screen.findByText('Write the catalogue', { selector: 'button' })).toBeTruthy();
+    expect(screen.queryByText(/Still missing/)).toBeNull();
+  });
+
+  test('problems of a file say sheet, row and column', async () => {
+    open(standingWorkbook());
+    fireEvent.click(await screen.findByRole('tab', { name: 'Load' }));
+    const bad = withRows('hoses', ['Cedar DN 6', 'Cedar', null, null, 'wide', 200]).hoses!;
+    choose(file('hoses.csv', csvOf([['Our hoses'], [], ...bad])));
+    const list = await screen.findByText(/hoses.csv, row 8, column E: Bore is "wide"/);
+    expect(list).toBeTruthy();
+    expect(
+      await screen.findByText(/Replace the catalogue \(rows with problems are left out\)/, { selector: 'button' }),
+    ).toBeTruthy();
+  });
+
+  test('changes are compared field by field before a catalogue is replaced', async () => {
+    const workbook = open(standingWorkbook());
+    fireEvent.click(await screen.findByRole('tab', { name: 'Load' }));
+    const dearer = withCell('hoses', 1, 'Price per length (per m)', 9.5).hoses!.slice(0, -1);
+    choose(file('hoses.csv', csvOf(dearer)));
+    fireEvent.click(await screen.findByText('Hoses: 1 changed, 1 removed', { selector: 'button' }));
+    expect(screen.getByText('changed: Alder DN 12: Price per length 8 → 9.5')).toBeTruthy();
+    expect(screen.getByText('removed: Willow DN 25')).toBeTruthy();
+    fireEvent.click(await screen.findByText('Replace the catalogue', { selector: 'button' }));
+    await screen.findByText(/Old values: Hoses \d{4}-\d\d-\d\d/);
+    expect(workbook.shown('Hoses')).toHaveLength(4);
+  });
+
+  test('what would be written over has to be agreed to', async () => {
+    const rows = [...(treeTables.hoses as never[]), ['mine']] as never;
+    const workbook = open(standingWorkbook({ Hoses: rows }));
+    fireEvent.click(await screen.findByRole('tab', { name: 'Load' }));
+    choose(file('hoses.csv', csvOf(withRows('hoses', ['Cedar DN 6', 'Cedar', null, null, 6.3, 200]).hoses!)));
+    const button = await screen.findByText('Replace the catalogue', { selector: 'button' });
+    expect(button).toHaveProperty('disabled', true);
+    fireEvent.click(screen.getByRole('checkbox', { name: /Hoses!A6 outside the old table are written over/ }));
+    fireEvent.click(button);
+    await screen.findByText(/Old values: Hoses/);
+    expect(workbook.shown('Hoses')!.at(-1)![0]).toBe('Cedar DN 6');
+  });
+
+  test('a workbook that changed since the comparison is not written to', async () => {
+    const workbook = open(standingWorkbook());
+    fireEvent.click(await screen.findByRole('tab', { name: 'Load' }));
+    choose(file('hoses.csv', csvOf(treeTables.hoses.slice(0, 3))));
+    const button = await screen.findByText('Replace the catalogue', { selector: 'button' });
+    workbook.cells.get('Hoses')!.set('1,4', { value: 12.9, formula: '', format: 'General' });
+    fireEvent.click(button);
+    expect(await screen.findByText(/have changed since they were compared/)).toBeTruthy();
+    expect(workbook.written).toEqual([]);
+  });
+
+  test('a refusal of the host is said with what stands', async () => {
+    const workbook = open(standingWorkbook());
+    fireEvent.click(await screen.findByRole('tab', { name: 'Load' }));
+    choose(file('hoses.csv', csvOf(treeTables.hoses.slice(0, 3))));
+    workbook.beforeWrite = () => {
+      throw new Error('The sheet is protected');
+    };
+    fireEvent.click(await screen.findByText('Replace the catalogue', { selector: 'button' }));
+    expect(await screen.findByText(/The sheet is protected. The workbook is as it was before./)).toBeTruthy();
+  });
+
+  test('a sheet of this workbook is read where it stands', async () => {
+    const { hoses, fittings, crimps } = treeTables;
+    const workbook = open(
+      new LiveWorkbook({
+        'Our hoses': [['Parts of the workshop'], ...hoses] as never,
+        Ends: fittings as never,
+        Data: crimps as never,
+      }),
+    );
+    await screen.findByText(/no parts data yet/);
+    for (const sheet of ['Our hoses', 'Ends', 'Data']) {
+      fireEvent.change(await screen.findByLabelText('Or a table of this workbook'), { target: { value: sheet } });
+      fireEvent.click(screen.getByText('Add', { selector: 'button' }));
+      await screen.findByText(new RegExp(`sheet ${sheet} \\(`));
+    }
+    fireEvent.click(await screen.findByText('Write the catalogue', { selector: 'button' }));
+    await screen.findByText(/Written/);
+    expect(workbook.formulaAt('Catalogue', 'A3')).toBe("=HOSE.CATALOGUE('Our hoses'!A2:N56,Ends!A1:M58,Data!A1:J56)");
+    expect(await workbook.sheets()).toEqual(['Our hoses', 'Ends', 'Data', 'Catalogue']);
+  });
+});
