@@ -55,10 +55,7 @@ const exceeds = (value: Decimal, limit: Decimal) => value.abs().toDecimalPlaces(
 function takeOut(groups: readonly MeasuredGroup[], confidence: number): MeasuredGroup[] {
   let rest = [...groups];
   while (rest.length > 2 && fitGroups(rest).p < 1 - confidence) {
-    const distances = rest.map((_, index) => {
-      const { difference, unitError } = againstOthers(rest, index);
-      return Math.abs(difference) / unitError;
-    });
+    const distances = againstOthers(rest).map(({ difference, unitError }) => Math.abs(difference) / unitError);
     const farthest = distances.indexOf(Math.max(...distances));
     rest = rest.filter((_, index) => index !== farthest);
   }
@@ -69,10 +66,7 @@ function takeOut(groups: readonly MeasuredGroup[], confidence: number): Measured
 function shownAlike(rest: readonly MeasuredGroup[], { scatter, df }: GroupFit, tolerance: number, confidence: number): boolean {
   if (!(df > 0)) return false;
   const reach = tQuantile(confidence, df) * scatter;
-  return rest.every((_, index) => {
-    const { difference, unitError } = againstOthers(rest, index);
-    return Math.abs(difference) + reach * unitError <= tolerance;
-  });
+  return againstOthers(rest).every(({ difference, unitError }) => Math.abs(difference) + reach * unitError <= tolerance);
 }
 
 function around(value: Decimal, reach: number): Interval {

@@ -13,6 +13,8 @@ export interface CrimpGroup {
 export interface MeasuredGroup {
   readonly group: CrimpGroup;
   readonly count: number;
+  /** Sum of the deviations. */
+  readonly total: Decimal;
   readonly mean: Decimal;
   readonly squares: number;
 }
@@ -30,19 +32,22 @@ export interface GroupFit {
   readonly p: number;
 }
 
-const meanOf = (values: readonly Decimal[]) => Decimal.sum(...values).div(values.length);
+/** Exact sum of any number of decimals. */
+const totalOf = (values: readonly Decimal[]) => values.reduce((total, value) => total.plus(value), new Decimal(0));
 
 /** Measures a combination; means are decimals, so that crimps without any scatter have exactly none. */
 export function measureGroup(group: CrimpGroup): MeasuredGroup {
-  const mean = meanOf(group.deviations);
+  const count = group.deviations.length;
+  const total = totalOf(group.deviations);
+  const mean = total.div(count);
   const residuals = group.deviations.map(deviation => deviation.minus(mean).toNumber());
-  return { group, count: group.deviations.length, mean, squares: sum(residuals.map(residual => residual ** 2)) };
+  return { group, count, total, mean, squares: sum(residuals.map(residual => residual ** 2)) };
 }
 
 /** One-way analysis of variance over combinations. Source: NIST/SEMATECH e-Handbook 7.4.3. */
 export function fitGroups(groups: readonly MeasuredGroup[]): GroupFit {
   const crimps = groups.reduce((total, { count }) => total + count, 0);
-  const mean = meanOf(groups.flatMap(({ group }) => group.deviations));
+  const mean = totalOf(groups.map(({ total }) => total)).div(crimps);
   const df = crimps - groups.length;
   const within = sum(groups.map(({ squares }) => squares));
   const between = sum(groups.map(group => group.count * group.mean.minus(mean).toNumber() ** 2));
@@ -51,13 +56,13 @@ export function fitGroups(groups: readonly MeasuredGroup[]): GroupFit {
   return { crimps, mean, scatter: df > 0 ? Math.sqrt(within / df) : NaN, df, F, p };
 }
 
-/** A combination against the unweighted mean of the others: difference, and its standard error for a scatter of 1. */
-export function againstOthers(groups: readonly MeasuredGroup[], index: number): { difference: number; unitError: number } {
-  const others = groups.filter((_, other) => other !== index);
-  const { mean, count } = groups[index]!;
-  const inverse = sum(others.map(other => 1 / other.count)) / others.length ** 2;
-  return {
-    difference: mean.minus(meanOf(others.map(other => other.mean))).toNumber(),
-    unitError: Math.sqrt(1 / count + inverse),
-  };
+/** Each combination against the unweighted mean of the others: difference, and its standard error for a scatter of 1. */
+export function againstOthers(groups: readonly MeasuredGroup[]): { difference: number; unitError: number }[] {
+  const total = totalOf(groups.map(({ mean }) => mean));
+  const inverse = sum(groups.map(({ count }) => 1 / count));
+  const others = groups.length - 1;
+  return groups.map(({ mean, count }) => ({
+    difference: mean.minus(total.minus(mean).div(others)).toNumber(),
+    unitError: Math.sqrt(1 / count + (inverse - 1 / count) / others ** 2),
+  }));
 }
