@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
+import { sheetText } from '../../core/catalogue/sheetText';
 import { Decimal } from '../../core/units/decimal';
 import { convertMeasure, measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import type { LengthUnit } from '../../core/units/lengthUnit';
@@ -23,9 +24,9 @@ function inBoth(value: Decimal, unit: MeasureUnit): Readonly<Record<LengthUnit, 
 export function rowContent(catalogue: Catalogue, demand: Demand, { hose, ends, lengths }: Choice): RowContent {
   const cutOff = (index: 0 | 1) => inBoth(new Decimal(ends[index].fitting.cutOff), catalogue.units.length);
   return {
-    hose: hose.hose,
-    fittingA: ends[0].fitting.fitting,
-    fittingB: ends[1].fitting.fitting,
+    hose: sheetText(hose.hose),
+    fittingA: sheetText(ends[0].fitting.fitting),
+    fittingB: sheetText(ends[1].fitting.fitting),
     quantity: demand.quantity.toNumber(),
     overall: lengths.overall && inBoth(lengths.overall, UNITS_OF[demand.units].length),
     cutOffA: cutOff(0),

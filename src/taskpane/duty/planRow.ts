@@ -86,12 +86,22 @@ function formulasDown(used: RangeContent, table: FoundTable, row: number, taken:
   return { copied, left };
 }
 
+/** Tables of parts, crimps or stock name hoses too: a row of them is not the place for an order. */
+function requireJobTable(columns: Columns): void {
+  const hasEnds = columns.fittingA ?? columns.cutOffA;
+  const hasAmount = columns.overall ?? columns.quantity;
+  if (columns.hose && hasEnds && hasAmount) return;
+  throw new Error(
+    'The selected table has no columns for hose, fitting, and length or quantity. Select a cell of your job table. Nothing was written.',
+  );
+}
+
 const headingAt = (table: FoundTable, column: number) => table.headings[column - table.block.column] || columnLetters(column);
 
 /**
  * Plans one more row of someone's table: in its next free row, never over anything. Cells that hold a formula keep it; formulas of the row
  * above are carried on.
- * @throws Error with a sentence where the table has no column for the hose, or no free row
+ * @throws Error with a sentence where the table is no table of jobs, or has no free row
  */
 export function planRow(
   used: RangeContent,
@@ -100,8 +110,7 @@ export function planRow(
   content: RowContent,
   hostTables: readonly Block[] = [],
 ): RowPlan {
-  if (!columns.hose)
-    throw new Error('The selected table has no column for the hose. Select a cell of your job table. Nothing was written.');
+  requireJobTable(columns);
   const { sheet, block } = table;
   const row = freeRow(used, table, hostTables);
   const at = (column: number) => ({ sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) });

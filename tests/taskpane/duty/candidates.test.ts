@@ -6,6 +6,7 @@ import { Decimal } from '../../../src/core/units/decimal';
 import { candidates, choose } from '../../../src/taskpane/duty/candidates';
 import { costText, weakestPart } from '../../../src/taskpane/duty/choiceTexts';
 import { hoseDutyOf, hoseMargins } from '../../../src/taskpane/duty/hoseMargins';
+import { rowContent } from '../../../src/taskpane/duty/insertChoice';
 import { rulesOut } from '../../../src/taskpane/duty/margin';
 import { treeTables, withCell } from '../../core/catalogue/treeCatalogue';
 import { demandOf } from './duties';
@@ -147,6 +148,11 @@ test('every missing value is a reason in words, never passed over', () => {
   );
 });
 
+test('a hose without a stated bend radius suits a route without bends only', () => {
+  const silent = readCatalogue(withCell('hoses', 1, 'Bend radius (mm)', null));
+  expect(candidates(silent, small()).suitable.map(({ hose }) => hose.hose)).toEqual(['Alder DN 12']);
+});
+
 test('a length or a price that is not known leaves the cost not known, with the reason', () => {
   const bend = { route: [{ kind: 'bend', radius: '300', angle: '90', turn: 'left' }] } as const;
   const [bent] = candidates(tree, small(bend)).suitable;
@@ -169,6 +175,23 @@ test('the weakest part is named with its rating at temperature', () => {
   expect(weakestPart(tree, found!.cheapest, demand)).toBe(
     'Working pressure: 250 bar; the weakest part is Alder cone straight DN 12.',
   );
+});
+
+test('a row takes the length in both units, and a part’s name is never written as a formula', () => {
+  const names = readCatalogue({
+    ...treeTables,
+    hoses: treeTables.hoses.map(cells => cells.map(cell => (cell === 'Alder DN 12' ? '=Alder DN 12' : cell))),
+    crimps: treeTables.crimps.map(cells => cells.map(cell => (cell === 'Alder DN 12' ? '=Alder DN 12' : cell))),
+  });
+  const demand = small();
+  const [found] = candidates(names, demand).suitable;
+  expect(rowContent(names, demand, found!.cheapest)).toMatchObject({
+    hose: "'=Alder DN 12",
+    fittingA: 'Alder cone straight DN 12',
+    overall: { mm: 1000, in: 39.3701 },
+    cutOffA: { mm: 30, in: 1.1811 },
+    quantity: 4,
+  });
 });
 
 test('asked in US units the same hose suits, with margins in psi and inches', () => {

@@ -111,13 +111,13 @@ test('an overall length that is not known is left blank and said', async () => {
   expect(told).toContain('The overall length is not known and was left blank.');
 });
 
-test('a table without a column for the hose is refused', async () => {
-  await expect(
-    plan([
-      ['Part', 'Price'],
-      ['bolt', 2],
-    ]),
-  ).rejects.toThrow('no column for the hose');
+test.each([
+  ['of other things', ['Part', 'Price'], ['bolt', 2]],
+  ['of hoses', ['Hose', 'Family', 'Bore (mm)'], ['Larch DN 12', 'Larch', 12.7]],
+  ['of crimps', ['Hose', 'Fitting', 'Die', 'Dial'], ['Larch DN 12', 'x', 'D23', 412]],
+  ['of stock', ['Hose', 'Length (mm)', 'Quantity', 'Place'], ['Larch DN 12', 40000, 1, 'A1']],
+] as const)('a table %s is refused', async (_, headings, row) => {
+  await expect(plan([headings, row])).rejects.toThrow('Select a cell of your job table. Nothing was written.');
 });
 
 test('below a host’s table it is said that the table has to be widened; another table there stops it', async () => {
