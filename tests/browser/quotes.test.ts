@@ -1,0 +1,143 @@
+import { mkdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { costParts, sampleLines, upToCents } from '../taskpane/quotes/independentCosts';
+import { launch } from './launch';
+import { readXlsx } from './readSaved';
+import { serveDist } from './serveDist';
+
+const ARTIFACTS = join(__dirname, '../../artifacts');
+const SAMPLE = join(__dirname, '../../samples/catalogue.xlsx');
+const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveDist>>;
+let page: Page;
+const complaints: string[] = [];
+
+const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 60_000 });
+const pane = () => page.getByRole('complementary', { name: 'Task pane' });
+const tab = (name: string) => pane().getByRole('tab', { name, exact: true });
+const press = (name: string) => pane().getByRole('button', { name, exact: true }).click();
+const jobs = () => page.getByText('Jobs', { exact: true }).click();
+const written = (sheet: string) => pane().getByRole('button', { name: sheet, exact: true }).waitFor({ timeout: 20_000 });
+
+/** Points by which the view is wider than a pane of 320. */
+const overflow = () =>
+  pane()
+    .locator('main')
+    .evaluate(main => {
+      main.style.width = '320px';
+      const wide = main.scrollWidth - main.clientWidth;
+      main.style.width = '';
+      return wide;
+    });
+
+beforeAll(async () => {
+  mkdirSync(ARTIFACTS, { recursive: true });
+  server = await serveDist();
+  browser = await launch();
+  page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+  page.on('pageerror', error => complaints.push(error.message));
+  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
+  await page.goto(`${server.url}preview.html`);
+  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
+  await idle();
+  await page.setInputFiles('input[type=file]', { name: 'catalogue.xlsx', mimeType: XLSX, buffer: readFileSync(SAMPLE) });
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+  await idle();
+  await tab('Quotes').click();
+}, 120_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+describe('panel Quotes on the try-out page', () => {
+  it('writes a quote from the job lines and names the lines that should not be made', async () => {
+    await jobs();
+    await pane().getByLabel('Customer', { exact: true }).fill('Neighbour (invented)');
+    await pane()
+      .getByLabel(/^Margin/)
+      .fill('40 %');
+    await press('Write the quote as a new sheet');
+    await written('Quote');
+    expect(await pane().getByText('Look at these before you send it').count()).toBe(1);
+    expect(await overflow()).toBeLessThanOrEqual(0);
+    await press('Quote');
+    await idle();
+    await page.screenshot({ path: join(ARTIFACTS, 'quotes-quote.png') });
+  }, 60_000);
+
+  it('writes what to buy', async () => {
+    await jobs();
+    await tab('To buy').click();
+    await press('Write the purchase list as a new sheet');
+    await written('Purchase list');
+    expect(await overflow()).toBeLessThanOrEqual(0);
+    await press('Purchase list');
+    await idle();
+    await page.screenshot({ path: join(ARTIFACTS, 'quotes-buy.png') });
+  }, 60_000);
+
+  it('checks the catalogue, and a finding leads to its cell', async () => {
+    await tab('Checks').click();
+    await press('Check the catalogue');
+    await pane()
+      .getByText(/findings in 44 hoses|Nothing to correct/)
+      .waitFor({ timeout: 20_000 });
+    expect(
+      await pane()
+        .getByText(/no table has a column of dates/)
+        .count(),
+    ).toBe(1);
+    expect(await overflow()).toBeLessThanOrEqual(0);
+    await page.screenshot({ path: join(ARTIFACTS, 'quotes-checks.png') });
+  }, 60_000);
+
+  it('compares the quote with a rise of prices', async () => {
+    await tab('What-if').click();
+    await pane()
+      .getByRole('checkbox', { name: /^Quote, Neighbour/ })
+      .waitFor({ timeout: 20_000 });
+    await pane().getByLabel('All (%)').fill('5');
+    await press('Write the comparison as new sheets');
+    await written('What-if');
+    expect(await overflow()).toBeLessThanOrEqual(0);
+    await press('What-if');
+    await idle();
+    await page.screenshot({ path: join(ARTIFACTS, 'quotes-whatif.png') });
+  }, 60_000);
+
+  it('saves the quote with right numbers, print area and headings on every page', async () => {
+    await idle();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as .xlsx' }).click(),
+    ]);
+    const book = await readXlsx(await download.createReadStream());
+    const quote = book.getWorksheet('Quote')!;
+    const shown = (cell: string) => {
+      const { value } = quote.getCell(cell);
+      return typeof value === 'object' && value && 'result' in value ? value.result : value;
+    };
+    const headings = (quote.getRow(12).values as unknown[]).map(cell =>
+      typeof cell === 'object' && cell && 'result' in cell ? cell.result : cell,
+    );
+    const letter = (heading: string) => quote.getColumn(headings.indexOf(heading)).letter;
+    const prices = sampleLines.map((_, row) => shown(`${letter('Price each')}${13 + row}`));
+    const wanted = sampleLines.map(line => {
+      const { hose, fittings, labour } = costParts(line);
+      return Math.max(upToCents((hose + fittings + labour) / 0.6), 15);
+    });
+    expect(prices).toEqual(wanted);
+    const after = book.getWorksheet('What-if')!;
+    expect(after.pageSetup.orientation).toBe('landscape');
+    expect(quote.pageSetup).toMatchObject({ orientation: 'landscape', printTitlesRow: '12:12', fitToWidth: 1 });
+    // The working, with costs and margin, lies right of what is printed.
+    expect(quote.pageSetup.printArea).toMatch(new RegExp(`^A1:${letter('Note')}\\d+$`));
+  }, 60_000);
+
+  it('complained about nothing', () => expect(complaints).toEqual([]));
+});
