@@ -5,19 +5,11 @@ import { callsCatalogue, catalogueReferences, type TableReference } from './cata
 import type { CatalogueSource } from './catalogueSource';
 import { tablePlaces } from './tablePlaces';
 
-type Names = Awaited<ReturnType<Workbook['names']>>;
-
 const CATALOGUE_NAME = 'catalogue';
 
 /** A cell as a host passes it to a function: an error value as an object. */
 export function passedCell(value: CellValue): unknown {
   return typeof value === 'object' ? { type: 'Error', basicType: 'Error', basicValue: value.error } : value;
-}
-
-/** The range that a reference of a CATALOGUE formula stands for; undefined where the workbook does not say. */
-export function rangeOfReference(reference: TableReference, names: Names): RangeAddress | undefined {
-  if (reference.kind === 'range') return { sheet: reference.sheet, address: reference.address };
-  return names.find(({ name }) => name.toLowerCase() === reference.name.toLowerCase())?.at;
 }
 
 async function readTables(

@@ -40,8 +40,8 @@ const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
   line: 36,
   label: 120,
   hose: 92,
-  fittingA: 150,
-  fittingB: 150,
+  fittingA: 178,
+  fittingB: 178,
   guard: 100,
   note: 150,
   check: 170,
@@ -166,7 +166,9 @@ function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: Quo
     writer.style(HEADING_ROW, first, 1, columns, { bold: true, fill: FILL, wrap: true });
     writer.style(HEADING_ROW, first, lines.length + 1, columns, { border: 'all' });
   }
-  writer.style(layout.firstRow, layout.column('note'), lines.length, 1, { wrap: true });
+  for (const column of (['label', 'fittingA', 'fittingB', 'note'] as const).filter(each => layout.has(each))) {
+    writer.style(layout.firstRow, layout.column(column), lines.length, 1, { wrap: true });
+  }
   const named = Object.entries(WIDTHS) as [QuoteColumn, number][];
   const widths = new Map(named.filter(([name]) => layout.has(name)).map(([name, width]) => [layout.column(name), width]));
   const gap = layout.column('note') + 1;

@@ -29,7 +29,7 @@ const COLUMNS = [
   'Price each now',
   'Price each after',
   'Difference each',
-  'Difference',
+  'In per cent',
   'Line now',
   'Line after',
   'Line difference',
@@ -142,8 +142,8 @@ const DECIMALS = 4;
 function writeRises(writer: SheetWriter, { rises }: WhatIfInput, cells: RiseCells): void {
   const rows = [
     ...rises.families.map(({ family, rise }) => [family, 'hose family', rise] as const),
-    ['Fittings', 'all fittings and ferrules', rises.fittings] as const,
-    ['Guards', 'all guards', rises.guards] as const,
+    ['Fittings', 'all', rises.fittings] as const,
+    ['Guards', 'all', rises.guards] as const,
   ];
   writer
     .values(FIRST_RISE - 1, 0, [['Prices of', '', 'Rise'], ...rows])
@@ -159,7 +159,7 @@ function writeSums(writer: SheetWriter, { quotes, format }: WhatIfInput, first: 
   const sum = (row: number, column: number) => `=SUMIF(${range(0)},$A${row + 1},${range(column)})`;
   const missing = (row: number) =>
     `=IF(SUMPRODUCT((${range(0)}=$A${row + 1})*ISNUMBER(${range(11)}))=SUMPRODUCT((${range(0)}=$A${row + 1})*1),"","incomplete: a line has no price")`;
-  writer.values(first, 0, [['Quote', '', 'Valid until', 'Lines now', 'Lines after', 'Difference', 'Difference', 'Note']]);
+  writer.values(first, 0, [['Quote', '', 'Valid until', 'Lines now', 'Lines after', 'Difference', 'In per cent', 'Note']]);
   quotes.forEach(({ sheet, validUntil }, index) => {
     const row = first + 1 + index;
     writer.values(row, 0, [[sheet, '', validUntil ?? '']]);

@@ -3,8 +3,9 @@ import { TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalog
 import { TradeError } from '../../core/tradeError';
 import { addressOf, sheetInFormula } from '../../host/a1';
 import { catalogueFromCells } from '../../host/catalogue/catalogueFromCells';
-import { callsCatalogue, catalogueReferences, type TableReference } from '../../host/catalogue/catalogueFormula';
-import { passedCell, rangeOfReference } from '../../host/catalogue/workbookCatalogueSource';
+import { callsCatalogue, catalogueReferences } from '../../host/catalogue/catalogueFormula';
+import { tablePlaces } from '../../host/catalogue/tablePlaces';
+import { catalogueCells, passedCell } from '../../host/catalogue/workbookCatalogueSource';
 import type { RangeAddress, RangeContent, Workbook } from '../../host/workbook';
 import { NothingToQuote } from './nothingToQuote';
 
@@ -20,7 +21,6 @@ export interface WorkbookCatalogue {
   readonly catalogue: Catalogue;
 }
 
-type Names = Awaited<ReturnType<Workbook['names']>>;
 type Cell = Pick<WorkbookCatalogue, 'at' | 'formula' | 'reference'>;
 
 /** An address as it stands in a formula of another sheet: `'Job list'!$B$5`. */
@@ -28,38 +28,35 @@ export function fixedReference({ sheet, address }: RangeAddress): string {
   return `${sheetInFormula(sheet)}!${address.replace(/\$/g, '').replace(/([A-Z]+)(\d+)/g, '$$$1$$$2')}`;
 }
 
-async function namedCell(workbook: Workbook, names: Names): Promise<Cell | undefined> {
-  const named = names.find(({ name }) => name.toLowerCase() === 'catalogue');
+async function namedCell(workbook: Workbook): Promise<Cell | undefined> {
+  const named = (await workbook.names()).find(({ name }) => name.toLowerCase() === 'catalogue');
   if (!named) return undefined;
   const formula = (await workbook.read([named.at]))[0]?.formulas[0]?.[0];
   return callsCatalogue(formula) ? { at: named.at, formula, reference: named.name } : undefined;
 }
 
 async function anyCell(workbook: Workbook): Promise<Cell | undefined> {
-  for (const sheet of await workbook.sheets()) {
-    const used = await workbook.used(sheet);
-    for (const [r, row] of (used?.formulas ?? []).entries()) {
-      const c = row.findIndex(callsCatalogue);
-      if (c < 0) continue;
-      const at = { sheet, address: addressOf({ row: used!.row + r, column: used!.column + c, rows: 1, columns: 1 }) };
-      return { at, formula: row[c]!, reference: fixedReference(at) };
-    }
-  }
-  return undefined;
+  const [first] = await catalogueCells(workbook);
+  if (!first) return undefined;
+  const { sheet, row, column, formula } = first;
+  const at = { sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) };
+  return { at, formula, reference: fixedReference(at) };
 }
 
-function rangesOf({ at, formula }: Cell, names: Names): Partial<Record<TableName, RangeAddress>> {
+type Ranges = Partial<Record<TableName, RangeAddress>>;
+
+async function rangesOf(workbook: Workbook, { at, formula }: Cell): Promise<Ranges> {
   const references = catalogueReferences(formula, at.sheet);
-  const ranges: Partial<Record<TableName, RangeAddress>> = {};
-  const place = (reference: TableReference) => rangeOfReference(reference, names);
+  if (!references) throw new NothingToQuote('The pane cannot follow the Catalogue formula: give ranges, names or tables.');
+  const found = await tablePlaces(workbook, references);
+  const ranges: Ranges = {};
   for (const [index, name] of TABLE_NAMES.entries()) {
-    const reference = references?.[index];
-    if (!reference) continue;
-    const range = place(reference);
-    if (!range) throw new NothingToQuote(`The pane cannot follow the ${name} of the Catalogue formula: give a range or a name.`);
-    ranges[name] = range;
+    const range = found[index];
+    if (range) ranges[name] = range;
+    else if (range === undefined && index < found.length) {
+      throw new NothingToQuote(`The pane cannot follow the ${name} of the Catalogue formula: give a range, a name or a table.`);
+    }
   }
-  if (!references) throw new NothingToQuote('The pane cannot follow the Catalogue formula: give plain ranges or names.');
   return ranges;
 }
 
@@ -68,12 +65,11 @@ function rangesOf({ at, formula }: Cell, names: Names): Partial<Record<TableName
  * @throws NothingToQuote where there is none, or its tables cannot be read
  */
 export async function workbookCatalogue(workbook: Workbook): Promise<WorkbookCatalogue> {
-  const names = await workbook.names();
-  const cell = (await namedCell(workbook, names)) ?? (await anyCell(workbook));
+  const cell = (await namedCell(workbook)) ?? (await anyCell(workbook));
   if (!cell) {
     throw new NothingToQuote('No parts data: no cell of this workbook holds =HOSE.CATALOGUE(…). Prices come from its tables.');
   }
-  const ranges = rangesOf(cell, names);
+  const ranges = await rangesOf(workbook, cell);
   const found = TABLE_NAMES.filter(name => ranges[name]);
   const contents = await workbook.read(found.map(name => ranges[name]!));
   const tables = Object.fromEntries(found.map((name, index) => [name, contents[index]!]));

@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
-import { fireEvent, render, screen, waitFor } from '@testing-library/react';
+import { act, fireEvent, render, screen, waitFor } from '@testing-library/react';
 import type { Change } from '../../../src/host/workbook';
 import { QuotesPanel } from '../../../src/taskpane/quotes/QuotesPanel';
 import { fakeWorkbook, type FakeCell } from '../fakeWorkbook';
@@ -8,13 +8,15 @@ import { demoQuotes } from './demoQuotes';
 
 beforeEach(() => localStorage.clear());
 
-function open(sheets: Record<string, FakeCell[][]> = demoQuotes(), address = 'A2') {
+async function open(sheets: Record<string, FakeCell[][]> = demoQuotes(), address = 'A2') {
   const fake = fakeWorkbook(sheets, { sheet: 'Jobs', address });
   render(
     <FluentProvider theme={webLightTheme}>
       <QuotesPanel workbook={fake.workbook} functions={[]} />
     </FluentProvider>,
   );
+  // What the view looks for when it opens has been found.
+  await act(async () => void (await new Promise(resolve => setTimeout(resolve, 20))));
   return fake;
 }
 
@@ -24,14 +26,14 @@ const added = (changes: readonly Change[]) => changes.flatMap(change => (change.
 
 describe('quote', () => {
   test('a blank margin is asked for, nothing is written', async () => {
-    const { written } = open();
+    const { written } = await open();
     press('Write the quote as a new sheet');
     expect(await screen.findByText(/margin is blank: enter a share/)).toBeTruthy();
     expect(written).toEqual([]);
   });
 
   test('one new sheet in one batch; lines left out and lines to look at are named', async () => {
-    const { written, workbook } = open();
+    const { written, workbook } = await open();
     fill(/^Margin/, '40 %');
     press('Write the quote as a new sheet');
     await waitFor(() => expect(written).toHaveLength(1));
@@ -47,7 +49,7 @@ describe('quote', () => {
 
   test('a sheet for margins is made on request, and a class of it can be chosen', async () => {
     const sheets = demoQuotes();
-    const { written } = open(sheets);
+    const { written } = await open(sheets);
     press('Make a sheet for margins by customer class');
     await waitFor(() => expect(written).toHaveLength(1));
     expect(added(written[0]!)).toEqual(['Margins']);
@@ -55,7 +57,7 @@ describe('quote', () => {
   });
 
   test('classes of a sheet are offered with their margins', async () => {
-    open({
+    await open({
       ...demoQuotes(),
       Margins: [
         ['Class', 'Margin'],
@@ -69,7 +71,7 @@ describe('quote', () => {
 
   test('without parts data it says so', async () => {
     const { Jobs } = demoQuotes();
-    const { written } = open({ Jobs: Jobs! });
+    const { written } = await open({ Jobs: Jobs! });
     fill(/^Margin/, '40 %');
     press('Write the quote as a new sheet');
     expect(await screen.findByText(/No parts data: no cell of this workbook holds =HOSE.CATALOGUE/)).toBeTruthy();
@@ -77,7 +79,7 @@ describe('quote', () => {
   });
 
   test('without a job table it says what to select', async () => {
-    open({ ...demoQuotes(), Jobs: [['nothing here']] }, 'A1');
+    await open({ ...demoQuotes(), Jobs: [['nothing here']] }, 'A1');
     fill(/^Margin/, '40 %');
     press('Write the quote as a new sheet');
     expect(await screen.findByText(/Sheet Jobs has no table with the columns Hose, Fitting A/)).toBeTruthy();
@@ -86,7 +88,7 @@ describe('quote', () => {
 
 describe('checks', () => {
   test('findings lead to their cells and are written as a new sheet', async () => {
-    const { written, workbook } = open();
+    const { written, workbook } = await open();
     fireEvent.click(screen.getByRole('tab', { name: 'Checks' }));
     press('Check the catalogue');
     expect(await screen.findByText('3 findings in 4 hoses, 7 fittings.')).toBeTruthy();
@@ -101,7 +103,7 @@ describe('checks', () => {
   test('dates are picked where a table has them', async () => {
     const sheets = demoQuotes();
     sheets.Fittings!.forEach((row, index) => (row[13] = index === 0 ? 'Price date' : '2024-03-01'));
-    open(sheets);
+    await open(sheets);
     fireEvent.click(screen.getByRole('tab', { name: 'Checks' }));
     press('Check the catalogue');
     fireEvent.change(await screen.findByLabelText('Dates of the prices'), { target: { value: 'Fittings: Price date' } });
@@ -112,7 +114,7 @@ describe('checks', () => {
 
 describe('to buy', () => {
   test('by length and scrap, in one new sheet; a line that cannot be read is named', async () => {
-    const { written } = open();
+    const { written } = await open();
     fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
     press('Write the purchase list as a new sheet');
     await waitFor(() => expect(written).toHaveLength(1));
@@ -122,7 +124,7 @@ describe('to buy', () => {
   });
 
   test('a cut plan asks for the kerf', async () => {
-    const { written } = open();
+    const { written } = await open();
     fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
     fireEvent.click(screen.getByRole('radio', { name: 'a cut plan' }));
     press('Write the purchase list as a new sheet');
@@ -144,7 +146,7 @@ describe('what-if', () => {
   ];
 
   test('open quotes are compared in new sheets, ended ones only when asked for', async () => {
-    const { written } = open({ ...demoQuotes(), Quote: quote(99_999), 'Quote 2': quote(40_000) });
+    const { written } = await open({ ...demoQuotes(), Quote: quote(99_999), 'Quote 2': quote(40_000) });
     fireEvent.click(screen.getByRole('tab', { name: 'What-if' }));
     expect(await screen.findByRole('checkbox', { name: /^Quote, Neighbour, valid until/ })).toHaveProperty('checked', true);
     expect(screen.getByRole('checkbox', { name: /^Quote 2, Neighbour, ended/ })).toHaveProperty('checked', false);
@@ -165,7 +167,7 @@ describe('what-if', () => {
   });
 
   test('without a quote it says so', async () => {
-    open();
+    await open();
     fireEvent.click(screen.getByRole('tab', { name: 'What-if' }));
     expect(await screen.findByText(/There is no quote in this workbook yet/)).toBeTruthy();
   });

@@ -99,6 +99,18 @@ test('the sheet of findings has a row each, on a sheet of its own', async () => 
   });
 });
 
+test('tables in the host’s own sense are followed by their names', async () => {
+  const sheets = changed(({ Parts }) => {
+    Parts![0]![1] = { formula: '=HOSE.CATALOGUE(tblHoses[#All],TBLFITTINGS[#All],Crimps!A1:J9)', value: '' };
+  });
+  const { workbook } = fakeWorkbook(sheets, { sheet: 'Jobs', address: 'A1' });
+  const tables: Workbook['tables'] = async sheet =>
+    sheet === 'Hoses' || sheet === 'Fittings' ? [{ sheet, address: 'A1:N8', name: `tbl${sheet}` }] : [];
+  const { ranges, catalogue } = await workbookCatalogue({ ...workbook, tables });
+  expect(ranges.fittings).toMatchObject({ sheet: 'Fittings', address: 'A1:N8' });
+  expect(catalogue.hoses).toHaveLength(4);
+});
+
 test('tables that the pane cannot follow are named, and a catalogue that cannot be read says why', async () => {
   const other = (formula: string) => changed(({ Parts }) => (Parts![0]![1] = { formula, value: '' }));
   await expect(found(other('=HOSE.CATALOGUE(Hoses!A1:N9,Fittings!A1:N9,Listed[#All])'))).rejects.toThrow(
