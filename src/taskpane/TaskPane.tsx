@@ -16,10 +16,20 @@ const useStyles = makeStyles({
   tabs: { flexWrap: 'wrap' },
 });
 
+interface Props extends PanelProps {
+  /** Panel that the host wants opened; a new object is a new wish. */
+  readonly wanted?: { readonly panel: string } | undefined;
+}
+
 /** The task pane: one tab a panel. The same in Excel and in the try-out sheet; it reaches the workbook through its port only. */
-export function TaskPane({ workbook, functions }: PanelProps) {
+export function TaskPane({ workbook, functions, wanted }: Props) {
   const styles = useStyles();
   const [chosen, setChosen] = useState(panels[0]!.id);
+  const [granted, setGranted] = useState<Props['wanted']>();
+  if (wanted !== granted) {
+    setGranted(wanted);
+    if (panels.some(panel => panel.id === wanted?.panel)) setChosen(wanted!.panel);
+  }
   const { id, title, View } = panels.find(panel => panel.id === chosen)!;
   return (
     <FluentProvider theme={useTheme()} style={{ minHeight: '100%' }}>

@@ -10,6 +10,8 @@ import { saveFile } from './saveFile';
 import type { Spreadsheet } from './spreadsheet';
 import { StatusLine } from './StatusLine';
 import { TopBar } from './TopBar';
+import { TourBar } from './TourBar';
+import { useTour } from './useTour';
 
 const XLSX_NAME = /\.xlsx$/i;
 
@@ -83,11 +85,17 @@ export function App() {
 
   useEffect(awaitSuggestions, []);
 
-  const openFile = (file: File) => {
-    if (functions) void open(file.name, async () => new Uint8Array(await file.arrayBuffer()), functions);
+  const openSample = async (sample: Sample | undefined) => {
+    if (functions && sample) await open(sample.title, () => sampleBytes(sample), functions);
   };
-  const openSample = (sample: Sample) => {
-    if (functions) void open(sample.title, () => sampleBytes(sample), functions);
+  const tour = useTour({
+    openSample: file => openSample(samples.find(sample => sample.file === file)),
+    workbook: () => current.current?.workbook,
+    onProblem: problem => change({ problem }),
+  });
+  const openFile = (file: File) => {
+    tour.close();
+    if (functions) void open(file.name, async () => new Uint8Array(await file.arrayBuffer()), functions);
   };
   const save = () => {
     change({ busy: 'Saving …', problem: '' });
@@ -110,7 +118,27 @@ export function App() {
         openFile(file);
       }}
     >
-      <TopBar title={state.title} ready={!!spreadsheet} onSample={openSample} onFile={openFile} onSave={save} />
+      <TopBar
+        title={state.title}
+        ready={!!spreadsheet}
+        onSample={sample => {
+          tour.close();
+          void openSample(sample);
+        }}
+        onFile={openFile}
+        onSave={save}
+        onTour={tour.open}
+      />
+      {tour.isOpen && (
+        <TourBar
+          tour={tour.tour}
+          step={tour.step}
+          busy={tour.busy}
+          onStart={tour.start}
+          onStep={tour.show}
+          onClose={tour.close}
+        />
+      )}
       {state.problem && (
         <div className="problem" role="alert">
           <span>{state.problem}</span>
@@ -121,7 +149,7 @@ export function App() {
       )}
       <div className="middle">
         <section className="sheet" ref={container} aria-label="Try-out sheet" />
-        <PaneDock workbook={spreadsheet?.workbook} functions={functions?.file.functions ?? []} />
+        <PaneDock workbook={spreadsheet?.workbook} functions={functions?.file.functions ?? []} wanted={tour.wanted} />
       </div>
       <StatusLine spreadsheet={spreadsheet} busy={state.busy} notes={state.notes} />
       <ErrorTip spreadsheet={spreadsheet} />

@@ -10,11 +10,18 @@ const TaskPane = lazy(async () => {
 interface PaneDockProps {
   readonly workbook: Workbook | undefined;
   readonly functions: readonly FunctionMetadata[];
+  /** Panel to open; a new object is a new wish. */
+  readonly wanted: { readonly panel: string } | undefined;
 }
 
 /** The task pane at the right of the sheet, where Excel docks it; it can be put away. */
-export function PaneDock({ workbook, functions }: PaneDockProps) {
+export function PaneDock({ workbook, functions, wanted }: PaneDockProps) {
   const [open, setOpen] = useState(true);
+  const [granted, setGranted] = useState(wanted);
+  if (wanted !== granted) {
+    setGranted(wanted);
+    setOpen(true);
+  }
   return (
     <aside className={open ? 'dock' : 'dock closed'} aria-label="Task pane">
       <button type="button" className="toggle" aria-expanded={open} onClick={() => setOpen(!open)}>
@@ -23,7 +30,7 @@ export function PaneDock({ workbook, functions }: PaneDockProps) {
       {open && workbook && (
         <div className="pane">
           <Suspense fallback={<p>Loading the task pane …</p>}>
-            <TaskPane workbook={workbook} functions={functions} />
+            <TaskPane workbook={workbook} functions={functions} wanted={wanted} />
           </Suspense>
         </div>
       )}

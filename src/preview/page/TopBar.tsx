@@ -7,10 +7,11 @@ interface TopBarProps {
   onSample(sample: Sample): void;
   onFile(file: File): void;
   onSave(): void;
+  onTour(): void;
 }
 
 /** Says what this page is, and opens and saves workbooks. */
-export function TopBar({ title, ready, onSample, onFile, onSave }: TopBarProps) {
+export function TopBar({ title, ready, onSample, onFile, onSave, onTour }: TopBarProps) {
   const picker = useRef<HTMLInputElement>(null);
   const sampleId = useId();
   return (
@@ -24,6 +25,11 @@ export function TopBar({ title, ready, onSample, onFile, onSave }: TopBarProps) 
       <span className="title" title={title}>
         {title}
       </span>
+      {samples.length > 0 && (
+        <button type="button" disabled={!ready} onClick={onTour}>
+          Take the tour
+        </button>
+      )}
       {samples.length > 0 && (
         <label htmlFor={sampleId} className="sample">
           Sample

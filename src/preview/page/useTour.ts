@@ -1,0 +1,46 @@
+import { useState } from 'react';
+import type { Workbook } from '../../host/workbook';
+import { showStep } from '../tour/showStep';
+import type { Tour } from '../tour/tour';
+
+interface TourState {
+  readonly isOpen: boolean;
+  readonly tour: Tour | undefined;
+  readonly step: number;
+  readonly busy: boolean;
+  /** Panel that the step wants; a new object is a new wish. */
+  readonly wanted: { readonly panel: string } | undefined;
+}
+
+const CLOSED: TourState = { isOpen: false, tour: undefined, step: 0, busy: false, wanted: undefined };
+
+interface TourHost {
+  /** Opens a fresh copy of a sample. */
+  readonly openSample: (file: string) => Promise<void>;
+  readonly workbook: () => Workbook | undefined;
+  readonly onProblem: (sentence: string) => void;
+}
+
+/** Where the tour stands, and what moves it on. */
+export function useTour({ openSample, workbook, onProblem }: TourHost) {
+  const [state, setState] = useState(CLOSED);
+
+  const goTo = async (tour: Tour, step: number, prepare?: () => Promise<void>) => {
+    setState({ isOpen: true, tour, step, busy: true, wanted: undefined });
+    try {
+      await prepare?.();
+      await showStep(workbook()!, tour.steps[step]!);
+    } catch (error) {
+      onProblem(`The tour cannot show this step: ${error instanceof Error ? error.message : String(error)}`);
+    }
+    setState({ isOpen: true, tour, step, busy: false, wanted: { panel: tour.steps[step]!.panel } });
+  };
+
+  return {
+    ...state,
+    open: () => setState({ ...CLOSED, isOpen: true }),
+    close: () => setState(CLOSED),
+    start: (tour: Tour) => void goTo(tour, 0, () => openSample(tour.sample)),
+    show: (step: number) => state.tour && void goTo(state.tour, step),
+  };
+}

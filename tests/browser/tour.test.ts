@@ -1,0 +1,63 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { tours } from '../../src/preview/tour/tours';
+import { launch } from './launch';
+import { serveDist } from './serveDist';
+
+const ARTIFACTS = join(__dirname, '../../artifacts');
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveDist>>;
+let page: Page;
+const complaints: string[] = [];
+
+beforeAll(async () => {
+  mkdirSync(ARTIFACTS, { recursive: true });
+  server = await serveDist();
+  browser = await launch();
+  page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
+  page.on('pageerror', error => complaints.push(error.message));
+  page.on('console', message => message.type() === 'error' && complaints.push(message.text()));
+  await page.goto(`${server.url}preview.html`);
+  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 30_000 });
+}, 60_000);
+
+afterAll(async () => {
+  await browser.close();
+  await server.close();
+});
+
+const cellName = (address: string) => address.split(':')[0]!;
+
+test.each(tours)(
+  'the tour of $person can be clicked through with the keyboard alone',
+  async ({ id, person, steps }) => {
+    await page.getByRole('button', { name: 'Take the tour' }).press('Enter');
+    await page.getByRole('button', { name: new RegExp(`^${person}:`) }).press('Enter');
+    for (const [index, { title, select, panel }] of steps.entries()) {
+      await page.locator('.tour .words', { hasText: `step ${index + 1} of 5 ${title}` }).waitFor({ timeout: 20_000 });
+      const onwards = page.getByRole('button', { name: index === 4 ? 'Finish' : 'Next', exact: true });
+      await page.waitForFunction(
+        cell => document.querySelector('.status .sentence')!.textContent!.startsWith(cell),
+        cellName(select.address),
+        { timeout: 20_000 },
+      );
+      expect(await page.locator(`#tab-${panel}`).getAttribute('aria-selected')).toBe('true');
+      expect(await page.locator('.problem').count()).toBe(0);
+      await page.screenshot({ path: join(ARTIFACTS, `tour-${id}-${index + 1}.png`) });
+      await onwards.press('Enter');
+    }
+    expect(await page.locator('.tour').count()).toBe(0);
+    expect(complaints).toEqual([]);
+  },
+  60_000,
+);
+
+test('opening a file ends the tour', async () => {
+  await page.getByRole('button', { name: 'Take the tour' }).click();
+  await page.getByRole('button', { name: new RegExp(`^${tours[0]!.person}:`) }).click();
+  await page.locator('.tour .words', { hasText: 'step 1 of 5' }).waitFor();
+  await page.getByLabel('Sample').selectOption('measurement-book.xlsx');
+  await page.locator('.tour').waitFor({ state: 'detached' });
+});
