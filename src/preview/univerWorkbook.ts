@@ -119,13 +119,16 @@ export class UniverWorkbook implements Workbook {
     this.workbook.setActiveSheet(sheet);
     const { startRow, startColumn, endRow, endColumn } = block;
     sheet.getRange(startRow, startColumn, endRow - startRow + 1, endColumn - startColumn + 1).activate();
-    // Only the page can scroll; without a page there is nothing to show.
+    // Only the page can scroll; without a page there is nothing to show. What is frozen is in sight already.
     if ('scrollToCell' in sheet) {
+      const frozen = sheet.getFreeze();
+      const row = Math.max(startRow, Math.min(endRow, frozen.startRow));
+      const column = Math.max(startColumn, Math.min(endColumn, frozen.startColumn));
       await this.univer
         .__getInjector()
         .get(ICommandService)
         .executeCommand('sheet.command.scroll-to-cell', {
-          range: { startRow, startColumn, endRow: startRow, endColumn: startColumn },
+          range: { startRow: row, startColumn: column, endRow: row, endColumn: column },
         });
     }
   }
