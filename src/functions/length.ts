@@ -4,14 +4,11 @@ import { LENGTH_RULES, lengthLimits as lengthLimitsOf, usualLengthRule } from '.
 import { overallLength as overallLengthOf } from '../core/length/overallLength';
 import { routeLength as routeLengthOf } from '../core/length/routeLength';
 import { answer, table } from '../host/cells/answer';
-import { column, optionalColumn } from '../host/cells/columns';
+import { column } from '../host/cells/columns';
 import { choice, number } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
 import { optionalSingle, single } from '../host/cells/singles';
-import { bendList, fraction, numberList } from './lengthArguments';
-
-const readLength = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a length' });
-const readCutOff = number({ mayBeDate: true, hint: 'enter a length' });
+import { bendList, couplingColumns, fraction, lengthColumn, numberList } from './lengthArguments';
 
 /**
  * Length to cut the hose to: overall length less both couplings' cut-offs, plus an allowance.
@@ -27,12 +24,7 @@ const readCutOff = number({ mayBeDate: true, hint: 'enter a length' });
 export function cutLength(overall: any[][], cutOffA: any[][], cutOffB: any[][], allowance?: any[][]): any[][] {
   return answer(() =>
     mapRows(
-      [
-        column('overall length', overall, readLength),
-        column('cut-off A', cutOffA, readCutOff),
-        column('cut-off B', cutOffB, readCutOff),
-        optionalColumn('allowance', allowance, readCutOff),
-      ],
+      [lengthColumn('overall length', overall), ...couplingColumns(cutOffA, cutOffB, allowance)],
       1,
       (length, a, b, extra) => cutLengthOf({ overall: length, cutOffA: a, cutOffB: b, allowance: extra }),
     ),
@@ -52,15 +44,8 @@ export function cutLength(overall: any[][], cutOffA: any[][], cutOffB: any[][], 
  */
 export function overallLength(cut: any[][], cutOffA: any[][], cutOffB: any[][], allowance?: any[][]): any[][] {
   return answer(() =>
-    mapRows(
-      [
-        column('cut length', cut, readLength),
-        column('cut-off A', cutOffA, readCutOff),
-        column('cut-off B', cutOffB, readCutOff),
-        optionalColumn('allowance', allowance, readCutOff),
-      ],
-      1,
-      (length, a, b, extra) => overallLengthOf({ cut: length, cutOffA: a, cutOffB: b, allowance: extra }),
+    mapRows([lengthColumn('cut length', cut), ...couplingColumns(cutOffA, cutOffB, allowance)], 1, (length, a, b, extra) =>
+      overallLengthOf({ cut: length, cutOffA: a, cutOffB: b, allowance: extra }),
     ),
   );
 }
@@ -106,7 +91,7 @@ export function lengthChange(length: any[][], shorten?: any[][], lengthen?: any[
   return answer(() => {
     const down = optionalSingle('shorten', shorten, fraction) ?? USUAL_LENGTH_CHANGE.shorten;
     const up = optionalSingle('lengthen', lengthen, fraction) ?? USUAL_LENGTH_CHANGE.lengthen;
-    return mapRows([column('length', length, readLength)], 2, free => {
+    return mapRows([lengthColumn('length', length)], 2, free => {
       const { shortest, longest } = lengthChangeOf(free, down, up);
       return [shortest, longest];
     });

@@ -1,9 +1,24 @@
 import type { Bend } from '../core/length/routeLength';
 import { TradeError } from '../core/tradeError';
 import type { Decimal } from '../core/units/decimal';
+import { column, optionalColumn } from '../host/cells/columns';
 import { contentsOf } from '../host/cells/list';
 import { number, type CellReader } from '../host/cells/readers';
 import type { Cells } from '../host/cells/singles';
+
+const readLength = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a length' });
+const readCutOff = number({ mayBeDate: true, hint: 'enter a length' });
+
+/** A length of hose or assembly, one a row. */
+export const lengthColumn = (label: string, cells: Cells) => column(label, cells, readLength);
+
+/** What lies between cut and overall length, one a row: both cut-offs and the allowance. */
+export const couplingColumns = (cutOffA: Cells, cutOffB: Cells, allowance: Cells) =>
+  [
+    column('cut-off A', cutOffA, readCutOff),
+    column('cut-off B', cutOffB, readCutOff),
+    optionalColumn('allowance', allowance, readCutOff),
+  ] as const;
 
 const notNegative = number({ sign: 'notNegative' });
 
