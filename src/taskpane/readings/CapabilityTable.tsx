@@ -10,16 +10,8 @@ import {
 } from '@fluentui/react-components';
 import { useMemo } from 'react';
 import type { JudgedCrimp } from './analyseReadings';
-import { capabilityOf } from './capabilityOf';
+import { CAPABILITY_WORDS, capabilityOf } from './capabilityOf';
 import { useTableStyles } from './tableStyles';
-
-const MEANING = {
-  Cp: 'scatter within combinations',
-  Cpk: 'and where the mean lies',
-  Cpm: 'around the target',
-  Pp: 'all scatter',
-  Ppk: 'and where the mean lies',
-} as const;
 
 /** Capability with its 95 % interval. */
 export function CapabilityTable({ crimps, tolerance }: { readonly crimps: readonly JudgedCrimp[]; readonly tolerance: number }) {
@@ -43,7 +35,7 @@ export function CapabilityTable({ crimps, tolerance }: { readonly crimps: readon
           {found.indices.map(({ index, value, low, high }) => (
             <TableRow key={index}>
               <TableCell className={styles.wide}>
-                {index}, {MEANING[index]}
+                {index}, {CAPABILITY_WORDS[index]}
               </TableCell>
               <TableCell className={styles.number}>{shown(value)}</TableCell>
               <TableCell className={styles.number}>{shown(low)}</TableCell>

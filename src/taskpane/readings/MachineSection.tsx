@@ -16,6 +16,7 @@ import { CapabilityTable } from './CapabilityTable';
 import { CombinationTable } from './CombinationTable';
 import { ControlCharts } from './ControlCharts';
 import { findingText } from './findingText';
+import { MOST_DRAWN } from './mostDrawn';
 import { Picture, type Plots } from './Picture';
 import { responseText } from './responseText';
 
@@ -81,6 +82,9 @@ export function MachineSection({ machine, unit, order }: Props) {
         label={`Deviations of ${crimps.length} crimps of ${combinations.length} combinations around their targets, with the tolerance band; the table below has the same in numbers.`}
       />
       <Caption1>{LEGEND}</Caption1>
+      {combinations.some(({ crimps: all }) => all.length > MOST_DRAWN) && (
+        <Caption1>Of each combination the newest {MOST_DRAWN} crimps are drawn; the numbers come from all.</Caption1>
+      )}
       {tolerancesDiffer && (
         <Caption1>
           Tolerances differ: the narrowest, ±{tolerance.toString()} {unit}, decides what is off.

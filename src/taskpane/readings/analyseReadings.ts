@@ -89,7 +89,7 @@ function analyseMachine(machine: string, crimps: readonly JudgedCrimp[], rules: 
     current: atCurrentSetting(items),
   }));
   const tolerances = crimps.map(crimp => crimp.tolerance);
-  const tolerance = Decimal.min(...tolerances);
+  const tolerance = tolerances.reduce((least, each) => Decimal.min(least, each));
   const dies = gatherBy(
     groups.flatMap(({ current }) => current),
     ({ die }) => die,

@@ -23,9 +23,11 @@ export function capabilityOf(crimps: readonly JudgedCrimp[], tolerance: number):
   }
 }
 
-/** An index with its interval: `1.12 (0.80 to 1.43)`. */
-export function indexText({ value, low, high }: CapabilityIndex): string {
-  if (value === undefined) return 'not known';
-  if (low === undefined || high === undefined) return value.toFixed(2);
-  return `${value.toFixed(2)} (${low.toFixed(2)} to ${high.toFixed(2)})`;
-}
+/** What each index looks at. */
+export const CAPABILITY_WORDS: Readonly<Record<CapabilityIndex['index'], string>> = {
+  Cp: 'scatter within combinations',
+  Cpk: 'and where the mean lies',
+  Cpm: 'around the target',
+  Pp: 'all scatter',
+  Ppk: 'and where the mean lies',
+};

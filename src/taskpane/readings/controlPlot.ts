@@ -3,10 +3,12 @@ import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { ChartPoint, ControlChart } from './controlChart';
 import { pointText } from './controlText';
 import { DIAMETER_PLACES, deviationText } from './diameterText';
+import { MOST_DRAWN } from './mostDrawn';
 import { BAD, GOOD, INK } from './stripPlot';
 
 /** A control chart: points in the order they were made, centre and limits; a signal has its own shape and its rules' numbers. */
-export function controlPlot({ limits, points }: ControlChart, unit: LengthUnit, width: number): Element {
+export function controlPlot({ limits, points: all }: ControlChart, unit: LengthUnit, width: number): Element {
+  const points = all.slice(-MOST_DRAWN);
   const isRange = limits.chart === 'Range' || limits.chart === 'Moving range';
   const marked = points.filter(({ rules }) => rules.length > 0);
   const plain = points.filter(({ rules }) => rules.length === 0);

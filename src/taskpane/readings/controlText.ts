@@ -1,6 +1,7 @@
 import { isoDate } from '../../core/catalogue/dayNumber';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { RULE_WORDS, type ChartPoint, type ControlChart, type ControlCharts } from './controlChart';
+import { MOST_DRAWN } from './mostDrawn';
 import { deviationText } from './diameterText';
 
 /** Points that make limits firm. Source: common practice, 20 to 25 subgroups; e-Handbook 6.3.2. */
@@ -42,6 +43,7 @@ export function chartNotes({ charts, leftOut }: ControlCharts, ofReadings: boole
   const points = charts[0]!.points.length;
   const left = leftOut === 1 ? '1 crimp makes no whole subgroup and is' : `${leftOut} crimps make no whole subgroup and are`;
   return [
+    ...(points > MOST_DRAWN ? [`The newest ${MOST_DRAWN} of ${points} points are drawn; the limits come from all.`] : []),
     ...(points < FIRM ? [`Limits from ${points} points are a first guess: ${FIRM} or more make them firm.`] : []),
     ...(ofReadings
       ? ['These limits come from readings round one crimp: they show caliper and roundness, and crimps scatter more than that.']

@@ -6,7 +6,7 @@ import { Report } from './report';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 import { VERDICTS, type JudgedCrimp, type MachineReadings } from './analyseReadings';
 import type { Analysed } from './analysisOf';
-import { capabilityOf } from './capabilityOf';
+import { CAPABILITY_WORDS, capabilityOf } from './capabilityOf';
 import { controlCharts, type ControlChart } from './controlChart';
 import { signalTexts } from './controlText';
 import { findingText } from './findingText';
@@ -23,19 +23,19 @@ export interface SheetOrigin {
 
 const CRIMP_HEADINGS = [
   'No.',
+  'Combination',
   'Row',
   'Date',
+  'Mean',
+  'Deviation',
+  'Verdict',
+  'Spread',
+  'Target',
+  'Tolerance',
   'Machine',
-  'Combination',
   'End',
   'Die',
   'Dial',
-  'Target',
-  'Tolerance',
-  'Mean',
-  'Deviation',
-  'Spread',
-  'Verdict',
   'Strip',
 ] as const;
 const DEVIATION_COLUMN = CRIMP_HEADINGS.indexOf('Deviation');
@@ -45,9 +45,12 @@ const column = (first: number, rows: number, at: number) => addressOf({ row: fir
 
 function crimpRow(crimp: JudgedCrimp, index: number, strip: number): WrittenCell[] {
   const { row, date, machine, combination, end, die, dial, target, tolerance, measure, verdict } = crimp;
-  const numbers = [target, tolerance, measure.mean, measure.deviation, measure.spread].map(value => value.toNumber());
   const day = date === undefined ? '' : isoDate(date);
-  return [index + 1, row, day, machine, combination, end, die, dial?.toNumber() ?? '', ...numbers, verdict, strip];
+  const [mean, deviation, spread, wanted, allowed] = [measure.mean, measure.deviation, measure.spread, target, tolerance].map(
+    value => value.toNumber(),
+  ) as [number, number, number, number, number];
+  const made = [machine, end, die, dial?.toNumber() ?? ''];
+  return [index + 1, combination, row, day, mean, deviation, verdict, spread, wanted, allowed, ...made, strip];
 }
 
 /** The strip picture as a chart: one strip a combination, with zero line, tolerance and what the machine adds to all. */
@@ -60,8 +63,8 @@ function stripChart(report: Report, machine: MachineReadings, first: number): vo
     ...(cause.interval && cause.offset ? [['Machine', cause.offset.toNumber()] as const] : []),
   ];
   const ends = [0.5, combinations.length + 0.5];
-  const rows = lines.flatMap(([name, at]) => ends.map(end => [name, at, end]));
-  const start = report.table([`Lines of the chart`, `Deviation (${report.unit})`, 'Strip'], rows, { 1: SIGNED });
+  const rows = lines.flatMap(([name, at]) => ends.map(end => ['', name, at, end]));
+  const start = report.table(['', 'Lines of the chart', `Deviation (${report.unit})`, 'Strip'], rows, { 2: SIGNED });
   report.chart({
     title: `${machine.machine || 'All crimps'}: deviations by combination`,
     across: `Deviation (${report.unit})`,
@@ -75,8 +78,8 @@ function stripChart(report: Report, machine: MachineReadings, first: number): vo
       },
       ...lines.map(([name], index) => ({
         name,
-        x: column(start + 2 * index, 2, 1),
-        y: column(start + 2 * index, 2, 2),
+        x: column(start + 2 * index, 2, 2),
+        y: column(start + 2 * index, 2, 3),
         looks: 'line' as const,
       })),
     ],
@@ -88,27 +91,28 @@ function chartTable(report: Report, machine: MachineReadings, chart: ControlChar
   report.title(`${machine.machine || 'All crimps'}: ${name.toLowerCase()} chart`);
   const signals = signalTexts(chart, report.unit);
   report.lines(signals.length === 0 ? 'No signals.' : `${signals.length} points with a signal.`);
-  const rows = chart.points.map(point => [
-    point.place,
-    point.crimp.row,
-    point.value,
+  const rows = chart.points.map(({ place, crimp, value, rules }) => [
+    place,
+    crimp.combination,
+    crimp.row,
+    value,
     lower,
     centre,
     upper,
-    point.rules.join(' '),
+    rules.join(' '),
   ]);
-  const headings = ['Point', 'Row', `${name} (${report.unit})`, 'Lower', 'Centre', 'Upper', 'Rules'];
-  const first = report.table(headings, rows, { 2: NUMBER, 3: NUMBER, 4: NUMBER, 5: NUMBER, 6: '@' });
+  const headings = ['Point', 'Combination', 'Row', `${name} (${report.unit})`, 'Lower', 'Centre', 'Upper', 'Rules'];
+  const first = report.table(headings, rows, { 3: NUMBER, 4: NUMBER, 5: NUMBER, 6: NUMBER, 7: '@' });
   const range = (at: number) => column(first, rows.length, at);
   report.chart({
     title: `${machine.machine || 'All crimps'}: ${name.toLowerCase()} chart`,
     across: 'In the order made',
     up: `${name} (${report.unit})`,
     series: [
-      { name, x: range(0), y: range(2), looks: 'points and line' },
-      { name: 'Lower', x: range(0), y: range(3), looks: 'line' },
-      { name: 'Centre', x: range(0), y: range(4), looks: 'line' },
-      { name: 'Upper', x: range(0), y: range(5), looks: 'line' },
+      { name, x: range(0), y: range(3), looks: 'points and line' },
+      { name: 'Lower', x: range(0), y: range(4), looks: 'line' },
+      { name: 'Centre', x: range(0), y: range(5), looks: 'line' },
+      { name: 'Upper', x: range(0), y: range(6), looks: 'line' },
     ],
   });
 }
@@ -158,8 +162,14 @@ function writeMachine(report: Report, machine: MachineReadings): void {
   report.table(headings, [total, ...rows], { 4: SIGNED, 5: SIGNED });
   const found = capabilityOf(crimps, tolerance.toNumber());
   if ('indices' in found) {
-    const indices = found.indices.map(({ index, value, low, high }) => [index, value ?? '', low ?? '', high ?? '']);
-    report.table(['Capability', 'Value', '95 % from', 'to'], indices, { 1: '0.00', 2: '0.00', 3: '0.00' });
+    const indices = found.indices.map(({ index, value, low, high }) => [
+      index,
+      CAPABILITY_WORDS[index],
+      value ?? '',
+      low ?? '',
+      high ?? '',
+    ]);
+    report.table(['Index', 'Capability', 'Value', '95 % from', 'to'], indices, { 2: '0.00', 3: '0.00', 4: '0.00' });
   } else {
     report.lines(`No capability: ${found.reason}.`, '');
   }
@@ -169,7 +179,7 @@ function writeCrimps(report: Report, machine: MachineReadings): void {
   report.title(`${machine.machine || 'All crimps'}: crimps in the order made (diameters in ${report.unit})`);
   const strips = new Map(machine.combinations.flatMap(({ crimps }, index) => crimps.map(crimp => [crimp, index + 1] as const)));
   const rows = machine.crimps.map((crimp, index) => crimpRow(crimp, index, strips.get(crimp)!));
-  const formats = { 2: '@', 8: NUMBER, 9: NUMBER, 10: NUMBER, 11: SIGNED, 12: NUMBER };
+  const formats = { 3: '@', 4: NUMBER, 5: SIGNED, 7: NUMBER, 8: NUMBER, 9: NUMBER };
   const first = report.table(CRIMP_HEADINGS, rows, formats);
   stripChart(report, machine, first);
 }
@@ -187,10 +197,13 @@ export function readingsSheet(sheet: string, { analysis, measurements, unit }: A
   );
   report.writer.style(0, 0, 1, 1, { bold: true, fontSize: 14 });
   report.row += 1;
-  const cannot = measurements.problems.length;
   report.table(
-    [...VERDICTS, 'Not measured yet', 'Cannot be used'],
-    [[...VERDICTS.map(verdict => analysis.counts[verdict]), measurements.waiting.length, cannot]],
+    ['', 'Crimps', 'Count'],
+    [
+      ...VERDICTS.map(verdict => ['', verdict, analysis.counts[verdict]]),
+      ['', 'not measured yet', measurements.waiting.length],
+      ['', 'cannot be used', measurements.problems.length],
+    ],
     {},
   );
   for (const machine of analysis.machines) writeMachine(report, machine);
@@ -200,7 +213,7 @@ export function readingsSheet(sheet: string, { analysis, measurements, unit }: A
   }
   const last = report.row;
   return report.writer
-    .widths(70, 60, 74, 90, 170, 70, 76, 60, 60, 60, 60, 64, 60, 70, 40)
+    .widths(44, 190, 60, 80, 76, 76, 120, 60, 60, 64, 110, 40, 50, 50, 44)
     .page({
       orientation: 'landscape',
       printArea: addressOf({ row: 0, column: 0, rows: last, columns: CRIMP_HEADINGS.length }),

@@ -1,6 +1,8 @@
 import type { ChartSpec } from '../../host/workbook';
+import { textLines } from '../print/textLines';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 
+const LONGEST_LINE = 120;
 const HEAD_FILL = '#E7EDF3';
 /** First column of the charts, and what each covers. */
 const CHART_COLUMN = 18;
@@ -18,7 +20,9 @@ export class Report {
     readonly unit: 'mm' | 'in',
   ) {}
 
-  lines(...lines: readonly string[]): void {
+  /** Sentences, broken so that each line fits the page. */
+  lines(...sentences: readonly string[]): void {
+    const lines = sentences.flatMap(sentence => (sentence === '' ? [''] : textLines(sentence, LONGEST_LINE)));
     this.writer.values(
       this.row,
       0,

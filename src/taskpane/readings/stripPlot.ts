@@ -3,6 +3,7 @@ import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { JudgedCrimp, MachineReadings } from './analyseReadings';
 import { deviationText } from './diameterText';
+import { MOST_DRAWN } from './mostDrawn';
 
 /** Each verdict has a shape of its own; the colour only repeats it. */
 const SHAPES: Readonly<
@@ -39,21 +40,19 @@ const deviationOf = ({ measure }: JudgedCrimp) => measure.deviation.toNumber();
 
 /** Half the width of the scale: the widest band and the furthest crimp, with a margin. */
 function reachOf({ crimps }: MachineReadings): number {
-  return 1.08 * Math.max(...crimps.flatMap(crimp => [crimp.tolerance.toNumber(), Math.abs(deviationOf(crimp))]));
+  return 1.08 * crimps.reduce((reach, crimp) => Math.max(reach, crimp.tolerance.toNumber(), Math.abs(deviationOf(crimp))), 0);
 }
 
 /** Deviations of every combination on a strip of its own: tolerance band, zero line, mean, what the machine adds to all. */
 export function stripPlot(machine: MachineReadings, unit: LengthUnit, width: number): Element {
   const { combinations, cause } = machine;
   const reach = reachOf(machine);
-  const strips = combinations.flatMap(({ crimps, current }, row) =>
-    crimps.map((crimp, index): Strip => ({
-      x: deviationOf(crimp),
-      y: row + level(index),
-      crimp,
-      isCurrent: current.includes(crimp),
-    })),
-  );
+  const strips = combinations.flatMap(({ crimps, current }, row) => {
+    const present = new Set(current);
+    return crimps
+      .slice(-MOST_DRAWN)
+      .map((crimp, index): Strip => ({ x: deviationOf(crimp), y: row + level(index), crimp, isCurrent: present.has(crimp) }));
+  });
   const dots = (verdict: CrimpVerdict, isCurrent: boolean) =>
     dot(
       strips.filter(strip => strip.crimp.verdict === verdict && strip.isCurrent === isCurrent),
