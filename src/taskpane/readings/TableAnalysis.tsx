@@ -54,12 +54,16 @@ export function TableAnalysis({ workbook, view }: Props) {
   const { measurements, analysis, layout, columns, unit } = analysed;
   const hasReadings = (columns.readings?.length ?? 0) > 0;
   const machines = useMemo(() => [...(view.catalogue?.index.machines.values() ?? [])], [view.catalogue]);
-  const open = hasReadings ? [] : ['columns'];
   return (
     <div className={styles.view}>
       <Body1>{readText(view, analysed)}</Body1>
-      {!hasReadings && <Body1>No column of readings was found in this table: say which columns they are.</Body1>}
-      <Accordion collapsible multiple defaultOpenItems={open}>
+      {!hasReadings && (
+        <Body1>
+          No column of readings was found in the table here: select a cell among your readings, or say below which columns they
+          are.
+        </Body1>
+      )}
+      <Accordion collapsible multiple>
         <AccordionItem value="columns">
           <AccordionHeader size="small">Which column is what</AccordionHeader>
           <AccordionPanel>

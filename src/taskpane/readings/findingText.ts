@@ -97,7 +97,7 @@ function notEnough(machine: MachineReadings, unit: LengthUnit): FindingText {
     const missing = 3 - combinations.length;
     const told = missing === 1 ? 'one more combination' : `${countText(missing)} more combinations`;
     return {
-      headline: `${start} measure ${told}, two crimps or more of each.`,
+      headline: `${start} measure ${told}, two crimps or more of ${missing === 1 ? 'it' : 'each'}.`,
       details: ['A machine can be told from a setting only by three combinations or more.', ...soFar],
     };
   }

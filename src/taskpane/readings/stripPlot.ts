@@ -23,8 +23,8 @@ export const BAD = 'var(--picture-bad)';
 
 const STRIP_HEIGHT = 52;
 const NAME_AT = 0.18;
-const DOTS_FROM = 0.42;
-const DOTS_TO = 0.88;
+const DOTS_FROM = 0.34;
+const DOTS_TO = 0.96;
 /** Levels over which the dots of a strip are spread, so that equal ones do not hide each other. */
 const LEVELS = 4;
 
@@ -35,7 +35,11 @@ interface Strip {
   readonly isCurrent: boolean;
 }
 
-const level = (index: number) => DOTS_FROM + ((DOTS_TO - DOTS_FROM) * (index % LEVELS)) / (LEVELS - 1);
+function level(index: number, count: number): number {
+  const levels = Math.min(count, LEVELS);
+  return DOTS_FROM + ((DOTS_TO - DOTS_FROM) * ((index % levels) + 0.5)) / levels;
+}
+
 const deviationOf = ({ measure }: JudgedCrimp) => measure.deviation.toNumber();
 
 /** Half the width of the scale: the widest band and the furthest crimp, with a margin. */
@@ -49,9 +53,12 @@ export function stripPlot(machine: MachineReadings, unit: LengthUnit, width: num
   const reach = reachOf(machine);
   const strips = combinations.flatMap(({ crimps, current }, row) => {
     const present = new Set(current);
-    return crimps
-      .slice(-MOST_DRAWN)
-      .map((crimp, index): Strip => ({ x: deviationOf(crimp), y: row + level(index), crimp, isCurrent: present.has(crimp) }));
+    return crimps.slice(-MOST_DRAWN).map((crimp, index): Strip => ({
+      x: deviationOf(crimp),
+      y: row + level(index, crimps.length),
+      crimp,
+      isCurrent: present.has(crimp),
+    }));
   });
   const dots = (verdict: CrimpVerdict, isCurrent: boolean) =>
     dot(
@@ -117,8 +124,8 @@ export function stripPlot(machine: MachineReadings, unit: LengthUnit, width: num
         strokeWidth: 3,
         fontWeight: 600,
       }),
-      ...(Object.keys(SHAPES) as CrimpVerdict[]).flatMap(verdict => [dots(verdict, false), dots(verdict, true)]),
       ruleX(means, { x: 'x', ...band, stroke: INK, strokeWidth: 2.5 }),
+      ...(Object.keys(SHAPES) as CrimpVerdict[]).flatMap(verdict => [dots(verdict, false), dots(verdict, true)]),
     ],
   });
 }

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
+import { isSameView } from './isSameView';
 import { measurementsView, type MeasurementsView } from './measurementsView';
 
 const SETTLED_MS = 150;
@@ -16,7 +17,7 @@ export function useMeasurements(workbook: Workbook): MeasurementsView {
         status: 'failed',
         reason: error instanceof Error ? error.message : String(error),
       }));
-      if (turn === newest.current) setView(found);
+      if (turn === newest.current) setView(before => (isSameView(before, found) ? before : found));
     }, SETTLED_MS);
   }, [workbook]);
   useEffect(() => {
