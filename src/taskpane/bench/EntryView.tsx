@@ -1,8 +1,12 @@
 import { Button, Caption1, makeStyles, MessageBar, MessageBarBody, Spinner, Text, tokens } from '@fluentui/react-components';
+import { today } from '../cuts/useCutPlans';
 import type { PanelProps } from '../panels';
 import { ProblemList } from '../sheets/ProblemList';
+import { AcceptDial } from './AcceptDial';
+import type { DialProposal } from './dialProposal';
 import { EntrySettingsFields } from './EntrySettingsFields';
-import { isFilled } from './entrySlot';
+import { AS_ENTERED, isFilled } from './entrySlot';
+import type { EntryResult } from './entryState';
 import { CrimpInWork } from './CrimpInWork';
 import { useEntry } from './useEntry';
 import { VerdictCard } from './VerdictCard';
@@ -15,6 +19,14 @@ const useStyles = makeStyles({
 const NONE =
   'No rows for readings here. Select a cell of a table with columns Reading 1 … Reading 4 (or A 1 … A 4 and B 1 … B 4) and a target, then read the rows.';
 
+/** The dial that is worth recording: what the last crimp asks for, or one that was set by hand and proved right. */
+function proposalOf({ slot, judgement: { next, verdict } }: EntryResult): DialProposal | undefined {
+  const { machine, die, hose, fitting, dial } = slot;
+  const isProved = verdict === 'IN SPEC' && dial?.from === AS_ENTERED;
+  const wanted = next.kind === 'move' ? next.to : isProved ? dial.value : undefined;
+  return wanted && { machine, die, hose, fitting, dial: wanted, date: today(), note: '' };
+}
+
 /** At the bench: one crimp after the other, typed by the caliper, judged at once, written to its row. */
 export function EntryView({ workbook }: PanelProps) {
   const styles = useStyles();
@@ -24,6 +36,7 @@ export function EntryView({ workbook }: PanelProps) {
   const problems = slots.flatMap(({ row, end, problem }) =>
     problem ? [{ row, sentence: end ? `end ${end}: ${problem}` : problem }] : [],
   );
+  const proposal = last && proposalOf(last);
   const show = (row: number) => void workbook.select({ sheet: slots[0]!.sheet, address: `A${row}` });
   return (
     <div className={styles.view}>
@@ -51,6 +64,14 @@ export function EntryView({ workbook }: PanelProps) {
           </Caption1>
           <CrimpInWork state={state} dispatch={dispatch} onUndo={() => void undo()} />
           {last && <VerdictCard slot={last.slot} judgement={last.judgement} isWritten={!state.pending.includes(last)} />}
+          {proposal && last && (
+            <AcceptDial
+              key={`${last.index} ${proposal.dial}`}
+              workbook={workbook}
+              proposal={proposal}
+              label={`Record dial ${proposal.dial} in Machines …`}
+            />
+          )}
           {undoRefusal && (
             <MessageBar intent="error" layout="multiline">
               <MessageBarBody>{undoRefusal}</MessageBarBody>

@@ -1,6 +1,6 @@
 import type { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
-import type { EntrySlot } from './entrySlot';
+import { AS_ENTERED, type EntrySlot } from './entrySlot';
 import type { EntryResult, EntryState, Stop } from './entryState';
 import { judgeSlot } from './judgeSlot';
 import { checkReading, type ReadingLimits } from './readingCheck';
@@ -33,7 +33,7 @@ function complete(state: EntryState, slot: EntrySlot, readings: readonly Decimal
   const writing = writingOf(slot, readings, dial);
   const over = overwritten(writing);
   if (over && state.stop?.kind !== 'overwrite') return stopAt(state, state.field, { kind: 'overwrite', sentence: over });
-  const used = dial ? { ...slot, dial: { value: dial, from: 'as entered' } } : slot;
+  const used = dial ? { ...slot, dial: { value: dial, from: AS_ENTERED } } : slot;
   const judgement = judgeSlot(used, readings, state.uncertainty);
   const result: EntryResult = { slot: used, before: slot, index: state.index, readings, judgement, writing };
   const slots = state.slots.map((each, index) =>

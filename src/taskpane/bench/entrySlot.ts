@@ -8,6 +8,9 @@ export interface Sourced {
   readonly from: string;
 }
 
+/** Source of a dial that was typed at the bench. */
+export const AS_ENTERED = 'as entered';
+
 /** One crimp that waits for its readings, or has them: a row of the sheet, or one end in a row that holds both. */
 export interface EntrySlot {
   readonly sheet: string;

@@ -22,7 +22,7 @@ function perTurnOf(catalogue: Catalogue, machine: string, unit: LengthUnit): str
   }
 }
 
-/** The machines of the workbook's catalogue; none where it has no catalogue. */
+/** Machines, hoses and fittings of the workbook's catalogue, to be offered; none where it has no catalogue. */
 export function useMachines(workbook: Workbook) {
   const [catalogue, setCatalogue] = useState<Catalogue>();
   useEffect(() => {
@@ -38,6 +38,8 @@ export function useMachines(workbook: Workbook) {
   }, [workbook]);
   return {
     names: catalogue ? [...catalogue.index.machines.values()] : [],
+    hoses: (catalogue?.hoses ?? []).map(({ hose }) => hose),
+    fittings: (catalogue?.fittings ?? []).map(({ fitting }) => fitting),
     /** Change of diameter per turn of the screw as text; "" where Machines does not say. */
     perTurn: (machine: string, unit: LengthUnit) => (catalogue && machine.trim() ? perTurnOf(catalogue, machine, unit) : ''),
   };

@@ -1,3 +1,4 @@
+import { DialsView } from '../bench/DialsView';
 import { EntryView } from '../bench/EntryView';
 import { MachineView } from '../bench/MachineView';
 import type { Panel } from '../panels';
@@ -8,6 +9,7 @@ import { AnalysisView } from './AnalysisView';
 export const views: readonly Panel[] = [
   { id: 'analysis', title: 'Analysis', View: AnalysisView },
   { id: 'entry', title: 'Entry', View: EntryView },
+  { id: 'dials', title: 'Dials', View: DialsView },
   { id: 'machine', title: 'Machine', View: MachineView },
   { id: 'records', title: 'Records', View: RecordsView },
 ];
