@@ -86,6 +86,18 @@ export function catalogueSheets(formula: string, ownSheet: string): readonly str
   return [...new Set(references.flatMap(found => (found?.kind === 'range' ? [found.sheet] : [])))];
 }
 
+const textOfPlace = (place: RangeAddress | undefined) => (place ? `${sheetInFormula(place.sheet)}!${place.address}` : '');
+
+function withArguments(before: string, change: (texts: readonly string[]) => string[]): string {
+  const call = firstCall(before);
+  if (!call) throw new Error('The CATALOGUE formula cannot be followed.');
+  const texts = change(call.texts);
+  while (texts.at(-1) === '') texts.pop();
+  // Saved files hold the function under the name of their storage.
+  const head = before.slice(0, call.from).replace(/(?:_xldudf_)?HOSE[._]CATALOGUE(\s*\()$/i, 'HOSE.CATALOGUE$1');
+  return head + texts.join(',') + before.slice(call.to);
+}
+
 /**
  * A CATALOGUE formula with other arguments; what stands around the call stays.
  * @param places one a table, in the order of CATALOGUE's arguments; undefined = left out
@@ -93,11 +105,16 @@ export function catalogueSheets(formula: string, ownSheet: string): readonly str
  * @example withTables([{ sheet: 'Hoses', address: 'A1:S60' }]) // =HOSE.CATALOGUE(Hoses!A1:S60)
  */
 export function withTables(places: readonly (RangeAddress | undefined)[], before = '=HOSE.CATALOGUE()'): string {
-  const texts = places.map(place => (place ? `${sheetInFormula(place.sheet)}!${place.address}` : ''));
-  while (texts.at(-1) === '') texts.pop();
-  const call = firstCall(before);
-  if (!call) throw new Error('The CATALOGUE formula cannot be followed.');
-  // Saved files hold the function under the name of their storage.
-  const head = before.slice(0, call.from).replace(/(?:_xldudf_)?HOSE[._]CATALOGUE(\s*\()$/i, 'HOSE.CATALOGUE$1');
-  return head + texts.join(',') + before.slice(call.to);
+  return withArguments(before, () => places.map(textOfPlace));
+}
+
+/**
+ * A CATALOGUE formula with one argument replaced; the others stay as they are written.
+ * @param index place among CATALOGUE's arguments, from 0
+ */
+export function withTableAt(before: string, index: number, place: RangeAddress): string {
+  return withArguments(before, texts => {
+    const length = Math.max(texts.length, index + 1);
+    return Array.from({ length }, (_, at) => (at === index ? textOfPlace(place) : (texts[at] ?? '')));
+  });
 }

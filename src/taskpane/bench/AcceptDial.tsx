@@ -34,15 +34,11 @@ function Plan({ plan, proposal }: { readonly plan: DialPlan; readonly proposal: 
     <>
       {comparison && (
         <>
-          <Text>
-            {[proposal.machine, `die ${comparison.setUp.die}`, proposal.hose, proposal.fitting].join(' · ')}
-          </Text>
+          <Text>{[proposal.machine, `die ${comparison.setUp.die}`, proposal.hose, proposal.fitting].join(' · ')}</Text>
           <Text className={styles.large}>
             Now <b>{dialText(comparison.old)}</b>, new <b>{proposal.dial.toString()}</b> from {proposal.date}
           </Text>
-          {comparison.history.length > 0 && (
-            <Caption1>Recorded before: {comparison.history.map(dialText).join('; ')}</Caption1>
-          )}
+          {comparison.history.length > 0 && <Caption1>Recorded before: {comparison.history.map(dialText).join('; ')}</Caption1>}
         </>
       )}
       {plan.kind === 'refused' && (

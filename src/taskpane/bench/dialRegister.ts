@@ -82,7 +82,8 @@ function placeOf(table: { at: RangeAddress; content: RangeContent }, sheet: Rang
   const lastRow = content.row + used;
   const row = lastRow + 1;
   const free = nextFilledRow(sheet, block, row);
-  if (free === row) return `Something stands right below the table Machines, in row ${row + 1} of sheet ${at.sheet}: make room there.`;
+  if (free === row)
+    return `Something stands right below the table Machines, in row ${row + 1} of sheet ${at.sheet}: make room there.`;
   const isInside = row < block.row + block.rows;
   const rows = Math.min(row - block.row + 1 + SPARE_ROWS, free - block.row);
   const extended = isInside ? undefined : { sheet: at.sheet, address: addressOf({ ...block, rows }) };
@@ -115,7 +116,13 @@ function rowChanges(place: Place, at: RangeAddress, proposal: DialProposal, comp
   return { changes, undo };
 }
 
-function writingOf(place: Place, standing: StandingCatalogue, at: RangeAddress, proposal: DialProposal, comparison: DialComparison) {
+function writingOf(
+  place: Place,
+  standing: StandingCatalogue,
+  at: RangeAddress,
+  proposal: DialProposal,
+  comparison: DialComparison,
+) {
   const row = rowChanges(place, at, proposal, comparison);
   const told = [`Row ${place.row + 1} of sheet ${at.sheet} is added; the rows before stay as they are.`];
   const formula = (text: string): Change => ({ kind: 'formulas', at: standing.cell, formulas: [[text]] });
@@ -144,7 +151,9 @@ export function dialRegister({ standing, sheet, today }: RegisterSources, propos
   if (!standing.catalogue || !standing.canBeFollowed) return refused(`The Catalogue cannot be used: ${standing.reason}`);
   const table = standing.tables.find(each => each.table === 'machines');
   if (!table || !sheet) {
-    return refused('The Catalogue cell reads no table Machines: give it one, with headings Machine, Die, Hose, Fitting, Dial, Date.');
+    return refused(
+      'The Catalogue cell reads no table Machines: give it one, with headings Machine, Die, Hose, Fitting, Dial, Date.',
+    );
   }
   const comparison = standingDial(standing.catalogue, proposal, today);
   if (comparison.refusal) return refused(comparison.refusal, comparison);
