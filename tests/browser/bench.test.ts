@@ -197,7 +197,7 @@ describe('at the bench on the try-out page', () => {
     ]);
     const jobs = book.getWorksheet('Jobs')!;
     expect(['L10', 'P10'].map(cell => valueOf(jobs.getCell(cell).value))).toEqual([setup.dial + 10, 'MACHINE']);
-    expect(book.getWorksheet('Inspection records')!.getRow(2).getCell(13).value).toBe('M. Beet (invented)');
+    expect(book.getWorksheet('Inspection records')!.getRow(2).getCell(14).value).toBe('M. Beet (invented)');
   }, 30_000);
 
   it('complained about nothing', () => expect(complaints).toEqual([]));

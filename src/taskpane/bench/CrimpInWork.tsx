@@ -1,6 +1,7 @@
 import { Button, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
+import type { Decimal } from '../../core/units/decimal';
 import { WHERE_TO_MEASURE } from '../print/cautions';
-import { isFilled } from './entrySlot';
+import { isFilled, type EntrySlot } from './entrySlot';
 import type { EntryAction, EntryState } from './entryState';
 import { limitsText } from './judgeSlot';
 import { ReadingFields } from './ReadingFields';
@@ -47,6 +48,14 @@ function Finished({ state, dispatch }: Pick<Props, 'state' | 'dispatch'>) {
   );
 }
 
+/** Where the dial comes from, and what the last crimp of its kind has to do with it. */
+function dialHint(slot: EntrySlot, typed: string, suggested: Decimal | undefined): string | undefined {
+  const isSuggested = suggested?.toString() === typed.trim();
+  if (suggested && !isSuggested) return `The last crimp of this kind asked for ${suggested}: correct it if it was turned.`;
+  if (isSuggested) return 'As the last crimp of this kind asked for: correct it if it was not turned.';
+  return typed.trim() === slot.dial?.value.toString() ? slot.dial.from : undefined;
+}
+
 /** The crimp that is measured now: what it is, its target and limits, its fields. */
 export function CrimpInWork({ state, dispatch, onUndo }: Props) {
   const styles = useStyles();
@@ -54,7 +63,6 @@ export function CrimpInWork({ state, dispatch, onUndo }: Props) {
   const slot = slots[index];
   if (!slot) return <Finished state={state} dispatch={dispatch} />;
   const suggested = suggestedDial(state, slot);
-  const asks = suggested && suggested.toString() !== state.dialText.trim();
   return (
     <section className={styles.view} aria-label="Crimp in work">
       <h2 className={styles.title}>
@@ -75,11 +83,7 @@ export function CrimpInWork({ state, dispatch, onUndo }: Props) {
           <MessageBarBody>{stop.sentence}</MessageBarBody>
         </MessageBar>
       )}
-      <Field
-        className={styles.dial}
-        label="Dial used"
-        hint={asks ? `The last crimp of this kind asked for ${suggested}: correct it if it was turned.` : slot.dial?.from}
-      >
+      <Field className={styles.dial} label="Dial used" hint={dialHint(slot, state.dialText, suggested)}>
         <Input
           size="large"
           inputMode="decimal"

@@ -62,7 +62,6 @@ export function EntryView({ workbook }: PanelProps) {
           <Caption1>
             Sheet {slots[0]!.sheet}: {open} of {slots.length} crimps wait for readings.
           </Caption1>
-          <CrimpInWork state={state} dispatch={dispatch} onUndo={() => void undo()} />
           {last && <VerdictCard slot={last.slot} judgement={last.judgement} isWritten={!state.pending.includes(last)} />}
           {proposal && last && (
             <AcceptDial
@@ -72,6 +71,7 @@ export function EntryView({ workbook }: PanelProps) {
               label={`Record dial ${proposal.dial} in Machines …`}
             />
           )}
+          <CrimpInWork state={state} dispatch={dispatch} onUndo={() => void undo()} />
           {undoRefusal && (
             <MessageBar intent="error" layout="multiline">
               <MessageBarBody>{undoRefusal}</MessageBarBody>

@@ -33,6 +33,8 @@ export interface EntrySlot {
   readonly combination: string;
   readonly machine: string;
   readonly die: string;
+  /** The die as the sheet itself says it; "" where only the catalogue does. */
+  readonly dieStanding: string;
   readonly hoseLot: string;
   /** When the hose was made, as its cell has it. */
   readonly hoseMade: CellValue;

@@ -144,6 +144,7 @@ function readSlot(sources: SlotSources, crimp: CrimpCells): EntrySlot {
     date: reader.cell('date'),
     machine,
     die: ownDie || data.die || '',
+    dieStanding: ownDie,
     hoseLot: reader.extraText('hoseLot'),
     hoseMade: reader.extra('hoseMade'),
     fittingLot: reader.extraText('fittingLot'),

@@ -1,9 +1,8 @@
-import { isoDate } from '../../core/catalogue/dayNumber';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
 import { blockOf } from '../../host/a1';
-import type { CellValue, RangeContent, Workbook } from '../../host/workbook';
+import type { RangeContent, Workbook } from '../../host/workbook';
 import { readSlots, type EntryDefaults } from '../bench/readSlots';
 import type { EntrySlot } from '../bench/entrySlot';
 import type { BenchCard } from '../cards/benchCard';
@@ -15,7 +14,7 @@ import { locateMeasurements } from '../readings/locateMeasurements';
 import { measurementUnit } from '../readings/measurementUnit';
 import { pickedRows } from '../sheets/pickedRows';
 import type { InspectionRecord, RecordFields } from './inspectionRecord';
-import { crimpsOfCard, crimpsOfSlots } from './recordCrimps';
+import { crimpsOfCard, crimpsOfSlots, dateText } from './recordCrimps';
 
 /** What the user says about where things stand. */
 export interface RecordWishes {
@@ -70,9 +69,6 @@ async function slotsOf(
   const defaults: EntryDefaults = { ...none, machine: wishes.fields.machine };
   return readSlots({ used: content, ...located, unit, defaults, catalogue, picked: rows });
 }
-
-const dateText = (cell: CellValue): string =>
-  typeof cell === 'object' ? '' : typeof cell === 'number' && cell > 1 ? isoDate(Math.floor(cell)) : String(cell).trim();
 
 const firstOf = (slots: readonly EntrySlot[], pick: (slot: EntrySlot) => string) => slots.map(pick).find(Boolean) ?? '';
 

@@ -12,6 +12,8 @@ export interface RecordCrimp {
   readonly machine: string;
   readonly die: string;
   readonly dial: string;
+  /** Day of the crimp. */
+  readonly made: string;
   readonly operator: string;
   readonly target: Decimal | undefined;
   readonly smallest: Decimal | undefined;

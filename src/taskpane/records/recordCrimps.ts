@@ -1,6 +1,8 @@
+import { isoDate } from '../../core/catalogue/dayNumber';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import { number } from '../../host/cells/readers';
+import type { CellValue } from '../../host/workbook';
 import { judgeSlot } from '../bench/judgeSlot';
 import type { EntrySlot } from '../bench/entrySlot';
 import type { BenchCard, CrimpEnd } from '../cards/benchCard';
@@ -15,6 +17,13 @@ function readingsOf({ standing, cells }: EntrySlot): readonly (Decimal | undefin
       throw new TradeError('notANumber', cells[index]!, `is ${cell.error}`, 'put that cell right first');
     return read(cell, cells[index]!);
   });
+}
+
+const wordsOf = (cell: CellValue) => (typeof cell === 'object' ? '' : String(cell).trim());
+
+/** A date of a cell as ISO text, or as it is written. */
+export function dateText(cell: CellValue): string {
+  return typeof cell === 'number' && cell >= 1 ? isoDate(Math.floor(cell)) : wordsOf(cell);
 }
 
 const BLANK_FOUR = [undefined, undefined, undefined, undefined] as const;
@@ -63,8 +72,10 @@ export function crimpsOfSlots(slots: readonly EntrySlot[], uncertainty: Decimal 
     fitting: slot.fitting || slot.combination,
     fittingLot: slot.fittingLot,
     machine: slot.machine,
-    die: slot.die,
-    dial: slot.dial?.value.toString() ?? '',
+    // What the catalogue wants now is not what was used then.
+    die: slot.dieStanding,
+    dial: wordsOf(slot.dialStanding),
+    made: dateText(slot.date),
     operator: slot.operator,
     ...limitsOf(slot),
     ...measured(slot, uncertainty),
@@ -79,8 +90,9 @@ function plannedCrimp(end: CrimpEnd, piece: number): RecordCrimp {
     fitting: end.fitting,
     fittingLot: '',
     machine: '',
-    die: end.die ?? '',
-    dial: end.dial ?? '',
+    die: '',
+    dial: '',
+    made: '',
     operator: '',
     target,
     smallest,

@@ -2,6 +2,14 @@ import type { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
 import type { InspectionRecord, Pressure, RecordCrimp, RecordFields, RecordOptions } from './inspectionRecord';
 
+/** Cautions printed on every record. */
+export const RECORD_CAUTIONS = [
+  'The makers’ current data come first; this record does not replace them.',
+  'A rejected crimp stays rejected: scrap it, unless the maker allows crimping again.',
+  'Proof-test with liquid, air bled, behind a shield. Never feel for leaks by hand: a fluid-injection wound is an emergency even if it looks small.',
+  'The weakest part sets the rating, surges included. Local law, codes and a qualified person decide.',
+] as const;
+
 /** A line of a record; "" is left as a line to write on. */
 export interface Fact {
   readonly label: string;
@@ -23,6 +31,7 @@ export function workFacts(record: InspectionRecord, { fields, handle }: RecordOp
     { label: 'Hose lot', value: record.hoseLot || fields.hoseLot },
     { label: 'Hose made', value: record.hoseMade || fields.hoseMade },
     { label: 'Coupling lot', value: same(record, crimp => crimp.fittingLot, fields.fittingLot) },
+    { label: 'Crimped on', value: same(record, crimp => crimp.made, '') },
     { label: 'Operator', value: same(record, crimp => crimp.operator, fields.operator) },
     { label: 'Machine', value: same(record, crimp => crimp.machine, fields.machine) },
     { label: 'Die set', value: fields.dieSet || same(record, crimp => crimp.die, '') },

@@ -1,7 +1,17 @@
-import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from '../print/cautions';
+import { WHERE_TO_MEASURE } from '../print/cautions';
 import { markup, printPage, type Markup } from '../print/markup';
 import type { InspectionRecord, RecordCrimp, RecordOptions, TestResult } from './inspectionRecord';
-import { crimpLimits, diameter, proofFacts, readingCount, recordStops, verdictText, workFacts, type Fact } from './recordFacts';
+import {
+  crimpLimits,
+  diameter,
+  proofFacts,
+  readingCount,
+  RECORD_CAUTIONS,
+  recordStops,
+  verdictText,
+  workFacts,
+  type Fact,
+} from './recordFacts';
 import { RECORD_STYLE } from './recordStyle';
 
 function factList(facts: readonly Fact[]): Markup {
@@ -13,7 +23,7 @@ function crimpRow(crimp: RecordCrimp, record: InspectionRecord, readings: number
   const { unit } = record;
   const cells = Array.from({ length: readings }, (_, index) => markup`<td>${diameter(crimp.readings[index], unit)}</td>`);
   return markup`<tr><th scope="row">${crimp.piece}</th><td>${crimp.end}</td><td class="name">${crimp.fitting}</td><td>${crimp.die}</td><td>${crimp.dial}</td>${cells}
-<td><b>${diameter(crimp.mean, unit)}</b></td><td>${crimpLimits(crimp)}</td><td>${crimp.spread?.toString() ?? ''}</td><td class="verdict"><b>${verdictText(crimp)}</b></td></tr>`;
+<td><b>${diameter(crimp.mean, unit)}</b></td><td class="limits">${crimpLimits(crimp)}</td><td>${crimp.spread?.toString() ?? ''}</td><td class="verdict"><b>${verdictText(crimp)}</b></td></tr>`;
 }
 
 function crimpTable(record: InspectionRecord): Markup {
@@ -43,7 +53,7 @@ function recordMarkup(record: InspectionRecord, options: RecordOptions): Markup 
   return markup`<article class="record"><header><h1>Inspection record</h1><p><b>${record.title}</b>${record.label && ` · ${record.label}`}</p></header>
 ${stops}${factList(workFacts(record, options))}${crimpTable(record)}
 <h2>Proof test</h2>${factList(proofFacts(record, options))}${results(options.result)}
-${signatures()}<footer>${options.source}, printed ${options.today}. ${BENCH_CAUTIONS.join(' ')}</footer></article>`;
+${signatures()}<footer>${options.source}, printed ${options.today}. ${RECORD_CAUTIONS.join(' ')}</footer></article>`;
 }
 
 /** Inspection records as a page that a browser prints: each line begins a new page; what is not known is a line to write on. */

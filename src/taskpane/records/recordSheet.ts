@@ -1,10 +1,20 @@
 import { addressOf } from '../../host/a1';
 import type { Change } from '../../host/workbook';
-import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from '../print/cautions';
+import { WHERE_TO_MEASURE } from '../print/cautions';
 import { textLines } from '../print/textLines';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 import type { InspectionRecord, RecordCrimp, RecordOptions } from './inspectionRecord';
-import { crimpLimits, diameter, proofFacts, readingCount, recordStops, verdictText, workFacts, type Fact } from './recordFacts';
+import {
+  crimpLimits,
+  diameter,
+  proofFacts,
+  readingCount,
+  RECORD_CAUTIONS,
+  recordStops,
+  verdictText,
+  workFacts,
+  type Fact,
+} from './recordFacts';
 
 /** Label and value side by side, three pairs a row of the facts. */
 const PAIRS = 3;
@@ -58,7 +68,7 @@ function recordRows(record: InspectionRecord, options: RecordOptions): readonly 
     ...factRows(proofFacts(record, options)),
     ...text('text', [resultText('Leak', leak), resultText('Slip of a coupling', slip), resultText('Twist', twist)].join('     ')),
     { kind: 'sign', cells: ['Date', '', '', '', 'Made and measured', '', '', '', 'Tested'] },
-    ...text('text', `${options.source}, ${options.today}. ${BENCH_CAUTIONS.join(' ')}`),
+    ...text('text', `${options.source}, ${options.today}. ${RECORD_CAUTIONS.join(' ')}`),
   ];
 }
 

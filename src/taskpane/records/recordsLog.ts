@@ -45,6 +45,7 @@ const COLUMNS: readonly RecordColumn[] = [
   column('Hose made', 70, ({ record, options }) => date(record.hoseMade || options.fields.hoseMade), DATE),
   column('Coupling', 170, ({ crimp }) => crimp.fitting),
   column('Coupling lot', 70, ({ crimp, options }) => crimp.fittingLot || options.fields.fittingLot),
+  column('Crimped on', 70, ({ crimp }) => date(crimp.made), DATE),
   column('Operator', 80, ({ crimp, options }) => crimp.operator || options.fields.operator),
   column('Machine', 110, ({ crimp, options }) => crimp.machine || options.fields.machine),
   column('Die set', 50, ({ crimp, options }) => options.fields.dieSet || crimp.die),

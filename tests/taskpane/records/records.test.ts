@@ -6,6 +6,7 @@ import { recordPage } from '../../../src/taskpane/records/recordPage';
 import { recordGrowth } from '../../../src/taskpane/records/recordsLog';
 import { recordSheet } from '../../../src/taskpane/records/recordSheet';
 import { fakeWorkbook } from '../fakeWorkbook';
+import { gate, registerSheets } from '../bench/registerSheets';
 import { recordSheets } from './recordSheets';
 
 const wishes: RecordWishes = { fields: FRESH_FIELDS, otherSheet: 'Jobs', pressureUnit: 'bar' };
@@ -55,6 +56,7 @@ describe('gathering', () => {
       'Quantity',
       'Hose made',
       'Coupling lot',
+      'Crimped on',
       'Operator',
       'Caliper',
       'Caliper calibrated',
@@ -69,6 +71,21 @@ describe('gathering', () => {
     ]);
     expect(recordStops(second!)).toEqual([expect.stringMatching(/Piece 1, end A: J6 is "abc"/)]);
     expect(second!.crimps[0]!.verdict).toBeUndefined();
+  });
+
+  it('takes die and dial of the crimp from the sheet only, never what the catalogue wants now', async () => {
+    const [headings, ...rows] = recordSheets.Readings!;
+    const kept = headings!.map((_, column) => column).filter(column => !['Die', 'Dial'].includes(String(headings![column])));
+    const readings = [headings!, ...rows].map(row => kept.map(column => row[column]!));
+    const sheets = { ...registerSheets(gate), Readings: readings };
+    const { workbook } = fakeWorkbook(sheets, { sheet: 'Readings', address: 'A2' });
+    const { records } = await gatherRecords(workbook, { ...wishes, otherSheet: '' });
+    expect(records[0]!.crimps.map(({ die, dial }) => [die, dial])).toEqual([
+      ['', ''],
+      ['', ''],
+      ['', ''],
+      ['', ''],
+    ]);
   });
 
   it('judges with the uncertainty that is given', async () => {
