@@ -32,7 +32,10 @@ export interface RangeContent extends RangeAddress {
   readonly formats: readonly (readonly string[])[];
 }
 
-/** One change of a workbook. Several are written in one batch, as one undo step where the host allows it. */
+/**
+ * One change of a workbook. Several are written in one batch, as one undo step where the host allows it.
+ * A picture is square and lies in the upper left of its block, after all other changes; the try-out sheet has none and leaves it out.
+ */
 export type Change =
   | { readonly kind: 'addSheet'; readonly sheet: string }
   /** Takes a sheet away with all that stands on it: for sheets that the pane itself has just added. */
@@ -43,6 +46,7 @@ export type Change =
   | { readonly kind: 'style'; readonly at: RangeAddress; readonly style: CellStyle }
   | { readonly kind: 'page'; readonly sheet: string; readonly page: PageSetup }
   | { readonly kind: 'chart'; readonly at: RangeAddress; readonly chart: ChartSpec }
+  | { readonly kind: 'picture'; readonly at: RangeAddress; readonly svg: string; readonly alt: string }
   | { readonly kind: 'name'; readonly name: string; readonly refersTo: RangeAddress };
 
 /** A chart of the host's own over the block it is put at: points and lines over x and y. The try-out sheet has none and leaves it out. */

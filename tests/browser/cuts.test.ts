@@ -76,7 +76,7 @@ describe('panel Cuts on the try-out page', () => {
     await pane().getByRole('button', { name: 'Plan the cuts' }).click();
     await pane().getByRole('region', { name: 'Larch DN 12' }).waitFor({ timeout: 20_000 });
     expect(workers.length).toBeGreaterThan(before);
-    expect(await pane().getByText('Proven best: no plan loses less.').count()).toBeGreaterThan(0);
+    expect(await pane().getByText('Proven best: no plan takes less worth from the rack.').count()).toBeGreaterThan(0);
     expect(
       await pane()
         .getByRole('img', { name: /to scale/ })

@@ -2,6 +2,7 @@ import { addressOf, blockOf, sheetInFormula } from '../a1';
 import { bytesOf, MOST_BYTES, type Cells } from '../requestSize';
 import type { CellStyle, Change, RangeAddress } from '../workbook';
 import { addChart } from './addChart';
+import { addPictures } from './addPictures';
 import { ExcelRefusal, run } from './run';
 import { setPage } from './setPage';
 
@@ -130,6 +131,9 @@ async function apply(request: Request, change: Change, standing: ReadonlySet<str
       return applyStyle(worksheets.getItem(change.at.sheet).getRange(change.at.address), change.style);
     case 'chart':
       return addChart(worksheets.getItem(change.at.sheet), change.at.address, change.chart);
+    case 'picture':
+      // Comes last: see writeChanges.
+      return;
     case 'page':
       return setPage(worksheets.getItem(change.sheet), change.page);
     case 'name':
@@ -146,5 +150,7 @@ export async function writeChanges(changes: readonly Change[]): Promise<void> {
     const request = new Request(context);
     for (const change of changes) await apply(request, change, standing);
     await context.sync();
+    const pictures = changes.filter(change => change.kind === 'picture');
+    if (pictures.length > 0) await addPictures(context, pictures);
   });
 }

@@ -157,7 +157,8 @@ class ChangeWriter {
         break;
       }
       case 'chart':
-        // The page has no charts; the panel that asks for one says so.
+      case 'picture':
+        // The page has neither; the panel that asks for one says so.
         return;
       case 'name':
         return this.setName(change.name, change.refersTo);

@@ -1,4 +1,14 @@
-import { Body1, Button, Link, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
+import {
+  Body1,
+  Button,
+  Caption1,
+  Link,
+  makeStyles,
+  MessageBar,
+  MessageBarBody,
+  MessageBarTitle,
+  tokens,
+} from '@fluentui/react-components';
 import { useCallback, useEffect, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import { useStored } from '../useStored';
@@ -8,6 +18,7 @@ import { rackSheets } from './gatherCuts';
 import { HoseResult } from './HoseResult';
 import { PlanProgressView } from './PlanProgressView';
 import type { PlanSolver } from './planSolver';
+import { worthSentence } from './planText';
 import { ProblemList } from '../sheets/ProblemList';
 import { useCutPlans, type CutsView } from './useCutPlans';
 
@@ -79,6 +90,9 @@ function Results({
             ))}
           </MessageBarBody>
         </MessageBar>
+      )}
+      {gathered.settings.keep && plans.some(plan => plan.totals) && (
+        <Caption1>{worthSentence(gathered.settings.keep, unit)}</Caption1>
       )}
       {plans.map((plan, index) => (
         <HoseResult key={plan.job.hose} plan={plan} firstReel={firsts[index]!} unit={unit} />

@@ -16,7 +16,14 @@ const useStyles = makeStyles({
   head: { textAlign: 'left', fontWeight: tokens.fontWeightRegular },
 });
 
-function Totals({ totals, inSheetOrder, unit }: { totals: CutTotals; inSheetOrder: CutTotals | undefined; unit: LengthUnit }) {
+interface TotalsProps {
+  readonly totals: CutTotals;
+  readonly inSheetOrder: CutTotals | undefined;
+  readonly hasWorth: boolean;
+  readonly unit: LengthUnit;
+}
+
+function Totals({ totals, inSheetOrder, hasWorth, unit }: TotalsProps) {
   const styles = useStyles();
   const rows = [
     ['This plan', totals],
@@ -27,7 +34,7 @@ function Totals({ totals, inSheetOrder, unit }: { totals: CutTotals; inSheetOrde
       <thead>
         <tr>
           <td />
-          {['Reels', 'Used', 'Kept', 'Lost'].map(name => (
+          {['Reels', 'Used', 'Kept', 'Lost', hasWorth ? 'Worth' : 'Stock'].map(name => (
             <th key={name} className={styles.cell} scope="col">
               {name}
             </th>
@@ -46,6 +53,7 @@ function Totals({ totals, inSheetOrder, unit }: { totals: CutTotals; inSheetOrde
                 <td className={styles.cell}>{longText(row.used, unit)}</td>
                 <td className={styles.cell}>{longText(row.kept, unit)}</td>
                 <td className={styles.cell}>{longText(row.lost, unit)}</td>
+                <td className={styles.cell}>{longText(row.worth, unit)}</td>
               </tr>
             ),
         )}
@@ -91,9 +99,9 @@ export function HoseResult({
       {totals && (
         <>
           <Body1>
-            {proofSentence(plan)} {comparison(totals, plan.inSheetOrder, unit)}
+            {proofSentence(plan)} {comparison(plan, unit)}
           </Body1>
-          <Totals totals={totals} inSheetOrder={plan.inSheetOrder} unit={unit} />
+          <Totals totals={totals} inSheetOrder={plan.inSheetOrder} hasWorth={job.problem.keep !== undefined} unit={unit} />
           {reels.map((reel, index) => (
             <ReelPicture key={index} reel={reel} number={firstReel + index} unit={unit} />
           ))}

@@ -24,7 +24,7 @@ export function PlanProgressView({ progress, isEnding, unit, onCancel }: Props) 
       </Field>
       {progress && (
         <Caption1 block role="status">
-          Best so far loses {text(progress.best)}; no plan can lose less than {text(progress.bound)}.
+          Best so far takes {text(progress.best)}; no plan can take less than {text(progress.bound)}.
         </Caption1>
       )}
       <Button onClick={onCancel} disabled={isEnding}>

@@ -29,7 +29,7 @@ export interface HosePlan {
 
 function sheetOrder(job: HoseJob, settings: CutSettings): CutTotals | undefined {
   const { stock, missing } = firstFit(piecesOf(job.lines), job.rack, settings);
-  return missing.length > 0 ? undefined : cutTotals(filledReels(stock, settings));
+  return missing.length > 0 ? undefined : cutTotals(filledReels(stock, settings), settings.keep);
 }
 
 /**
@@ -49,7 +49,16 @@ export async function planHose(
     const plan = await solve(job.problem, watch);
     const reels = plannedReels(job, plan, settings);
     const inSheetOrder = sheetOrder(job, settings);
-    return { job, plan, reels, totals: cutTotals(reels), inSheetOrder, shortage: undefined, reelLength, buy: undefined };
+    return {
+      job,
+      plan,
+      reels,
+      totals: cutTotals(reels, settings.keep),
+      inSheetOrder,
+      shortage: undefined,
+      reelLength,
+      buy: undefined,
+    };
   } catch (error) {
     if (!(error instanceof TradeError)) throw error;
     const buy = reelLength && (await reelsToBuy(job.problem, reelLength, solve, watch));

@@ -1,6 +1,5 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { CutTotals } from './cutTotals';
 import { lengthText } from '../sheets/lengthCell';
 import type { HosePlan } from './planHose';
 
@@ -10,9 +9,15 @@ export function longText(length: Decimal, unit: LengthUnit): string {
 }
 
 /** How good a plan is, in one sentence. */
-export function proofSentence({ plan }: HosePlan): string {
+export function proofSentence({ plan, job }: HosePlan): string {
   if (!plan) return 'No plan.';
-  return plan.isProven ? 'Proven best: no plan loses less.' : `At most ${plan.percentOver} % over the best possible.`;
+  const least = job.problem.keep ? 'no plan takes less worth from the rack' : 'no plan takes less stock';
+  return plan.isProven ? `Proven best: ${least}.` : `At most ${plan.percentOver} % over the best possible.`;
+}
+
+/** How a plan is judged, where offcuts are kept. */
+export function worthSentence(keep: Decimal, unit: LengthUnit): string {
+  return `A reel or an end is worth its length less ${lengthText(keep, unit)} ${unit}, since its own last end will be scrap one day: so ends that just serve are used up before a reel is begun.`;
 }
 
 /** What has to be bought, or why that is not known. */
@@ -33,12 +38,12 @@ export function summarySentence(plan: HosePlan, unit: LengthUnit): string {
   return `${job.hose}: ${parts}. ${proofSentence(plan)}`;
 }
 
-/** What planning saves against cutting in the order of the sheet. */
-export function comparison(totals: CutTotals, inSheetOrder: CutTotals | undefined, unit: LengthUnit): string {
+/** What planning saves against cutting in the order of the sheet, as the plan counts it. */
+export function comparison({ totals, inSheetOrder, job }: HosePlan, unit: LengthUnit): string {
+  if (!totals) return '';
   if (!inSheetOrder) return 'In the order of the sheet the rack would not even be enough.';
-  const saved = inSheetOrder.lost.minus(totals.lost);
-  const reels = inSheetOrder.reels - totals.reels;
-  const lost = saved.isZero() ? 'as much is lost' : `${longText(saved.abs(), unit)} ${saved.gt(0) ? 'more' : 'less'} is lost`;
-  const opened = reels === 0 ? '' : `, ${Math.abs(reels)} ${reels > 0 ? 'more' : 'fewer'} cut into`;
-  return `In the order of the sheet ${lost}${opened}.`;
+  const what = job.problem.keep ? 'worth' : 'stock';
+  const more = inSheetOrder.worth.minus(totals.worth);
+  if (more.isZero()) return `In the order of the sheet it takes as much ${what}.`;
+  return `In the order of the sheet it takes ${longText(more.abs(), unit)} ${more.gt(0) ? 'more' : 'less'}.`;
 }

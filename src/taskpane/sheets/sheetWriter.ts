@@ -55,6 +55,12 @@ export class SheetWriter {
     return this;
   }
 
+  /** Puts a square picture (SVG text) into the upper left of a block. */
+  picture(row: number, column: number, rows: number, columns: number, svg: string, alt: string): this {
+    this.changes.push({ kind: 'picture', at: this.at(row, column, rows, columns), svg, alt });
+    return this;
+  }
+
   /** Sets how the sheet is printed. */
   page(page: PageSetup): this {
     this.changes.push({ kind: 'page', sheet: this.sheet, page });

@@ -111,6 +111,11 @@ export function strictExcel(
           get numberFormat() {
             return table(() => 'General');
           },
+          // Columns of 48 and rows of 15 points.
+          left: 48 * block.column,
+          top: 15 * block.row,
+          width: 48 * block.columns,
+          height: 15 * block.rows,
         },
       {
         get worksheet() {
@@ -177,6 +182,20 @@ export function strictExcel(
     return { add };
   }
 
+  /** Drawings can only be added; every property set on one is noted. */
+  function shapesOf(writes: (() => void)[], sheet: string): object {
+    const note = (text: string) => writes.push(() => state.written.push(text));
+    return {
+      addImage: (image: string) => {
+        note(`picture ${image} on ${sheet}`);
+        return new Proxy(
+          {},
+          { set: (_, property, value) => (note(`picture ${String(property)} = ${JSON.stringify(value)}`), true) },
+        );
+      },
+    };
+  }
+
   function sheetOf(pending: Loaded[], writes: (() => void)[], sheet: string): any {
     const exists = sheet in sheets;
     const parse = (address: string) => {
@@ -196,6 +215,7 @@ export function strictExcel(
       delete: () => writes.push(() => state.written.push(`delete ${sheet}`)),
       getRange: (address: string) => rangeOf(pending, writes, sheet, parse(address)),
       charts: chartsOf(writes),
+      shapes: shapesOf(writes, sheet),
       getUsedRange: () => rangeOf(pending, writes, sheet, used()),
       getUsedRangeOrNullObject: () => rangeOf(pending, writes, sheet, sheets[sheet]!.length > 0 ? used() : undefined),
     });

@@ -84,7 +84,7 @@ test('progress shows best and bound, and ending it keeps the best so far', async
   };
   open(slow, 'A3:A3');
   await plan();
-  expect(await screen.findByText('Best so far loses 1.50 m; no plan can lose less than 0.90 m.')).toBeTruthy();
+  expect(await screen.findByText('Best so far takes 1.50 m; no plan can take less than 0.90 m.')).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Stop and keep the best so far' }));
   expect(screen.getByRole('button', { name: 'Ending …' })).toBeTruthy();
   const finish = setInterval(() => end?.(), 5);

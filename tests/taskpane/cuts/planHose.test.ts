@@ -91,6 +91,7 @@ test('every piece is cut once, for its line, and stock = used + kept + lost, wha
       const { stock, used, kept, lost } = result.totals!;
       expect(used.plus(kept).plus(lost).eq(stock)).toBe(true);
       expect(lost.gte(0)).toBe(true);
+      expect(result.totals!.worth).toEqual(result.plan.loss);
       // The solver tries the sheet's order itself, so no plan is worse than it.
       if (keep === undefined && result.inSheetOrder) expect(stock.lte(result.inSheetOrder.stock)).toBe(true);
       for (const { row, quantity } of one!.rack) {

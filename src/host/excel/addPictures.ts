@@ -1,0 +1,32 @@
+import type { Change } from '../workbook';
+import { pngOfSvg } from './pngOfSvg';
+
+type Picture = Extract<Change, { kind: 'picture' }>;
+
+/** White left between a picture and the edges of its block, in points. */
+const EDGE = 1;
+
+/**
+ * Puts pictures over their blocks, square and as large as the block allows, where this Excel takes pictures (ExcelApi 1.9).
+ * The blocks must stand with their final heights and widths: their places are read first.
+ */
+export async function addPictures(context: Excel.RequestContext, pictures: readonly Picture[]): Promise<void> {
+  if (pictures.length === 0 || !Office.context.requirements.isSetSupported('ExcelApi', '1.9')) return;
+  const blocks = pictures.map(({ at }) => context.workbook.worksheets.getItem(at.sheet).getRange(at.address));
+  for (const block of blocks) block.load('left,top,width,height');
+  const images = await Promise.all(pictures.map(({ svg }) => pngOfSvg(svg)));
+  await context.sync();
+  pictures.forEach(({ at, alt }, index) => {
+    const { left, top, width, height } = blocks[index]!;
+    const side = Math.min(width, height) - 2 * EDGE;
+    const shape = context.workbook.worksheets.getItem(at.sheet).shapes.addImage(images[index]!);
+    shape.lockAspectRatio = false;
+    shape.width = side;
+    shape.height = side;
+    shape.left = left + EDGE;
+    shape.top = top + EDGE;
+    shape.lockAspectRatio = true;
+    shape.altTextDescription = alt;
+    shape.placement = 'OneCell';
+  });
+}

@@ -1,0 +1,41 @@
+import { writeChanges } from '../../../src/host/excel/writeChanges';
+import type { Change } from '../../../src/host/workbook';
+import { strictExcel } from './strictExcel';
+
+// Drawing needs a browser: tests/browser looks at what it gives.
+jest.mock('../../../src/host/excel/pngOfSvg', () => ({ pngOfSvg: async (svg: string) => `png of ${svg}` }));
+
+const changes: readonly Change[] = [
+  { kind: 'picture', at: { sheet: 'Tags', address: 'B2:B4' }, svg: '<svg/>', alt: 'QR code of 117' },
+  { kind: 'values', at: { sheet: 'Tags', address: 'A2' }, values: [[117]] },
+];
+const open = () => strictExcel({ Tags: [['Number', 'Code']] }, { sheet: 'Tags', row: 0, column: 0, rows: 1, columns: 1 });
+const office = (version: string) =>
+  Object.assign(globalThis, {
+    Office: { context: { requirements: { isSetSupported: (_: string, asked: string) => asked <= version } } },
+  });
+
+test('a picture comes last, square, within its block, with its words for those who cannot see it', async () => {
+  const excel = open();
+  office('1.9');
+  await writeChanges(changes);
+  expect(excel.written).toEqual([
+    'values of Tags!A2 = [[117]]',
+    'picture png of <svg/> on Tags',
+    'picture lockAspectRatio = false',
+    'picture width = 43',
+    'picture height = 43',
+    'picture left = 49',
+    'picture top = 16',
+    'picture lockAspectRatio = true',
+    'picture altTextDescription = "QR code of 117"',
+    'picture placement = "OneCell"',
+  ]);
+});
+
+test('an Excel that takes no pictures (before ExcelApi 1.9) writes the rest all the same', async () => {
+  const excel = open();
+  office('1.8');
+  await writeChanges(changes);
+  expect(excel.written).toEqual(['values of Tags!A2 = [[117]]']);
+});
