@@ -82,6 +82,11 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
         onWrite={write}
         printLabel="Print cards"
         writeLabel="Write as a new sheet"
+        writtenNote={
+          workbook.host === 'try-out'
+            ? 'The try-out sheet has no pictures: the clock picture of bent ends is on the printed cards.'
+            : undefined
+        }
       />
       <Caption1>
         The makers’ current data come first. A line without crimp data gets a card that says so: do not assemble it.

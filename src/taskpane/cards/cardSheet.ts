@@ -3,18 +3,20 @@ import type { Change } from '../../host/workbook';
 import { lengthText } from '../sheets/lengthCell';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
-import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, sourcesOf, stopsOf } from './benchSteps';
+import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, stopsOf } from './benchSteps';
 import type { CardOptions } from './cardPage';
 import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from '../print/cautions';
 import { textLines } from '../print/textLines';
+import { clockPicture } from './clockPicture';
 import { TWIST_CONVENTION, twistText } from './twistAngle';
 
 const COLUMNS = 11;
 /** Letters of 9 points that fit across all columns, and across those behind the first two. */
 const ACROSS = 140;
 const BEHIND_NAME = 112;
-const ROW_POINTS = 13;
+const ROW_POINTS = 12;
 const READING_POINTS = 18;
+const CLOCK_POINTS = 86;
 const WIDTHS = [44, 106, 62, 58, 66, 58, 58, 64, 72, 58, 58] as const;
 const MARGIN = 28;
 /** Points of height that Letter, the shorter paper, has for rows once the columns are scaled to its width. */
@@ -22,8 +24,10 @@ const PAGE_POINTS = 920;
 
 /** A row of a card; kinds differ in looks only. */
 interface CardRow {
-  readonly kind: 'title' | 'text' | 'stop' | 'heading' | 'cells' | 'readings' | 'step' | 'gap';
+  readonly kind: 'title' | 'text' | 'stop' | 'end' | 'heading' | 'cells' | 'readings' | 'step' | 'clock' | 'gap';
   readonly cells: readonly WrittenCell[];
+  /** SVG text of a clock picture. */
+  readonly clock?: string;
 }
 
 const text = (kind: CardRow['kind'], words: string, width = ACROSS): CardRow[] =>
@@ -32,18 +36,22 @@ const text = (kind: CardRow['kind'], words: string, width = ACROSS): CardRow[] =
 function endCells(end: CrimpEnd): WrittenCell[] {
   return [
     end.end,
-    `${end.fitting || 'not stated'}${end.ferrule ? ` + ${end.ferrule}` : ''}`,
-    '',
     end.insertionDepth ? crimpText(end.insertionDepth) : '—',
     skiveShort(end),
+    '',
     end.die ?? '—',
     end.dial ?? '—',
     end.diameter ? crimpText(end.diameter) : '—',
     crimpLimits(end) || '—',
     '',
     end.crimpLength ? crimpText(end.crimpLength) : '—',
+    '',
   ];
 }
+
+/** The names of couplings are longer than any cell of the table under them. */
+const endName = ({ end, fitting, ferrule }: CrimpEnd) =>
+  `End ${end}: ${fitting || 'not stated'}${ferrule ? ` + ${ferrule}` : ''}`;
 
 function factsOf(card: BenchCard): string {
   const { unit, overall, limits, workingPressure: pressure } = card;
@@ -65,6 +73,11 @@ function turnText(card: BenchCard): string | undefined {
   return `${turn}. ${TWIST_CONVENTION}`;
 }
 
+function clockRow(card: BenchCard): CardRow[] {
+  const { twist } = card;
+  return twist === undefined || !isTurned(card) ? [] : [{ kind: 'clock', cells: [''], clock: clockPicture(twist) }];
+}
+
 function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
   const pieces = Math.min(READING_ROWS, Math.max(1, card.quantity));
   const turn = turnText(card);
@@ -75,12 +88,12 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
     },
     ...text('text', factsOf(card)),
     ...stopsOf(card).flatMap(stop => text('stop', `STOP: ${stop}`)),
+    ...card.ends.flatMap(end => text('end', endName(end))),
     {
       kind: 'heading',
-      cells: ['end', 'coupling', '', 'insert to', 'skive', 'die', 'dial', 'crimp to', 'limits', '', 'length'],
+      cells: ['end', 'insert to', 'skive', '', 'die', 'dial', 'crimp to', 'limits', '', 'length', ''],
     },
     ...card.ends.map((end): CardRow => ({ kind: 'cells', cells: endCells(end) })),
-    ...text('text', sourcesOf(card) && `Set-up from ${sourcesOf(card)}`),
     ...benchSteps(card, options.rule).flatMap(({ name, text: words }) =>
       textLines(words, BEHIND_NAME).map((line, index): CardRow => ({
         kind: 'step',
@@ -88,6 +101,7 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
       })),
     ),
     ...(turn ? text('text', turn) : []),
+    ...clockRow(card),
     ...text('text', `Readings: ${WHERE_TO_MEASURE}.${furtherPieces(card)}`),
     { kind: 'heading', cells: ['piece', 'A 1', 'A 2', 'A 3', 'A 4', 'mean', 'B 1', 'B 2', 'B 3', 'B 4', 'mean'] },
     ...Array.from({ length: pieces }, (_, index): CardRow => ({ kind: 'readings', cells: [index + 1] })),
@@ -97,8 +111,8 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
   ];
 }
 
-const heightOf = (rows: readonly CardRow[]) =>
-  rows.reduce((sum, row) => sum + (row.kind === 'readings' ? READING_POINTS : ROW_POINTS), 0);
+const POINTS: Readonly<Partial<Record<CardRow['kind'], number>>> = { readings: READING_POINTS, clock: CLOCK_POINTS };
+const heightOf = (rows: readonly CardRow[]) => rows.reduce((sum, { kind }) => sum + (POINTS[kind] ?? ROW_POINTS), 0);
 
 /** Cards page by page: as many as a page holds, at least one, the cautions under the last of each page. */
 function pagesOf(cards: readonly (readonly CardRow[])[], cautions: readonly CardRow[]): readonly (readonly CardRow[])[] {
@@ -112,12 +126,17 @@ function pagesOf(cards: readonly (readonly CardRow[])[], cautions: readonly Card
 }
 
 function dress(writer: SheetWriter, rows: readonly CardRow[]): void {
-  rows.forEach(({ kind }, row) => {
+  rows.forEach(({ kind, clock }, row) => {
     if (kind === 'title') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: '#E7EDF3', border: 'bottom' });
     if (kind === 'stop') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: '#FFE9B8' });
     if (kind === 'heading') writer.style(row, 0, 1, COLUMNS, { fill: '#F4F6F8', border: 'all' });
+    if (kind === 'end') writer.style(row, 0, 1, COLUMNS, { bold: true });
     if (kind === 'cells') writer.style(row, 0, 1, COLUMNS, { bold: true, border: 'all' });
     if (kind === 'readings') writer.style(row, 0, 1, COLUMNS, { border: 'all', rowHeight: READING_POINTS });
+    if (clock) {
+      writer.style(row, 0, 1, COLUMNS, { rowHeight: CLOCK_POINTS });
+      writer.picture(row, 1, 1, 1, clock, 'Clock picture of the two bent ends; the line above says the same');
+    }
   });
 }
 

@@ -12,12 +12,14 @@ interface Props {
   readonly onWrite: () => Promise<string>;
   readonly printLabel: string;
   readonly writeLabel: string;
+  /** What the written sheet lacks in this host. */
+  readonly writtenNote?: string | undefined;
 }
 
 type Outcome = { readonly sheet: string } | { readonly reason: string } | undefined;
 
 /** Print, or write as a new sheet; says what was written or why not. */
-export function OutputButtons({ workbook, onPrint, onWrite, printLabel, writeLabel }: Props) {
+export function OutputButtons({ workbook, onPrint, onWrite, printLabel, writeLabel, writtenNote }: Props) {
   const styles = useStyles();
   const [outcome, setOutcome] = useState<Outcome>();
   const [isBusy, setIsBusy] = useState(false);
@@ -51,6 +53,7 @@ export function OutputButtons({ workbook, onPrint, onWrite, printLabel, writeLab
             <Link inline onClick={() => void workbook.select({ sheet: outcome.sheet, address: 'A1' })}>
               {outcome.sheet}
             </Link>
+            {writtenNote && `. ${writtenNote}`}
           </MessageBarBody>
         </MessageBar>
       )}

@@ -88,6 +88,9 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
         onWrite={write}
         printLabel="Print tags"
         writeLabel="Write as a new sheet"
+        writtenNote={
+          workbook.host === 'try-out' ? 'The try-out sheet has no pictures: the QR codes are on the printed tags.' : undefined
+        }
       />
       {remarks.length > 0 && (
         <MessageBar intent="warning" layout="multiline">

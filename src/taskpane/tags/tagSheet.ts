@@ -1,19 +1,25 @@
 import type { Change } from '../../host/workbook';
 import { SheetWriter } from '../sheets/sheetWriter';
+import { qrPicture } from './qrPicture';
 import type { Tag } from './tag';
 
-/** Tags as a new worksheet, one row a tag, for label printers that print from a table; the QR code holds the number. */
+/** Side of a QR code and of its cell, in points: modules of 0.7 mm, which phones read. */
+const QR_POINTS = 62;
+
+/** Tags as a new worksheet, one row a tag, with its QR code as a picture where the host has them; label printers print from such a table too. */
 export function tagSheet(sheet: string, tags: readonly Tag[]): readonly Change[] {
-  const rows = tags
-    .filter(tag => tag.pressure)
-    .map(tag => [tag.number, tag.maker, tag.pressure!, tag.made, tag.length, tag.label, tag.number]);
+  const rated = tags.filter(tag => tag.pressure);
+  const rows = rated.map(tag => [tag.number, tag.maker, tag.pressure!, tag.made, tag.length, tag.label, tag.number]);
   const headings = ['Number', 'Maker', 'Maximum working pressure', 'Made', 'Overall length', 'For', 'QR code'];
-  return new SheetWriter(sheet)
+  const writer = new SheetWriter(sheet)
     .format(1, 0, rows.length, headings.length, '@')
     .values(0, 0, [headings, ...rows])
     .style(0, 0, 1, headings.length, { bold: true, fill: '#E7EDF3', wrap: true })
     .style(0, 0, rows.length + 1, headings.length, { border: 'all' })
-    .widths(90, 150, 100, 60, 80, 180, 90)
-    .page({ orientation: 'landscape', titleRows: '1:1', fitWidth: true })
-    .done();
+    .style(1, 0, rows.length, headings.length, { rowHeight: QR_POINTS })
+    .widths(90, 150, 100, 60, 80, 180, QR_POINTS);
+  rated.forEach(({ number }, index) => {
+    writer.picture(index + 1, headings.length - 1, 1, 1, qrPicture(number), `QR code of ${number}`);
+  });
+  return writer.page({ orientation: 'landscape', titleRows: '1:1', fitWidth: true }).done();
 }

@@ -3,6 +3,7 @@ import type { Change } from '../../../src/host/workbook';
 import { cutLimits } from '../../../src/taskpane/cards/benchCard';
 import { benchSteps, stopsOf } from '../../../src/taskpane/cards/benchSteps';
 import { cardPage } from '../../../src/taskpane/cards/cardPage';
+import { clockPicture } from '../../../src/taskpane/cards/clockPicture';
 import { cardSheet } from '../../../src/taskpane/cards/cardSheet';
 import { cardTable } from '../../../src/taskpane/cards/cardHeadings';
 import { proofText } from '../../../src/taskpane/cards/proofTest';
@@ -123,4 +124,26 @@ test('the worksheet has a card a line, breaks only between cards, cautions on ev
   for (const row of breaks) expect(titles).toContain(row);
   expect(rows.filter(row => /Local law, codes/.test(String(row[0])))).toHaveLength(4);
   expect(page).toMatchObject({ page: { orientation: 'portrait', printArea: `A1:K${rows.length}` } });
+});
+
+test('the worksheet names both couplings in full and has a clock picture where two bent ends are turned', () => {
+  const turned = {
+    ...second,
+    ends: [
+      { ...second.ends[0], angle: 90 },
+      { ...second.ends[1], angle: 45 },
+    ] as const,
+    twist: 120,
+  };
+  const changes = cardSheet('Bench cards', [turned], demoOptions);
+  const rows = cellsOf(changes);
+  expect(rows.flatMap(row => (String(row[0]).startsWith('End ') ? [row] : []))[0]![0]).toContain(
+    `End A: ${second.ends[0].fitting}`,
+  );
+  const pictures = changes.flatMap(change => (change.kind === 'picture' ? [change] : []));
+  expect(pictures).toHaveLength(1);
+  const [{ at, svg }] = pictures as [(typeof pictures)[0]];
+  expect(svg).toBe(clockPicture(120));
+  const tall = changes.find(change => change.kind === 'style' && change.style.rowHeight === 86);
+  expect(tall).toMatchObject({ at: { address: expect.stringContaining(at.address.slice(1)) } });
 });

@@ -109,4 +109,7 @@ test('the worksheet has one row a tag, as text', () => {
     'Harvester 3, topper lift',
     'H3-117-1',
   ]);
+  const pictures = changes.flatMap(change => (change.kind === 'picture' ? [[change.at.address, change.alt, change.svg]] : []));
+  expect(pictures).toHaveLength(3);
+  expect(pictures[0]).toEqual(['G2', 'QR code of H3-117-1', qrPicture('H3-117-1')]);
 });
