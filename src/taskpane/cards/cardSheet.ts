@@ -14,19 +14,24 @@ const COLUMNS = 11;
 /** Letters of 9 points that fit across all columns, and across those behind the first two. */
 const ACROSS = 140;
 const BEHIND_NAME = 112;
+/** Letters behind the name where a clock picture stands to their right. */
+const BESIDE_CLOCK = 86;
+/** Columns and rows that the clock picture covers, beside the first steps. */
+const CLOCK = { column: 9, columns: 2, rows: 8 } as const;
 const ROW_POINTS = 12;
 const READING_POINTS = 18;
-const CLOCK_POINTS = 86;
 const WIDTHS = [44, 106, 62, 58, 66, 58, 58, 64, 72, 58, 58] as const;
 const MARGIN = 28;
 /** Points of height that Letter, the shorter paper, has for rows once the columns are scaled to its width. */
 const PAGE_POINTS = 920;
 
+const CLOCK_WORDS = 'Clock picture of the two bent ends: the sheet says the same in words under the steps';
+
 /** A row of a card; kinds differ in looks only. */
 interface CardRow {
-  readonly kind: 'title' | 'text' | 'stop' | 'end' | 'heading' | 'cells' | 'readings' | 'step' | 'clock' | 'gap';
+  readonly kind: 'title' | 'text' | 'stop' | 'end' | 'heading' | 'cells' | 'readings' | 'step' | 'gap';
   readonly cells: readonly WrittenCell[];
-  /** SVG text of a clock picture. */
+  /** SVG text of a clock picture that begins in this row. */
   readonly clock?: string;
 }
 
@@ -73,9 +78,16 @@ function turnText(card: BenchCard): string | undefined {
   return `${turn}. ${TWIST_CONVENTION}`;
 }
 
-function clockRow(card: BenchCard): CardRow[] {
-  const { twist } = card;
-  return twist === undefined || !isTurned(card) ? [] : [{ kind: 'clock', cells: [''], clock: clockPicture(twist) }];
+/** The steps to tick off; beside the first ones the clock picture of two bent ends. */
+function stepRows(card: BenchCard, options: CardOptions): CardRow[] {
+  const clock = card.twist === undefined || !isTurned(card) ? undefined : clockPicture(card.twist);
+  const rows = benchSteps(card, options.rule).flatMap(({ name, text: words }) =>
+    textLines(words, clock ? BESIDE_CLOCK : BEHIND_NAME).map((line, index): CardRow => ({
+      kind: 'step',
+      cells: [index === 0 ? '☐' : '', index === 0 ? name : '', line],
+    })),
+  );
+  return rows.map((row, index) => (clock && index === 0 ? { ...row, clock } : row));
 }
 
 function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
@@ -94,14 +106,8 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
       cells: ['end', 'insert to', 'skive', '', 'die', 'dial', 'crimp to', 'limits', '', 'length', ''],
     },
     ...card.ends.map((end): CardRow => ({ kind: 'cells', cells: endCells(end) })),
-    ...benchSteps(card, options.rule).flatMap(({ name, text: words }) =>
-      textLines(words, BEHIND_NAME).map((line, index): CardRow => ({
-        kind: 'step',
-        cells: [index === 0 ? '☐' : '', index === 0 ? name : '', line],
-      })),
-    ),
+    ...stepRows(card, options),
     ...(turn ? text('text', turn) : []),
-    ...clockRow(card),
     ...text('text', `Readings: ${WHERE_TO_MEASURE}.${furtherPieces(card)}`),
     { kind: 'heading', cells: ['piece', 'A 1', 'A 2', 'A 3', 'A 4', 'mean', 'B 1', 'B 2', 'B 3', 'B 4', 'mean'] },
     ...Array.from({ length: pieces }, (_, index): CardRow => ({ kind: 'readings', cells: [index + 1] })),
@@ -111,8 +117,8 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
   ];
 }
 
-const POINTS: Readonly<Partial<Record<CardRow['kind'], number>>> = { readings: READING_POINTS, clock: CLOCK_POINTS };
-const heightOf = (rows: readonly CardRow[]) => rows.reduce((sum, { kind }) => sum + (POINTS[kind] ?? ROW_POINTS), 0);
+const heightOf = (rows: readonly CardRow[]) =>
+  rows.reduce((sum, { kind }) => sum + (kind === 'readings' ? READING_POINTS : ROW_POINTS), 0);
 
 /** Cards page by page: as many as a page holds, at least one, the cautions under the last of each page. */
 function pagesOf(cards: readonly (readonly CardRow[])[], cautions: readonly CardRow[]): readonly (readonly CardRow[])[] {
@@ -133,10 +139,7 @@ function dress(writer: SheetWriter, rows: readonly CardRow[]): void {
     if (kind === 'end') writer.style(row, 0, 1, COLUMNS, { bold: true });
     if (kind === 'cells') writer.style(row, 0, 1, COLUMNS, { bold: true, border: 'all' });
     if (kind === 'readings') writer.style(row, 0, 1, COLUMNS, { border: 'all', rowHeight: READING_POINTS });
-    if (clock) {
-      writer.style(row, 0, 1, COLUMNS, { rowHeight: CLOCK_POINTS });
-      writer.picture(row, 1, 1, 1, clock, 'Clock picture of the two bent ends; the line above says the same');
-    }
+    if (clock) writer.picture(row, CLOCK.column, CLOCK.rows, CLOCK.columns, clock, CLOCK_WORDS);
   });
 }
 

@@ -175,7 +175,7 @@ export class LiveWorkbook implements Workbook {
     if (change.kind === 'addSheet') return void this.cells.set(change.sheet, new Map());
     if (change.kind === 'removeSheet') return void this.cells.delete(change.sheet);
     if (change.kind === 'name') return void this.defined.set(change.name, change.refersTo);
-    if (change.kind === 'style' || change.kind === 'page' || change.kind === 'chart') return;
+    if (change.kind === 'style' || change.kind === 'page' || change.kind === 'chart' || change.kind === 'picture') return;
     const block = blockOf(change.at.address)!;
     for (let r = 0; r < block.rows; r++) {
       for (let c = 0; c < block.columns; c++) {
