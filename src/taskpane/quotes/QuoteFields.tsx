@@ -56,7 +56,11 @@ export function QuoteFields({ fields, mistakes, isAsked, classes, found, onField
       {fields.method === 'margin' ? (
         <div className={styles.grid}>
           {classes.length > 0 && (
-            <Field label="Customer class">
+            <Field
+              label="Customer class"
+              validationState={mistakes.customerClass ? 'error' : 'none'}
+              validationMessage={mistakes.customerClass}
+            >
               <Select
                 className={styles.narrow}
                 value={fields.customerClass}

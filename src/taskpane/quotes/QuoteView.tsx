@@ -48,14 +48,13 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
   const [outcome, run] = useRun<WrittenQuote>();
   const [made, makeMargins] = useRun<string>();
   const classes = sources.margins?.classes ?? [];
-  const names = classes.map(({ name }) => name);
-  const { settings, mistakes } = readQuoteSettings(fields, names, sources.format);
+  const { settings, mistakes } = readQuoteSettings(fields, classes, sources.format);
 
   const write = async () => {
     setIsAsked(true);
     // Margins and formats may have changed since they were looked for.
     const found = await look();
-    const fresh = readQuoteSettings(fields, found.margins?.classes.map(({ name }) => name) ?? [], found.format);
+    const fresh = readQuoteSettings(fields, found.margins?.classes ?? [], found.format);
     if (fresh.settings) await run(() => writeQuote(workbook, fresh.settings!, found.margins, today()));
   };
   const addMargins = () =>

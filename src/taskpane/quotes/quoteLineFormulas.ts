@@ -104,7 +104,7 @@ export function lineFormulas(context: LineContext, line: QuoteLine, row: number)
   put(layout.column('lineTotal'), `IF(ISNUMBER(${cell('each')}),ROUND(${cell('each')}*${cell('quantity')},${decimals}),"")`);
   put(
     layout.column('note'),
-    `IF(ISNUMBER(${cell('each')}),IFERROR(IF(${cell('check')}="OK","",${CHECK}),${CHECK}),IF(${cell('missing')}="","No price: its cost is not known.",${cell('missing')}))`,
+    `IF(ISNUMBER(${cell('each')}),IFERROR(IF(${cell('check')}="OK","",${CHECK}),${CHECK}),IF(ISERROR(${cell('each')}),"No price: look at margin and rounding.",IF(${cell('missing')}="","No price: its cost is not known.",${cell('missing')})))`,
   );
   const assembly = ['hose', 'fittingA', 'fittingB', 'overall'].map(column => cell(column as QuoteColumn));
   put(layout.column('check'), `INDEX(HOSE.ASSEMBLY(${[catalogue, ...assembly].join(',')}),1,4)`);

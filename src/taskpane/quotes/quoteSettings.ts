@@ -3,6 +3,7 @@ import { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
 import { number } from '../../host/cells/readers';
 import { decimalsOf } from './currencyFormat';
+import type { CustomerClass } from './marginTable';
 
 /** How a price is made of a cost. */
 export type PriceMethod = 'margin' | 'markup';
@@ -53,8 +54,9 @@ export const FRESH_QUOTE: QuoteFieldsText = {
   isLinked: true,
 };
 
-/** Fields that hold numbers. */
+/** Fields that can be wrong. */
 export type NumberField =
+  | 'customerClass'
   | 'margin'
   | 'markupHose'
   | 'markupFittings'
@@ -138,13 +140,13 @@ function readDays(text: string): number {
 
 /**
  * Reads the fields.
- * @param classes names of the user's table of margins
- * @param found number format of prices in the sheet
+ * @param classes the user's table of margins
+ * @param sheetFormat number format of prices in the sheet
  */
 export function readQuoteSettings(
   fields: QuoteFieldsText,
-  classes: readonly string[],
-  found: string | undefined,
+  classes: readonly CustomerClass[],
+  sheetFormat: string | undefined,
 ): { readonly settings: QuoteSettings | undefined; readonly mistakes: Mistakes } {
   const mistakes: Partial<Record<NumberField, string>> = {};
   const read = <T>(field: NumberField, reader: (text: string) => T): T | undefined => {
@@ -156,9 +158,13 @@ export function readQuoteSettings(
       return undefined;
     }
   };
-  const format = fields.format.trim() || found || '0.00';
-  const customerClass = fields.method === 'margin' && classes.includes(fields.customerClass) ? fields.customerClass : undefined;
-  const isTyped = fields.method === 'margin' && customerClass === undefined;
+  const format = fields.format.trim() || sheetFormat || '0.00';
+  const found = fields.method === 'margin' ? classes.find(({ name }) => name === fields.customerClass) : undefined;
+  const customerClass = found?.name;
+  if (found && found.margin === undefined) {
+    mistakes.customerClass = `class ${found.name} has no margin: enter a share below 100 % in its table`;
+  }
+  const isTyped = fields.method === 'margin' && !found;
   const share = (field: NumberField, label: string) => read(field, text => readShare(text, label)) ?? 0;
   const margin = isTyped ? read('margin', readMargin) : undefined;
   const markups =

@@ -2,8 +2,12 @@ import { currencyFormatOf, decimalsOf } from '../../../src/taskpane/quotes/curre
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/taskpane/quotes/quoteSettings';
 import { sheetContent } from '../cuts/sheetContent';
 
+const CLASSES = [
+  { name: 'Dealer', margin: 0.3 },
+  { name: 'Neighbour', margin: undefined },
+];
 const read = (fields: Partial<QuoteFieldsText>, found?: string) =>
-  readQuoteSettings({ ...FRESH_QUOTE, margin: '40 %', ...fields }, ['Dealer'], found);
+  readQuoteSettings({ ...FRESH_QUOTE, margin: '40 %', ...fields }, CLASSES, found);
 
 test('shares may be per cent or fractions, breaks in any order', () => {
   const { settings } = read({ margin: '0.4', breaks: '50; 1 10' });
@@ -19,6 +23,12 @@ test('amounts that are left blank stay open, zeros are zeros', () => {
 test('a class of the user’s table takes the place of a typed margin', () => {
   expect(read({ margin: '', customerClass: 'Dealer' }).settings).toMatchObject({ customerClass: 'Dealer', margin: undefined });
   expect(read({ margin: '', customerClass: 'No longer there' }).mistakes.margin).toMatch(/margin is blank/);
+});
+
+test('a class without a usable margin is a mistake, not a price', () => {
+  const { settings, mistakes } = read({ customerClass: 'Neighbour' });
+  expect(settings).toBeUndefined();
+  expect(mistakes.customerClass).toMatch(/class Neighbour has no margin/);
 });
 
 test.each<[string, Partial<QuoteFieldsText>, keyof ReturnType<typeof read>['mistakes'], RegExp]>([

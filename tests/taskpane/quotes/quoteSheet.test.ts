@@ -24,8 +24,7 @@ const addGuard = () => book.write([{ kind: 'values', at: { sheet: 'Jobs', addres
 
 async function quote(fields: Partial<QuoteFieldsText>): Promise<string> {
   const { margins, format } = await quoteSources(book.port);
-  const names = margins?.classes.map(({ name }) => name) ?? [];
-  const { settings, mistakes } = readQuoteSettings({ ...FRESH_QUOTE, ...fields }, names, format);
+  const { settings, mistakes } = readQuoteSettings({ ...FRESH_QUOTE, ...fields }, margins?.classes ?? [], format);
   expect(mistakes).toEqual({});
   const { sheet } = await writeQuote(book.port, settings!, margins, '2026-10-05');
   await book.calculate();
@@ -165,6 +164,11 @@ describe('a quote with a margin', () => {
     expect((await shown(sheet)).column('Price each')).toEqual(price(0.3));
     await book.write([{ kind: 'values', at: { sheet: 'Our margins', address: 'C4' }, values: [[0.35]] }]);
     expect((await shown(sheet)).column('Price each')).toEqual(price(0.35));
+    // A margin of the whole price is an error of the price, and the total says that it lacks all lines.
+    await book.write([{ kind: 'values', at: { sheet: 'Our margins', address: 'C4' }, values: [[1]] }]);
+    const broken = await shown(sheet);
+    expect(broken.column('Note')[0]).toBe('No price: look at margin and rounding.');
+    expect(broken.totals.get('Total, incomplete: 9 of 9 lines without a price')).toBe(0);
   });
 
   it('a line that should not be made says so in print, and follows the job sheet', async () => {
