@@ -154,6 +154,16 @@ describe('writing through the port', () => {
     await expect(port.write([{ kind: 'chart', at: at('A1:B2', 'Nowhere'), chart }])).rejects.toThrow('there is no sheet Nowhere');
   });
 
+  it('adds a name that a sheet has too, and formulas can call it', async () => {
+    await port.write([
+      { kind: 'name', name: 'Jobs', refersTo: at('A2') },
+      { kind: 'formulas', at: at('H2'), formulas: [['=Jobs*2']] },
+    ]);
+    await settled();
+    expect(await port.names()).toContainEqual({ name: 'Jobs', at: at('A2') });
+    expect((await port.read([at('H2')]))[0]!.values).toEqual([[33]]);
+  });
+
   it('moves a name that exists', async () => {
     await port.write([{ kind: 'name', name: 'Overalls', refersTo: at('A2') }]);
     expect(await port.names()).toEqual([{ name: 'Overalls', at: at('A2') }]);

@@ -1,13 +1,14 @@
 import {
   BorderStyleTypes,
   CellValueType,
+  generateRandomId,
   ICommandService,
   IUndoRedoService,
   type ICellData,
   type IStyleData,
   type Univer,
 } from '@univerjs/core';
-import { SetStyleCommand } from '@univerjs/sheets';
+import { InsertDefinedNameCommand, SCOPE_WORKBOOK_VALUE_DEFINED_NAME, SetStyleCommand } from '@univerjs/sheets';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
 import type { CellStyle, Change, RangeAddress } from '../../host/workbook';
 import { blockOf, type CellBlock } from '../xlsx/address';
@@ -110,7 +111,18 @@ class ChangeWriter {
     const reference = `'${sheet.replace(/'/g, "''")}'!${absolute}`;
     const known = this.workbook.getDefinedNames().find(defined => defined.getName().toUpperCase() === name.toUpperCase());
     if (known) known.setFormula(reference);
-    else this.workbook.insertDefinedName(name, reference);
+    else {
+      // The facade refuses a name that some sheet has too; spreadsheets allow it.
+      const parameters = {
+        id: generateRandomId(10),
+        unitId: this.workbook.getId(),
+        name,
+        formulaOrRefString: reference,
+        localSheetId: SCOPE_WORKBOOK_VALUE_DEFINED_NAME,
+        comment: '',
+      };
+      this.commands.syncExecuteCommand(InsertDefinedNameCommand.id, parameters);
+    }
   }
 
   /** Writing a style as a cell would take the cell's formula away. */

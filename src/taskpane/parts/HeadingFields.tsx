@@ -21,12 +21,16 @@ const useStyles = makeStyles({
   field: { overflowWrap: 'anywhere' },
 });
 
-const TROUBLE: Readonly<Record<HeadingFix['trouble'], string>> = {
-  unknown: 'not known, kept and not read',
-  unit: 'its unit is missing or not known',
-  twice: 'stands twice',
-  none: 'mapped by hand',
-};
+/** What is still to be said about a heading; a warning where it keeps the table from being read. */
+function stateOf({ trouble, field, unit }: HeadingFix, schema: TableSchema): { text: string; isWarning: boolean } {
+  if (field === '') return { text: 'kept in the sheet and not read', isWarning: false };
+  const { kind } = schema.fields[field]!;
+  if (unit === '' && kind !== 'vacuum' && unitsOf(schema.fields[field]!).length > 0) {
+    return { text: 'its unit is missing or not known', isWarning: true };
+  }
+  if (trouble === 'unit' && unit === '') return { text: 'its unit is not known', isWarning: true };
+  return { text: trouble === 'twice' ? 'this heading stands twice' : 'mapped by hand', isWarning: trouble === 'twice' };
+}
 
 interface FixProps {
   readonly fix: HeadingFix;
@@ -35,8 +39,10 @@ interface FixProps {
   readonly onChange: (to: string) => void;
 }
 
-function Fix({ fix: { heading, trouble, field, unit }, schema, letters, onChange }: FixProps) {
+function Fix({ fix, schema, letters, onChange }: FixProps) {
   const styles = useStyles();
+  const { heading, trouble, field, unit } = fix;
+  const state = stateOf(fix, schema);
   const units = schema.fields[field] ? unitsOf(schema.fields[field]) : [];
   const choose = (key: string) => {
     if (key === '' && trouble === 'unknown') return onChange('');
@@ -48,8 +54,8 @@ function Fix({ fix: { heading, trouble, field, unit }, schema, letters, onChange
       className={styles.field}
       size="small"
       label={`${letters}: ${heading}`}
-      validationState={trouble === 'unit' || trouble === 'twice' ? 'warning' : 'none'}
-      validationMessage={TROUBLE[trouble]}
+      validationState={state.isWarning ? 'warning' : 'none'}
+      validationMessage={state.text}
     >
       <div className={styles.pair}>
         <Select size="small" aria-label={`${heading} is`} value={field} onChange={(_, { value }) => choose(value)}>
@@ -85,6 +91,15 @@ interface Props {
   readonly onMap: (table: TableName, from: string, to: string) => void;
 }
 
+function countsOf(fixes: readonly HeadingFix[], missing: readonly string[]): string {
+  const counts = [
+    [missing.length, 'missing'],
+    [fixes.filter(({ field }) => field !== '').length, 'to look at'],
+    [fixes.filter(({ field }) => field === '').length, 'not read'],
+  ] as const;
+  return counts.flatMap(([count, what]) => (count > 0 ? [`${count} ${what}`] : [])).join(', ');
+}
+
 /** Headings that are unknown or lack a unit, a table each, to be mapped by hand. */
 export function HeadingFields({ chosen, maps, onMap }: Props) {
   const styles = useStyles();
@@ -103,7 +118,7 @@ export function HeadingFields({ chosen, maps, onMap }: Props) {
       {open.map(({ loaded, table, schema, fixes, missing }) => (
         <AccordionItem key={loaded.id} value={loaded.id}>
           <AccordionHeader size="small" as="h3">
-            Headings of {schema.sheet}: {fixes.length} to look at
+            Headings of {schema.sheet}: {countsOf(fixes, missing)}
           </AccordionHeader>
           <AccordionPanel>
             <div className={styles.fixes}>

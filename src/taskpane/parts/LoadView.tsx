@@ -22,6 +22,8 @@ interface Props {
   readonly standing: StandingCatalogue | undefined;
   /** Reads the workbook's catalogue again. */
   readonly onAgain: () => void;
+  /** Something is loaded. */
+  readonly onBegin: () => void;
 }
 
 function Refusals({ refusals }: { readonly refusals: readonly string[] }) {
@@ -39,7 +41,7 @@ function Refusals({ refusals }: { readonly refusals: readonly string[] }) {
 }
 
 /** From files or ranges to the catalogue of the workbook: load, map, compare, write. */
-export function LoadView({ workbook, standing, onAgain }: Props) {
+export function LoadView({ workbook, standing, onAgain, onBegin }: Props) {
   const styles = useStyles();
   const [maps, map] = useRememberedHeadings();
   const { tables, taken, refusals, reading, chosen, result, addFiles, addRange, take, cancel, clear } = useLoad(
@@ -56,20 +58,18 @@ export function LoadView({ workbook, standing, onAgain }: Props) {
   const isBusy = reading !== undefined || writing.status === 'writing';
   const pick = (files: readonly PickedFile[]) => {
     if (files.length === 0 || isBusy) return;
+    onBegin();
     forget();
     void addFiles(files);
   };
+  const pickRange = (sheet: string | undefined) => {
+    onBegin();
+    forget();
+    void addRange(sheet);
+  };
   return (
     <div className={styles.view}>
-      <SourcePicker
-        workbook={workbook}
-        isBusy={isBusy}
-        onFiles={pick}
-        onRange={sheet => {
-          forget();
-          void addRange(sheet);
-        }}
-      />
+      <SourcePicker workbook={workbook} isBusy={isBusy} onFiles={pick} onRange={pickRange} />
       {reading && <ReadingBar reading={reading} onCancel={cancel} />}
       <Refusals refusals={refusals} />
       <WritingBar workbook={workbook} writing={writing} onCancel={stopWriting} />

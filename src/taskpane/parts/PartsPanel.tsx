@@ -7,7 +7,7 @@ import { StandingCard } from './StandingCard';
 import { useStanding } from './useStanding';
 
 const useStyles = makeStyles({
-  panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
+  panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM, '& h2, & h3': { margin: 0 } },
 });
 
 const VIEWS = { search: 'Search', load: 'Load' } as const;
@@ -19,6 +19,8 @@ export function PartsPanel({ workbook }: PanelProps) {
   const [standing, again] = useStanding(workbook);
   const reread = useCallback(() => void again(), [again]);
   const [chosen, setChosen] = useState<View>();
+  // Who has begun to load stays there when a catalogue comes to stand.
+  const begin = useCallback(() => setChosen('load'), []);
   const found = standing.status === 'ready' ? standing.found : undefined;
   const view: View = chosen ?? (standing.status === 'none' ? 'load' : 'search');
   return (
@@ -42,7 +44,7 @@ export function PartsPanel({ workbook }: PanelProps) {
         <Body1>There is no catalogue to search yet. Load one.</Body1>
       )}
       <div hidden={view !== 'load'}>
-        {standing.status !== 'loading' && <LoadView workbook={workbook} standing={found} onAgain={reread} />}
+        {standing.status !== 'loading' && <LoadView workbook={workbook} standing={found} onAgain={reread} onBegin={begin} />}
       </div>
     </div>
   );

@@ -1,0 +1,216 @@
+import { mkdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Workbook, type CellFormulaValue, type Worksheet } from 'exceljs';
+import type { Browser, Page } from 'playwright-core';
+import { launch } from './launch';
+import { readXlsx } from './readSaved';
+import { serveDist } from './serveDist';
+
+const ARTIFACTS = join(__dirname, '../../artifacts');
+const SAMPLES = join(__dirname, '../../samples');
+const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+const CSV = 'text/csv';
+const NARROW = 320;
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveDist>>;
+let page: Page;
+const complaints: string[] = [];
+let saved: Buffer;
+
+const sample = (name: string) => readFileSync(join(SAMPLES, 'catalogue', name), 'utf8');
+const csv = (name: string, text: string) => ({ name, mimeType: CSV, buffer: Buffer.from(text) });
+const pane = () => page.getByRole('complementary', { name: 'Task pane' });
+const button = (name: string | RegExp) => pane().getByRole('button', { name });
+const says = (text: string | RegExp) => pane().getByText(text).first().waitFor({ timeout: 20_000 });
+const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 30_000 });
+const chooseParts = (...files: ReturnType<typeof csv>[]) => pane().getByLabel('Files of parts data').setInputFiles(files);
+
+/** The hoses as another house writes them: one heading in its own words, another without unit, one bore that is none. */
+function foreignHoses(): string {
+  const [head, ...rows] = sample('hoses.csv').split(/\r?\n/);
+  const heading = head!.replace('Hose,Family', 'Schlauch,Family').replace('Bore (mm)', 'Bore');
+  return [heading, rows[0]!.replace(/,6\.4,/, ',wide,'), ...rows.slice(1)].join('\r\n');
+}
+
+async function jobs(): Promise<Buffer> {
+  const book = new Workbook();
+  book.addWorksheet('Week').addRows([['Line', 'Hose', 'Pressure'], ['Topper lift']]);
+  return Buffer.from(await book.xlsx.writeBuffer());
+}
+
+async function openWorkbook(name: string, buffer: Buffer): Promise<void> {
+  await page.goto(`${server.url}preview.html`);
+  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
+  await idle();
+  await page.setInputFiles('input[type=file]', { name, mimeType: XLSX, buffer });
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+  await idle();
+  await pane().getByRole('tab', { name: 'Parts', exact: true }).click();
+}
+
+/** Drops a file on the pane, as from a folder. */
+async function drop(name: string, text: string): Promise<void> {
+  const transfer = await page.evaluateHandle(
+    ([title, content]) => {
+      const data = new DataTransfer();
+      data.items.add(new File([content!], title!, { type: 'text/csv' }));
+      return data;
+    },
+    [name, text],
+  );
+  await pane()
+    .getByText(/^Drop .xlsx or .csv files here/)
+    .dispatchEvent('drop', { dataTransfer: transfer });
+}
+
+async function save(): Promise<Workbook> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save as .xlsx' }).click(),
+  ]);
+  const chunks: Buffer[] = [];
+  for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+  saved = Buffer.concat(chunks);
+  const { Readable } = await import('node:stream');
+  return readXlsx(Readable.from([saved]));
+}
+
+/** Saves until the look-up has answered: it is calculated behind the page's back. */
+async function saveAnswered(): Promise<{ book: Workbook; answer: unknown }> {
+  for (let turn = 0; ; turn++) {
+    const book = await save();
+    const answer = shown(book.getWorksheet('Week'), 'B1');
+    if (typeof answer === 'number' || turn === 20) return { book, answer };
+    await page.waitForTimeout(200);
+  }
+}
+
+const shown = (sheet: Worksheet | undefined, address: string) => {
+  const value = sheet?.getCell(address).value;
+  return value !== null && typeof value === 'object' && 'formula' in value ? (value as CellFormulaValue).result : value;
+};
+
+/** Pictures of the pane 320 points wide, and that nothing in it has to be scrolled sideways. */
+async function pictures(name: string): Promise<void> {
+  const looks = [
+    ['light', { colorScheme: 'light', forcedColors: 'none' }],
+    ['dark', { colorScheme: 'dark', forcedColors: 'none' }],
+    ['contrast', { colorScheme: 'dark', forcedColors: 'active' }],
+  ] as const;
+  const dock = pane();
+  await dock.evaluate((aside, width) => (aside.style.cssText = `width: ${width}px; min-width: 0; flex: none`), NARROW);
+  for (const [look, media] of looks) {
+    await page.emulateMedia(media);
+    await dock.screenshot({ path: join(ARTIFACTS, `parts-${name}-${look}.png`) });
+  }
+  await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
+  const overflow = await dock.locator('main').evaluate(main => main.scrollWidth - main.clientWidth);
+  await dock.evaluate(aside => aside.removeAttribute('style'));
+  expect(overflow).toBeLessThanOrEqual(0);
+}
+
+beforeAll(async () => {
+  mkdirSync(ARTIFACTS, { recursive: true });
+  server = await serveDist();
+  browser = await launch();
+  page = await browser.newPage({ viewport: { width: 1280, height: 1400 } });
+  page.on('pageerror', error => complaints.push(error.message));
+  page.on('console', message => message.type() === 'error' && complaints.push(message.text()));
+  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
+  await openWorkbook('week.xlsx', await jobs());
+}, 90_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+describe('panel Parts on the try-out page', () => {
+  it('reads a dropped .csv and chosen ones, asks for headings and a unit, and says where problems stand', async () => {
+    await says(/no parts data yet/);
+    await drop('hoses.csv', foreignHoses());
+    await says(/^hoses.csv \(\d+ rows\)/);
+    await chooseParts(csv('fittings.csv', sample('fittings.csv')), csv('crimps.csv', sample('crimps.csv')));
+    await says('Still missing: Hose. Say which heading it is.');
+    await pictures('mapping');
+    await pane().getByLabel('Schlauch is').selectOption('Hose (required)');
+    await says(/heading "Bore" has no unit/);
+    await pane().getByLabel('Unit of Bore').selectOption('mm');
+    await says(/hoses.csv, row 2, column E/);
+    await pictures('problems');
+  }, 60_000);
+
+  it('writes the catalogue: sheets, the cell and its name', async () => {
+    await button(/^Write the catalogue/).click();
+    await says(/Written/);
+    await pane()
+      .getByRole('group', { name: 'Catalogue of this workbook' })
+      .getByText(/^CAT-.*1 row left out/)
+      .waitFor();
+    await button('sheet Hoses, row 2, column E').click();
+    await page.locator('.status .sentence', { hasText: /^E2: wide/ }).waitFor({ state: 'attached', timeout: 10_000 });
+  }, 60_000);
+
+  it('finds a part as it is typed, and inserts its name and a look-up that answers', async () => {
+    await page.getByText('Week', { exact: true }).click();
+    await pane().getByRole('tab', { name: 'Search', exact: true }).click();
+    await pane().getByRole('searchbox').fill('larch dn 12 hose');
+    await button('Larch DN 12').click();
+    await pictures('card');
+    await button('Insert name').click();
+    await button('Write over').click();
+    await says(/Wrote Larch DN 12 into Week!A1/);
+    await button('Insert look-up').click();
+    await says(/B1 holds "Hose"/);
+    await button('Write over').click();
+    await says('Wrote =HOSE.HOSEDATA(Catalogue,A1,"working pressure") into Week!B1.');
+    const { book, answer } = await saveAnswered();
+    expect(shown(book.getWorksheet('Week'), 'A1')).toBe('Larch DN 12');
+    const [, ...rows] = sample('hoses.csv').split(/\r?\n/);
+    const larch = rows.find(row => row.startsWith('Larch DN 12,'))!;
+    expect(larch.split(',')).toContain(String(answer));
+    expect(book.worksheets.map(({ name }) => name)).toEqual(['Week', 'Hoses', 'Fittings', 'Crimps', 'Catalogue']);
+  }, 60_000);
+
+  it('compares an .xlsx with what stands, keeps the old values on dated sheets, and the look-up follows', async () => {
+    await pane().getByRole('tab', { name: 'Load', exact: true }).click();
+    const dearer = new Workbook();
+    const bytes = readFileSync(join(SAMPLES, 'catalogue.xlsx'));
+    await dearer.xlsx.load(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer);
+    const hoses = dearer.getWorksheet('Hoses')!;
+    const column = (hoses.getRow(1).values as string[]).findIndex(heading => heading?.startsWith('Working pressure'));
+    const names = hoses.getColumn(1).values as string[];
+    hoses.getCell(names.indexOf('Larch DN 12'), column).value = 123;
+    await chooseParts({ name: 'parts.xlsx', mimeType: XLSX, buffer: Buffer.from(await dearer.xlsx.writeBuffer()) });
+    await button(/^Hoses: 1 added, 1 changed/).click();
+    await says(/^changed: Larch DN 12: Working pressure \d+ → 123$/);
+    await pictures('compare');
+    await button('Replace the catalogue').click();
+    await says(/Old values: Hoses \d{4}-\d\d-\d\d/);
+    const book = await save();
+    expect(shown(book.getWorksheet('Week'), 'B1')).toBe(123);
+    const old = book.worksheets.find(({ name }) => /^Hoses \d{4}/.test(name))!;
+    expect(old.getCell('E2').value).toBe('wide');
+    expect(book.getWorksheet('Machines')).toBeDefined();
+  }, 60_000);
+
+  it('after a reload the saved workbook gives the same catalogue, and the look-up answers', async () => {
+    const handle = await pane().getByText(/^CAT-/).first().textContent();
+    await openWorkbook('week.xlsx', saved);
+    await pane().getByText(handle!, { exact: true }).first().waitFor({ timeout: 20_000 });
+    const book = await save();
+    expect(shown(book.getWorksheet('Week'), 'B1')).toBe(123);
+  }, 60_000);
+
+  it('refuses what is no parts file in a sentence and stays usable', async () => {
+    await pane().getByRole('tab', { name: 'Load', exact: true }).click();
+    await chooseParts({ name: 'parts.xlsx', mimeType: XLSX, buffer: Buffer.from('PK\u0003\u0004 nothing') });
+    await says('parts.xlsx is no .xlsx file, or it is damaged');
+    await drop('rates.csv', sample('rates.csv'));
+    await says(/^rates.csv/);
+    await says('Rates stays as it is.');
+  }, 30_000);
+
+  it('complained about nothing', () => expect(complaints).toEqual([]));
+});
