@@ -105,6 +105,19 @@ test.each<[string, () => Uint8Array | Promise<Uint8Array>, string]>([
   20_000,
 );
 
+test('what the browser cannot read, such as a folder, is said in words of ours', async () => {
+  await page.evaluate(() => {
+    const folder = new File([], 'week 41');
+    folder.arrayBuffer = () =>
+      Promise.reject(new DOMException('A requested file or directory could not be found.', 'NotFoundError'));
+    const drop = new Event('drop', { bubbles: true, cancelable: true });
+    Object.assign(drop, { dataTransfer: { files: [folder] } });
+    document.querySelector('.sheet')!.dispatchEvent(drop);
+  });
+  await problem().filter({ hasText: 'week 41 could not be read: is it a folder' }).waitFor({ timeout: 5000 });
+  await page.getByRole('button', { name: 'Close', exact: true }).click();
+});
+
 test('text that is dropped opens nothing', async () => {
   const dataTransfer = await page.evaluateHandle(() => {
     const transfer = new DataTransfer();

@@ -3,6 +3,7 @@ import type { OpenedWorkbook } from '../xlsx/readXlsx';
 import { awaitSuggestions } from './awaitSuggestions';
 import { EMPTY_WORKBOOK } from './emptyWorkbook';
 import { ErrorTip } from './ErrorTip';
+import { fileBytes } from './fileBytes';
 import { pageFunctions, type PageFunctions } from './pageFunctions';
 import { PaneDock } from './PaneDock';
 import { sampleBytes, samples, type Sample } from './samples';
@@ -95,7 +96,7 @@ export function App() {
   });
   const openFile = (file: File) => {
     tour.close();
-    if (functions) void open(file.name, async () => new Uint8Array(await file.arrayBuffer()), functions);
+    if (functions) void open(file.name, () => fileBytes(file), functions);
   };
   const save = () => {
     change({ busy: 'Saving …', problem: '' });

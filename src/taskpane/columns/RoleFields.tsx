@@ -1,4 +1,5 @@
-import { Caption1, Field, makeStyles, Select, Subtitle2, tokens } from '@fluentui/react-components';
+import { useState } from 'react';
+import { Button, Caption1, Field, makeStyles, Select, Subtitle2, tokens } from '@fluentui/react-components';
 import { columnLetters } from '../../host/a1';
 import type { FoundTable } from './findTable';
 import type { Columns } from './proposeColumns';
@@ -33,6 +34,10 @@ interface Props {
 /** One dropdown a role: which column of the table it is; the readings have a first and a last column. */
 export function RoleFields({ table, columns, onChange }: Props) {
   const styles = useStyles();
+  // Those that were found at first stay shown when they are taken away by hand.
+  const [proposed] = useState(() => SHOWN.filter(role => columns[role]));
+  const [all, setAll] = useState(proposed.length === 0);
+  const shown = SHOWN.filter(role => all || columns[role] || proposed.includes(role));
   const options = table.headings.map((heading, i) => (
     <option key={i} value={table.block.column + i}>
       {columnLetters(table.block.column + i)}: {heading || 'no heading'}
@@ -68,10 +73,15 @@ export function RoleFields({ table, columns, onChange }: Props) {
     <section className={styles.list} aria-label="Which column is what">
       <Subtitle2 as="h2">Which column is what</Subtitle2>
       <Caption1>Proposed from the headings and the content. Correct what is wrong.</Caption1>
-      {SHOWN.flatMap(role =>
+      {shown.flatMap(role =>
         role === 'readings'
           ? [field(role, 'Readings, first', 'first'), field(role, 'Readings, last', 'last')]
           : [field(role, ROLES[role].label, 'both')],
+      )}
+      {shown.length < SHOWN.length && (
+        <Button size="small" onClick={() => setAll(true)}>
+          Show the other {SHOWN.length - shown.length}
+        </Button>
       )}
     </section>
   );

@@ -13,12 +13,15 @@ import { addressOf } from '../../host/a1';
 import type { Workbook } from '../../host/workbook';
 import { columnsView, type ColumnsView } from './columnsView';
 import { datesAmongLengths, textFormatChanges } from './dateTrouble';
+import { limitsLeftOut } from './nextDialRecipe';
+import { OfferFields } from './OfferFields';
 import { OfferList } from './OfferList';
+import { NO_SETTINGS, offerOptions } from './offerSettings';
 import { offersFor } from './offers';
 import { MANY_ROWS, planColumns } from './planColumns';
 import { proposeColumns, type Columns } from './proposeColumns';
 import { RoleFields } from './RoleFields';
-import { unitOfHeading } from './roles';
+import { tableUnits } from './tableUnits';
 
 const useStyles = makeStyles({ part: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
 
@@ -44,15 +47,17 @@ interface Props {
 export function TableColumns({ workbook, view, onTold }: Props) {
   const styles = useStyles();
   const { used, table, catalogue } = view;
-  const [columns, setColumns] = useState<Columns>(() => proposeColumns(used, table));
+  const [columns, setColumns] = useState<Columns>(() => proposeColumns(used, table, catalogue));
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [spill, setSpill] = useState(false);
+  const [settings, setSettings] = useState(NO_SETTINGS);
   const [busy, setBusy] = useState(false);
-  const unit = columns.overall && unitOfHeading(table.headings[columns.overall.first - table.block.column] ?? '');
-  const offers = offersFor(columns, catalogue, unit);
+  const many = table.block.rows - 1 > MANY_ROWS;
+  const units = tableUnits(table, columns);
+  const options = offerOptions(settings, !table.hostTable && (many || spill));
+  const offers = offersFor(columns, catalogue, units, options);
   const dates = datesAmongLengths(used, table, columns);
   const picked = offers.filter(offer => !offer.reason && chosen.has(offer.id));
-  const many = table.block.rows - 1 > MANY_ROWS;
 
   const run = async (work: (fresh: Ready) => Promise<string>) => {
     setBusy(true);
@@ -105,8 +110,10 @@ export function TableColumns({ workbook, view, onTold }: Props) {
       <OfferList
         offers={offers}
         chosen={chosen}
+        limitsLeftOut={limitsLeftOut({ columns, catalogue, options, units })}
         onChange={(id, on) => setChosen(old => new Set(on ? [...old, id] : [...old].filter(each => each !== id)))}
       />
+      <OfferFields columns={columns} catalogue={catalogue} settings={settings} onChange={setSettings} />
       {!table.hostTable && (
         <Checkbox
           label={many ? `One formula a column (above ${MANY_ROWS} rows)` : 'One formula a column (such rows cannot be sorted)'}

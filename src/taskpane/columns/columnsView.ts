@@ -1,7 +1,7 @@
 import { blockOf } from '../../host/a1';
 import type { RangeContent, Workbook } from '../../host/workbook';
 import { findTable, type FoundTable } from './findTable';
-import type { CatalogueState } from './offers';
+import { catalogueState, type CatalogueState } from './catalogueState';
 import type { Block } from '../../host/a1';
 
 /** What the panel works on. */
@@ -16,14 +16,6 @@ export type ColumnsView =
       readonly hostTables: readonly Block[];
       readonly catalogue: CatalogueState;
     };
-
-async function catalogueState(workbook: Workbook): Promise<CatalogueState> {
-  const name = (await workbook.names()).find(each => each.name.toLowerCase() === 'catalogue');
-  if (!name) return { present: false };
-  const [cell] = await workbook.read([name.at]);
-  const unit = /\((mm|in)\b/.exec(String(cell?.values[0]?.[0] ?? ''))?.[1] as 'mm' | 'in' | undefined;
-  return { present: true, unit };
-}
 
 /** Reads the table around the selection; with `stayOn`, the table around that block instead. */
 export async function columnsView(workbook: Workbook, stayOn?: { sheet: string; block: Block }): Promise<ColumnsView> {

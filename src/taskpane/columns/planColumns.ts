@@ -1,9 +1,8 @@
 import { addressOf, columnLetters, overlap, SHEET_COLUMNS, type Block } from '../../host/a1';
 import type { Change, RangeContent } from '../../host/workbook';
 import { isEmpty, type FoundTable } from './findTable';
-import type { Offer, Reference } from './offers';
+import { partOf, type Offer, type Place } from './offer';
 import type { Columns } from './proposeColumns';
-import { unitOfHeading } from './roles';
 
 /** Above this many rows one spill formula a column is written. */
 export const MANY_ROWS = 2000;
@@ -29,23 +28,25 @@ function freeColumns(used: RangeContent, { block }: FoundTable, count: number, h
   return undefined;
 }
 
-function reference(columns: Columns, first: number, last: number): Reference {
-  return role => {
-    const span = columns[role]!;
-    return addressOf({ row: first, column: span.first, rows: last - first + 1, columns: span.last - span.first + 1 });
+function placeOf(columns: Columns, first: number, last: number): Place {
+  return {
+    index: last > first ? 0 : 1,
+    at: role => {
+      const span = columns[role]!;
+      return addressOf({ row: first, column: span.first, rows: last - first + 1, columns: span.last - span.first + 1 });
+    },
   };
 }
 
 /** The formula of one offered column, for one row or, as a spill, for several. */
 export function formulaOf(offer: Offer, columns: Columns, firstRow: number, lastRow = firstRow): string {
-  const call = offer.call(reference(columns, firstRow, lastRow));
-  return offer.part ? `=INDEX(${call},${lastRow > firstRow ? 0 : 1},${offer.part})` : `=${call}`;
+  const place = placeOf(columns, firstRow, lastRow);
+  const call = offer.call(place);
+  return `=${offer.part ? partOf(call, place, offer.part) : call}`;
 }
 
-function headingOf(offer: Offer, table: FoundTable, columns: Columns): string {
-  const source = offer.id === 'cutLength' ? columns.overall : offer.id === 'deviation' ? columns.target : undefined;
-  const unit = source ? unitOfHeading(table.headings[source.first - table.block.column] ?? '') : undefined;
-  const heading = unit ? `${offer.heading} (${unit})` : offer.heading;
+function headingOf(offer: Offer, table: FoundTable): string {
+  const heading = offer.unit ? `${offer.heading} (${offer.unit})` : offer.heading;
   const known = new Set(table.headings.map(each => each.toLowerCase()));
   let name = heading;
   for (let n = 2; known.has(name.toLowerCase()); n += 1) name = `${heading} ${n}`;
@@ -76,7 +77,7 @@ export function planColumns(
     : Array.from({ length: body.rows }, (_, i) => wanted.map(offer => formulaOf(offer, columns, top + i)));
   const at = { row: block.row, column: first, rows: block.rows, columns: wanted.length };
   const heads = { sheet, address: addressOf({ ...at, rows: 1 }) };
-  const names = wanted.map(offer => headingOf(offer, table, columns));
+  const names = wanted.map(offer => headingOf(offer, table));
   const where = names.map((name, i) => `${name} in column ${columnLetters(first + i)}`).join(', ');
   return {
     at,

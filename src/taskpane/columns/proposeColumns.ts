@@ -62,8 +62,41 @@ function readingsByContent(used: RangeContent, table: FoundTable, taken: Readonl
   return undefined;
 }
 
-/** Proposes which column is what, by the words of the headings and then by what stands below them. */
-export function proposeColumns(used: RangeContent, table: FoundTable): Columns {
+/** What names of parts are known, so that a column can be told by what stands in it. */
+export interface KnownParts {
+  readonly isHose?: ((name: string) => boolean) | undefined;
+  readonly isFitting?: ((name: string) => boolean) | undefined;
+}
+
+/** Columns in which at least half of the texts are names that are known. */
+function columnsNaming(used: RangeContent, table: FoundTable, isKnown: KnownParts['isHose']): number[] {
+  if (!isKnown) return [];
+  const columns = table.headings.map((_, i) => table.block.column + i);
+  return columns.filter(column => {
+    const texts = sample(used, table, column).filter(value => typeof value === 'string');
+    return texts.length > 0 && texts.filter(text => isKnown(text as string)).length * 2 >= texts.length;
+  });
+}
+
+const spanOf = (column: number): ColumnSpan => ({ first: column, last: column });
+
+/** Columns that name parts of the catalogue win over headings that say so of other columns. */
+function proposeParts(used: RangeContent, table: FoundTable, found: Partial<Record<Role, ColumnSpan>>, parts: KnownParts): void {
+  const [hose] = columnsNaming(used, table, parts.isHose);
+  const fittings = columnsNaming(used, table, parts.isFitting);
+  if (hose !== undefined && !columnsNaming(used, table, parts.isHose).includes(found.hose?.first ?? -1))
+    found.hose = spanOf(hose);
+  if (fittings.length === 0) return;
+  const [a, b] = [found.fittingA?.first, found.fittingB?.first].filter(column => fittings.includes(column ?? -1));
+  const rest = fittings.filter(column => column !== a && column !== b);
+  const named = [a, b].filter(column => column !== undefined);
+  const ends = named.length === 2 ? named : [...named, ...rest].slice(0, 2).sort((x, y) => x - y);
+  [found.fittingA, found.fittingB] = ends.map(spanOf);
+  for (const role of ['fittingA', 'fittingB'] as const) if (!found[role]) delete found[role];
+}
+
+/** Proposes which column is what, by the words of the headings and by what stands below them. */
+export function proposeColumns(used: RangeContent, table: FoundTable, parts: KnownParts = {}): Columns {
   const found: Partial<Record<Role, ColumnSpan>> = {};
   table.headings.forEach((heading, i) => {
     const role = roleOfHeading(heading);
@@ -76,6 +109,7 @@ export function proposeColumns(used: RangeContent, table: FoundTable): Columns {
     const values = span ? sample(used, table, span.first) : [];
     if (values.length > 0 && !values.some(isNumeric)) delete found[role];
   }
+  proposeParts(used, table, found, parts);
   const taken = new Set(Object.values(found).map(span => span.first));
   const readings = readingsByHeading(table) ?? readingsByContent(used, table, taken);
   if (readings) found.readings = readings;

@@ -44,10 +44,13 @@ export const ROLES: Readonly<Record<Role, RoleWords>> = {
   target: {
     label: 'Target diameter',
     words:
-      /^(target|target diameter|nominal|nominal diameter|specified|specified diameter|crimp diameter|crimp ?(ø|dia\.?|od)|spec)$/,
+      /^(target|target diameter|nominal|nominal diameter|specified|specified diameter|crimp diameter( a)?|crimp ?(ø|dia\.?|od)|spec)$/,
   },
-  tolerance: { label: 'Tolerance', words: /^(tolerance|tol\.?|±|\+\/-|tolerance ±|± tolerance|plus\/minus|allowed deviation)$/ },
-  dial: { label: 'Dial', words: /^(dial|dial (set|used|setting)|machine dial|setting|machine setting)$/ },
+  tolerance: {
+    label: 'Tolerance',
+    words: /^(tolerance( a)?|tol\.?|±|\+\/-|tolerance ±|± tolerance|plus\/minus|allowed deviation)$/,
+  },
+  dial: { label: 'Dial', words: /^(dial( a)?|dial (set|used|setting)|machine dial|setting|machine setting)$/ },
   step: { label: 'Change per digit', words: /^(step|change per digit|per digit|diameter per digit|digit step)$/ },
   machine: { label: 'Machine', words: /^(machine|crimper|press)$/ },
   margin: { label: 'Margin (a fraction)', words: /^(margin|target margin|margin on price)$/ },

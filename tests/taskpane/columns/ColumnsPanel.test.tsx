@@ -37,7 +37,7 @@ test('a column corrected by hand is used', async () => {
 
 test('crimp columns come with their cautions', async () => {
   await open(TWO_TABLES, 'F2');
-  fireEvent.click(await screen.findByRole('checkbox', { name: 'Check' }));
+  fireEvent.click(await screen.findByRole('checkbox', { name: 'Verdict' }));
   expect(screen.getByText(/A rejected crimp stays rejected/)).toBeTruthy();
 });
 

@@ -4,9 +4,13 @@ import type { CellValue, RangeContent } from '../../../src/host/workbook';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
 import { datesAmongLengths, isDateFormat, textFormatChanges } from '../../../src/taskpane/columns/dateTrouble';
 import { findTable } from '../../../src/taskpane/columns/findTable';
-import { offersFor, type CatalogueState } from '../../../src/taskpane/columns/offers';
+import type { CatalogueState } from '../../../src/taskpane/columns/catalogueState';
+import type { OfferOptions } from '../../../src/taskpane/columns/offer';
+import { offersFor } from '../../../src/taskpane/columns/offers';
 import { planColumns } from '../../../src/taskpane/columns/planColumns';
+import { NO_SETTINGS, offerOptions } from '../../../src/taskpane/columns/offerSettings';
 import { proposeColumns } from '../../../src/taskpane/columns/proposeColumns';
+import { tableUnits } from '../../../src/taskpane/columns/tableUnits';
 import { INCHES, OTHER_WORDS, sheetOf, TWO_TABLES } from './jobSheets';
 
 const NONE: CatalogueState = { present: false };
@@ -16,11 +20,13 @@ function planned(
   used: RangeContent,
   cell: string,
   ids: readonly string[],
-  { catalogue = NONE, spill = false, hostTables = [] as Block[] } = {},
+  { catalogue = NONE, spill = false, hostTables = [] as Block[], options = {} as OfferOptions } = {},
 ) {
   const table = findTable(used, at(cell), hostTables)!;
-  const columns = proposeColumns(used, table);
-  const offers = offersFor(columns, catalogue).filter(offer => ids.includes(offer.id));
+  const columns = proposeColumns(used, table, catalogue);
+  const offers = offersFor(columns, catalogue, tableUnits(table, columns), { spill, ...options }).filter(offer =>
+    ids.includes(offer.id),
+  );
   const plan = planColumns(used, table, columns, offers, { spill, hostTables });
   const formulas = plan.changes.find(change => change.kind === 'formulas')!;
   return { plan, at: formulas.at.address, formulas: formulas.formulas };
@@ -140,7 +146,7 @@ test('what is missing is said in words, and columns that need no catalogue stay 
   expect(reasons.cutLength).toBeUndefined();
   expect(reasons.dieA).toMatch(/named Catalogue/);
   expect(reasons.check).toBe('Needs a column for: Readings, Target diameter, Tolerance.');
-  const inches = offersFor(columns, { present: true, unit: 'in' }, 'mm').find(offer => offer.id === 'pressure');
+  const inches = offersFor(columns, { present: true, unit: 'in' }, { overall: 'mm' }).find(offer => offer.id === 'pressure');
   expect(inches?.reason).toMatch(/lengths are in mm, the catalogue is in in/);
 });
 
@@ -196,3 +202,102 @@ test('the bench record of the samples offers check and next dial over its readin
   expect(columns.readings && columns.readings.last - columns.readings.first + 1).toBe(4);
   expect(offersFor(columns, NONE).find(offer => offer.id === 'check')?.reason).toBeUndefined();
 });
+
+const MACHINES: CatalogueState['machines'] = {
+  sheet: 'Our machines',
+  body: { row: 1, column: 0, rows: 30, columns: 11 },
+  columns: { machine: 0, step: 5, lowest: 7, highest: 8, largestMove: 9 },
+  stepUnit: 'mm',
+  machines: [
+    { name: 'Gate', row: 1, states: new Set(['step', 'lowest', 'highest', 'largestMove'] as const), isFirst: true },
+    { name: 'Van', row: 2, states: new Set(['step', 'lowest', 'highest'] as const), isFirst: true },
+  ],
+};
+const WORKSHOP: CatalogueState = { present: true, unit: 'mm', diameterUnit: 'mm', pressureUnit: 'bar', machines: MACHINES };
+
+/** Readings, hose and coupling, but neither target nor tolerance nor step. */
+const BENCH = [
+  ['Hose', 'Coupling', 'Machine', 'Dial set', 'R1', 'R2', 'R3', 'R4'],
+  ['Alder DN 25', 'Alder cone', 'Gate', 412, 34.11, 34.15, 34.12, 34.14],
+  ['Alder DN 25', 'Alder cone', 'Van', 318, 34.31, 34.35, 34.32, 34.34],
+];
+
+test('target and tolerance come from the catalogue where the table has none', () => {
+  const { formulas } = planned(sheetOf(BENCH), 'A2', ['check', 'toleranceA'], { catalogue: WORKSHOP });
+  const setUp = 'HOSE.CRIMPSETUP(Catalogue,A2,B2,C2)';
+  expect(formulas[0]).toEqual([`=INDEX(${setUp},1,4)`, `=HOSE.CRIMPCHECK(E2:H2,INDEX(${setUp},1,3),INDEX(${setUp},1,4))`]);
+});
+
+test("next dial takes change per digit and limits from the chosen machine's row; what the row does not state is left out", () => {
+  const call = (machine: string) =>
+    planned(sheetOf(BENCH), 'A2', ['nextDial'], { catalogue: WORKSHOP, options: { machine } }).formulas[0]![0]!;
+  expect(call('Gate')).toMatch(
+    /,1,4\),'Our machines'!\$F\$2,'Our machines'!\$H\$2,'Our machines'!\$I\$2,'Our machines'!\$J\$2\)$/,
+  );
+  expect(call('Gate')).toContain('HOSE.CRIMPSETUP(Catalogue,A2,B2,"Gate")');
+  expect(call('Van')).toMatch(/,'Our machines'!\$F\$3,'Our machines'!\$H\$3,'Our machines'!\$I\$3\)$/);
+});
+
+test('by the column of the machine the limits are looked up by its name, where every machine states them', () => {
+  const used = sheetOf(BENCH);
+  const columns = proposeColumns(used, findTable(used, at('A2'))!);
+  const offer = (catalogue: CatalogueState, spill = false) =>
+    offersFor(columns, catalogue, {}, { spill }).find(({ id }) => id === 'nextDial')!;
+  expect(offer(WORKSHOP).reason).toMatch(/^Not every machine states its largest move/);
+  const all = {
+    ...MACHINES!,
+    machines: MACHINES!.machines.map(machine => ({ ...machine, states: MACHINES!.machines[1]!.states })),
+  };
+  const { formulas } = planned(used, 'A2', ['nextDial'], { catalogue: { ...WORKSHOP, machines: all } });
+  const found = "MATCH(C2,'Our machines'!$A$2:$A$31,0)";
+  expect(formulas[0]![0]).toContain(`INDEX('Our machines'!$F$2:$F$31,${found}),INDEX('Our machines'!$H$2:$H$31,${found})`);
+  expect(offer({ ...WORKSHOP, machines: all }, true).reason).toMatch(/takes the limits of one machine/);
+  const below = { ...all, machines: all.machines.map(machine => ({ ...machine, isFirst: machine.name === 'Van' })) };
+  expect(offer({ ...WORKSHOP, machines: below }).reason).toMatch(/another row stands above the one that describes Gate/);
+});
+
+test('readings in another unit than the catalogue are refused', () => {
+  const used = sheetOf([[...BENCH[0]!.slice(0, 4), 'R1 (in)', 'R2 (in)', 'R3 (in)', 'R4 (in)'], ...BENCH.slice(1)]);
+  const table = findTable(used, at('A2'))!;
+  const columns = proposeColumns(used, table);
+  const reason = offersFor(columns, WORKSHOP, tableUnits(table, columns)).find(({ id }) => id === 'check')!.reason;
+  expect(reason).toBe('The readings and targets are in in, the catalogue is in mm: they must be the same.');
+});
+
+test('the price takes the margin that is asked for, or the column of the table', () => {
+  const rows = (more: string[]) => [
+    ['Hose', 'Fitting A', 'Fitting B', 'Overall length (mm)', 'Qty', ...more],
+    ['Alder DN 25', 'x', 'y', 1200, 2, ...more.map(() => 0.3)],
+  ];
+  const price = (more: string[], options: OfferOptions) =>
+    planned(sheetOf(rows(more)), 'A2', ['price'], { catalogue: WORKSHOP, options }).formulas[0]![0];
+  const cost = 'HOSE.UNITCOST(Catalogue,A2,B2,C2,D2,E2)';
+  expect(price([], { margin: '0.4' })).toBe(`=HOSE.SELLPRICE(INDEX(${cost},1,4),0.4)`);
+  expect(price([], { margin: '0.4', minimum: '15' })).toBe(`=HOSE.SELLPRICE(INDEX(${cost},1,4),0.4,,15)`);
+  expect(price(['Margin'], { roundTo: '0.5' })).toBe(`=HOSE.SELLPRICE(INDEX(${cost},1,4),F2,0.5)`);
+  expect(() => price([], {})).toThrow('Choose at least one column');
+});
+
+test('columns that name parts of the catalogue are told by what stands in them', () => {
+  const rows = [
+    ['Order', 'Remark', 'What', 'Left', 'Right', 'OAL'],
+    ['17', 'Elm', 'Alder DN 25', 'Alder cone', 'Alder flange', 1200],
+  ];
+  const isHose = (name: string) => name === 'Alder DN 25';
+  const isFitting = (name: string) => /cone|flange/.test(name);
+  const used = sheetOf(rows);
+  const columns = proposeColumns(used, findTable(used, at('A2'))!, { isHose, isFitting });
+  expect(columns).toMatchObject({ hose: { first: 2 }, fittingA: { first: 3 }, fittingB: { first: 4 }, overall: { first: 5 } });
+});
+
+test.each([
+  ['0.4', '0.4'],
+  ['40 %', '0.4'],
+  ['0,35', '0.35'],
+  ['40', undefined],
+  ['1', undefined],
+  ['-0.1', undefined],
+  ['x', undefined],
+])('a margin typed as %s is %s in the formula', (typed, expected) =>
+  expect(offerOptions({ ...NO_SETTINGS, margin: typed }, false).margin).toBe(expected),
+);

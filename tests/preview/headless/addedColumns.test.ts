@@ -1,0 +1,155 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { blockOf } from '../../../src/host/a1';
+import type { CellValue } from '../../../src/host/workbook';
+import { headlessWorkbook, type HeadlessWorkbook } from '../../../src/preview/headless/headlessWorkbook';
+import { loadScript } from '../../../src/preview/headless/loadScript';
+import { hostFunctions } from '../../../src/preview/host/hostFunctions';
+import { UniverWorkbook } from '../../../src/preview/univerWorkbook';
+import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
+import { columnsView } from '../../../src/taskpane/columns/columnsView';
+import type { OfferOptions } from '../../../src/taskpane/columns/offer';
+import { offersFor } from '../../../src/taskpane/columns/offers';
+import { planColumns } from '../../../src/taskpane/columns/planColumns';
+import { proposeColumns } from '../../../src/taskpane/columns/proposeColumns';
+import { tableUnits } from '../../../src/taskpane/columns/tableUnits';
+import { builtFunctions } from '../builtFunctions';
+
+const functions = builtFunctions();
+let open: HeadlessWorkbook;
+let port: UniverWorkbook;
+
+beforeEach(async () => {
+  const file = readFileSync(join(__dirname, '../../../samples/catalogue.xlsx'));
+  const { data } = await readXlsx(new Uint8Array(file), 'catalogue.xlsx');
+  open = headlessWorkbook(data, hostFunctions(functions.metadata, loadScript(functions.script)));
+  port = new UniverWorkbook(open.univer, open.api);
+  await open.calculate();
+}, 60_000);
+afterEach(() => open.dispose());
+
+const HEADINGS = [
+  'Order',
+  'Hose',
+  'End 1',
+  'End 2',
+  'OAL (mm)',
+  'Qty',
+  'Machine',
+  'Dial set',
+  'R1 (mm)',
+  'R2 (mm)',
+  'R3 (mm)',
+  'R4 (mm)',
+];
+const CONE = 'Larch 24° cone S straight DN 12';
+const line = (order: number, overall: number | string, machine: string, dial: number, ...readings: number[]) => [
+  order,
+  'Larch DN 12',
+  CONE,
+  CONE,
+  overall,
+  2,
+  machine,
+  dial,
+  ...readings,
+];
+
+async function sheetOf(rows: readonly (readonly (string | number)[])[]): Promise<void> {
+  const values = [HEADINGS, ...rows];
+  const address = `A1:L${values.length}`;
+  await port.write([
+    { kind: 'addSheet', sheet: 'My jobs' },
+    { kind: 'values', at: { sheet: 'My jobs', address }, values: values.map(row => HEADINGS.map((_, i) => row[i] ?? '')) },
+  ]);
+}
+
+/** Adds columns as the panel does; gives what then stands under their headings. */
+async function added(ids: readonly string[], options: OfferOptions = {}): Promise<Record<string, CellValue[]>> {
+  const view = await columnsView(port, { sheet: 'My jobs', block: blockOf('B2')! });
+  if (view.status !== 'ready') throw new Error(view.status);
+  const columns = proposeColumns(view.used, view.table, view.catalogue);
+  const offers = offersFor(columns, view.catalogue, tableUnits(view.table, columns), options);
+  const picked = ids.map(id => offers.find(offer => offer.id === id)!);
+  expect(picked.map(({ reason }) => reason).filter(Boolean)).toEqual([]);
+  const { changes, at } = planColumns(view.used, view.table, columns, picked, { spill: options.spill ?? false });
+  await port.write(changes);
+  await open.calculate();
+  const used = (await port.used('My jobs'))!;
+  const column = (index: number) => used.values.slice(1).map(row => row[index]!);
+  return Object.fromEntries(ids.map((id, i) => [id, column(at.column + i)]));
+}
+
+const LOOKED_UP = [
+  'cutLength',
+  'dieA',
+  'dialA',
+  'diameterA',
+  'toleranceA',
+  'insertionA',
+  'pressure',
+  'assembly',
+  'cost',
+  'price',
+];
+
+test('looked-up columns answer for a catalogue of the workbook, one formula a row', async () => {
+  await sheetOf([line(1, 1200, 'Machine at the gate', 414), line(2, 200, 'Machine in the van', 296)]);
+  const columns = await added(LOOKED_UP, { margin: '0.4' });
+  const [fittings] = await port.read([{ sheet: 'Fittings', address: 'A1:R200' }]);
+  const cutOff = fittings!.values[0]!.indexOf('Cut-off (mm)');
+  const cone = fittings!.values.find(row => row[0] === CONE)!;
+  expect(columns.cutLength).toEqual([1200, 200].map(overall => overall - 2 * Number(cone[cutOff])));
+  // The dials are the machines' own: the newest of those recorded in the sheet Machines.
+  expect(columns.dialA).toEqual([414, 296]);
+  expect(columns.dieA).toEqual(['D23', 'D23']);
+  expect(columns.diameterA![0]).toBeCloseTo(27.35, 9);
+  expect(columns.pressure).toEqual([275, 275]);
+  expect(columns.assembly).toEqual(['OK', expect.stringMatching(/^too short/)]);
+  expect(columns.price!.map((price, i) => Number(price) * 0.6 - Number(columns.cost![i]))).toEqual([
+    expect.closeTo(0, 9),
+    expect.closeTo(0, 9),
+  ]);
+});
+
+test('one formula a column spills what one formula a row gives, errors and blank rows in their own rows', async () => {
+  const rows = [
+    line(1, 1200, '', 414),
+    line(2, 'long', '', 414),
+    [],
+    [4, 'Larch DN 12', 'Elm', CONE, 900, 1],
+    line(5, 905.5, 'Machine at the gate', 414),
+  ];
+  await sheetOf(rows);
+  const byRow = await added(LOOKED_UP, { margin: '0.4' });
+  const spilt = await added(LOOKED_UP, { margin: '0.4', spill: true });
+  expect(spilt).toEqual(byRow);
+  expect(byRow.dialA!.slice(2)).toEqual(['', { error: '#N/A', sentence: expect.stringMatching(/do not assemble/) }, 414]);
+  expect(byRow.cutLength![1]).toMatchObject({ error: '#VALUE!' });
+  expect(byRow.cutLength![2]).toBe('');
+});
+
+test('above 2,000 rows one formula a column fills all of them', async () => {
+  await sheetOf(Array.from({ length: 2100 }, (_, i) => line(i, 600 + i, '', 414)));
+  const { cutLength, dialA } = await added(['cutLength', 'dialA']);
+  expect(cutLength).toHaveLength(2100);
+  expect(Number(cutLength![2099]) - Number(cutLength![0])).toBe(2099);
+  expect(new Set(dialA).size).toBe(1);
+}, 60_000);
+
+test('verdict and next dial take target, tolerance, change per digit and limits from the workbook', async () => {
+  // The gate machine moves 12 digits at most and a digit changes the diameter by what its row says.
+  await sheetOf([
+    line(1, 1200, 'Machine at the gate', 414, 27.35, 27.36, 27.34, 27.35),
+    line(2, 1200, 'Machine at the gate', 414, 27.5, 27.51, 27.5, 27.49),
+    line(3, 1200, 'Machine at the gate', 414, 29, 29, 29, 29),
+    line(4, 1200, 'Machine at the gate', 414),
+  ]);
+  const { check, nextDial } = await added(['check', 'nextDial'], { machine: 'Machine at the gate' });
+  const [machines] = await port.read([{ sheet: 'Machines', address: 'A1:L2' }]);
+  const step = Number(machines!.values[1]![machines!.values[0]!.indexOf('Step (mm)')]);
+  expect(check).toEqual(['IN SPEC', 'LOOSE', 'LOOSE', '']);
+  expect(nextDial!.slice(0, 2)).toEqual([414, 414 + Math.round(0.15 / step)]);
+  expect(nextDial![2]).toMatchObject({ error: '#VALUE!', sentence: expect.stringMatching(/digits/) });
+  expect(nextDial![3]).toBe('');
+});
