@@ -10,13 +10,13 @@ import { QuoteFields } from './QuoteFields';
 import { FRESH_QUOTE, readQuoteSettings } from './quoteSettings';
 import { useRun } from './useRun';
 import { WrittenBar } from './WrittenBar';
-import { quoteSources, writeQuote, type QuoteSources, type WrittenQuote } from './writeQuote';
+import { priceFormat, quoteSources, writeQuote, type QuoteSources, type WrittenQuote } from './writeQuote';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
 const NO_SOURCES: QuoteSources = { margins: undefined, format: undefined };
 
-/** What the workbook gives: looked for when the view opens, when sheets come or go, and when asked to. */
+/** What the workbook gives: margins are looked for when sheets come or go, and when asked to; formats also in each sheet selected. */
 function useSources(workbook: Workbook): readonly [sources: QuoteSources, look: () => Promise<QuoteSources>] {
   const [sources, setSources] = useState(NO_SOURCES);
   const look = useCallback(async () => {
@@ -25,13 +25,16 @@ function useSources(workbook: Workbook): readonly [sources: QuoteSources, look: 
     return found;
   }, [workbook]);
   useEffect(() => {
-    let known = '';
+    let [known, selected] = ['', ''];
     const follow = async () => {
-      const selection = await workbook.selection().catch(() => undefined);
-      const names = [selection?.sheet, ...(await workbook.sheets().catch(() => []))].join('\n');
-      if (names === known) return;
-      known = names;
-      await look();
+      const names = (await workbook.sheets().catch(() => [])).join('\n');
+      const sheet = (await workbook.selection().catch(() => undefined))?.sheet ?? '';
+      if (names === known && sheet === selected) return;
+      const isSame = names === known;
+      [known, selected] = [names, sheet];
+      if (!isSame) return void (await look());
+      const format = await priceFormat(workbook).catch(() => undefined);
+      setSources(before => ({ ...before, format }));
     };
     void follow();
     return workbook.onSelection(() => void follow());

@@ -12,7 +12,7 @@ import { purchaseNeeds } from './purchaseNeeds';
 import { planReels } from './purchasePlan';
 import { purchaseSheet } from './purchaseSheet';
 import { workbookCatalogue } from './workbookCatalogue';
-import { quoteSources, rateCell } from './writeQuote';
+import { priceFormat, rateCell } from './writeQuote';
 
 /** How the reels are counted: by length and scrap, or by a cut plan with these settings. */
 export interface PurchasePlanning {
@@ -71,7 +71,7 @@ export async function writePurchase(
       guards,
       catalogue: found.reference,
       scrap: rateCell(found, 'scrap fraction'),
-      format: (await quoteSources(workbook)).format ?? '0.00',
+      format: (await priceFormat(workbook)) ?? '0.00',
     }),
   );
   return { sheet, jobSheet: read.sheet, problems: [...read.problems, ...needs.problems].sort((a, b) => a.row - b.row) };

@@ -30,16 +30,20 @@ export interface WrittenQuote {
   readonly cautions: readonly RowProblem[];
 }
 
-/** Looks for the table of margins and for how the workbook writes prices. */
-export async function quoteSources(workbook: Workbook): Promise<QuoteSources> {
-  const margins = await marginsOfWorkbook(workbook);
+/** How the workbook writes prices: the selected sheet first, then the catalogue's usual sheets. */
+export async function priceFormat(workbook: Workbook): Promise<string | undefined> {
   const selection = await workbook.selection();
   const sheets = [selection.sheet, ...(await workbook.sheets()).filter(name => /^(?:hoses|fittings|guards)$/i.test(name))];
   for (const sheet of sheets) {
     const format = currencyFormatOf(await workbook.used(sheet));
-    if (format) return { margins, format };
+    if (format) return format;
   }
-  return { margins, format: undefined };
+  return undefined;
+}
+
+/** Looks for the table of margins and for how the workbook writes prices. */
+export async function quoteSources(workbook: Workbook): Promise<QuoteSources> {
+  return { margins: await marginsOfWorkbook(workbook), format: await priceFormat(workbook) };
 }
 
 /** The cell of a rate, as a formula names it. */

@@ -7,7 +7,7 @@ import { copyName, RAISED, raisedTable, type RaisedName, type RaisedTable } from
 import { quotesOfWorkbook, type ReadQuote } from './readQuote';
 import { RiseCells, whatIfSheet, type Rises } from './whatIfSheet';
 import { workbookCatalogue, type WorkbookCatalogue } from './workbookCatalogue';
-import { quoteSources } from './writeQuote';
+import { priceFormat } from './writeQuote';
 
 /** What a what-if can be about: families of hose, and quotes. */
 export interface WhatIfSources {
@@ -56,7 +56,7 @@ export async function writeWhatIf(
     copies[name] = table;
     names.push(copy);
   }
-  const format = (await quoteSources(workbook)).format ?? '0.00';
+  const format = (await priceFormat(workbook)) ?? '0.00';
   const guards = guardPrices(found);
   await workbook.write(whatIfSheet({ sheet, found, rises, copies, quotes, guards, format, today }));
   return names;
