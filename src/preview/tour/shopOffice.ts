@@ -18,9 +18,9 @@ export const shopOffice: Tour = {
     {
       title: 'What cannot be assembled says so',
       text:
-        'Coupling B of this row has just been changed to one of another family. The row says what is wrong before anybody cuts hose for it; ' +
-        'where there is no crimp data, it says do not assemble.',
-      select: { sheet: 'Week', address: 'M11' },
+        'Coupling B of this row has just been changed to one of another family. The panel Sheet repeats what the row says is wrong, before anybody ' +
+        'cuts hose for it; where there is no crimp data, it says do not assemble.',
+      select: { sheet: 'Week', address: 'J11' },
       panel: 'sheet',
       changes: [{ kind: 'values', at: { sheet: 'Week', address: 'F11' }, values: [['Alder 24° cone L straight DN 10']] }],
     },
@@ -44,7 +44,7 @@ export const shopOffice: Tour = {
     {
       title: 'Cards for the bench, tags for the hoses',
       text:
-        'Further down in the same panel: one card a line with the steps in working order, die, dial, crimp diameter with its limits and room for ' +
+        'On the panel’s other tabs: one card a line with the steps in working order, die, dial, crimp diameter with its limits and room for ' +
         'four readings, and tags with a code of the number. They print from here or as a sheet.',
       select: { sheet: 'Week', address: 'A6:H13' },
       panel: 'cuts',

@@ -32,9 +32,19 @@ function headingOf(above: RangeContent, column: number, row: number): string | u
   return undefined;
 }
 
+/** Whether each cell of a row may be filled from elsewhere by ours: right of a formula of ours up to the next formula, or a verdict. */
+function mayBeSpilled(values: readonly CellValue[], formulas: readonly string[]): readonly boolean[] {
+  let behindOurs = false;
+  return values.map((value, index) => {
+    const formula = formulas[index]!;
+    if (formula || value === '') behindOurs = functionCall(formula) !== undefined;
+    return !formula && value !== '' && (behindOurs || VERDICTS.includes(value as Verdict));
+  });
+}
+
 /**
- * The results of ours in the selected row: every cell whose formula is ours, and every verdict that spills into it.
- * Two batches of reading, whatever the sheet's size.
+ * The results of ours in the selected row: every cell whose formula is ours, what such a formula spills to its right, and every
+ * verdict that is spilled into the row from above.
  */
 export async function rowView(workbook: Workbook, cell: RangeContent): Promise<readonly RowResult[]> {
   const line = addressOf({ row: cell.row, column: 0, rows: 1, columns: SHEET_COLUMNS });
@@ -49,11 +59,12 @@ export async function rowView(workbook: Workbook, cell: RangeContent): Promise<r
     { sheet: cell.sheet, address: top },
   ]);
   if (!row || !above || row.row !== cell.row) return [];
+  const spilled = mayBeSpilled(row.values[0]!, row.formulas[0]!);
   const results = await Promise.all(
     row.values[0]!.map(async (value, index): Promise<RowResult | undefined> => {
       const call = functionCall(row.formulas[0]![index]!);
       const verdict = VERDICTS.find(word => word === value);
-      if (value === '' || (!call && !verdict)) return undefined;
+      if (value === '' || (!call && !spilled[index])) return undefined;
       const column = row.column + index;
       const own =
         call ||

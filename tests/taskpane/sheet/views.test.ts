@@ -77,10 +77,19 @@ test('a cell that a formula spills into shows the error of its own row', async (
   expect(cell.call!.arguments[0]!.now).toBe('27.5, oops (row 2 of 2)');
 });
 
-test('the selected row shows its results under their headings, and the verdict that spills into it', async () => {
+test('the selected row shows its results under their headings, and what they spill', async () => {
   expect((await viewOf(bench, 'A2')).row).toEqual([
     { title: 'Mean', text: '27.7', isError: false },
+    { title: 'Deviation', text: '0.2', isError: false },
+    { title: 'Spread', text: '0', isError: false },
     { title: 'Verdict', text: 'LOOSE', verdict: 'LOOSE', isError: false },
+  ]);
+});
+
+test('what somebody typed beside a result is none', async () => {
+  const row = [1200, 48.5, 52, { formula: '=HOSE.CUTLENGTH(A2,B2,C2)', value: 1099.5 }, 'urgent', '', 7];
+  expect((await viewOf([['Overall', 'Cut-off A', 'Cut-off B', 'Cut', 'Note', '', 'Box'], row], 'A2')).row).toEqual([
+    { title: 'Cut', text: '1099.5', isError: false },
   ]);
 });
 
