@@ -19,7 +19,7 @@ export interface LineContext {
 export const NO_PRICE = 'no price';
 
 /** Printed where the column Assembly says that something is wrong: the words there are for the shop. */
-const CHECK = '"To be checked before it is ordered."';
+const CHECK = '"To be checked before order."';
 
 /** Costs of an assembly, as cells or as formulas without `=`. */
 export interface CostParts {

@@ -43,7 +43,7 @@ const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
   fittingA: 178,
   fittingB: 178,
   guard: 100,
-  note: 150,
+  note: 215,
   check: 170,
   missing: 170,
 };
