@@ -1,7 +1,8 @@
+import { invert } from './invert';
 import type { Work } from './work';
 
 // Named here, since a script host may make every look at a global slow.
-const { abs, max, min } = Math;
+const { max, min } = Math;
 
 const TOLERANCE = 1e-9;
 const PIVOT_TOLERANCE = 1e-8;
@@ -129,50 +130,22 @@ export class Simplex {
     return total;
   }
 
+  /** Works the inverse of the basis out anew, against rounding errors that add up. */
   private refactor(): boolean {
     const m = this.rows;
-    const a = new Float64Array(m * m);
-    const inverse = this.inverse.fill(0);
-    const filled = new Int32Array(m);
-    const filledRight = new Int32Array(m);
-    let flops = 0;
+    const matrix = new Float64Array(m * m);
     for (let j = 0; j < m; j++) {
       const column = this.basis[j]!;
-      for (let k = this.at[column]!; k < this.at[column + 1]!; k++) a[this.row[k]! * m + j] = this.entry[k]!;
-      inverse[j * m + j] = 1;
+      for (let k = this.at[column]!; k < this.at[column + 1]!; k++) matrix[this.row[k]! * m + j] = this.entry[k]!;
     }
-    // Gauss–Jordan with row exchange on a; the exchanges land in the inverse by themselves.
-    for (let j = 0; j < m; j++) {
-      let pivotRow = j;
-      for (let i = j + 1; i < m; i++) if (abs(a[i * m + j]!) > abs(a[pivotRow * m + j]!)) pivotRow = i;
-      const pivot = a[pivotRow * m + j]!;
-      if (abs(pivot) < 1e-11) return false;
-      for (let k = 0; k < m; k++) {
-        const [x, y] = [a[pivotRow * m + k]!, inverse[pivotRow * m + k]!];
-        a[pivotRow * m + k] = a[j * m + k]!;
-        inverse[pivotRow * m + k] = inverse[j * m + k]!;
-        a[j * m + k] = x / pivot;
-        inverse[j * m + k] = y / pivot;
-      }
-      // Most entries are zero: only the columns that the pivot row fills are touched.
-      let count = 0;
-      for (let k = j; k < m; k++) if (a[j * m + k] !== 0) filled[count++] = k;
-      let right = m;
-      for (let k = 0; k < m; k++) if (inverse[j * m + k] !== 0) filledRight[--right] = k;
-      for (let i = 0; i < m; i++) {
-        const factor = a[i * m + j]!;
-        if (i === j || factor === 0) continue;
-        for (let f = 0; f < count; f++) a[i * m + filled[f]!]! -= factor * a[j * m + filled[f]!]!;
-        for (let f = right; f < m; f++) inverse[i * m + filledRight[f]!]! -= factor * inverse[j * m + filledRight[f]!]!;
-      }
-      flops += count + m - right;
-    }
+    const flops = invert(matrix, this.inverse, m);
+    if (flops === undefined) return false;
     for (let i = 0; i < m; i++) {
       let value = 0;
-      for (let k = 0; k < m; k++) value += inverse[i * m + k]! * this.rhs[k]!;
+      for (let k = 0; k < m; k++) value += this.inverse[i * m + k]! * this.rhs[k]!;
       this.values[i] = value;
     }
-    this.work.spend((m * flops) / FLOPS_PER_STEP);
+    this.work.spend(flops / FLOPS_PER_STEP);
     return true;
   }
 
