@@ -1,0 +1,156 @@
+import { mkdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Workbook } from 'exceljs';
+import type { Browser, Page } from 'playwright-core';
+import { plainValue } from '../../src/preview/xlsx/fileValue';
+import { launch } from './launch';
+import { readXlsx } from './readSaved';
+import { serveDist } from './serveDist';
+
+const ARTIFACTS = join(__dirname, '../../artifacts');
+const CATALOGUE = join(__dirname, '../../samples/catalogue.xlsx');
+const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+const SHEET = 'Own jobs';
+const CONE = 'Larch 24° cone S straight DN 12';
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serveDist>>;
+let page: Page;
+const complaints: string[] = [];
+
+const pane = () => page.getByRole('complementary', { name: 'Task pane' });
+const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 60_000 });
+const section = (name: string) => pane().getByRole('region', { name });
+const add = () => pane().getByRole('button', { name: /^Add \d+ columns?$/ });
+
+/** The workshop's catalogue with a job sheet of someone's own: other words, a title block above, a wrong word for the machine. */
+async function jobFile(): Promise<Buffer> {
+  const book = new Workbook();
+  await book.xlsx.load(readFileSync(CATALOGUE) as never);
+  const sheet = book.addWorksheet(SHEET);
+  sheet.addRows([
+    ['Field workshop, week 40'],
+    [],
+    ['No', 'Material', 'Left', 'Right', 'OAL (mm)', 'Qty', 'Done at', 'Dial set', 'R1 (mm)', 'R2 (mm)', 'R3 (mm)', 'R4 (mm)'],
+    [1, 'Larch DN 12', CONE, CONE, 1200, 2, 'Machine at the gate', 414, 27.35, 27.36, 27.34, 27.35],
+    [2, 'Larch DN 12', CONE, CONE, 980, 2, 'Machine at the gate', 414, 27.5, 27.51, 27.5, 27.49],
+  ]);
+  // The first sheet opens: the jobs must be it.
+  book.worksheets.forEach(
+    (each, index) => ((each as unknown as { orderNo: number }).orderNo = each.name === SHEET ? 0 : index + 1),
+  );
+  return Buffer.from(await book.xlsx.writeBuffer());
+}
+
+/** The rows of the jobs as a saved file holds them: computed values, formulas. */
+async function saved() {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save as .xlsx' }).click(),
+  ]);
+  const sheet = (await readXlsx(await download.createReadStream())).getWorksheet(SHEET)!;
+  return [3, 4, 5].map(row =>
+    Array.from({ length: 12 }, (_, i) => plainValue(sheet.getRow(row).getCell(13 + i).value as never) ?? ''),
+  );
+}
+
+beforeAll(async () => {
+  mkdirSync(ARTIFACTS, { recursive: true });
+  server = await serveDist();
+  browser = await launch();
+  page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+  page.on('pageerror', error => complaints.push(error.message));
+  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
+  await page.goto(`${server.url}preview.html`);
+  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 60_000 });
+  await idle();
+  await page.setInputFiles('input[type=file]', { name: 'own-jobs.xlsx', mimeType: XLSX, buffer: await jobFile() });
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+  await idle();
+  await pane().getByRole('tab', { name: 'Columns', exact: true }).click();
+}, 120_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+describe('panel Columns on the try-out page, beside a catalogue', () => {
+  it('finds the table under its title block and tells hose and couplings by what stands in their columns', async () => {
+    await pane().getByText(`Table A3:L5 of sheet ${SHEET}, 2 rows.`).waitFor({ timeout: 30_000 });
+    const shown = (role: string) => section('Which column is what').getByLabel(role, { exact: true });
+    expect(await shown('Hose').inputValue()).toBe('1');
+    expect(await shown('Fitting A').inputValue()).toBe('2');
+    expect(await shown('Fitting B').inputValue()).toBe('3');
+    expect(await shown('Readings, last').inputValue()).toBe('11');
+  }, 40_000);
+
+  it('a role is corrected and columns are chosen by keyboard alone', async () => {
+    await section('Which column is what')
+      .getByRole('button', { name: /^Show the other/ })
+      .press('Enter');
+    const machine = section('Which column is what').getByLabel('Machine', { exact: true });
+    await machine.focus();
+    await page.keyboard.type('G: Done');
+    expect(await machine.inputValue()).toBe('6');
+    for (const name of ['Cut length', 'Dial A', 'Verdict', 'Next dial', 'Price each']) {
+      const box = section('Columns to add').getByRole('checkbox', { name, exact: true });
+      if (name === 'Price each') {
+        expect(await box.isDisabled()).toBe(true);
+        await pane().getByLabel('Margin', { exact: true }).fill('40 %');
+      }
+      await box.focus();
+      await page.keyboard.press('Space');
+      expect(await box.isChecked()).toBe(true);
+    }
+    await section('Columns to add').getByText('A rejected crimp stays rejected', { exact: false }).waitFor();
+  }, 30_000);
+
+  it('keeps everything within 320 points, in light, dark and high contrast', async () => {
+    const main = pane().locator('main');
+    await main.evaluate(element => void (element.style.width = '320px'));
+    await page.waitForTimeout(300);
+    expect(await main.evaluate(element => element.scrollWidth - element.clientWidth)).toBeLessThanOrEqual(0);
+    for (const [name, media] of [
+      ['light', { colorScheme: 'light', forcedColors: 'none' }],
+      ['dark', { colorScheme: 'dark', forcedColors: 'none' }],
+      ['contrast', { colorScheme: 'light', forcedColors: 'active' }],
+    ] as const) {
+      await page.emulateMedia(media);
+      for (const part of ['Which column is what', 'Columns to add', 'Machine and price']) {
+        await section(part).scrollIntoViewIfNeeded();
+        await page.screenshot({ path: join(ARTIFACTS, `columns-${part.split(' ')[0]!.toLowerCase()}-${name}.png`) });
+      }
+    }
+    await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
+    await main.evaluate(element => void (element.style.width = ''));
+  }, 30_000);
+
+  it('writes them right of the table, where their values appear', async () => {
+    await add().press('Enter');
+    await pane()
+      .getByText(/Wrote Cut length \(mm\) in column M, .* rows 4 to 5 of sheet Own jobs/)
+      .waitFor({ timeout: 20_000 });
+    await pane().getByText(`Table A3:Q5 of sheet ${SHEET}, 2 rows.`).waitFor({ timeout: 20_000 });
+    const [headings, first, second] = await saved();
+    expect(headings!.slice(0, 6)).toEqual(['Cut length (mm)', 'Dial A', 'Verdict', 'Next dial', 'Price each', '']);
+    // 414 is the newest dial that the gate's machine recorded; (27.5 − 27.35) ÷ 0.016 a digit is 9.
+    expect(first!.slice(1, 4)).toEqual([414, 'IN SPEC', 414]);
+    expect(second!.slice(1, 4)).toEqual([414, 'LOOSE', 423]);
+    expect(Number(first![0]) - Number(second![0])).toBe(220);
+    expect(Number(first![4])).toBeGreaterThan(Number(second![4]));
+    await page.screenshot({ path: join(ARTIFACTS, 'columns-written.png') });
+  }, 40_000);
+
+  it('one undo takes all of them away again', async () => {
+    await page
+      .locator('.spreadsheet canvas')
+      .first()
+      .click({ position: { x: 120, y: 200 }, force: true });
+    await page.keyboard.press('Control+z');
+    await pane().getByText(`Table A3:L5 of sheet ${SHEET}, 2 rows.`).waitFor({ timeout: 20_000 });
+    expect((await saved()).flat().every(cell => cell === '')).toBe(true);
+  }, 40_000);
+
+  it('complained about nothing', () => expect(complaints).toEqual([]));
+});
