@@ -3,6 +3,7 @@ import { plainHeading } from '../columns/roles';
 
 /** What a row may say besides what an analysis needs; `{end}` stands for an end that the heading may name. */
 const EXTRA_WORDS = {
+  lineNumber: 'line|line no\\.?|job line|pos\\.?|position',
   order: 'order|order no\\.?|work order',
   assembly: 'assembly|assembly no\\.?|assembly number|serial|serial no\\.?|tag|tag no\\.?',
   piece: 'piece|piece no\\.?',
@@ -18,13 +19,24 @@ const EXTRA_WORDS = {
 } as const;
 export type ExtraField = keyof typeof EXTRA_WORDS;
 
+/** Columns that were looked for, by table: a table has thousands of rows and one row of headings. */
+const known = new WeakMap<FoundTable, Map<string, number | undefined>>();
+
 /** True where the field is one of these, not a role of measurements. */
 export function isExtra(field: string): field is ExtraField {
   return field in EXTRA_WORDS;
 }
 
 /** The column of a field, zero-based on the sheet: the end's own, else the one for the whole row; undefined where there is none. */
-export function extraColumn({ headings, block }: FoundTable, field: ExtraField, end: string): number | undefined {
+export function extraColumn(table: FoundTable, field: ExtraField, end: string): number | undefined {
+  let columns = known.get(table);
+  if (!columns) known.set(table, (columns = new Map()));
+  const name = `${field} ${end}`;
+  if (!columns.has(name)) columns.set(name, findColumn(table, field, end));
+  return columns.get(name);
+}
+
+function findColumn({ headings, block }: FoundTable, field: ExtraField, end: string): number | undefined {
   const words = `(?:${EXTRA_WORDS[field]})`;
   const patterns = [...(end ? [new RegExp(`^(?:${words} ${end}|${end} ${words})$`, 'i')] : []), new RegExp(`^${words}$`, 'i')];
   for (const pattern of patterns) {

@@ -99,7 +99,8 @@ function namesOf(reader: SlotReader, end: string, row: number) {
   const [hose, fitting] = [reader.text('hose'), reader.text('fitting')];
   const combination = reader.text('combination') || [hose, fitting].filter(Boolean).join(' with ');
   const [assembly, piece] = [reader.extraText('assembly'), reader.extraText('piece')];
-  const line = reader.text('line') === assembly || reader.text('line') === piece ? '' : reader.text('line');
+  const first = reader.text('line');
+  const line = reader.extraText('lineNumber') || (first === assembly || first === piece ? '' : first);
   const named = [line && `Line ${line}`, assembly && `assembly ${assembly}`, piece && `piece ${piece}`]
     .filter(Boolean)
     .join(', ');
@@ -123,7 +124,7 @@ function cellsOf(reader: SlotReader, { used }: SlotSources, { readings, cells }:
   };
 }
 
-function readSlot(sources: SlotSources, crimp: CrimpCells): EntrySlot {
+function readSlot(sources: SlotSources, above: SettingsAbove, crimp: CrimpCells): EntrySlot {
   const { used, table, unit, defaults, catalogue } = sources;
   const end = crimp.end || new SlotReader(used, table, crimp, '', unit).text('end');
   const reader = new SlotReader(used, table, crimp, end, unit);
@@ -131,7 +132,6 @@ function readSlot(sources: SlotSources, crimp: CrimpCells): EntrySlot {
   const machine = reader.text('machine') || defaults.machine.trim();
   const ownDie = reader.text('die');
   const data = catalogue ? crimpData(catalogue, names.hose, names.fitting, machine, unit, ownDie) : {};
-  const above = settingsAbove(used, table, unit);
   const { target, tolerance, maxSpread } = crimpNumbers(reader, above, data, defaults);
   const numbers = machineNumbers(reader, above, data, defaults);
   return {
@@ -165,9 +165,10 @@ function isCrimp(slot: EntrySlot): boolean {
 
 /** The crimps of a table in the order of its rows, both ends of a row one after the other. */
 export function readSlots(sources: SlotSources): readonly EntrySlot[] {
-  const { used, table, proposed, picked } = sources;
+  const { used, table, proposed, picked, unit } = sources;
+  const above = settingsAbove(used, table, unit);
   return crimpCells(used, table, proposed, READINGS_A_CRIMP, picked)
     .filter(({ readings }) => readings.length >= 2)
-    .map(crimp => readSlot(sources, crimp))
+    .map(crimp => readSlot(sources, above, crimp))
     .filter(isCrimp);
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import type { Change, Workbook } from '../../host/workbook';
+import { blockOf, addressOf } from '../../host/a1';
+import type { CellValue, Change, Workbook } from '../../host/workbook';
 
 /** What is to be written, how it is taken back, and what to say of it. */
 export interface Writing {
@@ -17,6 +18,26 @@ export type WritingOutcome =
   | { readonly kind: 'refused'; readonly sentence: string };
 
 const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
+
+const wordsOf = (cell: CellValue) => (typeof cell === 'object' ? cell.error : String(cell));
+
+/** The first cell that no longer holds what was written to it; undefined where all do. */
+async function changedSince(workbook: Workbook, changes: readonly Change[]): Promise<string | undefined> {
+  for (const change of changes) {
+    if (change.kind !== 'values') continue;
+    const block = blockOf(change.at.address)!;
+    const cells = change.values.flatMap((row, r) =>
+      row.map((value, c) => ({
+        value,
+        address: addressOf({ row: block.row + r, column: block.column + c, rows: 1, columns: 1 }),
+      })),
+    );
+    const now = await workbook.read(cells.map(({ address }) => ({ sheet: change.at.sheet, address })));
+    const other = cells.find(({ value }, index) => wordsOf(now[index]!.values[0]![0]!) !== String(value));
+    if (other) return `${change.at.sheet}!${other.address}`;
+  }
+  return undefined;
+}
 
 /** Writes to the workbook and takes it back, one thing at a time. */
 export function useWriting(workbook: Workbook, onWritten: () => void = () => {}) {
@@ -38,6 +59,8 @@ export function useWriting(workbook: Workbook, onWritten: () => void = () => {})
     const { writing } = outcome;
     setOutcome({ kind: 'busy' });
     try {
+      const changed = await changedSince(workbook, writing.changes);
+      if (changed) throw new Error(`${changed} changed since it was written.`);
       await workbook.write(writing.undo);
       setOutcome({ kind: 'undone', told: 'Taken back.' });
       onWritten();
