@@ -20,6 +20,8 @@ interface Props {
   readonly proposal: DialProposal;
   /** What the first button says. */
   readonly label: string;
+  /** What speaks against recording it now. */
+  readonly caution?: string | undefined;
 }
 
 const dialText = ({ dial, from, date }: StandingDial) =>
@@ -60,7 +62,7 @@ function Plan({ plan, proposal }: { readonly plan: DialPlan; readonly proposal: 
 }
 
 /** Records a dial in Machines: shows what counts now and what would, and writes only when that is confirmed. */
-export function AcceptDial({ workbook, proposal, label }: Props) {
+export function AcceptDial({ workbook, proposal, label, caution }: Props) {
   const styles = useStyles();
   const [plan, setPlan] = useState<DialPlan>();
   const { outcome, write, undo } = useWriting(workbook);
@@ -76,6 +78,7 @@ export function AcceptDial({ workbook, proposal, label }: Props) {
   return (
     <div className={styles.box}>
       {plan ? <Plan plan={plan} proposal={proposal} /> : <Button onClick={() => void look()}>{label}</Button>}
+      {plan?.kind === 'ready' && caution && <Caption1>{caution}</Caption1>}
       {plan && (
         <div className={styles.row}>
           {plan.kind === 'ready' && (

@@ -85,7 +85,7 @@ export function DialsView({ workbook }: PanelProps) {
     <div className={styles.view}>
       <Body1>
         A machine’s own dial for a pair, with the day from which it counts, is added to the table Machines. The dials before stay
-        as its history; CRIMPSETUP takes the newest.
+        as its history; CRIMPSETUP takes the newest. Machine and pair of a selected row of readings are filled in.
       </Body1>
       <MachineField value={fields.machine} machines={machines.names} onChange={machine => set({ machine })} />
       {text('hose', 'Hose', machines.hoses)}

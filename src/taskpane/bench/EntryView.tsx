@@ -16,6 +16,7 @@ const useStyles = makeStyles({
   row: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
 });
 
+const NOT_PROVED = 'Not proved yet: better recorded once a trial piece made with it is in spec.';
 const NONE =
   'No rows for readings here. Select a cell of a table with columns Reading 1 … Reading 4 (or A 1 … A 4 and B 1 … B 4) and a target, then read the rows.';
 
@@ -69,6 +70,7 @@ export function EntryView({ workbook }: PanelProps) {
               workbook={workbook}
               proposal={proposal}
               label={`Record dial ${proposal.dial} in Machines …`}
+              caution={last.judgement.verdict === 'IN SPEC' ? undefined : NOT_PROVED}
             />
           )}
           <CrimpInWork state={state} dispatch={dispatch} onUndo={() => void undo()} />

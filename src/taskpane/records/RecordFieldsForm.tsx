@@ -97,7 +97,7 @@ export function RecordFieldsForm({ workbook, stored, onStored, otherSheet, onOth
         {RESULTS.map(([name, label]) => (
           <Field key={name} label={label}>
             <Select className={styles.narrow} value={result[name]} onChange={(_, { value }) => onResult({ [name]: value })}>
-              <option value="">to be noted by hand</option>
+              <option value="">by hand</option>
               <option value="none">none</option>
               <option value="found">found</option>
             </Select>

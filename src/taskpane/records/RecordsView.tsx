@@ -15,7 +15,10 @@ import { recordPage } from './recordPage';
 import { recordSheet } from './recordSheet';
 import { RECORDS_SHEET, recordGrowth } from './recordsLog';
 
-const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
+const useStyles = makeStyles({
+  view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
+  start: { alignSelf: 'flex-start' },
+});
 
 const FRESH = { ...FRESH_FIELDS, pressureUnit: 'bar' };
 
@@ -77,7 +80,7 @@ export function RecordsView({ workbook }: PanelProps) {
         printLabel="Print records"
         writeLabel="Write as a new sheet"
       />
-      <Button disabled={outcome.kind === 'busy'} onClick={() => void append(growth)}>
+      <Button className={styles.start} disabled={outcome.kind === 'busy'} onClick={() => void append(growth)}>
         Add to {RECORDS_SHEET}
       </Button>
       <WritingBar outcome={outcome} onUndo={() => void undo()} />
