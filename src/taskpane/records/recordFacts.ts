@@ -73,6 +73,12 @@ export function diameter(value: Decimal | undefined, unit: InspectionRecord['uni
   return value?.toDecimalPlaces(PLACES[unit]).toString() ?? '';
 }
 
+/** Readings of a record as text, all with the decimals of the finest; "" where one is not there. */
+export function readingTexts({ crimps }: InspectionRecord, { readings }: RecordCrimp, count: number): readonly string[] {
+  const places = Math.max(0, ...crimps.flatMap(crimp => crimp.readings.map(reading => reading?.decimalPlaces() ?? 0)));
+  return Array.from({ length: count }, (_, index) => readings[index]?.toFixed(Math.min(4, places)) ?? '');
+}
+
 /** Limits of a crimp's mean with equal decimals; "" where they are not known. */
 export function crimpLimits({ smallest, largest }: RecordCrimp): string {
   if (!smallest || !largest) return '';

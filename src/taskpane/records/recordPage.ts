@@ -6,6 +6,7 @@ import {
   diameter,
   proofFacts,
   readingCount,
+  readingTexts,
   RECORD_CAUTIONS,
   recordStops,
   verdictText,
@@ -21,7 +22,7 @@ function factList(facts: readonly Fact[]): Markup {
 
 function crimpRow(crimp: RecordCrimp, record: InspectionRecord, readings: number): Markup {
   const { unit } = record;
-  const cells = Array.from({ length: readings }, (_, index) => markup`<td>${diameter(crimp.readings[index], unit)}</td>`);
+  const cells = readingTexts(record, crimp, readings).map(text => markup`<td>${text}</td>`);
   return markup`<tr><th scope="row">${crimp.piece}</th><td>${crimp.end}</td><td class="name">${crimp.fitting}</td><td>${crimp.die}</td><td>${crimp.dial}</td>${cells}
 <td><b>${diameter(crimp.mean, unit)}</b></td><td class="limits">${crimpLimits(crimp)}</td><td>${crimp.spread?.toString() ?? ''}</td><td class="verdict"><b>${verdictText(crimp)}</b></td></tr>`;
 }

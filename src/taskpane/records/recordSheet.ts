@@ -9,6 +9,7 @@ import {
   diameter,
   proofFacts,
   readingCount,
+  readingTexts,
   RECORD_CAUTIONS,
   recordStops,
   verdictText,
@@ -43,8 +44,9 @@ function factRows(facts: readonly Fact[]): RecordRow[] {
 
 const text = (kind: Kind, words: string): RecordRow[] => textLines(words, ACROSS).map(line => ({ kind, cells: [line] }));
 
-function crimpRow(crimp: RecordCrimp, { unit }: InspectionRecord, readings: number): RecordRow {
-  const values = Array.from({ length: readings }, (_, index) => diameter(crimp.readings[index], unit));
+function crimpRow(crimp: RecordCrimp, record: InspectionRecord, readings: number): RecordRow {
+  const { unit } = record;
+  const values = readingTexts(record, crimp, readings);
   const cells = [crimp.piece, crimp.end, crimp.fitting, crimp.die, crimp.dial, ...values];
   return { kind: 'crimp', cells: [...cells, diameter(crimp.mean, unit), crimpLimits(crimp), verdictText(crimp)] };
 }
