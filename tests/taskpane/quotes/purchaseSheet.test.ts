@@ -116,10 +116,10 @@ describe('by a cut plan', () => {
   it('with the rack: nothing to buy where it is enough, the rest where it is not', async () => {
     await enterOrder();
     await book.port.write([
-      { kind: 'addSheet', sheet: 'Rack' },
+      { kind: 'addSheet', sheet: 'Our rack' },
       {
         kind: 'values',
-        at: { sheet: 'Rack', address: 'A1:C3' },
+        at: { sheet: 'Our rack', address: 'A1:C3' },
         values: [
           ['Hose', 'Length (mm)', 'Quantity'],
           ['Rowan DN 19', 5000, 1],
@@ -127,7 +127,7 @@ describe('by a cut plan', () => {
         ],
       },
     ]);
-    const { sheet } = await writePurchase(book.port, planning('Rack'), '2026-10-05');
+    const { sheet } = await writePurchase(book.port, planning('Our rack'), '2026-10-05');
     const { get } = await list(sheet);
     expect([get('Rowan DN 19', 'To buy (reels, packs)'), get('Rowan DN 19', 'Amount')]).toEqual([0, 0]);
     expect(get('Rowan DN 19', 'Note')).toBe('cut plan: the rack is enough');
