@@ -1,7 +1,8 @@
 import { FluentProvider, makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import { PanelBoundary } from './PanelBoundary';
-import { panels, type PanelProps } from './panels';
+import type { PanelProps } from './panelProps';
+import { panels } from './panels';
 import { useTheme } from './useTheme';
 
 const useStyles = makeStyles({

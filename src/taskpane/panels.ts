@@ -1,27 +1,11 @@
-import type { ComponentType } from 'react';
-import type { Workbook } from '../host/workbook';
-import type { FunctionMetadata } from '../host/functionMetadata';
 import { ColumnsPanel } from './columns/ColumnsPanel';
 import { CutsPanel } from './cuts/CutsPanel';
 import { DutyPanel } from './duty/DutyPanel';
+import type { Panel } from './panelProps';
 import { PartsPanel } from './parts/PartsPanel';
 import { ReadingsPanel } from './readings/ReadingsPanel';
 import { QuotesPanel } from './quotes/QuotesPanel';
 import { SheetPanel } from './sheet/SheetPanel';
-
-/** What every panel is given. */
-export interface PanelProps {
-  readonly workbook: Workbook;
-  /** The functions of functions.json. */
-  readonly functions: readonly FunctionMetadata[];
-}
-
-/** One panel of the pane. */
-export interface Panel {
-  readonly id: string;
-  readonly title: string;
-  readonly View: ComponentType<PanelProps>;
-}
 
 /** The panels, in the order of their tabs. */
 export const panels: readonly Panel[] = [

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../host/workbook';
 import { today } from '../cuts/useCutPlans';
-import type { PanelProps } from '../panels';
+import type { PanelProps } from '../panelProps';
 import { measurementsView } from '../readings/measurementsView';
 import { AcceptDial } from './AcceptDial';
 import { MachineField } from './MachineField';

@@ -1,6 +1,6 @@
 import { Button, Caption1, makeStyles, MessageBar, MessageBarBody, Spinner, Text, tokens } from '@fluentui/react-components';
 import { today } from '../cuts/useCutPlans';
-import type { PanelProps } from '../panels';
+import type { PanelProps } from '../panelProps';
 import { ProblemList } from '../sheets/ProblemList';
 import { AcceptDial } from './AcceptDial';
 import type { DialProposal } from './dialProposal';

@@ -1,6 +1,6 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { PanelProps } from '../panels';
+import type { PanelProps } from '../panelProps';
 import { TableColumns, type Told } from './TableColumns';
 import { ToldBar } from './ToldBar';
 import { useColumnsView } from './useColumnsView';

@@ -1,31 +1,8 @@
-import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
+import { useSettledView } from '../sheets/useSettledView';
 import { columnsView, type ColumnsView } from './columnsView';
 
-const SETTLED_MS = 120;
+const read = (workbook: Workbook) => columnsView(workbook);
 
-/** Follows the selection: reads the table around it once it has settled; only the newest answer counts. */
-export function useColumnsView(workbook: Workbook): ColumnsView {
-  const [view, setView] = useState<ColumnsView>({ status: 'loading' });
-  const newest = useRef(0);
-  const refresh = useCallback(() => {
-    const turn = ++newest.current;
-    setTimeout(async () => {
-      if (turn !== newest.current) return;
-      const found = await columnsView(workbook).catch((error: unknown): ColumnsView => ({
-        status: 'failed',
-        reason: error instanceof Error ? error.message : String(error),
-      }));
-      if (turn === newest.current) setView(found);
-    }, SETTLED_MS);
-  }, [workbook]);
-  useEffect(() => {
-    refresh();
-    const stop = workbook.onSelection(refresh);
-    return () => {
-      newest.current += 1;
-      stop();
-    };
-  }, [workbook, refresh]);
-  return view;
-}
+/** The table around the selection. */
+export const useColumnsView = (workbook: Workbook): ColumnsView => useSettledView(workbook, read).view;

@@ -9,7 +9,7 @@ import {
   MessageBarTitle,
   tokens,
 } from '@fluentui/react-components';
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import { useStored } from '../useStored';
 import { CutFields } from './CutFields';
@@ -20,6 +20,7 @@ import { PlanProgressView } from './PlanProgressView';
 import type { PlanSolver } from './planSolver';
 import { worthSentence } from './planText';
 import { ProblemList } from '../sheets/ProblemList';
+import { useOnSheets } from '../sheets/useOnSheets';
 import { useCutPlans, type CutsView } from './useCutPlans';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
@@ -32,17 +33,7 @@ function useRacks(workbook: Workbook): readonly [racks: readonly string[], look:
     setRacks(found);
     return found;
   }, [workbook]);
-  useEffect(() => {
-    let known = '';
-    const follow = async () => {
-      const names = (await workbook.sheets().catch(() => [])).join('\n');
-      if (names === known) return;
-      known = names;
-      await look();
-    };
-    void follow();
-    return workbook.onSelection(() => void follow());
-  }, [workbook, look]);
+  useOnSheets(workbook, look);
   return [racks, look];
 }
 

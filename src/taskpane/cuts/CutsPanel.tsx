@@ -1,7 +1,7 @@
 import { makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import { CardsView } from '../cards/CardsView';
-import type { PanelProps } from '../panels';
+import type { PanelProps } from '../panelProps';
 import { TagsView } from '../tags/TagsView';
 import { CutPlanView } from './CutPlanView';
 import { cutPlanSolver } from './cutPlanSolver';

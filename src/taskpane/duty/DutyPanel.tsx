@@ -12,7 +12,7 @@ import {
 import { useMemo, useState } from 'react';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { Told } from '../columns/TableColumns';
-import type { PanelProps } from '../panels';
+import type { PanelProps } from '../panelProps';
 import { useStored } from '../useStored';
 import { candidates, type Candidates, type Choice } from './candidates';
 import { endFormsOf, fluidsOf, FRESH_DUTY, type DutyText } from './dutyFields';

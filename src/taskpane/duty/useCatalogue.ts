@@ -1,7 +1,8 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useState } from 'react';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { Workbook } from '../../host/workbook';
 import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
+import { useOnSheets } from '../sheets/useOnSheets';
 
 /** The workbook's parts data as far as they are known. */
 export type CatalogueView =
@@ -26,16 +27,6 @@ export function useCatalogue(workbook: Workbook): readonly [CatalogueView, () =>
     setView(found);
     return found;
   }, [workbook]);
-  useEffect(() => {
-    let known = '';
-    const follow = async () => {
-      const names = (await workbook.sheets().catch(() => [])).join('\n');
-      if (names === known) return;
-      known = names;
-      await read();
-    };
-    void follow();
-    return workbook.onSelection(() => void follow());
-  }, [workbook, read]);
+  useOnSheets(workbook, read);
   return [view, read];
 }

@@ -1,6 +1,6 @@
 import { Body1, makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
 import { useCallback, useState } from 'react';
-import type { PanelProps } from '../panels';
+import type { PanelProps } from '../panelProps';
 import { LoadView } from './LoadView';
 import { SearchView } from './SearchView';
 import { StandingCard } from './StandingCard';

@@ -1,6 +1,6 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
 import { addressOf } from '../../host/a1';
-import type { PanelProps } from '../panels';
+import type { PanelProps } from '../panelProps';
 import { TableAnalysis } from './TableAnalysis';
 import { useMeasurements } from './useMeasurements';
 

@@ -1,7 +1,7 @@
 import { DialsView } from '../bench/DialsView';
 import { EntryView } from '../bench/EntryView';
 import { MachineView } from '../bench/MachineView';
-import type { Panel } from '../panels';
+import type { Panel } from '../panelProps';
 import { RecordsView } from '../records/RecordsView';
 import { AnalysisView } from './AnalysisView';
 

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useWriting, type Writing } from '../bench/useWriting';
 import { WritingBar } from '../bench/WritingBar';
 import { today } from '../cuts/useCutPlans';
-import type { PanelProps } from '../panels';
+import type { PanelProps } from '../panelProps';
 import { OutputButtons } from '../print/OutputButtons';
 import { printDocument } from '../print/printDocument';
 import { freeSheetName } from '../sheets/freeSheetName';

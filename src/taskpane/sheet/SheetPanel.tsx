@@ -1,5 +1,5 @@
 import { Divider, makeStyles, MessageBar, MessageBarBody, Spinner, tokens } from '@fluentui/react-components';
-import type { PanelProps } from '../panels';
+import type { PanelProps } from '../panelProps';
 import { FunctionCard } from './FunctionCard';
 import { ReenterButton } from './ReenterButton';
 import { RowCard } from './RowCard';

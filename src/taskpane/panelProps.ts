@@ -1,0 +1,17 @@
+import type { ComponentType } from 'react';
+import type { FunctionMetadata } from '../host/functionMetadata';
+import type { Workbook } from '../host/workbook';
+
+/** What every panel is given. */
+export interface PanelProps {
+  readonly workbook: Workbook;
+  /** The functions of functions.json. */
+  readonly functions: readonly FunctionMetadata[];
+}
+
+/** One panel of the pane, or one view of a panel. */
+export interface Panel {
+  readonly id: string;
+  readonly title: string;
+  readonly View: ComponentType<PanelProps>;
+}
