@@ -76,8 +76,10 @@ export interface PageSetup {
   readonly titleRows?: string;
   /** Numbers of the rows, as the sheet shows them, that begin a new page. */
   readonly breaksBefore?: readonly number[];
-  /** Scaled so that all columns fit on one page. */
+  /** Scaled so that all columns fit on one page; not together with breaks, which hosts then leave out. */
   readonly fitWidth?: boolean;
+  /** Scale in per cent: 10 … 400. */
+  readonly scale?: number;
   /** Margin on all four sides, in points; as the host has it where left out. */
   readonly margin?: number;
 }

@@ -10,6 +10,7 @@ export function setPage(worksheet: Excel.Worksheet, page: PageSetup): void {
   if (page.printArea) pageLayout.setPrintArea(page.printArea);
   if (page.titleRows) pageLayout.setPrintTitleRows(page.titleRows.replace(/(\d+)/g, '$$$1'));
   if (page.fitWidth) pageLayout.zoom = { horizontalFitToPages: 1 };
+  if (page.scale !== undefined) pageLayout.zoom = { scale: page.scale };
   if (page.margin !== undefined) {
     pageLayout.leftMargin = pageLayout.rightMargin = pageLayout.topMargin = pageLayout.bottomMargin = page.margin;
   }

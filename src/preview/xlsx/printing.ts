@@ -4,12 +4,13 @@ import type { PageSetup } from '../../host/workbook';
 
 /** How a file's sheet is printed; undefined where it says nothing about it. */
 export function readPrinting({ pageSetup }: Worksheet): PageSetup | undefined {
-  const { orientation, printArea, printTitlesRow, fitToPage, fitToWidth } = pageSetup ?? {};
+  const { orientation, printArea, printTitlesRow, fitToPage, fitToWidth, scale } = pageSetup ?? {};
   const page: PageSetup = {
     ...(orientation === 'landscape' && { orientation }),
     ...(printArea && { printArea }),
     ...(printTitlesRow && { titleRows: printTitlesRow }),
     ...(fitToPage && fitToWidth === 1 && { fitWidth: true }),
+    ...(!fitToPage && scale && scale !== 100 && { scale }),
   };
   return Object.keys(page).length > 0 ? page : undefined;
 }
@@ -32,6 +33,7 @@ export function writePrinting(sheet: Partial<IWorksheetData>, worksheet: Workshe
     ...(page.titleRows && { printTitlesRow: page.titleRows }),
     ...(page.margin !== undefined && { margins: marginsOf(page.margin) }),
     ...(page.fitWidth && { fitToPage: true, fitToWidth: 1, fitToHeight: 0 }),
+    ...(page.scale !== undefined && { scale: page.scale }),
   });
   // A break stands below the row before.
   for (const row of page.breaksBefore ?? []) worksheet.getRow(row - 1).addPageBreak();

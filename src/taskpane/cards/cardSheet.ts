@@ -1,5 +1,6 @@
 import { addressOf } from '../../host/a1';
 import type { Change } from '../../host/workbook';
+import { fittingScale } from '../sheets/fittingScale';
 import { lengthText } from '../sheets/lengthCell';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
@@ -22,8 +23,9 @@ const ROW_POINTS = 12;
 const READING_POINTS = 18;
 const WIDTHS = [44, 106, 62, 58, 66, 58, 58, 64, 72, 58, 58] as const;
 const MARGIN = 28;
-/** Points of height that Letter, the shorter paper, has for rows once the columns are scaled to its width. */
-const PAGE_POINTS = 920;
+const SCALE = fittingScale(WIDTHS, 'portrait', MARGIN);
+/** Points of height that Letter, the shorter paper, has for rows at that scale; a row less, since hosts round heights. */
+const PAGE_POINTS = Math.floor(((792 - 2 * MARGIN) / SCALE) * 100) - ROW_POINTS;
 
 const CLOCK_WORDS = 'Clock picture of the two bent ends: the sheet says the same in words under the steps';
 
@@ -163,5 +165,5 @@ export function cardSheet(sheet: string, cards: readonly BenchCard[], options: C
     .widths(...WIDTHS);
   dress(writer, rows);
   const printArea = addressOf({ row: 0, column: 0, rows: Math.max(1, rows.length), columns: COLUMNS });
-  return writer.page({ orientation: 'portrait', printArea, breaksBefore, fitWidth: true, margin: MARGIN }).done();
+  return writer.page({ orientation: 'portrait', printArea, breaksBefore, scale: SCALE, margin: MARGIN }).done();
 }

@@ -1,4 +1,5 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Subtitle2, tokens } from '@fluentui/react-components';
+import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CutTotals } from './cutTotals';
 import type { HosePlan } from './planHose';
@@ -25,6 +26,7 @@ interface TotalsProps {
 
 function Totals({ totals, inSheetOrder, hasWorth, unit }: TotalsProps) {
   const styles = useStyles();
+  const numberOf = (length: Decimal) => longText(length, unit).replace(/ .*$/, '');
   const rows = [
     ['This plan', totals],
     ['In sheet order', inSheetOrder],
@@ -33,7 +35,7 @@ function Totals({ totals, inSheetOrder, hasWorth, unit }: TotalsProps) {
     <table className={styles.table}>
       <thead>
         <tr>
-          <td />
+          <td className={styles.cell}>{unit === 'mm' ? 'in m' : 'in ft'}</td>
           {['Reels', 'Used', 'Kept', 'Lost', hasWorth ? 'Worth' : 'Stock'].map(name => (
             <th key={name} className={styles.cell} scope="col">
               {name}
@@ -50,10 +52,10 @@ function Totals({ totals, inSheetOrder, hasWorth, unit }: TotalsProps) {
                   {name}
                 </th>
                 <td className={styles.cell}>{row.reels}</td>
-                <td className={styles.cell}>{longText(row.used, unit)}</td>
-                <td className={styles.cell}>{longText(row.kept, unit)}</td>
-                <td className={styles.cell}>{longText(row.lost, unit)}</td>
-                <td className={styles.cell}>{longText(row.worth, unit)}</td>
+                <td className={styles.cell}>{numberOf(row.used)}</td>
+                <td className={styles.cell}>{numberOf(row.kept)}</td>
+                <td className={styles.cell}>{numberOf(row.lost)}</td>
+                <td className={styles.cell}>{numberOf(row.worth)}</td>
               </tr>
             ),
         )}

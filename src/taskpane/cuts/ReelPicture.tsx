@@ -16,13 +16,15 @@ const useStyles = makeStyles({
   picture: { display: 'block', width: '100%', maxWidth: '640px', height: 'auto' },
   name: { fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase200 },
   list: { margin: `${tokens.spacingVerticalXXS} 0 0`, padding: 0, listStyleType: 'none', fontSize: tokens.fontSizeBase200 },
+  cut: { fill: tokens.colorBrandBackground2, '@media (forced-colors: active)': { fill: 'Canvas' } },
+  paper: { fill: tokens.colorNeutralBackground1, '@media (forced-colors: active)': { fill: 'Canvas' } },
   key: { display: 'inline-block', minWidth: '1.6em', fontWeight: tokens.fontWeightSemibold },
 });
 
 /** Looks by kind and group: never by colour alone. */
-function fillOf({ kind, group }: Segment, id: string): string {
-  if (kind === 'cut')
-    return group % 3 === 0 ? tokens.colorBrandBackground2 : `url(#${id}${group % 3 === 1 ? 'rising' : 'falling'})`;
+function fillOf({ kind, group }: Segment, id: string): string | undefined {
+  if (kind === 'kerf') return 'currentColor';
+  if (kind === 'cut') return group % 3 === 0 ? undefined : `url(#${id}${group % 3 === 1 ? 'rising' : 'falling'})`;
   if (kind === 'kept') return `url(#${id}dots)`;
   return `url(#${id}crossed)`;
 }
@@ -49,7 +51,7 @@ function Patterns({ id }: { readonly id: string }) {
 }
 
 /** Letters of the groups: inside where there is room, else above; left out where they would touch the one before. */
-function Letters({ segments }: { readonly segments: readonly Segment[] }) {
+function Letters({ segments, paper }: { readonly segments: readonly Segment[]; readonly paper: string }) {
   const spans = new Map<number, { start: number; end: number }>();
   for (const { group, x, width } of segments) {
     if (group < 0) continue;
@@ -64,7 +66,7 @@ function Letters({ segments }: { readonly segments: readonly Segment[] }) {
     if (!isInside) free = middle + LETTER_ABOVE;
     return (
       <g key={group} fontSize="11" textAnchor="middle">
-        {isInside && <circle cx={middle} cy={BAR.y + BAR.height / 2} r="6.5" fill={tokens.colorNeutralBackground1} />}
+        {isInside && <circle cx={middle} cy={BAR.y + BAR.height / 2} r="6.5" className={paper} />}
         <text x={middle} y={isInside ? BAR.y + BAR.height / 2 + 4 : BAR.y - 4} fill="currentColor">
           {groupKey(group)}
         </text>
@@ -106,13 +108,14 @@ export function ReelPicture({
             y={BAR.y}
             width={segment.width}
             height={BAR.height}
-            fill={segment.kind === 'kerf' ? 'currentColor' : fillOf(segment, id)}
+            className={fillOf(segment, id) ? undefined : styles.cut}
+            fill={fillOf(segment, id)}
             stroke={segment.kind === 'cut' && segment.width > 3 ? 'currentColor' : 'none'}
             strokeWidth="0.5"
           />
         ))}
         <rect x="0" y={BAR.y} width={WIDTH} height={BAR.height} fill="none" stroke="currentColor" />
-        <Letters segments={segments} />
+        <Letters segments={segments} paper={styles.paper} />
       </svg>
       <ul className={styles.list}>
         {texts.map(({ key, text }) => (

@@ -1,3 +1,4 @@
+import { fittingScale } from '../sheets/fittingScale';
 import { addressOf } from '../../host/a1';
 import type { Change } from '../../host/workbook';
 import { WHERE_TO_MEASURE } from '../print/cautions';
@@ -24,6 +25,9 @@ const COLUMNS = PAIRS * PAIR_COLUMNS;
 const ACROSS = 120;
 const ROW_POINTS = 15;
 const FACT_POINTS = 20;
+/** Width of a column that nobody set. */
+const USUAL_WIDTH = 64;
+const MARGIN = 34;
 const WIDTHS = [44, 34, 92, 48, 48, 52, 52, 52, 52, 56, 92, 88] as const;
 
 type Kind = 'title' | 'heading' | 'facts' | 'crimp' | 'stop' | 'text' | 'sign';
@@ -103,6 +107,9 @@ export function recordSheet(sheet: string, records: readonly InspectionRecord[],
     )
     .widths(...WIDTHS);
   dress(writer, rows, columns);
+  const widths = Array.from({ length: columns }, (_, column) => WIDTHS[column] ?? USUAL_WIDTH);
   const printArea = addressOf({ row: 0, column: 0, rows: rows.length, columns });
-  return writer.page({ orientation: 'landscape', printArea, breaksBefore, fitWidth: true, margin: 34 }).done();
+  return writer
+    .page({ orientation: 'landscape', printArea, breaksBefore, scale: fittingScale(widths, 'landscape', MARGIN), margin: MARGIN })
+    .done();
 }

@@ -40,6 +40,13 @@ test('print area, title rows, breaks, orientation, margins and scale go to Excel
   });
 });
 
+test('a scale of its own instead, so that breaks count', () => {
+  excelWith(true);
+  const { pageLayout, worksheet } = sheet();
+  setPage(worksheet, { scale: 74, breaksBefore: [9] });
+  expect(pageLayout.zoom).toEqual({ scale: 74 });
+});
+
 test('an Excel without page layout (before ExcelApi 1.9) writes the sheet all the same', () => {
   excelWith(false);
   const { calls, pageLayout, worksheet } = sheet();
