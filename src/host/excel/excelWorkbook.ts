@@ -1,7 +1,7 @@
 import type { Workbook } from '../workbook';
 import { listenToSelection } from './listenToSelection';
 import { namesOf, sheetsOf, spillParentOf, tablesOf } from './lookUp';
-import { readRanges, readSelection, readUsed } from './readRanges';
+import { readRangesOrPieces, readSelection, readUsedOrPieces } from './readRanges';
 import { reenterUnknownNames } from './reenterUnknownNames';
 import { run } from './run';
 import { writeChanges } from './writeChanges';
@@ -13,8 +13,8 @@ export function excelWorkbook(): Workbook {
     sheets: () => run(sheetsOf),
     selection: readSelection,
     onSelection: listenToSelection,
-    read: ranges => (ranges.length === 0 ? Promise.resolve([]) : run(context => readRanges(context, ranges))),
-    used: sheet => run(context => readUsed(context, sheet)),
+    read: ranges => (ranges.length === 0 ? Promise.resolve([]) : readRangesOrPieces(ranges)),
+    used: readUsedOrPieces,
     tables: sheet => run(context => tablesOf(context, sheet)),
     spillParent: cell => run(context => spillParentOf(context, cell)),
     names: () => run(namesOf),

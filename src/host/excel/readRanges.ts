@@ -47,6 +47,72 @@ function blankCell(whole: Excel.Range): RangeContent {
 
 const answerOf = ({ whole, used }: Asked): RangeContent => (used.isNullObject ? blankCell(whole) : contentOf(used));
 
+/** Cells in one answer where all at once are too many; with formulas and formats each is some dozens of bytes. */
+const CELLS_A_PIECE = 20_000;
+const TOO_LARGE = 'ResponsePayloadSizeLimitExceeded';
+
+/** Content of one range that is too large for one answer: whole rows a sync. */
+async function contentInPieces(
+  context: Excel.RequestContext,
+  whole: Excel.Range,
+  worksheet: Excel.Worksheet,
+): Promise<RangeContent> {
+  const used = whole.getIntersectionOrNullObject(worksheet.getUsedRange(true));
+  whole.load('address,rowIndex,columnIndex');
+  used.load('rowIndex,columnIndex,rowCount,columnCount');
+  await context.sync();
+  if (used.isNullObject) return blankCell(whole);
+  const block = { row: used.rowIndex, column: used.columnIndex, rows: used.rowCount, columns: used.columnCount };
+  const rows = Math.max(1, Math.floor(CELLS_A_PIECE / block.columns));
+  const pieces: RangeContent[] = [];
+  for (let first = 0; first < block.rows; first += rows) {
+    const piece = { ...block, row: block.row + first, rows: Math.min(rows, block.rows - first) };
+    const range = worksheet.getRange(addressOf(piece));
+    range.load(CONTENT);
+    await context.sync();
+    pieces.push(contentOf(range));
+  }
+  return {
+    ...pieces[0]!,
+    address: addressOf(block),
+    values: pieces.flatMap(({ values }) => values),
+    formulas: pieces.flatMap(({ formulas }) => formulas),
+    formats: pieces.flatMap(({ formats }) => formats),
+  };
+}
+
+/** Reads ranges at once; where the answer would be larger than Excel on the web gives, one after the other in pieces. */
+export async function readRangesOrPieces(ranges: readonly RangeAddress[]): Promise<readonly RangeContent[]> {
+  try {
+    return await run(context => readRanges(context, ranges));
+  } catch (error) {
+    if (!(error instanceof ExcelRefusal) || error.code !== TOO_LARGE) throw error;
+  }
+  const contents: RangeContent[] = [];
+  for (const { sheet, address } of ranges) {
+    contents.push(
+      await run(context => {
+        const worksheet = context.workbook.worksheets.getItem(sheet);
+        return contentInPieces(context, worksheet.getRange(address), worksheet);
+      }),
+    );
+  }
+  return contents;
+}
+
+/** The used part of a sheet, in pieces where it is too large for one answer; undefined where it is empty. */
+export async function readUsedOrPieces(sheet: string): Promise<RangeContent | undefined> {
+  try {
+    return await run(context => readUsed(context, sheet));
+  } catch (error) {
+    if (!(error instanceof ExcelRefusal) || error.code !== TOO_LARGE) throw error;
+  }
+  return run(context => {
+    const worksheet = context.workbook.worksheets.getItem(sheet);
+    return contentInPieces(context, worksheet.getUsedRange(true), worksheet);
+  });
+}
+
 /** Content of several ranges, each clipped to the used part of its sheet, in one sync. */
 export async function readRanges(context: Excel.RequestContext, ranges: readonly RangeAddress[]): Promise<RangeContent[]> {
   const asked = ranges.map(({ sheet, address }) => {

@@ -1,5 +1,5 @@
 import { excelWorkbook } from '../../../src/host/excel/excelWorkbook';
-import { strictExcel } from './strictExcel';
+import { answerLimit, strictExcel } from './strictExcel';
 
 const jobs = [
   ['Overall', ['=HOSE.CATALOGUE(1)', 'CAT']],
@@ -126,4 +126,27 @@ test('a range to select is shown', async () => {
   const excel = select(0, 0, 1, 1);
   await excelWorkbook().select({ sheet: 'Jobs', address: 'A2' });
   expect(excel.written).toEqual(['activate Jobs', 'select Jobs!A2']);
+});
+
+describe('what is too large for one answer of Excel on the web', () => {
+  const many = Array.from({ length: 30_001 }, (_, row) => [row, `part ${row}`]);
+
+  beforeEach(() => {
+    answerLimit.cells = 25_000;
+    strictExcel({ Parts: many, Jobs: jobs }, { sheet: 'Jobs', row: 0, column: 0, rows: 1, columns: 1 });
+  });
+  afterEach(() => (answerLimit.cells = Infinity));
+
+  test('is read in pieces of whole rows, as if it had come at once', async () => {
+    const used = await excelWorkbook().used('Parts');
+    expect(used).toMatchObject({ sheet: 'Parts', address: 'A1:B30001', row: 0, column: 0 });
+    expect(used!.values).toEqual(many);
+    const [parts, cell] = await excelWorkbook().read([
+      { sheet: 'Parts', address: 'A3:B90000' },
+      { sheet: 'Jobs', address: 'B1' },
+    ]);
+    expect(parts!.values).toEqual(many.slice(2));
+    expect([parts!.address, parts!.row, parts!.formats.length]).toEqual(['A3:B30001', 2, 29_999]);
+    expect(cell).toMatchObject({ values: [['CAT']], formulas: [['=HOSE.CATALOGUE(1)']] });
+  });
 });

@@ -14,6 +14,9 @@ export interface FakeRange {
 
 type Loaded = { __load(): void };
 
+/** Cells that fit into one answer; Infinity = no limit, as in Excel on the desktop. */
+export const answerLimit = { cells: Infinity };
+
 /** An object whose properties throw until they were loaded and the context synced. */
 function guarded<T extends object>(
   pending: Loaded[],
@@ -24,6 +27,15 @@ function guarded<T extends object>(
   let known: Record<string, unknown> | undefined;
   let synced = false;
   const load = (names: string) => {
+    // Too many cells with all that is asked of them do not fit into one answer of Excel on the web.
+    if (names.includes('numberFormat') && (methods as { __cells?: () => number }).__cells) {
+      pending.push({
+        __load: () => {
+          if ((methods as unknown as { __cells: () => number }).__cells() <= answerLimit.cells) return;
+          throw Object.assign(new Error('too large'), { code: 'ResponsePayloadSizeLimitExceeded' });
+        },
+      });
+    }
     for (const name of names.split(',')) wanted.add(name.trim().split('/')[0]!);
     pending.push({
       __load: () => {
@@ -97,6 +109,8 @@ export function strictExcel(
           address: address(),
           rowIndex: block.row,
           columnIndex: block.column,
+          rowCount: block.rows,
+          columnCount: block.columns,
           get values() {
             return table(value);
           },
@@ -134,6 +148,7 @@ export function strictExcel(
         select: () => writes.push(() => state.written.push(`select ${address()}`)),
         format: { font: {}, fill: {} },
         __address: address,
+        __cells: () => (block ? block.rows * block.columns : 0),
       },
     );
     return new Proxy(range, {
