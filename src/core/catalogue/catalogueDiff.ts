@@ -18,7 +18,7 @@ export type RowChange =
   | { readonly kind: 'changed'; readonly table: TableName; readonly name: string; readonly fields: readonly FieldChange[] };
 
 /** What names a row of each table. */
-const NAMED_BY: Record<TableName, readonly string[]> = {
+export const NAMED_BY: Record<TableName, readonly string[]> = {
   hoses: ['hose'],
   fittings: ['fitting'],
   crimps: ['hose', 'fitting'],

@@ -32,12 +32,14 @@ const useStyles = makeStyles({
 interface Props {
   readonly part: Part;
   readonly units: CatalogueUnits;
+  /** The selected cell, as `Jobs!B7`. */
+  readonly selected: string;
   readonly isBusy: boolean;
   readonly onInsert: (wanted: Wanted) => void;
 }
 
 /** Everything the catalogue says of a part, and ways to put it into the sheet. */
-export function PartCard({ part, units, isBusy, onInsert }: Props) {
+export function PartCard({ part, units, selected, isBusy, onInsert }: Props) {
   const styles = useStyles();
   const label = useId();
   const fields = fieldsOf(part).map(([, { heading }]) => heading);
@@ -56,6 +58,7 @@ export function PartCard({ part, units, isBusy, onInsert }: Props) {
         <Button size="small" appearance="primary" disabled={isBusy} onClick={() => onInsert({ what: 'name' })}>
           Insert name
         </Button>
+        {selected !== '' && <Caption1>into {selected}</Caption1>}
       </div>
       <div className={styles.row}>
         <Field className={styles.field} label="Look-up beside it" size="small">

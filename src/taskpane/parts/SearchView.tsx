@@ -7,6 +7,7 @@ import { InsertBar } from './InsertBar';
 import { PartCard } from './PartCard';
 import { partSearch, type Part, type PartQuery } from './partSearch';
 import { useInsert } from './useInsert';
+import { useSelectedCell } from './useSelectedCell';
 
 const FIRST = 30;
 const MORE = 100;
@@ -61,6 +62,7 @@ export function SearchView({ workbook, standing, catalogue }: Props) {
   const [open, setOpen] = useState('');
   const late = useDeferredValue(query);
   const found = useMemo(() => search.find(late), [search, late]);
+  const selected = useSelectedCell(workbook);
   const { state, insert, agree, leave } = useInsert(workbook, standing);
   const ask = (change: Partial<PartQuery>) => {
     setQuery(old => ({ ...old, ...change }));
@@ -112,6 +114,7 @@ export function SearchView({ workbook, standing, catalogue }: Props) {
                 <PartCard
                   part={part}
                   units={catalogue.units}
+                  selected={selected}
                   isBusy={state.status === 'busy'}
                   onInsert={wanted => void insert(part, wanted)}
                 />

@@ -1,10 +1,11 @@
-import type { RawCell } from '../../core/catalogue/rawTable';
+import type { RawTable } from '../../core/catalogue/rawTable';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import { addressOf, blockOf, overlap, type Block } from '../../host/a1';
-import type { Change, RangeAddress } from '../../host/workbook';
+import type { Change, RangeAddress, RangeContent } from '../../host/workbook';
 import type { StandingTable } from '../catalogue/standingCatalogue';
-import { blockOfContent, cellName, filledCells, formulaAt, valueAt } from './filledCells';
+import { blockOfContent, cellName, filledCells, formulaAt, valueAt, type Cell } from './filledCells';
 import type { ChosenTable } from './loadedCatalogue';
+import { withOwnColumns, type WithOwnColumns } from './ownColumns';
 import { CannotWrite, type PartsWorkbook } from './partsWorkbook';
 import { roomBelow } from './roomBelow';
 import { newTableLooks, restoringChanges, tableChanges } from './tableChanges';
@@ -80,15 +81,10 @@ function planReading({ table, loaded }: ChosenTable, workbook: PartsWorkbook): T
   return { table, sheet: at.sheet, isNew: false, changes: [], restoring: [], reads, overwrites: [], told };
 }
 
+const headingIndex = (raw: RawTable) => raw.findIndex(cells => cells.some(cell => cell !== null));
+
 /** Where a standing table is rewritten: from its heading row, as far as the old and the new one reach. */
-function placeOf(
-  { raw, content }: StandingTable,
-  grid: TableGrid,
-): { written: Block; touched: Block; headings: readonly RawCell[] } {
-  const heading = Math.max(
-    0,
-    raw.findIndex(cells => cells.some(cell => cell !== null)),
-  );
+function placeOf({ content }: StandingTable, grid: TableGrid, heading: number): { written: Block; touched: Block } {
   const { row, column } = content;
   const written = { row: row + heading, column, rows: grid.cells.length, columns: grid.cells[0]!.length };
   const old = blockOfContent(content);
@@ -97,7 +93,7 @@ function placeOf(
     rows: Math.max(written.rows, old.rows - heading),
     columns: Math.max(written.columns, old.columns),
   };
-  return { written, touched, headings: raw[heading] ?? [] };
+  return { written, touched };
 }
 
 function isUnchanged(workbook: PartsWorkbook, grid: TableGrid, { sheet, block }: { sheet: string; block: Block }): boolean {
@@ -129,18 +125,46 @@ function obstacles(standing: StandingTable, touched: Block, { standing: catalogu
   }
 }
 
+function overText(sheet: string, cells: readonly Cell[]): string {
+  const others = cells.length > 1 ? ` and ${cells.length - 1} more filled cells` : '';
+  return `${sheet}!${cellName(cells[0]!)}${others} outside the old table are written over.`;
+}
+
+interface Rewriting {
+  readonly grid: TableGrid;
+  readonly own: WithOwnColumns;
+  readonly written: Block;
+  readonly touched: Block;
+  readonly content: RangeContent | undefined;
+}
+
+/** What rewriting a table does, a sentence each. */
+function toldOfRewriting({ table, loaded }: ChosenTable, { grid, own, written, touched, content }: Rewriting): string[] {
+  const sheet = content?.sheet ?? title(table);
+  const formulas = filledCells(content, touched, []).filter(cell => formulaAt(content, cell) !== '').length;
+  const lost = own.lost > 0 ? `; filled cells of rows that come no more: ${own.lost}` : '';
+  const sentences = [
+    `${rowCount(written.rows - 1)} of ${loaded.label} go to ${sheet}!${addressOf(written)}.`,
+    own.kept.length > 0 && `your own columns stay with their rows: ${own.kept.join(', ')}${lost}.`,
+    grid.dropped.length > 0 && `${grid.dropped.join(', ')} come no more.`,
+    formulas > 0 && `${formulas} ${formulas === 1 ? 'formula is' : 'formulas are'} replaced by values.`,
+  ];
+  return sentences.flatMap(sentence => (sentence ? [`${title(table)}: ${sentence}`] : []));
+}
+
 function planRewriting(chosen: ChosenTable, standing: StandingTable, workbook: PartsWorkbook): TablePlan {
-  const { table, raw, loaded } = chosen;
+  const { table, raw } = chosen;
   const { sheet } = standing.content;
-  const headingRow = standing.raw.find(cells => cells.some(cell => cell !== null)) ?? [];
-  const grid = tableGrid(catalogueTables[table], raw, headingRow);
-  const { written, touched } = placeOf(standing, grid);
+  const heading = Math.max(0, headingIndex(standing.raw));
+  const own = withOwnColumns(table, raw, standing.raw.slice(heading));
+  const grid = tableGrid(catalogueTables[table], own.raw, standing.raw[heading] ?? []);
+  const { written, touched } = placeOf(standing, grid, heading);
   const content = workbook.contents.get(sheet);
   const range = blockOf(standing.at.address)!;
-  const own = [range, blockOfContent(standing.content)];
+  const spared = [range, blockOfContent(standing.content)];
   obstacles(standing, touched, workbook);
-  const beside = filledCells(content, touched, own);
-  const below = filledCells(content, { ...written, row: written.row + written.rows, rows: Number.MAX_SAFE_INTEGER }, own);
+  const beside = filledCells(content, touched, spared);
+  const below = filledCells(content, { ...written, row: written.row + written.rows, rows: Number.MAX_SAFE_INTEGER }, spared);
   const reads = {
     sheet,
     address: addressOf({ ...written, columns: Math.max(written.columns, range.columns), rows: roomBelow(written, below, range) }),
@@ -149,24 +173,13 @@ function planRewriting(chosen: ChosenTable, standing: StandingTable, workbook: P
   if (isUnchanged(workbook, grid, { sheet, block: touched })) {
     return { ...plain, changes: [], restoring: [], overwrites: [], told: [`${title(table)} stays as it is.`] };
   }
-  const formulas = filledCells(content, touched, []).filter(cell => formulaAt(content, cell) !== '').length;
+  const told = toldOfRewriting(chosen, { grid, own, written, content, touched });
   return {
     ...plain,
     changes: tableChanges(grid, sheet, touched, false),
     restoring: restoringChanges(content, sheet, touched),
-    overwrites:
-      beside.length > 0
-        ? [
-            `${sheet}!${cellName(beside[0]!)}${beside.length > 1 ? ` and ${beside.length - 1} more filled cells` : ''} outside the old table are written over.`,
-          ]
-        : [],
-    told: [
-      `${title(table)}: ${rowCount(written.rows - 1)} of ${loaded.label} go to ${sheet}!${addressOf(written)}.`,
-      ...(grid.dropped.length > 0 ? [`${title(table)}: ${grid.dropped.join(', ')} come no more.`] : []),
-      ...(formulas > 0
-        ? [`${title(table)}: ${formulas} ${formulas === 1 ? 'formula is' : 'formulas are'} replaced by values.`]
-        : []),
-    ],
+    overwrites: beside.length > 0 ? [overText(sheet, beside)] : [],
+    told,
   };
 }
 

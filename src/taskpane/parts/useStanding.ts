@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
+import { callsCatalogue } from '../../host/catalogue/catalogueFormula';
 import type { CellValue, Workbook } from '../../host/workbook';
 import { standingCatalogue, type StandingCatalogue } from '../catalogue/standingCatalogue';
 
@@ -20,7 +21,10 @@ async function hasChanged(workbook: Workbook, known: Standing): Promise<boolean>
     const [content] = await workbook.read([cell]);
     return content!.formulas[0]![0] !== formula || textOf(content!.values[0]![0]) !== textOf(shown);
   }
-  return (await workbook.names()).some(({ name }) => name.toLowerCase() === 'catalogue');
+  const named = (await workbook.names()).find(({ name }) => name.toLowerCase() === 'catalogue');
+  if (!named) return false;
+  const [content] = await workbook.read([named.at]);
+  return callsCatalogue(content!.formulas[0]![0]);
 }
 
 /** Reads the workbook's catalogue, and again when its cell shows another handle. */

@@ -95,6 +95,26 @@ describe('replacing a catalogue', () => {
     expect(workbook.shown('Hoses 2026-11-25')![1]![12]).toBe('shown by =4*2');
   });
 
+  test('columns that people keep beside the data stay with their rows', async () => {
+    const rows = treeTables.hoses.map((row, r) => [...row, r === 0 ? 'Shelf' : r === 2 ? '' : `shelf ${r}`]);
+    const workbook = standingWorkbook({ Hoses: rows as never });
+    workbook.cells.get('Jobs')!.get('0,2')!.formula = FORMULA.replace('A1:N5', 'A1:O5');
+    // The second and fourth rows change places, the third comes no more.
+    const [head, first, second, , fourth] = treeTables.hoses;
+    const { plan } = await loadThrough(workbook, { 'hoses.csv': csvOf([head!, first!, fourth!, second!]) });
+    const planned = await plan();
+    expect(planned.told).toContain(
+      'Hoses: your own columns stay with their rows: Shelf; filled cells of rows that come no more: 1.',
+    );
+    await writeParts(workbook, planned);
+    expect(workbook.shown('Hoses')!.map(row => [row[0], row[14]])).toEqual([
+      ['Hose', 'Shelf'],
+      ['Alder DN 12', 'shelf 1'],
+      ['Willow DN 25', 'shelf 4'],
+      ['Alder DN 25', ''],
+    ]);
+  });
+
   test('says what stands outside the old range before it writes over it', async () => {
     const rows = [...(treeTables.hoses as never[]), ['appended below the range']] as never;
     const { plan } = await loadThrough(standingWorkbook({ Hoses: rows }), { 'hoses.csv': csvOf(longer) });

@@ -1,0 +1,23 @@
+import { useEffect, useState } from 'react';
+import type { Workbook } from '../../host/workbook';
+import { cellName } from './filledCells';
+
+/** The first selected cell as `Jobs!B7`; "" until it is known. */
+export function useSelectedCell(workbook: Workbook): string {
+  const [cell, setCell] = useState('');
+  useEffect(() => {
+    let isOver = false;
+    const look = () =>
+      void workbook.selection().then(
+        content => !isOver && setCell(`${content.sheet}!${cellName(content)}`),
+        () => undefined,
+      );
+    look();
+    const stop = workbook.onSelection(look);
+    return () => {
+      isOver = true;
+      stop();
+    };
+  }, [workbook]);
+  return cell;
+}
