@@ -1,4 +1,4 @@
-import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import { TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import { withTables } from '../../host/catalogue/catalogueFormula';
 import type { Change, RangeAddress } from '../../host/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
@@ -7,7 +7,8 @@ import { cataloguePlace } from './cataloguePlace';
 import { datedCopy } from './datedCopy';
 import type { ChosenTable } from './loadedCatalogue';
 import { CannotWrite, type PartsWorkbook } from './partsWorkbook';
-import { planTable, type TablePlan } from './planTable';
+import { planTable } from './planTable';
+import type { TablePlan } from './tablePlan';
 
 /** Everything that will be written, in an order that leaves nothing half-written. */
 export interface PartsPlan {
@@ -84,6 +85,3 @@ export function planParts(chosen: readonly ChosenTable[], workbook: PartsWorkboo
     ],
   };
 }
-
-/** Name of a table as its sheet is called. */
-export const tableTitle = (table: TableName) => catalogueTables[table].sheet;

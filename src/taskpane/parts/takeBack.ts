@@ -2,7 +2,7 @@ import { blockOf } from '../../host/a1';
 import type { Change, Workbook } from '../../host/workbook';
 import { valueAt } from './filledCells';
 import type { PartsPlan } from './planParts';
-import type { TablePlan } from './planTable';
+import type { TablePlan } from './tablePlan';
 import { requestPieces } from './requestPieces';
 
 type Values = Extract<Change, { kind: 'values' }>;

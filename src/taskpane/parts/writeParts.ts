@@ -1,7 +1,7 @@
 import { breathe, Stopped, type Watch } from '../../host/catalogueFile/watch';
 import type { Change, Workbook } from '../../host/workbook';
 import type { PartsPlan } from './planParts';
-import type { TablePlan } from './planTable';
+import type { TablePlan } from './tablePlan';
 import { requestPieces } from './requestPieces';
 import { takeBack } from './takeBack';
 
