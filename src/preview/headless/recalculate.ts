@@ -4,7 +4,8 @@ import { readCell } from '../host/cellReading';
 import type { FunctionsFile } from '../../host/functionMetadata';
 import { hostFunctions } from '../host/hostFunctions';
 import { blockOf } from '../xlsx/address';
-import { readXlsx, type FileCell } from '../xlsx/readXlsx';
+import type { FileCell } from '../xlsx/fileCell';
+import { readXlsx } from '../xlsx/readXlsx';
 import { headlessWorkbook } from './headlessWorkbook';
 import { loadScript, type SiblingFile } from './loadScript';
 

@@ -1,7 +1,7 @@
 import type { Univer } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import { FormulaDataModel } from '@univerjs/engine-formula';
-import type { FileCell } from '../xlsx/readXlsx';
+import type { FileCell } from '../xlsx/fileCell';
 import type { SavedWorkbook } from '../xlsx/writeXlsx';
 
 /**

@@ -1,5 +1,5 @@
 import type { Cell, CellValue } from 'exceljs';
-import type { CachedValue } from './readXlsx';
+import type { CachedValue } from './fileCell';
 
 const MILLISECONDS_A_DAY = 86_400_000;
 /** Day number of 1 January 1970. */

@@ -4,7 +4,7 @@ import { blockOf, cellAddress } from './address';
 import { readCarriedOver } from './carriedOver';
 import { formulaText, plainValue } from './fileValue';
 import { readPrinting } from './printing';
-import type { CachedValue, FileCell } from './readXlsx';
+import type { CachedValue, FileCell } from './fileCell';
 import { typedFormula } from './storedFormula';
 import type { StyleTable } from './styleTable';
 import { UnreadableFile } from './unreadableFile';

@@ -9,7 +9,7 @@ import { markDynamicArrays } from './dynamicArrays';
 import { loadExcelJs } from './excelJs';
 import { isErrorText } from '../host/cellReading';
 import { writePrinting } from './printing';
-import type { CachedValue } from './readXlsx';
+import type { CachedValue } from './fileCell';
 import { callsOurs, storedFormula } from './storedFormula';
 
 /** A workbook of the spreadsheet page with all that a file needs. */
