@@ -11,6 +11,8 @@ import {
 import { useCallback, useMemo } from 'react';
 import type { MachineFinding } from '../../core/quality/crimpCause';
 import type { LengthUnit } from '../../core/units/lengthUnit';
+import type { Workbook } from '../../host/workbook';
+import { SuggestedDials } from '../bench/SuggestedDials';
 import type { MachineReadings } from './analyseReadings';
 import { CapabilityTable } from './CapabilityTable';
 import { CombinationTable } from './CombinationTable';
@@ -47,13 +49,14 @@ const LEGEND =
   '● in spec, ▲ loose, ▼ tight, ◆ oval, ■ unsure; hollow: at an earlier setting. Grey: tolerance band. Thick: mean. Dashed: what the machine adds to all.';
 
 interface Props {
+  readonly workbook: Workbook;
   readonly machine: MachineReadings;
   readonly unit: LengthUnit;
   readonly order: 'date' | 'sheet';
 }
 
 /** One machine: the finding, its picture and the same as a table, control charts, capability, dial response. */
-export function MachineSection({ machine, unit, order }: Props) {
+export function MachineSection({ workbook, machine, unit, order }: Props) {
   const styles = useStyles();
   const { cause, combinations, crimps, tolerance, tolerancesDiffer } = machine;
   const { headline, details } = useMemo(() => findingText(machine, unit), [machine, unit]);
@@ -77,6 +80,7 @@ export function MachineSection({ machine, unit, order }: Props) {
           ))}
         </ul>
       )}
+      <SuggestedDials workbook={workbook} machine={machine} />
       <Picture
         draw={draw}
         label={`Deviations of ${crimps.length} crimps of ${combinations.length} combinations around their targets, with the tolerance band; the table below has the same in numbers.`}

@@ -94,7 +94,7 @@ export function TableAnalysis({ workbook, view }: Props) {
         <>
           <VerdictCounts counts={analysis.counts} />
           {analysis.machines.map(machine => (
-            <MachineSection key={machine.machine} machine={machine} unit={unit} order={analysis.order} />
+            <MachineSection key={machine.machine} workbook={workbook} machine={machine} unit={unit} order={analysis.order} />
           ))}
           <WriteReadings workbook={workbook} view={view} analysed={analysed} />
           <div className={styles.caution}>

@@ -1,0 +1,40 @@
+import type { Workbook } from '../../host/workbook';
+import { today } from '../cuts/useCutPlans';
+import type { MachineReadings } from '../readings/analyseReadings';
+import { dialMove } from '../readings/dialMove';
+import { AcceptDial } from './AcceptDial';
+import type { DialProposal } from './dialProposal';
+
+interface Props {
+  readonly workbook: Workbook;
+  readonly machine: MachineReadings;
+}
+
+/** Dials that the finding asks for, of combinations whose machine, hose and coupling the sheet names. */
+export function dialProposals(machine: MachineReadings, day: string): readonly DialProposal[] {
+  return machine.combinations.flatMap((combination): DialProposal[] => {
+    const newest = combination.current.at(-1);
+    if (combination.cause.finding !== 'OWN SETTING' || !newest) return [];
+    const { hose, fitting, die } = newest;
+    const move = dialMove(machine, combination);
+    if (!('to' in move) || machine.machine === '' || hose === '' || fitting === '') return [];
+    return [{ machine: machine.machine, die, hose, fitting, dial: move.to, date: day, note: 'from the analysis of readings' }];
+  });
+}
+
+const TRY_FIRST = 'Try it on one trial piece and measure: record it once that is in spec.';
+const RECALIBRATE_FIRST = 'Recalibrate the machine first, then try this dial on one trial piece.';
+
+/** The dials that an analysis asks for, each to be recorded in Machines after a look at old and new. */
+export function SuggestedDials({ workbook, machine }: Props) {
+  const caution = machine.cause.finding === 'SETTING' ? TRY_FIRST : RECALIBRATE_FIRST;
+  return dialProposals(machine, today()).map(proposal => (
+    <AcceptDial
+      key={`${proposal.hose} ${proposal.fitting} ${proposal.die} ${proposal.dial}`}
+      workbook={workbook}
+      proposal={proposal}
+      label={`Record dial ${proposal.dial} for ${proposal.hose} with ${proposal.fitting} …`}
+      caution={caution}
+    />
+  ));
+}
