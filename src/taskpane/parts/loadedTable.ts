@@ -59,7 +59,8 @@ function byName(name: string): TableName | undefined {
   });
 }
 
-const isSheetOfTable = (name: string) =>
+/** The table whose own name a sheet has. */
+export const tableOfSheet = (name: string): TableName | undefined =>
   TABLE_NAMES.find(table => catalogueTables[table].sheet.toLowerCase() === name.trim().toLowerCase());
 
 /**
@@ -67,7 +68,7 @@ const isSheetOfTable = (name: string) =>
  * @param isFile the name is a file's: any word of it counts
  */
 export function guessTable(name: string, headings: readonly RawCell[], isFile: boolean): TableName | undefined {
-  return isSheetOfTable(name) ?? byHeadings(headings) ?? (isFile ? byName(name) : undefined);
+  return tableOfSheet(name) ?? byHeadings(headings) ?? (isFile ? byName(name) : undefined);
 }
 
 /** A table as it came, from its heading row on. */

@@ -1,6 +1,6 @@
 import { readPartsFile, type PartsFile } from '../../host/catalogueFile/readPartsFile';
 import { breathe, Stopped, type Watch } from '../../host/catalogueFile/watch';
-import { loadedTable, type LoadedTable } from './loadedTable';
+import { loadedTable, tableOfSheet, type LoadedTable } from './loadedTable';
 
 /** What came of the files that were picked. */
 export interface FileTables {
@@ -26,7 +26,10 @@ async function tablesOfFile(file: PartsFile, id: string, watch: Watch): Promise<
       tables.push(loadedTable(`${id} ${sheet}`, label, sheet === '' ? file.name : sheet, came));
     }
   }
-  return { tables, refusals };
+  // Where sheets are named as the tables, the others are something else, whatever their headings look like.
+  const named = (table: LoadedTable) => tableOfSheet(table.id.slice(id.length + 1));
+  const sure = tables.some(named) ? tables.map(table => ({ ...table, guess: named(table) })) : tables;
+  return { tables: sure, refusals };
 }
 
 /**

@@ -1,9 +1,11 @@
+import ExcelJS from 'exceljs';
 import type { RawTable } from '../../../src/core/catalogue/rawTable';
 import { fittingsTable } from '../../../src/core/catalogue/tables/fittingsTable';
 import { machinesTable } from '../../../src/core/catalogue/tables/machinesTable';
 import { guessTable, headingRow } from '../../../src/taskpane/parts/loadedTable';
 import { requestPieces } from '../../../src/taskpane/parts/requestPieces';
 import { roomBelow } from '../../../src/taskpane/parts/roomBelow';
+import { tablesFromFiles } from '../../../src/taskpane/parts/tablesFromFiles';
 import { tableGrid } from '../../../src/taskpane/parts/tableGrid';
 import { treeTables } from '../../core/catalogue/treeCatalogue';
 
@@ -102,4 +104,28 @@ test('pieces keep the order, part large blocks between rows, and never a row', (
     'A7:B9',
     'A10:B10',
   ]);
+});
+
+describe('sheets of an .xlsx', () => {
+  async function guesses(sheets: Readonly<Record<string, RawTable>>) {
+    const book = new ExcelJS.Workbook();
+    for (const [name, rows] of Object.entries(sheets)) book.addWorksheet(name).addRows(rows as never);
+    const bytes = new Uint8Array((await book.xlsx.writeBuffer()) as ArrayBuffer);
+    const { tables } = await tablesFromFiles([{ name: 'parts.xlsx', bytes: async () => bytes }], 1, {});
+    return tables.map(({ label, guess }) => [label, guess]);
+  }
+
+  test('named as the tables are taken by name only', async () => {
+    expect(await guesses({ Hoses: treeTables.hoses, Settings: treeTables.crimps })).toEqual([
+      ['parts.xlsx, sheet Hoses', 'hoses'],
+      ['parts.xlsx, sheet Settings', undefined],
+    ]);
+  });
+
+  test('with other names are taken by their headings', async () => {
+    expect(await guesses({ Rubber: treeTables.hoses, Settings: treeTables.crimps })).toEqual([
+      ['parts.xlsx, sheet Rubber', 'hoses'],
+      ['parts.xlsx, sheet Settings', 'crimps'],
+    ]);
+  });
 });
