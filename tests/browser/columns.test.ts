@@ -132,6 +132,9 @@ describe('panel Columns on the try-out page, beside a catalogue', () => {
       .getByText(/Wrote Cut length \(mm\) in column M, .* rows 4 to 5 of sheet Own jobs/)
       .waitFor({ timeout: 20_000 });
     await pane().getByText(`Table A3:Q5 of sheet ${SHEET}, 2 rows.`).waitFor({ timeout: 20_000 });
+    // What was corrected and entered stays for the next columns.
+    expect(await section('Which column is what').getByLabel('Machine', { exact: true }).inputValue()).toBe('6');
+    expect(await pane().getByLabel('Margin', { exact: true }).inputValue()).toBe('40 %');
     const [headings, first, second] = await saved();
     expect(headings!.slice(0, 6)).toEqual(['Cut length (mm)', 'Dial A', 'Verdict', 'Next dial', 'Price each', '']);
     // 414 is the newest dial that the gate's machine recorded; (27.5 − 27.35) ÷ 0.016 a digit is 9.

@@ -4,7 +4,6 @@ import type { PanelProps } from '../panelProps';
 import { TableColumns, type Told } from './TableColumns';
 import { ToldBar } from './ToldBar';
 import { useColumnsView } from './useColumnsView';
-import { addressOf } from '../../host/a1';
 
 const useStyles = makeStyles({ panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
 
@@ -12,7 +11,7 @@ const useStyles = makeStyles({ panel: { display: 'flex', flexDirection: 'column'
 export function ColumnsPanel({ workbook }: PanelProps) {
   const styles = useStyles();
   const view = useColumnsView(workbook);
-  // Kept here: writing changes the table, and a changed table is proposed anew.
+  // Kept here: another table that is selected is proposed anew.
   const [told, setTold] = useState<Told>();
   return (
     <div className={styles.panel}>
@@ -30,14 +29,7 @@ export function ColumnsPanel({ workbook }: PanelProps) {
           No table here. Select a cell of your own table: one row of headings (hose, overall length, quantity, …) with rows below.
         </Body1>
       )}
-      {view.status === 'ready' && (
-        <TableColumns
-          key={`${view.table.sheet}!${addressOf({ ...view.table.block, rows: 1 })} ${view.table.headings.join('|')}`}
-          workbook={workbook}
-          view={view}
-          onTold={setTold}
-        />
-      )}
+      {view.status === 'ready' && <TableColumns key={view.id} workbook={workbook} view={view} onTold={setTold} />}
       <ToldBar told={told} />
     </div>
   );

@@ -19,7 +19,7 @@ import { OfferList } from './OfferList';
 import { NO_SETTINGS, offerOptions } from './offerSettings';
 import { offersFor } from './offers';
 import { MANY_ROWS, planColumns } from './planColumns';
-import { proposeColumns, type Columns } from './proposeColumns';
+import { columnsWithin, proposeColumns, type Columns } from './proposeColumns';
 import { RoleFields } from './RoleFields';
 import { tableUnits } from './tableUnits';
 
@@ -47,7 +47,8 @@ interface Props {
 export function TableColumns({ workbook, view, onTold }: Props) {
   const styles = useStyles();
   const { used, table, catalogue } = view;
-  const [columns, setColumns] = useState<Columns>(() => proposeColumns(used, table, catalogue));
+  const [wanted, setColumns] = useState<Columns>(() => proposeColumns(used, table, catalogue));
+  const columns = columnsWithin(table, wanted);
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [spill, setSpill] = useState(false);
   const [settings, setSettings] = useState(NO_SETTINGS);

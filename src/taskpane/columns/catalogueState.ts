@@ -24,7 +24,7 @@ export interface CatalogueState {
   readonly minimumCharge?: string | undefined;
 }
 
-const known = new WeakMap<Workbook, { readonly cell: string; readonly state: CatalogueState }>();
+const known = new WeakMap<Workbook, { readonly key: string; readonly state: CatalogueState }>();
 
 async function stateOf(workbook: Workbook, handle: string): Promise<CatalogueState> {
   const [catalogue, machines] = await Promise.all([catalogueOfWorkbook(workbook), machineRows(workbook)]);
@@ -57,9 +57,11 @@ export async function catalogueState(workbook: Workbook): Promise<CatalogueState
   }
   const cell = String(value);
   if (!isHandle(cell)) return { present: true, trouble: 'The cell named Catalogue holds no =HOSE.CATALOGUE(…).' };
+  // The handle tells what the tables say, the formula where they stand.
+  const key = `${cell} ${content?.formulas[0]?.[0] ?? ''}`;
   const before = known.get(workbook);
-  if (before?.cell === cell) return before.state;
+  if (before?.key === key) return before.state;
   const state = await stateOf(workbook, cell);
-  known.set(workbook, { cell, state });
+  known.set(workbook, { key, state });
   return state;
 }

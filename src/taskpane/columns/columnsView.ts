@@ -15,7 +15,21 @@ export type ColumnsView =
       readonly table: FoundTable;
       readonly hostTables: readonly Block[];
       readonly catalogue: CatalogueState;
+      /** The same as long as it is the same table, columns added to it or taken away again. */
+      readonly id: string;
     };
+
+const idOf = ({ sheet, block, headings }: FoundTable) => `${sheet}!${block.row},${block.column} ${headings.join('|')}`;
+
+/** A view that was read anew, known again where its table only grew or shrank at the right since the last one. */
+export function sameTable(found: ColumnsView, before: ColumnsView): ColumnsView {
+  if (found.status !== 'ready' || before.status !== 'ready') return found;
+  const [a, b] = [found.table, before.table];
+  const shared = Math.min(a.headings.length, b.headings.length);
+  const starts = a.sheet === b.sheet && a.block.row === b.block.row && a.block.column === b.block.column;
+  const same = starts && a.headings.slice(0, shared).join('|') === b.headings.slice(0, shared).join('|');
+  return same ? { ...found, id: before.id } : found;
+}
 
 /** Reads the table around the selection; with `stayOn`, the table around that block instead. */
 export async function columnsView(workbook: Workbook, stayOn?: { sheet: string; block: Block }): Promise<ColumnsView> {
@@ -28,5 +42,5 @@ export async function columnsView(workbook: Workbook, stayOn?: { sheet: string; 
   ]);
   const hostTables = tables.flatMap(table => blockOf(table.address) ?? []);
   const table = used && findTable(used, selected, hostTables);
-  return used && table ? { status: 'ready', used, table, hostTables, catalogue } : { status: 'none' };
+  return used && table ? { status: 'ready', used, table, hostTables, catalogue, id: idOf(table) } : { status: 'none' };
 }

@@ -123,3 +123,9 @@ export function proposeColumns(used: RangeContent, table: FoundTable, parts: Kno
   }
   return Object.fromEntries(ROLE_NAMES.flatMap(role => (found[role] ? [[role, found[role]]] : [])));
 }
+
+/** The columns that are in the table; some may have been taken away from it since. */
+export function columnsWithin({ block }: FoundTable, columns: Columns): Columns {
+  const inside = ({ first, last }: ColumnSpan) => first >= block.column && last < block.column + block.columns;
+  return Object.fromEntries(Object.entries(columns).filter(([, span]) => inside(span)));
+}

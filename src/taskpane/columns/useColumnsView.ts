@@ -1,8 +1,16 @@
+import { useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import { useSettledView } from '../sheets/useSettledView';
-import { columnsView, type ColumnsView } from './columnsView';
+import { columnsView, sameTable, type ColumnsView } from './columnsView';
 
-const read = (workbook: Workbook) => columnsView(workbook);
+/** Reads the table around the selection, and knows the one read before again. */
+function tableReader(): (workbook: Workbook) => Promise<ColumnsView> {
+  let before: ColumnsView = { status: 'loading' };
+  return async workbook => (before = sameTable(await columnsView(workbook), before));
+}
 
 /** The table around the selection. */
-export const useColumnsView = (workbook: Workbook): ColumnsView => useSettledView(workbook, read).view;
+export function useColumnsView(workbook: Workbook): ColumnsView {
+  const [read] = useState(tableReader);
+  return useSettledView(workbook, read).view;
+}

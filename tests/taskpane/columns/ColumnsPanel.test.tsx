@@ -68,3 +68,18 @@ test('what was written stays said when the table is read again with its new colu
   expect(await screen.findByText(/Table A4:I7/)).toBeTruthy();
   expect(screen.getByText(/Wrote Cut length \(mm\) in column I/)).toBeTruthy();
 });
+
+test('what was corrected by hand stays when the table has grown by a column, and goes when another table is selected', async () => {
+  const sheets = { Jobs: OTHER_WORDS as Parameters<typeof fakeWorkbook>[0][string] };
+  const { workbook } = fakeWorkbook(sheets, { sheet: 'Jobs', address: 'B5' });
+  render(<TaskPane workbook={workbook} functions={[]} />);
+  fireEvent.click(screen.getByRole('tab', { name: 'Columns' }));
+  fireEvent.change(await screen.findByLabelText('Cut-off A'), { target: { value: '7' } });
+  sheets.Jobs = OTHER_WORDS.map((row, r) => (r === 3 ? [...row, 'Cut length (mm)'] : row));
+  await workbook.select({ sheet: 'Jobs', address: 'B5' });
+  expect(await screen.findByText(/Table A4:I7/)).toBeTruthy();
+  expect(screen.getByLabelText('Cut-off A')).toHaveProperty('value', '7');
+  sheets.Jobs = OTHER_WORDS.map((row, r) => (r === 3 ? ['Line', ...row.slice(1)] : row));
+  await workbook.select({ sheet: 'Jobs', address: 'B5' });
+  await waitFor(() => expect(screen.getByLabelText('Cut-off A')).toHaveProperty('value', '6'));
+});
