@@ -28,7 +28,7 @@ const LARGEST_TABLE = 30_000_000;
 const OTHERS = 30;
 const QUICK_NODES = 10_000;
 const CELLS_PER_STEP = 500;
-const LOOPS_PER_STEP = 120;
+const LOOPS_PER_STEP = 220;
 
 function choicesOf(widths: readonly number[], values: ArrayLike<number>, limits: ArrayLike<number>, largest: number): Choice[] {
   const choices: Choice[] = [];
