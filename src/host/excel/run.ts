@@ -26,11 +26,13 @@ function refusalOf(error: unknown): unknown {
   return new ExcelRefusal(code, error instanceof Error ? error.message : code);
 }
 
-/** Runs a batch in Excel, after the cell that is being edited, as one undo step where the build allows it. */
+/**
+ * Runs a batch in Excel, after the cell that is being edited. What one sync sends is one undo step as it is. `mergeUndoGroup` (ExcelApi
+ * 1.20) would join several syncs, but refuses a whole batch (UndoNotSupported) that deletes a sheet or writes some hundred formulas.
+ */
 export async function run<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
-  const options = { delayForCellEdit: true, mergeUndoGroup: true };
   try {
-    return await Excel.run(options as Excel.RunOptions, batch);
+    return await Excel.run({ delayForCellEdit: true }, batch);
   } catch (error) {
     throw refusalOf(error);
   }

@@ -141,7 +141,7 @@ async function apply(request: Request, change: Change, standing: ReadonlySet<str
   }
 }
 
-/** Writes all changes: checked first, then in one sync (more where they exceed what one request takes), one undo step. */
+/** Writes all changes: checked first, then in one sync (more where they exceed what one request takes): each sync is an undo step. */
 export async function writeChanges(changes: readonly Change[]): Promise<void> {
   if (changes.length === 0) return;
   await run(async context => {

@@ -82,6 +82,8 @@ export function strictExcel(
   selected: { sheet: string; row: number; column: number; rows: number; columns: number },
 ): StrictExcel {
   const state: StrictExcel = { syncs: 0, written: [] };
+  // A group of undo that deletes a sheet is refused: Microsoft's "Undo support with the Excel JavaScript API" lists the calls.
+  let isGroup = false;
   const letters = (column: number): string =>
     (column >= 26 ? letters(Math.floor(column / 26) - 1) : '') + String.fromCharCode(65 + (column % 26));
   const name = (row: number, column: number) => `${letters(column)}${row + 1}`;
@@ -227,7 +229,11 @@ export function strictExcel(
     });
     return guarded(pending, () => (exists ? { name: sheet, protection: { protected: sheet === 'Locked' } } : undefined), {
       activate: () => writes.push(() => state.written.push(`activate ${sheet}`)),
-      delete: () => writes.push(() => state.written.push(`delete ${sheet}`)),
+      delete: () =>
+        writes.push(() => {
+          if (isGroup) throw Object.assign(new Error('no undo'), { code: 'UndoNotSupported' });
+          state.written.push(`delete ${sheet}`);
+        }),
       getRange: (address: string) => rangeOf(pending, writes, sheet, parse(address)),
       charts: chartsOf(writes),
       shapes: shapesOf(writes, sheet),
@@ -236,7 +242,8 @@ export function strictExcel(
     });
   }
 
-  const run = async (_options: unknown, batch: (context: unknown) => Promise<unknown>) => {
+  const run = async (options: { mergeUndoGroup?: boolean }, batch: (context: unknown) => Promise<unknown>) => {
+    isGroup = options.mergeUndoGroup === true;
     const pending: Loaded[] = [];
     const writes: (() => void)[] = [];
     const worksheets = guarded(
