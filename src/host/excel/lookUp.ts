@@ -14,13 +14,16 @@ export async function sheetsOf(context: Excel.RequestContext): Promise<readonly 
   return worksheets.items.map(worksheet => worksheet.name);
 }
 
+/** One block of one sheet. A quoted sheet may have brackets and commas, as `'Parts (2)'`; `'First:Last'!A1` is of several sheets. */
+const PLAIN_RANGE = /^=(?:'(?:[^'[\]:]|'')+'|[^'()[\],:!]+)!\$?[A-Z\d]+(?:\$?\d+)?(?::\$?[A-Z\d]+(?:\$?\d+)?)?$/i;
+
 /** Workbook-scoped names of plain ranges; names of formulas and constants are left out. */
 export async function namesOf(context: Excel.RequestContext): Promise<readonly { name: string; at: RangeAddress }[]> {
   const { names } = context.workbook;
   names.load('items/name,items/type,items/formula');
   await context.sync();
   return names.items
-    .filter(item => item.type === 'Range' && /^=[^()[\],]+![$A-Z0-9:]+$/i.test(item.formula))
+    .filter(item => item.type === 'Range' && PLAIN_RANGE.test(item.formula))
     .map(item => ({ name: item.name, at: rangeOf(item.formula) }));
 }
 

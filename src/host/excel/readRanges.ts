@@ -49,7 +49,8 @@ const answerOf = ({ whole, used }: Asked): RangeContent => (used.isNullObject ? 
 
 /** Cells in one answer where all at once are too many; with formulas and formats each is some dozens of bytes. */
 const CELLS_A_PIECE = 20_000;
-const TOO_LARGE = 'ResponsePayloadSizeLimitExceeded';
+/** More than 5 MB on the web; more than five million cells anywhere. */
+const TOO_LARGE = new Set(['ResponsePayloadSizeLimitExceeded', 'RangeExceedsLimit']);
 
 /** Content of one range that is too large for one answer: whole rows a sync. */
 async function contentInPieces(
@@ -86,7 +87,7 @@ export async function readRangesOrPieces(ranges: readonly RangeAddress[]): Promi
   try {
     return await run(context => readRanges(context, ranges));
   } catch (error) {
-    if (!(error instanceof ExcelRefusal) || error.code !== TOO_LARGE) throw error;
+    if (!(error instanceof ExcelRefusal) || !TOO_LARGE.has(error.code)) throw error;
   }
   const contents: RangeContent[] = [];
   for (const { sheet, address } of ranges) {
@@ -105,7 +106,7 @@ export async function readUsedOrPieces(sheet: string): Promise<RangeContent | un
   try {
     return await run(context => readUsed(context, sheet));
   } catch (error) {
-    if (!(error instanceof ExcelRefusal) || error.code !== TOO_LARGE) throw error;
+    if (!(error instanceof ExcelRefusal) || !TOO_LARGE.has(error.code)) throw error;
   }
   return run(context => {
     const worksheet = context.workbook.worksheets.getItem(sheet);
@@ -130,7 +131,7 @@ async function readSelected(context: Excel.RequestContext, range: Excel.Range): 
   return answerOf(asked);
 }
 
-const SEVERAL_AREAS = new Set(['InvalidSelection', 'InvalidReference', 'InvalidArgument', 'ResponsePayloadSizeLimitExceeded']);
+const SEVERAL_AREAS = new Set(['InvalidSelection', 'InvalidReference', 'InvalidArgument', ...TOO_LARGE]);
 
 /** The selected range in one sync; the active cell where several areas, or more than Excel hands over at once, are selected. */
 export async function readSelection(): Promise<RangeContent> {

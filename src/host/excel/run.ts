@@ -6,6 +6,10 @@ const ADVICE: Readonly<Record<string, string>> = {
   InvalidSelection: 'Select one block of cells, then try again.',
   InvalidOperationInCellEditMode: 'Finish the cell you are editing (Enter or Esc), then try again.',
   RequestPayloadSizeLimitExceeded: 'That is too much for one go in Excel (5 MB on the web). Select fewer rows.',
+  RangeExceedsLimit: 'That is more cells than Excel hands over in one go. Select fewer rows.',
+  MergedRangeConflict: 'There are merged cells in the way: unmerge them, then try again.',
+  FilteredRangeConflict: 'A filter is in the way: clear it, then try again.',
+  InactiveWorkbook: 'Another workbook is in front: come back to this one, then try again.',
   ResponsePayloadSizeLimitExceeded: 'That is too much for one go in Excel (5 MB on the web). Select fewer rows.',
 };
 

@@ -49,9 +49,13 @@ test('several ranges are read in one round; an empty sheet has no used part', as
   await expect(excelWorkbook().read([{ sheet: 'Jobs', address: 'nonsense' }])).rejects.toThrow('does not exist');
 });
 
-test('names of ranges are listed, names of constants are not', async () => {
+test('names of ranges of one sheet are listed, also of a copied sheet; those of constants, formulas and other files are not', async () => {
   select(0, 0, 1, 1);
-  expect(await excelWorkbook().names()).toEqual([{ name: 'Catalogue', at: { sheet: 'Jobs', address: 'B1' } }]);
+  expect(await excelWorkbook().names()).toEqual([
+    { name: 'Catalogue', at: { sheet: 'Jobs', address: 'B1' } },
+    { name: 'Copied', at: { sheet: "Parts (2), o'clock", address: 'A1:C9' } },
+    { name: 'Columns', at: { sheet: 'Jobs', address: 'A:B' } },
+  ]);
 });
 
 test('only our own formulas that show #NAME? are entered again', async () => {
@@ -128,11 +132,11 @@ test('a range to select is shown', async () => {
   expect(excel.written).toEqual(['activate Jobs', 'select Jobs!A2']);
 });
 
-describe('what is too large for one answer of Excel on the web', () => {
+describe.each(['ResponsePayloadSizeLimitExceeded', 'RangeExceedsLimit'])('what is too large for one answer (%s)', code => {
   const many = Array.from({ length: 30_001 }, (_, row) => [row, `part ${row}`]);
 
   beforeEach(() => {
-    answerLimit.cells = 25_000;
+    Object.assign(answerLimit, { cells: 25_000, code });
     strictExcel({ Parts: many, Jobs: jobs }, { sheet: 'Jobs', row: 0, column: 0, rows: 1, columns: 1 });
   });
   afterEach(() => (answerLimit.cells = Infinity));

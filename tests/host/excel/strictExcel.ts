@@ -15,7 +15,7 @@ export interface FakeRange {
 type Loaded = { __load(): void };
 
 /** Cells that fit into one answer; Infinity = no limit, as in Excel on the desktop. */
-export const answerLimit = { cells: Infinity };
+export const answerLimit = { cells: Infinity, code: 'ResponsePayloadSizeLimitExceeded' };
 
 /** An object whose properties throw until they were loaded and the context synced. */
 function guarded<T extends object>(
@@ -32,7 +32,7 @@ function guarded<T extends object>(
       pending.push({
         __load: () => {
           if ((methods as unknown as { __cells: () => number }).__cells() <= answerLimit.cells) return;
-          throw Object.assign(new Error('too large'), { code: 'ResponsePayloadSizeLimitExceeded' });
+          throw Object.assign(new Error('too large'), { code: answerLimit.code });
         },
       });
     }
@@ -264,6 +264,11 @@ export function strictExcel(
         items: [
           { name: 'Catalogue', type: 'Range', formula: '=Jobs!$B$1' },
           { name: 'Rate', type: 'Double', formula: '=0.2' },
+          { name: 'Copied', type: 'Range', formula: "='Parts (2), o''clock'!$A$1:$C$9" },
+          { name: 'Columns', type: 'Range', formula: '=Jobs!$A:$B' },
+          { name: 'Grown', type: 'Range', formula: '=OFFSET(Jobs!$A$1,0,0,2,2)' },
+          { name: 'Through', type: 'Range', formula: "='Jobs:Empty'!$A$1" },
+          { name: 'Elsewhere', type: 'Range', formula: "='[other.xlsx]Jobs'!$A$1" },
         ],
       }),
       {
