@@ -22,10 +22,13 @@ export function excelWorkbook(): Workbook {
     select: ({ sheet, address }) =>
       run(async context => {
         const worksheet = context.workbook.worksheets.getItem(sheet);
+        worksheet.load('visibility');
+        await context.sync();
+        if (worksheet.visibility !== 'Visible') throw new Error(`Sheet "${sheet}" is hidden: unhide it, then try again.`);
         worksheet.activate();
         worksheet.getRange(address).select();
         await context.sync();
       }),
-    reenterUnknownNames: () => run(reenterUnknownNames),
+    reenterUnknownNames,
   };
 }

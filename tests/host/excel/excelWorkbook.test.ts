@@ -64,6 +64,13 @@ test('only our own formulas that show #NAME? are entered again', async () => {
   expect(excel.written).toEqual(['formulas of Jobs!B2 = [["=HOSE.CUTLENGTH(A2,1,2)"]]']);
 });
 
+test('formulas of ours on a protected sheet are said, after those of the others were entered', async () => {
+  const unknown = [[['=HOSE.LENGTH(1)', '#NAME?']]] as const;
+  const excel = strictExcel({ Locked: unknown, Jobs: unknown }, { sheet: 'Jobs', row: 0, column: 0, rows: 1, columns: 1 });
+  await expect(excelWorkbook().reenterUnknownNames()).rejects.toThrow(/Entered 1 again.*"Locked"/);
+  expect(excel.written).toEqual(['formulas of Jobs!A1 = [["=HOSE.LENGTH(1)"]]']);
+});
+
 test('a batch is written whole: new sheet, text that must stay text, formulas', async () => {
   const excel = select(0, 0, 1, 1);
   await excelWorkbook().write([
@@ -132,6 +139,12 @@ test('a range to select is shown', async () => {
   expect(excel.written).toEqual(['activate Jobs', 'select Jobs!A2']);
 });
 
+test('a range of a hidden sheet is not selected, but said', async () => {
+  const excel = strictExcel({ Jobs: jobs, Hidden: [['x']] }, { sheet: 'Jobs', row: 0, column: 0, rows: 1, columns: 1 });
+  await expect(excelWorkbook().select({ sheet: 'Hidden', address: 'A1' })).rejects.toThrow('"Hidden" is hidden');
+  expect(excel.written).toEqual([]);
+});
+
 describe.each(['ResponsePayloadSizeLimitExceeded', 'RangeExceedsLimit'])('what is too large for one answer (%s)', code => {
   const many = Array.from({ length: 30_001 }, (_, row) => [row, `part ${row}`]);
 
@@ -152,5 +165,9 @@ describe.each(['ResponsePayloadSizeLimitExceeded', 'RangeExceedsLimit'])('what i
     expect(parts!.values).toEqual(many.slice(2));
     expect([parts!.address, parts!.row, parts!.formats.length]).toEqual(['A3:B30001', 2, 29_999]);
     expect(cell).toMatchObject({ values: [['CAT']], formulas: [['=HOSE.CATALOGUE(1)']] });
+  });
+
+  test('does not stop formulas from being entered again', async () => {
+    expect(await excelWorkbook().reenterUnknownNames()).toBe(1);
   });
 });

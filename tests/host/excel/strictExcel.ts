@@ -213,6 +213,8 @@ export function strictExcel(
     };
   }
 
+  const protectionOf = (sheet: string) => ({ protected: sheet === 'Locked' });
+
   function sheetOf(pending: Loaded[], writes: (() => void)[], sheet: string): any {
     const exists = sheet in sheets;
     const parse = (address: string) => {
@@ -227,7 +229,7 @@ export function strictExcel(
       rows: Math.max(1, sheets[sheet]!.length),
       columns: Math.max(1, ...sheets[sheet]!.map(row => row.length)),
     });
-    return guarded(pending, () => (exists ? { name: sheet, protection: { protected: sheet === 'Locked' } } : undefined), {
+    return guarded(pending, () => (exists ? { name: sheet, visibility: sheet === 'Hidden' ? 'Hidden' : 'Visible', protection: protectionOf(sheet) } : undefined), {
       activate: () => writes.push(() => state.written.push(`activate ${sheet}`)),
       delete: () =>
         writes.push(() => {
@@ -248,7 +250,11 @@ export function strictExcel(
     const writes: (() => void)[] = [];
     const worksheets = guarded(
       pending,
-      () => ({ items: Object.keys(sheets).map(sheet => Object.assign(sheetOf(pending, writes, sheet), { name: sheet })) }),
+      () => ({
+        items: Object.keys(sheets).map(sheet =>
+          Object.assign(sheetOf(pending, writes, sheet), { name: sheet, protection: protectionOf(sheet) }),
+        ),
+      }),
       {
         getItem: (sheet: string) => {
           if (!(sheet in sheets) && !state.written.includes(`add ${sheet}`)) writes.push(() => void 0);
