@@ -1,3 +1,4 @@
+import { MOST_BYTES } from '../requestSize';
 import type { Change } from '../workbook';
 import { pngOfSvg } from './pngOfSvg';
 
@@ -7,19 +8,27 @@ type Picture = Extract<Change, { kind: 'picture' }>;
 const EDGE = 1;
 
 /**
- * Puts pictures over their blocks, square and as large as the block allows, where this Excel takes pictures (ExcelApi 1.9).
+ * Puts pictures over their blocks, square and as large as the block allows, where this Excel takes pictures and tells
+ * the places of cells (ExcelApi 1.10); in as many requests as Excel on the web needs.
  * The blocks must stand with their final heights and widths: their places are read first.
  */
 export async function addPictures(context: Excel.RequestContext, pictures: readonly Picture[]): Promise<void> {
-  if (pictures.length === 0 || !Office.context.requirements.isSetSupported('ExcelApi', '1.9')) return;
+  if (pictures.length === 0 || !Office.context.requirements.isSetSupported('ExcelApi', '1.10')) return;
   const blocks = pictures.map(({ at }) => context.workbook.worksheets.getItem(at.sheet).getRange(at.address));
   for (const block of blocks) block.load('left,top,width,height');
   const images = await Promise.all(pictures.map(({ svg }) => pngOfSvg(svg)));
   await context.sync();
-  pictures.forEach(({ at, alt }, index) => {
+  let bytes = 0;
+  for (const [index, { at, alt }] of pictures.entries()) {
+    const image = images[index]!;
+    if (bytes > 0 && bytes + image.length > MOST_BYTES) {
+      await context.sync();
+      bytes = 0;
+    }
+    bytes += image.length;
     const { left, top, width, height } = blocks[index]!;
     const side = Math.min(width, height) - 2 * EDGE;
-    const shape = context.workbook.worksheets.getItem(at.sheet).shapes.addImage(images[index]!);
+    const shape = context.workbook.worksheets.getItem(at.sheet).shapes.addImage(image);
     shape.lockAspectRatio = false;
     shape.width = side;
     shape.height = side;
@@ -28,5 +37,5 @@ export async function addPictures(context: Excel.RequestContext, pictures: reado
     shape.lockAspectRatio = true;
     shape.altTextDescription = alt;
     shape.placement = 'OneCell';
-  });
+  }
 }

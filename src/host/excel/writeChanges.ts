@@ -21,7 +21,7 @@ function shapeMistake(change: Change): string | undefined {
   return fits ? undefined : `${change.at.sheet}!${change.at.address} does not have the shape of what goes into it`;
 }
 
-/** Refuses before anything is written: wrong shapes, sheets missing or there already, protected sheets. */
+/** Refuses before anything is written: wrong shapes, sheets missing or there already, protected sheets and workbooks. */
 async function check(context: Excel.RequestContext, changes: readonly Change[]): Promise<void> {
   const mistake = changes.map(shapeMistake).find(Boolean);
   if (mistake) throw new Error(mistake);
@@ -32,7 +32,12 @@ async function check(context: Excel.RequestContext, changes: readonly Change[]):
   const names = [...new Set([...added, ...touched])];
   const sheets = names.map(name => context.workbook.worksheets.getItemOrNullObject(name));
   for (const sheet of sheets) sheet.load('name,protection/protected');
+  const { protection } = context.workbook;
+  protection.load('protected');
   await context.sync();
+  if (protection.protected && changes.some(({ kind }) => kind === 'addSheet' || kind === 'removeSheet')) {
+    throw new Error('The workbook is protected, so that sheets cannot be added: lift it (Review, Protect Workbook), then try again.');
+  }
   names.forEach((name, index) => {
     const sheet = sheets[index]!;
     const isNew = added.includes(name);
@@ -46,7 +51,15 @@ async function check(context: Excel.RequestContext, changes: readonly Change[]):
 
 const ALL_EDGES = ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight', 'InsideHorizontal', 'InsideVertical'] as const;
 
-function applyStyle({ format }: Excel.Range, style: CellStyle): void {
+/** Lines between cells only where there are several: one row has none between its rows. */
+function edgesOf(border: CellStyle['border'], address: string): readonly (typeof ALL_EDGES)[number][] {
+  const { rows, columns } = blockOf(address)!;
+  const edges = border === 'all' ? ALL_EDGES : border === 'bottom' ? (['EdgeBottom', 'InsideHorizontal'] as const) : [];
+  return edges.filter(edge => (edge === 'InsideHorizontal' ? rows > 1 : edge === 'InsideVertical' ? columns > 1 : true));
+}
+
+function applyStyle(worksheet: Excel.Worksheet, address: string, style: CellStyle): void {
+  const { format } = worksheet.getRange(address);
   if (style.bold !== undefined) format.font.bold = style.bold;
   if (style.color !== undefined) format.font.color = style.color;
   if (style.fill !== undefined) format.fill.color = style.fill;
@@ -54,9 +67,7 @@ function applyStyle({ format }: Excel.Range, style: CellStyle): void {
   if (style.columnWidth !== undefined) format.columnWidth = style.columnWidth;
   if (style.rowHeight !== undefined) format.rowHeight = style.rowHeight;
   if (style.fontSize !== undefined) format.font.size = style.fontSize;
-  const edges =
-    style.border === 'all' ? ALL_EDGES : style.border === 'bottom' ? (['EdgeBottom', 'InsideHorizontal'] as const) : [];
-  for (const edge of edges) format.borders.getItem(edge).style = 'Continuous';
+  for (const edge of edgesOf(style.border, address)) format.borders.getItem(edge).style = 'Continuous';
 }
 
 /** What waits to be sent: synced before it grows beyond what one request takes. */
@@ -128,7 +139,7 @@ async function apply(request: Request, change: Change, standing: ReadonlySet<str
       worksheets.getItem(change.at.sheet).getRange(change.at.address).numberFormat = change.numberFormat as unknown as string[][];
       return;
     case 'style':
-      return applyStyle(worksheets.getItem(change.at.sheet).getRange(change.at.address), change.style);
+      return applyStyle(worksheets.getItem(change.at.sheet), change.at.address, change.style);
     case 'chart':
       return addChart(worksheets.getItem(change.at.sheet), change.at.address, change.chart);
     case 'picture':

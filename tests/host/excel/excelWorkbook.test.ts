@@ -1,5 +1,5 @@
 import { excelWorkbook } from '../../../src/host/excel/excelWorkbook';
-import { answerLimit, strictExcel } from './strictExcel';
+import { answerLimit, strictExcel, structure } from './strictExcel';
 
 const jobs = [
   ['Overall', ['=HOSE.CATALOGUE(1)', 'CAT']],
@@ -131,6 +131,33 @@ test.each([
     excelWorkbook().write([{ kind: 'values', at: { sheet: 'Jobs', address: 'A9' }, values: [[1]] }, change]),
   ).rejects.toThrow(message);
   expect(excel.written).toEqual([]);
+});
+
+test('in a workbook with protected structure no sheet is added or removed; cells are written', async () => {
+  const excel = select(0, 0, 1, 1);
+  structure.protected = true;
+  const value = { kind: 'values', at: { sheet: 'Jobs', address: 'A9' }, values: [[1]] } as const;
+  try {
+    for (const change of [{ kind: 'addSheet', sheet: 'New' } as const, { kind: 'removeSheet', sheet: 'Empty' } as const]) {
+      await expect(excelWorkbook().write([value, change])).rejects.toThrow('workbook is protected');
+    }
+    expect(excel.written).toEqual([]);
+    await excelWorkbook().write([value]);
+    expect(excel.written).toEqual(['values of Jobs!A9 = [[1]]']);
+  } finally {
+    structure.protected = false;
+  }
+});
+
+test.each([
+  ['all', 'B2', ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight']],
+  ['all', 'B2:C2', ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight', 'InsideVertical']],
+  ['bottom', 'B2:C2', ['EdgeBottom']],
+  ['bottom', 'B2:C3', ['EdgeBottom', 'InsideHorizontal']],
+] as const)('border %s of %s has no lines between cells where there are none', async (border, address, edges) => {
+  const excel = select(0, 0, 1, 1);
+  await excelWorkbook().write([{ kind: 'style', at: { sheet: 'Jobs', address }, style: { border } }]);
+  expect(excel.written).toEqual(edges.map(edge => `${edge} Continuous`));
 });
 
 test('a range to select is shown', async () => {

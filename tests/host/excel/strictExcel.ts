@@ -17,6 +17,9 @@ type Loaded = { __load(): void };
 /** Cells that fit into one answer; Infinity = no limit, as in Excel on the desktop. */
 export const answerLimit = { cells: Infinity, code: 'ResponsePayloadSizeLimitExceeded' };
 
+/** Whether sheets may be added and removed. */
+export const structure = { protected: false };
+
 /** An object whose properties throw until they were loaded and the context synced. */
 function guarded<T extends object>(
   pending: Loaded[],
@@ -148,7 +151,7 @@ export function strictExcel(
         getCell: (r: number, c: number) =>
           rangeOf(pending, writes, sheet, { row: block!.row + r, column: block!.column + c, rows: 1, columns: 1 }),
         select: () => writes.push(() => state.written.push(`select ${address()}`)),
-        format: { font: {}, fill: {} },
+        format: { font: {}, fill: {}, borders: bordersOf(writes, block) },
         __address: address,
         __cells: () => (block ? block.rows * block.columns : 0),
       },
@@ -159,6 +162,18 @@ export function strictExcel(
         return true;
       },
     });
+  }
+
+  /** As in Excel's older object model, a line between rows (columns) is refused where there is one row (column) only. */
+  function bordersOf(writes: (() => void)[], block: { rows: number; columns: number } | undefined): object {
+    const getItem = (edge: string) => ({
+      set style(style: string) {
+        const isMissing = (edge === 'InsideHorizontal' && block?.rows === 1) || (edge === 'InsideVertical' && block?.columns === 1);
+        if (isMissing) throw Object.assign(new Error(`no ${edge} here`), { code: 'InvalidArgument' });
+        writes.push(() => state.written.push(`${edge} ${style}`));
+      },
+    });
+    return { getItem };
   }
 
   /** Charts can only be made here, never read: whatever is asked for besides is undefined and throws. */
@@ -292,6 +307,7 @@ export function strictExcel(
       workbook: {
         worksheets,
         names,
+        protection: guarded(pending, () => structure, {}),
         getSelectedRange: () => rangeOf(pending, writes, selected.sheet, selected),
         getActiveCell: () => rangeOf(pending, writes, selected.sheet, { ...selected, rows: 1, columns: 1 }),
       },
