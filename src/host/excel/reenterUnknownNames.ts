@@ -53,5 +53,7 @@ export async function reenterUnknownNames(): Promise<number> {
     count += unknown.length;
   }
   if (left.length === 0) return count;
-  throw new Error(`Entered ${count} again. Formulas on protected sheets were left: ${left.join(', ')}. Lift the protection, then try again.`);
+  throw new Error(
+    `Entered ${count} again. Formulas on protected sheets were left: ${left.join(', ')}. Lift the protection, then try again.`,
+  );
 }

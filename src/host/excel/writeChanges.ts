@@ -36,7 +36,9 @@ async function check(context: Excel.RequestContext, changes: readonly Change[]):
   protection.load('protected');
   await context.sync();
   if (protection.protected && changes.some(({ kind }) => kind === 'addSheet' || kind === 'removeSheet')) {
-    throw new Error('The workbook is protected, so that sheets cannot be added: lift it (Review, Protect Workbook), then try again.');
+    throw new Error(
+      'The workbook is protected, so that sheets cannot be added: lift it (Review, Protect Workbook), then try again.',
+    );
   }
   names.forEach((name, index) => {
     const sheet = sheets[index]!;

@@ -115,6 +115,7 @@ export function strictTables(book: FakeBook): FakeState {
             return used ? rangeOf(sheet, used) : nothing();
           },
           getSpecialCellsOrNullObject: () => {
+            if (block.rows === whole.rows) throw new Error('Excel on the desktop looks very long through all cells of a sheet');
             const cells = book.formulas?.[sheet] ?? [];
             if (cells.length === 0) return nothing();
             const items = () => cells.map(([row, column]) => loaded(rangeOf(sheet, { row, column, rows: 1, columns: 1 })));
@@ -151,7 +152,11 @@ export function strictTables(book: FakeBook): FakeState {
       });
     };
     const sheetNames = Object.keys(book.sheets);
-    const items = () => sheetNames.map(name => ({ name, getRange: () => rangeOf(name, whole) }));
+    const items = () =>
+      sheetNames.map(name => ({
+        name,
+        getUsedRange: () => rangeOf(name, usedIn(name, whole) ?? { row: 0, column: 0, rows: 1, columns: 1 }),
+      }));
     return {
       workbook: {
         worksheets: guarded(pending, () => ({ items: items() }), { getItemOrNullObject: sheetOf }),

@@ -12,7 +12,11 @@ const changes: readonly Change[] = [
 const open = () => strictExcel({ Tags: [['Number', 'Code']] }, { sheet: 'Tags', row: 0, column: 0, rows: 1, columns: 1 });
 const office = (version: string) =>
   Object.assign(globalThis, {
-    Office: { context: { requirements: { isSetSupported: (_: string, asked: string) => Number(asked.slice(2)) <= Number(version.slice(2)) } } },
+    Office: {
+      context: {
+        requirements: { isSetSupported: (_: string, asked: string) => Number(asked.slice(2)) <= Number(version.slice(2)) },
+      },
+    },
   });
 
 test('a picture comes last, square, within its block, with its words for those who cannot see it', async () => {

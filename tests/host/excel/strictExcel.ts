@@ -168,7 +168,8 @@ export function strictExcel(
   function bordersOf(writes: (() => void)[], block: { rows: number; columns: number } | undefined): object {
     const getItem = (edge: string) => ({
       set style(style: string) {
-        const isMissing = (edge === 'InsideHorizontal' && block?.rows === 1) || (edge === 'InsideVertical' && block?.columns === 1);
+        const isMissing =
+          (edge === 'InsideHorizontal' && block?.rows === 1) || (edge === 'InsideVertical' && block?.columns === 1);
         if (isMissing) throw Object.assign(new Error(`no ${edge} here`), { code: 'InvalidArgument' });
         writes.push(() => state.written.push(`${edge} ${style}`));
       },
@@ -244,19 +245,26 @@ export function strictExcel(
       rows: Math.max(1, sheets[sheet]!.length),
       columns: Math.max(1, ...sheets[sheet]!.map(row => row.length)),
     });
-    return guarded(pending, () => (exists ? { name: sheet, visibility: sheet === 'Hidden' ? 'Hidden' : 'Visible', protection: protectionOf(sheet) } : undefined), {
-      activate: () => writes.push(() => state.written.push(`activate ${sheet}`)),
-      delete: () =>
-        writes.push(() => {
-          if (isGroup) throw Object.assign(new Error('no undo'), { code: 'UndoNotSupported' });
-          state.written.push(`delete ${sheet}`);
-        }),
-      getRange: (address: string) => rangeOf(pending, writes, sheet, parse(address)),
-      charts: chartsOf(writes),
-      shapes: shapesOf(writes, sheet),
-      getUsedRange: () => rangeOf(pending, writes, sheet, used()),
-      getUsedRangeOrNullObject: () => rangeOf(pending, writes, sheet, sheets[sheet]!.length > 0 ? used() : undefined),
-    });
+    return guarded(
+      pending,
+      () =>
+        exists
+          ? { name: sheet, visibility: sheet === 'Hidden' ? 'Hidden' : 'Visible', protection: protectionOf(sheet) }
+          : undefined,
+      {
+        activate: () => writes.push(() => state.written.push(`activate ${sheet}`)),
+        delete: () =>
+          writes.push(() => {
+            if (isGroup) throw Object.assign(new Error('no undo'), { code: 'UndoNotSupported' });
+            state.written.push(`delete ${sheet}`);
+          }),
+        getRange: (address: string) => rangeOf(pending, writes, sheet, parse(address)),
+        charts: chartsOf(writes),
+        shapes: shapesOf(writes, sheet),
+        getUsedRange: () => rangeOf(pending, writes, sheet, used()),
+        getUsedRangeOrNullObject: () => rangeOf(pending, writes, sheet, sheets[sheet]!.length > 0 ? used() : undefined),
+      },
+    );
   }
 
   const run = async (options: { mergeUndoGroup?: boolean }, batch: (context: unknown) => Promise<unknown>) => {
