@@ -27,6 +27,7 @@ const esModules = [
 export default {
   testEnvironment: 'node',
   testTimeout: 30_000,
+  setupFilesAfterEnv: ['<rootDir>/tests/patientWaits.ts'],
   reporters: ['default', '<rootDir>/scripts/plainCount.mjs'],
   roots: ['<rootDir>/tests'],
   testMatch: ['**/*.test.ts', '**/*.test.tsx'],
