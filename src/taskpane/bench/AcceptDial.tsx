@@ -5,8 +5,8 @@ import { today } from '../cuts/useCutPlans';
 import type { DialProposal, StandingDial } from './dialProposal';
 import type { DialPlan } from './dialRegister';
 import { planDial } from './planDial';
-import { useWriting } from './useWriting';
-import { WritingBar } from './WritingBar';
+import { useWriting } from '../sheets/useWriting';
+import { WritingBar } from '../sheets/WritingBar';
 
 const useStyles = makeStyles({
   box: { display: 'flex', flexDirection: 'column', alignItems: 'start', gap: tokens.spacingVerticalS },

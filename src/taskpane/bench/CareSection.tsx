@@ -5,8 +5,8 @@ import type { RangeContent, Workbook } from '../../host/workbook';
 import { today } from '../cuts/useCutPlans';
 import { CARE_SHEET, careSheet, careTasks, doneChanges, undoneChanges, type CareTask } from './machineCare';
 import { logEntry } from './machineLog';
-import { useWriting, type Writing } from './useWriting';
-import { WritingBar } from './WritingBar';
+import { useWriting, type Writing } from '../sheets/useWriting';
+import { WritingBar } from '../sheets/WritingBar';
 
 const useStyles = makeStyles({
   section: { display: 'flex', flexDirection: 'column', alignItems: 'start', gap: tokens.spacingVerticalS },

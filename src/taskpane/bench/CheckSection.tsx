@@ -21,8 +21,8 @@ import { cellNumberOf, machineCheck, type CheckForm, type CheckResult } from './
 import { logEntry } from './machineLog';
 import { MachineField } from './MachineField';
 import { useMachines } from './useMachines';
-import { useWriting, type Writing } from './useWriting';
-import { WritingBar } from './WritingBar';
+import { useWriting, type Writing } from '../sheets/useWriting';
+import { WritingBar } from '../sheets/WritingBar';
 
 const useStyles = makeStyles({
   section: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },

@@ -9,7 +9,7 @@ import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import { isDateFormat } from '../columns/dateTrouble';
 import type { DialProposal } from './dialProposal';
 import { standingDial, type DialComparison } from './standingDial';
-import type { Writing } from './useWriting';
+import type { Writing } from '../sheets/useWriting';
 
 type Field = keyof typeof machinesTable.fields;
 

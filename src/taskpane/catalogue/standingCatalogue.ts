@@ -50,10 +50,15 @@ const placeOf = ({ sheet, row, column }: CatalogueCell): RangeAddress => ({
   address: addressOf({ row, column, rows: 1, columns: 1 }),
 });
 
-async function tablesOf(workbook: Workbook, cell: CatalogueCell): Promise<StandingTable[] | undefined> {
+const CANNOT_FOLLOW = 'The pane cannot follow the Catalogue formula: give ranges, names or tables.';
+
+/** The tables; a sentence where the formula cannot be followed. */
+async function tablesOf(workbook: Workbook, cell: CatalogueCell): Promise<StandingTable[] | string> {
   const references = catalogueReferences(cell.formula, cell.sheet);
-  const places = references && (await tablePlaces(workbook, references));
-  if (!places || places.includes(undefined)) return undefined;
+  if (!references) return CANNOT_FOLLOW;
+  const places = await tablePlaces(workbook, references);
+  const lost = TABLE_NAMES[places.indexOf(undefined)];
+  if (lost) return `The pane cannot follow the ${lost} of the Catalogue formula: give a range, a name or a table.`;
   const named = places.flatMap((at, index) => (at && TABLE_NAMES[index] ? [{ table: TABLE_NAMES[index], at }] : []));
   const contents = await workbook.read(named.map(({ at }) => at));
   return named.map((place, index) => ({ ...place, content: contents[index]!, raw: rawTableOf(contents[index]!) }));
@@ -83,10 +88,7 @@ export async function standingCatalogue(workbook: Workbook): Promise<StandingCat
     name => name.name.toLowerCase() === 'catalogue' && name.at.sheet === at.sheet && name.at.address === at.address,
   );
   const found = { cell: at, formula: cell.formula, shown: shown!.values[0]![0]!, isNamed, others: others.map(placeOf) };
-  const tables = await tablesOf(workbook, cell).catch(() => undefined);
-  if (!tables) {
-    const reason = 'Its formula calculates its tables or names ranges that are not there, so the pane cannot follow it.';
-    return { ...found, tables: [], canBeFollowed: false, catalogue: undefined, reason };
-  }
+  const tables = await tablesOf(workbook, cell).catch(() => CANNOT_FOLLOW);
+  if (typeof tables === 'string') return { ...found, tables: [], canBeFollowed: false, catalogue: undefined, reason: tables };
   return { ...found, tables, canBeFollowed: true, ...read(rawTablesOf(tables)) };
 }

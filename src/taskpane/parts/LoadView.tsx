@@ -11,9 +11,9 @@ import { TableList } from './TableList';
 import type { PickedFile } from './tablesFromFiles';
 import { useLoad } from './useLoad';
 import { usePartsPlan } from './usePartsPlan';
-import { useWriting } from './useWriting';
+import { useCatalogueWriting } from './useCatalogueWriting';
 import { WriteView } from './WriteView';
-import { WritingBar } from './WritingBar';
+import { CatalogueWritingBar } from './CatalogueWritingBar';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
@@ -54,7 +54,7 @@ export function LoadView({ workbook, standing, onAgain, onBegin }: Props) {
     clear();
     onAgain();
   }, [clear, onAgain]);
-  const { writing, write, cancel: stopWriting, forget } = useWriting(workbook, onWritten, onAgain);
+  const { writing, write, cancel: stopWriting, forget } = useCatalogueWriting(workbook, onWritten, onAgain);
   const isBusy = reading !== undefined || writing.status === 'writing';
   const pick = (files: readonly PickedFile[]) => {
     if (files.length === 0 || isBusy) return;
@@ -72,7 +72,7 @@ export function LoadView({ workbook, standing, onAgain, onBegin }: Props) {
       <SourcePicker workbook={workbook} isBusy={isBusy} onFiles={pick} onRange={pickRange} />
       {reading && <ReadingBar reading={reading} onCancel={cancel} />}
       <Refusals refusals={refusals} />
-      <WritingBar workbook={workbook} writing={writing} onCancel={stopWriting} />
+      <CatalogueWritingBar workbook={workbook} writing={writing} onCancel={stopWriting} />
       <TableList tables={tables} taken={taken} onTake={take} />
       <HeadingFields chosen={chosen} maps={maps} onMap={map} />
       {result && !result.catalogue && (

@@ -1,7 +1,7 @@
 import { Body1, Button, Caption1, makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import { useWriting, type Writing } from '../bench/useWriting';
-import { WritingBar } from '../bench/WritingBar';
+import { useWriting, type Writing } from '../sheets/useWriting';
+import { WritingBar } from '../sheets/WritingBar';
 import { today } from '../cuts/useCutPlans';
 import type { PanelProps } from '../panelProps';
 import { OutputButtons } from '../print/OutputButtons';

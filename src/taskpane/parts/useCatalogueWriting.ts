@@ -21,7 +21,7 @@ function isSame(before: StandingCatalogue | undefined, now: StandingCatalogue | 
 }
 
 /** Writes a loaded catalogue into the workbook: looked at again first, for it may have changed since it was compared. */
-export function useWriting(workbook: Workbook, onWritten: () => void, onStale: () => void) {
+export function useCatalogueWriting(workbook: Workbook, onWritten: () => void, onStale: () => void) {
   const [writing, setWriting] = useState<Writing>({ status: 'idle' });
   const stop = useRef<AbortController | undefined>(undefined);
   const write = useCallback(

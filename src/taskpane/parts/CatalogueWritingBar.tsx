@@ -1,6 +1,6 @@
 import { Button, Field, Link, MessageBar, MessageBarBody, MessageBarTitle, ProgressBar } from '@fluentui/react-components';
 import type { Workbook } from '../../host/workbook';
-import type { Writing } from './useWriting';
+import type { Writing } from './useCatalogueWriting';
 
 interface Props {
   readonly workbook: Workbook;
@@ -9,7 +9,7 @@ interface Props {
 }
 
 /** How far the writing is, what was written, or why it was not and what stands in the workbook. */
-export function WritingBar({ workbook, writing, onCancel }: Props) {
+export function CatalogueWritingBar({ workbook, writing, onCancel }: Props) {
   return (
     <div role="status">
       {writing.status === 'writing' && (
