@@ -117,7 +117,10 @@ export interface Workbook {
   spillParent(cell: RangeAddress): Promise<RangeAddress | undefined>;
   /** Workbook-scoped defined names that refer to ranges. */
   names(): Promise<readonly { readonly name: string; readonly at: RangeAddress }[]>;
-  /** Writes all changes in one batch: all or, where the host says no, none. */
+  /**
+   * Writes all changes in one batch. What can be known beforehand (shapes, missing or protected sheets) is refused before anything is
+   * written; what Excel refuses while it writes leaves the changes before it in place, for it takes nothing back by itself.
+   */
   write(changes: readonly Change[]): Promise<void>;
   /** Selects a range and shows it. */
   select(at: RangeAddress): Promise<void>;

@@ -23,6 +23,11 @@ function valueOf(value: unknown, type: unknown): CellValue {
   return typeof value === 'number' || typeof value === 'boolean' || typeof value === 'string' ? value : '';
 }
 
+/** Text such as `'=A1` comes without its mark, as if it were a formula; but only text has itself as its value. */
+function formulaOf(formula: unknown, value: unknown): string {
+  return typeof formula === 'string' && formula.startsWith('=') && formula !== value ? formula : '';
+}
+
 function contentOf(range: Excel.Range): RangeContent {
   const { sheet = '', address } = splitReference(range.address);
   const block = { row: range.rowIndex, column: range.columnIndex };
@@ -32,7 +37,7 @@ function contentOf(range: Excel.Range): RangeContent {
     address: address.replace(/\$/g, ''),
     ...block,
     values: values.map((row, r) => row.map((value, c) => valueOf(value, valueTypes[r]![c]))),
-    formulas: formulas.map(row => row.map(formula => (typeof formula === 'string' && formula.startsWith('=') ? formula : ''))),
+    formulas: formulas.map((row, r) => row.map((formula, c) => formulaOf(formula, values[r]![c]))),
     formats: numberFormat.map(row => row.map(format => String(format ?? 'General'))),
   };
 }

@@ -24,6 +24,13 @@ test('the selection comes with values, formulas and formats; errors are told apa
   });
 });
 
+test('text that begins with = is no formula', async () => {
+  // Excel gives such text without its apostrophe, as formula and as value (OfficeDev/office-js issue 6687).
+  strictExcel({ Jobs: [['=HOSE.CATALOGUE(A1)']] }, { sheet: 'Jobs', row: 0, column: 0, rows: 1, columns: 1 });
+  const content = await excelWorkbook().selection();
+  expect([content.values, content.formulas]).toEqual([[['=HOSE.CATALOGUE(A1)']], [['']]]);
+});
+
 test('a whole column that is selected is clipped to the used rows, in one round', async () => {
   const excel = select(0, 0, 1_048_576, 1);
   const content = await excelWorkbook().selection();
