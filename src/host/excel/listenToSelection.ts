@@ -19,7 +19,8 @@ async function attach(listener: () => Promise<void>): Promise<Handler[]> {
 async function detach(handlers: readonly Handler[]): Promise<void> {
   const [first] = handlers;
   if (!first) return;
-  await Excel.run(first.context as Excel.RequestContext, async context => {
+  // In the context that they were added in; after the cell that is being edited, else they would stay for as long as the add-in runs.
+  await Excel.run({ delayForCellEdit: true, previousObjects: first.context }, async context => {
     for (const handler of handlers) handler.remove();
     await context.sync();
   });
