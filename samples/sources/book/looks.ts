@@ -38,6 +38,17 @@ export function putTitle(sheet: Worksheet, title: string, purpose: string, warni
   sheet.getRow(1).height = 24;
 }
 
+/** Lines that a heading takes in its column: bold letters are a little wider than the digits that widths count. */
+function headingLines({ heading, width }: SheetColumn): number {
+  let [lines, room] = [1, width - 1];
+  for (const word of heading.split(' ')) {
+    const wanted = word.length * 1.1 + 1;
+    if (room < wanted - 1 && room < width - 1) [lines, room] = [lines + 1, width - 1];
+    room -= wanted;
+  }
+  return lines;
+}
+
 /** Looks of the heading cells of a table whose words a formula gives. */
 export function dressHeadings(sheet: Worksheet, row: number, columns: readonly SheetColumn[], firstColumn = 1): void {
   columns.forEach((column, index) => {
@@ -47,7 +58,7 @@ export function dressHeadings(sheet: Worksheet, row: number, columns: readonly S
     cell.border = BOX;
     cell.alignment = { wrapText: true, vertical: 'middle', ...side(column) };
   });
-  sheet.getRow(row).height = 34;
+  sheet.getRow(row).height = Math.max(34, 16 * Math.max(...columns.map(headingLines)) + 2);
 }
 
 /** Heading cells of a table. */
