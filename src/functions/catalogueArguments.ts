@@ -3,7 +3,7 @@ import { Decimal } from '../core/units/decimal';
 import type { CatalogueUnits } from '../core/catalogue/catalogueUnits';
 import { number, quoted, type CellReader, type NumberRules } from '../host/cells/readers';
 
-const readWhole = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a whole number' });
+const readWhole = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a whole number', like: '12' });
 const readPressure = number({ hint: 'enter a pressure, yes or no' });
 const readDegrees = number({ hint: 'enter an angle in degrees' });
 

@@ -40,7 +40,7 @@ function pairs(lengthLabel: string, lengths: Cells, quantityLabel: string, quant
 }
 
 function readCount(cell: FilledCell, label: string): number {
-  const value = number({ sign: 'notNegative', hint: 'enter a whole number' })(cell, label);
+  const value = number({ sign: 'notNegative', hint: 'enter a whole number', like: '12' })(cell, label);
   if (value.isInteger()) return value.toNumber();
   throw new TradeError('range', label, `is ${quoted(cell)}`, 'enter a whole number');
 }

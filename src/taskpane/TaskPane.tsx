@@ -31,6 +31,9 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
     setGranted(wanted);
     if (panels.some(panel => panel.id === wanted?.panel)) setChosen(wanted!.panel);
   }
+  // Another file in the same pane: what a panel has found, or is still working at, belongs to the one before.
+  const [shown, setShown] = useState({ workbook, count: 0 });
+  if (shown.workbook !== workbook) setShown({ workbook, count: shown.count + 1 });
   const { id, title, View } = panels.find(panel => panel.id === chosen)!;
   return (
     <FluentProvider theme={useTheme()} style={{ minHeight: '100%' }}>
@@ -50,7 +53,7 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
           </TabList>
         )}
         <div role={panels.length > 1 ? 'tabpanel' : undefined} aria-label={title}>
-          <PanelBoundary key={id}>
+          <PanelBoundary key={`${id} ${shown.count}`}>
             <View workbook={workbook} functions={functions} />
           </PanelBoundary>
         </div>

@@ -44,6 +44,17 @@ test('formulas are entered again on request, and counted', async () => {
   await waitFor(() => expect(screen.getByText('Entered 2 formulas again.')).toBeTruthy());
 });
 
+test('another file in the same pane: nothing of the one before stays', async () => {
+  const first = fakeWorkbook({ Bench: rows }, { sheet: 'Bench', address: 'A2' });
+  const { rerender } = render(<TaskPane workbook={first.workbook} functions={functions} />);
+  fireEvent.click(screen.getByRole('button', { name: 'Enter formulas again' }));
+  await screen.findByText('Entered 2 formulas again.');
+  const second = fakeWorkbook({ Bench: rows }, { sheet: 'Bench', address: 'A2' });
+  rerender(<TaskPane workbook={second.workbook} functions={functions} />);
+  expect(await screen.findByText('Judges crimps.')).toBeTruthy();
+  expect(screen.queryByText('Entered 2 formulas again.')).toBeNull();
+});
+
 test('without Office.js, or outside Excel, the pane says so and what to do', () => {
   render(<OutsideExcel absence="noOfficeJs" />);
   expect(screen.getByText('Office.js did not load')).toBeTruthy();

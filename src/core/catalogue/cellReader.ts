@@ -32,7 +32,11 @@ const readDate: CellReader = cell =>
   (typeof cell === 'boolean' ? undefined : dayNumber(cell)) ?? new Misread('a date, like 2025-03-14');
 
 function expectedNumber(field: Field, unit: MeasureUnit | undefined): string {
-  const what = unit ? `a number in ${unit.symbol}` : field.kind === 'fraction' ? 'a fraction of 0 … 1 (4 % is 0.04)' : 'a number';
+  const what = unit
+    ? `a number in ${isInches(unit) ? 'inches' : unit.symbol}`
+    : field.kind === 'fraction'
+      ? 'a fraction of 0 … 1 (4 % is 0.04)'
+      : 'a number';
   return what + (field.sign === 'positive' ? ', more than 0' : field.sign === 'notNegative' ? ', not less than 0' : '');
 }
 

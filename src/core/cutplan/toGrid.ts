@@ -68,12 +68,12 @@ function checkLengths(problem: CutPlanProblem, grid: GridProblem, groups: readon
   const names = tooLong.map(piece => `${piece.quantity} x ${piece.length}`).join(' + ');
   const stock = problem.stock.filter(one => one.quantity !== 0).map(one => one.length);
   const best = stock.length > 0 ? `the longest stock is ${Decimal.max(...stock)} ${problem.unit}` : 'there is no stock';
-  const squaring = problem.squaring?.gt(0) ? `, ${problem.squaring} of it squared off` : '';
+  const squaring = stock.length > 0 && problem.squaring?.gt(0) ? `, ${problem.squaring} of it squared off` : '';
   throw new TradeError(
     'impossible',
     'piece',
     `${names} is longer than every stock`,
-    `${best}${squaring}; add longer stock or check the length`,
+    `${best}${squaring}; add ${stock.length > 0 ? 'longer stock' : 'stock'} or check the length`,
   );
 }
 

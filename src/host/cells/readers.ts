@@ -19,6 +19,8 @@ export interface NumberRules {
   readonly zeroIsBlank?: boolean;
   /** What to enter instead, shown after the error; default `enter a number`. */
   readonly hint?: string;
+  /** Numbers as they may be entered, shown after the hint; default `12.5, 3/8 or 1 1/2`. */
+  readonly like?: string;
   /** True where the call is in millimetres, so that a number with an inch or foot mark is in the wrong unit. */
   readonly millimetres?: boolean;
   /** What an inch or foot mark means elsewhere: nothing in a metric call (`refused`), or that the number is to count inches (default) or feet. */
@@ -34,10 +36,14 @@ export function quoted(cell: FilledCell): string {
   return typeof cell === 'string' ? `"${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"` : String(cell).toUpperCase();
 }
 
-function decimalOf(cell: FilledCell, label: string, { hint = 'enter a number', millimetres, marks }: NumberRules): Decimal {
+function decimalOf(
+  cell: FilledCell,
+  label: string,
+  { hint = 'enter a number', like = '12.5, 3/8 or 1 1/2', millimetres, marks }: NumberRules,
+): Decimal {
   if (typeof cell === 'number' && Number.isFinite(cell)) return decimalOfCell(cell);
   const found = typeof cell === 'string' ? numberFromText(cell) : undefined;
-  if (!found) throw new TradeError('notANumber', label, `is ${quoted(cell)}`, `${hint}, like 12.5, 3/8 or 1 1/2`);
+  if (!found) throw new TradeError('notANumber', label, `is ${quoted(cell)}`, `${hint}, like ${like}`);
   if (found.mark === 'none') return found.value;
   if (millimetres || marks === 'refused') {
     const call = millimetres ? 'in mm; use one unit for all lengths' : 'metric; use one system of units';

@@ -1,6 +1,5 @@
 import {
   Body1,
-  Button,
   Caption1,
   Field,
   Input,
@@ -16,6 +15,7 @@ import { useState } from 'react';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { Workbook } from '../../host/workbook';
 import { today } from '../cuts/useCutPlans';
+import { WriteButton } from '../sheets/WriteButton';
 import { useStored } from '../useStored';
 import { cellNumberOf, machineCheck, type CheckForm, type CheckResult } from './machineCheck';
 import { logEntry } from './machineLog';
@@ -157,9 +157,9 @@ export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
           <MessageBarBody>Name the machine and the reference set-up first.</MessageBarBody>
         </MessageBar>
       )}
-      <Button className={styles.start} appearance="primary" disabled={outcome.kind === 'busy'} onClick={log}>
+      <WriteButton className={styles.start} appearance="primary" disabled={outcome.kind === 'busy'} onClick={log}>
         Write to Machine log
-      </Button>
+      </WriteButton>
       <WritingBar outcome={outcome} onUndo={() => void undo()} />
       <Caption1>
         One set-up cannot tell the machine from its own dial: check two others, or look at Analysis, before you turn the screw.

@@ -13,13 +13,14 @@ import { useCallback, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import { useStored } from '../useStored';
 import { CutFields } from './CutFields';
-import { freshSettings, readSettings } from './cutSettings';
+import { freshSettings, readSettings, type CutSettings } from './cutSettings';
 import { rackSheets } from './gatherCuts';
 import { HoseResult } from './HoseResult';
 import { PlanProgressView } from './PlanProgressView';
 import type { PlanSolver } from './planSolver';
 import { worthSentence } from './planText';
 import { ProblemList } from '../sheets/ProblemList';
+import { WriteButton } from '../sheets/WriteButton';
 import { useOnSheets } from '../sheets/useOnSheets';
 import { useCutPlans, type CutsView } from './useCutPlans';
 
@@ -38,6 +39,11 @@ function useRacks(workbook: Workbook): readonly [racks: readonly string[], look:
 }
 
 type Ready = Extract<CutsView, { status: 'ready' }>;
+
+/** True where a plan was made with another rack or other settings than stand in the fields now. */
+function isOfOtherFields({ gathered }: Ready, rack: string, settings: CutSettings | undefined): boolean {
+  return gathered.rackSheet !== rack || JSON.stringify(gathered.settings) !== JSON.stringify(settings);
+}
 
 function Results({
   view,
@@ -58,9 +64,9 @@ function Results({
       <ProblemList title="Rack rows left out" problems={gathered.rack.problems} onShow={row => show(gathered.rackSheet, row)} />
       {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
       {plans.some(plan => plan.reels.length > 0) && (
-        <Button appearance="primary" onClick={onWrite}>
+        <WriteButton appearance="primary" onClick={onWrite}>
           Write cut list and rack as new sheets
-        </Button>
+        </WriteButton>
       )}
       {refusal && (
         <MessageBar intent="error" layout="multiline">
@@ -139,6 +145,14 @@ export function CutPlanView({ workbook, solve }: { readonly workbook: Workbook; 
       {view.status === 'failed' && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>{view.reason}</MessageBarBody>
+        </MessageBar>
+      )}
+      {view.status === 'ready' && isOfOtherFields(view, rack, settings) && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            The plan below was made from sheet {view.gathered.rackSheet} with the settings of then. Plan the cuts again to use
+            what stands in the fields now.
+          </MessageBarBody>
         </MessageBar>
       )}
       {view.status === 'ready' && <Results view={view} workbook={workbook} onWrite={() => void write()} />}

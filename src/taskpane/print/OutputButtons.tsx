@@ -1,6 +1,7 @@
-import { Button, Link, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
+import { Link, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { Workbook } from '../../host/workbook';
+import { WriteButton } from '../sheets/WriteButton';
 
 const useStyles = makeStyles({ row: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS } });
 
@@ -39,12 +40,12 @@ export function OutputButtons({ workbook, onPrint, onWrite, printLabel, writeLab
   return (
     <>
       <div className={styles.row}>
-        <Button appearance="primary" disabled={isBusy} onClick={() => void run(print)}>
+        <WriteButton appearance="primary" disabled={isBusy} onClick={() => void run(print)}>
           {printLabel}
-        </Button>
-        <Button disabled={isBusy} onClick={() => void run(async () => ({ sheet: await onWrite() }))}>
+        </WriteButton>
+        <WriteButton disabled={isBusy} onClick={() => void run(async () => ({ sheet: await onWrite() }))}>
           {writeLabel}
-        </Button>
+        </WriteButton>
       </div>
       {outcome && 'sheet' in outcome && (
         <MessageBar intent="success" layout="multiline">

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import { today } from '../cuts/useCutPlans';
 import { freeSheetName } from '../sheets/freeSheetName';
+import { WriteButton } from '../sheets/WriteButton';
 import { catalogueFindings } from './catalogueFindings';
 import { checksSheet } from './checksSheet';
 import { FindingList } from './FindingList';
@@ -95,9 +96,9 @@ export function ChecksView({ workbook }: { readonly workbook: Workbook }) {
             {findings.length === 0 ? `Nothing to correct in ${counts}.` : `${findings.length} findings in ${counts}.`}
           </Body1>
           {findings.length > 0 && (
-            <Button appearance="primary" disabled={written.status === 'busy'} onClick={() => void add()}>
+            <WriteButton appearance="primary" disabled={written.status === 'busy'} onClick={() => void add()}>
               Write the findings as a new sheet
-            </Button>
+            </WriteButton>
           )}
           <WrittenBar workbook={workbook} outcome={written} sheets={written.status === 'done' ? [written.result] : undefined} />
           <FindingList findings={findings} onShow={({ at }) => void workbook.select(at)} />

@@ -1,4 +1,4 @@
-import { Body1, Button, Caption1, Checkbox, Field, makeStyles, Radio, RadioGroup, tokens } from '@fluentui/react-components';
+import { Body1, Caption1, Checkbox, Field, makeStyles, Radio, RadioGroup, tokens } from '@fluentui/react-components';
 import { useEffect, useRef, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import { CutFields } from '../cuts/CutFields';
@@ -9,6 +9,7 @@ import type { PlanProgress } from '../cuts/planCuts';
 import { PlanProgressView } from '../cuts/PlanProgressView';
 import { today } from '../cuts/useCutPlans';
 import { ProblemList } from '../sheets/ProblemList';
+import { WriteButton } from '../sheets/WriteButton';
 import { useStored } from '../useStored';
 import { useRun } from './useRun';
 import { writePurchase, type WrittenPurchase } from './writePurchase';
@@ -101,9 +102,9 @@ export function PurchaseView({ workbook }: { readonly workbook: Workbook }) {
       {isBusy && mode === 'plan' ? (
         <PlanProgressView progress={progress} isEnding={isEnding} unit={cuts.unit} onCancel={cancel} />
       ) : (
-        <Button appearance="primary" disabled={isBusy} onClick={() => void write()}>
+        <WriteButton appearance="primary" disabled={isBusy} onClick={() => void write()}>
           Write the purchase list as a new sheet
-        </Button>
+        </WriteButton>
       )}
       <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
       {written && <ProblemList title="Look at these lines" problems={written.problems} onShow={show} />}

@@ -1,9 +1,10 @@
-import { Body1, Button, Caption1, makeStyles, tokens } from '@fluentui/react-components';
+import { Body1, Caption1, makeStyles, tokens } from '@fluentui/react-components';
 import { useCallback, useEffect, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import { today } from '../cuts/useCutPlans';
 import { freeSheetName } from '../sheets/freeSheetName';
 import { ProblemList } from '../sheets/ProblemList';
+import { WriteButton } from '../sheets/WriteButton';
 import { useStored } from '../useStored';
 import { marginSheet } from './marginSheet';
 import { QuoteFields } from './QuoteFields';
@@ -84,14 +85,14 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
         onFields={setFields}
       />
       {fields.method === 'margin' && classes.length === 0 && (
-        <Button appearance="secondary" disabled={made.status === 'busy'} onClick={() => void addMargins()}>
+        <WriteButton appearance="secondary" disabled={made.status === 'busy'} onClick={() => void addMargins()}>
           Make a sheet for margins by customer class
-        </Button>
+        </WriteButton>
       )}
       <WrittenBar workbook={workbook} outcome={made} sheets={made.status === 'done' ? [made.result] : undefined} />
-      <Button appearance="primary" disabled={outcome.status === 'busy'} onClick={() => void write()}>
+      <WriteButton appearance="primary" disabled={outcome.status === 'busy'} onClick={() => void write()}>
         {outcome.status === 'busy' ? 'Writing …' : 'Write the quote as a new sheet'}
-      </Button>
+      </WriteButton>
       <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
       {written && <ProblemList title="Lines left out" problems={written.read.problems} onShow={show} />}
       {written && <ProblemList title="Look at these before you send it" problems={written.cautions} onShow={show} />}

@@ -3,6 +3,7 @@ import { useCallback, useEffect, useState } from 'react';
 import { dayNumber, isoDate } from '../../core/catalogue/dayNumber';
 import type { Workbook } from '../../host/workbook';
 import { today } from '../cuts/useCutPlans';
+import { WriteButton } from '../sheets/WriteButton';
 import type { ReadQuote } from './readQuote';
 import { FITTINGS_KEY, GUARDS_KEY, readRises } from './riseFields';
 import { useRun } from './useRun';
@@ -116,13 +117,13 @@ export function WhatIfView({ workbook }: { readonly workbook: Workbook }) {
           )}
         </>
       )}
-      <Button
+      <WriteButton
         appearance="primary"
         disabled={!rises || picked.length === 0 || written.status === 'busy'}
         onClick={() => void write(() => writeWhatIf(workbook, rises!, picked, today()))}
       >
         Write the comparison as new sheets
-      </Button>
+      </WriteButton>
       <Button disabled={looked.status === 'busy'} onClick={() => void refresh()}>
         Look for quotes again
       </Button>

@@ -109,7 +109,9 @@ function readMargin(text: string): number {
 
 function readBreaks(text: string): number[] {
   const parts = text.split(/[,;/\s]+/).filter(Boolean);
-  const breaks = parts.map(part => number({ sign: 'positive', hint: 'enter quantities like 1, 10, 50' })(part, 'quantity break'));
+  const breaks = parts.map(part =>
+    number({ sign: 'positive', hint: 'enter quantities', like: '1, 10, 50' })(part, 'quantity break'),
+  );
   const wrong = breaks.find(value => !value.isInteger());
   if (wrong) throw new TradeError('range', 'quantity break', `is ${wrong}`, 'enter whole numbers');
   if (breaks.length > 6) throw new TradeError('range', 'quantity breaks', `are ${breaks.length}`, 'six fit on a page');
@@ -117,7 +119,7 @@ function readBreaks(text: string): number[] {
 }
 
 const money = (text: string, label: string, sign: 'positive' | 'notNegative') => {
-  return text.trim() === '' ? undefined : number({ sign, hint: 'enter an amount' })(text, label).toNumber();
+  return text.trim() === '' ? undefined : number({ sign, hint: 'enter an amount', like: '12.50' })(text, label).toNumber();
 };
 
 /** The rounding step must show in the format, or the printed numbers would not add up. */
@@ -133,7 +135,7 @@ function readRoundTo(text: string, format: string): number {
 }
 
 function readDays(text: string): number {
-  const days = number({ sign: 'positive', hint: 'enter days' })(text.trim(), 'validity');
+  const days = number({ sign: 'positive', hint: 'enter a whole number of days', like: '30' })(text.trim(), 'validity');
   if (days.isInteger() && days.lte(3660)) return days.toNumber();
   throw new TradeError('range', 'validity', `is ${days} days`, 'enter a whole number of days');
 }

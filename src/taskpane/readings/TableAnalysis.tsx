@@ -89,7 +89,7 @@ export function TableAnalysis({ workbook, view }: Props) {
           </AccordionPanel>
         </AccordionItem>
       </Accordion>
-      <MeasurementProblems problems={measurements.problems} onShow={at => void workbook.select(at)} />
+      {hasReadings && <MeasurementProblems problems={measurements.problems} onShow={at => void workbook.select(at)} />}
       {analysis.crimps.length > 0 && (
         <>
           <VerdictCounts counts={analysis.counts} />

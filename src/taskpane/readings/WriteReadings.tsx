@@ -1,8 +1,9 @@
-import { Button, Caption1, Link, MessageBar, MessageBarBody } from '@fluentui/react-components';
+import { Caption1, Link, MessageBar, MessageBarBody } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import { today } from '../cuts/useCutPlans';
 import { freeSheetName } from '../sheets/freeSheetName';
+import { WriteButton } from '../sheets/WriteButton';
 import type { Analysed, ReadyView } from './analysisOf';
 import { readingsSheet } from './readingsSheet';
 
@@ -33,9 +34,9 @@ export function WriteReadings({ workbook, view, analysed }: Props) {
   return (
     <>
       <div>
-        <Button appearance="primary" disabled={isBusy} onClick={() => void write()}>
+        <WriteButton appearance="primary" disabled={isBusy} onClick={() => void write()}>
           Write results as a new sheet
-        </Button>
+        </WriteButton>
       </div>
       <Caption1>
         {workbook.host === 'excel'

@@ -1,4 +1,4 @@
-import { Body1, Button, Caption1, makeStyles, tokens } from '@fluentui/react-components';
+import { Body1, Caption1, makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import { useWriting, type Writing } from '../sheets/useWriting';
 import { WritingBar } from '../sheets/WritingBar';
@@ -7,6 +7,7 @@ import type { PanelProps } from '../panelProps';
 import { OutputButtons } from '../print/OutputButtons';
 import { printDocument } from '../print/printDocument';
 import { freeSheetName } from '../sheets/freeSheetName';
+import { WriteButton } from '../sheets/WriteButton';
 import { useStored } from '../useStored';
 import { gatherRecords } from './gatherRecords';
 import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from './inspectionRecord';
@@ -80,9 +81,9 @@ export function RecordsView({ workbook }: PanelProps) {
         printLabel="Print records"
         writeLabel="Write as a new sheet"
       />
-      <Button className={styles.start} disabled={outcome.kind === 'busy'} onClick={() => void append(growth)}>
+      <WriteButton className={styles.start} disabled={outcome.kind === 'busy'} onClick={() => void append(growth)}>
         Add to {RECORDS_SHEET}
-      </Button>
+      </WriteButton>
       <WritingBar outcome={outcome} onUndo={() => void undo()} />
       <Caption1>
         A record shows what was measured; it does not approve the assembly. Proof-test with liquid, air bled, behind a shield.

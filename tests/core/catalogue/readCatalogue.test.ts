@@ -127,6 +127,16 @@ describe('problems', () => {
     ],
     ['a bore of 0', withCell('hoses', 2, 'Bore (mm)', 0), 'Hoses row 3: Bore is 0, expected a number in mm, more than 0'],
     [
+      'a text for inches',
+      {
+        ...treeTables,
+        hoses: withCell('hoses', 0, 'Bore (mm)', 'Bore (in)').hoses!.map((row, index) =>
+          index === 2 ? row.map((cell, column) => (column === treeTables.hoses[0]!.indexOf('Bore (mm)') ? 'wide' : cell)) : row,
+        ),
+      },
+      'Hoses row 3: Bore is "wide", expected a number in inches, more than 0',
+    ],
+    [
       'TRUE for a number',
       withCell('hoses', 2, 'Bore (mm)', true),
       'Hoses row 3: Bore is TRUE, expected a number in mm, more than 0',

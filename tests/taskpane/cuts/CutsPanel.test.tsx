@@ -75,6 +75,29 @@ test('both sheets are written in one batch, under names that are free', async ()
   expect(await screen.findByText('Cut list')).toBeTruthy();
 });
 
+test('a double click writes once', async () => {
+  const { written } = open();
+  await plan();
+  const button = await screen.findByRole('button', { name: 'Write cut list and rack as new sheets' });
+  fireEvent.click(button, { detail: 1 });
+  await screen.findByText('Cut list');
+  fireEvent.click(button, { detail: 2 });
+  await new Promise(resolve => setTimeout(resolve, 30));
+  expect(written).toHaveLength(1);
+});
+
+test('a plan made with other settings than stand in the fields says so', async () => {
+  open(solveCutPlan, 'A3:A4');
+  await plan();
+  await screen.findByRole('region', { name: 'Larch DN 10' });
+  const told = /The plan below was made from sheet Rack with the settings of then/;
+  expect(screen.queryByText(told)).toBeNull();
+  fill(/^Kerf/, '4');
+  expect(screen.getByText(told)).toBeTruthy();
+  fill(/^Kerf/, '3');
+  expect(screen.queryByText(told)).toBeNull();
+});
+
 test('progress shows best and bound, and ending it keeps the best so far', async () => {
   let end: (() => void) | undefined;
   const slow: PlanSolver = async (problem, watch) => {

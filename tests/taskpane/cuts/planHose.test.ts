@@ -153,6 +153,13 @@ test('a piece longer than a new reel: nothing to buy would help', async () => {
   expect(result.buy).toBeUndefined();
 });
 
+test('no stock at all is said without squaring anything off it', async () => {
+  const squared = { ...settings, squaring: d(20) };
+  const [job] = hoseJobs([line(1, 1200, 3)], [], squared, today);
+  const result = await planHose(job!, squared, undefined, solveCutPlan);
+  expect(result.shortage).toBe('piece 3 x 1200 is longer than every stock: there is no stock; add stock or check the length');
+});
+
 test('oldest first plans from the oldest pieces that just serve', async () => {
   const rack = [reel(1, 10_000, 1, '2026-05-01'), reel(2, 10_000, 1, '2023-01-01'), reel(3, 10_000, 1, '2024-01-01')];
   const oldest = { ...settings, isOldestFirst: true };

@@ -34,6 +34,18 @@ test('the machine that has gone off: counts, the finding in a sentence, every nu
   expect(crimps.getByRole('img', { name: /Deviations of 30 crimps of 5 combinations/ })).toBeTruthy();
 });
 
+test('a table without readings is said to have none, not row by row to lack a target', async () => {
+  open('Jobs', 'A2', {
+    Jobs: [
+      ['Line', 'Hose', 'Fitting', 'Length (mm)'],
+      [1, 'Larch DN 12', '24° cone', 900],
+      [2, 'Larch DN 10', '24° cone', 800],
+    ],
+  });
+  expect(await screen.findByText(/No column of readings was found/)).toBeTruthy();
+  expect(screen.queryByText(/cannot be used/)).toBeNull();
+});
+
 test('the pictures are drawn: a strip a combination, a shape a verdict', async () => {
   open('Week 39');
   const picture = within(await section()).getByRole('img', { name: /Deviations of 30 crimps/ });
