@@ -24,7 +24,10 @@ function requirePrice(price: number | undefined, part: string): Decimal {
   throw new TradeError('notFound', 'price', `of ${part} is missing`, 'enter it in the catalogue');
 }
 
-function requireRate(catalogue: Catalogue, name: string): Decimal {
+/** Rates without which no cost of labour is known. */
+export const NEEDED_RATES = ['set-up minutes', 'minutes per cut', 'minutes per crimp', 'labour per hour'] as const;
+
+function requireRate(catalogue: Catalogue, name: (typeof NEEDED_RATES)[number]): Decimal {
   const rate = rateOf(catalogue, name);
   if (rate) return rate;
   throw new TradeError('notFound', 'rate', `"${name}" is missing`, 'add it to the table Rates (0 where there is none)');
@@ -32,7 +35,7 @@ function requireRate(catalogue: Catalogue, name: string): Decimal {
 
 /** (set-up minutes ÷ quantity + minutes per cut + minutes per crimp × couplings) × labour per hour ÷ 60 */
 function labourCost(catalogue: Catalogue, quantity: Decimal): Decimal {
-  const rate = (name: string) => requireRate(catalogue, name);
+  const rate = (name: (typeof NEEDED_RATES)[number]) => requireRate(catalogue, name);
   const minutes = rate('set-up minutes')
     .div(quantity)
     .plus(rate('minutes per cut'))

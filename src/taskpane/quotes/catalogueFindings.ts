@@ -1,8 +1,10 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
+import { rateKey } from '../../core/catalogue/duplicates';
 import { partKey } from '../../core/catalogue/partName';
 import { familiesMatch, sizesMatch } from '../../core/catalogue/partsMatch';
 import type { Problem } from '../../core/catalogue/problem';
 import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import { NEEDED_RATES } from '../../core/catalogue/unitCost';
 import type { RangeAddress } from '../../host/workbook';
 import { TablePlace } from './tablePlace';
 import type { WorkbookCatalogue } from './workbookCatalogue';
@@ -10,6 +12,7 @@ import type { WorkbookCatalogue } from './workbookCatalogue';
 /** Kinds of finding, in the order in which they are shown. */
 export const FINDING_TITLES = {
   price: 'Without price',
+  rate: 'Missing rates',
   cutOff: 'Without cut-off',
   crimp: 'Without crimp data',
   ferrule: 'Ferrules that are no parts',
@@ -87,6 +90,17 @@ function withoutPrice({ hoses, fittings, guards }: Catalogue, places: Places): F
   ];
 }
 
+/** Rates that are in no row, not even in one that is left out: no cost of an assembly is known without them. */
+function missingRates({ index }: Catalogue, { tables }: WorkbookCatalogue): Finding[] {
+  const place = new TablePlace((tables.rates ?? tables.hoses)!);
+  return NEEDED_RATES.filter(name => !index.rates.has(rateKey(name))).map(part => ({
+    kind: 'rate',
+    part,
+    sentence: 'not in the table Rates: no cost is known without it (0 where there is none)',
+    at: place.cell(place.headingRow, 0),
+  }));
+}
+
 function withoutCrimp(catalogue: Catalogue, places: Places): Finding[] {
   const { hoses, fittings, index } = catalogue;
   const hasCrimps = (hose: string) => {
@@ -147,6 +161,7 @@ export function catalogueFindings(found: WorkbookCatalogue): readonly Finding[] 
   const problems = leftOut(catalogue, places);
   return [
     ...withoutPrice(catalogue, places),
+    ...missingRates(catalogue, found),
     ...problems.filter(({ kind }) => kind === 'cutOff'),
     ...withoutCrimp(catalogue, places),
     ...strayFerrules(catalogue, found),

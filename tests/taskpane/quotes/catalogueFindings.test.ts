@@ -27,6 +27,12 @@ test('parts without price and without crimp data lead to their cells', async () 
   ]);
 });
 
+test('a rate without which no cost is known leads to the table Rates', async () => {
+  const without = (name: string) => changed(sheets => void (sheets.Rates = sheets.Rates!.filter(([rate]) => rate !== name)));
+  expect(told(catalogueFindings(await found(without('set-up minutes'))))).toContainEqual(['rate', 'set-up minutes', 'Rates!A1']);
+  expect(told(catalogueFindings(await found(without('minimum charge')))).map(([kind]) => kind)).not.toContain('rate');
+});
+
 test('a pattern gives crimp data to fittings of the hose’s own family and size only', async () => {
   const sheets = changed(({ Fittings }) => Fittings!.push(['Alder wide', 'Alder', '24° cone', '', '', 0, 'DN 31', 31.8, 40]));
   expect(told(catalogueFindings(await found(sheets)))).toContainEqual(['crimp', 'Alder wide', 'Fittings!A9']);
