@@ -157,5 +157,13 @@ describe('the try-out page in a browser', () => {
     await shows('D2: 18.62');
   }, 20_000);
 
+  it('keeps its buttons on a page 320 points wide', async () => {
+    await page.setViewportSize({ width: 320, height: 800 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    const box = (await page.getByRole('button', { name: 'Save as .xlsx' }).boundingBox())!;
+    expect(box.x + box.width).toBeLessThanOrEqual(320);
+    await page.setViewportSize({ width: 1440, height: 860 });
+  }, 10_000);
+
   it('complained about nothing', () => expect(complaints).toEqual([]));
 });
