@@ -91,7 +91,11 @@ export function openSpreadsheet(
   return {
     workbook,
     calculate: () => calculateAll(api, true),
-    save: () => writeXlsx(savedWorkbook(univer, api, opened.cells)),
+    async save() {
+      // What was entered just now may still be calculating: a file never holds values that are behind their formulas.
+      await calculateAll(api, true);
+      return writeXlsx(savedWorkbook(univer, api, opened.cells));
+    },
     onSelected(listener) {
       const tell = () => {
         const cell = api.getActiveWorkbook()?.getActiveSheet().getActiveCell();
