@@ -1,21 +1,16 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Workbook } from 'exceljs';
 import Papa from 'papaparse';
-import type { Browser, Page } from 'playwright-core';
-import { launch } from './launch';
+import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { serveDist } from './serveDist';
+import { ARTIFACTS, openFile, settled, tryOut, type TryOut } from './tryOut';
 
-const ARTIFACTS = join(__dirname, '../../artifacts');
 const SAMPLES = join(__dirname, '../../samples');
-const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 const MACHINE = 'Machine at the gate';
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveDist>>;
+let opened: TryOut;
 let page: Page;
-const complaints: string[] = [];
 
 /** The first job line of the sample catalogue, with its set-up as the .csv files have it. */
 interface Setup {
@@ -67,7 +62,7 @@ async function benchFile(): Promise<{ bytes: Buffer; setup: Setup }> {
   return { bytes: Buffer.from(await book.xlsx.writeBuffer()), setup };
 }
 
-const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 30_000 });
+const idle = () => settled(page);
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const tab = (name: string) => pane().getByRole('tab', { name, exact: true });
 
@@ -104,28 +99,16 @@ const overflow = () =>
 let setup: Setup;
 
 beforeAll(async () => {
-  mkdirSync(ARTIFACTS, { recursive: true });
   const file = await benchFile();
   setup = file.setup;
-  server = await serveDist();
-  browser = await launch();
-  page = await browser.newPage({ viewport: { width: 1280, height: 1000 } });
-  page.on('pageerror', error => complaints.push(error.message));
-  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
-  await page.goto(`${server.url}preview.html`);
-  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
-  await idle();
-  await page.setInputFiles('input[type=file]', { name: 'bench.xlsx', mimeType: XLSX, buffer: file.bytes });
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
-  await idle();
+  opened = await tryOut({ width: 1280, height: 1000 });
+  ({ page } = opened);
+  await openFile(page, 'bench.xlsx', file.bytes);
   await page.getByText('Bench', { exact: true }).click();
   await tab('Readings').click();
 }, 90_000);
 
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+afterAll(() => opened?.close());
 
 describe('at the bench on the try-out page', () => {
   it('takes four readings by keyboard, says the verdict and the next dial, and writes the row', async () => {
@@ -170,7 +153,7 @@ describe('at the bench on the try-out page', () => {
     await pane().getByRole('button', { name: 'Print records' }).click();
     const frame = page.locator('iframe[title="Page to print"]');
     await frame.waitFor({ state: 'attached', timeout: 10_000 });
-    const sheet = await browser.newPage();
+    const sheet = await opened.browser.newPage();
     await sheet.setContent((await frame.getAttribute('srcdoc'))!);
     const pdf = await sheet.pdf({ preferCSSPageSize: true, format: 'A4' });
     await sheet.close();
@@ -200,5 +183,5 @@ describe('at the bench on the try-out page', () => {
     expect(book.getWorksheet('Inspection records')!.getRow(2).getCell(14).value).toBe('M. Beet (invented)');
   }, 30_000);
 
-  it('complained about nothing', () => expect(complaints).toEqual([]));
+  it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

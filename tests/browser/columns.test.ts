@@ -1,25 +1,19 @@
-import { mkdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Workbook } from 'exceljs';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { plainValue } from '../../src/preview/xlsx/fileValue';
-import { launch } from './launch';
 import { readXlsx } from './readSaved';
-import { serveDist } from './serveDist';
+import { ARTIFACTS, openFile, tryOut, type TryOut } from './tryOut';
 
-const ARTIFACTS = join(__dirname, '../../artifacts');
 const CATALOGUE = join(__dirname, '../../samples/catalogue.xlsx');
-const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 const SHEET = 'Own jobs';
 const CONE = 'Larch 24° cone S straight DN 12';
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveDist>>;
+let opened: TryOut;
 let page: Page;
-const complaints: string[] = [];
 
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
-const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 60_000 });
 const section = (name: string) => pane().getByRole('region', { name });
 const add = () => pane().getByRole('button', { name: /^Add \d+ columns?$/ });
 
@@ -55,25 +49,13 @@ async function saved() {
 }
 
 beforeAll(async () => {
-  mkdirSync(ARTIFACTS, { recursive: true });
-  server = await serveDist();
-  browser = await launch();
-  page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
-  page.on('pageerror', error => complaints.push(error.message));
-  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
-  await page.goto(`${server.url}preview.html`);
-  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 60_000 });
-  await idle();
-  await page.setInputFiles('input[type=file]', { name: 'own-jobs.xlsx', mimeType: XLSX, buffer: await jobFile() });
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
-  await idle();
+  opened = await tryOut({ width: 1280, height: 900 });
+  ({ page } = opened);
+  await openFile(page, 'own-jobs.xlsx', await jobFile());
   await pane().getByRole('tab', { name: 'Columns', exact: true }).click();
 }, 120_000);
 
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+afterAll(() => opened?.close());
 
 describe('panel Columns on the try-out page, beside a catalogue', () => {
   it('finds the table under its title block and tells hose and couplings by what stands in their columns', async () => {
@@ -155,5 +137,5 @@ describe('panel Columns on the try-out page, beside a catalogue', () => {
     expect((await saved()).flat().every(cell => cell === '')).toBe(true);
   }, 40_000);
 
-  it('complained about nothing', () => expect(complaints).toEqual([]));
+  it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

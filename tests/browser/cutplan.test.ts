@@ -4,10 +4,10 @@ import { Workbook } from 'exceljs';
 import type { Browser, Page } from 'playwright-core';
 import { launch } from './launch';
 import { serveDist } from './serveDist';
+import { openFile, openPage } from './tryOut';
 
 const officeJs = join(__dirname, '../../node_modules/@microsoft/office-js/dist');
 const CDN = 'https://appsforoffice.microsoft.com/lib/1/hosted/';
-const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
 let browser: Browser;
 let server: Awaited<ReturnType<typeof serveDist>>;
@@ -53,14 +53,8 @@ test('progress tells best and bound, and stopping keeps the best so far of every
   const workers: string[] = [];
   page.on('pageerror', error => complaints.push(error.message));
   page.on('worker', worker => workers.push(worker.url()));
-  await page.goto(`${server.url}preview.html`);
-  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
-  const busy = (isBusy: boolean) =>
-    page.waitForFunction(wanted => (document.querySelector('.busy')!.textContent !== '') === wanted, isBusy, { timeout: 30_000 });
-  await busy(false);
-  await page.setInputFiles('input[type=file]', { name: 'long.xlsx', mimeType: XLSX, buffer: await longJob() });
-  await busy(true);
-  await busy(false);
+  await openPage(page, server.url);
+  await openFile(page, 'long.xlsx', await longJob());
   const pane = page.getByRole('complementary', { name: 'Task pane' });
   await pane.getByRole('tab', { name: 'Cuts', exact: true }).click();
   await pane.getByLabel(/^Kerf/).fill('3');

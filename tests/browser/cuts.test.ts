@@ -1,19 +1,13 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Workbook } from 'exceljs';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
 import { demoSheets } from '../taskpane/cuts/demoWorkbook';
-import { launch } from './launch';
-import { serveDist } from './serveDist';
+import { ARTIFACTS, openFile, tryOut, type TryOut } from './tryOut';
 
-const ARTIFACTS = join(__dirname, '../../artifacts');
-const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
-
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveDist>>;
+let opened: TryOut;
 let page: Page;
-const complaints: string[] = [];
 const workers: string[] = [];
 
 async function demoFile(): Promise<Buffer> {
@@ -22,7 +16,6 @@ async function demoFile(): Promise<Buffer> {
   return Buffer.from(await book.xlsx.writeBuffer());
 }
 
-const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 30_000 });
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const tab = (name: string) => pane().getByRole('tab', { name, exact: true });
 
@@ -33,7 +26,7 @@ async function printed(button: string, name: string, cssSize: boolean): Promise<
   const frame = page.locator('iframe[title="Page to print"]');
   await frame.waitFor({ state: 'attached', timeout: 10_000 });
   const html = (await frame.getAttribute('srcdoc'))!;
-  const sheet = await browser.newPage();
+  const sheet = await opened.browser.newPage();
   await sheet.setContent(html);
   const pdf = await sheet.pdf(cssSize ? { preferCSSPageSize: true } : { format: 'A4' });
   await sheet.close();
@@ -42,26 +35,14 @@ async function printed(button: string, name: string, cssSize: boolean): Promise<
 }
 
 beforeAll(async () => {
-  mkdirSync(ARTIFACTS, { recursive: true });
-  server = await serveDist();
-  browser = await launch();
-  page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
-  page.on('pageerror', error => complaints.push(error.message));
+  opened = await tryOut({ width: 1280, height: 900 });
+  ({ page } = opened);
   page.on('worker', worker => workers.push(worker.url()));
-  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
-  await page.goto(`${server.url}preview.html`);
-  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
-  await idle();
-  await page.setInputFiles('input[type=file]', { name: 'week.xlsx', mimeType: XLSX, buffer: await demoFile() });
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
-  await idle();
+  await openFile(page, 'week.xlsx', await demoFile());
   await tab('Cuts').click();
 }, 90_000);
 
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+afterAll(() => opened?.close());
 
 describe('panel Cuts on the try-out page', () => {
   it('plans the cuts in a worker and shows every reel', async () => {
@@ -152,5 +133,5 @@ describe('panel Cuts on the try-out page', () => {
     expect(String(cards.getCell('A1').value)).toBe('Line 1: Topper lift');
   }, 30_000);
 
-  it('complained about nothing', () => expect(complaints).toEqual([]));
+  it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

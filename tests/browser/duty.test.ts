@@ -1,38 +1,24 @@
-import { mkdirSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { CellFormulaValue, Worksheet } from 'exceljs';
-import type { Browser, Page } from 'playwright-core';
-import { launch } from './launch';
+import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { serveDist } from './serveDist';
+import { ARTIFACTS, openFile, settled, tryOut, type TryOut } from './tryOut';
 
-const ARTIFACTS = join(__dirname, '../../artifacts');
 const CATALOGUE = join(__dirname, '../../samples/catalogue.xlsx');
 const NARROW = 320;
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveDist>>;
+let opened: TryOut;
 let page: Page;
-const complaints: string[] = [];
 
-const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 30_000 });
+const idle = () => settled(page);
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const fill = (label: RegExp | string, value: string) => pane().getByLabel(label).fill(value);
 
 beforeAll(async () => {
-  mkdirSync(ARTIFACTS, { recursive: true });
-  server = await serveDist();
-  browser = await launch();
-  page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
-  page.on('pageerror', error => complaints.push(error.message));
-  page.on('console', message => message.type() === 'error' && complaints.push(message.text()));
-  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
-  await page.goto(`${server.url}preview.html`);
-  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
-  await idle();
-  await page.setInputFiles('input[type=file]', CATALOGUE);
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
-  await idle();
+  opened = await tryOut({ width: 1280, height: 900 });
+  ({ page } = opened);
+  await openFile(page, 'catalogue.xlsx', readFileSync(CATALOGUE));
   await page.getByText('Jobs', { exact: true }).click();
   await pane().getByRole('tab', { name: 'Duty', exact: true }).click();
   await pane()
@@ -40,10 +26,7 @@ beforeAll(async () => {
     .waitFor({ timeout: 20_000 });
 }, 90_000);
 
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+afterAll(() => opened?.close());
 
 /** The form of a lift line, filled in from top to bottom. */
 async function fillForm() {
@@ -151,5 +134,5 @@ describe('panel Duty on the try-out page', () => {
     expect(shown(sheet, 'A20')).toBeNull();
   }, 40_000);
 
-  it('complained about nothing', () => expect(complaints).toEqual([]));
+  it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

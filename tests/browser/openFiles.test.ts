@@ -1,24 +1,17 @@
-import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { readXlsx } from '../../src/preview/xlsx/readXlsx';
 import { workshopFile } from '../preview/workshopFile';
-import { launch } from './launch';
-import { serveDist } from './serveDist';
+import { ARTIFACTS, settled, tryOut, XLSX, type TryOut } from './tryOut';
 
-const ARTIFACTS = join(__dirname, '../../artifacts');
-const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
-
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveDist>>;
+let opened: TryOut;
 let page: Page;
-const complaints: string[] = [];
 
 const title = () => page.locator('.top .title').textContent();
 const said = () => page.locator('.status .sentence').textContent();
 const problem = () => page.getByRole('alert').locator('span');
-const idle = () => page.waitForFunction(() => document.querySelector('.busy')?.textContent === '', null, { timeout: 30_000 });
+const idle = () => settled(page);
 const focused = () => page.evaluate(() => document.activeElement?.textContent?.trim() ?? '');
 const region = () =>
   page.evaluate(() => ['.top', '.sheet', '.dock'].find(part => document.querySelector(part)?.contains(document.activeElement)));
@@ -46,21 +39,11 @@ function compoundFile(stream: string): Uint8Array {
 }
 
 beforeAll(async () => {
-  mkdirSync(ARTIFACTS, { recursive: true });
-  server = await serveDist();
-  browser = await launch();
-  page = await browser.newPage({ viewport: { width: 1280, height: 760 } });
-  page.on('pageerror', error => complaints.push(error.message));
-  page.on('console', message => message.type() === 'error' && complaints.push(message.text()));
-  await page.goto(`${server.url}preview.html`);
-  await page.waitForSelector('.spreadsheet canvas', { timeout: 60_000 });
-  await idle();
+  opened = await tryOut({ width: 1280, height: 760 });
+  ({ page } = opened);
 }, 90_000);
 
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+afterAll(() => opened?.close());
 
 test('a file that is dropped on the page is opened, and what of it does not show is said', async () => {
   const file = await workshopFile(workbook => {
@@ -164,4 +147,4 @@ test('with the keyboard alone: from the sheet to the pane and the buttons and ba
   expect([cached('A2'), cached('D2')]).toEqual([20.5, 18.62]);
 }, 60_000);
 
-test('the page complained about nothing', () => expect(complaints).toEqual([]));
+test('the page complained about nothing', () => expect(opened.complaints).toEqual([]));

@@ -1,21 +1,16 @@
-import { mkdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Workbook, type CellFormulaValue, type Worksheet } from 'exceljs';
-import type { Browser, Page } from 'playwright-core';
-import { launch } from './launch';
+import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { serveDist } from './serveDist';
+import { ARTIFACTS, openFile, openPage, tryOut, XLSX, type TryOut } from './tryOut';
 
-const ARTIFACTS = join(__dirname, '../../artifacts');
 const SAMPLES = join(__dirname, '../../samples');
-const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 const CSV = 'text/csv';
 const NARROW = 320;
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveDist>>;
+let opened: TryOut;
 let page: Page;
-const complaints: string[] = [];
 let saved: Buffer;
 
 const sample = (name: string) => readFileSync(join(SAMPLES, 'catalogue', name), 'utf8');
@@ -23,7 +18,6 @@ const csv = (name: string, text: string) => ({ name, mimeType: CSV, buffer: Buff
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const button = (name: string | RegExp) => pane().getByRole('button', { name });
 const says = (text: string | RegExp) => pane().getByText(text).first().waitFor({ timeout: 20_000 });
-const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 30_000 });
 const chooseParts = (...files: ReturnType<typeof csv>[]) => pane().getByLabel('Files of parts data').setInputFiles(files);
 
 /** The hoses as another house writes them: one heading in its own words, another without unit, one bore that is none. */
@@ -40,12 +34,8 @@ async function jobs(): Promise<Buffer> {
 }
 
 async function openWorkbook(name: string, buffer: Buffer): Promise<void> {
-  await page.goto(`${server.url}preview.html`);
-  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
-  await idle();
-  await page.setInputFiles('input[type=file]', { name, mimeType: XLSX, buffer });
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
-  await idle();
+  await openPage(page, opened.url);
+  await openFile(page, name, buffer);
   await pane().getByRole('tab', { name: 'Parts', exact: true }).click();
 }
 
@@ -111,20 +101,12 @@ async function pictures(name: string): Promise<void> {
 }
 
 beforeAll(async () => {
-  mkdirSync(ARTIFACTS, { recursive: true });
-  server = await serveDist();
-  browser = await launch();
-  page = await browser.newPage({ viewport: { width: 1280, height: 1400 } });
-  page.on('pageerror', error => complaints.push(error.message));
-  page.on('console', message => message.type() === 'error' && complaints.push(message.text()));
-  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
+  opened = await tryOut({ width: 1280, height: 1400 });
+  ({ page } = opened);
   await openWorkbook('week.xlsx', await jobs());
 }, 90_000);
 
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+afterAll(() => opened?.close());
 
 describe('panel Parts on the try-out page', () => {
   it('reads a dropped .csv and chosen ones, asks for headings and a unit, and says where problems stand', async () => {
@@ -212,5 +194,5 @@ describe('panel Parts on the try-out page', () => {
     await says('Rates stays as it is.');
   }, 30_000);
 
-  it('complained about nothing', () => expect(complaints).toEqual([]));
+  it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

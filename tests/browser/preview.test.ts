@@ -1,14 +1,10 @@
-import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { recalculate } from '../../src/preview/headless/recalculate';
 import { builtFunctions } from '../preview/builtFunctions';
 import { workshopFile } from '../preview/workshopFile';
-import { launch } from './launch';
-import { serveDist } from './serveDist';
+import { ARTIFACTS, openFile, tryOut, XLSX, type TryOut } from './tryOut';
 
-const ARTIFACTS = join(__dirname, '../../artifacts');
-const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 /** Where the first cell is drawn: below the column letters, right of the row numbers. */
 const FIRST_CELL = { x: 70, y: 30 };
 const CELL_D5 = { x: 350, y: 108 };
@@ -16,19 +12,15 @@ const CELL_D5 = { x: 350, y: 108 };
 /** As fast as people type: the help follows the typing with some delay. */
 const TYPING = { delay: 90 };
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveDist>>;
+let opened: TryOut;
 let page: Page;
-const complaints: string[] = [];
 
 const selected = () => page.locator('.status .sentence');
 const workbook = (name: string, buffer: Uint8Array) => ({ name, mimeType: XLSX, buffer: Buffer.from(buffer) });
 
 /** Opens a file by the page's own file chooser and waits until it is calculated. */
 async function open(file: ReturnType<typeof workbook>): Promise<void> {
-  await page.setInputFiles('input[type=file]', file);
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent === '');
+  await openFile(page, file.name, file.buffer);
 }
 
 /** Where the sheet is drawn: the largest canvas. */
@@ -66,22 +58,11 @@ async function shows(text: string | RegExp): Promise<void> {
 }
 
 beforeAll(async () => {
-  mkdirSync(ARTIFACTS, { recursive: true });
-  server = await serveDist();
-  browser = await launch();
-  page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
-  page.on('pageerror', error => complaints.push(error.message));
-  page.on('console', message => message.type() === 'error' && complaints.push(message.text()));
-  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
-  await page.goto(`${server.url}preview.html`);
-  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 30_000 });
+  opened = await tryOut({ width: 1440, height: 860 });
+  ({ page } = opened);
 }, 60_000);
 
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+afterAll(() => opened?.close());
 
 describe('the try-out page in a browser', () => {
   it('says that it is not Excel', async () => {
@@ -165,5 +146,5 @@ describe('the try-out page in a browser', () => {
     await page.setViewportSize({ width: 1440, height: 860 });
   }, 10_000);
 
-  it('complained about nothing', () => expect(complaints).toEqual([]));
+  it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

@@ -1,21 +1,16 @@
-import { mkdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { costParts, sampleLines, upToCents } from '../taskpane/quotes/independentCosts';
-import { launch } from './launch';
 import { readXlsx } from './readSaved';
-import { serveDist } from './serveDist';
+import { ARTIFACTS, openFile, settled, tryOut, type TryOut } from './tryOut';
 
-const ARTIFACTS = join(__dirname, '../../artifacts');
 const SAMPLE = join(__dirname, '../../samples/catalogue.xlsx');
-const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveDist>>;
+let opened: TryOut;
 let page: Page;
-const complaints: string[] = [];
 
-const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 60_000 });
+const idle = () => settled(page);
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const tab = (name: string) => pane().getByRole('tab', { name, exact: true });
 const press = (name: string) => pane().getByRole('button', { name, exact: true }).click();
@@ -34,25 +29,13 @@ const overflow = () =>
     });
 
 beforeAll(async () => {
-  mkdirSync(ARTIFACTS, { recursive: true });
-  server = await serveDist();
-  browser = await launch();
-  page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
-  page.on('pageerror', error => complaints.push(error.message));
-  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
-  await page.goto(`${server.url}preview.html`);
-  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
-  await idle();
-  await page.setInputFiles('input[type=file]', { name: 'catalogue.xlsx', mimeType: XLSX, buffer: readFileSync(SAMPLE) });
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
-  await idle();
+  opened = await tryOut({ width: 1280, height: 900 });
+  ({ page } = opened);
+  await openFile(page, 'catalogue.xlsx', readFileSync(SAMPLE));
   await tab('Quotes').click();
 }, 120_000);
 
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+afterAll(() => opened?.close());
 
 describe('panel Quotes on the try-out page', () => {
   it('writes a quote from the job lines and names the lines that should not be made', async () => {
@@ -139,5 +122,5 @@ describe('panel Quotes on the try-out page', () => {
     expect(quote.pageSetup.printArea).toMatch(new RegExp(`^A1:${letter('Note')}\\d+$`));
   }, 60_000);
 
-  it('complained about nothing', () => expect(complaints).toEqual([]));
+  it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

@@ -1,44 +1,26 @@
-import { mkdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { launch } from './launch';
+import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { serveDist } from './serveDist';
+import { ARTIFACTS, openFile, tryOut, type TryOut } from './tryOut';
 
-const ARTIFACTS = join(__dirname, '../../artifacts');
 const BOOK = join(__dirname, '../../samples/measurement-book.xlsx');
-const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveDist>>;
+let opened: TryOut;
 let page: Page;
-const complaints: string[] = [];
 
-const idle = () => page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 60_000 });
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const crimps = () => pane().getByRole('region', { name: 'All crimps' });
 const week = (name: string) => page.getByText(name, { exact: true }).first().click();
 
 beforeAll(async () => {
-  mkdirSync(ARTIFACTS, { recursive: true });
-  server = await serveDist();
-  browser = await launch();
-  page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
-  page.on('pageerror', error => complaints.push(error.message));
-  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
-  await page.goto(`${server.url}preview.html`);
-  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 60_000 });
-  await idle();
-  await page.setInputFiles('input[type=file]', { name: 'book.xlsx', mimeType: XLSX, buffer: readFileSync(BOOK) });
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
-  await idle();
+  opened = await tryOut({ width: 1280, height: 900 });
+  ({ page } = opened);
+  await openFile(page, 'book.xlsx', readFileSync(BOOK));
   await pane().getByRole('tab', { name: 'Readings', exact: true }).click();
 }, 120_000);
 
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+afterAll(() => opened?.close());
 
 describe('panel Readings on the measurement book in the try-out page', () => {
   it.each([
@@ -133,5 +115,5 @@ describe('panel Readings on the measurement book in the try-out page', () => {
     expect(texts.some(text => text.startsWith('The whole machine crimps 0.10 mm small'))).toBe(true);
   }, 40_000);
 
-  it('complained about nothing', () => expect(complaints).toEqual([]));
+  it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

@@ -1,32 +1,17 @@
-import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { tours } from '../../src/preview/tour/tours';
-import { launch } from './launch';
-import { serveDist } from './serveDist';
+import { ARTIFACTS, tryOut, type TryOut } from './tryOut';
 
-const ARTIFACTS = join(__dirname, '../../artifacts');
-let browser: Browser;
-let server: Awaited<ReturnType<typeof serveDist>>;
+let opened: TryOut;
 let page: Page;
-const complaints: string[] = [];
 
 beforeAll(async () => {
-  mkdirSync(ARTIFACTS, { recursive: true });
-  server = await serveDist();
-  browser = await launch();
-  page = await browser.newPage({ viewport: { width: 1440, height: 860 } });
-  page.on('pageerror', error => complaints.push(error.message));
-  page.on('console', message => message.type() === 'error' && complaints.push(message.text()));
-  await page.goto(`${server.url}preview.html`);
-  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: 30_000 });
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: 30_000 });
+  opened = await tryOut({ width: 1440, height: 860 });
+  ({ page } = opened);
 }, 60_000);
 
-afterAll(async () => {
-  await browser.close();
-  await server.close();
-});
+afterAll(() => opened?.close());
 
 const cellName = (address: string) => address.split(':')[0]!;
 
@@ -49,7 +34,7 @@ test.each(tours)(
       await onwards.press('Enter');
     }
     expect(await page.locator('.tour').count()).toBe(0);
-    expect(complaints).toEqual([]);
+    expect(opened.complaints).toEqual([]);
   },
   60_000,
 );

@@ -1,0 +1,58 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { launch } from './launch';
+import { serveDist } from './serveDist';
+
+/** Where pictures and prints of the tests go. */
+export const ARTIFACTS = join(__dirname, '../../artifacts');
+
+const PATIENCE = 60_000;
+/** Media type of .xlsx files. */
+export const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
+/** Resolves when the page says that it has nothing to do. */
+export async function settled(page: Page): Promise<void> {
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: PATIENCE });
+}
+
+/** Opens a workbook by the page's own file chooser and waits until it is calculated. */
+export async function openFile(page: Page, name: string, buffer: Uint8Array): Promise<void> {
+  await page.setInputFiles('input[type=file]', { name, mimeType: XLSX, buffer: Buffer.from(buffer) });
+  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+  await settled(page);
+}
+
+/** Goes to the try-out page and waits until its first workbook is calculated. */
+export async function openPage(page: Page, url: string): Promise<void> {
+  await page.goto(`${url}preview.html`);
+  await page.locator('.spreadsheet canvas').first().waitFor({ timeout: PATIENCE });
+  await settled(page);
+}
+
+/** The try-out page in a browser, and what it complained about. */
+export interface TryOut {
+  readonly browser: Browser;
+  readonly page: Page;
+  /** Uncaught errors, errors of the console, answers that failed. */
+  readonly complaints: string[];
+  readonly url: string;
+  close(): Promise<void>;
+}
+
+/** Serves dist/, starts a browser and opens the try-out page in it. */
+export async function tryOut(viewport: { width: number; height: number }): Promise<TryOut> {
+  mkdirSync(ARTIFACTS, { recursive: true });
+  const [server, browser] = await Promise.all([serveDist(), launch()]);
+  const page = await browser.newPage({ viewport });
+  const complaints: string[] = [];
+  page.on('pageerror', error => complaints.push(error.message));
+  page.on('console', message => message.type() === 'error' && complaints.push(message.text()));
+  page.on('response', answer => answer.status() >= 400 && complaints.push(`${answer.status()} ${answer.url()}`));
+  await openPage(page, server.url);
+  const close = async () => {
+    await browser.close();
+    await server.close();
+  };
+  return { browser, page, complaints, url: server.url, close };
+}
