@@ -20,7 +20,7 @@ interface Props {
   readonly proposal: DialProposal;
   /** What the first button says. */
   readonly label: string;
-  /** What speaks against recording it now. */
+  /** What speaks against writing it into the register now. */
   readonly caution?: string | undefined;
 }
 

@@ -20,7 +20,7 @@ const NOT_PROVED = 'Not proved yet: better recorded once a trial piece made with
 const NONE =
   'No rows for readings here. Select a cell of a table with columns Reading 1 … Reading 4 (or A 1 … A 4 and B 1 … B 4) and a target, then read the rows.';
 
-/** The dial that is worth recording: what the last crimp asks for, or one that was set by hand and proved right. */
+/** The dial that is worth keeping: what the last crimp asks for, or one that was set by hand and proved right. */
 function proposalOf({ slot, judgement: { next, verdict } }: EntryResult): DialProposal | undefined {
   const { machine, die, hose, fitting, dial } = slot;
   const isProved = verdict === 'IN SPEC' && dial?.from === AS_ENTERED;

@@ -4,7 +4,7 @@ import { standingCatalogue } from '../catalogue/standingCatalogue';
 import type { DialProposal } from './dialProposal';
 import { dialRegister, type DialPlan } from './dialRegister';
 
-/** Reads the workbook and plans the recording of a dial. */
+/** Reads the workbook and plans what writes a dial into the register. */
 export async function planDial(workbook: Workbook, proposal: DialProposal, today: string): Promise<DialPlan> {
   const standing = await standingCatalogue(workbook);
   const table = standing?.tables.find(each => each.table === 'machines');
