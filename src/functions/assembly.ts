@@ -1,4 +1,5 @@
 import { assembly as assemblyOf } from '../core/catalogue/assembly';
+import type { Catalogue } from '../core/catalogue/catalogue';
 import { crimpSetup as crimpSetupOf } from '../core/catalogue/crimpSetup';
 import { unitCost as unitCostOf } from '../core/catalogue/unitCost';
 import { withCatalogue } from '../host/catalogue/withCatalogue';
@@ -6,6 +7,15 @@ import { column, optionalColumn } from '../host/cells/columns';
 import { text } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
 import { lengthReader, readQuantity } from './catalogueArguments';
+
+/** The columns that say what is assembled. */
+const assemblyColumns = (found: Catalogue, hose: any[][], fittingA: any[][], fittingB: any[][], overall: any[][]) =>
+  [
+    column('hose', hose, text),
+    column('fitting A', fittingA, text),
+    column('fitting B', fittingB, text),
+    column('overall length', overall, lengthReader(found.units)),
+  ] as const;
 
 /**
  * What to set the crimper to for a hose and a fitting.
@@ -43,19 +53,10 @@ export function crimpSetup(catalogue: any[][], hose: any[][], fitting: any[][], 
  */
 export function assembly(catalogue: any[][], hose: any[][], fittingA: any[][], fittingB: any[][], overall: any[][]): any[][] {
   return withCatalogue(catalogue, found =>
-    mapRows(
-      [
-        column('hose', hose, text),
-        column('fitting A', fittingA, text),
-        column('fitting B', fittingB, text),
-        column('overall length', overall, lengthReader(found.units)),
-      ],
-      4,
-      (hoseName, a, b, length) => {
-        const made = assemblyOf(found, hoseName, a, b, length);
-        return [made.cutLength, made.workingPressure, made.mass, made.wrong.length > 0 ? made.wrong.join('; ') : 'OK'];
-      },
-    ),
+    mapRows(assemblyColumns(found, hose, fittingA, fittingB, overall), 4, (hoseName, a, b, length) => {
+      const made = assemblyOf(found, hoseName, a, b, length);
+      return [made.cutLength, made.workingPressure, made.mass, made.wrong.length > 0 ? made.wrong.join('; ') : 'OK'];
+    }),
   );
 }
 
@@ -81,13 +82,7 @@ export function unitCost(
 ): any[][] {
   return withCatalogue(catalogue, found =>
     mapRows(
-      [
-        column('hose', hose, text),
-        column('fitting A', fittingA, text),
-        column('fitting B', fittingB, text),
-        column('overall length', overall, lengthReader(found.units)),
-        column('quantity', quantity, readQuantity),
-      ],
+      [...assemblyColumns(found, hose, fittingA, fittingB, overall), column('quantity', quantity, readQuantity)],
       4,
       (hoseName, a, b, length, count) => {
         const cost = unitCostOf(found, hoseName, [a, b], length, count);

@@ -5,18 +5,12 @@ import { judgeCrimp } from '../core/crimp/crimpVerdict';
 import { nextDial as nextDialOf } from '../core/crimp/nextDial';
 import { answer } from '../host/cells/answer';
 import { column, readingBlock } from '../host/cells/columns';
+import { readDiameter, readTolerance } from '../host/cells/crimpReaders';
 import { number } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
 import { optionalSingle, single } from '../host/cells/singles';
 import { dialLimits } from './dialLimits';
 
-const readDiameter = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter a diameter' });
-const readTolerance = number({
-  sign: 'positive',
-  mayBeDate: true,
-  zeroIsBlank: true,
-  hint: 'enter the tolerance as one number, without ±',
-});
 const readUncertainty = number({ sign: 'notNegative', hint: 'enter the expanded uncertainty U (k = 2)' });
 const readSpread = number({ sign: 'notNegative', hint: 'enter the largest spread allowed' });
 

@@ -1,11 +1,9 @@
-import { makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
+import { makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { Panel, PanelProps } from './panelProps';
+import { TabRow } from './TabRow';
 
-const useStyles = makeStyles({
-  panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
-  tabs: { flexWrap: 'wrap' },
-});
+const useStyles = makeStyles({ panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
 interface ViewTabsProps extends PanelProps {
   /** What the row of tabs is called. */
@@ -20,20 +18,7 @@ export function ViewTabs({ label, views, ...props }: ViewTabsProps) {
   const { View } = views.find(view => view.id === chosen)!;
   return (
     <div className={styles.panel}>
-      <TabList
-        className={styles.tabs}
-        size="small"
-        appearance="subtle"
-        selectedValue={chosen}
-        onTabSelect={(_, { value }) => setChosen(String(value))}
-        aria-label={label}
-      >
-        {views.map(({ id, title }) => (
-          <Tab key={id} value={id}>
-            {title}
-          </Tab>
-        ))}
-      </TabList>
+      <TabRow label={label} tabs={views} chosen={chosen} onChoose={setChosen} />
       <View key={chosen} {...props} />
     </div>
   );

@@ -2,6 +2,7 @@ import { addressOf } from '../../host/a1';
 import type { Change } from '../../host/workbook';
 import { fittingScale } from '../sheets/fittingScale';
 import { lengthText } from '../sheets/lengthCell';
+import { pageStarts } from '../sheets/pageStarts';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
 import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, stopsOf } from './benchSteps';
@@ -153,7 +154,7 @@ export function cardSheet(sheet: string, cards: readonly BenchCard[], options: C
     cautions,
   );
   const rows = pages.flat();
-  const breaksBefore = pages.slice(0, -1).reduce<number[]>((starts, page) => [...starts, (starts.at(-1) ?? 1) + page.length], []);
+  const breaksBefore = pageStarts(pages);
   const writer = new SheetWriter(sheet)
     .format(0, 0, rows.length, COLUMNS, '@')
     .style(0, 0, rows.length, COLUMNS, { fontSize: 9, rowHeight: ROW_POINTS })

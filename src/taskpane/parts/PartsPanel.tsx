@@ -1,6 +1,7 @@
-import { Body1, makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
+import { Body1, makeStyles, tokens } from '@fluentui/react-components';
 import { useCallback, useState } from 'react';
 import type { PanelProps } from '../panelProps';
+import { TabRow } from '../TabRow';
 import { LoadView } from './LoadView';
 import { SearchView } from './SearchView';
 import { StandingCard } from './StandingCard';
@@ -10,8 +11,11 @@ const useStyles = makeStyles({
   panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM, '& h2, & h3': { margin: 0 } },
 });
 
-const VIEWS = { search: 'Search', load: 'Load' } as const;
-type View = keyof typeof VIEWS;
+const VIEWS = [
+  { id: 'search', title: 'Search' },
+  { id: 'load', title: 'Load' },
+] as const;
+type View = (typeof VIEWS)[number]['id'];
 
 /** The workshop's parts data: what stands in the workbook, finding parts in it, loading others. */
 export function PartsPanel({ workbook }: PanelProps) {
@@ -26,19 +30,7 @@ export function PartsPanel({ workbook }: PanelProps) {
   return (
     <div className={styles.panel}>
       <StandingCard workbook={workbook} standing={standing} onAgain={reread} />
-      <TabList
-        size="small"
-        appearance="subtle"
-        selectedValue={view}
-        onTabSelect={(_, { value }) => setChosen(value as View)}
-        aria-label="Parts"
-      >
-        {(Object.keys(VIEWS) as View[]).map(id => (
-          <Tab key={id} value={id}>
-            {VIEWS[id]}
-          </Tab>
-        ))}
-      </TabList>
+      <TabRow label="Parts" tabs={VIEWS} chosen={view} onChoose={id => setChosen(id)} />
       {view === 'search' && found?.catalogue && <SearchView workbook={workbook} standing={found} catalogue={found.catalogue} />}
       {view === 'search' && standing.status !== 'loading' && !found?.catalogue && (
         <Body1>There is no catalogue to search yet. Load one.</Body1>

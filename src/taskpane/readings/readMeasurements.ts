@@ -4,6 +4,7 @@ import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import { convertLength, type LengthUnit } from '../../core/units/lengthUnit';
 import { addressOf } from '../../host/a1';
+import { readDiameter, readTolerance } from '../../host/cells/crimpReaders';
 import { number } from '../../host/cells/readers';
 import type { CellValue, RangeAddress, RangeContent } from '../../host/workbook';
 import { isDateFormat } from '../columns/dateTrouble';
@@ -41,13 +42,6 @@ export interface ReadingWishes {
 /** A reading further from the target than this share of it is a slip of the decimal point or the unit. */
 const FURTHEST = 0.1;
 
-const readDiameter = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter a diameter' });
-const readTolerance = number({
-  sign: 'positive',
-  mayBeDate: true,
-  zeroIsBlank: true,
-  hint: 'enter the tolerance as one number, without ±',
-});
 const readDial = number({ hint: 'enter the dial setting' });
 
 const LABELS: Partial<Record<MeasurementRole, string>> = {

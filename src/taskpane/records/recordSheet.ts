@@ -3,6 +3,7 @@ import { addressOf } from '../../host/a1';
 import type { Change } from '../../host/workbook';
 import { WHERE_TO_MEASURE } from '../print/cautions';
 import { textLines } from '../print/textLines';
+import { pageStarts } from '../sheets/pageStarts';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 import type { InspectionRecord, RecordCrimp, RecordOptions } from './inspectionRecord';
 import {
@@ -96,7 +97,7 @@ export function recordSheet(sheet: string, records: readonly InspectionRecord[],
   const pages = records.map(record => recordRows(record, options));
   const rows = pages.flat();
   const columns = Math.max(COLUMNS, ...rows.map(({ cells }) => cells.length));
-  const breaksBefore = pages.slice(0, -1).reduce<number[]>((starts, page) => [...starts, (starts.at(-1) ?? 1) + page.length], []);
+  const breaksBefore = pageStarts(pages);
   const writer = new SheetWriter(sheet)
     .format(0, 0, rows.length, columns, '@')
     .style(0, 0, rows.length, columns, { fontSize: 9, rowHeight: ROW_POINTS })
