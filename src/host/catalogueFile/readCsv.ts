@@ -1,39 +1,20 @@
 import Papa from 'papaparse';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
+import { decimalMark, markedNumber, type DecimalMark } from './decimalMark';
 import { decodeText } from './decodeText';
 import { MOST_ROWS, requireFileSize, requireTableSize, UnreadableTable } from './fileLimits';
 import { breathe, type Watch } from './watch';
 
-const POINT = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
-const COMMA = /^[+-]?(?:\d+,\d+|,\d+)$/;
-const WITH_POINT = /^[+-]?\d*\.\d+$/;
-/** Part names such as 007 stay text. */
-const LEADING_ZERO = /^[+-]?0\d/;
 /** Characters that are taken apart before the page may breathe. */
 const PIECE = 2 ** 19;
 const ROWS_A_PIECE = 5000;
 const GUESS_FROM = 2 ** 16;
 const GUESS_ROWS = 50;
 
-/** Whether a file writes decimals with a comma: some cells are such numbers, and none has a decimal point. */
-function hasDecimalComma(rows: readonly (readonly string[])[]): boolean {
-  let comma = false;
-  for (let row = 1; row < rows.length; row++) {
-    for (const cell of rows[row]!) {
-      const text = cell.trim();
-      if (WITH_POINT.test(text)) return false;
-      comma ||= COMMA.test(text);
-    }
-  }
-  return comma;
-}
-
-function cellOf(text: string, decimalComma: boolean): RawCell {
+function cellOf(text: string, mark: DecimalMark): RawCell {
   const trimmed = text.trim();
   if (trimmed === '') return null;
-  if (LEADING_ZERO.test(trimmed)) return decimalComma && COMMA.test(trimmed) ? Number(trimmed.replace(',', '.')) : text;
-  if (POINT.test(trimmed)) return Number(trimmed);
-  return decimalComma && COMMA.test(trimmed) ? Number(trimmed.replace(',', '.')) : text;
+  return markedNumber(trimmed, mark) ?? text;
 }
 
 const isBlank = (row: readonly string[]) => row.every(cell => cell.trim() === '');
@@ -44,16 +25,22 @@ function delimiterOf(text: string): string {
   return Papa.parse<string[]>(beginning, { preview: GUESS_ROWS, skipEmptyLines: 'greedy' }).meta.delimiter;
 }
 
+const openQuote = (name: string, row: number) =>
+  new UnreadableTable(
+    `${name}: a quotation mark opens in row ${row} and is not closed, so that all behind it is one cell. Put that right, then load it again`,
+  );
+
 /** The rows of a text as they stand, blank ones among them, so that row numbers are those of the file. */
-function rowsOf(name: string, text: string, watch: Watch): Promise<string[][]> {
+function rowsOf(name: string, text: string, delimiter: string, watch: Watch): Promise<string[][]> {
   const rows: string[][] = [];
   let columns = 0;
   return new Promise((resolve, reject) => {
     Papa.parse<string[]>(text, {
       chunkSize: PIECE,
-      delimiter: delimiterOf(text),
-      chunk: ({ data, meta }: Papa.ParseResult<string[]>, parser: Papa.Parser) => {
+      delimiter,
+      chunk: ({ data, errors, meta }: Papa.ParseResult<string[]>, parser: Papa.Parser) => {
         try {
+          if (errors.some(({ code }) => code === 'MissingQuotes')) throw openQuote(name, rows.length + data.length);
           for (const row of data) {
             rows.push(row);
             columns = Math.max(columns, row.length);
@@ -85,13 +72,15 @@ function rowsOf(name: string, text: string, watch: Watch): Promise<string[][]> {
 export async function readCsv(name: string, bytes: Uint8Array, watch: Watch = {}): Promise<RawTable> {
   requireFileSize(name, bytes.length);
   await breathe(watch, 0);
-  const rows = await rowsOf(name, decodeText(bytes).replace(/^\ufeff/, ''), watch);
+  const text = decodeText(bytes).replace(/^\ufeff/, '');
+  const delimiter = delimiterOf(text);
+  const rows = await rowsOf(name, text, delimiter, watch);
   while (rows.length > 0 && isBlank(rows.at(-1)!)) rows.pop();
   if (rows.length === 0) throw new UnreadableTable(`${name} is empty`);
-  const decimalComma = hasDecimalComma(rows);
+  const mark = decimalMark(rows, delimiter);
   const table: RawCell[][] = [];
   for (const [index, row] of rows.entries()) {
-    table.push(row.map(cell => (index === 0 ? cell.trim() || null : cellOf(cell, decimalComma))));
+    table.push(row.map(cell => (index === 0 ? cell.trim() || null : cellOf(cell, mark))));
     if (index % ROWS_A_PIECE === ROWS_A_PIECE - 1) await breathe(watch, 0.7 + (0.3 * index) / rows.length);
   }
   return table;

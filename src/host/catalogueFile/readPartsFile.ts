@@ -1,4 +1,5 @@
 import { UnreadableTable } from './fileLimits';
+import { otherKind } from './otherKinds';
 import { readCsv } from './readCsv';
 import { readWorkbookFile, type FileSheet } from './readWorkbookFile';
 import type { Watch } from './watch';
@@ -10,11 +11,9 @@ export interface PartsFile {
 }
 
 const starts = (bytes: Uint8Array, ...with_: number[]) => with_.every((byte, index) => bytes[index] === byte);
-const isArchive = (bytes: Uint8Array) => starts(bytes, 0x50, 0x4b);
+const isArchive = (bytes: Uint8Array) => starts(bytes, 0x50, 0x4b, 3, 4) || starts(bytes, 0x50, 0x4b, 5, 6);
 /** Compound files: workbooks of before 2007, and locked ones. */
 const isCompound = (bytes: Uint8Array) => starts(bytes, 0xd0, 0xcf, 0x11, 0xe0);
-const isWideText = (bytes: Uint8Array) => starts(bytes, 0xff, 0xfe) || starts(bytes, 0xfe, 0xff);
-const LOOK_AT = 4096;
 
 /**
  * The tables of a parts file by sheet; that of a .csv under "". What the file is follows from its content, not from its name.
@@ -25,8 +24,7 @@ export async function readPartsFile({ name, bytes }: PartsFile, watch: Watch = {
   if (isCompound(bytes)) {
     throw new UnreadableTable(`${name} is an old .xls workbook or has a password: save it as .xlsx without one, then load that`);
   }
-  if (!isWideText(bytes) && bytes.subarray(0, LOOK_AT).includes(0)) {
-    throw new UnreadableTable(`${name} is neither an .xlsx workbook nor a text file: load .xlsx or .csv`);
-  }
+  const kind = otherKind(bytes);
+  if (kind) throw new UnreadableTable(`${name} is ${kind}: load an .xlsx workbook or a .csv table`);
   return new Map([['', { table: await readCsv(name, bytes, watch) }]]);
 }

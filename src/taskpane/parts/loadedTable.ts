@@ -13,6 +13,8 @@ export interface LoadedTable extends TableOrigin {
   readonly at: RangeAddress | undefined;
   /** What its name and its headings say it is; undefined where they say nothing. */
   readonly guess: TableName | undefined;
+  /** How many of its headings a table of the catalogue knows. */
+  readonly knownHeadings: number;
 }
 
 const LOOK_IN = 30;
@@ -95,6 +97,7 @@ export function loadedTable(
     sheet: came.sheet,
     at: undefined,
     guess: guessTable(name, raw[0] ?? [], came.isFile),
+    knownHeadings: mostFields(raw[0] ?? []),
   };
 }
 

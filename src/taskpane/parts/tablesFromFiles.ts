@@ -1,3 +1,4 @@
+import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import { readPartsFile, type PartsFile } from '../../host/catalogueFile/readPartsFile';
 import { breathe, Stopped, type Watch } from '../../host/catalogueFile/watch';
 import { loadedTable, tableOfSheet, type LoadedTable } from './loadedTable';
@@ -15,21 +16,40 @@ export interface PickedFile {
   bytes(): Promise<Uint8Array>;
 }
 
+const filled = (cells: readonly RawCell[]) => cells.filter(cell => cell !== null && cell !== '').length;
+
+/** Headings side by side and something below them. */
+const isTable = (raw: RawTable) => raw.slice(1).some(cells => filled(cells) > 0) && raw.some(cells => filled(cells) > 1);
+
+const NO_TABLE = 'holds no table (a row of headings, a part in each row below): is it the right file?';
+
+/** Why a file gives nothing to load; undefined where it does. */
+function nothingIn(name: string, tables: readonly LoadedTable[], found: readonly LoadedTable[]): string | undefined {
+  if (tables.length > 0) return undefined;
+  const heads = found.filter(({ knownHeadings }) => knownHeadings > 1);
+  const isText = found.some(({ id }) => id.endsWith(' '));
+  if (heads.length === 0 && isText && /\.xls[xm]$/i.test(name)) return `${name} is no .xlsx file, or it is damaged`;
+  return heads.length > 0 ? `${name} has headings but no rows below them` : `${name} ${NO_TABLE}`;
+}
+
 async function tablesOfFile(file: PartsFile, id: string, watch: Watch): Promise<FileTables> {
-  const tables: LoadedTable[] = [];
+  const found: LoadedTable[] = [];
   const refusals: string[] = [];
-  for (const [sheet, found] of await readPartsFile(file, watch)) {
+  for (const [sheet, { table, reason }] of await readPartsFile(file, watch)) {
     const label = sheet === '' ? file.name : `${file.name}, sheet ${sheet}`;
-    if (!found.table) refusals.push(found.reason);
-    else if (found.table.length > 0) {
-      const came = { raw: found.table, row: 0, column: 0, isFile: sheet === '' };
-      tables.push(loadedTable(`${id} ${sheet}`, label, sheet === '' ? file.name : sheet, came));
+    if (!table) refusals.push(reason);
+    else if (table.length > 0) {
+      const came = { raw: table, row: 0, column: 0, isFile: sheet === '' };
+      found.push(loadedTable(`${id} ${sheet}`, label, sheet === '' ? file.name : sheet, came));
     }
   }
   // Where sheets are named as the tables, the others are something else, whatever their headings look like.
   const named = (table: LoadedTable) => tableOfSheet(table.id.slice(id.length + 1));
+  // A sheet that is named as a table and has its headings only is an empty one of these.
+  const tables = found.filter(table => isTable(table.raw) || (named(table) && table.knownHeadings > 0));
   const sure = tables.some(named) ? tables.map(table => ({ ...table, guess: named(table) })) : tables;
-  return { tables: sure, refusals };
+  const nothing = refusals.length > 0 ? undefined : nothingIn(file.name, tables, found);
+  return { tables: sure, refusals: nothing ? [nothing] : refusals };
 }
 
 /**

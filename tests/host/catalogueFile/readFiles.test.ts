@@ -30,6 +30,51 @@ describe('.csv', () => {
     ]);
   });
 
+  test.each([
+    [
+      'points of thousands in a file with decimal commas',
+      'H;P;Q\na;2.000;6,4\nb;1.250,5;12',
+      [
+        [2000, 6.4],
+        [1250.5, 12],
+      ],
+    ],
+    [
+      'decimal commas only in threes, parted by semicolons',
+      'H;P;Q\na;12,700;6\nb;9,525;5',
+      [
+        [12.7, 6],
+        [9.525, 5],
+      ],
+    ],
+    [
+      'commas only in threes, parted by commas: left as text, to be asked about',
+      'H,P,Q\na,"3,000",6\nb,"1,250",5',
+      [
+        ['3,000', 6],
+        ['1,250', 5],
+      ],
+    ],
+    [
+      'commas of thousands in a file with decimal points',
+      'H,P,Q\na,"3,000.5",0.375\nb,"1,250",.5',
+      [
+        [3000.5, 0.375],
+        ['1,250', 0.5],
+      ],
+    ],
+    ['both ways in threes: left as text where there is a comma', 'H;P;Q\na;1,250;2.000', [['1,250', 2]]],
+  ])('%s', async (_, text, numbers) => {
+    const [, ...rows] = await readCsv('x.csv', bytes(text));
+    expect(rows.map(row => row.slice(1))).toEqual(numbers);
+  });
+
+  test('a quotation mark that is never closed is refused with its row', async () => {
+    await expect(readCsv('x.csv', bytes('Hose,Note\nAlder,ok\nBirch,"1 inch\nCedar,ok\n'))).rejects.toThrow(
+      'x.csv: a quotation mark opens in row 3 and is not closed',
+    );
+  });
+
   test('a million rows, an empty file and a file of another kind are refused in a sentence', async () => {
     await expect(readCsv('big.csv', bytes('a,b\n'.repeat(1_000_000)))).rejects.toThrow(
       /^big.csv has more than 200000 rows: split it/,
@@ -81,7 +126,15 @@ describe('what a file is follows from its content', () => {
 
   test.each([
     ['old.xls', Uint8Array.of(0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1), /old \.xls workbook or has a password: save it as \.xlsx/],
-    ['photo.jpg', Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 0, 16), /neither an \.xlsx workbook nor a text file/],
+    [
+      'photo.jpg',
+      Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 0, 16),
+      /photo\.jpg is a picture: load an \.xlsx workbook or a \.csv table/,
+    ],
+    ['parts.csv', bytes('%PDF-1.4\n1 0 obj'), /parts\.csv is a PDF document/],
+    ['download.csv', bytes('\ufeff\n<!DOCTYPE html>\n<p>Sign in, please</p>'), /download\.csv is a web page/],
+    ['hoses.csv', bytes('[\n {"hose": "Alder", "bore": 6}]'), /hoses\.csv is a JSON file/],
+    ['parts.dat', Uint8Array.of(0x41, 0x01, 0x02), /parts\.dat is neither an \.xlsx workbook nor a text file/],
   ])('%s is refused in a sentence', async (name, file, sentence) => {
     await expect(readPartsFile({ name, bytes: file })).rejects.toThrow(sentence);
   });

@@ -49,7 +49,9 @@ test('Excel gets such a text with the mark that keeps it text', async () => {
 
 test('headings and sheets with prototype names are passed over', async () => {
   const book = new ExcelJS.Workbook();
-  book.addWorksheet('__proto__').addRow(['constructor', '__proto__']);
+  const proto = book.addWorksheet('__proto__');
+  proto.addRow(['constructor', '__proto__']);
+  proto.addRow(['toString', 1]);
   for (const [name, table] of Object.entries({
     Hoses: treeTables.hoses,
     Fittings: treeTables.fittings,
@@ -77,6 +79,9 @@ test.each<[string, () => Uint8Array, RegExp]>([
   ['too many cells', () => new TextEncoder().encode(`${','.repeat(150)}\n`.repeat(40_000) + 'x'), /more than 4000000 cells/],
   ['a damaged archive', () => Uint8Array.of(0x50, 0x4b, 3, 4, 1, 2, 3), /is no \.xlsx file, or it is damaged/],
   ['an empty file', () => new Uint8Array(), /is empty/],
+  ['text that is no table', () => new TextEncoder().encode('this was once a workbook'), /holds no table/],
+  ['nothing but delimiters', () => new TextEncoder().encode(' \n;;\n'), /holds no table/],
+  ['headings without rows', () => new TextEncoder().encode('Hose;Family;Bore (mm)\n'), /has headings but no rows below them/],
 ])(
   '%s is refused in a sentence, the other files are read, and nothing is written',
   async (_, make, sentence) => {
@@ -91,6 +96,27 @@ test.each<[string, () => Uint8Array, RegExp]>([
   },
   60_000,
 );
+
+test('a damaged workbook that is text, and a workbook of empty sheets, are said; an empty sheet named as a table is one', async () => {
+  const sheets = async (build: (book: ExcelJS.Workbook) => void) => {
+    const book = new ExcelJS.Workbook();
+    build(book);
+    return new Uint8Array((await book.xlsx.writeBuffer()) as ArrayBuffer);
+  };
+  const { refusals, tables } = await loadThrough(new LiveWorkbook({ Sheet1: [] }), {
+    'broken.xlsx': new TextEncoder().encode('this was once a workbook'),
+    'empty.xlsx': await sheets(book => book.addWorksheet('Hoses')),
+    'new.xlsx': await sheets(book => {
+      book.addWorksheet('Notes').addRow(['nothing here']);
+      book.addWorksheet('Machines').addRow(['Machine', 'Die', 'Dial']);
+    }),
+  });
+  expect(refusals).toEqual([
+    'broken.xlsx is no .xlsx file, or it is damaged',
+    expect.stringMatching(/^empty\.xlsx holds no table/),
+  ]);
+  expect(tables.map(({ label, guess }) => [label, guess])).toEqual([['new.xlsx, sheet Machines', 'machines']]);
+});
 
 test('six megabytes of content go in pieces that Excel on the web takes, the Catalogue cell last', async () => {
   const note = 'n'.repeat(300);

@@ -1,0 +1,40 @@
+const POINT = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
+const COMMA = /^[+-]?(?:\d+,\d+|,\d+)$/;
+/** Digits in threes: `2.000` and `1,250` may be thousands or decimals, `1.250,5` and `1,250.5` tell which. */
+const THREES = { ',': /^[+-]?[1-9]\d{0,2}(?:,\d{3})+$/, '.': /^[+-]?[1-9]\d{0,2}(?:\.\d{3})+$/ } as const;
+const BOTH = { ',': /^[+-]?[1-9]\d{0,2}(?:\.\d{3})+,\d+$/, '.': /^[+-]?[1-9]\d{0,2}(?:,\d{3})+\.\d+$/ } as const;
+const WITH_POINT = /^[+-]?\d*\.\d+$/;
+/** Part names such as 007 stay text. */
+const LEADING_ZERO = /^[+-]?0\d/;
+
+/** What parts whole and decimals in the numbers of a file. */
+export type DecimalMark = '.' | ',';
+
+/**
+ * The decimal mark of a file, by those numbers that can be read in one way only; a point wins. Where all numbers with commas have their
+ * digits in threes (`1,250`), the comma is taken for decimal only in a file whose cells are parted by semicolons, as those are that write it so.
+ */
+export function decimalMark(rows: readonly (readonly string[])[], delimiter: string): DecimalMark {
+  let comma = false;
+  let point = false;
+  let threes = false;
+  for (let row = 1; row < rows.length; row++) {
+    for (const cell of rows[row]!) {
+      const text = cell.trim();
+      if (BOTH['.'].test(text) || (WITH_POINT.test(text) && !THREES['.'].test(text))) return '.';
+      if (BOTH[','].test(text) || (COMMA.test(text) && !THREES[','].test(text))) comma = true;
+      else if (THREES[','].test(text)) threes = true;
+      else if (THREES['.'].test(text)) point = true;
+    }
+  }
+  return comma || (threes && !point && delimiter === ';') ? ',' : '.';
+}
+
+/** A cell's number; undefined where it is none, or one that can be read in two ways. */
+export function markedNumber(text: string, mark: DecimalMark): number | undefined {
+  if (mark === ',') {
+    if (THREES['.'].test(text) || BOTH[','].test(text)) return Number(text.replace(/\./g, '').replace(',', '.'));
+    if (COMMA.test(text)) return Number(text.replace(',', '.'));
+  } else if (BOTH['.'].test(text)) return Number(text.replace(/,/g, ''));
+  return POINT.test(text) && !LEADING_ZERO.test(text) ? Number(text) : undefined;
+}
