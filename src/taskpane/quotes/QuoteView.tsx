@@ -1,5 +1,5 @@
 import { Body1, Caption1, makeStyles, tokens } from '@fluentui/react-components';
-import { useCallback, useEffect, useState } from 'react';
+import { useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import { today } from '../cuts/useCutPlans';
 import { freeSheetName } from '../sheets/freeSheetName';
@@ -9,46 +9,19 @@ import { useStored } from '../useStored';
 import { marginSheet } from './marginSheet';
 import { QuoteFields } from './QuoteFields';
 import { FRESH_QUOTE, readQuoteSettings } from './quoteSettings';
+import { useQuoteSources } from './useQuoteSources';
 import { useRun } from './useRun';
 import { WrittenBar } from './WrittenBar';
-import { priceFormat, quoteSources, writeQuote, type QuoteSources, type WrittenQuote } from './writeQuote';
+import { quoteSources, writeQuote, type WrittenQuote } from './writeQuote';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
-
-const NO_SOURCES: QuoteSources = { margins: undefined, format: undefined };
-
-/** What the workbook gives: margins are looked for when sheets come or go, and when asked to; formats also in each sheet selected. */
-function useSources(workbook: Workbook): readonly [sources: QuoteSources, look: () => Promise<QuoteSources>] {
-  const [sources, setSources] = useState(NO_SOURCES);
-  const look = useCallback(async () => {
-    const found = await quoteSources(workbook).catch(() => NO_SOURCES);
-    setSources(found);
-    return found;
-  }, [workbook]);
-  useEffect(() => {
-    let [known, selected] = ['', ''];
-    const follow = async () => {
-      const names = (await workbook.sheets().catch(() => [])).join('\n');
-      const sheet = (await workbook.selection().catch(() => undefined))?.sheet ?? '';
-      if (names === known && sheet === selected) return;
-      const isSame = names === known;
-      [known, selected] = [names, sheet];
-      if (!isSame) return void (await look());
-      const format = await priceFormat(workbook).catch(() => undefined);
-      setSources(before => ({ ...before, format }));
-    };
-    void follow();
-    return workbook.onSelection(() => void follow());
-  }, [workbook, look]);
-  return [sources, look];
-}
 
 /** Makes a quote of the selected job lines. */
 export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
   const [fields, setFields] = useStored('quote', FRESH_QUOTE);
   const [isAsked, setIsAsked] = useState(false);
-  const [sources, look] = useSources(workbook);
+  const [sources, look] = useQuoteSources(workbook);
   const [outcome, run] = useRun<WrittenQuote>();
   const [made, makeMargins] = useRun<string>();
   const classes = sources.margins?.classes ?? [];
@@ -56,8 +29,9 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
 
   const write = async () => {
     setIsAsked(true);
-    // Margins and formats may have changed since they were looked for.
-    const found = await look();
+    // Margins and formats may have changed since they were looked for: what is wrong with them now is shown too.
+    look();
+    const found = await quoteSources(workbook).catch(() => sources);
     const fresh = readQuoteSettings(fields, found.margins?.classes ?? [], found.format);
     if (fresh.settings) await run(() => writeQuote(workbook, fresh.settings!, found.margins, today()));
   };
@@ -65,7 +39,7 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
     makeMargins(async () => {
       const sheet = freeSheetName('Margins', await workbook.sheets(), today());
       await workbook.write(marginSheet(sheet, settings?.margin));
-      await look();
+      look();
       return sheet;
     });
   const written = outcome.status === 'done' ? outcome.result : undefined;

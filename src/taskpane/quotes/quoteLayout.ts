@@ -142,6 +142,11 @@ export class QuoteLayout {
     return this.column('hoseCost');
   }
 
+  /** `$T$2`: the cell that says which rates are missing. */
+  get missingRates(): string {
+    return fixed(1, this.column('missing'));
+  }
+
   /** `$N$4`: the cell of a setting. */
   setting(setting: QuoteSetting): string {
     return fixed(this.settingRow(setting), this.settingColumn);

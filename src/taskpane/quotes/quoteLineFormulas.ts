@@ -21,6 +21,9 @@ export const NO_PRICE = 'no price';
 /** Printed where the column Assembly says that something is wrong: the words there are for the shop. */
 const CHECK = '"To be checked before order."';
 
+/** A ferrule without price, a hose that the couplings use up: the sentence of the cost's cell has it, and no formula can read that. */
+const NOT_KNOWN = '"No price: the cell “Hose, each” of this line says why."';
+
 /** Costs of an assembly, as cells or as formulas without `=`. */
 export interface CostParts {
   readonly hose: string;
@@ -66,7 +69,7 @@ export function unitCostCall(catalogue: string, layout: QuoteLayout, row: number
   return `HOSE.UNITCOST(${[catalogue, ...cells, quantity].join(',')})`;
 }
 
-/** Which parts of a line have no price, as a sentence; "" where all have one. */
+/** Which parts of a line have no price and which rates are missing, as sentences; "" where all are there. */
 function missingFormula({ layout, catalogue }: LineContext, row: number): string {
   const cell = (column: QuoteColumn) => layout.cell(column, row);
   const said = (column: QuoteColumn, call: string, unless = '') => {
@@ -79,6 +82,7 @@ function missingFormula({ layout, catalogue }: LineContext, row: number): string
     said('fittingA', `HOSE.FITTINGDATA(${catalogue},${cell('fittingA')},"price")`),
     said('fittingB', `HOSE.FITTINGDATA(${catalogue},${cell('fittingB')},"price")`, `${cell('fittingA')}=${cell('fittingB')}`),
     ...(layout.has('guard') ? [`IF(ISNUMBER(${cell('guardCost')}),"","No price of "&${cell('guard')}&". ")`] : []),
+    layout.missingRates,
   ];
   return `TRIM(${parts.join('&')})`;
 }
@@ -104,7 +108,7 @@ export function lineFormulas(context: LineContext, line: QuoteLine, row: number)
   put(layout.column('lineTotal'), `IF(ISNUMBER(${cell('each')}),ROUND(${cell('each')}*${cell('quantity')},${decimals}),"")`);
   put(
     layout.column('note'),
-    `IF(ISNUMBER(${cell('each')}),IFERROR(IF(${cell('check')}="OK","",${CHECK}),${CHECK}),IF(ISERROR(${cell('each')}),"No price: look at margin and rounding.",IF(${cell('missing')}="","No price: its cost is not known.",${cell('missing')})))`,
+    `IF(ISNUMBER(${cell('each')}),IFERROR(IF(${cell('check')}="OK","",${CHECK}),${CHECK}),IF(ISERROR(${cell('each')}),"No price: look at margin and rounding.",IF(${cell('missing')}="",${NOT_KNOWN},${cell('missing')})))`,
   );
   const assembly = ['hose', 'fittingA', 'fittingB', 'overall'].map(column => cell(column as QuoteColumn));
   put(layout.column('check'), `INDEX(HOSE.ASSEMBLY(${[catalogue, ...assembly].join(',')}),1,4)`);

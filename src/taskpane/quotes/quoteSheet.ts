@@ -28,6 +28,8 @@ export interface QuoteInput {
   readonly margins: MarginTable | undefined;
   /** Cell of the rate `minimum charge`, as a formula names it. */
   readonly minimumRate: string | undefined;
+  /** Which rates are missing, as a formula without `=`. */
+  readonly missingRates: string;
   /** Day number of the sheet. */
   readonly today: number;
 }
@@ -149,6 +151,8 @@ function writeSettings(writer: SheetWriter, input: QuoteInput, layout: QuoteLayo
     else if (/^(?:roundTo|least|callOut|minimumCharge)$/.test(setting)) writer.format(...at, 1, 1, input.settings.format);
   });
   writer.style(1, layout.settingColumn, settings.length, 1, { fill: INPUT_FILL, border: 'all' });
+  writer.formulas(0, layout.column('missing'), [['="Missing rates"'], [`=${input.missingRates}`]]);
+  writer.style(0, layout.column('missing'), 1, 1, { bold: true });
 }
 
 function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: QuoteLayout): void {

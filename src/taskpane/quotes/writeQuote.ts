@@ -8,6 +8,7 @@ import { currencyFormatOf } from './currencyFormat';
 import { guardPrices } from './guardPrices';
 import { lineCautions } from './lineCautions';
 import { marginsOfWorkbook, type MarginTable } from './marginTable';
+import { missingRatesFormula } from './missingRates';
 import { pickedLines } from './pickedLines';
 import type { QuoteLines } from './quoteLine';
 import { quoteSheet } from './quoteSheet';
@@ -81,6 +82,7 @@ export async function writeQuote(
     guards: guardPrices(found),
     margins,
     minimumRate: rateCell(found, 'minimum charge'),
+    missingRates: missingRatesFormula(found),
     today: dayNumber(today)!,
   });
   await workbook.write(changes);

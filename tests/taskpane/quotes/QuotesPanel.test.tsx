@@ -20,6 +20,8 @@ async function open(sheets: Record<string, FakeCell[][]> = demoQuotes(), address
   return fake;
 }
 
+/** Waits until the panel has followed the selection. */
+const settled = () => act(async () => void (await new Promise(resolve => setTimeout(resolve, 200))));
 const fill = (label: string | RegExp, value: string) => fireEvent.change(screen.getByLabelText(label), { target: { value } });
 const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }));
 const added = (changes: readonly Change[]) => changes.flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
@@ -67,6 +69,38 @@ describe('quote', () => {
     });
     expect(await screen.findByRole('option', { name: 'Dealer: 30 %' })).toBeTruthy();
     expect(screen.getByRole('option', { name: 'Neighbour: no margin' })).toBeTruthy();
+  });
+
+  test('a class that has got another margin since shows it once its sheet was left', async () => {
+    const { workbook } = await open({
+      ...demoQuotes(),
+      Margins: [
+        ['Class', 'Margin'],
+        ['Dealer', 0.3],
+      ],
+    });
+    await screen.findByRole('option', { name: 'Dealer: 30 %' });
+    await workbook.select({ sheet: 'Margins', address: 'B2' });
+    await settled();
+    await workbook.write([{ kind: 'values', at: { sheet: 'Margins', address: 'B2' }, values: [[1.3]] }]);
+    await workbook.select({ sheet: 'Jobs', address: 'A2' });
+    expect(await screen.findByRole('option', { name: 'Dealer: no margin' })).toBeTruthy();
+  });
+
+  test('a class that has lost its margin while the quote was being filled in is named, and nothing is written', async () => {
+    const { workbook, written } = await open({
+      ...demoQuotes(),
+      Margins: [
+        ['Class', 'Margin'],
+        ['Dealer', 0.3],
+      ],
+    });
+    await screen.findByRole('option', { name: 'Dealer: 30 %' });
+    fireEvent.change(screen.getByLabelText('Customer class'), { target: { value: 'Dealer' } });
+    await workbook.write([{ kind: 'values', at: { sheet: 'Margins', address: 'B2' }, values: [['']] }]);
+    press('Write the quote as a new sheet');
+    expect(await screen.findByText(/class Dealer has no margin/)).toBeTruthy();
+    expect(written).toHaveLength(1);
   });
 
   test('without parts data it says so', async () => {

@@ -142,6 +142,39 @@ describe('a quote with a margin', () => {
     expect(totals.get('Total, incomplete: 1 of 9 lines without a price')).toBe(sum);
   });
 
+  it('says which rate is missing, until it is there again', async () => {
+    const rates = await book.content('Rates');
+    const row = rates.values.findIndex(cells => cells[0] === 'labour per hour') + 1;
+    const hourly = rates.values[row - 1]![1] as number;
+    await book.write([{ kind: 'values', at: { sheet: 'Rates', address: `A${row}` }, values: [['wages']] }]);
+    const sheet = await quote({ margin: '40 %' });
+    const before = await shown(sheet);
+    expect(before.column('Price each')).toEqual(sampleLines.map(() => 'no price'));
+    expect(before.column('Note')).toEqual(sampleLines.map(() => 'No rate for labour per hour.'));
+    // Rates are found by their name without case, blanks, hyphens and brackets, and 0 is a rate.
+    await book.write([
+      { kind: 'values', at: { sheet: 'Rates', address: `A${row}:B${row}` }, values: [['Labour per-hour (€)', 0]] },
+    ]);
+    const free = await shown(sheet);
+    expect(free.column('Note').slice(0, 3)).toEqual(['', '', '']);
+    await book.write([{ kind: 'values', at: { sheet: 'Rates', address: `B${row}` }, values: [[hourly]] }]);
+    expect((await shown(sheet)).column('Price each')).toEqual(sampleLines.map(eachOf));
+  });
+
+  it('names all rates where there is no table of them, and where to read about what no formula can know', async () => {
+    const formula = (await book.port.read([{ sheet: 'Catalogue', address: 'B5' }]))[0]!.formulas[0]![0]!;
+    const bare = formula.replace(/Rates![^,)]*/, '');
+    expect(bare).not.toBe(formula);
+    await book.write([{ kind: 'formulas', at: { sheet: 'Catalogue', address: 'B5' }, formulas: [[bare]] }]);
+    const none = await shown(await quote({ margin: '40 %' }));
+    expect(none.column('Note')[0]).toBe('No rate for set-up minutes, minutes per cut, minutes per crimp, labour per hour.');
+    await book.write([{ kind: 'formulas', at: { sheet: 'Catalogue', address: 'B5' }, formulas: [[formula]] }]);
+    // Shorter than both cut-offs: there is no such hose, so there is no cost of it.
+    await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'D10' }, values: [[10]] }]);
+    const short = await shown(await quote({ margin: '40 %' }));
+    expect(short.column('Note')[0]).toBe('No price: the cell “Hose, each” of this line says why.');
+  });
+
   it('looks the margin of the customer class up in the user’s own sheet', async () => {
     await book.write([
       { kind: 'addSheet', sheet: 'Our margins' },

@@ -1,0 +1,26 @@
+import { rateKey } from '../../core/catalogue/duplicates';
+import { NEEDED_RATES } from '../../core/catalogue/unitCost';
+import { blockOf } from '../../host/a1';
+import { TablePlace } from './tablePlace';
+import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';
+
+const quoted = (names: readonly string[]) => `"No rate for ${names.join(', ')}. "`;
+
+/** Rows of Rates that give a rate, counted without `=`: its name without blanks, hyphens and what stands in brackets. */
+function countOf(rate: string, names: string, values: string): string {
+  const key = `${rateKey(rate)}(`;
+  const bare = `SUBSTITUTE(SUBSTITUTE(${names}," ",""),"-","")&"("`;
+  return `SUMPRODUCT((LEFT(${bare},${key.length})="${key}")*(LEN(${values})>0)*ISNUMBER(${values}*1))`;
+}
+
+/** Which rates are missing without which no cost is known, as a formula without `=`; "" where all are there, each once. */
+export function missingRatesFormula({ tables, ranges }: WorkbookCatalogue): string {
+  if (!tables.rates) return quoted(NEEDED_RATES);
+  const place = new TablePlace(tables.rates);
+  const [name, value] = [place.column('Rate'), place.column('Value')];
+  if (name === undefined || value === undefined) return quoted(NEEDED_RATES);
+  // Rows that are added below belong to it, as far as the catalogue's range goes.
+  const rows = Math.min(blockOf(ranges.rates!.address)!.rows, tables.rates.values.length + 20);
+  const [names, values] = [name, value].map(column => fixedReference(place.columnRange(column, rows))) as [string, string];
+  return NEEDED_RATES.map(rate => `IF(${countOf(rate, names, values)}=1,"",${quoted([rate])})`).join('&');
+}
