@@ -17,7 +17,7 @@ export interface SimulatedWeek {
 }
 
 /** Uniform random numbers from a seed (mulberry32), the same on every machine. */
-export function seededUniform(seed: number): () => number {
+function seededUniform(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;

@@ -8,7 +8,7 @@ export class FakeCellError extends Error {
   }
 }
 
-export const registered = new Map<string, (...args: unknown[]) => any>();
+const registered = new Map<string, (...args: unknown[]) => any>();
 
 (globalThis as Record<string, unknown>).CustomFunctions = {
   Error: FakeCellError,

@@ -22,7 +22,7 @@ const lines: readonly (readonly [closedMm: number, largestMm: number, lengthMm: 
   [65, 74, 110],
 ];
 
-export const sampleDies: readonly SampleDie[] = lines.map(([closedMm, largestMm, lengthMm]) => ({
+const sampleDies: readonly SampleDie[] = lines.map(([closedMm, largestMm, lengthMm]) => ({
   name: `D${closedMm}`,
   closedMm,
   largestMm,

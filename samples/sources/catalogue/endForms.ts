@@ -13,7 +13,7 @@ export interface EndForm {
 }
 
 /** Invented: from the hose's cut end to the shoulder of the coupling, in mm. */
-export const hoseEndMm: Readonly<Record<Size, number>> = {
+const hoseEndMm: Readonly<Record<Size, number>> = {
   6: 17.5,
   8: 18,
   10: 19.5,

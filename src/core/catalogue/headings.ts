@@ -53,7 +53,7 @@ export function splitHeading(heading: string): { name: string; bracket: string |
 }
 
 /** A field's heading with an example of its unit: `Cut-off (mm)`. */
-export function headingWithUnit({ heading, kind }: Field): string {
+function headingWithUnit({ heading, kind }: Field): string {
   return EXAMPLES[kind] ? `${heading} (${EXAMPLES[kind]})` : heading;
 }
 

@@ -7,7 +7,7 @@ import type { Work } from './work';
 const { max, min } = Math;
 
 /** The pattern cut down to what is still wanted; undefined where nothing of it is, or the stock is used up. */
-export function clipped(problem: GridProblem, pattern: Pattern): Pattern | undefined {
+function clipped(problem: GridProblem, pattern: Pattern): Pattern | undefined {
   const { demand, stock, widths } = problem;
   if (stock[pattern.stock]!.count <= 0) return undefined;
   if (pattern.items.every((item, k) => pattern.counts[k]! <= demand[item]!)) return pattern;

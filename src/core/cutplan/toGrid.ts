@@ -18,7 +18,7 @@ export interface Gridded {
 const MOST_PIECES = 100_000;
 
 /** Steps of the grid in one unit of length: 0.1 mm, 1/64 in. */
-export const GRID = { mm: 10, in: 64 } as const;
+const GRID = { mm: 10, in: 64 } as const;
 
 interface Merged {
   readonly length: Decimal;

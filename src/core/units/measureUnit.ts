@@ -42,7 +42,7 @@ function each<T>(table: Readonly<Record<string, Factor>>, make: (symbol: string,
 }
 
 /** All units that are understood, the usual one of each quantity first. */
-export const MEASURE_UNITS: readonly MeasureUnit[] = [
+const MEASURE_UNITS: readonly MeasureUnit[] = [
   ...each(LENGTHS, (symbol, factor) => unit('length', symbol, factor)),
   ...each(PRESSURES, (symbol, factor) => unit('pressure', symbol, factor)),
   unit('temperature', '°C', 1, '273.15'),

@@ -80,12 +80,6 @@ export function catalogueReferences(formula: string, ownSheet: string): (TableRe
   return references;
 }
 
-/** The sheets that a CATALOGUE formula names by range, each once. */
-export function catalogueSheets(formula: string, ownSheet: string): readonly string[] {
-  const references = catalogueReferences(formula, ownSheet) ?? [];
-  return [...new Set(references.flatMap(found => (found?.kind === 'range' ? [found.sheet] : [])))];
-}
-
 const textOfPlace = (place: RangeAddress | undefined) => (place ? `${sheetInFormula(place.sheet)}!${place.address}` : '');
 
 function withArguments(before: string, change: (texts: readonly string[]) => string[]): string {

@@ -8,7 +8,7 @@ import { tablePlaces } from './tablePlaces';
 const CATALOGUE_NAME = 'catalogue';
 
 /** A cell as a host passes it to a function: an error value as an object. */
-export function passedCell(value: CellValue): unknown {
+function passedCell(value: CellValue): unknown {
   return typeof value === 'object' ? { type: 'Error', basicType: 'Error', basicValue: value.error } : value;
 }
 

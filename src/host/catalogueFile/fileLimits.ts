@@ -1,11 +1,11 @@
 /** Most bytes of a file that is read. */
-export const LARGEST_FILE = 50 * 2 ** 20;
+const LARGEST_FILE = 50 * 2 ** 20;
 /** Most bytes that an .xlsx may unpack to. */
 export const LARGEST_UNPACKED = 150 * 2 ** 20;
 export const MOST_ROWS = 200_000;
-export const MOST_COLUMNS = 200;
+const MOST_COLUMNS = 200;
 /** Most cells of a table: 200,000 rows of 20 columns. */
-export const MOST_CELLS = 4_000_000;
+const MOST_CELLS = 4_000_000;
 
 /** A file that is not read, with a sentence that says why and what to do. */
 export class UnreadableTable extends Error {

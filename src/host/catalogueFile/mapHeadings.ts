@@ -1,18 +1,8 @@
 import { splitHeading } from '../../core/catalogue/headings';
-import { headingKey } from '../../core/catalogue/partName';
 import type { RawTable } from '../../core/catalogue/rawTable';
-import type { TableSchema } from '../../core/catalogue/tableSchema';
 
 /** Headings as they came → headings that are understood, with their unit: `Einpresstiefe` → `Insertion depth (mm)`. */
 export type HeadingMap = ReadonlyMap<string, string>;
-
-/** Headings of a table that are not understood. */
-export function unknownHeadings(schema: TableSchema, table: RawTable): readonly string[] {
-  const known = new Set(Object.values(schema.fields).map(field => headingKey(field.heading)));
-  return (table[0] ?? []).filter(
-    (cell): cell is string => typeof cell === 'string' && !known.has(headingKey(splitHeading(cell).name)),
-  );
-}
 
 /** The table with its headings replaced as the user mapped them; a unit in the old heading stays where the new one has none. */
 export function mapHeadings(table: RawTable, map: HeadingMap): RawTable {

@@ -120,7 +120,7 @@ export async function readUsedOrPieces(sheet: string): Promise<RangeContent | un
 }
 
 /** Content of several ranges, each clipped to the used part of its sheet, in one sync. */
-export async function readRanges(context: Excel.RequestContext, ranges: readonly RangeAddress[]): Promise<RangeContent[]> {
+async function readRanges(context: Excel.RequestContext, ranges: readonly RangeAddress[]): Promise<RangeContent[]> {
   const asked = ranges.map(({ sheet, address }) => {
     if (!blockOf(address)) throw new ExcelRefusal('InvalidReference', address);
     const worksheet = context.workbook.worksheets.getItem(sheet);
@@ -149,7 +149,7 @@ export async function readSelection(): Promise<RangeContent> {
 }
 
 /** The used part of a sheet in one sync; undefined where it is empty. */
-export async function readUsed(context: Excel.RequestContext, sheet: string): Promise<RangeContent | undefined> {
+async function readUsed(context: Excel.RequestContext, sheet: string): Promise<RangeContent | undefined> {
   const used = context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject(true);
   used.load(CONTENT);
   await context.sync();

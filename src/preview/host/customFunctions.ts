@@ -1,5 +1,5 @@
 /** The codes a worksheet function may name; the values are what a cell shows. */
-export const ErrorCode = {
+const ErrorCode = {
   invalidValue: '#VALUE!',
   notAvailable: '#N/A',
   divisionByZero: '#DIV/0!',

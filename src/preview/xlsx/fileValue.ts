@@ -6,7 +6,7 @@ const MILLISECONDS_A_DAY = 86_400_000;
 const EPOCH_DAY = 25_569;
 
 /** A date as the day number a cell holds. */
-export function dayNumber(date: Date): number {
+function dayNumber(date: Date): number {
   return Number((date.getTime() / MILLISECONDS_A_DAY + EPOCH_DAY).toFixed(9));
 }
 

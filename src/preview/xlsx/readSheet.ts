@@ -14,7 +14,7 @@ const MOST_COLUMNS = 2_000;
 const POINT = 4 / 3;
 
 /** Excel's width in characters as pixels at 100 %. */
-export function pixelsOfWidth(characters: number): number {
+function pixelsOfWidth(characters: number): number {
   return Math.floor(characters * 7 + 5);
 }
 

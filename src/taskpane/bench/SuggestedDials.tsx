@@ -11,7 +11,7 @@ interface Props {
 }
 
 /** Dials that the finding asks for, of combinations whose machine, hose and coupling the sheet names. */
-export function dialProposals(machine: MachineReadings, day: string): readonly DialProposal[] {
+function dialProposals(machine: MachineReadings, day: string): readonly DialProposal[] {
   return machine.combinations.flatMap((combination): DialProposal[] => {
     const newest = combination.current.at(-1);
     if (combination.cause.finding !== 'OWN SETTING' || !newest) return [];

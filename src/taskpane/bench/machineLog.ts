@@ -3,7 +3,7 @@ import type { Workbook } from '../../host/workbook';
 import { appendRows, type Appended, type GrowingColumn } from '../sheets/appendRows';
 import type { WrittenCell } from '../sheets/sheetWriter';
 
-export const LOG_SHEET = 'Machine log';
+const LOG_SHEET = 'Machine log';
 
 const COLUMNS: readonly GrowingColumn[] = [
   { heading: 'Date', width: 70, format: 'yyyy-mm-dd' },

@@ -29,7 +29,7 @@ const ASK_TOLERANCES = 5;
 const IMPOSSIBLE_SHARE = new Decimal('0.25');
 
 /** How far from the target a reading may lie before it is asked about. */
-export function askBeyond({ target, tolerance }: ReadingLimits): Decimal {
+function askBeyond({ target, tolerance }: ReadingLimits): Decimal {
   return Decimal.max(target.times(ASK_SHARE), tolerance.times(ASK_TOLERANCES));
 }
 

@@ -31,12 +31,12 @@ export function writingOf(slot: EntrySlot, readings: readonly Decimal[], dial?: 
 }
 
 /** The changes of a writing. */
-export function changesOf({ sheet, cells }: SlotWriting): readonly Change[] {
+function changesOf({ sheet, cells }: SlotWriting): readonly Change[] {
   return cells.map(({ address, after }) => ({ kind: 'values', at: { sheet, address }, values: [[after]] }));
 }
 
 /** The changes that take a writing back. */
-export function undoOf({ sheet, cells }: SlotWriting): readonly Change[] {
+function undoOf({ sheet, cells }: SlotWriting): readonly Change[] {
   return cells.map(({ address, before }) => ({ kind: 'values', at: { sheet, address }, values: [[again(before)]] }));
 }
 
@@ -61,12 +61,12 @@ const same = (a: CellValue, b: CellValue) => wordsOf(a) === wordsOf(b);
 const wordsOf = (cell: CellValue) => (typeof cell === 'object' ? cell.error : String(cell));
 
 /** What the sheet must still hold before a writing, and what before it is taken back. */
-export function expectedBefore(slot: EntrySlot, { cells }: SlotWriting): readonly Expected[] {
+function expectedBefore(slot: EntrySlot, { cells }: SlotWriting): readonly Expected[] {
   return [...slot.witness, ...cells.map(({ address, before }) => ({ address, value: before }))];
 }
 
 /** The first cell that no longer holds what is expected; undefined where all do. */
-export function changedCell(expected: readonly Expected[], now: readonly RangeContent[]): string | undefined {
+function changedCell(expected: readonly Expected[], now: readonly RangeContent[]): string | undefined {
   return expected.find(({ value }, index) => !same(now[index]!.values[0]![0]!, value))?.address;
 }
 

@@ -39,7 +39,7 @@ function placeOf(columns: Columns, first: number, last: number): Place {
 }
 
 /** The formula of one offered column, for one row or, as a spill, for several. */
-export function formulaOf(offer: Offer, columns: Columns, firstRow: number, lastRow = firstRow): string {
+function formulaOf(offer: Offer, columns: Columns, firstRow: number, lastRow = firstRow): string {
   const place = placeOf(columns, firstRow, lastRow);
   const call = offer.call(place);
   return `=${offer.part ? partOf(call, place, offer.part) : call}`;

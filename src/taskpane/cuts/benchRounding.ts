@@ -4,9 +4,6 @@ import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { LengthRange } from './cutLine';
 import { lengthText } from '../sheets/lengthCell';
 
-/** What a bench can cut, coarsest last; the first that the user has not changed is the usual one. */
-export const BENCH_STEPS = { mm: ['1', '0.5', '0.1', '2', '5'], in: ['1/16', '1/32', '1/64', '1/8', '1/4'] } as const;
-
 /** A cut length and what it changes. */
 export interface BenchCut {
   readonly cutLength: Decimal;

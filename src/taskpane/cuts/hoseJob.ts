@@ -17,7 +17,7 @@ export interface HoseJob {
 }
 
 /** The cutting problem of lines and rack rows. */
-export function problemOf(lines: readonly CutLine[], rack: readonly RackRow[], settings: CutSettings): CutPlanProblem {
+function problemOf(lines: readonly CutLine[], rack: readonly RackRow[], settings: CutSettings): CutPlanProblem {
   return {
     pieces: lines.map(line => ({ length: line.cutLength, quantity: line.quantity })),
     stock: rack.map(row => ({ length: row.length, quantity: row.quantity })),

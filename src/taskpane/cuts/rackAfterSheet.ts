@@ -7,10 +7,7 @@ import type { RackRow } from './rack';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 
 /** What stands in the rack once the reels are cut: whole rows less what was taken, then the ends worth keeping. */
-export function rackAfter(
-  rack: readonly RackRow[],
-  reels: readonly PlannedReel[],
-): readonly (RackRow & { readonly note: string })[] {
+function rackAfter(rack: readonly RackRow[], reels: readonly PlannedReel[]): readonly (RackRow & { readonly note: string })[] {
   const taken = new Map<number, number>();
   for (const reel of reels) taken.set(reel.rack.row, (taken.get(reel.rack.row) ?? 0) + 1);
   const whole = rack

@@ -39,7 +39,7 @@ function mismatch(hose: Hose, fitting: Fitting): string | undefined {
 }
 
 /** Pressure of a fitting against the demand; fittings have no derating of their own in the catalogue. */
-export function fittingMargin(catalogue: Catalogue, fitting: Fitting, demand: Demand): Margin {
+function fittingMargin(catalogue: Catalogue, fitting: Fitting, demand: Demand): Margin {
   const unit = UNITS_OF[demand.units].pressure;
   const rating = fitting.workingPressure === undefined ? undefined : new Decimal(fitting.workingPressure);
   const has = converted(rating, catalogue.units.pressure, unit);

@@ -21,7 +21,7 @@ export interface RouteLengths {
 }
 
 /** Overall lengths are rounded up to these. */
-export const LENGTH_STEP = { metric: new Decimal(1), US: new Decimal(1).div(16) } as const;
+const LENGTH_STEP = { metric: new Decimal(1), US: new Decimal(1).div(16) } as const;
 
 const optional = (value: number | undefined) => (value === undefined ? undefined : new Decimal(value));
 

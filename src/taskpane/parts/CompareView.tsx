@@ -28,7 +28,7 @@ const KINDS = ['added', 'changed', 'removed'] as const;
 const shown = (value: string | number | undefined) => (value === undefined ? 'blank' : String(value));
 
 /** `2 added, 1 changed`. */
-export function countsText(changes: readonly RowChange[]): string {
+function countsText(changes: readonly RowChange[]): string {
   return KINDS.flatMap(kind => {
     const count = changes.filter(change => change.kind === kind).length;
     return count > 0 ? [`${count} ${kind}`] : [];

@@ -3,7 +3,7 @@ import { addressOf } from '../../host/a1';
 import { blockOfContent } from './filledCells';
 
 /** The number format that a column has in the first row with something in it below its first. */
-export function columnFormat({ formats, values }: RangeContent, column: number): string {
+function columnFormat({ formats, values }: RangeContent, column: number): string {
   const row = values.findIndex((cells, index) => index > 0 && cells[column] !== '');
   return row < 0 ? 'General' : formats[row]![column]!;
 }

@@ -25,13 +25,13 @@ const shown = (value: CellValue, formula: string): string =>
         : String(value);
 
 /** Catalogue, where the cell has that name; else its address, which stays when the formula is copied. */
-export function catalogueArgument({ isNamed, cell }: Pick<StandingCatalogue, 'isNamed' | 'cell'>): string {
+function catalogueArgument({ isNamed, cell }: Pick<StandingCatalogue, 'isNamed' | 'cell'>): string {
   if (isNamed) return 'Catalogue';
   return `${sheetInFormula(cell.sheet)}!${cell.address.replace(/([A-Z]+)(\d+)/, '$$$1$$$2')}`;
 }
 
 /** `=HOSE.FITTINGDATA(Catalogue, B7, "cut-off")`. */
-export function lookUpFormula(
+function lookUpFormula(
   standing: Pick<StandingCatalogue, 'isNamed' | 'cell'>,
   kind: Part['kind'],
   cell: string,

@@ -22,7 +22,7 @@ export interface MarginTable {
 }
 
 /** The table of classes of a sheet: it has the columns Class and Margin. */
-export function marginTable(content: RangeContent | undefined): MarginTable | undefined {
+function marginTable(content: RangeContent | undefined): MarginTable | undefined {
   const table = findTable(content, HEADINGS, ['name', 'margin']);
   if (!table || !content) return undefined;
   const rows = dataRows(table).filter(row => textOf(table, row, 'name') !== '');

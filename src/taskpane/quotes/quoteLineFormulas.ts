@@ -16,7 +16,7 @@ export interface LineContext {
 }
 
 /** Words that stand in place of a price. */
-export const NO_PRICE = 'no price';
+const NO_PRICE = 'no price';
 
 /** Printed where the column Assembly says that something is wrong: the words there are for the shop. */
 const CHECK = '"To be checked before order."';
@@ -64,7 +64,7 @@ function exactFormula(method: PriceMethod, parts: CostParts, quantity: string, s
 }
 
 /** UNITCOST of a line for a quantity, without `=`. */
-export function unitCostCall(catalogue: string, layout: QuoteLayout, row: number, quantity: string): string {
+function unitCostCall(catalogue: string, layout: QuoteLayout, row: number, quantity: string): string {
   const cells = (['hose', 'fittingA', 'fittingB', 'overall'] as const).map(column => layout.cell(column, row));
   return `HOSE.UNITCOST(${[catalogue, ...cells, quantity].join(',')})`;
 }

@@ -203,7 +203,7 @@ export function quoteSheet(input: QuoteInput): readonly Change[] {
 }
 
 /** Where everything of these lines' quote stands. */
-export function quoteLayoutOf(lines: readonly QuoteLine[], settings: QuoteSettings): QuoteLayout {
+function quoteLayoutOf(lines: readonly QuoteLine[], settings: QuoteSettings): QuoteLayout {
   const without = (['label', 'guard'] as const).filter(field => lines.every(line => line.cells[field] === ''));
   return new QuoteLayout(lines.length, settings.breaks.length, without, settings.method);
 }

@@ -8,7 +8,7 @@ const ROWS = ['sum', 'toMinimum', 'callOut', 'total'] as const;
 type TotalRow = (typeof ROWS)[number];
 
 /** The cell of a total, as a formula of the sheet names it. */
-export function totalCell(layout: QuoteLayout, row: TotalRow): string {
+function totalCell(layout: QuoteLayout, row: TotalRow): string {
   return fixed(totalRow(layout, row), layout.column('lineTotal'));
 }
 

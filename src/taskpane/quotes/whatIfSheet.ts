@@ -77,7 +77,7 @@ export interface WhatIfInput {
 }
 
 /** The second CATALOGUE formula: copies where there are some, the original tables else. */
-export function raisedCatalogue({ found, copies }: Pick<WhatIfInput, 'found' | 'copies'>): string {
+function raisedCatalogue({ found, copies }: Pick<WhatIfInput, 'found' | 'copies'>): string {
   const argument = (name: TableName) => {
     const copy = copies[name as RaisedName];
     const range = copy?.range ?? found.ranges[name];

@@ -43,7 +43,7 @@ export function typedNumber(text: string, name: NumberField): { readonly value?:
 }
 
 /** Readings that make a crimp: a whole number of 2 or more; 4 where nothing usable was typed. */
-export function typedReadings(text: string): number {
+function typedReadings(text: string): number {
   const count = Number(text);
   return Number.isInteger(count) && count >= 2 && count <= 10 ? count : 4;
 }

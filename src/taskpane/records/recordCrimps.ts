@@ -106,7 +106,7 @@ function plannedCrimp(end: CrimpEnd, piece: number): RecordCrimp {
 }
 
 /** Most pieces of one line that get rows to write in. */
-export const MOST_PIECES = 50;
+const MOST_PIECES = 50;
 
 /** The crimps of a job line that has no readings yet: lines to write on, a row an end. */
 export function crimpsOfCard({ quantity, ends }: BenchCard): readonly RecordCrimp[] {

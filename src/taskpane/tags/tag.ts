@@ -24,7 +24,7 @@ export interface TagOptions {
 }
 
 /** Number of one assembly: the sheet's, else prefix and line; a line of several counts its pieces: `117-2`. */
-export function assemblyNumber({ assembly, line, quantity }: BenchCard, piece: number, prefix: string): string {
+function assemblyNumber({ assembly, line, quantity }: BenchCard, piece: number, prefix: string): string {
   const number = assembly || `${prefix}${line}`;
   return quantity > 1 ? `${number}-${piece}` : number;
 }

@@ -1,4 +1,4 @@
-import { callsCatalogue, catalogueReferences, catalogueSheets, withTables } from '../../../src/host/catalogue/catalogueFormula';
+import { callsCatalogue, catalogueReferences, withTables } from '../../../src/host/catalogue/catalogueFormula';
 
 const range = (sheet: string, address: string) => ({ kind: 'range', sheet, address });
 
@@ -33,13 +33,6 @@ test.each([
 
 test('other formulas and values are none', () => {
   expect(['=HOSE.CUTLENGTH(1,2,3)', 'HOSE.CATALOGUE(A1)', 5, ''].filter(callsCatalogue)).toEqual([]);
-});
-
-test('the sheets a formula names, each once', () => {
-  expect(catalogueSheets("=HOSE.CATALOGUE(Hoses!A1:B2,'My parts'!A1:B2,'My parts'!D1:E9,N)", 'Data')).toEqual([
-    'Hoses',
-    'My parts',
-  ]);
 });
 
 test.each([

@@ -2,15 +2,6 @@
  * A strict fake of Excel's object model: nothing can be read before it was loaded and synced, nothing is written before sync,
  * null objects are known only after sync, and everything asked for is counted in syncs.
  */
-export interface FakeRange {
-  readonly address: string;
-  readonly rowIndex: number;
-  readonly columnIndex: number;
-  readonly values: unknown[][];
-  readonly valueTypes: string[][];
-  readonly formulas: unknown[][];
-  readonly numberFormat: unknown[][];
-}
 
 type Loaded = { __load(): void };
 

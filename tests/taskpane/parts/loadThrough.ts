@@ -7,7 +7,7 @@ import { partsWorkbook } from '../../../src/taskpane/parts/partsWorkbook';
 import { planParts } from '../../../src/taskpane/parts/planParts';
 import { tablesFromFiles } from '../../../src/taskpane/parts/tablesFromFiles';
 
-export const TODAY = '2026-11-25';
+const TODAY = '2026-11-25';
 
 /** The panel's own way from files to a plan, without its looks. */
 export async function loadThrough(
