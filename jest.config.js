@@ -1,7 +1,6 @@
 /** Packages that come as ES modules only. */
 const esModules = [
   '@observablehq',
-  '@stdlib-esm',
   'cjk-regex',
   'collapse-white-space',
   'd3(-[a-z-]+)?',

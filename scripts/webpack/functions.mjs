@@ -1,22 +1,17 @@
-import { join } from 'node:path';
 import MinimizerPlugin from 'minimizer-webpack-plugin';
 import { bundle } from './bundle.mjs';
 import { SiteFilesPlugin } from './siteFilesPlugin.mjs';
 
 /** The worksheet functions: one classic script that needs no DOM to register; and the files that describe them to a host. */
-export const functions = setting => {
-  const shared = bundle(setting, 'functions');
-  return {
-    ...shared,
-    resolve: { ...shared.resolve, alias: { '@stdlib/string-format$': join(setting.root, 'scripts/webpack/plainFormat.cjs') } },
-    entry: { functions: './src/functions/register.ts' },
-    optimization: {
-      minimizer: [
-        new MinimizerPlugin({
-          terserOptions: { ecma: 2020, compress: { ecma: 2020, passes: 3 }, format: { ecma: 2020 } },
-        }),
-      ],
-    },
-    plugins: [new SiteFilesPlugin(setting)],
-  };
-};
+export const functions = setting => ({
+  ...bundle(setting, 'functions'),
+  entry: { functions: './src/functions/register.ts' },
+  optimization: {
+    minimizer: [
+      new MinimizerPlugin({
+        terserOptions: { ecma: 2020, compress: { ecma: 2020, passes: 3 }, format: { ecma: 2020 } },
+      }),
+    ],
+  },
+  plugins: [new SiteFilesPlugin(setting)],
+});
