@@ -1,23 +1,19 @@
 import { dayNumber } from '../../core/catalogue/dayNumber';
-import { splitHeading } from '../../core/catalogue/headings';
-import { headingKey, partKey } from '../../core/catalogue/partName';
-import { machinesTable } from '../../core/catalogue/tables/machinesTable';
-import { addressOf, blockOf, SHEET_ROWS, type Block } from '../../host/a1';
+import { partKey } from '../../core/catalogue/partName';
+import { readCatalogue } from '../../core/catalogue/readCatalogue';
+import { addressOf } from '../../host/a1';
 import { withTableAt } from '../../host/catalogue/catalogueFormula';
-import type { Change, RangeAddress, RangeContent } from '../../host/workbook';
-import type { StandingCatalogue } from '../catalogue/standingCatalogue';
-import { isDateFormat } from '../columns/dateTrouble';
-import type { DialProposal } from './dialProposal';
-import { standingDial, type DialComparison } from './standingDial';
+import type { Change } from '../../host/workbook';
+import { rawTableOf, rawTablesOf, type StandingCatalogue } from '../catalogue/standingCatalogue';
 import type { Writing } from '../sheets/useWriting';
-
-type Field = keyof typeof machinesTable.fields;
+import type { DialProposal } from './dialProposal';
+import { newRegister } from './newRegister';
+import { placeOf, type Place, type RegisterField } from './registerPlace';
+import type { RegisterStand } from './registerStand';
+import { standingDial, type DialComparison } from './standingDial';
 
 /** Place of Machines among CATALOGUE's arguments. */
 const MACHINES_ARGUMENT = 3;
-/** Rows that the range gets besides, where nothing stands below. */
-const SPARE_ROWS = 20;
-const NEEDED = ['machine', 'die', 'hose', 'fitting', 'dial', 'date'] as const satisfies readonly Field[];
 
 /** A dial ready to be recorded, or why it cannot be. */
 export type DialPlan =
@@ -27,20 +23,9 @@ export type DialPlan =
 /** What the plan is made from. */
 export interface RegisterSources {
   readonly standing: StandingCatalogue | undefined;
-  /** The used part of the sheet that Machines stands on. */
-  readonly sheet: RangeContent | undefined;
+  /** undefined where the catalogue cannot be used. */
+  readonly stand: RegisterStand | undefined;
   readonly today: string;
-}
-
-interface Place {
-  /** Columns by field, counted from the left of the sheet. */
-  readonly columns: Readonly<Partial<Record<Field, number>>>;
-  /** The new row, counted from 0. */
-  readonly row: number;
-  readonly lastRow: number;
-  /** The range that CATALOGUE is to read; undefined where the one it reads will do. */
-  readonly extended: RangeAddress | undefined;
-  readonly dateFormat: string;
 }
 
 const refused = (sentence: string, comparison?: DialComparison): DialPlan => ({
@@ -49,52 +34,10 @@ const refused = (sentence: string, comparison?: DialComparison): DialPlan => ({
   ...(comparison && { comparison }),
 });
 
-function columnsOf({ values, column }: RangeContent): Partial<Record<Field, number>> {
-  const headings = values.find(row => row.some(cell => cell !== '')) ?? [];
-  const keys = headings.map(cell => (typeof cell === 'string' ? headingKey(splitHeading(cell).name) : ''));
-  const found: Partial<Record<Field, number>> = {};
-  for (const [field, { heading }] of Object.entries(machinesTable.fields) as [Field, { heading: string }][]) {
-    const index = keys.indexOf(headingKey(heading));
-    if (index >= 0) found[field] = column + index;
-  }
-  return found;
-}
-
-/** First row under the table in which something stands in its columns; the end of the sheet where nothing does. */
-function nextFilledRow(sheet: RangeContent, block: Block, from: number): number {
-  for (let row = from; row < sheet.row + sheet.values.length; row++) {
-    for (let column = block.column; column < block.column + block.columns; column++) {
-      const value = sheet.values[row - sheet.row]?.[column - sheet.column] ?? '';
-      const formula = sheet.formulas[row - sheet.row]?.[column - sheet.column] ?? '';
-      if (value !== '' || formula !== '') return row;
-    }
-  }
-  return SHEET_ROWS;
-}
-
-function placeOf(table: { at: RangeAddress; content: RangeContent }, sheet: RangeContent): Place | string {
-  const { at, content } = table;
-  const columns = columnsOf(content);
-  const missing = NEEDED.filter(field => columns[field] === undefined).map(field => machinesTable.fields[field].heading);
-  if (missing.length > 0) return `Machines has no column ${missing.join(', ')}: add it, so that old dials are kept.`;
-  const block = blockOf(at.address)!;
-  const used = content.values.reduce((last, row, index) => (row.some(cell => cell !== '') ? index : last), 0);
-  const lastRow = content.row + used;
-  const row = lastRow + 1;
-  const free = nextFilledRow(sheet, block, row);
-  if (free === row)
-    return `Something stands right below the table Machines, in row ${row + 1} of sheet ${at.sheet}: make room there.`;
-  const isInside = row < block.row + block.rows;
-  const rows = Math.min(row - block.row + 1 + SPARE_ROWS, free - block.row);
-  const extended = isInside ? undefined : { sheet: at.sheet, address: addressOf({ ...block, rows }) };
-  const above = content.formats[used]?.[columns.date! - content.column] ?? '';
-  return { columns, row, lastRow, extended, dateFormat: isDateFormat(above) ? above : 'yyyy-mm-dd' };
-}
-
-function rowChanges(place: Place, at: RangeAddress, proposal: DialProposal, comparison: DialComparison) {
+function rowChanges(place: Place, sheet: string, proposal: DialProposal, comparison: DialComparison) {
   const { old, setUp } = comparison;
   const before = `before ${old.dial}${old.from === 'CATALOGUE' ? ' (Catalogue)' : ''}`;
-  const cells: Partial<Record<Field, string | number>> = {
+  const cells: Partial<Record<RegisterField, string | number>> = {
     machine: proposal.machine.trim(),
     die: setUp.die,
     hose: proposal.hose.trim(),
@@ -105,10 +48,10 @@ function rowChanges(place: Place, at: RangeAddress, proposal: DialProposal, comp
   };
   const changes: Change[] = [];
   const undo: Change[] = [];
-  for (const [field, value] of Object.entries(cells) as [Field, string | number][]) {
+  for (const [field, value] of Object.entries(cells) as [RegisterField, string | number][]) {
     const column = place.columns[field];
     if (column === undefined) continue;
-    const cell = { sheet: at.sheet, address: addressOf({ row: place.row, column, rows: 1, columns: 1 }) };
+    const cell = { sheet, address: addressOf({ row: place.row, column, rows: 1, columns: 1 }) };
     if (field === 'date') changes.push({ kind: 'format', at: cell, numberFormat: place.dateFormat });
     changes.push({ kind: 'values', at: cell, values: [[value]] });
     undo.push({ kind: 'values', at: cell, values: [['']] });
@@ -116,25 +59,53 @@ function rowChanges(place: Place, at: RangeAddress, proposal: DialProposal, comp
   return { changes, undo };
 }
 
-function writingOf(
-  place: Place,
-  standing: StandingCatalogue,
-  at: RangeAddress,
-  proposal: DialProposal,
-  comparison: DialComparison,
-) {
-  const row = rowChanges(place, at, proposal, comparison);
-  const told = [`Row ${place.row + 1} of sheet ${at.sheet} is added; the rows before stay as they are.`];
-  const formula = (text: string): Change => ({ kind: 'formulas', at: standing.cell, formulas: [[text]] });
-  const changes = [...row.changes];
-  const undo = [...row.undo];
-  if (place.extended) {
-    changes.push(formula(withTableAt(standing.formula, MACHINES_ARGUMENT, place.extended)));
-    undo.unshift(formula(standing.formula));
-    told.push(`The Catalogue cell read Machines to ${at.address} only: it is made to read ${place.extended.address}.`);
+/** What is written where, beyond the row itself. */
+interface Ground {
+  readonly sheet: string;
+  readonly place: Place;
+  readonly changes: readonly Change[];
+  readonly undo: readonly Change[];
+  readonly told: readonly string[];
+}
+
+function groundOf(stand: RegisterStand, { catalogue }: StandingCatalogue): Ground | string {
+  if (stand.kind === 'none') {
+    const { sheet } = stand;
+    const made = newRegister(sheet, stand.exists, catalogue!.units.diameter);
+    const told = [
+      `There is no table Machines yet: ${stand.exists ? `it is made on the blank sheet ${sheet}` : `sheet ${sheet} is made`}, with this dial as its first row.`,
+      `The Catalogue cell is made to read it, ${made.place.extended!.address}. What the machine’s dial does (Step, Lowest, Highest) can be added there.`,
+    ];
+    return { sheet, ...made, told };
   }
-  const done = `${proposal.machine.trim()}: dial ${proposal.dial} recorded from ${proposal.date}, row ${place.row + 1} of ${at.sheet}. CRIMPSETUP uses it.`;
-  return { told, writing: { changes, undo, told: done } };
+  const { at } = stand.table;
+  const place = placeOf(stand.table, stand.sheet);
+  if (typeof place === 'string') return place;
+  const told = [`Row ${place.row + 1} of sheet ${at.sheet} is added; the rows before stay as they are.`];
+  const range = place.extended?.address;
+  if (stand.kind === 'unread') told.push(`The Catalogue cell does not read sheet ${at.sheet} yet: it is made to read ${range}.`);
+  else if (range) told.push(`The Catalogue cell read Machines to ${at.address} only: it is made to read ${range}.`);
+  return { sheet: at.sheet, place, changes: [], undo: [], told };
+}
+
+function writingOf(ground: Ground, { formula, cell }: StandingCatalogue, proposal: DialProposal, comparison: DialComparison) {
+  const { sheet, place } = ground;
+  const row = rowChanges(place, sheet, proposal, comparison);
+  const entered = (text: string): Change => ({ kind: 'formulas', at: cell, formulas: [[text]] });
+  const changes = [...ground.changes, ...row.changes];
+  const undo = [...row.undo, ...ground.undo];
+  if (place.extended) {
+    changes.push(entered(withTableAt(formula, MACHINES_ARGUMENT, place.extended)));
+    undo.unshift(entered(formula));
+  }
+  const told = `${proposal.machine.trim()}: dial ${proposal.dial} recorded from ${proposal.date}, row ${place.row + 1} of ${sheet}. CRIMPSETUP uses it.`;
+  return { changes, undo, told };
+}
+
+/** The catalogue as it is once it reads the register. */
+function catalogueWith({ tables, catalogue }: StandingCatalogue, stand: RegisterStand) {
+  if (stand.kind !== 'unread') return catalogue!;
+  return readCatalogue(rawTablesOf([...tables, { table: 'machines', raw: rawTableOf(stand.table.content) }]));
 }
 
 const BLANKS = [
@@ -143,21 +114,22 @@ const BLANKS = [
   ['fitting', 'coupling'],
 ] as const;
 
-/** Plans a new row of Machines: what counts now, what would count, what is written; or the sentence that says why not. */
-export function dialRegister({ standing, sheet, today }: RegisterSources, proposal: DialProposal): DialPlan {
+const NO_CATALOGUE =
+  'This workbook has no Catalogue cell, and a dial is recorded in the table Machines that it reads: load your hoses, couplings and crimp data in the panel Parts first; that makes the cell.';
+
+/**
+ * Plans a new row of Machines: what counts now, what would count, what is written; or the sentence that says why not.
+ * @throws TradeError where the pair has no crimp data, or the catalogue cannot be read together with the register
+ */
+export function dialRegister({ standing, stand, today }: RegisterSources, proposal: DialProposal): DialPlan {
   const blank = BLANKS.find(([field]) => partKey(proposal[field]) === '');
   if (blank) return refused(`Say for which ${blank[1]} the dial is.`);
-  if (!standing) return refused('This workbook has no Catalogue cell: a dial is recorded in the table Machines that it reads.');
-  if (!standing.catalogue || !standing.canBeFollowed) return refused(`The Catalogue cannot be used: ${standing.reason}`);
-  const table = standing.tables.find(each => each.table === 'machines');
-  if (!table || !sheet) {
-    return refused(
-      'The Catalogue cell reads no table Machines: give it one, with headings Machine, Die, Hose, Fitting, Dial, Date.',
-    );
-  }
-  const comparison = standingDial(standing.catalogue, proposal, today);
+  if (!standing) return refused(NO_CATALOGUE);
+  if (!standing.catalogue || !standing.canBeFollowed || !stand)
+    return refused(`The Catalogue cannot be used: ${standing.reason}`);
+  const comparison = standingDial(catalogueWith(standing, stand), proposal, today);
   if (comparison.refusal) return refused(comparison.refusal, comparison);
-  const place = placeOf(table, sheet);
-  if (typeof place === 'string') return refused(place, comparison);
-  return { kind: 'ready', comparison, ...writingOf(place, standing, table.at, proposal, comparison) };
+  const ground = groundOf(stand, standing);
+  if (typeof ground === 'string') return refused(ground, comparison);
+  return { kind: 'ready', comparison, told: ground.told, writing: writingOf(ground, standing, proposal, comparison) };
 }

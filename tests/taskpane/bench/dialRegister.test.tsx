@@ -4,6 +4,7 @@ import { fireEvent, render, screen, waitFor } from '@testing-library/react';
 import { crimpSetup } from '../../../src/core/catalogue/crimpSetup';
 import { dayNumber } from '../../../src/core/catalogue/dayNumber';
 import { Decimal } from '../../../src/core/units/decimal';
+import type { Workbook } from '../../../src/host/workbook';
 import { AcceptDial } from '../../../src/taskpane/bench/AcceptDial';
 import { DialsView } from '../../../src/taskpane/bench/DialsView';
 import type { DialProposal } from '../../../src/taskpane/bench/dialProposal';
@@ -11,7 +12,7 @@ import { planDial } from '../../../src/taskpane/bench/planDial';
 import { catalogueOfWorkbook } from '../../../src/taskpane/catalogue/catalogueOfWorkbook';
 import { today } from '../../../src/taskpane/cuts/useCutPlans';
 import { fakeWorkbook, type FakeCell } from '../fakeWorkbook';
-import { gate, machineHeadings, registerSheets } from './registerSheets';
+import { gate, machineHeadings, registerSheets, withoutRegister } from './registerSheets';
 
 const proposal: DialProposal = {
   machine: 'Gate',
@@ -79,6 +80,49 @@ test('without a dial of its own, what counted was the Catalogue’s', async () =
   expect(plan.comparison.warnings).toEqual(['Machines has no row for Van yet: this one will be the first.']);
 });
 
+const catalogueFormula = async (workbook: Workbook) =>
+  (await workbook.read([{ sheet: 'Catalogue', address: 'A1' }]))[0]!.formulas[0]![0];
+
+test.each([
+  ['no sheet Machines', withoutRegister(), 'Machines', /sheet Machines is made, with this dial as its first row/],
+  ['a blank sheet Machines', withoutRegister({ machines: [['']] }), 'machines', /made on the blank sheet machines/],
+  [
+    'a sheet Machines with something else',
+    withoutRegister({ Machines: [['Bought', 'Price']] }),
+    'Machines 2026-03-09',
+    /sheet Machines 2026-03-09 is made/,
+  ],
+])('%s: the register is made, the Catalogue cell reads it, undo leaves none of it', async (_, sheets, sheet, told) => {
+  const { workbook } = fakeWorkbook(sheets, { sheet: 'Hoses', address: 'A1' });
+  const plan = await planDial(workbook, proposal, '2026-03-09');
+  if (plan.kind !== 'ready') throw new Error(plan.sentence);
+  expect(plan.told[0]).toMatch(told);
+  await workbook.write(plan.writing.changes);
+  const name = sheet.includes(' ') ? `'${sheet}'` : sheet;
+  expect(await catalogueFormula(workbook)).toBe(`=HOSE.CATALOGUE(Hoses!A1:D9,Fittings!A1:E9,Crimps!A1:F9,${name}!A1:L22)`);
+  const catalogue = (await catalogueOfWorkbook(workbook))!;
+  expect(catalogue.problems).toEqual([]);
+  expect(crimpSetup(catalogue, 'Larch DN 12', 'Larch cone', 'Gate')).toMatchObject({ dial: 415, source: 'MACHINE' });
+  const again = await planDial(workbook, { ...proposal, dial: new Decimal(416), date: '2026-03-10' }, '2026-03-10');
+  expect(again.kind === 'ready' && again.told).toEqual([`Row 3 of sheet ${sheet} is added; the rows before stay as they are.`]);
+  await workbook.write(plan.writing.undo);
+  expect(await catalogueFormula(workbook)).toBe('=HOSE.CATALOGUE(Hoses!A1:D9, Fittings!A1:E9, Crimps!A1:F9)');
+  expect((await workbook.used(sheet))!.values.flat().join('')).toBe('');
+});
+
+test('a sheet Machines that the Catalogue does not read is taken with the dials it holds', async () => {
+  const sheets = withoutRegister({ Machines: [['Dials of the workshop'], machineHeadings, ...gate] });
+  const { workbook } = fakeWorkbook(sheets, { sheet: 'Hoses', address: 'A1' });
+  const plan = await planDial(workbook, proposal, '2026-03-09');
+  if (plan.kind !== 'ready') throw new Error(plan.sentence);
+  expect(plan.comparison.old).toEqual({ dial: '410', from: 'MACHINE', date: '2026-02-01' });
+  expect(plan.told[1]).toBe('The Catalogue cell does not read sheet Machines yet: it is made to read A2:K25.');
+  await workbook.write(plan.writing.changes);
+  expect(crimpSetup((await catalogueOfWorkbook(workbook))!, 'Larch DN 12', 'Larch cone', 'Gate').dial).toBe(415);
+  const tooHigh = await planDial(workbook, { ...proposal, dial: new Decimal(901), date: '2026-03-10' }, '2026-03-10');
+  expect(tooHigh.kind === 'refused' && tooHigh.sentence).toMatch(/above the machine’s highest dial, 900/);
+});
+
 test.each<[string, Partial<DialProposal>, RegExp]>([
   [
     'the same date twice',
@@ -101,7 +145,11 @@ test.each<[string, Partial<DialProposal>, RegExp]>([
 });
 
 test.each<[string, Readonly<Record<string, readonly (readonly FakeCell[])[]>>, RegExp]>([
-  ['no Catalogue', { Jobs: [['x']] }, /has no Catalogue cell/],
+  [
+    'no Catalogue',
+    { Jobs: [['x']] },
+    /has no Catalogue cell.*load your hoses, couplings and crimp data in the panel Parts first/,
+  ],
   [
     'no column Date',
     {

@@ -80,3 +80,27 @@ test('where the range that the Catalogue reads is full, it is extended, and the 
   await settled();
   expect(await setUpOf(hose)).toEqual({ ...before, dial: before.dial - 2, from: 'MACHINE' });
 }, 60_000);
+
+test('without a table Machines one is made, and the sheet’s look-ups take the dial from it', async () => {
+  const hose = 'Alder DN 6';
+  const at = { sheet: 'Catalogue', address: 'B5' };
+  const [cell] = await port.read([at]);
+  const without = cell!.formulas[0]![0]!.replace(/'?Machines'?!\$?A\$?1:\$?[A-Z]+\$?\d+/, '');
+  expect(without).not.toBe(cell!.formulas[0]![0]);
+  await port.write([
+    { kind: 'formulas', at, formulas: [[without]] },
+    { kind: 'removeSheet', sheet: 'Machines' },
+  ]);
+  await settled();
+  const { fitting } = await setUpOf(hose);
+  const dial = new Decimal(345);
+  const plan = await planDial(
+    port,
+    { machine: 'Machine at the gate', die: '', hose, fitting, dial, date: '2026-10-07', note: '' },
+    '2026-10-07',
+  );
+  if (plan.kind !== 'ready') throw new Error(plan.sentence);
+  await port.write(plan.writing.changes);
+  await settled();
+  expect(await setUpOf(hose)).toMatchObject({ dial: 345, from: 'MACHINE' });
+}, 60_000);

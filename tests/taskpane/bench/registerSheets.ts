@@ -45,3 +45,10 @@ export const gate: Rows = [
   ['Gate', '', '', '', '', 0.02, 100, 900, 12, '2026-01-01', ''],
   ['Gate', 'D23', ...pair, 410, '', '', '', '', '2026-02-01', 'kept'],
 ];
+
+/** The same catalogue, whose formula names no table Machines; other sheets besides. */
+export function withoutRegister(others: Readonly<Record<string, Rows>> = {}): Readonly<Record<string, Rows>> {
+  const { Machines: _, ...sheets } = registerSheets([]);
+  const formula = '=HOSE.CATALOGUE(Hoses!A1:D9, Fittings!A1:E9, Crimps!A1:F9)';
+  return { ...sheets, Catalogue: [[{ formula, value: 'CAT-1' }]], ...others };
+}
