@@ -13,7 +13,8 @@ import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
 import { locateMeasurements } from '../readings/locateMeasurements';
 import { measurementUnit } from '../readings/measurementUnit';
 import { pickedRows } from '../sheets/pickedRows';
-import type { InspectionRecord, RecordFields } from './inspectionRecord';
+import type { InspectionRecord, Pressure, RecordFields } from './inspectionRecord';
+import { ratedPressure } from './ratedPressure';
 import { crimpsOfCard, crimpsOfSlots, dateText } from './recordCrimps';
 
 /** What the user says about where things stand. */
@@ -76,7 +77,18 @@ function allOf(slots: readonly EntrySlot[], pick: (slot: EntrySlot) => string): 
   return [...new Set(slots.map(pick).filter(Boolean))].join(', ');
 }
 
-function recordOf(slots: readonly EntrySlot[], card: BenchCard | undefined, uncertainty: Decimal | undefined): InspectionRecord {
+/** What all records of one gathering share. */
+interface Ground {
+  readonly catalogue: Catalogue | undefined;
+  readonly uncertainty: Decimal | undefined;
+}
+
+function pressureOf(slots: readonly EntrySlot[], card: BenchCard | undefined, { catalogue }: Ground): Pressure | undefined {
+  if (card?.workingPressure) return { value: card.workingPressure, unit: card.pressureUnit };
+  return catalogue && ratedPressure(catalogue, slots);
+}
+
+function recordOf(slots: readonly EntrySlot[], card: BenchCard | undefined, ground: Ground): InspectionRecord {
   const line = slots[0]?.line ?? card?.line ?? '';
   const title = slots[0] ? (line ? `Line ${line}` : slots[0].title) : `Line ${line}`;
   return {
@@ -90,8 +102,8 @@ function recordOf(slots: readonly EntrySlot[], card: BenchCard | undefined, unce
     hoseLot: allOf(slots, slot => slot.hoseLot),
     hoseMade: allOf(slots, slot => dateText(slot.hoseMade)),
     unit: slots[0]?.unit ?? card?.unit ?? 'mm',
-    workingPressure: card?.workingPressure && { value: card.workingPressure, unit: card.pressureUnit },
-    crimps: slots.length > 0 ? crimpsOfSlots(slots, uncertainty) : card ? crimpsOfCard(card) : [],
+    workingPressure: pressureOf(slots, card, ground),
+    crimps: slots.length > 0 ? crimpsOfSlots(slots, ground.uncertainty) : card ? crimpsOfCard(card) : [],
     problems: card?.problems ?? [],
   };
 }
@@ -112,13 +124,13 @@ function joined(
   slots: readonly EntrySlot[],
   cards: readonly BenchCard[],
   slotsLead: boolean,
-  uncertainty: Decimal | undefined,
+  ground: Ground,
 ): readonly InspectionRecord[] {
   const cardFor = (group: readonly EntrySlot[]) =>
     cards.find(card => (group[0]!.line ? key(card.line) === key(group[0]!.line) : card.row === group[0]!.row));
-  if (slotsLead) return byLine(slots).map(group => recordOf(group, cardFor(group), uncertainty));
+  if (slotsLead) return byLine(slots).map(group => recordOf(group, cardFor(group), ground));
   const slotsFor = (card: BenchCard) => slots.filter(slot => slot.line !== '' && key(slot.line) === key(card.line));
-  return cards.map(card => recordOf(slotsFor(card), card, uncertainty));
+  return cards.map(card => recordOf(slotsFor(card), card, ground));
 }
 
 /**
@@ -135,7 +147,8 @@ export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): P
   const slots = slotsLead ? here : await slotsOf(workbook, other, other?.row ?? 0, undefined, catalogue, wishes);
   const cardsHere = cardsOf(picked.content, picked.near, slotsLead ? undefined : picked.rows, catalogue, wishes);
   const cards = cardsHere.length > 0 || !slotsLead ? cardsHere : cardsOf(other, undefined, undefined, catalogue, wishes);
-  const records = joined(slots, cards, slotsLead, numberFromText(wishes.fields.uncertainty)?.value);
+  const uncertainty = numberFromText(wishes.fields.uncertainty)?.value;
+  const records = joined(slots, cards, slotsLead, { catalogue, uncertainty });
   if (records.length === 0) {
     throw new Error(
       `Sheet ${picked.sheet} has no lines to record here. Select rows with readings, or job lines with a hose and a length.`,

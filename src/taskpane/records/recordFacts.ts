@@ -20,6 +20,17 @@ function same(record: InspectionRecord, pick: (crimp: RecordCrimp) => string, ow
   return [...new Set(record.crimps.map(pick).filter(Boolean))].join(', ') || own;
 }
 
+/** The coupling of all crimps; undefined where they differ, so that each row names its own. */
+export function sameCoupling({ crimps }: InspectionRecord): string | undefined {
+  const [name, ...others] = new Set(crimps.map(({ fitting }) => fitting));
+  return others.length === 0 ? name : undefined;
+}
+
+function couplingFact(record: InspectionRecord): readonly Fact[] {
+  const coupling = sameCoupling(record);
+  return coupling === undefined ? [] : [{ label: 'Coupling, all ends', value: coupling }];
+}
+
 /** What was made, of what, by whom, on what, measured with what. */
 export function workFacts(record: InspectionRecord, { fields, handle }: RecordOptions): readonly Fact[] {
   const uncertainty = fields.uncertainty.trim();
@@ -30,6 +41,7 @@ export function workFacts(record: InspectionRecord, { fields, handle }: RecordOp
     { label: 'Hose', value: record.hose },
     { label: 'Hose lot', value: record.hoseLot || fields.hoseLot },
     { label: 'Hose made', value: record.hoseMade || fields.hoseMade },
+    ...couplingFact(record),
     { label: 'Coupling lot', value: same(record, crimp => crimp.fittingLot, fields.fittingLot) },
     { label: 'Crimped on', value: same(record, crimp => crimp.made, '') },
     { label: 'Operator', value: same(record, crimp => crimp.operator, fields.operator) },

@@ -7,6 +7,7 @@ import {
   proofFacts,
   readingCount,
   readingTexts,
+  sameCoupling,
   RECORD_CAUTIONS,
   recordStops,
   verdictText,
@@ -22,8 +23,9 @@ function factList(facts: readonly Fact[]): Markup {
 
 function crimpRow(crimp: RecordCrimp, record: InspectionRecord, readings: number): Markup {
   const { unit } = record;
+  const coupling = sameCoupling(record) ? '' : markup`<td class="name">${crimp.fitting}</td>`;
   const cells = readingTexts(record, crimp, readings).map(text => markup`<td>${text}</td>`);
-  return markup`<tr><th scope="row">${crimp.piece}</th><td>${crimp.end}</td><td class="name">${crimp.fitting}</td><td>${crimp.die}</td><td>${crimp.dial}</td>${cells}
+  return markup`<tr><th scope="row">${crimp.piece}</th><td>${crimp.end}</td>${coupling}<td>${crimp.die}</td><td>${crimp.dial}</td>${cells}
 <td><b>${diameter(crimp.mean, unit)}</b></td><td class="limits">${crimpLimits(crimp)}</td><td>${crimp.spread?.toString() ?? ''}</td><td class="verdict"><b>${verdictText(crimp)}</b></td></tr>`;
 }
 
@@ -31,7 +33,7 @@ function crimpTable(record: InspectionRecord): Markup {
   const readings = readingCount(record);
   const numbers = Array.from({ length: readings }, (_, index) => markup`<th>${index + 1}</th>`);
   return markup`<table class="crimps"><caption>Crimp diameters in ${record.unit}: ${WHERE_TO_MEASURE}. The mean counts.</caption>
-<thead><tr><th>piece</th><th>end</th><th>coupling</th><th>die</th><th>dial</th>${numbers}<th>mean</th><th>limits</th><th>spread</th><th>verdict</th></tr></thead>
+<thead><tr><th>piece</th><th>end</th>${sameCoupling(record) ? '' : markup`<th>coupling</th>`}<th>die</th><th>dial</th>${numbers}<th>mean</th><th>limits</th><th>spread</th><th>verdict</th></tr></thead>
 <tbody>${record.crimps.map(crimp => crimpRow(crimp, record, readings))}</tbody></table>`;
 }
 
@@ -53,8 +55,8 @@ function recordMarkup(record: InspectionRecord, options: RecordOptions): Markup 
   const stops = recordStops(record).map(stop => markup`<p class="stop"><b>LOOK</b> ${stop}</p>`);
   return markup`<article class="record"><header><h1>Inspection record</h1><p><b>${record.title}</b>${record.label && ` · ${record.label}`}</p></header>
 ${stops}${factList(workFacts(record, options))}${crimpTable(record)}
-<h2>Proof test</h2>${factList(proofFacts(record, options))}${results(options.result)}
-${signatures()}<footer>${options.source}, printed ${options.today}. ${RECORD_CAUTIONS.join(' ')}</footer></article>`;
+<section class="proof"><h2>Proof test</h2>${factList(proofFacts(record, options))}${results(options.result)}
+${signatures()}<footer>${options.source}, printed ${options.today}. ${RECORD_CAUTIONS.join(' ')}</footer></section></article>`;
 }
 
 /** Inspection records as a page that a browser prints: each line begins a new page; what is not known is a line to write on. */

@@ -29,7 +29,14 @@ const FACT_POINTS = 20;
 /** Width of a column that nobody set. */
 const USUAL_WIDTH = 64;
 const MARGIN = 34;
-const WIDTHS = [44, 34, 92, 48, 48, 52, 52, 52, 52, 56, 92, 88] as const;
+/** Widths before the readings, of one reading, and after them. */
+const [BEFORE, READING, AFTER] = [[44, 34, 92, 48, 48], 52, [56, 92, 50, 88]] as const;
+
+const widthsFor = (readings: number): readonly number[] => [
+  ...BEFORE,
+  ...Array.from({ length: readings }, () => READING),
+  ...AFTER,
+];
 
 type Kind = 'title' | 'heading' | 'facts' | 'crimp' | 'stop' | 'text' | 'sign';
 
@@ -52,16 +59,16 @@ const text = (kind: Kind, words: string): RecordRow[] => textLines(words, ACROSS
 function crimpRow(crimp: RecordCrimp, record: InspectionRecord, readings: number): RecordRow {
   const { unit } = record;
   const values = readingTexts(record, crimp, readings);
+  const spread = crimp.spread?.toString() ?? '';
   const cells = [crimp.piece, crimp.end, crimp.fitting, crimp.die, crimp.dial, ...values];
-  return { kind: 'crimp', cells: [...cells, diameter(crimp.mean, unit), crimpLimits(crimp), verdictText(crimp)] };
+  return { kind: 'crimp', cells: [...cells, diameter(crimp.mean, unit), crimpLimits(crimp), spread, verdictText(crimp)] };
 }
 
 function resultText(name: string, noted: string): string {
   return noted ? `${name}: ${noted}` : `${name}: ☐ none ☐ found`;
 }
 
-function recordRows(record: InspectionRecord, options: RecordOptions): readonly RecordRow[] {
-  const readings = readingCount(record);
+function recordRows(record: InspectionRecord, options: RecordOptions, readings: number): readonly RecordRow[] {
   const { leak, slip, twist } = options.result;
   const numbers = Array.from({ length: readings }, (_, index) => index + 1);
   return [
@@ -69,7 +76,7 @@ function recordRows(record: InspectionRecord, options: RecordOptions): readonly 
     ...recordStops(record).flatMap(stop => text('stop', `LOOK: ${stop}`)),
     ...factRows(workFacts(record, options)),
     ...text('text', `Crimp diameters in ${record.unit}: ${WHERE_TO_MEASURE}. The mean counts.`),
-    { kind: 'heading', cells: ['piece', 'end', 'coupling', 'die', 'dial', ...numbers, 'mean', 'limits', 'verdict'] },
+    { kind: 'heading', cells: ['piece', 'end', 'coupling', 'die', 'dial', ...numbers, 'mean', 'limits', 'spread', 'verdict'] },
     ...record.crimps.map(crimp => crimpRow(crimp, record, readings)),
     { kind: 'heading', cells: ['Proof test'] },
     ...factRows(proofFacts(record, options)),
@@ -94,7 +101,8 @@ function dress(writer: SheetWriter, rows: readonly RecordRow[], columns: number)
 
 /** Inspection records as a new worksheet that prints a line a page. */
 export function recordSheet(sheet: string, records: readonly InspectionRecord[], options: RecordOptions): readonly Change[] {
-  const pages = records.map(record => recordRows(record, options));
+  const readings = Math.max(...records.map(readingCount));
+  const pages = records.map(record => recordRows(record, options, readings));
   const rows = pages.flat();
   const columns = Math.max(COLUMNS, ...rows.map(({ cells }) => cells.length));
   const breaksBefore = pageStarts(pages);
@@ -106,9 +114,9 @@ export function recordSheet(sheet: string, records: readonly InspectionRecord[],
       0,
       rows.map(row => row.cells),
     )
-    .widths(...WIDTHS);
+    .widths(...widthsFor(readings));
   dress(writer, rows, columns);
-  const widths = Array.from({ length: columns }, (_, column) => WIDTHS[column] ?? USUAL_WIDTH);
+  const widths = Array.from({ length: columns }, (_, column) => widthsFor(readings)[column] ?? USUAL_WIDTH);
   const printArea = addressOf({ row: 0, column: 0, rows: rows.length, columns });
   return writer
     .page({ orientation: 'landscape', printArea, breaksBefore, scale: fittingScale(widths, 'landscape', MARGIN), margin: MARGIN })

@@ -21,7 +21,7 @@ thead { display: table-header-group; }
 thead th { height: auto; font-weight: 400; font-size: 7.5pt; }
 th, .name, .verdict { text-align: left; }
 .limits { white-space: nowrap; }
-tr { break-inside: avoid; }
+tr, .proof { break-inside: avoid; }
 .results { display: flex; flex-wrap: wrap; gap: 2mm 8mm; margin: 2.5mm 0; }
 .tick { display: inline-block; width: 3.2mm; height: 3.2mm; border: 0.25mm solid #000; vertical-align: -0.4mm; margin-left: 1.5mm; }
 .signatures { display: grid; grid-template-columns: 1fr 2fr 2fr 2fr; gap: 5mm; margin-top: 14mm; break-inside: avoid; }

@@ -9,8 +9,7 @@ import { proofPressure, readingCount } from './recordFacts';
 
 export const RECORDS_SHEET = 'Inspection records';
 
-/** Readings that get a column each; further ones stand in the last. */
-const READINGS = 4;
+const READING = /^reading (\d+)$/;
 const number = (value: Decimal | undefined, places = 4): WrittenCell => value?.toDecimalPlaces(places).toNumber() ?? '';
 const date = (text: string): WrittenCell => dayNumber(text) ?? text;
 const DATE = 'yyyy-mm-dd';
@@ -32,7 +31,8 @@ const column = (heading: string, width: number, cell: RecordColumn['cell'], form
   ...(format ? { format } : {}),
 });
 
-const COLUMNS: readonly RecordColumn[] = [
+/** The columns of the sheet, with one for each of so many readings. */
+const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('Date', 70, ({ options }) => date(options.today), DATE),
   column('Line', 40, ({ record }) => record.line),
   column('Order', 70, ({ record }) => record.order),
@@ -53,7 +53,7 @@ const COLUMNS: readonly RecordColumn[] = [
   column('Caliper', 80, ({ options }) => options.fields.caliper),
   column('Caliper calibrated', 76, ({ options }) => date(options.fields.caliperChecked), DATE),
   column('Unit', 34, ({ record }) => record.unit),
-  ...Array.from({ length: READINGS }, (_, index) =>
+  ...Array.from({ length: readings }, (_, index) =>
     column(`Reading ${index + 1}`, 56, ({ crimp }) => number(crimp.readings[index])),
   ),
   column('Mean', 56, ({ crimp }) => number(crimp.mean)),
@@ -85,19 +85,39 @@ function typed(text: string): WrittenCell {
   return text.trim() === '' || Number.isNaN(value) ? text.trim() : value;
 }
 
-/** What tells one crimp's row from another's. */
-const IDENTITY = ['line', 'order', 'assembly', 'piece', 'end', 'reading 1', 'reading 2', 'reading 3', 'reading 4'];
+/** What tells one crimp's row from another's, besides its readings. */
+const IDENTITY = ['line', 'order', 'assembly', 'piece', 'end'];
 
+/** A sheet with fewer columns of readings holds blanks in the others. */
 function keysOf(headings: readonly string[], rows: readonly (readonly unknown[])[]): string[] {
-  const at = IDENTITY.map(name => headings.indexOf(name));
-  return rows.map(cells => at.map(index => String(index < 0 ? '' : (cells[index] ?? ''))).join('\u001f'));
+  const named = IDENTITY.map(name => headings.indexOf(name));
+  const readings = Array.from({ length: readingsIn(headings) }, (_, index) => headings.indexOf(`reading ${index + 1}`));
+  const text = (cells: readonly unknown[], index: number) => String(index < 0 ? '' : (cells[index] ?? ''));
+  return rows.map(cells =>
+    [
+      ...named.map(index => text(cells, index)),
+      readings
+        .map(index => text(cells, index))
+        .join(' ')
+        .trimEnd(),
+    ].join('\u001f'),
+  );
 }
 
-function standingKeys(used: RangeContent | undefined): ReadonlySet<string> {
+const readingsIn = (headings: readonly string[]) =>
+  Math.max(0, ...headings.map(heading => Number(READING.exec(heading)?.[1] ?? 0)));
+
+interface StandingRecords {
+  readonly keys: ReadonlySet<string>;
+  /** How many readings the sheet has columns for. */
+  readonly readings: number;
+}
+
+function standingRecords(used: RangeContent | undefined): StandingRecords {
   const top = used?.values.findIndex(row => row.some(cell => headingOf(cell).words === 'reading 1')) ?? -1;
-  if (!used || top < 0) return new Set();
+  if (!used || top < 0) return { keys: new Set(), readings: 0 };
   const headings = used.values[top]!.map(cell => headingOf(cell).words);
-  return new Set(keysOf(headings, used.values.slice(top + 1)));
+  return { keys: new Set(keysOf(headings, used.values.slice(top + 1))), readings: readingsIn(headings) };
 }
 
 /** Rows to be appended, and how many of the chosen stand there already. */
@@ -108,27 +128,26 @@ export interface RecordGrowth {
 }
 
 /**
- * Plans the rows of the records sheet: one a crimp. A crimp whose row stands there already, with the same readings, is not written twice.
- * @throws Error where a crimp has more readings than the sheet has columns, or the sheet holds something else
+ * Plans the rows of the records sheet: one a crimp. A crimp whose row stands there already, with the same readings, is not written
+ * twice. Where crimps have more readings than the sheet has columns, it gets more.
+ * @throws Error where the sheet holds something else
  */
 export async function recordGrowth(
   workbook: Workbook,
   records: readonly InspectionRecord[],
   options: RecordOptions,
 ): Promise<RecordGrowth> {
-  if (records.some(record => readingCount(record) > READINGS)) {
-    throw new Error(`The records sheet has columns for ${READINGS} readings a crimp; print these records instead.`);
-  }
   const name = (await workbook.sheets()).find(sheet => sheet.toLowerCase() === RECORDS_SHEET.toLowerCase());
   const used = name ? await workbook.used(name) : undefined;
-  const known = standingKeys(used);
-  const all = records.flatMap(record => record.crimps.map(crimp => COLUMNS.map(({ cell }) => cell({ record, crimp, options }))));
+  const standing = standingRecords(used);
+  const columns = columnsFor(Math.max(standing.readings, ...records.map(readingCount)));
+  const all = records.flatMap(record => record.crimps.map(crimp => columns.map(({ cell }) => cell({ record, crimp, options }))));
   const keys = keysOf(
-    COLUMNS.map(({ heading }) => heading.toLowerCase()),
+    columns.map(({ heading }) => heading.toLowerCase()),
     all,
   );
-  const rows = all.filter((_, index) => !known.has(keys[index]!));
-  const growth = { sheet: name ?? RECORDS_SHEET, columns: COLUMNS, rows };
+  const rows = all.filter((_, index) => !standing.keys.has(keys[index]!));
+  const growth = { sheet: name ?? RECORDS_SHEET, columns, rows };
   const appended = rows.length > 0 ? appendRows(growth, used, name !== undefined) : undefined;
   return { appended, added: rows.length, standing: all.length - rows.length };
 }

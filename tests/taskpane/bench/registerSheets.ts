@@ -48,7 +48,7 @@ export const gate: Rows = [
 
 /** The same catalogue, whose formula names no table Machines; other sheets besides. */
 export function withoutRegister(others: Readonly<Record<string, Rows>> = {}): Readonly<Record<string, Rows>> {
-  const { Machines: _, ...sheets } = registerSheets([]);
+  const { Hoses, Fittings, Crimps } = registerSheets([]) as Record<string, Rows>;
   const formula = '=HOSE.CATALOGUE(Hoses!A1:D9, Fittings!A1:E9, Crimps!A1:F9)';
-  return { ...sheets, Catalogue: [[{ formula, value: 'CAT-1' }]], ...others };
+  return { Hoses: Hoses!, Fittings: Fittings!, Crimps: Crimps!, Catalogue: [[{ formula, value: 'CAT-1' }]], ...others };
 }

@@ -95,6 +95,21 @@ describe('gathering', () => {
     expect(records[0]!.crimps[2]!.verdict).toBe('UNSURE');
   });
 
+  it('takes the pressure of the weakest part from the catalogue, where hose and both couplings are named', async () => {
+    const parts = registerSheets(gate);
+    const rated = (sheet: string, values: readonly number[]) =>
+      parts[sheet]!.map((row, index) => [...row, index === 0 ? 'Working pressure (bar)' : values[index - 1]!]);
+    // The elbow is the weakest: 250 bar, of hose 275 and cone 400.
+    const sheets = { ...parts, Fittings: rated('Fittings', [400, 250]), Readings: recordSheets.Readings! };
+    const formula = '=HOSE.CATALOGUE(Hoses!A1:D9, Fittings!A1:F9, Crimps!A1:F9)';
+    const book = { ...sheets, Catalogue: [[{ formula, value: 'CAT-1' }]] };
+    const { workbook } = fakeWorkbook(book, { sheet: 'Readings', address: 'A2' });
+    const { records } = await gatherRecords(workbook, { ...wishes, otherSheet: '' });
+    expect(valueOf(proofFacts(records[0]!, options), 'Working pressure')).toBe('250 bar');
+    // Line 2 names one end only: its other part may be weaker.
+    expect(valueOf(proofFacts(records[1]!, options), 'Working pressure')).toBe('');
+  });
+
   it('takes only the rows that are selected', async () => {
     const { records } = await gatherRecords(bookAt('Readings', 'A2:A3'), wishes);
     expect(records.map(({ crimps }) => crimps.length)).toEqual([2]);
@@ -126,6 +141,50 @@ describe('the printed page', () => {
     expect(html).toContain('Signature, tested');
     expect(html).not.toMatch(/<script|https?:/);
     expect(recordPage(records, { ...options, result: { leak: 'none', slip: 'none', twist: '' } })).toContain('<b>Leak: none</b>');
+  });
+});
+
+/** Two crimps of six readings each, both ends with one coupling. */
+const sixReadings = {
+  Readings: [
+    ['Line', 'Hose', 'Coupling', 'End', '#1', '#2', '#3', '#4', '#5', '#6', 'Target (mm)', 'Tolerance (mm)'],
+    [9, 'Larch DN 12', 'Larch cone', 'A', 25.01, 25.02, 25.03, 25.04, 25.05, 25.06, 25, 0.1],
+    [9, 'Larch DN 12', 'Larch cone', 'B', 25, 25, 25, 25, 25, 25.01, 25, 0.1],
+  ],
+};
+
+describe('more than four readings a crimp', () => {
+  it('stand all in the records sheet, which gets the columns that it lacks', async () => {
+    const book = { Inspection: recordSheets.Readings!, ...sixReadings };
+    const { workbook } = fakeWorkbook(book, { sheet: 'Inspection', address: 'A2:A3' });
+    const four = await gatherRecords(workbook, { ...wishes, otherSheet: '' });
+    await workbook.write((await recordGrowth(workbook, four.records, options)).appended!.changes);
+    await workbook.select({ sheet: 'Readings', address: 'A2' });
+    const six = await gatherRecords(workbook, { ...wishes, otherSheet: '' });
+    await workbook.write((await recordGrowth(workbook, six.records, options)).appended!.changes);
+    const { values } = (await workbook.used('Inspection records'))!;
+    const cells = (row: number) =>
+      Array.from({ length: 6 }, (_, index) => values[row]![values[0]!.indexOf(`Reading ${index + 1}`)]);
+    expect(cells(1)).toEqual([25.02, 25.01, 24.99, 25, '', '']);
+    expect(cells(3)).toEqual([25.01, 25.02, 25.03, 25.04, 25.05, 25.06]);
+    // Neither is written twice, whether it has four readings or six.
+    expect((await recordGrowth(workbook, [...four.records, ...six.records], options)).standing).toBe(4);
+    const last = six.records[0]!.crimps[0]!;
+    const changed = { ...last, readings: [...last.readings.slice(0, 5), last.readings[0]] };
+    expect((await recordGrowth(workbook, [{ ...six.records[0]!, crimps: [changed] }], options)).added).toBe(1);
+  });
+
+  it('are printed with the mean of all, and one coupling for all ends takes no column', async () => {
+    const { workbook } = fakeWorkbook(sixReadings, { sheet: 'Readings', address: 'A2' });
+    const { records } = await gatherRecords(workbook, { ...wishes, otherSheet: '' });
+    const html = recordPage(records, options);
+    expect(html).toContain('<th>6</th><th>mean</th>');
+    expect(html).toContain('25.035');
+    expect(html).not.toContain('<th>coupling</th>');
+    expect(html).toContain('<dt>Coupling, all ends</dt><dd>Larch cone</dd>');
+    const written = recordSheet('Inspection record', records, options).find(change => change.kind === 'values')!;
+    const heading = written.values.find(row => row[0] === 'piece')!;
+    expect(heading.slice(4)).toEqual(['dial', 1, 2, 3, 4, 5, 6, 'mean', 'limits', 'spread', 'verdict']);
   });
 });
 
