@@ -1,4 +1,13 @@
-import { Caption1, Checkbox, makeStyles, Subtitle2, tokens } from '@fluentui/react-components';
+import {
+  Caption1,
+  Checkbox,
+  makeStyles,
+  MessageBar,
+  MessageBarBody,
+  MessageBarTitle,
+  Subtitle2,
+  tokens,
+} from '@fluentui/react-components';
 import type { Offer } from './offer';
 
 const useStyles = makeStyles({
@@ -10,33 +19,68 @@ const useStyles = makeStyles({
 interface Props {
   readonly offers: readonly Offer[];
   readonly chosen: ReadonlySet<string>;
+  /** Why nothing can be looked up in the parts data: said once for all the columns that would be. */
+  readonly hindrance: string | undefined;
   /** Limits of the dial that Next dial would be written without. */
   readonly limitsLeftOut: readonly string[];
   readonly onChange: (id: string, on: boolean) => void;
 }
 
+interface ChoiceProps {
+  readonly offer: Offer;
+  readonly checked: boolean;
+  /** Id of what says why the offer is greyed, where that is said once for several. */
+  readonly saidIn: string | undefined;
+  readonly onChange: Props['onChange'];
+}
+
+function Choice({ offer: { id, heading, reason, takes }, checked, saidIn, onChange }: ChoiceProps) {
+  const styles = useStyles();
+  return (
+    <div>
+      <Checkbox
+        label={heading}
+        disabled={reason !== undefined}
+        checked={checked}
+        aria-describedby={saidIn ?? `note-${id}`}
+        onChange={(_, { checked: on }) => onChange(id, on === true)}
+      />
+      {!saidIn && (
+        <Caption1 block id={`note-${id}`} className={styles.note}>
+          {reason ?? `Takes: ${takes}`}
+        </Caption1>
+      )}
+    </div>
+  );
+}
+
+const HINDRANCE = 'no-parts-data';
+
 /** The columns that can be added, each with what it takes, or why it cannot be added; those that can stand first. */
-export function OfferList({ offers, chosen, limitsLeftOut, onChange }: Props) {
+export function OfferList({ offers, chosen, hindrance, limitsLeftOut, onChange }: Props) {
   const styles = useStyles();
   const crimp = offers.some(offer => offer.crimp && !offer.reason && chosen.has(offer.id));
   const nextDial = offers.some(offer => offer.id === 'nextDial' && !offer.reason && chosen.has(offer.id));
+  const hindered = offers.filter(({ reason }) => reason !== undefined && reason === hindrance);
+  const own = offers.filter(({ reason }) => reason !== undefined && reason !== hindrance);
+  const choices = (some: readonly Offer[], saidIn?: string) =>
+    some.map(offer => (
+      <Choice key={offer.id} offer={offer} checked={!offer.reason && chosen.has(offer.id)} saidIn={saidIn} onChange={onChange} />
+    ));
   return (
     <section className={styles.list} aria-label="Columns to add">
       <Subtitle2 as="h2">Columns to add</Subtitle2>
-      {[...offers.filter(offer => !offer.reason), ...offers.filter(offer => offer.reason)].map(offer => (
-        <div key={offer.id}>
-          <Checkbox
-            label={offer.heading}
-            disabled={offer.reason !== undefined}
-            checked={!offer.reason && chosen.has(offer.id)}
-            aria-describedby={`note-${offer.id}`}
-            onChange={(_, { checked }) => onChange(offer.id, checked === true)}
-          />
-          <Caption1 block id={`note-${offer.id}`} className={styles.note}>
-            {offer.reason ?? `Takes: ${offer.takes}`}
-          </Caption1>
-        </div>
-      ))}
+      {choices(offers.filter(offer => !offer.reason))}
+      {choices(own)}
+      {hindered.length > 0 && (
+        <MessageBar intent="info" layout="multiline">
+          <MessageBarBody id={HINDRANCE}>
+            <MessageBarTitle>These take the parts data</MessageBarTitle>
+            {hindrance}
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      {choices(hindered, HINDRANCE)}
       {crimp && (
         <div className={styles.caution} role="note">
           <Caption1 block>

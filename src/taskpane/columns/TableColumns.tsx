@@ -11,6 +11,7 @@ import {
 import { useState } from 'react';
 import { addressOf } from '../../host/a1';
 import type { Workbook } from '../../host/workbook';
+import { catalogueHindrance } from './catalogueState';
 import { columnsView, type ColumnsView } from './columnsView';
 import { datesAmongLengths, textFormatChanges } from './dateTrouble';
 import { limitsLeftOut } from './nextDialRecipe';
@@ -111,6 +112,7 @@ export function TableColumns({ workbook, view, onTold }: Props) {
       <OfferList
         offers={offers}
         chosen={chosen}
+        hindrance={catalogueHindrance(catalogue)}
         limitsLeftOut={limitsLeftOut({ columns, catalogue, options, units })}
         onChange={(id, on) => setChosen(old => new Set(on ? [...old, id] : [...old].filter(each => each !== id)))}
       />

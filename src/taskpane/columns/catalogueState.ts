@@ -24,6 +24,12 @@ export interface CatalogueState {
   readonly minimumCharge?: string | undefined;
 }
 
+/** Why nothing can be looked up in it, in words; undefined where it can. */
+export function catalogueHindrance({ present, trouble }: CatalogueState): string | undefined {
+  if (present) return trouble;
+  return 'No cell of this workbook is named Catalogue and holds =HOSE.CATALOGUE(…). Load the parts data in panel Parts.';
+}
+
 const known = new WeakMap<Workbook, { readonly key: string; readonly state: CatalogueState }>();
 
 async function stateOf(workbook: Workbook, handle: string): Promise<CatalogueState> {

@@ -1,5 +1,5 @@
 import { assemblyRecipes, cutLengthRecipe } from './assemblyRecipes';
-import type { CatalogueState } from './catalogueState';
+import { catalogueHindrance, type CatalogueState } from './catalogueState';
 import { judgementRecipes, setUpRecipes } from './crimpRecipes';
 import { nextDialRecipe } from './nextDialRecipe';
 import type { Offer, OfferContext, OfferOptions, Recipe, TableUnits } from './offer';
@@ -20,11 +20,10 @@ function unitReason({ unitMatters }: Recipe, { catalogue, units }: OfferContext)
 
 function reasonOf(recipe: Recipe, context: OfferContext): string | undefined {
   const { columns, catalogue } = context;
+  const hindrance = recipe.catalogue ? catalogueHindrance(catalogue) : undefined;
+  if (hindrance) return hindrance;
   const missing = recipe.needs.filter(role => !columns[role]).map(role => ROLES[role].label);
   if (missing.length > 0) return `Needs a column for: ${missing.join(', ')}.`;
-  if (recipe.catalogue && !catalogue.present)
-    return 'Needs the parts data: no cell of this workbook is named Catalogue and holds =HOSE.CATALOGUE(…).';
-  if (recipe.catalogue && catalogue.trouble) return catalogue.trouble;
   return unitReason(recipe, context) ?? recipe.hindrance;
 }
 

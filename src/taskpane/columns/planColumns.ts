@@ -53,6 +53,21 @@ function headingOf(offer: Offer, table: FoundTable): string {
   return name;
 }
 
+/** Widths in points: about a letter of a bold heading, what stands beside the letters, and the bounds. */
+const [LETTER, BESIDE, NARROWEST, WIDEST] = [6.2, 14, 60, 160];
+/** Columns that answer in sentences. */
+const IN_SENTENCES: ReadonlySet<string> = new Set(['assembly']);
+
+/** Wide enough for the longest word of a heading: the words of a heading may stand in lines of their own. */
+function widthFor({ id }: Offer, heading: string): number {
+  const longest = Math.max(...heading.split(/\s+/).map(word => word.length));
+  return Math.min(WIDEST, Math.max(IN_SENTENCES.has(id) ? WIDEST : NARROWEST, Math.round(longest * LETTER + BESIDE)));
+}
+
+/** Whether nothing stands in a column of the sheet: its width is nobody's choice then. */
+const isBlankColumn = (used: RangeContent, column: number) =>
+  used.values.every((_, row) => isEmpty(used, used.row + row, column));
+
 /**
  * Plans the new columns: right of the table, in columns that are empty over its whole height, in one batch.
  * @throws Error with a sentence where there is nothing to write or no room
@@ -78,6 +93,11 @@ export function planColumns(
   const at = { row: block.row, column: first, rows: block.rows, columns: wanted.length };
   const heads = { sheet, address: addressOf({ ...at, rows: 1 }) };
   const names = wanted.map(offer => headingOf(offer, table));
+  const widths = wanted.flatMap((offer, i): Change[] => {
+    if (!isBlankColumn(used, first + i)) return [];
+    const head = addressOf({ row: block.row, column: first + i, rows: 1, columns: 1 });
+    return [{ kind: 'style', at: { sheet, address: head }, style: { columnWidth: widthFor(offer, names[i]!) } }];
+  });
   const where = names.map((name, i) => `${name} in column ${columnLetters(first + i)}`).join(', ');
   return {
     at,
@@ -87,6 +107,7 @@ export function planColumns(
       { kind: 'format', at: { sheet, address: addressOf(at) }, numberFormat: 'General' },
       { kind: 'values', at: heads, values: [names] },
       { kind: 'style', at: heads, style: { bold: true, wrap: true } },
+      ...widths,
       { kind: 'formulas', at: { sheet, address: addressOf(body) }, formulas },
     ],
     told: `Wrote ${where}, rows ${top + 1} to ${bottom + 1} of sheet ${sheet}${asSpill ? ', one formula a column' : ', one formula a row'}.`,

@@ -20,10 +20,18 @@ test('a cut length column is added in one batch, and what was written is said', 
   expect(written[0]!.at(-1)).toMatchObject({ at: { sheet: 'Jobs', address: 'I5:I7' } });
 });
 
-test('without parts data the looked-up columns are disabled and say why', async () => {
+test('without parts data the looked-up columns are disabled, and one sentence says why for all of them', async () => {
   await open(OTHER_WORDS, 'B5');
-  expect(await screen.findByRole('checkbox', { name: 'Die A' })).toHaveProperty('disabled', true);
-  expect(screen.getAllByText(/named Catalogue/).length).toBeGreaterThan(0);
+  const die = await screen.findByRole('checkbox', { name: 'Die A' });
+  expect(die).toHaveProperty('disabled', true);
+  const [said, ...more] = screen.getAllByText(/named Catalogue/);
+  expect(more).toEqual([]);
+  for (const name of ['Die A', 'Working pressure', 'Cost each']) {
+    const box = screen.getByRole('checkbox', { name });
+    expect(document.getElementById(box.getAttribute('aria-describedby')!)!.contains(said!)).toBe(true);
+  }
+  // What else keeps a column from being added is said at that column.
+  expect(screen.getAllByText('Needs a column for: Readings, Target diameter, Tolerance.')).toHaveLength(2);
 });
 
 test('a column corrected by hand is used', async () => {

@@ -116,6 +116,24 @@ test('on request one formula a column spills over the rows, never over whole col
   expect(formulas).toEqual([['=HOSE.CUTLENGTH(E5:E7,G5:G7,H5:H7)', '=INDEX(HOSE.CRIMPSETUP(Catalogue,B5:B7,C5:C7),0,1)']]);
 });
 
+test('a new column is as wide as the longest word of its heading; where something else stands in it, its width stays', () => {
+  const catalogue: CatalogueState = { present: true, unit: 'mm', pressureUnit: 'bar' };
+  const widths = (rows: typeof OTHER_WORDS) => {
+    const { plan } = planned(sheetOf(rows), 'B5', ['cutLength', 'pressure', 'assembly'], { catalogue });
+    return plan.changes.flatMap(change =>
+      change.kind === 'style' && change.style.columnWidth !== undefined ? [[change.at.address, change.style.columnWidth]] : [],
+    );
+  };
+  // "pressure" has eight letters; the check of the assembly answers in sentences.
+  expect(widths(OTHER_WORDS)).toEqual([
+    ['I4', 60],
+    ['J4', 64],
+    ['K4', 160],
+  ]);
+  const titled = OTHER_WORDS.map((row, index) => (index === 0 ? [...row, '', '', '', '', '', '', '', '', 'Week 40'] : row));
+  expect(widths(titled).map(([address]) => address)).toEqual(['I4', 'K4']);
+});
+
 test('above 2,000 rows one formula a column is written without asking, at 2,000 a formula a row', () => {
   const rows = (count: number) => [
     ['Overall', 'Cut-off A', 'Cut-off B'],
@@ -145,6 +163,7 @@ test('what is missing is said in words, and columns that need no catalogue stay 
   const reasons = Object.fromEntries(offersFor(columns, NONE).map(offer => [offer.id, offer.reason]));
   expect(reasons.cutLength).toBeUndefined();
   expect(reasons.dieA).toMatch(/named Catalogue/);
+  expect(reasons.pressure).toBe(reasons.dieA);
   expect(reasons.check).toBe('Needs a column for: Readings, Target diameter, Tolerance.');
   const inches = offersFor(columns, { present: true, unit: 'in' }, { overall: 'mm' }).find(offer => offer.id === 'pressure');
   expect(inches?.reason).toMatch(/lengths are in mm, the catalogue is in in/);
