@@ -29,9 +29,15 @@ interface OpenStock {
   readonly counts: Int32Array;
 }
 
+/** Opened stock with room for a piece, in the order in which such pieces fill it: what takes one piece goes on taking them until it is full. */
+function withRoom(opened: readonly OpenStock[], width: number, place: GreedyOrder['place']): OpenStock[] {
+  const roomy = opened.filter(one => one.room >= width);
+  return place === 'first' ? roomy : roomy.sort((a, b) => a.room - b.room);
+}
+
 /**
  * Cuts piece by piece: into the first (or tightest) stock already opened that has room, else from the next piece of stock in order
- * that is long enough.
+ * that is long enough. Equal pieces are placed together, which comes to the same and takes no longer for many than for few.
  * @param sheet position of each width and each stock on the user's sheet
  * @returns undefined where the stock runs out
  */
@@ -46,22 +52,21 @@ export function greedyPlan(
   const opened: OpenStock[] = [];
   for (const item of ordered(widths.length, order.pieces, i => widths[i]!, sheet.pieces)) {
     const width = widths[item]!;
-    for (let piece = 0; piece < demand[item]!; piece++) {
-      let place: OpenStock | undefined;
-      for (const one of opened) {
-        if (one.room < width) continue;
-        if (!place || one.room < place.room) place = one;
-        if (order.place === 'first') break;
-      }
-      if (!place) {
-        const next = stockOrder.find(t => left[t]! > 0 && stock[t]!.capacity >= width);
-        if (next === undefined) return undefined;
-        left[next]!--;
-        place = { stock: next, room: stock[next]!.capacity, counts: new Int32Array(widths.length) };
-        opened.push(place);
-      }
-      place.room -= width;
-      place.counts[item]!++;
+    let wanted = demand[item]!;
+    const fill = (one: OpenStock) => {
+      const pieces = Math.min(wanted, Math.floor(one.room / width));
+      one.room -= pieces * width;
+      one.counts[item]! += pieces;
+      wanted -= pieces;
+    };
+    for (const one of wanted > 0 ? withRoom(opened, width, order.place) : []) fill(one);
+    while (wanted > 0) {
+      const next = stockOrder.find(t => left[t]! > 0 && stock[t]!.capacity >= width);
+      if (next === undefined) return undefined;
+      left[next]!--;
+      const one = { stock: next, room: stock[next]!.capacity, counts: new Int32Array(widths.length) };
+      opened.push(one);
+      fill(one);
     }
   }
   const uses: PatternUse[] = opened.map(one => ({ pattern: patternOf(problem, one.stock, one.counts), times: 1 }));

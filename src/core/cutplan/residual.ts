@@ -44,18 +44,20 @@ export function planOf(problem: GridProblem, uses: readonly PatternUse[]): GridP
   const left = [...problem.demand];
   const joined = new Map<string, { pattern: Pattern; times: number }>();
   for (const { pattern, times } of uses) {
-    for (let copy = 0; copy < times; copy++) {
+    for (let copies = times; copies > 0;) {
       const counts = pattern.items.map((item, k) => min(pattern.counts[k]!, left[item]!));
-      counts.forEach((count, k) => (left[pattern.items[k]!]! -= count));
       const items = pattern.items.filter((_, k) => counts[k]! > 0);
-      if (items.length === 0) continue;
+      if (items.length === 0) break;
       const kept = counts.filter(count => count > 0);
+      const alike = min(copies, ...items.map((item, k) => floor(left[item]! / kept[k]!)));
+      items.forEach((item, k) => (left[item]! -= alike * kept[k]!));
+      copies -= alike;
       const width = items.reduce((sum, item, k) => sum + kept[k]! * problem.widths[item]!, 0);
       const trimmed = { stock: pattern.stock, items, counts: kept, width, loss: lossOf(problem.stock[pattern.stock]!, width) };
       const key = patternKey(trimmed);
       const known = joined.get(key);
-      if (known) known.times++;
-      else joined.set(key, { pattern: trimmed, times: 1 });
+      if (known) known.times += alike;
+      else joined.set(key, { pattern: trimmed, times: alike });
     }
   }
   if (left.some(count => count > 0)) return undefined;
