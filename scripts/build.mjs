@@ -1,7 +1,8 @@
 // dist/: everything a static HTTPS host needs. BASE_URL says where it will stand.
-import { rmSync } from 'node:fs';
+import { rmSync, writeFileSync } from 'node:fs';
 import webpack from 'webpack';
 import webpackConfig from '../webpack.config.js';
+import { licences } from './licences.mjs';
 
 const mode = process.argv.includes('--development') ? 'development' : 'production';
 const compiler = webpack(webpackConfig({}, { mode }));
@@ -14,6 +15,13 @@ await new Promise(done => compiler.close(done));
 
 if (stats.hasErrors() || stats.hasWarnings()) console.error(stats.toString('errors-warnings'));
 if (stats.hasErrors()) process.exit(1);
+writeFileSync(
+  'dist/licences.txt',
+  licences(
+    process.cwd(),
+    stats.stats.map(({ compilation }) => compilation),
+  ),
+);
 for (const { compilation } of stats.stats) {
   const kilobytes = compilation.getAssets().reduce((sum, { info }) => sum + (info.size ?? 0), 0) / 1000;
   console.log(`  ${compilation.name}: ${compilation.getAssets().length} files, ${Math.round(kilobytes)} kB`);

@@ -7,8 +7,10 @@ export const functions = setting => ({
   ...bundle(setting, 'functions'),
   entry: { functions: './src/functions/register.ts' },
   optimization: {
+    // The smallest, not the fastest: every workbook loads it.
     minimizer: [
       new MinimizerPlugin({
+        extractComments: false,
         terserOptions: { ecma: 2020, compress: { ecma: 2020, passes: 3 }, format: { ecma: 2020 } },
       }),
     ],

@@ -2,7 +2,6 @@ import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import CopyPlugin from 'copy-webpack-plugin';
 import HtmlPlugin from 'html-webpack-plugin';
-import MinimizerPlugin from 'minimizer-webpack-plugin';
 import webpack from 'webpack';
 import { bundle } from './bundle.mjs';
 
@@ -19,20 +18,19 @@ function sampleFiles(root) {
  * .xlsx library, task pane) load when they are needed.
  * @param {ReturnType<import('./setting.mjs').buildSetting>} setting
  */
-export const preview = ({ root, ...setting }) => ({
-  ...bundle(setting, 'preview'),
-  entry: { previewhost: './src/preview/host/pageGlobal.ts', preview: './src/preview/index.tsx' },
-  // Async chunks only: functions.js and the two entries stay plain scripts that the page names itself.
-  optimization: {
-    splitChunks: { chunks: 'async' },
-    // The spreadsheet library is large: this is several times as fast as the usual minifier. exceljs comes minified.
-    minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, exclude: /exceljs/, extractComments: false })],
-  },
-  plugins: [
-    // The library's hyphenation of 76 languages, each a file of its own; cells are not hyphenated.
-    new webpack.IgnorePlugin({ resourceRegExp: HYPHENATION, contextRegExp: /engine-render/ }),
-    new webpack.DefinePlugin({ SAMPLE_FILES: JSON.stringify(sampleFiles(root)) }),
-    new HtmlPlugin({ filename: 'preview.html', template: './src/preview/preview.html', inject: false }),
-    new CopyPlugin({ patterns: [{ from: '*.xlsx', to: 'samples/', context: join(root, 'samples'), noErrorOnMissing: true }] }),
-  ],
-});
+export const preview = ({ root, ...setting }) => {
+  const shared = bundle(setting, 'preview');
+  return {
+    ...shared,
+    entry: { previewhost: './src/preview/host/pageGlobal.ts', preview: './src/preview/index.tsx' },
+    // Async chunks only: functions.js and the two entries stay plain scripts that the page names itself.
+    optimization: { ...shared.optimization, splitChunks: { chunks: 'async' } },
+    plugins: [
+      // The library's hyphenation of 76 languages, each a file of its own; cells are not hyphenated.
+      new webpack.IgnorePlugin({ resourceRegExp: HYPHENATION, contextRegExp: /engine-render/ }),
+      new webpack.DefinePlugin({ SAMPLE_FILES: JSON.stringify(sampleFiles(root)) }),
+      new HtmlPlugin({ filename: 'preview.html', template: './src/preview/preview.html', inject: false }),
+      new CopyPlugin({ patterns: [{ from: '*.xlsx', to: 'samples/', context: join(root, 'samples'), noErrorOnMissing: true }] }),
+    ],
+  };
+};
