@@ -77,6 +77,16 @@ test.each<[string, (xml: string) => string, RegExp]>([
     xml => xml.replace(/(<bt:String id="Start\.Title" DefaultValue=")/, `$1${'long '.repeat(26)}`),
     /Start\.Title is too long/,
   ],
+  [
+    'a long string that is too long',
+    xml => xml.replace(/(<bt:String id="Button\.Tip" DefaultValue=")/, `$1${'long '.repeat(51)}`),
+    /Button\.Tip is too long/,
+  ],
+  [
+    'a description that is too long',
+    xml => xml.replace('<Description DefaultValue="', `$&${'long '.repeat(51)}`),
+    /Description is too long/,
+  ],
   ['broken XML', xml => xml.replace('</Hosts>', ''), /not well-formed/],
 ])('the check finds %s', (_, breakIt, expected) => {
   const broken = breakIt(manifest);

@@ -14,7 +14,8 @@ const ORDER: Readonly<Record<string, readonly string[]>> = {
 };
 
 const REQUIRED_ICON_SIZES = ['16', '32', '80'];
-const LONGEST_SHORT_STRING = 125;
+/** Characters (Microsoft Learn, "Resources element", "DisplayName", "Description" of the add-in only manifest). */
+const LONGEST = { ShortStrings: 125, LongStrings: 250, DisplayName: 125, Description: 250 };
 
 type IconSize = (url: string) => { width: number; height: number } | undefined;
 
@@ -47,11 +48,16 @@ function resourceProblems(document: Document): string[] {
     ...defined.filter(id => !used.includes(id)).map(id => `resource ${id} is not used`),
     ...defined.filter((id, index) => defined.indexOf(id) !== index).map(id => `resource ${id} is defined twice`),
     ...defined.filter(id => id.length > 32).map(id => `resource id ${id} is longer than 32 characters`),
-    ...all(document, 'ShortStrings')
-      .flatMap(element => children(element))
-      .filter(element => (element.getAttribute('DefaultValue') ?? '').length > LONGEST_SHORT_STRING)
-      .map(element => `short string ${element.getAttribute('id')} is too long`),
   ];
+}
+
+function lengthProblems(document: Document): string[] {
+  return Object.entries(LONGEST).flatMap(([name, longest]) =>
+    all(document, name)
+      .flatMap(element => [element, ...children(element)])
+      .filter(element => (element.getAttribute('DefaultValue') ?? '').length > longest)
+      .map(element => `${element.getAttribute('id') ?? name} is too long`),
+  );
 }
 
 function urlOf(document: Document, resid: string | null | undefined): string | undefined {
@@ -132,6 +138,7 @@ export function manifestProblems(document: Document, iconSize: IconSize): string
     ...(/^\d+(\.\d+){3}$/.test(version) ? [] : [`Version ${version} is not a.b.c.d`]),
     ...orderProblems(document),
     ...resourceProblems(document),
+    ...lengthProblems(document),
     ...addressProblems(document),
     ...iconProblems(document, iconSize),
     ...runtimeProblems(document),
