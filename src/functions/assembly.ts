@@ -6,7 +6,7 @@ import { withCatalogue } from '../host/catalogue/withCatalogue';
 import { column, optionalColumn } from '../host/cells/columns';
 import { text } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
-import { lengthReader, readQuantity } from './catalogueArguments';
+import { overallReader, readQuantity } from './catalogueArguments';
 
 /** The columns that say what is assembled. */
 const assemblyColumns = (found: Catalogue, hose: any[][], fittingA: any[][], fittingB: any[][], overall: any[][]) =>
@@ -14,7 +14,7 @@ const assemblyColumns = (found: Catalogue, hose: any[][], fittingA: any[][], fit
     column('hose', hose, text),
     column('fitting A', fittingA, text),
     column('fitting B', fittingB, text),
-    column('overall length', overall, lengthReader(found.units)),
+    column('overall length', overall, overallReader(found.units)),
   ] as const;
 
 /**
@@ -48,7 +48,7 @@ export function crimpSetup(catalogue: any[][], hose: any[][], fitting: any[][], 
  * @param {any[][]} fittingA Name of the fitting at end A: one value or a column of text.
  * @param {any[][]} fittingB Name of the fitting at end B: one value or a column of text.
  * @param {any[][]} overall Overall length: one value or a column, in the unit of Fittings' Cut-off.
- * @returns {any[][]} Four columns: cut length (unit of Cut-off), working pressure of the weakest part (blank where a rating is missing), mass (blank where one is missing), OK or what is wrong. #N/A where a part is not in the catalogue.
+ * @returns {any[][]} Four columns: cut length (unit of Cut-off), working pressure of the weakest part (blank where a rating is missing), mass (unit of mass in Mass per length; blank where one is missing), OK or what is wrong. #N/A where a part is not in the catalogue.
  * @example =HOSE.ASSEMBLY(Catalogue, "Alder DN 12", "Alder cone straight DN 12", "Alder cone elbow DN 12", 1200) gives 1124.5, 250, 0.86225 and OK
  */
 export function assembly(catalogue: any[][], hose: any[][], fittingA: any[][], fittingB: any[][], overall: any[][]): any[][] {

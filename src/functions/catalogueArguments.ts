@@ -14,9 +14,12 @@ function marksOf({ length: { symbol } }: CatalogueUnits): Pick<NumberRules, 'mil
 }
 
 /** A reader of lengths in the unit of a catalogue. */
-export function lengthReader(units: CatalogueUnits, hint = 'enter a length'): CellReader<Decimal> {
-  return number({ sign: 'positive', zeroIsBlank: true, hint, ...marksOf(units) });
+export function lengthReader(units: CatalogueUnits, hint = 'enter a length', mayBeDate = true): CellReader<Decimal> {
+  return number({ sign: 'positive', zeroIsBlank: true, mayBeDate, hint, ...marksOf(units) });
 }
+
+/** A reader of overall lengths: 40 m in mm is a long hose, any other unit makes a date of such a number. */
+export const overallReader = (units: CatalogueUnits) => lengthReader(units, 'enter a length', units.length.symbol !== 'mm');
 
 /** Reads how many are made: a whole number. */
 export const readQuantity: CellReader<Decimal> = (cell, label) => {

@@ -33,6 +33,28 @@ describe('CRIMPSETUP', () => {
     );
   });
 
+  test('a dial recorded for a pattern of fittings counts where the fitting has none of its own for that die', () => {
+    const recorded = (fitting: string, dial: number, date: string) => {
+      return ['Bench 2', 'D23', 'Alder DN 12', fitting, dial, null, null, null, null, date];
+    };
+    const found = catalogueOf(
+      withRows(
+        'machines',
+        recorded('Alder*', 301, '2024-03-05'),
+        recorded('alder cone*', 307, '2024-03-05'),
+        recorded('Alder cone*', 309, '2024-03-06'),
+        recorded('Alder cone elbow DN 12', 311, '2023-01-09'),
+      ),
+    );
+    const names = ['Alder cone straight DN 12', 'Alder cone elbow DN 12', 'Alder flare straight DN 12'];
+    const answers = functions.crimpSetup(found, one('Alder DN 12'), col(...names), one('Bench 2'));
+    expect(answers.map(row => [row[1], row[5]])).toEqual([
+      [309, 'MACHINE'],
+      [311, 'MACHINE'],
+      [301, 'MACHINE'],
+    ]);
+  });
+
   test('no row for the pair: do not assemble', () => {
     expect(setup('Willow DN 25', 'Birch flange DN 25', null)).toEqual([
       Array(6).fill('#N/A no crimp data for Willow DN 25 with Birch flange DN 25: do not assemble'),
@@ -44,6 +66,41 @@ describe('CRIMPSETUP', () => {
 
   test('a pattern does not reach fittings that do not go into the hose', () => {
     expect(String(setup('Alder DN 12', 'Alder cone straight DN 25', null)[0]![0])).toMatch(/do not assemble$/);
+  });
+
+  test('a pattern that names the own family stands for it alone; one that names another family only is taken at its word', () => {
+    const alderwood = ['Alderwood end', 'Alderwood', '24° cone', null, null, 0, 'DN 12', 12.7, 30, 26, 250, 0.1, 4];
+    const birch = ['Birch cone straight DN 12', 'Birch', '24° cone', null, null, 0, 'DN 12', 12.7, 31, 25, 250, 0.1, 4];
+    const large = ['Birch cone straight DN 16', 'Birch', '24° cone', null, null, 0, 'DN 16', 15.9, 31, 25, 250, 0.1, 4];
+    const found = catalogueOf({
+      ...withRows('fittings', alderwood, birch, large),
+      crimps: [...treeTables.crimps, ['Alder DN 12', 'Birch*', null, 'D24', 402, 24.1, 0.15, null, null, null]],
+    });
+    const names = col('Alderwood end', 'Birch cone straight DN 12', 'Birch cone straight DN 16');
+    expect(called(() => functions.crimpSetup(found, one('Alder DN 12'), names, null as never))).toEqual([
+      Array(6).fill('#N/A no crimp data for Alder DN 12 with Alderwood end: do not assemble'),
+      ['D24', 402, 24.1, 0.15, 25, 'CATALOGUE'],
+      Array(6).fill('#N/A no crimp data for Alder DN 12 with Birch cone straight DN 16: do not assemble'),
+    ]);
+    const part = one('Birch cone straight DN 12');
+    expect(functions.assembly(found, one('Alder DN 12'), part, part, one(900))[0]![3]).toBe(
+      'families differ: Alder DN 12 (Alder), Birch cone straight DN 12 (Birch)',
+    );
+  });
+
+  test('an exact row counts though its parts stand in no other table, but not for a part that was left out', () => {
+    const row = ['Elm DN 12', 'Elm end', null, 'D23', 333, 23.3, 0.15, null, null, 24];
+    const found = catalogueOf(withRows('crimps', row));
+    expect(functions.crimpSetup(found, one('elm DN 12'), one('Elm END'), null as never)).toEqual([
+      ['D23', 333, 23.3, 0.15, 24, 'CATALOGUE'],
+    ]);
+    const bad = catalogueOf({
+      ...withRows('hoses', ['Elm DN 12', 'Elm', null, null, 'wide', 250]),
+      crimps: [...treeTables.crimps, row],
+    });
+    expect(called(() => functions.crimpSetup(bad, one('Elm DN 12'), one('Elm end'), null as never))[0]![0]).toBe(
+      '#N/A no crimp data for Elm DN 12 with Elm end: do not assemble (Hoses row 6: Bore is "wide", expected a number in mm, more than 0)',
+    );
   });
 
   test('a pattern does not reach a ferrule, which is no end of a hose by itself', () => {
@@ -125,6 +182,13 @@ describe('ASSEMBLY', () => {
     );
   });
 
+  test('the gravest fault comes first, whichever end it is at', () => {
+    const [, , , wrong] = made('Alder DN 12', 'Alder flare straight DN 12', 'Birch flange DN 25', 1000)!;
+    expect(String(wrong).replace(/: [^;]*/g, '')).toBe(
+      'families differ; sizes differ; no crimp data for Alder DN 12 with Birch flange DN 25; rating missing',
+    );
+  });
+
   test('sizes are compared by bore within 2 % where one part has no size', () => {
     // 12.9 against 12.7: 1.6 %
     expect(made('Alder DN 12', 'Alder oddment', 'Alder oddment', 1000)).toEqual([
@@ -171,6 +235,28 @@ describe('ASSEMBLY', () => {
     expect(made('Alder DN 12', 'Alder cone straight DN 12', 'Alder cone straight DN 12', 211.9)![3]).toBe(
       'too short: 99.9 mm of free hose, at least 100 mm',
     );
+  });
+
+  test('without a shortest free hose in the rates, the couplings still must not meet in the hose', () => {
+    const found = catalogueOf({ ...treeTables, rates: treeTables.rates.filter(row => !String(row[0]).startsWith('shortest')) });
+    const part = one('Alder cone straight DN 12');
+    // 2 × 26 mm go into the couplings, 2 × 30 mm are cut off
+    expect(functions.assembly(found, one('Alder DN 12'), part, part, col(112, 111.5)).map(row => row[3])).toEqual([
+      'OK',
+      'too short: -0.5 mm of free hose, at least 0 mm',
+    ]);
+  });
+
+  test('a date for a length is told apart where it cannot be one: 45 m are a long hose in mm, 45,000 in are not', () => {
+    const lengths = (unit: string) =>
+      treeTables.fittings.map((row, at) => row.map((cell, column) => (at === 0 && column === 8 ? `Cut-off (${unit})` : cell)));
+    const cut = (unit: string) => {
+      const part = one('Alder cone straight DN 12');
+      const found = catalogueOf({ ...treeTables, fittings: lengths(unit) });
+      return called(() => functions.assembly(found, one('Alder DN 12'), part, part, one(45_000)))[0]![0];
+    };
+    expect(cut('mm')).toBe(44_940);
+    expect(cut('in')).toMatch(/^#VALUE! overall length is 45000: that looks like a date/);
   });
 
   test('an unknown part and cut-offs that leave no hose are errors of the row', () => {

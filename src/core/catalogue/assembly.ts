@@ -15,12 +15,14 @@ export interface Assembly {
   readonly wrong: readonly string[];
 }
 
-/** Free hose between the couplings against the shop's shortest, where the rates name one. */
+/** Free hose between the couplings against the shop's shortest; where the rates name none, the couplings must not meet in the hose. */
 function lengthProblems(catalogue: Catalogue, cut: Decimal, { inserted, shortestCut, depthMissing }: CoupledHose): string[] {
-  if (!shortestCut) return [];
-  if (cut.gte(shortestCut)) return depthMissing.map(fitting => `insertion depth missing: ${fitting}`);
-  const unit = catalogue.units.length.symbol;
-  return [`too short: ${cut.minus(inserted)} ${unit} of free hose, at least ${shortestCut.minus(inserted)} ${unit}`];
+  const shortest = shortestCut ?? inserted;
+  if (cut.lt(shortest)) {
+    const unit = catalogue.units.length.symbol;
+    return [`too short: ${cut.minus(inserted)} ${unit} of free hose, at least ${shortest.minus(inserted)} ${unit}`];
+  }
+  return shortestCut ? depthMissing.map(fitting => `insertion depth missing: ${fitting}`) : [];
 }
 
 /**

@@ -64,8 +64,10 @@ export interface CatalogueIndex {
   readonly crimps: ReadonlyMap<string, HoseCrimps>;
   /** Names of machines that some row names, as they stand there. */
   readonly machines: ReadonlyMap<string, string>;
-  /** Recorded settings by machine, hose and fitting; newest first. */
+  /** Recorded settings by machine, hose and fitting (or pattern of fittings); newest first. */
   readonly settings: ReadonlyMap<string, readonly MachineEntry[]>;
+  /** Keys of the patterns that some recorded setting names in place of a fitting, longest first. */
+  readonly settingPatterns: readonly string[];
   /** Describing rows by machine; newest first. */
   readonly descriptions: ReadonlyMap<string, readonly MachineEntry[]>;
   readonly rates: ReadonlyMap<string, Entry<Rate>>;

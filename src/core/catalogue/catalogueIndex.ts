@@ -49,10 +49,13 @@ function crimpsByHose(rows: readonly ReadRow[]): Map<string, HoseCrimps> {
 
 const newestFirst = (a: MachineEntry, b: MachineEntry) => (b.date ?? -1) - (a.date ?? -1);
 
-function machineEntries(rows: readonly ReadRow[]): Pick<CatalogueIndex, 'machines' | 'settings' | 'descriptions'> {
+function machineEntries(
+  rows: readonly ReadRow[],
+): Pick<CatalogueIndex, 'machines' | 'settings' | 'settingPatterns' | 'descriptions'> {
   const machines = new Map<string, string>();
   const settings = new Map<string, MachineEntry[]>();
   const descriptions = new Map<string, MachineEntry[]>();
+  const patterns = new Set<string>();
   for (const row of rows) {
     const machine = keyOf(row, 'machine');
     if (machine === '') continue;
@@ -65,9 +68,10 @@ function machineEntries(rows: readonly ReadRow[]): Pick<CatalogueIndex, 'machine
     const [hose, fitting] = [keyOf(row, 'hose'), keyOf(row, 'fitting')];
     if (hose === '' && fitting === '') push(descriptions, machine, entry);
     else push(settings, settingKey(machine, hose, fitting), entry);
+    if (/[^*]\*$/.test(fitting)) patterns.add(fitting);
   }
   for (const group of [...settings.values(), ...descriptions.values()]) group.sort(newestFirst);
-  return { machines, settings, descriptions };
+  return { machines, settings, settingPatterns: [...patterns].sort((a, b) => b.length - a.length), descriptions };
 }
 
 function deratingByHose(rows: readonly ReadRow[]): Map<string, Entry<Derating>[]> {

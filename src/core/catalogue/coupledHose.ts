@@ -35,7 +35,7 @@ export interface CoupledHose {
   readonly workingPressure: number | undefined;
   /** Mass of one unit of the catalogue's lengths of hose, and of fittings and ferrules; undefined where a mass is missing. */
   readonly mass: { readonly perLength: number; readonly parts: number } | undefined;
-  /** What is wrong with the parts; none where they go together. */
+  /** What is wrong with the parts, the gravest first; none where they go together. */
   readonly wrong: readonly string[];
 }
 
@@ -57,17 +57,24 @@ function massOf(catalogue: Catalogue, hose: Hose, parts: readonly Fitting[]): Co
   return { perLength: perLength.toNumber(), parts: sumOf(masses as number[]).toNumber() };
 }
 
-function pairProblems(hose: Hose, fitting: Fitting, match: CrimpMatch | string): string[] {
-  const wrong: string[] = [];
-  if (!familiesMatch(hose, fitting))
-    wrong.push(`families differ: ${hose.hose} (${hose.family}), ${fitting.fitting} (${fitting.family})`);
-  if (!sizesMatch(hose, fitting)) {
-    wrong.push(`sizes differ: ${hose.hose} (${hose.size ?? hose.bore}), ${fitting.fitting} (${fitting.size ?? fitting.bore})`);
-  }
-  if (typeof match === 'string') wrong.push(match);
-  if (fitting.workingPressure === undefined) wrong.push(`rating missing: ${fitting.fitting}`);
-  return wrong;
+interface Pair {
+  readonly fitting: Fitting;
+  readonly match: CrimpMatch | string;
 }
+
+/** What can be wrong with a hose and a fitting, the gravest first; undefined where it is not. */
+const FAULTS: readonly ((hose: Hose, pair: Pair) => string | undefined)[] = [
+  (hose, { fitting }) =>
+    familiesMatch(hose, fitting)
+      ? undefined
+      : `families differ: ${hose.hose} (${hose.family}), ${fitting.fitting} (${fitting.family})`,
+  (hose, { fitting }) =>
+    sizesMatch(hose, fitting)
+      ? undefined
+      : `sizes differ: ${hose.hose} (${hose.size ?? hose.bore}), ${fitting.fitting} (${fitting.size ?? fitting.bore})`,
+  (_, { match }) => (typeof match === 'string' ? match : undefined),
+  (_, { fitting }) => (fitting.workingPressure === undefined ? `rating missing: ${fitting.fitting}` : undefined),
+];
 
 function endOf(catalogue: Catalogue, fitting: Fitting, match: CrimpMatch | string): CoupledEnd {
   const ofCrimp = typeof match === 'string' ? undefined : match.crimp.insertionDepth;
@@ -76,7 +83,7 @@ function endOf(catalogue: Catalogue, fitting: Fitting, match: CrimpMatch | strin
 
 function couple(catalogue: Catalogue, hoseName: string, fittingNames: readonly [string, string]): CoupledHose {
   const hose = findHose(catalogue, hoseName);
-  const pairs = fittingNames.map(name => {
+  const pairs: Pair[] = fittingNames.map(name => {
     const fitting = findFitting(catalogue, name);
     return { fitting, match: crimpOrReason(catalogue, hoseName, name) };
   });
@@ -96,7 +103,7 @@ function couple(catalogue: Catalogue, hoseName: string, fittingNames: readonly [
       hose,
       ends.flatMap(({ fitting, ferrule }) => (ferrule ? [fitting, ferrule] : [fitting])),
     ),
-    wrong: once(pairs.flatMap(({ fitting, match }) => pairProblems(hose, fitting, match))),
+    wrong: once(FAULTS.flatMap(fault => pairs.flatMap(pair => fault(hose, pair) ?? []))),
   };
 }
 

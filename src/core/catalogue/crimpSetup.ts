@@ -1,7 +1,7 @@
 import type { Catalogue } from './catalogue';
 import { crimpFor } from './crimpFor';
-import { findFitting } from './findPart';
 import { machineDial } from './machineDial';
+import { partKey } from './partName';
 import type { Crimp } from './tables/crimpsTable';
 
 /** What to set a crimper to. Diameters are in the catalogue's unit of crimp diameters, the depth in that of lengths. */
@@ -28,7 +28,7 @@ export interface CrimpSetup {
 export function crimpSetup(catalogue: Catalogue, hose: string, fitting: string, machine?: string): CrimpSetup {
   const { crimp, matched } = crimpFor(catalogue, hose, fitting);
   const own = machine === undefined ? undefined : machineDial(catalogue, machine, crimp.die, hose, fitting);
-  const depth = findFitting(catalogue, fitting).insertionDepth;
+  const depth = catalogue.index.fittings.get(partKey(fitting))?.row?.insertionDepth;
   const differs = crimp.insertionDepth !== undefined && depth !== undefined && crimp.insertionDepth !== depth;
   return {
     die: crimp.die,

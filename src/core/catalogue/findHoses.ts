@@ -7,9 +7,12 @@ const byPrice = (a: HoseFit, b: HoseFit) => (a.hose.pricePerLength ?? Infinity) 
 
 /**
  * Hoses that suit a duty, cheapest first. A hose whose data do not say that it suits is not among them.
- * @throws TradeError `notFound` where none suits, with how many hoses each demand rules out
+ * @throws TradeError `notFound` where none suits, with how many hoses each demand rules out; `range` where hottest is below coldest
  */
 export function findHoses(catalogue: Catalogue, duty: HoseDuty): readonly HoseFit[] {
+  if (duty.hottest.lt(duty.coldest)) {
+    throw new TradeError('range', 'hottest', `is ${duty.hottest}, below the coldest, ${duty.coldest}`, 'exchange them');
+  }
   const fits = catalogue.hoses.map(hose => hoseFit(catalogue, hose, duty));
   const suitable = fits.filter(fit => fit.ruledOut.length === 0);
   if (suitable.length > 0) return suitable.sort(byPrice);

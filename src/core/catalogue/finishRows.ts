@@ -63,11 +63,15 @@ function fillDiameter(row: ReadRow): void {
   }
 }
 
-function finishCrimp(row: ReadRow, { dieRanges }: RowContext): void {
-  const schema = catalogueTables.crimps;
+function refuseBareStar(schema: TableSchema, row: ReadRow): void {
   if (/^\*+$/.test(textOf(row, 'fitting') ?? '')) {
     addProblem(schema, row, 'fitting', '"*"', 'a part, or the beginning of its name and *');
   }
+}
+
+function finishCrimp(row: ReadRow, { dieRanges }: RowContext): void {
+  const schema = catalogueTables.crimps;
+  refuseBareStar(schema, row);
   fillDiameter(row);
   const diameter = numberOf(row, 'crimpDiameter');
   const tolerance = numberOf(row, 'tolerance');
@@ -92,6 +96,7 @@ function finishMachine(row: ReadRow): void {
     if (numberOf(row, 'step') === 0) addProblem(schema, row, 'step', '0', 'the change of diameter per digit, not 0');
     return;
   }
+  refuseBareStar(schema, row);
   for (const key of ['die', 'hose', 'fitting', 'dial']) {
     if (!given(key)) addProblem(schema, row, key, 'blank', 'to be filled in, as the row records a setting');
   }

@@ -5,8 +5,17 @@ import { partKey } from './partName';
 import { problemSentence } from './problem';
 import type { MachineRow } from './tables/machinesTable';
 
-function newest(entries: readonly MachineEntry[] | undefined, die: string): MachineEntry | undefined {
-  return entries?.find(entry => entry.die === die || (entry.die === '' && entry.entry.problem));
+/** The newest setting for the die, under the fitting's own name, else under the longest pattern that it begins like. */
+function newest({ index }: Catalogue, machine: string, die: string, hose: string, fitting: string): MachineEntry | undefined {
+  const wanted = partKey(fitting);
+  const patterns = index.settingPatterns.filter(pattern => wanted.startsWith(pattern.slice(0, -1)));
+  for (const name of [fitting, ...patterns]) {
+    const found = index.settings
+      .get(settingKey(machine, hose, name))
+      ?.find(entry => entry.die === die || (entry.die === '' && entry.entry.problem));
+    if (found) return found;
+  }
+  return undefined;
 }
 
 function requireMachine(catalogue: Catalogue, machine: string): void {
@@ -16,7 +25,7 @@ function requireMachine(catalogue: Catalogue, machine: string): void {
 }
 
 /**
- * A machine's own recorded dial for a die with a hose and a fitting: the newest counts.
+ * A machine's own recorded dial for a die with a hose and a fitting: the newest counts, that of the fitting itself before that of a pattern.
  * @returns undefined where the machine has none of its own
  * @throws TradeError `notFound` where no row names the machine, or where the newest recorded row was left out for a problem
  */
@@ -28,7 +37,7 @@ export function machineDial(
   fitting: string,
 ): MachineRow | undefined {
   requireMachine(catalogue, machine);
-  const found = newest(catalogue.index.settings.get(settingKey(machine, hose, fitting)), partKey(die));
+  const found = newest(catalogue, machine, partKey(die), hose, fitting);
   if (found?.entry.problem) {
     const received = `"${machine.trim()}" has a recorded setting that was left out of the catalogue`;
     throw new TradeError('notFound', 'machine', received, problemSentence(found.entry.problem));

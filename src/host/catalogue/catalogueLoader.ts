@@ -10,7 +10,8 @@ const TIME_LIMIT_MS = 10_000;
 /** Finds a catalogue again whose handle is not in memory, as after a workbook was reopened. */
 export interface CatalogueLoader {
   /**
-   * Asks the host for the tables of the workbook's CATALOGUE formulas: once for each handle, in one pass for all that wait.
+   * Asks the host for the tables of the workbook's CATALOGUE formulas: once for each handle that is not in the store, in one pass for all
+   * that wait; never again for one that was not found.
    * @returns undefined where there is no host to ask
    * The promise rejects with a TradeError `notFound` where the tables do not give that handle, or not in time.
    */
@@ -41,14 +42,15 @@ function rebuild(cells: Parameters<typeof catalogueFromCells>[0]): Catalogue | u
   }
 }
 
-async function readAll(source: CatalogueSource, store: CatalogueStore, reading: Reading): Promise<void> {
+/** @param close called as soon as nothing more will be read, so that nobody joins this pass any more */
+async function readAll(source: CatalogueSource, store: CatalogueStore, reading: Reading, close: () => void): Promise<void> {
   for await (const cells of source.calls(reading.clock)) {
     const catalogue = rebuild(cells);
     if (!catalogue) continue;
     store.put(catalogue);
     reading.rebuilt.push(catalogue.handle);
     reading.wanted.delete(catalogue.handle);
-    if (reading.wanted.size === 0) return;
+    if (reading.wanted.size === 0) return close();
   }
 }
 
@@ -60,13 +62,16 @@ export function createCatalogueLoader(store: CatalogueStore, host: () => Catalog
   const start = (source: CatalogueSource): Reading => {
     const reading: Reading = { wanted: new Set(), rebuilt: [], clock: deadline(TIME_LIMIT_MS), done: Promise.resolve() };
     current = reading;
+    const close = () => {
+      if (current === reading) current = undefined;
+    };
     // A host that fails is as good as one that does not find the catalogue: the look-up says what to do.
     const ended = Promise.resolve()
-      .then(() => readAll(source, store, reading))
+      .then(() => readAll(source, store, reading, close))
       .catch(() => undefined)
       .finally(() => {
         reading.clock.stop();
-        if (current === reading) current = undefined;
+        close();
       });
     reading.done = ended;
     return reading;
@@ -89,6 +94,11 @@ export function createCatalogueLoader(store: CatalogueStore, host: () => Catalog
       if (!source) return undefined;
       const found = find(handle, source);
       asked.set(handle, found);
+      // The store alone keeps what was found; a handle that it has forgotten since is asked for again.
+      found.then(
+        () => asked.delete(handle),
+        () => undefined,
+      );
       return found;
     },
   };

@@ -66,7 +66,7 @@ export function standingDial(catalogue: Catalogue, proposal: DialProposal, today
   const isNewMachine = !catalogue.index.machines.has(partKey(machine));
   const setUp = crimpSetup(catalogue, hose, fitting, isNewMachine ? undefined : machine);
   const history = historyOf(catalogue, proposal, setUp.die);
-  const old: StandingDial = setUp.source === 'MACHINE' ? history[0]! : { dial: String(setUp.dial), from: 'CATALOGUE', date: '' };
+  const old: StandingDial = history[0] ?? { dial: String(setUp.dial), from: setUp.source, date: '' };
   const limits = limitRefusal(catalogue, proposal, setUp, isNewMachine);
   const refusal =
     (die !== '' && partKey(die) !== partKey(setUp.die)

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
+import { patternReaches } from '../../core/catalogue/crimpFor';
 import { rateKey } from '../../core/catalogue/duplicates';
 import { partKey } from '../../core/catalogue/partName';
-import { familiesMatch, sizesMatch } from '../../core/catalogue/partsMatch';
 import type { Problem } from '../../core/catalogue/problem';
 import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import { NEEDED_RATES } from '../../core/catalogue/unitCost';
@@ -56,8 +56,9 @@ class Places {
   }
 }
 
-/** Fittings for which some hose has crimp data; a pattern stands for fittings of the hose's family and size only. */
-function crimped({ index, hoses, fittings }: Catalogue): ReadonlySet<string> {
+/** Fittings for which some hose has crimp data, by an exact row or by a pattern. */
+function crimped(catalogue: Catalogue): ReadonlySet<string> {
+  const { index, hoses, fittings } = catalogue;
   const found = new Set<string>();
   for (const hose of hoses) {
     const crimps = index.crimps.get(partKey(hose.hose));
@@ -66,9 +67,7 @@ function crimped({ index, hoses, fittings }: Catalogue): ReadonlySet<string> {
     const patterns = crimps.patterns.filter(({ entry }) => entry.row);
     if (patterns.length === 0) continue;
     for (const fitting of fittings) {
-      const key = partKey(fitting.fitting);
-      const isMeant = patterns.some(({ start }) => key.startsWith(start));
-      if (isMeant && familiesMatch(hose, fitting) && sizesMatch(hose, fitting)) found.add(key);
+      if (patterns.some(({ start }) => patternReaches(catalogue, start, hose, fitting))) found.add(partKey(fitting.fitting));
     }
   }
   return found;

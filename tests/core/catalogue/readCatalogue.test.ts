@@ -103,6 +103,27 @@ describe('units of the headings', () => {
   });
 });
 
+describe('a vacuum', () => {
+  const without = withCell('hoses', 0, 'Vacuum (bar)', 'Vacuum').hoses!;
+  const at = treeTables.hoses[0]!.indexOf('Vacuum (bar)');
+  const filled = (cell: RawCell): RawTables => ({
+    ...treeTables,
+    hoses: without.map((row, index) => (index === 0 ? row : row.map((each, column) => (column === at ? cell : each)))),
+  });
+
+  test.each<[RawCell, 'yes' | 'no' | 0]>([
+    ['yes', 'yes'],
+    ['No', 'no'],
+    [0, 0],
+  ])('%s needs no unit', (cell, expected) => expect(readCatalogue(filled(cell)).hoses[0]!.vacuum).toBe(expected));
+
+  test.each<RawCell>([0.8, '0.8', '-0.8'])('%s is nothing without one', cell =>
+    expect(() => readCatalogue(filled(cell))).toThrow(
+      'Hoses heading "Vacuum" has no unit: write it like Vacuum (bar); units are bar, mbar, MPa, kPa, Pa, psi',
+    ),
+  );
+});
+
 describe('problems', () => {
   test.each<[string, RawTables, string]>([
     [
@@ -145,6 +166,11 @@ describe('problems', () => {
       'a bare pattern',
       withCell('crimps', 1, 'Fitting', '*'),
       'Crimps row 2: Fitting is "*", expected a part, or the beginning of its name and *',
+    ],
+    [
+      'a setting recorded for a bare pattern',
+      withCell('machines', 3, 'Fitting', ' * '),
+      'Machines row 4: Fitting is "*", expected a part, or the beginning of its name and *',
     ],
     [
       'a tolerance of another target',

@@ -41,6 +41,19 @@ test('the host is asked once for all look-ups that wait, and only as far as need
   expect(store.get(tree.handle)?.digest).toBe(tree.digest);
 });
 
+test('a handle that the store has forgotten since is asked for again, not kept elsewhere', async () => {
+  const source = sourceOf(treeTables);
+  const store = createCatalogueStore();
+  const loader = createCatalogueLoader(store, () => source);
+  await loader.load(tree.handle);
+  for (let count = 0; count < 16; count += 1) {
+    store.put({ ...other, handle: `CAT-0000${(4096 + count).toString(16)}`, digest: String(count) });
+  }
+  expect(store.get(tree.handle)).toBeUndefined();
+  expect((await loader.load(tree.handle))?.handle).toBe(tree.handle);
+  expect(source.asked).toBe(2);
+});
+
 test('a what-if catalogue in a second cell is found, too', async () => {
   const source = sourceOf(treeTables, dearer);
   const loader = createCatalogueLoader(createCatalogueStore(), () => source);
