@@ -1,6 +1,6 @@
 import { FluentProvider, makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import { PanelBoundary } from './PanelBoundary';
+import { KeptViews } from './KeptViews';
 import type { PanelProps } from './panelProps';
 import { panels } from './panels';
 import { useTheme } from './useTheme';
@@ -34,29 +34,22 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
   // Another file in the same pane: what a panel has found, or is still working at, belongs to the one before.
   const [shown, setShown] = useState({ workbook, count: 0 });
   if (shown.workbook !== workbook) setShown({ workbook, count: shown.count + 1 });
-  const { id, title, View } = panels.find(panel => panel.id === chosen)!;
   return (
     <FluentProvider theme={useTheme()} style={{ minHeight: '100%' }}>
       <main className={styles.pane} aria-label="Benchrow">
-        {panels.length > 1 && (
-          <TabList
-            className={styles.tabs}
-            size="small"
-            selectedValue={id}
-            onTabSelect={(_, { value }) => setChosen(String(value))}
-          >
-            {panels.map(panel => (
-              <Tab key={panel.id} id={`tab-${panel.id}`} value={panel.id}>
-                {panel.title}
-              </Tab>
-            ))}
-          </TabList>
-        )}
-        <div role={panels.length > 1 ? 'tabpanel' : undefined} aria-label={title}>
-          <PanelBoundary key={`${id} ${shown.count}`}>
-            <View workbook={workbook} functions={functions} />
-          </PanelBoundary>
-        </div>
+        <TabList
+          className={styles.tabs}
+          size="small"
+          selectedValue={chosen}
+          onTabSelect={(_, { value }) => setChosen(String(value))}
+        >
+          {panels.map(panel => (
+            <Tab key={panel.id} id={`tab-${panel.id}`} value={panel.id}>
+              {panel.title}
+            </Tab>
+          ))}
+        </TabList>
+        <KeptViews key={shown.count} views={panels} chosen={chosen} workbook={workbook} functions={functions} />
       </main>
     </FluentProvider>
   );

@@ -1,5 +1,6 @@
 import { makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
+import { KeptViews } from './KeptViews';
 import type { Panel, PanelProps } from './panelProps';
 import { TabRow } from './TabRow';
 
@@ -15,11 +16,10 @@ interface ViewTabsProps extends PanelProps {
 export function ViewTabs({ label, views, ...props }: ViewTabsProps) {
   const styles = useStyles();
   const [chosen, setChosen] = useState(views[0]!.id);
-  const { View } = views.find(view => view.id === chosen)!;
   return (
     <div className={styles.panel}>
       <TabRow label={label} tabs={views} chosen={chosen} onChoose={setChosen} />
-      <View key={chosen} {...props} />
+      <KeptViews views={views} chosen={chosen} {...props} />
     </div>
   );
 }

@@ -57,7 +57,7 @@ export function DialsView({ workbook }: PanelProps) {
   const machines = useMachines(workbook);
   useEffect(() => {
     fromSelection(workbook).then(
-      found => setFields(before => ({ ...before, ...found })),
+      found => setFields(before => (before.dial === '' ? { ...before, ...found } : before)),
       () => undefined,
     );
   }, [workbook]);

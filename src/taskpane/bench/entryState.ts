@@ -2,7 +2,7 @@ import type { Decimal } from '../../core/units/decimal';
 import { enter } from './enterReading';
 import { standingText, type EntrySlot } from './entrySlot';
 import type { Judgement } from './judgeSlot';
-import { at, leaveFor, nextOpen, usableAfter, usableBefore } from './slotInWork';
+import { at, isTyped, leaveFor, nextOpen, usableAfter, usableBefore } from './slotInWork';
 import type { SlotWriting } from './writeSlot';
 
 /** A crimp that was entered. */
@@ -76,6 +76,12 @@ export const EMPTY_ENTRY: EntryState = {
   last: undefined,
   failure: undefined,
 };
+
+/** True where something was typed or written that reading the rows anew would forget. */
+export function isUnderWay(state: EntryState): boolean {
+  const { pending, drafts, done, failure } = state;
+  return isTyped(state) || pending.length > 0 || done.length > 0 || Object.keys(drafts).length > 0 || failure !== undefined;
+}
 
 function open(state: EntryState, slots: readonly EntrySlot[], startRow: number | undefined): EntryState {
   const from = startRow === undefined ? 0 : slots.findIndex(slot => slot.row >= startRow);

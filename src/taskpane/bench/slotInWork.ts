@@ -27,11 +27,15 @@ export function at(state: EntryState, index: number): EntryState {
   return { ...state, index, texts, field, dialText: assumedDial(state, slot), stop: undefined, kept: standing };
 }
 
+/** True where something was typed into the slot in work that does not stand in the sheet. */
+export function isTyped({ slots, index, texts }: EntryState): boolean {
+  const slot = slots[index];
+  return slot !== undefined && texts.some((text, field) => text !== standingText(slot.standing[field]!));
+}
+
 /** As `at`, keeping what was typed into the slot that is left. */
 export function leaveFor(state: EntryState, index: number): EntryState {
-  const slot = state.slots[state.index];
-  const isTyped = slot && state.texts.some((text, field) => text !== standingText(slot.standing[field]!));
-  return at(isTyped ? { ...state, drafts: { ...state.drafts, [state.index]: state.texts } } : state, index);
+  return at(isTyped(state) ? { ...state, drafts: { ...state.drafts, [state.index]: state.texts } } : state, index);
 }
 
 /** The next slot that waits for readings, from `from` on; slots.length where none does. */

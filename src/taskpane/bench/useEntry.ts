@@ -3,7 +3,7 @@ import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../host/workbook';
 import { measurementsView } from '../readings/measurementsView';
 import { useStored } from '../useStored';
-import { EMPTY_ENTRY, entryState } from './entryState';
+import { EMPTY_ENTRY, entryState, isUnderWay } from './entryState';
 import { readSlots, type EntryDefaults } from './readSlots';
 import { undoEntry, writeEntry } from './writeSlot';
 
@@ -54,8 +54,14 @@ export function useEntry(workbook: Workbook) {
     [workbook],
   );
 
-  const [atFirst] = useState(settings);
-  useEffect(() => void read(atFirst), [read, atFirst]);
+  const latest = useRef({ settings, state });
+  useEffect(() => {
+    latest.current = { settings, state };
+  });
+  // Read when the view is shown; when it is shown again, only where nothing is under way in it.
+  useEffect(() => {
+    if (!isUnderWay(latest.current.state)) void read(latest.current.settings);
+  }, [read]);
 
   const load = (startRow?: number) => {
     setStatus({ kind: 'loading' });

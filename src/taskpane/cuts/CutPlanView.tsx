@@ -60,7 +60,7 @@ function Results({
   const show = (sheet: string, row: number) => void workbook.select({ sheet, address: `A${row}` });
   return (
     <>
-      <ProblemList title="Lines left out" problems={gathered.lineProblems} onShow={row => show(gathered.jobSheet, row)} />
+      <ProblemList title="Lines left out" problems={gathered.lineProblems} onShow={row => show(gathered.picked.sheet, row)} />
       <ProblemList title="Rack rows left out" problems={gathered.rack.problems} onShow={row => show(gathered.rackSheet, row)} />
       {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
       {plans.some(plan => plan.reels.length > 0) && (

@@ -3,7 +3,7 @@ import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CutTotals } from './cutTotals';
 import type { HosePlan } from './planHose';
-import { buySentence, comparison, longText, proofSentence } from './planText';
+import { buySentence, comparison, longText, proofSentence, tooLongSentence } from './planText';
 import { ReelPicture } from './ReelPicture';
 
 const useStyles = makeStyles({
@@ -76,7 +76,7 @@ export function HoseResult({
 }) {
   const styles = useStyles();
   const { job, totals, reels } = plan;
-  const notes = job.lines.flatMap(line => (line.note ? [`Line ${line.line}: ${line.note}.`] : []));
+  const notes = [...job.lines, ...plan.tooLong].flatMap(line => (line.note ? [`Line ${line.line}: ${line.note}.`] : []));
   return (
     <section className={styles.hose} aria-label={job.hose}>
       <Subtitle2 as="h3">{job.hose}</Subtitle2>
@@ -85,6 +85,14 @@ export function HoseResult({
           <MessageBarBody>
             <MessageBarTitle>Not enough stock</MessageBarTitle>
             {plan.shortage}. {buySentence(plan, unit)}
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      {plan.tooLong.length > 0 && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>
+            <MessageBarTitle>{plan.longest.isZero() ? 'Not in the rack' : 'Too long for the rack, not planned'}</MessageBarTitle>
+            {tooLongSentence(plan, unit)}
           </MessageBarBody>
         </MessageBar>
       )}

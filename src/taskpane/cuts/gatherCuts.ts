@@ -3,14 +3,15 @@ import type { Workbook } from '../../host/workbook';
 import type { RowProblem } from '../sheets/rowProblem';
 import type { CutSettings } from './cutSettings';
 import { hoseJobs, type HoseJob } from './hoseJob';
-import { pickedRows } from '../sheets/pickedRows';
+import { pickedRows, type PickedRows } from '../sheets/pickedRows';
 import { rackLikeness, rackTable, readRack, type Rack } from './rack';
 import { jobTable, jobUnit, readCutLines } from './readCutLines';
 import { reelLengths } from './reelLengths';
 
 /** Everything the plans are made from, as it was read. */
 export interface Gathered {
-  readonly jobSheet: string;
+  /** The lines that were chosen. */
+  readonly picked: Omit<PickedRows, 'content'>;
   readonly rackSheet: string;
   readonly jobs: readonly HoseJob[];
   readonly lineCount: number;
@@ -39,7 +40,31 @@ export async function rackSheets(workbook: Workbook): Promise<readonly string[]>
  * @throws NothingToPlan where a table is missing or its unit is not that of the settings
  */
 export async function gatherCuts(workbook: Workbook, rackSheet: string, settings: CutSettings, today: string): Promise<Gathered> {
-  const picked = await pickedRows(workbook);
+  return gathered(workbook, await pickedRows(workbook), rackSheet, settings, today);
+}
+
+/** Reads the same lines and the same rack again, wherever the selection is now. */
+export async function gatherAgain(
+  workbook: Workbook,
+  { picked, rackSheet, settings }: Gathered,
+  today: string,
+): Promise<Gathered> {
+  return gathered(workbook, { ...picked, content: await workbook.used(picked.sheet) }, rackSheet, settings, today);
+}
+
+/** True where lines and rack still say what a plan was made from. */
+export function isSameWork(one: Gathered, other: Gathered): boolean {
+  const workOf = ({ jobs, rack }: Gathered) => JSON.stringify([jobs.map(({ lines }) => lines), rack.rows]);
+  return workOf(one) === workOf(other);
+}
+
+async function gathered(
+  workbook: Workbook,
+  picked: PickedRows,
+  rackSheet: string,
+  settings: CutSettings,
+  today: string,
+): Promise<Gathered> {
   const table = jobTable(picked.content, picked.near) ?? jobTable(picked.content);
   if (!table) {
     throw new NothingToPlan(
@@ -59,7 +84,7 @@ export async function gatherCuts(workbook: Workbook, rackSheet: string, settings
   const names = await workbook.sheets();
   const hoses = names.includes('Hoses') ? await workbook.used('Hoses') : undefined;
   return {
-    jobSheet: picked.sheet,
+    picked: { sheet: picked.sheet, near: picked.near, rows: picked.rows },
     rackSheet,
     jobs: hoseJobs(lines, rack.rows, settings, today),
     lineCount: lines.length,

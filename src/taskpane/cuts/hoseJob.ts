@@ -32,11 +32,13 @@ function ageWarnings(rack: readonly RackRow[], settings: CutSettings, today: str
   const { ageLimitMonths: limit } = settings;
   const nameOf = (row: RackRow) => [row.place, row.lot && `lot ${row.lot}`].filter(Boolean).join(', ') || `row ${row.row}`;
   const old = limit === undefined ? [] : rack.filter(row => row.made !== '' && monthsBetween(row.made, today) > limit);
+  const ahead = rack.filter(row => row.made > today);
   const undated = limit === undefined && !settings.isOldestFirst ? [] : rack.filter(row => row.made === '');
   return [
     ...old.map(
       row => `${nameOf(row)} was made ${row.made}: older than your limit. Do not use it without a check by a qualified person.`,
     ),
+    ...ahead.map(row => `${nameOf(row)} was made ${row.made}, which is still to come: put that date right.`),
     ...(undated.length > 0 ? [`No date of making: ${undated.map(nameOf).join('; ')}.`] : []),
   ];
 }

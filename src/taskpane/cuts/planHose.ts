@@ -2,10 +2,12 @@ import type { CutPlan } from '../../core/cutplan/cutPlan';
 import type { CutPlanWatch } from '../../core/cutplan/solveCutPlan';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
+import type { CutLine } from './cutLine';
 import type { CutSettings } from './cutSettings';
 import { cutTotals, type CutTotals } from './cutTotals';
 import { firstFit, piecesOf } from './firstFit';
 import { withRack, type HoseJob } from './hoseJob';
+import { longestPiece } from './longestPiece';
 import { oldestThatServe } from './oldestFirst';
 import { filledReels, plannedReels, type PlannedReel } from './plannedReel';
 import type { PlanSolver } from './planSolver';
@@ -13,17 +15,24 @@ import { reelsToBuy, type ReelsToBuy } from './reelsToBuy';
 
 /** What became of one hose. */
 export interface HosePlan {
+  /** The lines that were planned, and the rack they were planned on. */
   readonly job: HoseJob;
   readonly plan: CutPlan | undefined;
   readonly reels: readonly PlannedReel[];
   readonly totals: CutTotals | undefined;
   /** Cutting in the order of the sheet; undefined where the rack would not be enough that way. */
   readonly inSheetOrder: CutTotals | undefined;
-  /** Why there is no plan, with what is short; undefined where there is one. */
+  /** Lines whose pieces are longer than every piece of the rack: the others are planned without them. */
+  readonly tooLong: readonly CutLine[];
+  /** The longest piece that the rack gives; 0 = nothing of this hose is in it. */
+  readonly longest: Decimal;
+  /** Why the other lines have no plan, with what is short; undefined where they have one. */
   readonly shortage: string | undefined;
   /** Length of a new reel, where it is known. */
   readonly reelLength: Decimal | undefined;
-  /** What would have to be bought; undefined where nothing, where no number of reels helps, or where the reel length is not known. */
+  /** Those of `tooLong` that are longer than a new reel, too. */
+  readonly beyondReel: readonly CutLine[];
+  /** What would have to be bought for all the others; undefined where nothing, where no number of reels helps, or where the reel length is not known. */
   readonly buy: ReelsToBuy | undefined;
 }
 
@@ -32,8 +41,26 @@ function sheetOrder(job: HoseJob, settings: CutSettings): CutTotals | undefined 
   return missing.length > 0 ? undefined : cutTotals(filledReels(stock, settings), settings.keep);
 }
 
+type Planned = Pick<HosePlan, 'job' | 'plan' | 'reels' | 'totals' | 'inSheetOrder' | 'shortage'>;
+
+/** Plans the lines that fit the rack. */
+async function planned(whole: HoseJob, settings: CutSettings, solve: PlanSolver, watch?: CutPlanWatch): Promise<Planned> {
+  const none = { plan: undefined, reels: [], totals: undefined, inSheetOrder: undefined, shortage: undefined };
+  if (whole.lines.length === 0) return { job: whole, ...none };
+  const job = settings.isOldestFirst ? withRack(whole, await oldestThatServe(whole, settings, solve, watch), settings) : whole;
+  try {
+    const plan = await solve(job.problem, watch);
+    const reels = plannedReels(job, plan, settings);
+    const totals = cutTotals(reels, settings.keep);
+    return { job, plan, reels, totals, inSheetOrder: sheetOrder(job, settings), shortage: undefined };
+  } catch (error) {
+    if (!(error instanceof TradeError)) throw error;
+    return { job, ...none, shortage: error.message };
+  }
+}
+
 /**
- * Plans one hose, and says what is short where its rack is not enough.
+ * Plans one hose, and says what is too long for its rack, or short.
  * @param reelLength length of a new reel of this hose, where it is known
  */
 export async function planHose(
@@ -43,25 +70,16 @@ export async function planHose(
   solve: PlanSolver,
   watch?: CutPlanWatch,
 ): Promise<HosePlan> {
-  const job = settings.isOldestFirst ? withRack(whole, await oldestThatServe(whole, settings, solve, watch), settings) : whole;
-  const none = { job, plan: undefined, reels: [], totals: undefined, inSheetOrder: undefined, reelLength };
-  try {
-    const plan = await solve(job.problem, watch);
-    const reels = plannedReels(job, plan, settings);
-    const inSheetOrder = sheetOrder(job, settings);
-    return {
-      job,
-      plan,
-      reels,
-      totals: cutTotals(reels, settings.keep),
-      inSheetOrder,
-      shortage: undefined,
-      reelLength,
-      buy: undefined,
-    };
-  } catch (error) {
-    if (!(error instanceof TradeError)) throw error;
-    const buy = reelLength && (await reelsToBuy(job.problem, reelLength, solve, watch));
-    return { ...none, shortage: error.message, buy };
-  }
+  const longest = longestPiece(whole.rack, settings);
+  const longestNew = reelLength && longestPiece([{ length: reelLength }], settings);
+  const tooLong = whole.lines.filter(line => line.cutLength.gt(longest));
+  const beyondReel = longestNew ? tooLong.filter(line => line.cutLength.gt(longestNew)) : [];
+  const without = (left: readonly CutLine[]) => {
+    const lines = whole.lines.filter(line => !left.includes(line));
+    return withRack({ ...whole, lines }, whole.rack, settings);
+  };
+  const result = await planned(without(tooLong), settings, solve, watch);
+  const isShort = result.shortage !== undefined || tooLong.length > beyondReel.length;
+  const buy = isShort && reelLength ? await reelsToBuy(without(beyondReel).problem, reelLength, solve, watch) : undefined;
+  return { ...result, tooLong, longest, reelLength, beyondReel, buy };
 }

@@ -1,6 +1,7 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { lengthText } from '../sheets/lengthCell';
+import type { CutLine } from './cutLine';
 import type { HosePlan } from './planHose';
 
 /** Long lengths in metres or feet beside the unit they were planned in. */
@@ -30,12 +31,38 @@ export function buySentence({ buy, job, reelLength }: HosePlan, unit: LengthUnit
   return `Buy ${reels}: enough, and at most ${more === 1 ? 'one' : more} more than needed.`;
 }
 
-/** One hose in one sentence, for the head of the cut list. */
+/** A line with its pieces: `line 4 Boom: 2 × 3303 mm`. */
+export function lineText({ line, label, quantity, cutLength }: CutLine, unit: LengthUnit): string {
+  const name = /^row \d+$/.test(line) ? line : `line ${line}`;
+  return `${name}${label && ` ${label}`}: ${quantity} × ${lengthText(cutLength, unit)} ${unit}`;
+}
+
+/** Which lines were left out because no piece of the rack is long enough, and what would help. */
+export function tooLongSentence(plan: HosePlan, unit: LengthUnit): string {
+  const { tooLong, longest, beyondReel, reelLength, shortage } = plan;
+  const given = longest.isZero()
+    ? 'The rack has none of this hose.'
+    : `The rack gives ${lengthText(longest, unit)} ${unit} in one piece at most.`;
+  const reel = reelLength && `a new reel of ${lengthText(reelLength, unit)} ${unit}`;
+  const beyond = beyondReel.map(({ line }) => line).join(', ');
+  const help = [
+    beyond && `Longer than ${reel}, too: line ${beyond}; check the length.`,
+    // With a shortage beside it, what to buy stands there for both.
+    beyondReel.length < tooLong.length && shortage === undefined && buySentence(plan, unit),
+  ];
+  return [`${tooLong.map(line => lineText(line, unit)).join('; ')}.`, given, ...help].filter(Boolean).join(' ');
+}
+
+/** One hose in a few sentences, for the head of the cut list. */
 export function summarySentence(plan: HosePlan, unit: LengthUnit): string {
-  const { totals, job } = plan;
-  if (!totals) return `${job.hose}: not enough stock, not in this list.`;
-  const parts = `${totals.reels} cut into, used ${longText(totals.used, unit)}, kept ${longText(totals.kept, unit)}, lost ${longText(totals.lost, unit)}`;
-  return `${job.hose}: ${parts}. ${proofSentence(plan)}`;
+  const { totals, job, shortage, tooLong, longest } = plan;
+  const why = longest.isZero() ? 'none in the rack' : 'too long for the rack';
+  const left = tooLong.length > 0 && `Not in this list, ${why}: ${tooLong.map(line => lineText(line, unit)).join('; ')}.`;
+  const parts =
+    totals &&
+    `${totals.reels} cut into, used ${longText(totals.used, unit)}, kept ${longText(totals.kept, unit)}, lost ${longText(totals.lost, unit)}. ${proofSentence(plan)}`;
+  const said = [parts, shortage !== undefined && 'not enough stock, not in this list.', left].filter(Boolean).join(' ');
+  return `${job.hose}: ${said}`;
 }
 
 /** What planning saves against cutting in the order of the sheet, as the plan counts it. */

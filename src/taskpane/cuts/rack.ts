@@ -52,16 +52,30 @@ export function rackLikeness(content: RangeContent | undefined): number {
 /** Days from the spreadsheet's day 0 to 1 January 1970. */
 const EPOCH = 25_569;
 
-/** A date cell as `2026-03-01`: serial numbers, `2026-03-01`, `2026-03`, `2026`; "" where it is none of these. */
+/** Year, month and day as they may stand in a text, and the quarter as hoses are marked with it. */
+const DAY = /^(\d{4})(?:-(\d{2}))?(?:-(\d{2}))?$/;
+const QUARTER = /^(?:(\d{4})[ -]?Q([1-4])|Q([1-4])[ /-]?(\d{4})|([1-4])Q((?:20)?\d{2}))$/i;
+
+/** The same day again where the calendar has it; "" where it does not, as with 30 February. */
+function realDay(day: string): string {
+  const time = Date.parse(day);
+  return !Number.isNaN(time) && new Date(time).toISOString().startsWith(day) ? day : '';
+}
+
+function dayOfText(text: string): string {
+  const [, year, month = '01', day = '01'] = DAY.exec(text) ?? [];
+  if (year !== undefined) return realDay(`${year}-${month}-${day}`);
+  const [, y1, q1, q2, y2, q3, y3 = ''] = QUARTER.exec(text) ?? [];
+  const quarter = Number(q1 ?? q2 ?? q3 ?? 0);
+  return quarter > 0 ? `${y1 ?? y2 ?? `20${y3.slice(-2)}`}-${String(quarter * 3 - 2).padStart(2, '0')}-01` : '';
+}
+
+/** A date cell as `2026-03-01`: serial numbers, `2026-03-01`, `2026-03`, `2026`, quarters (`2026 Q1`, `1Q26`: their first day); "" where it is none of these. */
 export function dayOfCell(cell: CellValue): string {
-  if (typeof cell === 'number') {
-    if (Number.isInteger(cell) && cell >= 1970 && cell < 2100) return `${cell}-01-01`;
-    return cell > 20_000 && cell < 73_051 ? new Date((Math.floor(cell) - EPOCH) * 86_400_000).toISOString().slice(0, 10) : '';
-  }
-  const [, year, month = '01', day = '01'] =
-    (typeof cell === 'string' && /^(\d{4})(?:-(\d{2}))?(?:-(\d{2}))?$/.exec(cell.trim())) || [];
-  const text = year === undefined ? '' : `${year}-${month}-${day}`;
-  return text && !Number.isNaN(Date.parse(text)) ? text : '';
+  if (typeof cell === 'string') return dayOfText(cell.trim());
+  if (typeof cell !== 'number') return '';
+  if (Number.isInteger(cell) && cell >= 1970 && cell < 2100) return `${cell}-01-01`;
+  return cell > 20_000 && cell < 73_051 ? new Date((Math.floor(cell) - EPOCH) * 86_400_000).toISOString().slice(0, 10) : '';
 }
 
 function readRow(table: SheetTable<RackField>, row: number, unit: LengthUnit): RackRow | undefined {
@@ -76,7 +90,12 @@ function readRow(table: SheetTable<RackField>, row: number, unit: LengthUnit): R
   const made = dayOfCell(madeCell);
   if (madeCell !== '' && made === '') {
     const received = typeof madeCell === 'object' ? madeCell.error : `"${madeCell}"`;
-    throw new TradeError('date', 'date of making', `is ${received}`, 'enter a date, like 2026-03-01, or a year');
+    throw new TradeError(
+      'date',
+      'date of making',
+      `is ${received}`,
+      'enter a date, like 2026-03-01, a year, or a quarter, like 1Q26',
+    );
   }
   const [place, lot] = [textOf(table, row, 'place'), textOf(table, row, 'lot')];
   return { row: sheetRow(table, row), hose, length, quantity, place, lot, made };

@@ -1,7 +1,7 @@
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import type { CutSettings } from './cutSettings';
-import { gatherCuts, type Gathered } from './gatherCuts';
+import { gatherAgain, gatherCuts, isSameWork, type Gathered } from './gatherCuts';
 import { planCuts, type PlanProgress } from './planCuts';
 import type { HosePlan } from './planHose';
 import type { PlanSolver } from './planSolver';
@@ -32,6 +32,13 @@ export function today(now = new Date()): string {
 export function useCutPlans(workbook: Workbook, solve: PlanSolver) {
   const [view, setView] = useState<CutsView>({ status: 'idle' });
   const run = useRef({ aborted: false });
+  // A pane that is closed, or shows another workbook, needs no plan any more.
+  useEffect(
+    () => () => {
+      run.current.aborted = true;
+    },
+    [],
+  );
 
   const plan = async (rackSheet: string, settings: CutSettings) => {
     run.current.aborted = true;
@@ -57,6 +64,8 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver) {
   const write = async () => {
     if (view.status !== 'ready') return;
     try {
+      const now = await gatherAgain(workbook, view.gathered, today());
+      if (!isSameWork(now, view.gathered)) throw new Error('the job sheet or the rack has changed since. Plan the cuts again.');
       const written = await writeCuts(workbook, view.gathered, view.plans, today());
       setView({ ...view, written, refusal: undefined });
     } catch (error) {

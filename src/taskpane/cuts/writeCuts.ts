@@ -13,11 +13,11 @@ export async function writeCuts(
   plans: readonly HosePlan[],
   today: string,
 ): Promise<readonly [cutList: string, rackAfter: string]> {
-  const { settings, rack, jobSheet, rackSheet, lineCount } = gathered;
+  const { settings, rack, picked, rackSheet, lineCount } = gathered;
   const taken = await workbook.sheets();
   const names = [freeSheetName('Cut list', taken, today), freeSheetName('Rack after', taken, today)] as const;
   const reels = plans.flatMap(plan => plan.reels);
-  const source = `From sheet ${jobSheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
+  const source = `From sheet ${picked.sheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
   const summaries = plans.flatMap(plan => [summarySentence(plan, settings.unit), ...plan.job.warnings]);
   await workbook.write([
     ...cutListSheet(names[0], reels, settings, source, summaries),

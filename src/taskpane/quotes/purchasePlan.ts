@@ -7,6 +7,7 @@ import type { CutSettings } from '../cuts/cutSettings';
 import { hoseJobs } from '../cuts/hoseJob';
 import type { PlanProgress } from '../cuts/planCuts';
 import { planHose, type HosePlan } from '../cuts/planHose';
+import { lineText } from '../cuts/planText';
 import type { PlanSolver } from '../cuts/planSolver';
 import type { RackRow } from '../cuts/rack';
 import { lengthText } from '../sheets/lengthCell';
@@ -40,12 +41,20 @@ function cutLines({ hose, cuts }: HoseNeed, { settings }: PlanInput): readonly C
   }));
 }
 
-function wanted({ plan, buy, reelLength, shortage }: HosePlan, { settings, rack }: PlanInput): ReelsWanted {
+function wanted(plan: HosePlan, { settings, rack }: PlanInput): ReelsWanted {
+  const { tooLong, beyondReel, buy, reelLength, shortage } = plan;
   const from = rack.length > 0 ? 'with the rack' : 'new reels only';
-  if (plan) return { reels: 0, note: 'cut plan: the rack is enough' };
+  if (plan.plan && tooLong.length === 0) return { reels: 0, note: 'cut plan: the rack is enough' };
   if (!reelLength) return { reels: undefined, note: 'reel length not known: by length' };
   const reel = `${lengthText(reelLength, settings.unit)} ${settings.unit}`;
-  if (!buy) return { reels: undefined, note: `no number of reels of ${reel} was found to be enough: by length (${shortage})` };
+  if (beyondReel.length > 0) {
+    const lines = beyondReel.map(line => lineText(line, settings.unit)).join('; ');
+    return { reels: undefined, note: `longer than a reel of ${reel}: ${lines}; by length` };
+  }
+  if (!buy) {
+    const why = shortage === undefined ? '' : ` (${shortage})`;
+    return { reels: undefined, note: `no number of reels of ${reel} was found to be enough: by length${why}` };
+  }
   const proof = buy.reels === buy.atLeast ? 'the least that is enough' : `at least ${buy.atLeast} are needed`;
   return { reels: buy.reels, note: `cut plan, ${from}: ${proof}` };
 }

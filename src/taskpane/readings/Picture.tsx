@@ -45,7 +45,8 @@ export function Picture({ draw, label }: Props) {
     const measure = () => setWidth(Math.round(Math.min(WIDEST, Math.max(NARROWEST, element.clientWidth || NARROWEST))));
     measure();
     if (typeof ResizeObserver === 'undefined') return undefined;
-    const observer = new ResizeObserver(measure);
+    // A hidden pane has no width: the picture stays as it is.
+    const observer = new ResizeObserver(() => element.clientWidth > 0 && measure());
     observer.observe(element);
     return () => observer.disconnect();
   }, []);

@@ -14,12 +14,12 @@ beforeEach(() => localStorage.clear());
 
 function open(solve: PlanSolver = solveCutPlan, address = 'A2') {
   const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address });
-  render(
+  const { unmount } = render(
     <FluentProvider theme={webLightTheme}>
       <CutPlanView workbook={fake.workbook} solve={solve} />
     </FluentProvider>,
   );
-  return fake;
+  return { ...fake, unmount };
 }
 
 const fill = (label: string | RegExp, value: string) => fireEvent.change(screen.getByLabelText(label), { target: { value } });
@@ -73,6 +73,35 @@ test('both sheets are written in one batch, under names that are free', async ()
   const added = (written[0] as readonly Change[]).flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
   expect(added).toEqual(['Cut list', 'Rack after']);
   expect(await screen.findByText('Cut list')).toBeTruthy();
+});
+
+test('a plan whose lines or rack have changed since is not written; a selection elsewhere is no change', async () => {
+  const { workbook, written } = open(solveCutPlan, 'A3:A4');
+  await plan();
+  await screen.findByRole('region', { name: 'Larch DN 10' });
+  await workbook.select({ sheet: 'Rack', address: 'A2' });
+  const cell = { sheet: 'Rack', address: 'B5' };
+  await workbook.write([{ kind: 'values', at: cell, values: [[9700]] }]);
+  fireEvent.click(screen.getByRole('button', { name: 'Write cut list and rack as new sheets' }));
+  const told = 'Nothing was written: the job sheet or the rack has changed since. Plan the cuts again.';
+  expect(await screen.findByText(told)).toBeTruthy();
+  expect(written).toHaveLength(1);
+  await workbook.write([{ kind: 'values', at: cell, values: [[9800]] }]);
+  fireEvent.click(screen.getByRole('button', { name: 'Write cut list and rack as new sheets' }));
+  await waitFor(() => expect(written).toHaveLength(3));
+});
+
+test('a pane that is closed ends the planning', async () => {
+  let signal: { readonly aborted: boolean } | undefined;
+  const slow: PlanSolver = (_, watch) => {
+    signal = watch?.signal;
+    return new Promise(() => {});
+  };
+  const { unmount } = open(slow, 'A3:A4');
+  await plan();
+  await waitFor(() => expect(signal?.aborted).toBe(false));
+  unmount();
+  expect(signal?.aborted).toBe(true);
 });
 
 test('a double click writes once', async () => {

@@ -8,7 +8,7 @@ import { firstFit, piecesOf } from '../../../src/taskpane/cuts/firstFit';
 import { hoseJobs } from '../../../src/taskpane/cuts/hoseJob';
 import { planHose, type HosePlan } from '../../../src/taskpane/cuts/planHose';
 import type { PlanSolver } from '../../../src/taskpane/cuts/planSolver';
-import { buySentence } from '../../../src/taskpane/cuts/planText';
+import { buySentence, summarySentence, tooLongSentence } from '../../../src/taskpane/cuts/planText';
 import { reelsToBuy } from '../../../src/taskpane/cuts/reelsToBuy';
 import type { RackRow } from '../../../src/taskpane/cuts/rack';
 
@@ -146,18 +146,64 @@ test('says how far the number of reels may be from the least where that is not s
   );
 });
 
-test('a piece longer than a new reel: nothing to buy would help', async () => {
-  const [job] = hoseJobs([line(1, 12_000, 1)], [reel(1, 5000)], settings, today);
-  const result = await planHose(job!, settings, d(10_000), solveCutPlan);
-  expect(result.shortage).toMatch(/longer than every stock/);
-  expect(result.buy).toBeUndefined();
+const tell = async (lines: readonly CutLine[], rack: readonly RackRow[], reelLength?: number, set = settings) => {
+  const [job] = hoseJobs(lines, rack, set, today);
+  const result = await planHose(job!, set, reelLength === undefined ? undefined : d(reelLength), solveCutPlan);
+  return { result, text: result.tooLong.length > 0 ? tooLongSentence(result, 'mm') : '' };
+};
+
+test('one piece that no reel of the rack is long enough for: the rest is planned, the piece is named with its line', async () => {
+  const { result, text } = await tell([line(1, 1200, 3), line(2, 5000, 2), line(3, 800, 1)], [reel(1, 5000)], 20_000);
+  expect(result.reels.flatMap(({ cuts }) => cuts.map(cut => cut.line.row)).sort()).toEqual([1, 1, 1, 3]);
+  expect(result.shortage).toBeUndefined();
+  // 20 mm are squared off: 4980 is left of 5000.
+  expect(text).toBe(
+    'line 2 job 2: 2 × 5000 mm. The rack gives 4980 mm in one piece at most. Buy 1 reel of 20000 mm: the least that is enough.',
+  );
+  expect(summarySentence(result, 'mm')).toMatch(
+    /^Larch DN 12: 1 cut into, .* Not in this list, too long for the rack: line 2 job 2: 2 × 5000 mm\.$/,
+  );
 });
 
-test('no stock at all is said without squaring anything off it', async () => {
-  const squared = { ...settings, squaring: d(20) };
-  const [job] = hoseJobs([line(1, 1200, 3)], [], squared, today);
-  const result = await planHose(job!, squared, undefined, solveCutPlan);
-  expect(result.shortage).toBe('piece 3 x 1200 is longer than every stock: there is no stock; add stock or check the length');
+test('a piece as long as a reel less its squaring can be cut; a tenth more is too long', async () => {
+  const fits = async (length: number) => (await tell([line(1, length, 1)], [reel(1, 5000)])).result;
+  expect((await fits(4980)).reels).toHaveLength(1);
+  expect((await fits(4980.1)).tooLong).toHaveLength(1);
+});
+
+test('a piece longer than a new reel: that is said, and what to buy for the others', async () => {
+  const alone = await tell([line(1, 12_000, 1)], [reel(1, 5000)], 10_000);
+  expect(alone.result.buy).toBeUndefined();
+  expect(alone.text).toBe(
+    'line 1 job 1: 1 × 12000 mm. The rack gives 4980 mm in one piece at most. Longer than a new reel of 10000 mm, too: line 1; check the length.',
+  );
+  const { result, text } = await tell([line(1, 12_000, 1), line(2, 6000, 2), line(3, 900, 1)], [reel(1, 5000)], 10_000);
+  expect(result.buy).toEqual({ reelLength: d(10_000), reels: 2, atLeast: 2 });
+  expect(text).toMatch(/too: line 1; check the length\. Buy 2 reels of 10000 mm: the least that is enough\.$/);
+});
+
+test('too long and too little at once: bought is for both', async () => {
+  const { result, text } = await tell([line(1, 6000, 1), line(2, 4000, 3)], [reel(1, 5000)], 10_000);
+  expect(result.shortage).toMatch(/short of 2 x 4000/);
+  expect(result.buy).toEqual({ reelLength: d(10_000), reels: 2, atLeast: 2 });
+  expect(text).not.toMatch(/Buy/);
+  expect(buySentence(result, 'mm')).toMatch(/^Buy 2 reels/);
+});
+
+test('no stock at all of a hose is said as that', async () => {
+  const { result, text } = await tell([line(1, 1200, 3)], []);
+  expect(result.shortage).toBeUndefined();
+  expect(text).toBe(
+    'line 1 job 1: 3 × 1200 mm. The rack has none of this hose. How much to buy is not known: give the reel length of Larch DN 12 in the sheet Hoses (column Reel length).',
+  );
+  expect(summarySentence(result, 'mm')).toBe('Larch DN 12: Not in this list, none in the rack: line 1 job 1: 3 × 1200 mm.');
+});
+
+test('oldest first with a piece that is too long: the others still take the oldest', async () => {
+  const rack = [reel(1, 9000, 1, '2026-05-01'), reel(2, 9000, 1, '2023-01-01')];
+  const { result } = await tell([line(1, 9500, 1), line(2, 4000, 2)], rack, undefined, { ...settings, isOldestFirst: true });
+  expect(result.reels.map(one => one.rack.row)).toEqual([2]);
+  expect(result.tooLong.map(({ row }) => row)).toEqual([1]);
 });
 
 test('oldest first plans from the oldest pieces that just serve', async () => {
@@ -195,4 +241,9 @@ test('hose beyond the age limit of the user is warned of (six years in all: DIN 
     'A1 was made 2020-09-01: older than your limit. Do not use it without a check by a qualified person.',
     'No date of making: A3.',
   ]);
+});
+
+test('a date of making that is still to come is said', () => {
+  const [job] = hoseJobs([line(1, 400, 1)], [reel(1, 5000, 1, '2026-11-01'), reel(2, 5000, 1, today)], settings, today);
+  expect(job!.warnings).toEqual(['A1 was made 2026-11-01, which is still to come: put that date right.']);
 });

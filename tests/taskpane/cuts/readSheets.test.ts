@@ -146,6 +146,17 @@ test('days come as serial numbers (45,658 is 1 January 2025, as spreadsheets cou
   expect(['', 'spring', '2025-13-01', { error: '#N/A' }].map(dayOfCell)).toEqual(['', '', '', '']);
 });
 
+test('days that no calendar has are refused; 2024 is a leap year, 2026 and 2100 are none (Gregorian calendar)', () => {
+  expect(['2026-02-30', '2026-02-29', '2100-02-29', '2026-04-31'].map(dayOfCell)).toEqual(['', '', '', '']);
+  expect(dayOfCell('2024-02-29')).toBe('2024-02-29');
+});
+
+test('quarters, as hoses are marked, count from their first day; 1/2026 may be a month and is refused', () => {
+  const second = ['2026 Q2', '2026-Q2', 'Q2 2026', 'q2/2026', '2Q26', '2Q2026'];
+  expect(second.map(dayOfCell)).toEqual(second.map(() => '2026-04-01'));
+  expect(['5Q26', '2026 Q0', '1/2026', '26Q1', 'Q2'].map(dayOfCell)).toEqual(['', '', '', '', '']);
+});
+
 test.each([
   ['2020-06-15', '2026-06-15', 72],
   ['2020-06-15', '2026-06-14', 71],
