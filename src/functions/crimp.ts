@@ -11,8 +11,8 @@ import { mapRows } from '../host/cells/rows';
 import { optionalSingle, single } from '../host/cells/singles';
 import { dialLimits } from './dialLimits';
 
-const readUncertainty = number({ sign: 'notNegative', hint: 'enter the expanded uncertainty U (k = 2)' });
-const readSpread = number({ sign: 'notNegative', hint: 'enter the largest spread allowed' });
+const readUncertainty = number({ sign: 'notNegative', mayBeDate: true, hint: 'enter the expanded uncertainty U (k = 2)' });
+const readSpread = number({ sign: 'notNegative', mayBeDate: true, hint: 'enter the largest spread allowed' });
 
 /**
  * Judges crimps by the mean of their caliper readings: IN SPEC, TIGHT, LOOSE, and on request UNSURE or OVAL.
@@ -89,7 +89,7 @@ export function conformity(mean: any[][], target: any[][], tolerance: any[][], u
     const expanded = single(
       'uncertainty',
       uncertainty,
-      number({ sign: 'positive', hint: 'enter the expanded uncertainty U (k = 2)' }),
+      number({ sign: 'positive', mayBeDate: true, hint: 'enter the expanded uncertainty U (k = 2)' }),
     );
     return mapRows(
       [column('mean', mean, readDiameter), column('target', target, readDiameter), column('tolerance', tolerance, readTolerance)],
@@ -129,11 +129,11 @@ export function nextDial(
     const limits = dialLimits(lowest, highest, largestMove);
     return mapRows(
       [
-        column('dial', dial, number({ hint: 'enter the dial setting' })),
+        column('dial', dial, number({ marks: 'noLength', hint: 'enter the dial setting', like: '412' })),
         readingBlock('readings', readings),
         column('target', target, readDiameter),
         column('tolerance', tolerance, readTolerance),
-        column('step', step, number({ zeroIsBlank: true, hint: 'enter the change of diameter per digit' })),
+        column('step', step, number({ mayBeDate: true, zeroIsBlank: true, hint: 'enter the change of diameter per digit' })),
       ],
       1,
       (setting, crimp, diameter, allowed, perDigit) => {
@@ -157,11 +157,11 @@ export function calibrationTurns(deviation: any[][], perTurn: any[][]): any[][] 
   return answer(() =>
     mapRows(
       [
-        column('deviation', deviation, number({ hint: 'enter the deviation' })),
+        column('deviation', deviation, number({ mayBeDate: true, hint: 'enter the deviation' })),
         column(
           'change per turn',
           perTurn,
-          number({ sign: 'positive', zeroIsBlank: true, hint: 'enter the change of diameter per turn' }),
+          number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the change of diameter per turn' }),
         ),
       ],
       1,

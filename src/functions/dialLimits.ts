@@ -3,7 +3,8 @@ import { TradeError } from '../core/tradeError';
 import { number } from '../host/cells/readers';
 import { optionalSingle, type Cells } from '../host/cells/singles';
 
-const readDigits = number({ hint: 'enter a number of digits' });
+const readDigits = number({ marks: 'noLength', hint: 'enter a dial setting', like: '412' });
+const readMove = number({ sign: 'positive', marks: 'noLength', hint: 'enter a number of digits', like: '20' });
 
 /** The dial's lowest and highest setting and the largest move, each optional; refuses a range that is upside down. */
 export function dialLimits(
@@ -15,5 +16,5 @@ export function dialLimits(
   const high = optionalSingle('highest', highest, readDigits);
   if (low && high && low.gt(high))
     throw new TradeError('range', 'lowest', `is ${low}`, `it is above the highest setting ${high}`);
-  return { lowest: low, highest: high, largestMove: optionalSingle('largest move', largestMove, number({ sign: 'positive' })) };
+  return { lowest: low, highest: high, largestMove: optionalSingle('largest move', largestMove, readMove) };
 }

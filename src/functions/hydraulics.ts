@@ -4,24 +4,32 @@ import { gradeViscosity } from '../core/hydraulics/gradeViscosity';
 import { pressureDrop as pressureDropOf } from '../core/hydraulics/pressureDrop';
 import { velocity as velocityOf } from '../core/hydraulics/velocity';
 import { TradeError } from '../core/tradeError';
+import type { Decimal } from '../core/units/decimal';
 import { answer } from '../host/cells/answer';
 import { column } from '../host/cells/columns';
 import { choice, number, type CellReader } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
 import { optionalSingle, single, type Cells } from '../host/cells/singles';
 
-const readFlow = number({ sign: 'notNegative', hint: 'enter the flow' });
+const readFlow = number({ sign: 'notNegative', marks: 'noLength', hint: 'enter the flow', like: '60 or 12.5' });
 const marksOfBore = (unit: FlowUnits) => (unit === 'metric' ? 'refused' : 'inches');
 const readBore = (unit: FlowUnits) =>
   number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the bore', marks: marksOfBore(unit) });
 const readRun = (unit: FlowUnits) =>
   number({ sign: 'positive', zeroIsBlank: true, hint: 'enter the length', marks: unit === 'metric' ? 'refused' : 'feet' });
-const readPositive = number({ sign: 'positive', zeroIsBlank: true });
+const readAmount = (hint: string) => number({ sign: 'positive', zeroIsBlank: true, marks: 'noLength', hint, like: '5 or 12.5' });
+/** Below any liquid in kg/m³: a density in g/cm³ or lb/ft³. */
+const THINNEST = 100;
+const readDensity: CellReader<Decimal> = (cell, label) => {
+  const density = readAmount('enter the density in kg/m³')(cell, label);
+  if (density.gte(THINNEST)) return density;
+  throw new TradeError('unit', label, `is ${density}`, 'that is no liquid in kg/m³; oil has about 870');
+};
 const unitsOf = (unit: Cells) => single<FlowUnits>('unit', unit, choice('metric', 'US'));
 
 /** `46`, `VG 46` or `ISO VG 46`. */
 const readGrade: CellReader<number> = (cell, label) => {
-  const found = /^(?:(?:ISO\s*)?VG\s*)?(\d+)$/i.exec(String(cell).trim());
+  const found = /^(?:(?:ISO[\s-]*)?VG[\s-]*)?(\d+)$/i.exec(String(cell).trim());
   if (!found) throw new TradeError('choice', label, `is "${cell}"`, 'enter an ISO viscosity grade like 46 or VG 46');
   return Number(found[1]);
 };
@@ -62,7 +70,7 @@ export function boreSize(flow: any[][], velocity: any[][], unit: any[][]): any[]
   return answer(() => {
     const si = SI_OF[unitsOf(unit)];
     return mapRows(
-      [column('flow', flow, readPositive), column('velocity', velocity, readPositive)],
+      [column('flow', flow, readAmount('enter the flow')), column('velocity', velocity, readAmount('enter the velocity'))],
       1,
       (amount, speed) => boreSizeOf(amount.toNumber() * si.flow, speed.toNumber() * si.velocity) / si.bore,
     );
@@ -95,15 +103,19 @@ export function pressureDrop(
   return answer(() => {
     const units = unitsOf(unit);
     const si = SI_OF[units];
-    const mass = optionalSingle('density', density, readPositive)?.toNumber() ?? 870;
+    const mass = optionalSingle('density', density, readDensity)?.toNumber() ?? 870;
     const wall =
-      optionalSingle('roughness', roughness, number({ sign: 'notNegative', marks: marksOfBore(units) }))?.toNumber() ?? 0;
+      optionalSingle(
+        'roughness',
+        roughness,
+        number({ sign: 'notNegative', mayBeDate: true, hint: 'enter the roughness', marks: marksOfBore(units) }),
+      )?.toNumber() ?? 0;
     return mapRows(
       [
         column('flow', flow, readFlow),
         column('bore', bore, readBore(units)),
         column('length', length, readRun(units)),
-        column('viscosity', viscosity, readPositive),
+        column('viscosity', viscosity, readAmount('enter the viscosity')),
       ],
       1,
       (amount, width, run, thickness) =>
@@ -133,8 +145,11 @@ export function viscosity(grade: any[][], temperature: any[][], unit: any[][]): 
   return answer(() => {
     const oil = single('grade', grade, readGrade);
     const fahrenheit = ['US', '°F', 'F'].includes(single('unit', unit, choice('metric', 'US', '°C', '°F', 'C', 'F')));
-    return mapRows([column('temperature', temperature, number({ hint: 'enter the temperature' }))], 1, degrees =>
-      gradeViscosity(oil, fahrenheit ? (degrees.toNumber() - 32) / 1.8 : degrees.toNumber()),
+    return mapRows(
+      [column('temperature', temperature, number({ marks: 'noLength', hint: 'enter the temperature', like: '40 or -10' }))],
+      1,
+      degrees =>
+        fahrenheit ? gradeViscosity(oil, (degrees.toNumber() - 32) / 1.8, '°F') : gradeViscosity(oil, degrees.toNumber()),
     );
   });
 }

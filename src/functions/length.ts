@@ -5,6 +5,7 @@ import { overallLength as overallLengthOf } from '../core/length/overallLength';
 import { routeLength as routeLengthOf } from '../core/length/routeLength';
 import { answer, table } from '../host/cells/answer';
 import { column } from '../host/cells/columns';
+import { readDiameter } from '../host/cells/crimpReaders';
 import { choice, number } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
 import { optionalSingle, single } from '../host/cells/singles';
@@ -65,9 +66,10 @@ export function lengthLimits(overall: any[][], bore: any[][], unit: any[][], rul
   return answer(() => {
     const lengthUnit = single('unit', unit, choice('mm', 'in'));
     const lengthRule = optionalSingle('rule', rule, choice(...LENGTH_RULES)) ?? usualLengthRule(lengthUnit);
-    const read = (hint: string) => number({ sign: 'positive', zeroIsBlank: true, hint, millimetres: lengthUnit === 'mm' });
+    const read = (hint: string, mayBeDate: boolean) =>
+      number({ sign: 'positive', mayBeDate, zeroIsBlank: true, hint, millimetres: lengthUnit === 'mm' });
     return mapRows(
-      [column('overall length', overall, read('enter a length')), column('bore', bore, read('enter a diameter'))],
+      [column('overall length', overall, read('enter a length', false)), column('bore', bore, read('enter a diameter', true))],
       2,
       (length, diameter) => {
         const { shortest, longest } = lengthLimitsOf(length, diameter, lengthUnit, lengthRule);
@@ -113,11 +115,7 @@ export function routeLength(straights: any[][], bendRadius: any[][], bendAngle: 
   return answer(() => {
     const straight = numberList('straights', straights, number({ sign: 'notNegative', hint: 'enter a length' }));
     const bends = bendList(bendRadius, bendAngle);
-    const diameter = optionalSingle(
-      'outside diameter',
-      outsideDiameter,
-      number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a diameter' }),
-    );
+    const diameter = optionalSingle('outside diameter', outsideDiameter, readDiameter);
     return table([[routeLengthOf(straight, bends, diameter)]]);
   });
 }

@@ -20,11 +20,11 @@ export const couplingColumns = (cutOffA: Cells, cutOffB: Cells, allowance: Cells
     optionalColumn('allowance', allowance, readCutOff),
   ] as const;
 
-const notNegative = number({ sign: 'notNegative' });
+const readShare = number({ sign: 'notNegative', marks: 'noLength', hint: 'enter a fraction', like: '0.04 for 4 %' });
 
 /** Reads a share given as a fraction; a percentage typed as a plain number is refused, since 4 cannot be 4 %. */
 export const fraction: CellReader<Decimal> = (cell, label) => {
-  const value = notNegative(cell, label);
+  const value = readShare(cell, label);
   if (value.lt(1)) return value;
   throw new TradeError('range', label, `is ${value}`, 'enter a fraction below 1: 4 % is 0.04');
 };
@@ -42,7 +42,7 @@ export function numberList(label: string, cells: Cells, read: CellReader<Decimal
 }
 
 const readRadius = number({ sign: 'notNegative', hint: 'enter a radius' });
-const readAngle = number({ sign: 'notNegative', hint: 'enter an angle in degrees' });
+const readAngle = number({ sign: 'notNegative', marks: 'noLength', hint: 'enter an angle in degrees', like: '90' });
 
 /** Bends from a list of angles and one radius for all, or one for each in the same order; places where both are blank are skipped. */
 export function bendList(bendRadius: Cells, bendAngle: Cells): Bend[] {

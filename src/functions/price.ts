@@ -5,6 +5,9 @@ import { number } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
 import { optionalSingle } from '../host/cells/singles';
 
+const money = (sign: 'positive' | 'notNegative', hint: string) => number({ sign, marks: 'noLength', hint, like: '12.50' });
+const readMargin = number({ marks: 'noLength', hint: 'enter a share of the price', like: '0.4 for 40 %' });
+
 /**
  * Price that leaves a margin on a cost, at least a minimum, rounded up to a step.
  * @customfunction SELLPRICE SELLPRICE
@@ -18,13 +21,10 @@ import { optionalSingle } from '../host/cells/singles';
  */
 export function sellPrice(cost: any[][], margin: any[][], roundTo?: any[][], minimum?: any[][]): any[][] {
   return answer(() => {
-    const step = optionalSingle('round to', roundTo, number({ sign: 'positive', hint: 'enter the step of the price' }));
-    const least = optionalSingle('minimum', minimum, number({ sign: 'notNegative', hint: 'enter the least price' }));
+    const step = optionalSingle('round to', roundTo, money('positive', 'enter the step of the price'));
+    const least = optionalSingle('minimum', minimum, money('notNegative', 'enter the least price'));
     return mapRows(
-      [
-        column('cost', cost, number({ sign: 'notNegative', hint: 'enter the cost' })),
-        column('margin', margin, number({ hint: 'enter a share like 0.4' })),
-      ],
+      [column('cost', cost, money('notNegative', 'enter the cost')), column('margin', margin, readMargin)],
       1,
       (amount, share) => sellPriceOf({ cost: amount, margin: share, roundTo: step, minimum: least }),
     );

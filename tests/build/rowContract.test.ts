@@ -116,6 +116,7 @@ describe.each(byRow)('$id, argument $name', ({ called, id, name }) => {
         new CellError(code),
         { type: 'Error', basicType: 'Error', basicValue: code, errorType: 'Any' },
         { basicType: 'Error', basicValue: code },
+        ` ${code} `,
       ]) {
         expect(await others(cell)).toEqual(Array(called.width).fill(expect.stringMatching(sentence)));
       }

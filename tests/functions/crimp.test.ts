@@ -229,3 +229,26 @@ test('CALIBRATIONTURNS divides the deviation by the change per turn (.028 a turn
     ['#VALUE! change per turn is -1: it must be more than 0'],
   ]);
 });
+
+test('a fraction that the sheet made a date of is found in every diameter, or it would pass for a huge allowance in silence', () => {
+  const date = 45_000;
+  const found = [
+    () => crimpCheck([[1, 1]], one(1), one(0.01), one(date)),
+    () => crimpCheck([[1, 1]], one(1), one(0.01), none, one(date)),
+    () => crimpDetail([[1, 1]], one(1), one(0.01), one(date)),
+    () => conformity(one(1), one(1), one(0.01), one(date)),
+    () => nextDial(one(300), [[1.1, 1.1]], one(1), one(0.01), one(date)),
+    () => calibrationTurns(one(date), one(0.5)),
+    () => calibrationTurns(one(0.1), one(date)),
+  ].map(call => called(call)[0]![0]);
+  const names = ['uncertainty', 'largest spread', 'largest spread', 'uncertainty', 'step', 'deviation', 'change per turn'];
+  expect(found).toEqual(names.map(name => expect.stringMatching(`^#VALUE! ${name} is 45000: that looks like a date`)));
+});
+
+test('a dial is a number of digits: whole thousands are no dates, and inch and foot marks are refused', () => {
+  const next = (dial: unknown, lowest: unknown = null) =>
+    called(() => nextDial(one(dial), [[1.1, 1.1]], one(1), one(0.01), one(0.01), one(lowest)))[0]![0];
+  expect(next(40_000)).toBe(40_010);
+  expect(next("300'")).toBe(`#VALUE! dial is "300'": inch and foot marks belong to lengths; enter the dial setting without one`);
+  expect(next(300, '9"')).toMatch('lowest is "9"": inch and foot marks belong to lengths');
+});

@@ -25,7 +25,7 @@ describe('VELOCITY', () => {
       '#VALUE! bore is blank: fill it in',
       '#VALUE! bore is blank or zero: fill it in',
       '#N/A no such part',
-      '#VALUE! flow is "x": enter the flow, like 12.5, 3/8 or 1 1/2',
+      '#VALUE! flow is "x": enter the flow, like 60 or 12.5',
       '#VALUE! flow is -1: it must not be less than 0',
     ]);
   });
@@ -51,7 +51,7 @@ describe('BORESIZE', () => {
       '#VALUE! velocity is blank or zero: fill it in',
       '#VALUE! velocity is blank: fill it in',
       '#N/A no such part',
-      '#VALUE! velocity is "fast": enter a number, like 12.5, 3/8 or 1 1/2',
+      '#VALUE! velocity is "fast": enter the velocity, like 5 or 12.5',
     ]);
   });
 });
@@ -113,10 +113,34 @@ test('inch and foot marks count where the unit is US, feet where the length coun
   expect(called(() => velocity(one(60), one('1/2"'), metric))[0]![0]).toMatch(/^#VALUE! bore is "1\/2"": that is in inches/);
 });
 
+test('flows, velocities, viscosities, densities and temperatures carry no inch or foot marks', () => {
+  const mark = 'inch and foot marks belong to lengths';
+  expect(called(() => velocity(one("3'"), one(20), metric))[0]![0]).toBe(
+    `#VALUE! flow is "3'": ${mark}; enter the flow without one`,
+  );
+  expect(called(() => boreSize(one(60), one('5"'), one('US')))[0]![0]).toMatch(`velocity is "5"": ${mark}`);
+  expect(called(() => pressureDrop(one(60), one(20), one(10), one('46"'), metric))[0]![0]).toMatch(`viscosity is "46"": ${mark}`);
+  expect(called(() => viscosity(one(46), one("40'"), metric))[0]![0]).toMatch(`temperature is "40'": ${mark}`);
+});
+
+test('a density that is no liquid in kg/m³ is refused: g/cm³ and lb/ft³ would be taken for next to nothing', () => {
+  const drop = (density: unknown) => called(() => pressureDrop(one(60), one(20), one(10), one(46), metric, one(density)))[0]![0];
+  expect([0.87, 54.3].map(drop)).toEqual(
+    [0.87, 54.3].map(density => `#VALUE! density is ${density}: that is no liquid in kg/m³; oil has about 870`),
+  );
+  expect(drop(100)).toBeCloseTo((Number(drop(870)) * 100) / 870, 12);
+});
+
+test('a fraction that the sheet made a date of is no bore and no roughness', () => {
+  const date = /is 45725: that looks like a date/;
+  expect(called(() => velocity(one(10), one(45725), one('US')))[0]![0]).toMatch(date);
+  expect(called(() => pressureDrop(one(10), one(1), one(10), one(46), one('US'), none, one(45725)))[0]![0]).toMatch(date);
+});
+
 describe('VISCOSITY', () => {
   // ASTM D341 and D2270, computed.
   test('VG 46 at temperatures in °C, however the grade is written', () => {
-    for (const grade of [46, '46', 'VG 46', 'iso vg46']) {
+    for (const grade of [46, '46', 'VG 46', 'iso vg46', 'ISO VG-46']) {
       expect(called(() => viscosity(one(grade), col(20, '', 60), metric)).flat()).toEqual([
         close(134.49, 2),
         '',
@@ -133,9 +157,12 @@ describe('VISCOSITY', () => {
 
   test('errors', () => {
     expect(called(() => viscosity(one(46), col('hot', NA, 500), metric)).flat()).toEqual([
-      '#VALUE! temperature is "hot": enter the temperature, like 12.5, 3/8 or 1 1/2',
+      '#VALUE! temperature is "hot": enter the temperature, like 40 or -10',
       '#N/A no such part',
-      '#VALUE! temperature is 500 °C: it must lie between -60 and 200 °C; check the unit',
+      '#VALUE! temperature is 500 °C: it must lie between -60 °C and 200 °C; check the unit',
+    ]);
+    expect(called(() => viscosity(one(46), one(500), one('US')))).toEqual([
+      ['#VALUE! temperature is 500 °F: it must lie between -76 °F and 392 °F; check the unit'],
     ]);
     expect(called(() => viscosity(one('thin'), one(40), metric))).toEqual([
       ['#VALUE! grade is "thin": enter an ISO viscosity grade like 46 or VG 46'],

@@ -25,6 +25,16 @@ describe('CUTLENGTH', () => {
     ]);
   });
 
+  test('a comma is never guessed at, and the sentence says that it is the comma', () => {
+    const comma =
+      'it has a comma, which may mean decimals or thousands; write a decimal point, and thousands without a mark, like 1250.5';
+    expect(called(() => cutLength(col('12,5', '1,200', 1000), col(1, 1, '48,5"'), one(2))).flat()).toEqual([
+      `#VALUE! overall length is "12,5": ${comma}`,
+      `#VALUE! overall length is "1,200": ${comma}`,
+      `#VALUE! cut-off A is "48,5"": ${comma}`,
+    ]);
+  });
+
   test('each bad row has its own error, naming what came; the others are answered', () => {
     const rows = cutLength(col(1000, 'abc', null, 0, -5, true, 40), col(40, 40, 'nonsense', 40, 40, 40, 45000), one(50));
     expect(called(() => rows)).toEqual([
@@ -151,6 +161,13 @@ describe('LENGTHLIMITS', () => {
     expect(called(() => lengthLimits(one(500), one(0), one('mm')))[0]![0]).toBe('#VALUE! bore is blank or zero: fill it in');
   });
 
+  test('a bore that the sheet made a date of is found, an overall length of 40,000 mm is one', () => {
+    expect(called(() => lengthLimits(one(100), one(45725), one('in')))[0]![0]).toMatch(
+      /^#VALUE! bore is 45725: that looks like a date/,
+    );
+    expect(called(() => lengthLimits(one(40000), one(12.7), one('mm')))).toEqual([[39600, 41200]]);
+  });
+
   test('an error as unit is passed on for the whole call', () => {
     expect(called(() => lengthLimits(one(500), one(12), one(new FakeCellError('#DIV/0!'))))).toEqual([['#DIV/0! ']]);
   });
@@ -162,6 +179,9 @@ test('LENGTHCHANGE takes 4 % and 2 % unless told, and refuses percentages typed 
     ['', ''],
   ]);
   expect(called(() => lengthChange(one(1000), one(0), one(0.015)))).toEqual([[1000, 1015]]);
+  expect(called(() => lengthChange(one(1000), one('4%')))).toEqual([
+    ['#VALUE! shorten is "4%": enter a fraction, like 0.04 for 4 %'],
+  ]);
   expect(called(() => lengthChange(one(1000), one(4)))).toEqual([
     ['#VALUE! shorten is 4: enter a fraction below 1: 4 % is 0.04'],
   ]);
@@ -187,6 +207,15 @@ describe('ROUTELENGTH', () => {
     expect(route(one(50), col(90, '', 90))).toEqual([[expect.closeTo(100 + Math.PI * 50, 10)]]);
     expect(route(one(0), one(0))).toEqual([[100]]);
     expect(route(one(null), one(null))).toEqual([['#VALUE! bend radius is blank: fill it in']]);
+  });
+
+  test('an angle is in degrees, without inch and foot marks; an outside diameter is no date', () => {
+    expect(called(() => routeLength(one(1), one(10), one("90'")))[0]![0]).toBe(
+      `#VALUE! bend angle is "90'": inch and foot marks belong to lengths; enter an angle in degrees without one`,
+    );
+    expect(called(() => routeLength(one(1), one(10), one(90), one(45725)))[0]![0]).toMatch(
+      /outside diameter is 45725: .* a date/,
+    );
   });
 
   test('the first error value is returned; a missing radius is named', () => {

@@ -27,9 +27,16 @@ describe('SELLPRICE', () => {
       '#VALUE! margin is 1: a margin is a share of the price and lies below 1; enter 0.4 for 40 %',
       '#VALUE! margin is 40: a margin is a share of the price and lies below 1; enter 0.4 for 40 %',
       '#VALUE! margin is blank: fill it in',
-      '#VALUE! cost is "x": enter the cost, like 12.5, 3/8 or 1 1/2',
+      '#VALUE! cost is "x": enter the cost, like 12.50',
       '#VALUE! cost is -1: it must not be less than 0',
       '#N/A gone',
+    ]);
+  });
+
+  test('a percentage as text and an inch mark are refused in words that say what to enter', () => {
+    expect(called(() => sellPrice(col(30, '30"'), col('40%', 0.4), none, none)).flat()).toEqual([
+      '#VALUE! margin is "40%": enter a share of the price, like 0.4 for 40 %',
+      '#VALUE! cost is "30"": inch and foot marks belong to lengths; enter the cost without one',
     ]);
   });
 

@@ -1,5 +1,7 @@
 const LAMINAR_UP_TO = 2300;
 const TURBULENT_FROM = 4000;
+/** Binary noise of a Reynolds number that lies on a bound. */
+const NOISE = 1e-12;
 
 /** Colebrook's equation for x = 1/√f by Newton's method: x + 2·log10(roughness/3.7 + 2.51·x/Re) = 0, concave, so it converges from above and below. */
 function colebrook(reynolds: number, relativeRoughness: number): number {
@@ -24,7 +26,7 @@ function colebrook(reynolds: number, relativeRoughness: number): number {
  */
 export function frictionFactor(reynolds: number, relativeRoughness: number): number {
   const laminar = 64 / reynolds;
-  if (reynolds <= LAMINAR_UP_TO) return laminar;
+  if (reynolds <= LAMINAR_UP_TO * (1 + NOISE)) return laminar;
   const turbulent = colebrook(reynolds, relativeRoughness);
   return reynolds >= TURBULENT_FROM ? turbulent : Math.max(laminar, turbulent);
 }

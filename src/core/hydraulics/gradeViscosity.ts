@@ -5,16 +5,20 @@ import { viscosityAt } from './viscosityAt';
 const COLDEST = -60;
 const HOTTEST = 200;
 
+const told = (celsius: number, unit: '°C' | '°F') =>
+  `${Number((unit === '°F' ? celsius * 1.8 + 32 : celsius).toPrecision(6))} ${unit}`;
+
 /**
  * Kinematic viscosity of an oil of an ISO viscosity grade with viscosity index 100.
  * @param grade e.g. 46
  * @param celsius −60 … 200 °C
+ * @param unit in which an error tells the temperature
  * @returns mm²/s
  * @throws TradeError `choice` for what is no grade, `impossible` for grades too thin for a viscosity index, `range` for the temperature
  * Source: ISO 3448, ASTM D2270, ASTM D341.
  * @example grade 46 at 20 °C: 134.49
  */
-export function gradeViscosity(grade: number, celsius: number): number {
+export function gradeViscosity(grade: number, celsius: number, unit: '°C' | '°F' = '°C'): number {
   const found = ISO_VISCOSITY_GRADES.find(row => row.grade === grade);
   if (!found) {
     const grades = ISO_VISCOSITY_GRADES.filter(row => row.at100 !== undefined).map(row => row.grade);
@@ -29,8 +33,8 @@ export function gradeViscosity(grade: number, celsius: number): number {
     );
   }
   if (!(celsius >= COLDEST && celsius <= HOTTEST)) {
-    const advice = `it must lie between ${COLDEST} and ${HOTTEST} °C; check the unit`;
-    throw new TradeError('range', 'temperature', `is ${Number(celsius.toPrecision(6))} °C`, advice);
+    const advice = `it must lie between ${told(COLDEST, unit)} and ${told(HOTTEST, unit)}; check the unit`;
+    throw new TradeError('range', 'temperature', `is ${told(celsius, unit)}`, advice);
   }
   return viscosityAt(celsius, { celsius: 40, viscosity: found.at40 }, { celsius: 100, viscosity: found.at100 });
 }

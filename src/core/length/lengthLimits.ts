@@ -19,19 +19,16 @@ interface Deviations {
   readonly under: Decimal;
 }
 
-function dinDeviations(overallMm: Decimal, boreMm: Decimal): Deviations {
-  const bore = din20066BoresUpToMm.findIndex(upTo => boreMm.lte(upTo));
-  if (bore < 0) {
-    throw new TradeError(
-      'range',
-      'bore',
-      `is ${boreMm.toDecimalPlaces(3)} mm`,
-      'DIN 20066 ends at DN 50 (bore 50.8 mm); agree the limits in writing',
-    );
+function dinDeviations(overallMm: Decimal, bore: Decimal, unit: LengthUnit): Deviations {
+  const boreMm = convertLength(bore, unit, 'mm');
+  const boreBand = din20066BoresUpToMm.findIndex(upTo => boreMm.lte(upTo));
+  if (boreBand < 0) {
+    const received = unit === 'mm' ? `is ${bore} mm` : `is ${bore} in (${boreMm.toDecimalPlaces(3)} mm)`;
+    throw new TradeError('range', 'bore', received, 'DIN 20066 ends at DN 50 (bore 50.8 mm); agree the limits in writing');
   }
   const band = din20066Lengths.find(({ upToMm }) => overallMm.lte(upToMm))!;
-  const unit = band.kind === 'mm' ? new Decimal(1) : overallMm;
-  return { over: unit.times(band.over[bore as 0 | 1]), under: unit.times(band.under[bore as 0 | 1]) };
+  const whole = band.kind === 'mm' ? new Decimal(1) : overallMm;
+  return { over: whole.times(band.over[boreBand as 0 | 1]), under: whole.times(band.under[boreBand as 0 | 1]) };
 }
 
 function saeDeviations(overallIn: Decimal): Deviations {
@@ -59,13 +56,13 @@ export function lengthLimits(
 ): { shortest: Decimal; longest: Decimal } {
   const native: LengthUnit = rule === 'DIN 20066' ? 'mm' : 'in';
   const length = convertLength(overall, unit, native);
-  const { over, under } = rule === 'DIN 20066' ? dinDeviations(length, convertLength(bore, unit, native)) : saeDeviations(length);
+  const { over, under } = rule === 'DIN 20066' ? dinDeviations(length, bore, unit) : saeDeviations(length);
   const shortest = overall.minus(convertLength(under, native, unit));
   if (shortest.lte(0)) {
     throw new TradeError(
       'impossible',
       'overall length',
-      `is ${overall}`,
+      `is ${overall} ${unit}`,
       `that is shorter than its own tolerance in ${rule}; check length and unit`,
     );
   }

@@ -53,3 +53,8 @@ export function numberFromText(text: string): NumberFromText | undefined {
   const found = body.includes("'") ? feetAndInches(body) : inches(body);
   return found && negative ? { ...found, value: found.value.negated() } : found;
 }
+
+/** True for a text that would be a number but for its commas, which may stand for decimals or part thousands. */
+export function isNumberWithCommas(text: string): boolean {
+  return /\d\s*,\s*\d/.test(text) && numberFromText(text.replaceAll(',', '')) !== undefined;
+}

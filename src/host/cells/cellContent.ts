@@ -9,7 +9,19 @@ export class IncomingError {
 /** What a cell holds once host wrappings are taken off; null is blank. */
 export type CellContent = number | string | boolean | null | IncomingError;
 
+/** Error values as text: what is left of them once a sheet was pasted as text or came through a .csv file. */
+const ERROR_TEXT = new Set(
+  '#VALUE! #N/A #DIV/0! #NUM! #NULL! #REF! #NAME? #SPILL! #CALC! #BUSY! #FIELD! #CONNECT! #BLOCKED! #UNKNOWN! #GETTING_DATA'.split(
+    ' ',
+  ),
+);
 const ERROR_CODE = /^#[A-Z0-9/_]+[!?]?$/;
+
+function fromText(cell: string): CellContent {
+  const bare = cell.trim();
+  if (bare === '') return null;
+  return ERROR_TEXT.has(bare) ? new IncomingError(bare, undefined) : cell;
+}
 
 function fromObject(cell: Record<string, unknown>): CellContent {
   if (typeof cell.code === 'string' && ERROR_CODE.test(cell.code)) {
@@ -26,12 +38,12 @@ function fromObject(cell: Record<string, unknown>): CellContent {
 
 /**
  * A cell as a host hands it over, with its wrappings taken off: data types become their basic value, errors (a
- * CustomFunctions.Error or an error cell value) an IncomingError, and null, "" and spaces blank (null).
+ * CustomFunctions.Error, an error cell value or its text) an IncomingError, and null, "" and spaces blank (null).
  */
 export function cellContent(cell: unknown): CellContent {
   if (cell === null || cell === undefined) return null;
   if (typeof cell === 'number' || typeof cell === 'boolean') return cell;
-  if (typeof cell === 'string') return cell.trim() === '' ? null : cell;
+  if (typeof cell === 'string') return fromText(cell);
   if (typeof cell === 'object') return fromObject(cell as Record<string, unknown>);
   return String(cell);
 }

@@ -1,5 +1,5 @@
 import { Decimal, decimalOfCell } from '../../core/units/decimal';
-import { numberFromText } from '../../core/units/numberText';
+import { isNumberWithCommas, numberFromText } from '../../core/units/numberText';
 import { TradeError } from '../../core/tradeError';
 import type { CellContent } from './cellContent';
 
@@ -23,8 +23,11 @@ export interface NumberRules {
   readonly like?: string;
   /** True where the call is in millimetres, so that a number with an inch or foot mark is in the wrong unit. */
   readonly millimetres?: boolean;
-  /** What an inch or foot mark means elsewhere: nothing in a metric call (`refused`), or that the number is to count inches (default) or feet. */
-  readonly marks?: 'refused' | 'inches' | 'feet';
+  /**
+   * What an inch or foot mark means elsewhere: that the number is to count inches (default) or feet, a unit that a metric call refuses
+   * (`refused`), or nothing, since the number is no length (`noLength`).
+   */
+  readonly marks?: 'inches' | 'feet' | 'refused' | 'noLength';
 }
 
 const LARGEST = new Decimal('1e9');
@@ -36,20 +39,25 @@ export function quoted(cell: FilledCell): string {
   return typeof cell === 'string' ? `"${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"` : String(cell).toUpperCase();
 }
 
-function decimalOf(
-  cell: FilledCell,
-  label: string,
-  { hint = 'enter a number', like = '12.5, 3/8 or 1 1/2', millimetres, marks }: NumberRules,
-): Decimal {
+function unreadable(cell: FilledCell, { hint = 'enter a number', like = '12.5, 3/8 or 1 1/2' }: NumberRules): string {
+  if (typeof cell !== 'string' || !isNumberWithCommas(cell)) return `${hint}, like ${like}`;
+  return 'it has a comma, which may mean decimals or thousands; write a decimal point, and thousands without a mark, like 1250.5';
+}
+
+function wrongMark({ hint = 'enter a number', millimetres, marks }: NumberRules): string | undefined {
+  if (millimetres) return 'that is in inches, but this call is in mm; use one unit for all lengths';
+  if (marks === 'refused') return 'that is in inches, but this call is metric; use one system of units';
+  return marks === 'noLength' ? `inch and foot marks belong to lengths; ${hint} without one` : undefined;
+}
+
+function decimalOf(cell: FilledCell, label: string, rules: NumberRules): Decimal {
   if (typeof cell === 'number' && Number.isFinite(cell)) return decimalOfCell(cell);
   const found = typeof cell === 'string' ? numberFromText(cell) : undefined;
-  if (!found) throw new TradeError('notANumber', label, `is ${quoted(cell)}`, `${hint}, like ${like}`);
+  if (!found) throw new TradeError('notANumber', label, `is ${quoted(cell)}`, unreadable(cell, rules));
   if (found.mark === 'none') return found.value;
-  if (millimetres || marks === 'refused') {
-    const call = millimetres ? 'in mm; use one unit for all lengths' : 'metric; use one system of units';
-    throw new TradeError('unit', label, `is ${quoted(cell)}`, `that is in inches, but this call is ${call}`);
-  }
-  return marks === 'feet' ? found.value.div(12) : found.value;
+  const wrong = wrongMark(rules);
+  if (wrong) throw new TradeError('unit', label, `is ${quoted(cell)}`, wrong);
+  return rules.marks === 'feet' ? found.value.div(12) : found.value;
 }
 
 function looksLikeDate(value: Decimal): boolean {

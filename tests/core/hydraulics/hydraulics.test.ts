@@ -35,6 +35,11 @@ test('between laminar and turbulent the larger factor counts, without a gap at 4
   expect(frictionFactor(3999.999, 0)).toBeCloseTo(frictionFactor(4000, 0), 6);
 });
 
+test('a Reynolds number on a bound stays on it whatever noise it carries: to 2300 inclusive the flow is laminar', () => {
+  expect(frictionFactor(2300.0000000000005, 0.05)).toBeCloseTo(64 / 2300, 12);
+  expect(frictionFactor(2300.000001, 0.05)).toBeGreaterThan(0.06);
+});
+
 test('White, Fluid Mechanics, example 6.7: oil of 900 kg/m³ and 1e-5 m²/s, .2 m³/s through 500 m of 200 mm, .26 mm rough', () => {
   const flow = { flow: 0.2, bore: 0.2, length: 500, viscosity: 1e-5, density: 900, roughness: 0.00026 };
   expect(velocity(flow.flow, flow.bore)).toBeCloseTo(6.37, 2);
@@ -146,5 +151,5 @@ test('the grades of ISO 3448: twenty, each midpoint about half as much again as 
 test.each([
   [45, 40, 'enter an ISO viscosity grade: 7, 10'],
   [5, 40, 'no viscosity index'],
-  [46, 300, 'between -60 and 200 °C'],
+  [46, 300, 'between -60 °C and 200 °C'],
 ])('grade %d at %d °C is refused', (grade, celsius, message) => expect(() => gradeViscosity(grade, celsius)).toThrow(message));

@@ -45,5 +45,6 @@ test('a rule of the other unit is converted both ways: 12 in are 304.8 mm, 1/8 i
 
 test('a bore above DN 50 and a length shorter than its tolerance are refused', () => {
   expect(() => limits(1000, 50.9, 'mm', 'DIN 20066')).toThrow('DIN 20066 ends at DN 50');
+  expect(() => limits(40, 3, 'in', 'DIN 20066')).toThrow('bore is 3 in (76.2 mm): DIN 20066 ends at DN 50');
   expect(() => limits(2, 12.7, 'mm', 'DIN 20066')).toThrow('shorter than its own tolerance');
 });

@@ -1,4 +1,4 @@
-import { numberFromText } from '../../../src/core/units/numberText';
+import { isNumberWithCommas, numberFromText } from '../../../src/core/units/numberText';
 
 test.each([
   ['12.5', '12.5', 'none'],
@@ -44,3 +44,15 @@ test.each([
   'NaN',
   '0x10',
 ])('"%s" is not guessed at', text => expect(numberFromText(text)).toBeUndefined());
+
+test.each([
+  ['12,5', true],
+  ['1,250', true],
+  ['1,250.5', true],
+  ['-3,5"', true],
+  ['12.5', false],
+  ['a,b', false],
+  ['M22,5 x 1', false],
+  [',', false],
+  ['12,', false],
+])('"%s" is a number but for its commas: %s', (text, expected) => expect(isNumberWithCommas(text)).toBe(expected));

@@ -23,7 +23,7 @@ test('the widest temperatures of fluid and air count', () => {
 });
 
 test.each([
-  ['a comma', { pressure: '1,8' }, 'pressure', /working pressure is "1,8": enter a number/],
+  ['a comma', { pressure: '1,8' }, 'pressure', /working pressure is "1,8": it has a comma, .* write a decimal point/],
   ['an inch mark in mm', { bore: '1/2"' }, 'bore', /that is in inches/],
   ['half an assembly', { quantity: '1.5' }, 'quantity', /enter a whole number/],
   ['hottest below coldest', { fluidHottest: '-30', airHottest: '' }, 'fluidHottest', /exchange them/],
