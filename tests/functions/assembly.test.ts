@@ -165,6 +165,15 @@ describe('ASSEMBLY', () => {
     expect(made('Birch DN 25', 'Birch flange DN 25', 'Birch flange DN 25', 1000)).toEqual([880, 380, 4.06, 'OK']);
   });
 
+  test('a ferrule that was left out is named, instead of an assembly without it', () => {
+    const found = catalogueOf(withCell('fittings', 6, 'Mass (kg)', 'light'));
+    const args = [one('Birch DN 25'), one('Birch flange DN 25'), one('Birch flange DN 25'), one(1000)] as const;
+    const sentence =
+      '#N/A fitting "birch FERRULE dn 25" was left out of the catalogue: Fittings row 7: Mass is "light", expected a number in kg, not less than 0';
+    expect(called(() => functions.assembly(found, ...args))).toEqual([Array(4).fill(sentence)]);
+    expect(called(() => functions.unitCost(found, ...args, one(10)))).toEqual([Array(4).fill(sentence)]);
+  });
+
   test('a missing rating is named and leaves the working pressure blank', () => {
     expect(made('Alder DN 12', 'Alder flare straight DN 12', 'Alder cone straight DN 12', 500)).toEqual([
       473,

@@ -44,8 +44,8 @@ const once = (items: readonly string[]) => [...new Set(items)];
 const sumOf = (values: readonly number[]) => values.reduce((sum, value) => sum.plus(value), new Decimal(0));
 
 function ferruleOf(catalogue: Catalogue, match: CrimpMatch | string): Fitting | undefined {
-  if (typeof match === 'string' || match.crimp.ferrule === undefined) return undefined;
-  return catalogue.index.fittings.get(partKey(match.crimp.ferrule))?.row;
+  const name = typeof match === 'string' ? undefined : match.crimp.ferrule;
+  return name !== undefined && catalogue.index.fittings.has(partKey(name)) ? findFitting(catalogue, name) : undefined;
 }
 
 function massOf(catalogue: Catalogue, hose: Hose, parts: readonly Fitting[]): CoupledHose['mass'] {
@@ -111,7 +111,7 @@ const coupled = remembered<CoupledHose>();
 
 /**
  * A hose with two fittings; worked out once for the same three names.
- * @throws TradeError `notFound` for a part that is unknown or was left out
+ * @throws TradeError `notFound` for a part that is unknown or was left out, and for a ferrule of the crimp rows that was left out
  */
 export function coupledHose(catalogue: Catalogue, hose: string, fittings: readonly [string, string]): CoupledHose {
   return coupled(catalogue, `${hose}\u001f${fittings[0]}\u001f${fittings[1]}`, () => couple(catalogue, hose, fittings));

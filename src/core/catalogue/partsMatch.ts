@@ -1,9 +1,11 @@
 import { Decimal } from '../units/decimal';
+import { numberFromText } from '../units/numberText';
 import { partKey } from './partName';
 import type { Fitting } from './tables/fittingsTable';
 import type { Hose } from './tables/hosesTable';
 
 const SIZE = /^(dn|dash|-)?\s*-?\s*(\d+(?:\.\d+)?)$/;
+const INCHES = /^(.+?) ?(?:["″”]|in(?:ch(?:es)?)?\.?)$/;
 
 interface Size {
   /** How the size is counted; "" where it does not say. */
@@ -13,6 +15,9 @@ interface Size {
 
 function sizeOf(text: string): Size {
   const key = partKey(text).replace(/\s+/g, ' ');
+  const [, inchText] = INCHES.exec(key) ?? [];
+  const inches = inchText && numberFromText(inchText);
+  if (inches) return { system: 'inch', number: String(inches.value) };
   const [, system, number] = SIZE.exec(key) ?? [];
   if (number === undefined) return { system: '', number: key };
   return { system: system === 'dn' ? 'dn' : system ? 'dash' : '', number: String(Number(number)) };
@@ -23,7 +28,7 @@ function boresMatch(hose: number, fitting: number): boolean {
   return new Decimal(hose).minus(fitting).abs().times(50).lte(hose);
 }
 
-/** Sizes are compared by Size where both have one in the same count (DN, dash, or a bare number), else by bore within 2 %. */
+/** Sizes are compared by Size where both have one in the same count (DN, dash, inches, or a bare number), else by bore within 2 %. */
 export function sizesMatch(hose: Hose, fitting: Fitting): boolean {
   if (hose.size !== undefined && fitting.size !== undefined) {
     const [a, b] = [sizeOf(hose.size), sizeOf(fitting.size)];

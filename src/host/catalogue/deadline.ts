@@ -17,7 +17,7 @@ export function deadline(milliseconds: number): Deadline {
   const reached = new Promise<void>(resolve => (reach = resolve));
   const start = () => {
     since = Date.now();
-    timer = setTimeout(reach, left);
+    timer = setTimeout(reach, Math.max(0, left));
   };
   const stop = () => {
     clearTimeout(timer);
@@ -33,7 +33,7 @@ export function deadline(milliseconds: number): Deadline {
       left -= Date.now() - since;
     },
     resume() {
-      if (timer === undefined && left > 0) start();
+      if (timer === undefined) start();
     },
   };
 }

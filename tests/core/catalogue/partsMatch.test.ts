@@ -36,3 +36,12 @@ test('without a common count the bores must agree within 2 %', () => {
   expect(match({ bore: 25.4 }, { bore: 25.908 })).toBe(true);
   expect(match({ bore: 25.4 }, { bore: 25.91 })).toBe(false);
 });
+
+test('inches are the same size however they are written', () => {
+  const bore = 12.7;
+  for (const size of ['1/2"', '1/2 in', '0.5 inch', '1/2”']) expect(match({ size: '1/2"', bore }, { size, bore: 9 })).toBe(true);
+  expect(match({ size: '1/2"', bore }, { size: '3/4 in', bore })).toBe(false);
+  // One of them in another count: the bore decides.
+  expect(match({ size: '1/2"', bore }, { size: 'DN 12', bore })).toBe(true);
+  expect(match({ size: '1/2"', bore }, { size: '-8', bore: 9 })).toBe(false);
+});

@@ -4,6 +4,7 @@ import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
 import { createCatalogueLoader } from '../../../src/host/catalogue/catalogueLoader';
 import type { CatalogueSource, PausableClock } from '../../../src/host/catalogue/catalogueSource';
 import { createCatalogueStore } from '../../../src/host/catalogue/catalogueStore';
+import { deadline } from '../../../src/host/catalogue/deadline';
 import { cellsOf, treeTables, withCell } from '../../core/catalogue/treeCatalogue';
 
 const tree = readCatalogue(treeTables);
@@ -133,6 +134,18 @@ describe('the limit of 10 s', () => {
     store.put(tree);
     expect((await found)?.digest).toBe(tree.digest);
   });
+});
+
+test('a limit that runs out while the page is busy, just before a pause, still ends', async () => {
+  jest.useFakeTimers();
+  const clock = deadline(1000);
+  // Time passes, but no timer gets its turn.
+  jest.setSystemTime(Date.now() + 1500);
+  clock.pause();
+  clock.resume();
+  jest.advanceTimersByTime(0);
+  await expect(clock.reached).resolves.toBeUndefined();
+  jest.useRealTimers();
 });
 
 describe('the store', () => {
