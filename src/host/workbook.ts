@@ -5,8 +5,10 @@ export interface RangeAddress {
   readonly address: string;
 }
 
-/** A table in the host's own sense. */
+/** A table in the host's own sense; its range holds the heading row and the rows. */
 export interface HostTable extends RangeAddress {
+  /** A row of totals, which is no row of the table, stands below the range. */
+  readonly hasTotals?: boolean;
   /** As formulas call it: `Hoses`, in `Hoses[#All]`. */
   readonly name: string;
 }

@@ -1,6 +1,13 @@
 import { addressOf, blockOf } from '../a1';
-import type { RangeAddress, Workbook } from '../workbook';
+import { hostBlocks, wholeTable } from '../hostTable';
+import type { HostTable, RangeAddress, Workbook } from '../workbook';
 import type { TableReference } from './catalogueFormula';
+
+/** The whole of a host's table, as `[#All]` gives it: a row of totals among the others. */
+function allOf(table: HostTable): RangeAddress {
+  const [block] = hostBlocks([table]);
+  return { sheet: table.sheet, address: addressOf(wholeTable(block!)) };
+}
 
 /** The rows of a host's table under its headings. */
 function bodyOf({ sheet, address }: RangeAddress): RangeAddress {
@@ -28,7 +35,6 @@ export async function tablePlaces(
     const name = names.find(isIt);
     if (reference.kind === 'name' && name) return name.at;
     if (!table) return name?.at;
-    const whole = { sheet: table.sheet, address: table.address };
-    return reference.kind === 'table' && reference.part === 'all' ? whole : bodyOf(whole);
+    return reference.kind === 'table' && reference.part === 'all' ? allOf(table) : bodyOf(table);
   });
 }

@@ -1,4 +1,4 @@
-import { splitReference } from '../a1';
+import { addressOf, blockOf, splitReference } from '../a1';
 import type { HostTable, RangeAddress } from '../workbook';
 
 function rangeOf(reference: string): RangeAddress {
@@ -27,16 +27,24 @@ export async function namesOf(context: Excel.RequestContext): Promise<readonly {
     .map(item => ({ name: item.name, at: rangeOf(item.formula) }));
 }
 
-/** Excel tables of a sheet, with their heading rows. */
+/** Excel tables of a sheet, with their heading rows; a row of totals is left out, a table without headings is none to us. */
 export async function tablesOf(context: Excel.RequestContext, sheet: string): Promise<readonly HostTable[]> {
   const { tables } = context.workbook.worksheets.getItem(sheet);
-  tables.load('items/name');
+  tables.load('items/name,items/showHeaders,items/showTotals');
   await context.sync();
-  const ranges = tables.items.map(table => table.getRange());
+  const shown = tables.items.filter(({ showHeaders }) => showHeaders);
+  const ranges = shown.map(table => table.getRange());
   if (ranges.length === 0) return [];
   for (const range of ranges) range.load('address');
   await context.sync();
-  return ranges.map((range, index) => ({ name: tables.items[index]!.name, ...rangeOf(range.address) }));
+  return ranges.map((range, index) => {
+    const { name, showTotals } = shown[index]!;
+    const { sheet, address } = rangeOf(range.address);
+    const block = blockOf(address)!;
+    return showTotals
+      ? { name, sheet, address: addressOf({ ...block, rows: block.rows - 1 }), hasTotals: true }
+      : { name, sheet, address };
+  });
 }
 
 /** The cell whose formula spills into this one. Builds without dynamic arrays have none. */

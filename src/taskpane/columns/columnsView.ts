@@ -1,4 +1,4 @@
-import { blockOf } from '../../host/a1';
+import { hostBlocks, type HostBlock } from '../../host/hostTable';
 import type { RangeContent, Workbook } from '../../host/workbook';
 import { findTable, type FoundTable } from './findTable';
 import { catalogueState, type CatalogueState } from './catalogueState';
@@ -13,7 +13,7 @@ export type ColumnsView =
       readonly status: 'ready';
       readonly used: RangeContent;
       readonly table: FoundTable;
-      readonly hostTables: readonly Block[];
+      readonly hostTables: readonly HostBlock[];
       readonly catalogue: CatalogueState;
       /** The same as long as it is the same table, columns added to it or taken away again. */
       readonly id: string;
@@ -40,7 +40,7 @@ export async function columnsView(workbook: Workbook, stayOn?: { sheet: string; 
     workbook.tables(selection.sheet),
     catalogueState(workbook),
   ]);
-  const hostTables = tables.flatMap(table => blockOf(table.address) ?? []);
+  const hostTables = hostBlocks(tables);
   const table = used && findTable(used, selected, hostTables);
   return used && table ? { status: 'ready', used, table, hostTables, catalogue, id: idOf(table) } : { status: 'none' };
 }

@@ -1,4 +1,5 @@
 import { overlap, type Block } from '../../host/a1';
+import { wholeTable, type HostBlock } from '../../host/hostTable';
 import type { CellValue, RangeContent } from '../../host/workbook';
 import { roleOfHeading } from './roles';
 
@@ -100,11 +101,11 @@ const overlaps = (a: Run, b: Run) => a.first <= b.last && b.first <= a.last;
 export function findTable(
   used: RangeContent,
   selected: Block,
-  hostTables: readonly Block[] = [],
+  hostTables: readonly HostBlock[] = [],
   roleOf: HeadingReader = roleOfHeading,
 ): FoundTable | undefined {
-  const own = hostTables.find(table => overlap(table, selected));
-  if (own) return tableOf(used, own, true);
+  const own = hostTables.find(table => overlap(wholeTable(table), selected));
+  if (own) return tableOf(used, { row: own.row, column: own.column, rows: own.rows, columns: own.columns }, true);
   const rows = Array.from(
     { length: Math.max(0, Math.min(selected.row, lastRow(used)) - used.row + 1) },
     (_, i) => selected.row - i,

@@ -1,4 +1,5 @@
 import { addressOf, columnLetters, overlap, SHEET_COLUMNS, type Block } from '../../host/a1';
+import { wholeTable, type HostBlock } from '../../host/hostTable';
 import type { Change, RangeContent } from '../../host/workbook';
 import { isEmpty, type FoundTable } from './findTable';
 import { partOf, type Offer, type Place } from './offer';
@@ -16,10 +17,15 @@ export interface ColumnPlan {
   readonly told: string;
 }
 
-function freeColumns(used: RangeContent, { block }: FoundTable, count: number, hostTables: readonly Block[]): number | undefined {
+function freeColumns(
+  used: RangeContent,
+  { block }: FoundTable,
+  count: number,
+  hostTables: readonly HostBlock[],
+): number | undefined {
   const free = (column: number) => {
     const strip = { row: block.row, column, rows: block.rows, columns: 1 };
-    if (hostTables.some(table => overlap(table, strip))) return false;
+    if (hostTables.some(table => overlap(wholeTable(table), strip))) return false;
     return Array.from({ length: block.rows }, (_, i) => block.row + i).every(row => isEmpty(used, row, column));
   };
   // One more free column keeps the new ones apart from what stands beyond them.
@@ -77,7 +83,7 @@ export function planColumns(
   table: FoundTable,
   columns: Columns,
   offers: readonly Offer[],
-  { spill = false, hostTables = [] }: { readonly spill?: boolean; readonly hostTables?: readonly Block[] } = {},
+  { spill = false, hostTables = [] }: { readonly spill?: boolean; readonly hostTables?: readonly HostBlock[] } = {},
 ): ColumnPlan {
   const wanted = offers.filter(offer => !offer.reason);
   if (wanted.length === 0) throw new Error('Choose at least one column to add.');

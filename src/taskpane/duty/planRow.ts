@@ -1,5 +1,6 @@
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { addressOf, columnLetters, overlap, type Block } from '../../host/a1';
+import { wholeTable, type HostBlock } from '../../host/hostTable';
 import type { Change, RangeContent } from '../../host/workbook';
 import { cellOf, isEmpty, type FoundTable } from '../columns/findTable';
 import type { Columns } from '../columns/proposeColumns';
@@ -48,7 +49,7 @@ function isTotal(used: RangeContent, table: FoundTable, row: number): boolean {
 }
 
 /** The first row behind the last filled one; a row that only holds formulas waits to be filled. */
-function freeRow(used: RangeContent, table: FoundTable, hostTables: readonly Block[]): number {
+function freeRow(used: RangeContent, table: FoundTable, hostTables: readonly HostBlock[]): number {
   const { block } = table;
   const bottom = block.row + block.rows - 1;
   let row = bottom + 1;
@@ -58,7 +59,7 @@ function freeRow(used: RangeContent, table: FoundTable, hostTables: readonly Blo
   }
   if (row <= bottom) return row;
   const strip = { row, column: block.column, rows: 1, columns: block.columns };
-  const isBlocked = hostTables.some(other => overlap(other, strip) && !overlap(other, block));
+  const isBlocked = hostTables.some(other => overlap(wholeTable(other), strip));
   if (isBlocked || !columnsOf(table).every(column => isEmpty(used, row, column))) {
     throw new Error(`Row ${row + 1} below the table is not free. Insert a row first. Nothing was written.`);
   }
@@ -108,7 +109,7 @@ export function planRow(
   table: FoundTable,
   columns: Columns,
   content: RowContent,
-  hostTables: readonly Block[] = [],
+  hostTables: readonly HostBlock[] = [],
 ): RowPlan {
   requireJobTable(columns);
   const { sheet, block } = table;

@@ -1,4 +1,5 @@
 import { overlap, type Block } from '../../host/a1';
+import type { HostBlock } from '../../host/hostTable';
 import type { RangeContent } from '../../host/workbook';
 import { cellOf, findTable, isEmpty, type FoundTable } from '../columns/findTable';
 import { namedColumn } from './measurementRoles';
@@ -52,7 +53,7 @@ function withoutHeadings(used: RangeContent, selected: Block): FoundTable | unde
 export function locateMeasurements(
   used: RangeContent,
   selected: Block,
-  hostTables: readonly Block[] = [],
+  hostTables: readonly HostBlock[] = [],
 ): LocatedMeasurements | undefined {
   const propose = (table: FoundTable | undefined): LocatedMeasurements | undefined =>
     table && { table, proposed: proposeMeasurements(used, table) };

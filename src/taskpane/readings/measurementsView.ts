@@ -1,6 +1,6 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { blockOf } from '../../host/a1';
+import { hostBlocks } from '../../host/hostTable';
 import type { RangeContent, Workbook } from '../../host/workbook';
 import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
 import { locateMeasurements, type LocatedMeasurements } from './locateMeasurements';
@@ -47,7 +47,7 @@ export async function measurementsView(workbook: Workbook): Promise<Measurements
   if (!used) return { status: 'none' };
   const rows = selection.values.length;
   const selected = { row: selection.row, column: selection.column, rows, columns: selection.values[0]?.length ?? 1 };
-  const hostTables = tables.flatMap(table => blockOf(table.address) ?? []);
+  const hostTables = hostBlocks(tables);
   const located = locateMeasurements(used, selected, hostTables);
   if (!located) return { status: 'none' };
   const { block } = located.table;

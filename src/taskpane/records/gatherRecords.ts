@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
-import { blockOf } from '../../host/a1';
+import { hostBlocks } from '../../host/hostTable';
 import type { RangeContent, Workbook } from '../../host/workbook';
 import { readSlots, type EntryDefaults } from '../bench/readSlots';
 import type { EntrySlot } from '../bench/entrySlot';
@@ -62,7 +62,7 @@ async function slotsOf(
   wishes: RecordWishes,
 ): Promise<readonly EntrySlot[]> {
   if (!content) return [];
-  const hostTables = (await workbook.tables(content.sheet)).flatMap(table => blockOf(table.address) ?? []);
+  const hostTables = hostBlocks(await workbook.tables(content.sheet));
   const located = locateMeasurements(content, { row, column: content.column, rows: 1, columns: 1 }, hostTables);
   if (!located?.proposed.columns.readings) return [];
   const unit = measurementUnit(content, located.table, located.proposed.columns);

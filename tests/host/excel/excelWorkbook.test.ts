@@ -1,5 +1,5 @@
 import { excelWorkbook } from '../../../src/host/excel/excelWorkbook';
-import { answerLimit, strictExcel, structure } from './strictExcel';
+import { answerLimit, excelTables, strictExcel, structure } from './strictExcel';
 
 const jobs = [
   ['Overall', ['=HOSE.CATALOGUE(1)', 'CAT']],
@@ -165,6 +165,24 @@ test.each([
   const excel = select(0, 0, 1, 1);
   await excelWorkbook().write([{ kind: 'style', at: { sheet: 'Jobs', address }, style: { border } }]);
   expect(excel.written).toEqual(edges.map(edge => `${edge} Continuous`));
+});
+
+test('a table of Excel is its headings and rows; a row of totals is told apart, a table without headings is none', async () => {
+  select(0, 0, 1, 1);
+  const table = { row: 1, column: 1, rows: 5, columns: 3, showHeaders: true, showTotals: false };
+  excelTables.Jobs = [
+    { ...table, name: 'Week' },
+    { ...table, name: 'Summed', column: 5, showTotals: true },
+    { ...table, name: 'Bare', column: 9, showHeaders: false },
+  ];
+  try {
+    expect(await excelWorkbook().tables('Jobs')).toEqual([
+      { name: 'Week', sheet: 'Jobs', address: 'B2:D6' },
+      { name: 'Summed', sheet: 'Jobs', address: 'F2:H5', hasTotals: true },
+    ]);
+  } finally {
+    delete excelTables.Jobs;
+  }
 });
 
 test('a range to select is shown', async () => {

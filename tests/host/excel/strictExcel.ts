@@ -8,6 +8,20 @@ type Loaded = { __load(): void };
 /** Cells that fit into one answer; Infinity = no limit, as in Excel on the desktop. */
 export const answerLimit = { cells: Infinity, code: 'ResponsePayloadSizeLimitExceeded' };
 
+/** Excel tables by sheet; `rows` counts headings and totals, as Excel's own range of a table does. */
+export const excelTables: Record<
+  string,
+  readonly {
+    name: string;
+    row: number;
+    column: number;
+    rows: number;
+    columns: number;
+    showHeaders: boolean;
+    showTotals: boolean;
+  }[]
+> = {};
+
 /** Whether sheets may be added and removed. */
 export const structure = { protected: false };
 
@@ -250,6 +264,18 @@ export function strictExcel(
             state.written.push(`delete ${sheet}`);
           }),
         getRange: (address: string) => rangeOf(pending, writes, sheet, parse(address)),
+        tables: guarded(
+          pending,
+          () => ({
+            items: (excelTables[sheet] ?? []).map(table =>
+              Object.assign(
+                guarded(pending, () => ({ ...table }), {}),
+                { ...table, getRange: () => rangeOf(pending, writes, sheet, table) },
+              ),
+            ),
+          }),
+          {},
+        ),
         charts: chartsOf(writes),
         shapes: shapesOf(writes, sheet),
         getUsedRange: () => rangeOf(pending, writes, sheet, used()),

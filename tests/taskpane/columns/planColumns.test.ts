@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { blockOf, type Block } from '../../../src/host/a1';
+import { blockOf } from '../../../src/host/a1';
+import type { HostBlock } from '../../../src/host/hostTable';
 import type { CellValue, RangeContent } from '../../../src/host/workbook';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
 import { datesAmongLengths, isDateFormat, textFormatChanges } from '../../../src/taskpane/columns/dateTrouble';
@@ -20,7 +21,7 @@ function planned(
   used: RangeContent,
   cell: string,
   ids: readonly string[],
-  { catalogue = NONE, spill = false, hostTables = [] as Block[], options = {} as OfferOptions } = {},
+  { catalogue = NONE, spill = false, hostTables = [] as HostBlock[], options = {} as OfferOptions } = {},
 ) {
   const table = findTable(used, at(cell), hostTables)!;
   const columns = proposeColumns(used, table, catalogue);
@@ -155,6 +156,20 @@ test('in a table of the host every column is a formula a row by INDEX, even when
     '=INDEX(HOSE.CRIMPSETUP(Catalogue,A2,C2),1,2)',
     '=INDEX(HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2),1,2)',
   ]);
+});
+
+test('a row of totals of a host table gets no formula, belongs to it when selected, and is never written into', () => {
+  const used = sheetOf([
+    ['Hose', 'Overall length (mm)', 'Cut-off A', 'Cut-off B'],
+    ['Alder DN 25', 1250, 30, 41],
+    ['Larch DN 12', 840, 22, 22],
+    ['Total', 2090, '', ''],
+  ]);
+  const own = { ...at('A1:D3'), hasTotals: true };
+  expect(planned(used, 'A2', ['cutLength'], { hostTables: [own] }).at).toBe('E2:E3');
+  expect(findTable(used, at('B4'), [own])?.block).toEqual(at('A1:D3'));
+  const beside = { ...at('E5:F5'), row: 0, rows: 1, hasTotals: true };
+  expect(planned(used, 'A2', ['cutLength'], { hostTables: [own, beside] }).at).toBe('G2:G3');
 });
 
 test('what is missing is said in words, and columns that need no catalogue stay open', () => {
