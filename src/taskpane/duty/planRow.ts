@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { addressOf, columnLetters, overlap, type Block } from '../../host/a1';
+import { addressOf, columnLetters, overlap } from '../../host/a1';
 import { wholeTable, type HostBlock } from '../../host/hostTable';
 import type { Change, RangeContent } from '../../host/workbook';
 import { cellOf, isEmpty, type FoundTable } from '../columns/findTable';
