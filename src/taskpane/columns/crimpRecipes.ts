@@ -79,6 +79,7 @@ export function judged(context: OfferContext): Judged {
 export function judgementRecipes(context: OfferContext): readonly Recipe[] {
   const { needs, catalogue, alsoTakes, target, tolerance } = judged(context);
   const common = { crimp: true, catalogue, needs, alsoTakes, ...(catalogue && { unitMatters: 'diameter' as const }) };
+  const unit = context.units.diameter ?? (catalogue ? context.catalogue.diameterUnit : undefined);
   const measured = (place: Place) => [place.at('readings'), target(place), tolerance(place)];
   return [
     { ...common, id: 'check', heading: 'Verdict', call: place => call('CRIMPCHECK', measured(place)) },
@@ -88,7 +89,9 @@ export function judgementRecipes(context: OfferContext): readonly Recipe[] {
       heading: 'Deviation',
       call: place => call('CRIMPDETAIL', measured(place)),
       part: 2,
-      unit: context.units.diameter ?? (catalogue ? context.catalogue.diameterUnit : undefined),
+      unit,
+      // A mean of readings: one digit more than a caliper shows.
+      format: unit === 'in' ? '0.0000' : '0.000',
     },
   ];
 }

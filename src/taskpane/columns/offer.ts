@@ -26,6 +26,8 @@ export interface Offer {
   readonly part?: number;
   /** Unit of the values, for the heading. */
   readonly unit?: string | undefined;
+  /** Number format of the values, where General would show more digits than anyone reads. */
+  readonly format?: string | undefined;
 }
 
 /** What is asked for besides columns. */

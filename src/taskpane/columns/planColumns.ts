@@ -28,9 +28,12 @@ function freeColumns(
     if (hostTables.some(table => overlap(wholeTable(table), strip))) return false;
     return Array.from({ length: block.rows }, (_, i) => block.row + i).every(row => isEmpty(used, row, column));
   };
-  // One more free column keeps the new ones apart from what stands beyond them.
-  for (let first = block.column + block.columns; first + count <= SHEET_COLUMNS; first += 1)
-    if (Array.from({ length: count + 1 }, (_, i) => first + i).every(free)) return first;
+  const end = block.column + block.columns;
+  // A free column on either side keeps the new ones apart from what stands there; only from their own table they are not.
+  for (let first = end; first + count <= SHEET_COLUMNS; first += 1) {
+    const before = first === end ? first : first - 1;
+    if (Array.from({ length: first + count + 1 - before }, (_, i) => before + i).every(free)) return first;
+  }
   return undefined;
 }
 
@@ -104,6 +107,17 @@ export function planColumns(
     const head = addressOf({ row: block.row, column: first + i, rows: 1, columns: 1 });
     return [{ kind: 'style', at: { sheet, address: head }, style: { columnWidth: widthFor(offer, names[i]!) } }];
   });
+  const formats = wanted.flatMap(({ format }, i): Change[] =>
+    format
+      ? [
+          {
+            kind: 'format',
+            at: { sheet, address: addressOf({ ...at, row: top, column: first + i, rows: block.rows - 1, columns: 1 }) },
+            numberFormat: format,
+          },
+        ]
+      : [],
+  );
   const where = names.map((name, i) => `${name} in column ${columnLetters(first + i)}`).join(', ');
   return {
     at,
@@ -112,6 +126,7 @@ export function planColumns(
       // A formula entered into a text cell stays text.
       { kind: 'format', at: { sheet, address: addressOf(at) }, numberFormat: 'General' },
       { kind: 'values', at: heads, values: [names] },
+      ...formats,
       { kind: 'style', at: heads, style: { bold: true, wrap: true } },
       ...widths,
       { kind: 'formulas', at: { sheet, address: addressOf(body) }, formulas },

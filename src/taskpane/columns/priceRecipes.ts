@@ -5,7 +5,7 @@ const PARTS: readonly Role[] = ['hose', 'fittingA', 'fittingB', 'overall', 'quan
 const TOTAL = 4;
 
 const unitCost = ({ at }: Place) => call('UNITCOST', ['Catalogue', ...PARTS.map(at)]);
-const common = { crimp: false, catalogue: true, unitMatters: 'length' } as const;
+const common = { crimp: false, catalogue: true, unitMatters: 'length', format: '0.00' } as const;
 
 /** Cost of one, and the price that leaves a margin on it: the table's own margin, or the one that is asked for. */
 export function priceRecipes({ columns, options }: OfferContext): readonly Recipe[] {

@@ -70,7 +70,7 @@ export function plainHeading(heading: string): string {
     .toLowerCase()
     .replace(/[([][^)\]]*[)\]]/g, ' ')
     .replace(/[:*]/g, ' ')
-    .replace(/\s*,\s*(mm|in|inch|inches|pcs)\s*$/, '')
+    .replace(/\s*[,\n]\s*(mm|in|inch|inches|pcs)\s*$/, '')
     .replace(/\s+/g, ' ')
     .trim();
 }
@@ -81,8 +81,8 @@ export function roleOfHeading(heading: string): Role | undefined {
   return plain === '' ? undefined : ROLE_NAMES.find(role => ROLES[role].words.test(plain));
 }
 
-/** Unit of length that a heading names in brackets or after a comma. */
+/** Unit of length that a heading names in brackets, after a comma or in a line of its own. */
 export function unitOfHeading(heading: string): 'mm' | 'in' | undefined {
-  const unit = /[([,]\s*(mm|millimet\w*|in|inch|inches|″|")\.?\s*[)\]]?\s*$/i.exec(heading)?.[1]?.toLowerCase();
+  const unit = /[([,\n]\s*(mm|millimet\w*|in|inch|inches|″|")\.?\s*[)\]]?\s*$/i.exec(heading)?.[1]?.toLowerCase();
   return unit === undefined ? undefined : unit.startsWith('m') ? 'mm' : 'in';
 }

@@ -11,6 +11,7 @@ import { offersFor } from '../../../src/taskpane/columns/offers';
 import { planColumns } from '../../../src/taskpane/columns/planColumns';
 import { NO_SETTINGS, offerOptions } from '../../../src/taskpane/columns/offerSettings';
 import { proposeColumns } from '../../../src/taskpane/columns/proposeColumns';
+import { roleOfHeading, unitOfHeading } from '../../../src/taskpane/columns/roles';
 import { tableUnits } from '../../../src/taskpane/columns/tableUnits';
 import { INCHES, OTHER_WORDS, sheetOf, TWO_TABLES } from './jobSheets';
 
@@ -73,7 +74,8 @@ test('of two tables side by side the selected one is taken, and the new columns 
   const left = findTable(used, at('A2'))!;
   const columns = { overall: { first: 0, last: 0 }, cutOffA: { first: 1, last: 1 }, cutOffB: { first: 1, last: 1 } };
   const plan = planColumns(used, left, columns, offersFor(columns, NONE).slice(0, 1));
-  expect(plan.at).toEqual(at('M1:M3'));
+  // Column M stays free: beside the other table the new one would be taken for a part of it.
+  expect(plan.at).toEqual(at('N1:N3'));
 });
 
 test('a table below another one ends it', () => {
@@ -94,18 +96,18 @@ test('a row of data with words of ours in it (a die D27, a dial from the MACHINE
 
 test('a single cell anywhere in the height of the table keeps a column from being written', () => {
   const rows = OTHER_WORDS.map((row, r) => (r === 6 ? [...row, 'mind the bend'] : row));
-  expect(planned(sheetOf(rows), 'B5', ['cutLength']).at).toBe('J5:J7');
+  expect(planned(sheetOf(rows), 'B5', ['cutLength']).at).toBe('K5:K7');
 });
 
 test('a formula that shows nothing counts as data', () => {
   const used = sheetOf(OTHER_WORDS.map((row, r) => (r === 4 ? [...row, ''] : row)));
   const formulas = used.formulas.map((row, r) => row.map((_, c) => (r === 4 && c === 8 ? '=""' : '')));
-  expect(planned({ ...used, formulas }, 'B5', ['cutLength']).at).toBe('J5:J7');
+  expect(planned({ ...used, formulas }, 'B5', ['cutLength']).at).toBe('K5:K7');
 });
 
 test('another table of the host is never written into, even where it is empty', () => {
   const hostTables = [at('I4:K9')];
-  expect(planned(sheetOf(OTHER_WORDS), 'B5', ['cutLength'], { hostTables }).at).toBe('L5:L7');
+  expect(planned(sheetOf(OTHER_WORDS), 'B5', ['cutLength'], { hostTables }).at).toBe('M5:M7');
 });
 
 test('on request one formula a column spills over the rows, never over whole columns', () => {
@@ -135,6 +137,18 @@ test('a new column is as wide as the longest word of its heading; where somethin
   expect(widths(titled).map(([address]) => address)).toEqual(['I4', 'K4']);
 });
 
+test('means and money are shown with the digits that are read', () => {
+  const formats = (catalogue: CatalogueState, cell: string, ids: readonly string[]) => {
+    const used = sheetOf(TWO_TABLES);
+    const { plan } = planned(used, cell, ids, { catalogue });
+    return plan.changes.flatMap(change => (change.kind === 'format' ? [[change.at.address, change.numberFormat]] : []));
+  };
+  expect(formats(NONE, 'F2', ['check', 'deviation'])).toEqual([
+    ['M1:N3', 'General'],
+    ['N2:N3', '0.000'],
+  ]);
+});
+
 test('above 2,000 rows one formula a column is written without asking, at 2,000 a formula a row', () => {
   const rows = (count: number) => [
     ['Overall', 'Cut-off A', 'Cut-off B'],
@@ -158,6 +172,15 @@ test('in a table of the host every column is a formula a row by INDEX, even when
   ]);
 });
 
+test.each([
+  ['Target\nmm', 'target', 'mm'],
+  ['Finished length, in', 'overall', 'in'],
+  ['Length [mm]', 'overall', 'mm'],
+  ['Tol.\r\n(inch)', 'tolerance', 'in'],
+])('heading %j is read as %s in %s', (heading, role, unit) => {
+  expect([roleOfHeading(heading), unitOfHeading(heading)]).toEqual([role, unit]);
+});
+
 test('a row of totals of a host table gets no formula, belongs to it when selected, and is never written into', () => {
   const used = sheetOf([
     ['Hose', 'Overall length (mm)', 'Cut-off A', 'Cut-off B'],
@@ -169,7 +192,7 @@ test('a row of totals of a host table gets no formula, belongs to it when select
   expect(planned(used, 'A2', ['cutLength'], { hostTables: [own] }).at).toBe('E2:E3');
   expect(findTable(used, at('B4'), [own])?.block).toEqual(at('A1:D3'));
   const beside = { ...at('E5:F5'), row: 0, rows: 1, hasTotals: true };
-  expect(planned(used, 'A2', ['cutLength'], { hostTables: [own, beside] }).at).toBe('G2:G3');
+  expect(planned(used, 'A2', ['cutLength'], { hostTables: [own, beside] }).at).toBe('H2:H3');
 });
 
 test('what is missing is said in words, and columns that need no catalogue stay open', () => {
