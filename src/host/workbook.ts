@@ -121,7 +121,8 @@ export interface Workbook {
   names(): Promise<readonly { readonly name: string; readonly at: RangeAddress }[]>;
   /**
    * Writes all changes in one batch. What can be known beforehand (shapes, missing or protected sheets) is refused before anything is
-   * written; what Excel refuses while it writes leaves the changes before it in place, for it takes nothing back by itself.
+   * written. What Excel refuses while it writes leaves the changes before it in place, for it takes nothing back by itself: sheets and
+   * names that came with the batch are taken away then, and the error says which cells may hold part of it.
    */
   write(changes: readonly Change[]): Promise<void>;
   /** Selects a range and shows it. */

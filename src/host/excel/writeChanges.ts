@@ -1,10 +1,12 @@
 import { addressOf, blockOf, sheetInFormula } from '../a1';
 import { bytesOf, MOST_BYTES, type Cells } from '../requestSize';
+import { reasonOfRefusal, RefusedWriting } from '../refusedWriting';
 import type { CellStyle, Change, RangeAddress } from '../workbook';
 import { addChart } from './addChart';
 import { addPictures } from './addPictures';
 import { ExcelRefusal, run } from './run';
 import { setPage } from './setPage';
+import { takeBackAdded } from './takeBackAdded';
 
 /** Text stays text: Excel would read `=1+1` as a formula and `3/8` as a date. Plain words need no mark. */
 function literal(value: string | number | boolean): string | number | boolean {
@@ -154,16 +156,33 @@ async function apply(request: Request, change: Change, standing: ReadonlySet<str
   }
 }
 
-/** Writes all changes: checked first, then in one sync (more where they exceed what one request takes): each sync is an undo step. */
+/** What a refusal means for the workbook: nothing where it came before the writing began. */
+async function refused(error: unknown, changes: readonly Change[], standing: ReadonlySet<string> | undefined): Promise<unknown> {
+  if (!(error instanceof Error)) return error;
+  const reason = reasonOfRefusal(error);
+  if (!standing) return new RefusedWriting(reason, 'Nothing was written.');
+  const names = changes.flatMap(change => (change.kind === 'name' && !standing.has(change.name) ? [change.name] : []));
+  return new RefusedWriting(reason, await takeBackAdded(changes, new Set(names)));
+}
+
+/**
+ * Writes all changes: checked first, then in one sync (more where they exceed what one request takes): each sync is an undo step.
+ * @throws RefusedWriting with what stands in the workbook then
+ */
 export async function writeChanges(changes: readonly Change[]): Promise<void> {
   if (changes.length === 0) return;
-  await run(async context => {
-    await check(context, changes);
-    const standing = await standingNames(context, changes);
-    const request = new Request(context);
-    for (const change of changes) await apply(request, change, standing);
-    await context.sync();
-    const pictures = changes.filter(change => change.kind === 'picture');
-    if (pictures.length > 0) await addPictures(context, pictures);
-  });
+  let standing: ReadonlySet<string> | undefined;
+  try {
+    await run(async context => {
+      await check(context, changes);
+      standing = await standingNames(context, changes);
+      const request = new Request(context);
+      for (const change of changes) await apply(request, change, standing);
+      await context.sync();
+      const pictures = changes.filter(change => change.kind === 'picture');
+      if (pictures.length > 0) await addPictures(context, pictures);
+    });
+  } catch (error) {
+    throw await refused(error, changes, standing);
+  }
 }

@@ -1,4 +1,5 @@
 import { breathe, Stopped, type Watch } from '../../host/catalogueFile/watch';
+import { reasonOfRefusal } from '../../host/refusedWriting';
 import type { Change, Workbook } from '../../host/workbook';
 import type { PartsPlan } from './planParts';
 import type { TablePlan } from './tablePlan';
@@ -28,8 +29,6 @@ function stepsOf({ copies, tables, finish }: PartsPlan): readonly Step[] {
   ];
 }
 
-const reasonOf = (error: unknown) => (error instanceof Error ? error.message : String(error)).replace(/\.?$/, '.');
-
 /**
  * Writes a plan: all in one batch where one request can carry it; else in pieces, the copies first, then the tables, the Catalogue cell
  * last. Where a piece fails or the user stops, what was written is taken back.
@@ -56,11 +55,12 @@ export async function writeParts(workbook: Workbook, plan: PartsPlan, watch: Wat
       for (const piece of requestPieces(changes, most)) {
         await workbook.write(piece.changes);
         done += piece.bytes;
-        await breathe(watch, done / total);
+        // Once all of it is written there is nothing to stop.
+        await breathe(done < total ? watch : {}, done / total);
       }
     }
   } catch (error) {
-    const why = error instanceof Stopped ? 'Stopped.' : reasonOf(error);
+    const why = error instanceof Stopped ? 'Stopped.' : reasonOfRefusal(error);
     throw new NotWritten(`${why} ${await takeBack(workbook, plan, begun)}`);
   }
 }

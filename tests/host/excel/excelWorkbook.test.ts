@@ -1,5 +1,6 @@
 import { excelWorkbook } from '../../../src/host/excel/excelWorkbook';
-import { answerLimit, excelTables, strictExcel, structure } from './strictExcel';
+import type { Change } from '../../../src/host/workbook';
+import { answerLimit, excelTables, refusal, strictExcel, structure } from './strictExcel';
 
 const jobs = [
   ['Overall', ['=HOSE.CATALOGUE(1)', 'CAT']],
@@ -138,6 +139,45 @@ test.each([
     excelWorkbook().write([{ kind: 'values', at: { sheet: 'Jobs', address: 'A9' }, values: [[1]] }, change]),
   ).rejects.toThrow(message);
   expect(excel.written).toEqual([]);
+});
+
+describe('a batch that Excel refuses in its midst', () => {
+  const value = (sheet: string, address: string) => ({ kind: 'values', at: { sheet, address }, values: [[1]] }) as const;
+
+  test('on new sheets leaves nothing: sheets and names that came with it are taken away', async () => {
+    const excel = select(0, 0, 1, 1);
+    refusal.of = [/^values of Plan!A2/];
+    const changes: readonly Change[] = [
+      { kind: 'addSheet', sheet: 'Plan' },
+      { kind: 'name', name: 'Rack', refersTo: { sheet: 'Plan', address: 'A1' } },
+      value('Plan', 'A1'),
+      value('Plan', 'A2'),
+    ];
+    await expect(excelWorkbook().write(changes)).rejects.toThrow(/^Excel refused it: .* Nothing of it stands in the workbook\.$/);
+    expect(excel.written).toEqual(['add Plan', 'name Rack', 'values of Plan!A1 = [[1]]', 'delete name Rack', 'delete Plan']);
+  });
+
+  test('in cells that stood before says where part of it may stand', async () => {
+    const excel = select(0, 0, 1, 1);
+    refusal.of = [/^values of Jobs!B9/];
+    await expect(excelWorkbook().write([value('Jobs', 'A9'), value('Jobs', 'B9')])).rejects.toThrow(
+      /Part of it may stand in Jobs!A9, Jobs!B9: look there, or take it back with Undo/,
+    );
+    expect(excel.written).toEqual(['values of Jobs!A9 = [[1]]']);
+  });
+
+  test('and a sheet that cannot be taken away is named', async () => {
+    select(0, 0, 1, 1);
+    refusal.of = [/^values of Plan/, /^delete Plan/];
+    await expect(excelWorkbook().write([{ kind: 'addSheet', sheet: 'Plan' }, value('Plan', 'A1')])).rejects.toThrow(
+      'The new sheets Plan are not whole and could not be taken away: delete them.',
+    );
+  });
+
+  test('before anything was written says that too', async () => {
+    select(0, 0, 1, 1);
+    await expect(excelWorkbook().write([value('Locked', 'A1')])).rejects.toThrow(/is protected: .* Nothing was written\.$/);
+  });
 });
 
 test('in a workbook with protected structure no sheet is added or removed; cells are written', async () => {

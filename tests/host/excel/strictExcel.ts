@@ -22,6 +22,9 @@ export const excelTables: Record<
   }[]
 > = {};
 
+/** Excel refuses what matches the first of these, then the next; what stood before it in the batch is written, what stands behind it is not. */
+export const refusal: { of: RegExp[]; code: string } = { of: [], code: 'AccessDenied' };
+
 /** Whether sheets may be added and removed. */
 export const structure = { protected: false };
 
@@ -237,7 +240,7 @@ export function strictExcel(
   const protectionOf = (sheet: string) => ({ protected: sheet === 'Locked' });
 
   function sheetOf(pending: Loaded[], writes: (() => void)[], sheet: string): any {
-    const exists = sheet in sheets;
+    const exists = () => sheet in sheets || state.written.includes(`add ${sheet}`);
     const parse = (address: string) => {
       const [, c1, r1, c2, r2] = /^([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?$/.exec(address)!;
       const number = (text: string) => [...text].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
@@ -253,7 +256,7 @@ export function strictExcel(
     return guarded(
       pending,
       () =>
-        exists
+        exists()
           ? { name: sheet, visibility: sheet === 'Hidden' ? 'Hidden' : 'Visible', protection: protectionOf(sheet) }
           : undefined,
       {
@@ -320,7 +323,11 @@ export function strictExcel(
       {
         add: (defined: string) => writes.push(() => state.written.push(`name ${defined}`)),
         getItemOrNullObject: (defined: string) =>
-          guarded(pending, () => (defined === 'Catalogue' ? { name: defined } : undefined), {}),
+          guarded(
+            pending,
+            () => (defined === 'Catalogue' || state.written.includes(`name ${defined}`) ? { name: defined } : undefined),
+            { delete: () => writes.push(() => state.written.push(`delete name ${defined}`)) },
+          ),
         getItem: (defined: string) => ({
           set formula(formula: string) {
             writes.push(() => state.written.push(`name ${defined} ${formula}`));
@@ -339,7 +346,14 @@ export function strictExcel(
       sync: async () => {
         state.syncs += 1;
         for (const load of pending.splice(0)) load.__load();
-        for (const write of writes.splice(0)) write();
+        for (const write of writes.splice(0)) {
+          const before = state.written.length;
+          write();
+          if (!refusal.of[0]?.test(state.written.slice(before).join(' '))) continue;
+          state.written.length = before;
+          refusal.of.shift();
+          throw Object.assign(new Error('refused'), { code: refusal.code });
+        }
       },
     };
     const result = await batch(context);

@@ -1,0 +1,20 @@
+/** A host refused to write; its message says why and what of it stands in the workbook now. */
+export class RefusedWriting extends Error {
+  constructor(
+    /** Why, in a sentence. */
+    readonly reason: string,
+    /** What stands, in a sentence. */
+    readonly left: string,
+  ) {
+    super(`${reason} ${left}`);
+    this.name = 'RefusedWriting';
+  }
+}
+
+const sentence = (text: string) => (/[.!?]$/.test(text) ? text : `${text}.`);
+
+/** Why something was not written, without what of it stands: for those who put that right and say it themselves. */
+export function reasonOfRefusal(error: unknown): string {
+  if (error instanceof RefusedWriting) return error.reason;
+  return sentence(error instanceof Error ? error.message : String(error));
+}
