@@ -101,7 +101,7 @@ export function conformity(mean: any[][], target: any[][], tolerance: any[][], u
 }
 
 /**
- * Dial setting for the next crimp; the crimp that was measured stays rejected where it is out of spec.
+ * Dial setting for the next crimp, to be tried on one trial piece first; the crimp that was measured stays rejected where it is out of spec.
  * @customfunction NEXTDIAL NEXTDIAL
  * @param {any[][]} dial Dial setting the crimp was made at, in digits: one value or a column.
  * @param {any[][]} readings Caliper readings of that crimp, one crimp a row, two or more side by side (one unit for all diameters, mm or in).

@@ -7,7 +7,7 @@ import { TradeError } from '../core/tradeError';
 import type { Decimal } from '../core/units/decimal';
 import { answer } from '../host/cells/answer';
 import { column } from '../host/cells/columns';
-import { choice, number, type CellReader } from '../host/cells/readers';
+import { choice, number, quoted, type CellReader } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
 import { optionalSingle, single, type Cells } from '../host/cells/singles';
 
@@ -30,7 +30,7 @@ const unitsOf = (unit: Cells) => single<FlowUnits>('unit', unit, choice('metric'
 /** `46`, `VG 46` or `ISO VG 46`. */
 const readGrade: CellReader<number> = (cell, label) => {
   const found = /^(?:(?:ISO[\s-]*)?VG[\s-]*)?(\d+)$/i.exec(String(cell).trim());
-  if (!found) throw new TradeError('choice', label, `is "${cell}"`, 'enter an ISO viscosity grade like 46 or VG 46');
+  if (!found) throw new TradeError('choice', label, `is ${quoted(cell)}`, 'enter an ISO viscosity grade like 46 or VG 46');
   return Number(found[1]);
 };
 
@@ -86,7 +86,7 @@ export function boreSize(flow: any[][], velocity: any[][], unit: any[][]): any[]
  * @param {any[][]} viscosity Kinematic viscosity at working temperature: one value or a column (mm²/s, the same as cSt, in both systems).
  * @param {any[][]} unit System of units: "metric" or "US".
  * @param {any[][]} [density] Density of the fluid, one value (kg/m³ in both systems; blank = 870).
- * @param {any[][]} [roughness] Roughness of the bore's wall, one value (in the bore's unit; blank = 0, smooth).
+ * @param {any[][]} [roughness] Roughness of the bore's wall, one value (in the bore's unit, at most 1/20 of the bore; blank = 0, smooth).
  * @returns {any[][]} Pressure drop, one a row (metric bar, US psi): laminar to Reynolds number 2300, Colebrook from 4000, between them the larger. #VALUE! names the argument that is missing or cannot be read.
  * Source: Darcy and Weisbach, Colebrook; White, Fluid Mechanics, chapter 6; units NIST SP 811.
  * @example =HOSE.PRESSUREDROP(60, 20, 10, 46, "metric") gives 1.02
@@ -135,7 +135,7 @@ export function pressureDrop(
  * Kinematic viscosity of an oil of an ISO viscosity grade, viscosity index 100, at a temperature.
  * @customfunction VISCOSITY VISCOSITY
  * @param {any[][]} grade ISO viscosity grade, one value: 46, "VG 46" or "ISO VG 46" (7 to 3200).
- * @param {any[][]} temperature Temperature of the oil: one value or a column (metric °C, US °F).
+ * @param {any[][]} temperature Temperature of the oil: one value or a column (metric °C, US °F), -60 to 200 °C.
  * @param {any[][]} unit "metric" or "°C" for degrees Celsius, "US" or "°F" for degrees Fahrenheit.
  * @returns {any[][]} Kinematic viscosity, one a row, in mm²/s (the same as cSt) in both systems. #VALUE! lists the grades where it is none.
  * Source: ISO 3448, ASTM D2270 (viscosity index 100), ASTM D341.

@@ -167,6 +167,10 @@ describe('VISCOSITY', () => {
     expect(called(() => viscosity(one('thin'), one(40), metric))).toEqual([
       ['#VALUE! grade is "thin": enter an ISO viscosity grade like 46 or VG 46'],
     ]);
+    expect([true, 46.5].map(grade => called(() => viscosity(one(grade), one(40), metric))[0]![0])).toEqual([
+      '#VALUE! grade is TRUE: enter an ISO viscosity grade like 46 or VG 46',
+      '#VALUE! grade is 46.5: enter an ISO viscosity grade like 46 or VG 46',
+    ]);
     expect(called(() => viscosity(one(null), one(40), metric))).toEqual([['#VALUE! grade is blank: fill it in']]);
     expect(called(() => viscosity(one(45), one(40), metric))[0]![0]).toMatch(
       /^#VALUE! grade is 45: enter an ISO viscosity grade: 7, 10/,

@@ -143,7 +143,9 @@ describe('LENGTHLIMITS', () => {
       Array(2).fill('#VALUE! overall length is "x": enter a length, like 12.5, 3/8 or 1 1/2'),
     ]);
     expect(called(() => lengthLimits(one('20 1/2"'), one('1/2'), one(' IN '), one(null)))).toEqual([[20.25, 20.75]]);
-    expect(called(() => lengthLimits(one(304.8), one(12.7), one('mm'), one('sae j517')))).toEqual([[301.625, 307.975]]);
+    for (const rule of ['sae j517', ' SAE\u00a0 J517']) {
+      expect(called(() => lengthLimits(one(304.8), one(12.7), one('mm'), one(rule)))).toEqual([[301.625, 307.975]]);
+    }
   });
 
   test.each([

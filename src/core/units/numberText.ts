@@ -43,8 +43,8 @@ function feetAndInches(text: string): NumberFromText | undefined {
  */
 export function numberFromText(text: string): NumberFromText | undefined {
   const plain = text
-    .replace(/[\u2032\u2019]/g, "'")
-    .replace(/[\u2033\u201d]/g, '"')
+    .replace(/[\u2032\u2018\u2019]/g, "'")
+    .replace(/[\u2033\u201c\u201d]|''/g, '"')
     .replace(/\u2212/g, '-')
     .replace(/[\s\u00a0\u202f]+/g, ' ')
     .trim();

@@ -90,10 +90,10 @@ export function number(rules: NumberRules = {}): CellReader<Decimal> {
 /** A reader of text; a number is taken as its text (part names may be numbers). */
 export const text: CellReader<string> = cell => String(cell).trim();
 
-/** A reader of one word out of a list, without case and outer spaces. */
+/** A reader of one word out of a list, without case and outer spaces; spaces inside count as one, of whatever kind they are. */
 export function choice<T extends string>(...options: readonly T[]): CellReader<T> {
   return (cell, label) => {
-    const wanted = String(cell).trim().toLowerCase();
+    const wanted = String(cell).trim().replace(/\s+/g, ' ').toLowerCase();
     const found = options.find(option => option.toLowerCase() === wanted);
     if (found === undefined) {
       throw new TradeError('choice', label, `is ${quoted(cell)}`, `enter ${options.map(option => `"${option}"`).join(' or ')}`);
