@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { recalculate } from '../../src/preview/headless/recalculate';
 import { builtFunctions } from '../preview/builtFunctions';
 import { workshopFile } from '../preview/workshopFile';
-import { ARTIFACTS, openFile, tryOut, XLSX, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, settled, tryOut, XLSX, type TryOut } from './tryOut';
 
 /** Where the first cell is drawn: below the column letters, right of the row numbers. */
 const FIRST_CELL = { x: 70, y: 30 };
@@ -145,6 +145,44 @@ describe('the try-out page in a browser', () => {
     expect(box.x + box.width).toBeLessThanOrEqual(320);
     await page.setViewportSize({ width: 1440, height: 860 });
   }, 10_000);
+
+  it('shows the sheet on a page 320 points wide, and the pane over it when asked for', async () => {
+    await page.getByRole('alert').getByRole('button', { name: 'Close' }).click();
+    const pane = page.getByRole('complementary', { name: 'Task pane' });
+    await pane.getByRole('button', { name: 'Hide task pane' }).click();
+    await page.setViewportSize({ width: 320, height: 800 });
+    const sheet = page.locator('.sheet');
+    expect((await sheet.boundingBox())!.width).toBe(320);
+    await pane.getByRole('button', { name: 'Task pane' }).click();
+    expect((await pane.boundingBox())!.width).toBe(320);
+    // What is covered takes no keyboard: F6 goes on to the buttons, and from there to the pane.
+    await page.keyboard.press('F6');
+    await page.keyboard.press('F6');
+    expect(await pane.locator(':focus').count()).toBe(1);
+    await pane.getByRole('button', { name: 'Back to the sheet' }).click();
+    expect(await sheet.evaluate(element => getComputedStyle(element).visibility)).toBe('visible');
+    await page.setViewportSize({ width: 1440, height: 860 });
+    await pane.getByRole('button', { name: 'Task pane' }).click();
+  }, 20_000);
+
+  it('offers an empty workbook among the samples: a formula of ours calculates in it, and it can be opened anew', async () => {
+    const sample = page.getByLabel('Sample');
+    for (let time = 0; time < 2; time++) {
+      await sample.selectOption('Empty workbook');
+      await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+      await settled(page);
+      await clickSheet();
+      await shows('A1: blank');
+      await page.keyboard.type('=HOSE.CUTLENGTH(1200,48.5,52)', TYPING);
+      await page.keyboard.press('Enter');
+      await shows(/^A2\b/);
+      await goTo('A1');
+      await shows('A1: 1099.5');
+      await sample.selectOption('Job sheet');
+      await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+      await settled(page);
+    }
+  }, 60_000);
 
   it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

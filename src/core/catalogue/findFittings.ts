@@ -11,10 +11,13 @@ const key = (text: string) =>
     .replace(/[º˚]|\s*deg(?:rees?)?\b/g, '°')
     .replace(/\s+/g, ' ');
 
-function hasEndForm(fitting: Fitting, wanted: string): boolean {
+function isOfForm(fitting: Fitting, wanted: string): boolean {
   const endForm = key(fitting.endForm);
   return endForm === wanted || (fitting.series !== undefined && `${endForm} ${key(fitting.series)}` === wanted);
 }
+
+/** Whether a fitting has an end form, as in the catalogue or with the series behind it; without case. */
+export const hasEndForm = (fitting: Fitting, endForm: string): boolean => isOfForm(fitting, key(endForm));
 
 /**
  * Fittings of an end form that have crimp data for a hose, in the catalogue's order.
@@ -27,7 +30,7 @@ export function findFittings(catalogue: Catalogue, hose: string, endForm: string
   const wanted = key(endForm);
   const found = catalogue.fittings.filter(
     fitting =>
-      hasEndForm(fitting, wanted) &&
+      isOfForm(fitting, wanted) &&
       (angle === undefined || (fitting.angle !== undefined && angle.eq(fitting.angle))) &&
       typeof crimpOrReason(catalogue, hose, fitting.fitting) !== 'string',
   );

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { OpenedWorkbook } from '../xlsx/readXlsx';
 import { awaitSuggestions } from './awaitSuggestions';
-import { EMPTY_WORKBOOK } from './emptyWorkbook';
+import { EMPTY_TITLE, emptyWorkbook } from './emptyWorkbook';
 import { ErrorTip } from './ErrorTip';
 import { fileBytes } from './fileBytes';
 import { pageFunctions, type PageFunctions } from './pageFunctions';
@@ -19,6 +19,13 @@ const XLSX_NAME = /\.xlsx$/i;
 function sentenceOf(error: unknown): string {
   return error instanceof Error ? error.message : String(error);
 }
+
+async function readBytes(bytes: Uint8Array, title: string): Promise<OpenedWorkbook> {
+  const { readXlsx } = await import(/* webpackChunkName: "xlsx" */ '../xlsx/readXlsx');
+  return readXlsx(bytes, title);
+}
+
+const readSample = async (sample: Sample) => readBytes(await sampleBytes(sample), sample.title);
 
 /** What is open, or what went wrong. */
 interface PageState {
@@ -58,14 +65,13 @@ export function App() {
 
   /** Opens a workbook; where that fails, what was open stays open and the problem is said. */
   const open = useCallback(
-    async (title: string, bytes: () => Promise<Uint8Array>, known: PageFunctions) => {
+    async (title: string, load: () => Promise<OpenedWorkbook>, known: PageFunctions) => {
       change({ busy: `Opening ${title} …`, problem: '' });
       try {
-        const { readXlsx } = await import(/* webpackChunkName: "xlsx" */ '../xlsx/readXlsx');
-        await show(await readXlsx(await bytes(), title), title, known);
+        await show(await load(), title, known);
       } catch (error) {
         change({ problem: sentenceOf(error) });
-        if (!current.current) await show(EMPTY_WORKBOOK, 'Empty workbook', known);
+        if (!current.current) await show(emptyWorkbook(), EMPTY_TITLE, known);
       } finally {
         change({ busy: '' });
       }
@@ -73,21 +79,22 @@ export function App() {
     [change, show],
   );
 
+  const openEmpty = useCallback((known: PageFunctions) => open(EMPTY_TITLE, async () => emptyWorkbook(), known), [open]);
+
   useEffect(() => {
     pageFunctions()
       .then(known => {
         setFunctions(known);
         const [first] = samples;
-        if (first) return open(first.title, () => sampleBytes(first), known);
-        return show(EMPTY_WORKBOOK, 'Empty workbook', known).then(() => change({ busy: '' }));
+        return first ? open(first.title, () => readSample(first), known) : openEmpty(known);
       })
       .catch(error => change({ busy: '', problem: sentenceOf(error) }));
-  }, [change, open, show]);
+  }, [change, open, openEmpty]);
 
   useEffect(awaitSuggestions, []);
 
   const openSample = async (sample: Sample | undefined) => {
-    if (functions && sample) await open(sample.title, () => sampleBytes(sample), functions);
+    if (functions && sample) await open(sample.title, () => readSample(sample), functions);
   };
   const tour = useTour({
     openSample: file => openSample(samples.find(sample => sample.file === file)),
@@ -96,7 +103,7 @@ export function App() {
   });
   const openFile = (file: File) => {
     tour.close();
-    if (functions) void open(file.name, () => fileBytes(file), functions);
+    if (functions) void open(file.name, async () => readBytes(await fileBytes(file), file.name), functions);
   };
   const save = () => {
     change({ busy: 'Saving …', problem: '' });
@@ -125,6 +132,10 @@ export function App() {
         onSample={sample => {
           tour.close();
           void openSample(sample);
+        }}
+        onEmpty={() => {
+          tour.close();
+          if (functions) void openEmpty(functions);
         }}
         onFile={openFile}
         onSave={save}

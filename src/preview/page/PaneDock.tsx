@@ -1,6 +1,20 @@
-import { lazy, Suspense, useState } from 'react';
+import { lazy, Suspense, useState, useSyncExternalStore } from 'react';
 import type { Workbook } from '../../host/workbook';
 import type { FunctionMetadata } from '../../host/functionMetadata';
+
+const NARROW = '(max-width: 640px)';
+
+/** Whether there is no room for sheet and pane beside each other; the same width as in the page's style sheet. */
+function useNarrow(): boolean {
+  return useSyncExternalStore(
+    changed => {
+      const query = matchMedia(NARROW);
+      query.addEventListener('change', changed);
+      return () => query.removeEventListener('change', changed);
+    },
+    () => matchMedia(NARROW).matches,
+  );
+}
 
 const TaskPane = lazy(async () => {
   const loaded = await import(/* webpackChunkName: "taskpane" */ '../../taskpane/TaskPane');
@@ -14,18 +28,20 @@ interface PaneDockProps {
   readonly wanted: { readonly panel: string } | undefined;
 }
 
-/** The task pane at the right of the sheet, where Excel docks it; it can be put away. */
+/** The task pane at the right of the sheet, where Excel docks it, or over the sheet on a narrow page; it can be put away. */
 export function PaneDock({ workbook, functions, wanted }: PaneDockProps) {
-  const [open, setOpen] = useState(true);
+  const isNarrow = useNarrow();
+  const [open, setOpen] = useState(!isNarrow);
   const [granted, setGranted] = useState(wanted);
   if (wanted !== granted) {
     setGranted(wanted);
-    setOpen(true);
+    // On a narrow page the pane covers the sheet: it is opened by hand only.
+    if (!isNarrow) setOpen(true);
   }
   return (
     <aside className={open ? 'dock' : 'dock closed'} aria-label="Task pane">
       <button type="button" className="toggle" aria-expanded={open} onClick={() => setOpen(!open)}>
-        {open ? 'Hide task pane' : 'Task pane'}
+        {open ? (isNarrow ? 'Back to the sheet' : 'Hide task pane') : 'Task pane'}
       </button>
       {open && workbook && (
         <div className="pane">

@@ -1,17 +1,22 @@
 import { useId, useRef } from 'react';
+import { EMPTY_TITLE } from './emptyWorkbook';
 import { samples, type Sample } from './samples';
+
+/** Value of the choice that is no file. */
+const EMPTY = 'empty';
 
 interface TopBarProps {
   readonly title: string;
   readonly ready: boolean;
   onSample(sample: Sample): void;
+  onEmpty(): void;
   onFile(file: File): void;
   onSave(): void;
   onTour(): void;
 }
 
 /** Says what this page is, and opens and saves workbooks. */
-export function TopBar({ title, ready, onSample, onFile, onSave, onTour }: TopBarProps) {
+export function TopBar({ title, ready, onSample, onEmpty, onFile, onSave, onTour }: TopBarProps) {
   const picker = useRef<HTMLInputElement>(null);
   const sampleId = useId();
   return (
@@ -30,29 +35,30 @@ export function TopBar({ title, ready, onSample, onFile, onSave, onTour }: TopBa
           Take the tour
         </button>
       )}
-      {samples.length > 0 && (
-        <label htmlFor={sampleId} className="sample">
-          Sample
-          <select
-            id={sampleId}
-            value={samples.find(sample => sample.title === title)?.file ?? ''}
-            disabled={!ready}
-            onChange={event => {
-              const sample = samples.find(({ file }) => file === event.target.value);
-              if (sample) onSample(sample);
-            }}
-          >
-            <option value="" disabled hidden>
-              choose …
+      <label htmlFor={sampleId} className="sample">
+        Sample
+        <select
+          id={sampleId}
+          value={title === EMPTY_TITLE ? EMPTY : (samples.find(sample => sample.title === title)?.file ?? '')}
+          disabled={!ready}
+          onChange={event => {
+            const { value } = event.target;
+            const sample = samples.find(({ file }) => file === value);
+            if (sample) onSample(sample);
+            else if (value === EMPTY) onEmpty();
+          }}
+        >
+          <option value="" disabled hidden>
+            choose …
+          </option>
+          {samples.map(sample => (
+            <option key={sample.file} value={sample.file}>
+              {sample.title}
             </option>
-            {samples.map(sample => (
-              <option key={sample.file} value={sample.file}>
-                {sample.title}
-              </option>
-            ))}
-          </select>
-        </label>
-      )}
+          ))}
+          <option value={EMPTY}>{EMPTY_TITLE}</option>
+        </select>
+      </label>
       <input
         ref={picker}
         type="file"

@@ -11,7 +11,8 @@ const REGIONS: readonly (readonly [region: string, takers: readonly string[]])[]
 function taker(region: Element, takers: readonly string[]): HTMLElement | undefined {
   for (const selector of takers) {
     const found = region.querySelector<HTMLElement>(selector);
-    if (found) return found;
+    // On a narrow page the sheet is hidden while the pane covers it.
+    if (found && getComputedStyle(found).visibility !== 'hidden') return found;
   }
   return undefined;
 }

@@ -76,6 +76,17 @@ function columnsOf(worksheet: Worksheet, styles: StyleTable): NonNullable<IWorks
   return columns;
 }
 
+/** Excel's own width of columns and height of rows, in pixels, where a file does not say. */
+const [USUAL_WIDTH, USUAL_HEIGHT] = [64, 20];
+
+function defaultsOf({ properties }: Worksheet): Pick<IWorksheetData, 'defaultColumnWidth' | 'defaultRowHeight'> {
+  const { defaultColWidth: width, defaultRowHeight: height } = properties;
+  return {
+    defaultColumnWidth: width ? pixelsOfWidth(width) : USUAL_WIDTH,
+    defaultRowHeight: height ? height * POINT : USUAL_HEIGHT,
+  };
+}
+
 interface ReadSheet {
   readonly data: Partial<IWorksheetData>;
   readonly cells: FileCell[];
@@ -130,8 +141,7 @@ export function readSheet(worksheet: Worksheet, id: string, styles: StyleTable, 
     hidden: worksheet.state === 'visible' ? 0 : 1,
     rowCount: Math.max(200, worksheet.rowCount + 100),
     columnCount: Math.max(26, worksheet.columnCount + 12),
-    defaultRowHeight: 20,
-    defaultColumnWidth: 64,
+    ...defaultsOf(worksheet),
     cellData,
     rowData,
     columnData: columnsOf(worksheet, styles),

@@ -94,7 +94,14 @@ class SheetWriter {
     }
   }
 
+  private writeDefaults(): void {
+    const { defaultColumnWidth: width, defaultRowHeight: height } = this.sheet;
+    if (width) this.worksheet.properties.defaultColWidth = charactersOfPixels(width);
+    if (height) this.worksheet.properties.defaultRowHeight = height / POINT;
+  }
+
   writeLayout(): void {
+    this.writeDefaults();
     const { columnData = {}, rowData = {}, mergeData = [], freeze, showGridlines, hidden } = this.sheet;
     for (const [key, column] of Object.entries(columnData)) {
       const target = this.worksheet.getColumn(Number(key) + 1);

@@ -18,7 +18,10 @@ import { choose, type Candidate, type Choice } from './candidates';
 import { converted, UNITS_OF, withUnit } from './dutyUnits';
 import type { EndOption } from './endOptions';
 import { dropLines } from './flowInHose';
+import { lengthBars } from './lengthBars';
+import { LengthPicture } from './LengthPicture';
 import { MarginList } from './MarginList';
+import { OtherFittings } from './OtherFittings';
 import type { Demand } from './readDuty';
 import { RoutePicture } from './RoutePicture';
 import { costText, weakestPart } from './choiceTexts';
@@ -110,6 +113,8 @@ export function ChoiceView({ catalogue, demand, candidate, canInsert, onInsert, 
         leastRadius={converted(least, catalogue.units.length, unit)}
         couplings={[couplingOf(catalogue, demand, picked[0]), couplingOf(catalogue, demand, picked[1])]}
       />
+      <LengthPicture name={hose.hose} bars={lengthBars(lengths, unit)} />
+      <OtherFittings catalogue={catalogue} demand={demand} candidate={candidate} />
     </div>
   );
 }

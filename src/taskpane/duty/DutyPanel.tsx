@@ -73,7 +73,8 @@ export function DutyPanel({ workbook }: PanelProps) {
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
             <MessageBarTitle>No parts data</MessageBarTitle>
-            No cell of this workbook holds =HOSE.CATALOGUE(…) over tables of hoses, fittings and crimps.
+            No cell of this workbook holds =HOSE.CATALOGUE(…) over tables of hoses, fittings and crimps. The panel Parts makes one
+            from your own files or ranges.
           </MessageBarBody>
         </MessageBar>
       )}

@@ -1,5 +1,5 @@
 import type { FlowUnits } from '../../core/hydraulics/flowUnits';
-import type { Decimal } from '../../core/units/decimal';
+import { Decimal } from '../../core/units/decimal';
 import { convertMeasure, measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import { lengthText } from '../sheets/lengthCell';
 
@@ -36,17 +36,31 @@ export function converted<T extends Decimal | undefined>(value: T, from: Measure
   return (value === undefined || from === undefined ? value : convertMeasure(value, from, to)) as T;
 }
 
+/** A way of rounding, like `Decimal.ROUND_CEIL`. */
+type Rounding = NonNullable<Parameters<Decimal['toSignificantDigits']>[1]>;
+
 const DIGITS_SHOWN = 5;
+const INCH_PLACES = 4;
 
 /** A number with at most `places` decimals, and no more digits than anybody reads. */
+function rounded(value: Decimal, places: number, rounding: Rounding): Decimal {
+  const few = value.toDecimalPlaces(places, rounding);
+  const kept = few.isZero() && !value.isZero() ? value.toSignificantDigits(2, rounding) : few;
+  return kept.precision(true) > DIGITS_SHOWN ? value.toSignificantDigits(DIGITS_SHOWN, rounding) : kept;
+}
+
+/** The same as text. */
 export function shown(value: Decimal, places = 1): string {
-  const rounded = value.toDecimalPlaces(places);
-  const text = rounded.isZero() && !value.isZero() ? value.toSignificantDigits(2) : rounded;
-  return (text.precision(true) > DIGITS_SHOWN ? value.toSignificantDigits(DIGITS_SHOWN) : text).toString();
+  return rounded(value, places, Decimal.ROUND_HALF_UP).toString();
+}
+
+/** A value as the form shows it. */
+export function asShown(value: Decimal, unit: MeasureUnit, rounding: Rounding = Decimal.ROUND_HALF_UP): Decimal {
+  return unit.symbol === 'in' ? value.toDecimalPlaces(INCH_PLACES, rounding) : rounded(value, 1, rounding);
 }
 
 /** A value with its unit as the form writes it: `12.7 mm`, `3/4 in`, `262 bar`. */
 export function withUnit(value: Decimal, unit: MeasureUnit): string {
-  if (unit.symbol === 'in') return `${lengthText(value.toDecimalPlaces(4), 'in')} in`;
-  return `${shown(value)} ${unit.symbol}`;
+  const number = asShown(value, unit);
+  return `${unit.symbol === 'in' ? lengthText(number, 'in') : number.toString()} ${unit.symbol}`;
 }

@@ -1,6 +1,8 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { coupledHose, type CoupledEnd } from '../../core/catalogue/coupledHose';
-import { findFittings } from '../../core/catalogue/findFittings';
+import { crimpOrReason } from '../../core/catalogue/crimpFor';
+import { findFittings, hasEndForm } from '../../core/catalogue/findFittings';
+import { partKey } from '../../core/catalogue/partName';
 import { familiesMatch, sizesMatch } from '../../core/catalogue/partsMatch';
 import type { Fitting } from '../../core/catalogue/tables/fittingsTable';
 import type { Hose } from '../../core/catalogue/tables/hosesTable';
@@ -21,9 +23,16 @@ export interface EndOption {
   readonly price: number | undefined;
 }
 
+/** A fitting that does not suit an end, and why. */
+export interface RuledOutFitting {
+  readonly fitting: string;
+  readonly reason: string;
+}
+
 /** Fittings for one end, cheapest first, and why others are not among them. */
 export interface EndOptions {
   readonly suitable: readonly EndOption[];
+  /** Those of the end form and angle that do not suit; without any such fitting, that. */
   readonly ruledOut: readonly string[];
 }
 
@@ -44,6 +53,39 @@ function fittingMargin(catalogue: Catalogue, fitting: Fitting, demand: Demand): 
   const rating = fitting.workingPressure === undefined ? undefined : new Decimal(fitting.workingPressure);
   const has = converted(rating, catalogue.units.pressure, unit);
   return numberMargin(`Pressure of ${fitting.fitting}`, peakPressure(demand), has, unit, { percent: true });
+}
+
+const isFerrule = ({ endForm }: Fitting) => partKey(endForm) === 'ferrule';
+
+/** Why a fitting that could be put on the hose is not the one that is asked for; undefined where it is. */
+function notAskedFor(fitting: Fitting, { form, angle }: EndDemand): string | undefined {
+  if (!hasEndForm(fitting, form)) return [`end form ${fitting.endForm}`, fitting.series].filter(Boolean).join(' ');
+  if (angle === undefined || angle.eq(fitting.angle ?? NaN)) return undefined;
+  return fitting.angle === undefined ? 'angle not known' : `angle ${fitting.angle}°`;
+}
+
+/** Every fitting of the hose's family and size, and every one with crimp data for it, that does not suit an end; each with its reason. */
+export function ruledOutFittings(
+  catalogue: Catalogue,
+  hose: Hose,
+  end: EndDemand,
+  demand: Demand,
+  suitable: readonly EndOption[],
+): readonly RuledOutFitting[] {
+  const taken = new Set(suitable.map(({ fitting }) => fitting.fitting));
+  return catalogue.fittings.flatMap(fitting => {
+    if (isFerrule(fitting) || taken.has(fitting.fitting)) return [];
+    const crimp = crimpOrReason(catalogue, hose.hose, fitting.fitting);
+    const wrong = mismatch(hose, fitting);
+    if (wrong && typeof crimp === 'string') return [];
+    const pressure = fittingMargin(catalogue, fitting, demand);
+    const reason =
+      notAskedFor(fitting, end) ??
+      wrong ??
+      (typeof crimp === 'string' ? crimp : undefined) ??
+      `${pressure.facts}${pressure.state === 'missed' ? `, ${pressure.verdict}` : ''}`;
+    return [{ fitting: fitting.fitting, reason }];
+  });
 }
 
 /** Which fittings of the end form and angle suit a hose. */

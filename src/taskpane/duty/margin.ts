@@ -1,6 +1,6 @@
-import type { Decimal } from '../../core/units/decimal';
+import { Decimal } from '../../core/units/decimal';
 import type { MeasureUnit } from '../../core/units/measureUnit';
-import { shown, withUnit } from './dutyUnits';
+import { asShown, shown, withUnit } from './dutyUnits';
 
 /** How a demand is met. `not known` rules a hose out, `unsure` is only told. */
 export type MarginState = 'met' | 'missed' | 'not known' | 'unsure' | 'not asked';
@@ -38,8 +38,16 @@ interface MarginWords {
   readonly words: readonly [ask: string, have: string, lack: string];
 }
 
+/** What is to spare or lacking, so that it is the difference of the two numbers beside it; exact where they are too near for that. */
+export function shownGap(wanted: Decimal, has: Decimal, exact: Decimal, unit: MeasureUnit): string {
+  const gap = wanted.minus(has).abs();
+  const isTooNear = gap.isZero() || exact.abs().lt(gap.div(2));
+  return withUnit(isTooNear ? exact.abs() : gap, unit);
+}
+
 /**
- * A demand on a number: at least that much is wanted of what there is, or, with `atMost`, no more.
+ * A demand on a number: at least that much is wanted of what there is, or, with `atMost`, no more. What is asked is
+ * shown rounded towards more, what there is towards less.
  * @param has undefined = not stated
  */
 export function numberMargin(
@@ -50,13 +58,19 @@ export function numberMargin(
   { atMost = false, percent = false, note = '', words = USUAL_WORDS }: Partial<MarginWords> = {},
 ): Margin {
   const [ask, have, lack] = words;
-  const asked = `${ask} ${withUnit(wanted, unit)}`;
+  const [up, down] = atMost
+    ? ([Decimal.ROUND_FLOOR, Decimal.ROUND_CEIL] as const)
+    : ([Decimal.ROUND_CEIL, Decimal.ROUND_FLOOR] as const);
+  const shownWanted = asShown(wanted, unit, up);
+  const asked = `${ask} ${withUnit(shownWanted, unit)}`;
   if (has === undefined) return notKnown(demand, `${asked}, the catalogue does not say`);
+  const shownHas = asShown(has, unit, down);
   const spare = atMost ? wanted.minus(has) : has.minus(wanted);
-  const facts = `${asked}, ${have} ${withUnit(has, unit)}${note}`;
+  const facts = `${asked}, ${have} ${withUnit(shownHas, unit)}${note}`;
   const share = percent && wanted.gt(0) ? ` (${shown(spare.abs().times(PERCENT).div(wanted), 0)} %)` : '';
-  if (spare.lt(0)) return { demand, state: 'missed', facts, verdict: `${withUnit(spare.abs(), unit)} ${lack}` };
-  return { demand, state: 'met', facts, verdict: `${withUnit(spare, unit)} to spare${share}` };
+  const gap = shownGap(shownWanted, shownHas, spare, unit);
+  if (spare.lt(0)) return { demand, state: 'missed', facts, verdict: `${gap} ${lack}` };
+  return { demand, state: 'met', facts, verdict: `${gap} to spare${share}` };
 }
 
 /** True where a margin rules a part out. */

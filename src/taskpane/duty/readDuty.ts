@@ -74,13 +74,20 @@ class Reader {
 
   part(part: RoutePartText, index: number): RoutePart | undefined {
     const at = (field: string) => `route ${index + 1} ${field}`;
+    const of = (what: string) => `${what} of part ${index + 1}`;
     if (part.kind === 'straight') {
-      const length = this.read(at('length'), part.length, 'length', 'positive', 'enter it, or take this part away', true);
+      const length = this.read(at('length'), part.length, of('length'), 'positive', 'enter it, or take this part away', true);
       return length && { kind: 'straight', length };
     }
-    const radius = this.read(at('radius'), part.radius, 'radius', 'positive', 'enter it, or take this bend away', true);
-    const angleDegrees = this.read(at('angle'), part.angle, 'angle', 'positive', 'enter it in degrees, or take this bend away');
-    if (angleDegrees?.gt(360)) this.mistakes[at('angle')] = `angle is ${angleDegrees}: at most 360 degrees`;
+    const radius = this.read(at('radius'), part.radius, of('radius'), 'positive', 'enter it, or take this bend away', true);
+    const angleDegrees = this.read(
+      at('angle'),
+      part.angle,
+      of('angle'),
+      'positive',
+      'enter it in degrees, or take this bend away',
+    );
+    if (angleDegrees?.gt(360)) this.mistakes[at('angle')] = `${of('angle')} is ${angleDegrees}: at most 360 degrees`;
     return radius && angleDegrees && { kind: 'bend', radius, angleDegrees, turn: part.turn };
   }
 }
@@ -124,9 +131,10 @@ export function readDuty(fields: DutyText): ReadDuty {
   }
   const pressure = read('pressure', 'working pressure', 'positive', 'enter the highest in steady work');
   const surge = read('surge', 'highest surge', 'positive');
-  const [fluidColdest, fluidHottest, airColdest, airHottest] = (
-    ['fluidColdest', 'fluidHottest', 'airColdest', 'airHottest'] as const
-  ).map(field => read(field, /^fluid/.test(field) ? 'fluid' : 'air', 'any'));
+  const fluidColdest = read('fluidColdest', 'coldest of the fluid', 'any');
+  const fluidHottest = read('fluidHottest', 'hottest of the fluid', 'any');
+  const airColdest = read('airColdest', 'coldest of the air', 'any');
+  const airHottest = read('airHottest', 'hottest of the air', 'any');
   const coldest = extreme('min', [fluidColdest, airColdest]);
   const hottest = extreme('max', [fluidHottest, airHottest]);
   if (!coldest && !mistakes.fluidColdest) mistakes.fluidColdest = 'coldest is blank: enter it for fluid or air';
@@ -139,7 +147,12 @@ export function readDuty(fields: DutyText): ReadDuty {
   const slack = read('slack', 'slack', 'notNegative')?.div(100) ?? new Decimal(0);
   if (slack.gt(1)) mistakes.slack = `slack is ${slack.times(100)} %: at most 100`;
   const angles = [read('angleA', 'angle A', 'notNegative'), read('angleB', 'angle B', 'notNegative')] as const;
-  for (const end of ['formA', 'formB'] as const) if (fields[end] === '') mistakes[end] = 'choose an end form';
+  for (const [field, label] of [
+    ['formA', 'end form A'],
+    ['formB', 'end form B'],
+  ] as const) {
+    if (fields[field] === '') mistakes[field] = `${label} is blank: choose one`;
+  }
   const quantity = read('quantity', 'quantity', 'positive', 'enter how many');
   if (quantity && !quantity.isInteger()) mistakes.quantity = `quantity is ${quantity}: enter a whole number`;
   if (Object.keys(mistakes).length > 0 || !bore || !pressure || !coldest || !hottest || !quantity) {

@@ -3,9 +3,9 @@ import type { Hose } from '../../core/catalogue/tables/hosesTable';
 import { lengthChange } from '../../core/length/lengthChange';
 import { routeLength } from '../../core/length/routeLength';
 import { Decimal } from '../../core/units/decimal';
-import { converted, shown, UNITS_OF, withUnit } from './dutyUnits';
+import { asShown, converted, shown, UNITS_OF, withUnit } from './dutyUnits';
 import type { EndOption } from './endOptions';
-import { notAsked, notKnown, type Margin } from './margin';
+import { notAsked, notKnown, shownGap, type Margin } from './margin';
 import type { Demand, RoutePart } from './readDuty';
 
 /** Lengths of a hose along the route, in the form's unit. */
@@ -16,6 +16,8 @@ export interface RouteLengths {
   readonly overall: Decimal | undefined;
   readonly reason: string | undefined;
   readonly outsideDiameter: Decimal | undefined;
+  /** Shortest and longest of the overall length under pressure; undefined where the catalogue does not say. */
+  readonly underPressure: { readonly shortest: Decimal | undefined; readonly longest: Decimal | undefined };
   /** Length under pressure against the route. */
   readonly change: Margin;
 }
@@ -25,20 +27,27 @@ const LENGTH_STEP = { metric: new Decimal(1), US: new Decimal(1).div(16) } as co
 
 const optional = (value: number | undefined) => (value === undefined ? undefined : new Decimal(value));
 
+/** What the catalogue says about the length under pressure; what it does not say is not known. */
+function underPressureOf({ shortens, lengthens }: Hose, overall: Decimal): RouteLengths['underPressure'] {
+  const { shortest, longest } = lengthChange(overall, new Decimal(shortens ?? 0), new Decimal(lengthens ?? 0));
+  return { shortest: shortens === undefined ? undefined : shortest, longest: lengthens === undefined ? undefined : longest };
+}
+
 function changeMargin(hose: Hose, demand: Demand, along: Decimal, overall: Decimal): Margin {
   const name = 'Length under pressure';
   const unit = UNITS_OF[demand.units].length;
-  const { shortens, lengthens } = hose;
-  if (shortens === undefined) {
+  const { shortens } = hose;
+  const { shortest, longest } = underPressureOf(hose, overall);
+  if (shortens === undefined || !shortest) {
     return { ...notKnown(name, 'the catalogue does not say how much it shortens'), state: 'unsure' };
   }
-  const { shortest, longest } = lengthChange(overall, new Decimal(shortens), new Decimal(lengthens ?? 0));
-  const span = `${withUnit(shortest, unit)} to ${lengthens === undefined ? 'not known' : withUnit(longest, unit)}`;
-  const facts = `route ${withUnit(along, unit)}, overall ${withUnit(overall, unit)}, under pressure ${span}`;
-  if (shortest.gte(along))
-    return { demand: name, state: 'met', facts, verdict: `${withUnit(shortest.minus(along), unit)} to spare` };
+  const [route, least] = [asShown(along, unit, Decimal.ROUND_CEIL), asShown(shortest, unit, Decimal.ROUND_FLOOR)];
+  const most = longest === undefined ? 'not known' : withUnit(asShown(longest, unit, Decimal.ROUND_CEIL), unit);
+  const facts = `route ${withUnit(route, unit)}, overall ${withUnit(overall, unit)}, under pressure ${withUnit(least, unit)} to ${most}`;
+  const gap = shownGap(route, least, shortest.minus(along), unit);
+  if (shortest.gte(along)) return { demand: name, state: 'met', facts, verdict: `${gap} to spare` };
   const slack = new Decimal(1).div(new Decimal(1).minus(shortens)).minus(1).times(100);
-  const verdict = `${withUnit(along.minus(shortest), unit)} too short: give at least ${shown(slack.toDecimalPlaces(1, Decimal.ROUND_UP))} % slack`;
+  const verdict = `${gap} too short: give at least ${shown(slack.toDecimalPlaces(1, Decimal.ROUND_UP))} % slack`;
   return { demand: name, state: 'unsure', facts, verdict };
 }
 
@@ -49,7 +58,13 @@ export function routeLengths(catalogue: Catalogue, hose: Hose, demand: Demand): 
   const bends = route.filter(part => part.kind === 'bend');
   const straights = route.flatMap(part => (part.kind === 'straight' ? [part.length] : []));
   const unknown = (reason: string): RouteLengths => ({
-    ...{ along: undefined, overall: undefined, reason, outsideDiameter },
+    ...{
+      along: undefined,
+      overall: undefined,
+      reason,
+      outsideDiameter,
+      underPressure: { shortest: undefined, longest: undefined },
+    },
     change: { ...notKnown('Length under pressure', reason), state: 'unsure' },
   });
   if (route.length === 0) return unknown('no route was given');
@@ -60,7 +75,11 @@ export function routeLengths(catalogue: Catalogue, hose: Hose, demand: Demand): 
   const step = LENGTH_STEP[demand.units];
   const steps = along.times(slack.plus(1)).div(step).toDecimalPlaces(9).ceil();
   const overall = steps.times(step);
-  return { along, overall, reason: undefined, outsideDiameter, change: changeMargin(hose, demand, along, overall) };
+  return {
+    ...{ along, overall, reason: undefined, outsideDiameter },
+    underPressure: underPressureOf(hose, overall),
+    change: changeMargin(hose, demand, along, overall),
+  };
 }
 
 /** Straights before the first bend. */

@@ -15,6 +15,8 @@ export interface PlacedPart {
   readonly middle: PlanPoint;
   /** Unit vector away from the hose: outwards of a bend. */
   readonly away: PlanPoint;
+  /** Direction at its beginning, in radians. */
+  readonly heading: number;
 }
 
 const DEGREE = Math.PI / 180;
@@ -30,6 +32,7 @@ function straight(start: PlanPoint, heading: number, length: number): PlacedPart
     points: [start, ahead(start, heading, length)],
     middle: ahead(start, heading, length / 2),
     away: { x: -Math.sin(heading), y: Math.cos(heading) },
+    heading,
   };
 }
 
@@ -42,7 +45,20 @@ function bend(start: PlanPoint, heading: number, radius: number, angle: number, 
     points: Array.from({ length: steps + 1 }, (_, step) => at((angle * step) / steps)),
     middle,
     away: { x: (middle.x - centre.x) / radius, y: (middle.y - centre.y) / radius },
+    heading,
   };
+}
+
+const sideOf = (turn: 'left' | 'right') => (turn === 'right' ? -1 : 1);
+
+/** The bend of a placed part as it would run with another radius to its inside: from the same beginning, through the same angle. */
+export function bentOtherwise(
+  { points, heading }: PlacedPart,
+  { angleDegrees, turn }: Extract<PlanPart, { kind: 'bend' }>,
+  radius: number,
+  outsideDiameter: number,
+): readonly PlanPoint[] {
+  return bend(points[0]!, heading, radius + outsideDiameter / 2, angleDegrees * DEGREE, sideOf(turn)).points;
 }
 
 /**
@@ -54,7 +70,7 @@ export function routePlan(parts: readonly PlanPart[], outsideDiameter: number): 
   let heading = 0;
   let start: PlanPoint = { x: 0, y: 0 };
   return parts.map(part => {
-    const side = part.kind === 'bend' && part.turn === 'right' ? -1 : 1;
+    const side = part.kind === 'bend' ? sideOf(part.turn) : 1;
     const placed =
       part.kind === 'straight'
         ? straight(start, heading, part.length)
@@ -80,6 +96,13 @@ export function upTo(points: readonly PlanPoint[], distance: number): readonly P
     left -= step;
   }
   return kept;
+}
+
+/** The points of a line from one distance along it to another. */
+export function stretch(points: readonly PlanPoint[], from: number, to: number): readonly PlanPoint[] {
+  const whole = upTo(points, to);
+  const before = upTo(whole, from);
+  return [before[before.length - 1]!, ...whole.slice(before.length - 1)];
 }
 
 /** A length of 1, 2 or 5 times a power of ten, at most a share of the width: for the scale. */

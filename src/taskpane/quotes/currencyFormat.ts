@@ -5,7 +5,7 @@ import { headingOf } from '../sheets/sheetTable';
 const PRICE = /^(?:.*\bprices?\b.*|.*\bcosts?\b.*|amount|line total)$/;
 
 /** Whether a number format shows amounts: it has digits, is no date and no share. */
-function isAmount(format: string): boolean {
+export function isAmountFormat(format: string): boolean {
   return /[0#]/.test(format) && !/[dymhs%@]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]|\\./g, ''));
 }
 
@@ -18,7 +18,7 @@ export function currencyFormatOf(content: RangeContent | undefined): string | un
     for (const [c, cell] of row.entries()) {
       if (!PRICE.test(headingOf(cell).words) || headingKey(headingOf(cell).words) === '') continue;
       const below = content.values.slice(r + 1).findIndex((cells, down) => {
-        return typeof cells[c] === 'number' && isAmount(content.formats[r + 1 + down]![c]!);
+        return typeof cells[c] === 'number' && isAmountFormat(content.formats[r + 1 + down]![c]!);
       });
       if (below >= 0) return content.formats[r + 1 + below]![c]!;
     }

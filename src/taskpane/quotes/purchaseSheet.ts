@@ -168,7 +168,8 @@ export function purchaseSheet(input: PurchaseInput): readonly Change[] {
     .format(FIRST, 8, items.length, 2, format)
     .style(FIRST - 1, 0, 1, HEADINGS.length, { bold: true, fill: FILL, wrap: true })
     .style(FIRST - 1, 0, items.length + 1, HEADINGS.length, { border: 'all' })
-    .widths(52, 190, 60, 36, 56, 60, 66, 60, 66, 72, 240);
+    .style(FIRST, HEADINGS.length - 1, items.length, 1, { wrap: true })
+    .widths(52, 190, 60, 36, 56, 60, 66, 60, 66, 72, 300);
   items.forEach((item, index) => writer.format(FIRST + index, 2, 1, 1, item.unit === 'pcs' ? '0' : '0.00'));
   // Where a plan has counted the reels, the rack is the stock.
   items.forEach((item, index) => item.packs === undefined && writer.style(FIRST + index, 4, 1, 1, { fill: INPUT_FILL }));

@@ -2,7 +2,7 @@ import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
 import { number } from '../../host/cells/readers';
-import { decimalsOf } from './currencyFormat';
+import { decimalsOf, isAmountFormat } from './currencyFormat';
 import type { CustomerClass } from './marginTable';
 
 /** How a price is made of a cost. */
@@ -67,7 +67,8 @@ export type NumberField =
   | 'least'
   | 'callOut'
   | 'minimumCharge'
-  | 'validDays';
+  | 'validDays'
+  | 'format';
 
 export type Mistakes = Readonly<Partial<Record<NumberField, string>>>;
 
@@ -119,7 +120,9 @@ function readBreaks(text: string): number[] {
 }
 
 const money = (text: string, label: string, sign: 'positive' | 'notNegative') => {
-  return text.trim() === '' ? undefined : number({ sign, hint: 'enter an amount', like: '12.50' })(text, label).toNumber();
+  return text.trim() === ''
+    ? undefined
+    : number({ sign, hint: 'enter an amount without currency', like: '12.50' })(text, label).toNumber();
 };
 
 /** The rounding step must show in the format, or the printed numbers would not add up. */
@@ -132,6 +135,12 @@ function readRoundTo(text: string, format: string): number {
   if (needed <= shown) return step;
   const advice = `the number format ${format} shows ${shown} decimals: take a coarser step or a finer format`;
   throw new TradeError('range', 'step', `is ${step}`, advice);
+}
+
+/** A format that shows amounts; the spreadsheet refuses others, or shows something else than the price. */
+function checkedFormat(text: string): string {
+  if (isAmountFormat(text)) return text;
+  throw new TradeError('range', 'currency format', `is ${text}`, 'enter a number format with digits, like #,##0.00 "€"');
 }
 
 function readDays(text: string): number {
@@ -160,7 +169,8 @@ export function readQuoteSettings(
       return undefined;
     }
   };
-  const format = fields.format.trim() || sheetFormat || '0.00';
+  const typed = fields.format.trim() && read('format', text => checkedFormat(text.trim()));
+  const format = typed || sheetFormat || '0.00';
   const found = fields.method === 'margin' ? classes.find(({ name }) => name === fields.customerClass) : undefined;
   const customerClass = found?.name;
   if (found && found.margin === undefined) {

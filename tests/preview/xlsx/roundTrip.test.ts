@@ -48,6 +48,21 @@ describe('a workbook that is opened and saved as .xlsx', () => {
     expect(after.resources).toEqual(before.resources);
   });
 
+  it('keeps the width of columns and the height of rows that nobody has set one by one', async () => {
+    const file = await workshopFile(workbook => {
+      Object.assign(workbook.getWorksheet('Jobs')!.properties, { defaultColWidth: 14, defaultRowHeight: 24 });
+    });
+    const before = (await readXlsx(file)).data.sheets.sheet1!;
+    // 14 characters of 7 pixels with 5 beside them; 24 points of 4/3 pixels.
+    expect([before.defaultColumnWidth, before.defaultRowHeight]).toEqual([103, 32]);
+    const parts = unzipSync(await savedAgain(file));
+    expect(strFromU8(parts['xl/worksheets/sheet1.xml']!)).toMatch(
+      /<sheetFormatPr [^>]*defaultRowHeight="24"[^>]* defaultColWidth="14"/,
+    );
+    const after = (await readXlsx(await savedAgain(file))).data.sheets.sheet1!;
+    expect([after.defaultColumnWidth, after.defaultRowHeight]).toEqual([103, 32]);
+  });
+
   it('keeps what the page does not show: conditional formats, rules for typing, printing', async () => {
     const rule = {
       type: 'cellIs' as const,

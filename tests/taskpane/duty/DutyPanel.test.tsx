@@ -36,8 +36,13 @@ test('hoses that suit are shown with cost, margins, pressure drop, route, and th
   const margins = screen.getByLabelText('Margins');
   expect(within(margins).getByText(/asked 210 bar, has 250 bar/)).toBeTruthy();
   expect(within(screen.getByRole('region', { name: 'Pressure drop' })).getAllByText(/bar, (laminar|turbulent)/)).toHaveLength(2);
-  const picture = screen.getByRole('img', { name: /to scale/ });
+  const picture = screen.getByRole('img', { name: /^Route of .* to scale/ });
   expect(picture.getAttribute('aria-label')).toContain('bend to the left, 90°, radius 220 mm');
+  expect(screen.getByText(/dotted: the straight run asked for, 2 × 25.4 mm; dashed: .* radius 200 mm/)).toBeTruthy();
+  // 300 + 250 + (220 + 25.4/2)·π/2 = 915.52; with 6 % slack up to 971; 4 % shorter 932.16, 2 % longer 990.42.
+  expect(screen.getByRole('img', { name: /^Lengths of/ }).getAttribute('aria-label')).toMatch(
+    /route 915.6 mm; overall 971 mm, of it slack 55.4 mm; under pressure 932.1 mm to 990.5 mm$/,
+  );
   expect(screen.getByText(/4 cost \d/)).toBeTruthy();
   expect(screen.getByRole('note').textContent).toMatch(/weakest part sets the rating, surges included/);
   expect(screen.getByRole('note').textContent).toMatch(/checked with their makers/);
@@ -59,17 +64,30 @@ test('hoses ruled out say why, and where a bend is too tight the route shows it 
   await find();
   fireEvent.click(screen.getByRole('button', { name: /^Ruled out: \d+/ }));
   const list = await screen.findByRole('list', { name: 'Hoses ruled out' });
-  expect(within(list).getAllByText(/^Bore: asked 15.2/).length).toBeGreaterThan(5);
+  expect(within(list).getAllByText(/^Bore: asked 15.3/).length).toBeGreaterThan(5);
   fireEvent.click(within(list).getAllByRole('button', { name: 'Show where it bends too tight' })[0]!);
   expect(within(list).getByText(/radius 220 mm: too tight, the hose needs \d+ mm/)).toBeTruthy();
   expect(within(list).getByRole('img').textContent).toContain('2tight');
+});
+
+test('fittings of the hose that do not suit are listed end by end, each with its reason', async () => {
+  await open();
+  await find();
+  fireEvent.click(screen.getByRole('button', { name: /^Fittings ruled out: \d+/ }));
+  const atA = await screen.findByRole('region', { name: 'Fittings ruled out, End A' });
+  expect(within(atA).getByText('Larch 24° cone L straight DN 16: angle 0°')).toBeTruthy();
+  expect(within(atA).getByText(/^Larch 24° cone S straight DN 16: end form 24° cone S$/)).toBeTruthy();
+  expect(within(atA).queryByText(/ferrule/)).toBeNull();
+  const atB = screen.getByRole('region', { name: 'Fittings ruled out, End B' });
+  expect(within(atB).queryByText(/24° cone L/)).toBeNull();
 });
 
 test('an empty form says which fields to put right and looks for nothing', async () => {
   await open(FRESH_DUTY);
   await screen.findByText(/^Parts data: CAT-/);
   fireEvent.click(screen.getByRole('button', { name: 'Find hoses' }));
-  expect(await screen.findByText('6 fields to put right')).toBeTruthy();
+  const told = (await screen.findByText('6 fields to put right')).parentElement!.textContent!;
+  expect(told).toMatch(/end form A is blank: choose one\. end form B is blank: choose one\.$/);
   expect(screen.queryByText(/hoses suit/)).toBeNull();
 });
 

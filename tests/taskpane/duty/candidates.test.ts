@@ -5,6 +5,7 @@ import { unitCost } from '../../../src/core/catalogue/unitCost';
 import { Decimal } from '../../../src/core/units/decimal';
 import { candidates, choose } from '../../../src/taskpane/duty/candidates';
 import { costText, weakestPart } from '../../../src/taskpane/duty/choiceTexts';
+import { endOptions, ruledOutFittings } from '../../../src/taskpane/duty/endOptions';
 import { hoseDutyOf, hoseMargins } from '../../../src/taskpane/duty/hoseMargins';
 import { rowContent } from '../../../src/taskpane/duty/insertChoice';
 import { rulesOut } from '../../../src/taskpane/duty/margin';
@@ -103,6 +104,44 @@ test('the rating at temperature comes from the derating table: .9 of 165 bar at 
   expect(reasonsOf('Alder DN 25', small({ bore: '25', fluidHottest: '110' }))).toContainEqual(
     expect.stringMatching(/Derating say nothing about 110 °C/),
   );
+});
+
+test('what is asked is rounded up, what there is down, and what is to spare or lacking is the difference of both', () => {
+  const hose = tree.hoses.find(found => found.hose === 'Alder DN 25')!;
+  const pressureOf = (workingPressure: number, pressure: string) =>
+    hoseMargins(tree, { ...hose, workingPressure }, small({ bore: '25', pressure })).find(({ demand }) =>
+      demand.startsWith('Pressure of the hose'),
+    );
+  // .9 of 113.5 bar is 102.15 bar.
+  expect(pressureOf(113.5, '100')).toMatchObject({
+    facts: expect.stringContaining('has 102.1 bar'),
+    verdict: '2.1 bar to spare (2 %)',
+  });
+  expect(pressureOf(113.5, '110')).toMatchObject({
+    facts: expect.stringContaining('has 102.1 bar'),
+    verdict: '7.9 bar too little',
+  });
+  // Nearer than a tenth: what is shown as the same is still to spare, or lacking.
+  expect(pressureOf(113.5, '102.13')).toMatchObject({ state: 'met', verdict: '0.02 bar to spare (0.02 %)' });
+  expect(pressureOf(113.5, '102.17')).toMatchObject({ state: 'missed', verdict: '0.02 bar too little' });
+});
+
+test('every fitting of the hose that does not suit an end has its reason: form, angle, crimp data, pressure', () => {
+  const hose = tree.hoses.find(found => found.hose === 'Alder DN 12')!;
+  const demand = small({ surge: '240' });
+  const { suitable } = endOptions(tree, hose, demand.ends[0], demand);
+  const reasons = new Map(
+    ruledOutFittings(tree, hose, demand.ends[0], demand, suitable).map(({ fitting, reason }) => [fitting, reason]),
+  );
+  expect(suitable.map(({ fitting }) => fitting.fitting)).toEqual(['Alder cone straight DN 12']);
+  expect(Object.fromEntries(reasons)).toEqual({
+    'Alder cone elbow DN 12': 'angle 90°',
+    'Alder flare straight DN 12': 'end form 37° flare swivel',
+    'Alder oddment': 'angle 45°',
+  });
+  const more = small({ surge: '260', formA: '37° flare swivel' });
+  const out = ruledOutFittings(tree, hose, more.ends[0], more, []);
+  expect(out).toContainEqual({ fitting: 'Alder flare straight DN 12', reason: 'asked 260 bar, the catalogue does not say' });
 });
 
 test('what is lacking is said in words that fit the demand', () => {

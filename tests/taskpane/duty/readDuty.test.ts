@@ -31,7 +31,7 @@ test.each([
     'a bend without radius',
     { route: [{ kind: 'bend', radius: '', angle: '90', turn: 'left' }] },
     'route 1 radius',
-    /radius is blank/,
+    /radius of part 1 is blank/,
   ],
   [
     'a bend beyond a full turn',
@@ -39,6 +39,11 @@ test.each([
     'route 1 angle',
     /at most 360/,
   ],
+  ['no end form', { formB: '' }, 'formB', /end form B is blank: choose one/],
+  ['a negative flow', { flow: '-60' }, 'flow', /flow is "-60": it must be more than 0/],
+  ['a flow beyond anything', { flow: '2e9' }, 'flow', /flow is/],
+  ['a unit in the field', { airHottest: '40 C' }, 'airHottest', /hottest of the air is "40 C"/],
+  ['no number', { slack: 'some' }, 'slack', /slack is "some"/],
   ['typed viscosity left out', { grade: 'typed' }, 'viscosity', /enter it in mm²\/s/],
 ] as const)('%s is a mistake of its field', (_, change, field, sentence) => {
   const { demand, mistakes } = readDuty({ ...LIFT, ...change });

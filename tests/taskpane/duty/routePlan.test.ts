@@ -1,4 +1,4 @@
-import { routePlan, scaleLength, upTo } from '../../../src/taskpane/duty/routePlan';
+import { bentOtherwise, routePlan, scaleLength, stretch, upTo } from '../../../src/taskpane/duty/routePlan';
 
 const lengthOf = (points: readonly { x: number; y: number }[]) =>
   points.slice(1).reduce((sum, { x, y }, index) => sum + Math.hypot(x - points[index]!.x, y - points[index]!.y), 0);
@@ -41,6 +41,32 @@ test('a coupling is drawn along the route, never longer than it', () => {
   ];
   expect(upTo(points, 15)).toEqual([...points.slice(0, 2), { x: 10, y: 5 }]);
   expect(upTo(points, 99)).toEqual(points);
+});
+
+test('a stretch of a line begins and ends where it is asked to, over corners too', () => {
+  const corner = [
+    { x: 0, y: 0 },
+    { x: 10, y: 0 },
+    { x: 10, y: 10 },
+  ];
+  expect(stretch(corner, 4, 15)).toEqual([
+    { x: 4, y: 0 },
+    { x: 10, y: 0 },
+    { x: 10, y: 5 },
+  ]);
+  expect(stretch(corner, 2, 6)).toEqual([
+    { x: 2, y: 0 },
+    { x: 6, y: 0 },
+  ]);
+  expect(lengthOf(stretch(corner, 99, 120))).toBe(0);
+});
+
+test('a bend with another radius begins at the same place and ends in the same direction, its own radius further on', () => {
+  const part = { kind: 'bend', radius: 200, angleDegrees: 90, turn: 'right' } as const;
+  const [, bend] = routePlan([{ kind: 'straight', length: 50 }, part], 20);
+  const points = bentOtherwise(bend!, part, 90, 20);
+  expect(points[0]!.x).toBeCloseTo(50, 9);
+  expect([points.at(-1)!.x, points.at(-1)!.y].map(value => Math.round(value * 1e6) / 1e6)).toEqual([150, -100]);
 });
 
 test.each([
