@@ -1,13 +1,13 @@
 import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
-import { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../host/workbook';
 import { freeSheetName } from '../sheets/freeSheetName';
+import { freshSettings, usualStep, type CutSettingsText } from '../cuts/cutSettings';
 import { today } from '../cuts/useCutPlans';
 import { useStored } from '../useStored';
 import { cardPage, type CardOptions } from './cardPage';
 import { cardSheet } from './cardSheet';
-import { gatherCards } from './gatherCards';
+import { gatherCards, type CardWishes } from './gatherCards';
 import { OutputButtons } from '../print/OutputButtons';
 import { printDocument } from '../print/printDocument';
 import { ISO_6605_RULE } from './proofTest';
@@ -26,23 +26,25 @@ const useStyles = makeStyles({
 const FRESH = { ...ISO_6605_RULE, machine: '', pressureUnit: 'bar' };
 export type CardFields = { -readonly [Key in keyof typeof FRESH]: string };
 
-/** Unit and bench step where the sheet does not say, and what the user says about pressure and machine. */
-export const wishesOf = ({ machine, pressureUnit }: Pick<CardFields, 'machine' | 'pressureUnit'>) => ({
-  unit: 'mm' as const,
-  step: new Decimal(1),
-  pressureUnit,
-  machine,
-});
+/** What the user says about pressure and machine; what the bench can cut is said with the cut list, so that both round alike. */
+export function wishesOf(
+  { machine, pressureUnit }: Pick<CardFields, 'machine' | 'pressureUnit'>,
+  { unit, step }: Pick<CutSettingsText, 'unit' | 'step'>,
+): CardWishes {
+  const read = numberFromText(step)?.value;
+  return { unit, step: read?.gt(0) ? read : usualStep(unit), pressureUnit, machine };
+}
 
 /** Bench cards of the selected lines: printed, or written as a new sheet. */
 export function CardsView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
   const [fields, setFields] = useStored<CardFields>('cards', FRESH);
+  const [bench] = useStored('cuts', freshSettings('mm'));
   const factor = numberFromText(fields.factor)?.value;
   const isFactor = factor !== undefined && factor.gte(1);
   const gather = async () => {
     if (!isFactor) throw new Error('Enter the proof factor first: a number of at least 1, like 2.');
-    const { cards, source } = await gatherCards(workbook, wishesOf(fields));
+    const { cards, source } = await gatherCards(workbook, wishesOf(fields, bench));
     if (cards.length === 0) throw new Error('There is no line with a hose in the selection.');
     const options: CardOptions = { rule: { factor, hold: fields.hold, source: fields.source }, source, today: today() };
     return { cards, options };

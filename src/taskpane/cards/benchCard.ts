@@ -35,11 +35,15 @@ export interface BenchCard {
   readonly assembly: string;
   readonly order: string;
   readonly hose: string;
+  /** 0 = the sheet does not say. */
   readonly quantity: number;
   readonly unit: LengthUnit;
   readonly overall?: Decimal | undefined;
   readonly limits?: LengthRange | undefined;
+  /** What the bench cuts. */
   readonly cutLength?: Decimal | undefined;
+  /** What the sheet says: it gives the overall length. */
+  readonly wanted?: Decimal | undefined;
   readonly ends: readonly [CrimpEnd, CrimpEnd];
   /** Degrees, looking along the hose with end A at six o'clock, counter-clockwise. */
   readonly twist?: number | undefined;
@@ -52,13 +56,18 @@ export interface BenchCard {
   readonly problems: readonly string[];
 }
 
-/** Limits of the cut: what the limits of the finished length leave. */
-export function cutLimits({ overall, limits, cutLength }: BenchCard): LengthRange | undefined {
-  if (!overall || !limits || !cutLength) return undefined;
+/** Limits of the cut: what the limits of the finished length leave. They lie about the wanted length, not about the rounded one. */
+export function cutLimits({ overall, limits, wanted }: BenchCard): LengthRange | undefined {
+  if (!overall || !limits || !wanted) return undefined;
   return {
-    shortest: cutLength.plus(limits.shortest.minus(overall)),
-    longest: cutLength.plus(limits.longest.minus(overall)),
+    shortest: wanted.plus(limits.shortest.minus(overall)),
+    longest: wanted.plus(limits.longest.minus(overall)),
   };
+}
+
+/** How many are to be made: `4 off`. */
+export function countText({ quantity }: BenchCard): string {
+  return `${quantity || '?'} off`;
 }
 
 /** True where both ends are bent, so that one is turned against the other. */

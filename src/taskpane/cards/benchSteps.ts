@@ -25,11 +25,11 @@ export function crimpLimits({ smallest, largest }: CrimpEnd): string {
 }
 
 function cutText(card: BenchCard): string {
-  const { cutLength, unit, quantity } = card;
+  const { cutLength, unit } = card;
   if (!cutLength) return `cut length ${NOT_STATED}`;
   const limits = cutLimits(card);
   const between = limits ? `, limits ${lengthText(limits.shortest, unit)} … ${lengthText(limits.longest, unit)}` : '';
-  return `${quantity} × ${lengthText(cutLength, unit)} ${unit}${between}; square, clean cut`;
+  return `${card.quantity || '?'} × ${lengthText(cutLength, unit)} ${unit}${between}; square, clean cut`;
 }
 
 /** Skive of an end for a table cell: `out 25`, `in 4`, `none`, or a dash where the data do not say. */
@@ -57,7 +57,7 @@ function crimpStep(end: CrimpEnd): BenchStep {
   const limits = crimpLimits(end);
   return {
     name: `Crimp end ${end.end}`,
-    text: `die ${end.die ?? NOT_STATED}, dial ${end.dial ?? NOT_STATED}; to ${crimpText(end.diameter)}${limits && ` (${limits})`}`,
+    text: `${end.end === 'B' ? 'insert as end A; ' : ''}die ${end.die ?? NOT_STATED}, dial ${end.dial ?? NOT_STATED}; to ${crimpText(end.diameter)}${limits && ` (${limits})`}`,
   };
 }
 

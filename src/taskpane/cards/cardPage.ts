@@ -1,8 +1,8 @@
 import { lengthText } from '../sheets/lengthCell';
-import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
+import { countText, isTurned, type BenchCard, type CrimpEnd } from './benchCard';
 import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, sourcesOf, stopsOf } from './benchSteps';
 import { CARD_STYLE } from './cardStyle';
-import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from '../print/cautions';
+import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
 import { clockPicture } from './clockPicture';
 import { Markup, markup, printPage } from '../print/markup';
 import type { ProofRule } from './proofTest';
@@ -16,10 +16,10 @@ export interface CardOptions {
   readonly today: string;
 }
 
-function endRow(end: CrimpEnd, unit: string): Markup {
-  return markup`<tr><th scope="row">${end.end}</th><td>${end.fitting || 'not stated'}${end.ferrule ? ` + ${end.ferrule}` : ''}</td>
+function endRow(end: CrimpEnd): Markup {
+  return markup`<tr><th scope="row">${end.end}</th><td class="coupling">${end.fitting || 'not stated'}${end.ferrule ? ` + ${end.ferrule}` : ''}</td>
 <td>${end.insertionDepth ? crimpText(end.insertionDepth) : '—'}</td><td>${skiveShort(end)}</td><td class="big">${end.die ?? '—'}</td><td class="big">${end.dial ?? '—'}</td>
-<td class="big">${end.diameter ? crimpText(end.diameter) : '—'}</td><td>${crimpLimits(end) || '—'} ${unit}</td><td>${end.crimpLength ? crimpText(end.crimpLength) : '—'}</td></tr>`;
+<td class="big">${end.diameter ? crimpText(end.diameter) : '—'}</td><td>${crimpLimits(end) || '—'}</td><td>${end.crimpLength ? crimpText(end.crimpLength) : '—'}</td></tr>`;
 }
 
 function readingsTable(card: BenchCard): Markup {
@@ -52,12 +52,12 @@ function cardMarkup(card: BenchCard, options: CardOptions): Markup {
     step => markup`<li><span class="tick"></span><span><b>${step.name}</b> ${step.text}</span></li>`,
   );
   const numbers = [card.order && `order ${card.order}`, card.assembly && `assembly ${card.assembly}`].filter(Boolean).join(' · ');
-  return markup`<article class="card"><header><h2>Line ${card.line}${card.label && `: ${card.label}`}</h2><p>${numbers} <b class="count">${card.quantity} off</b></p></header>
+  return markup`<article class="card"><header><h2>Line ${card.line}${card.label && `: ${card.label}`}</h2><p>${numbers} <b class="count">${countText(card)}</b></p></header>
 ${facts(card)}${stops.map(stop => markup`<p class="stop"><b>STOP</b> ${stop}</p>`)}
-<table class="ends"><tr><th>end</th><th>coupling</th><th>insert to</th><th>skive</th><th>die</th><th>dial</th><th>crimp to</th><th>limits</th><th>crimp length</th></tr>${card.ends.map(end => endRow(end, card.unit))}</table>
+<table class="ends"><tr><th>end</th><th>coupling</th><th>insert to (${card.unit})</th><th>skive</th><th>die</th><th>dial</th><th>crimp to (${card.unit})</th><th>limits of the mean</th><th>crimp length</th></tr>${card.ends.map(endRow)}</table>
 ${sourcesOf(card) && markup`<p class="source">Set-up from ${sourcesOf(card)}</p>`}
 <div class="work"><ol>${steps}</ol>${clock(card)}</div>${readingsTable(card)}
-<footer>${card.note && markup`<b>${card.note}</b> · `}Made by ______________ Date ____________ Tested by ______________ · ${options.source}, ${options.today}</footer></article>`;
+<p class="caution">${CARD_CAUTION}</p><footer>${card.note && markup`<b>${card.note}</b> · `}Made by ______________ Date ____________ Tested by ______________ · ${options.source}, ${options.today}</footer></article>`;
 }
 
 /**

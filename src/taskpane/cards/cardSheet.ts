@@ -4,10 +4,10 @@ import { fittingScale } from '../sheets/fittingScale';
 import { lengthText } from '../sheets/lengthCell';
 import { pageStarts } from '../sheets/pageStarts';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
-import { isTurned, type BenchCard, type CrimpEnd } from './benchCard';
+import { countText, isTurned, type BenchCard, type CrimpEnd } from './benchCard';
 import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, stopsOf } from './benchSteps';
 import type { CardOptions } from './cardPage';
-import { BENCH_CAUTIONS, WHERE_TO_MEASURE } from '../print/cautions';
+import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
 import { textLines } from '../print/textLines';
 import { clockPicture } from './clockPicture';
 import { TWIST_CONVENTION, twistText } from './twistAngle';
@@ -99,14 +99,26 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
   return [
     {
       kind: 'title',
-      cells: [`Line ${card.line}${card.label && `: ${card.label}`}`, '', '', '', '', '', '', '', '', `${card.quantity} off`],
+      cells: [`Line ${card.line}${card.label && `: ${card.label}`}`, '', '', '', '', '', '', '', '', countText(card)],
     },
     ...text('text', factsOf(card)),
     ...stopsOf(card).flatMap(stop => text('stop', `STOP: ${stop}`)),
     ...card.ends.flatMap(end => text('end', endName(end))),
     {
       kind: 'heading',
-      cells: ['end', 'insert to', 'skive', '', 'die', 'dial', 'crimp to', 'limits', '', 'length', ''],
+      cells: [
+        'end',
+        `insert to (${card.unit})`,
+        'skive',
+        '',
+        'die',
+        'dial',
+        `crimp to (${card.unit})`,
+        'limits',
+        '',
+        'length',
+        '',
+      ],
     },
     ...card.ends.map((end): CardRow => ({ kind: 'cells', cells: endCells(end) })),
     ...stepRows(card, options),
@@ -114,6 +126,7 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
     ...text('text', `Readings: ${WHERE_TO_MEASURE}.${furtherPieces(card)}`),
     { kind: 'heading', cells: ['piece', 'A 1', 'A 2', 'A 3', 'A 4', 'mean', 'B 1', 'B 2', 'B 3', 'B 4', 'mean'] },
     ...Array.from({ length: pieces }, (_, index): CardRow => ({ kind: 'readings', cells: [index + 1] })),
+    ...text('text', CARD_CAUTION),
     ...(card.note ? text('text', card.note) : []),
     ...text('text', `Made by ____________  Date __________  Tested by ____________  ${options.source}, ${options.today}`),
     { kind: 'gap', cells: [''] },

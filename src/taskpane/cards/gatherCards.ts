@@ -1,7 +1,8 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
-import { Decimal } from '../../core/units/decimal';
+import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { Workbook } from '../../host/workbook';
+import { usualStep } from '../cuts/cutSettings';
 import { pickedRows } from '../sheets/pickedRows';
 import type { BenchCard } from './benchCard';
 import { cardTable } from './cardHeadings';
@@ -41,7 +42,7 @@ export async function gatherCards(workbook: Workbook, wishes: CardWishes): Promi
   }
   const catalogue: Catalogue | undefined = await catalogueOfWorkbook(workbook);
   const unit = cardUnit(table) ?? wishes.unit;
-  const step = unit === wishes.unit ? wishes.step : new Decimal(unit === 'mm' ? 1 : '0.0625');
+  const step = unit === wishes.unit ? wishes.step : usualStep(unit);
   const lookUp = catalogue && catalogueLookUp(catalogue, wishes.machine.trim() || undefined);
   const cards = readCards(table, { unit, step, pressureUnit: wishes.pressureUnit, lookUp }, picked.rows);
   return { cards, source: [`sheet ${picked.sheet}`, catalogue?.handle].filter(Boolean).join(', ') };

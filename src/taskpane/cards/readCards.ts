@@ -115,7 +115,6 @@ function lengthsOf(reader: RowReader, { unit, step }: CardReading) {
   const wanted = reader.length('cutLength', 'cut length');
   const finished = overall && limits ? { overall, limits } : undefined;
   const cutLength = wanted && reader.attempt(() => benchCut(wanted, step, unit, finished).cutLength);
-  // Limits belong to the finished length as rounded cuts make it.
   return { overall, limits: limits || undefined, cutLength, wanted };
 }
 
@@ -138,12 +137,24 @@ function pressureOf(reader: RowReader, found: ReturnType<typeof byCatalogue>, re
   return found?.workingPressure;
 }
 
+/** One where the table has no such column; undefined where its cell does not say. */
+function quantityOf(reader: RowReader): number | undefined {
+  const { table, row } = reader;
+  if (!table.columns.quantity) return 1;
+  return reader.attempt(() => {
+    const quantity = countOfCell(cellOf(table, row, 'quantity'), 'quantity');
+    if (quantity === undefined) throw new TradeError('blank', 'quantity', 'is blank', 'fill it in');
+    return quantity;
+  });
+}
+
 function readCard(table: SheetTable<CardField>, row: number, reading: CardReading): BenchCard | undefined {
   const reader = new RowReader(table, row, reading.unit);
   const hose = reader.text('hose');
   if (hose === '') return undefined;
-  const quantity = reader.attempt(() => countOfCell(cellOf(table, row, 'quantity'), 'quantity')) ?? 1;
-  const { overall, limits, cutLength } = lengthsOf(reader, reading);
+  const quantity = quantityOf(reader);
+  if (quantity === 0) return undefined;
+  const { overall, limits, cutLength, wanted } = lengthsOf(reader, reading);
   const ends = [crimpEnd(reader, 'A', hose, reading), crimpEnd(reader, 'B', hose, reading)] as const;
   const found = byCatalogue(reader, hose, ends, overall, reading);
   const pressure = pressureOf(reader, found, reading);
@@ -154,11 +165,12 @@ function readCard(table: SheetTable<CardField>, row: number, reading: CardReadin
     assembly: reader.text('assembly'),
     order: reader.text('order'),
     hose,
-    quantity,
+    quantity: quantity ?? 0,
     unit: reading.unit,
     overall,
     limits,
     cutLength,
+    wanted,
     ends,
     twist: reader.number('twist', 'twist angle')?.toNumber(),
     workingPressure: pressure?.value,

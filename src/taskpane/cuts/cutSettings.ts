@@ -1,5 +1,5 @@
 import { TradeError } from '../../core/tradeError';
-import type { Decimal } from '../../core/units/decimal';
+import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { number } from '../../host/cells/readers';
 
@@ -27,6 +27,9 @@ export interface CutSettingsText {
   readonly ageLimit: string;
   readonly isOldestFirst: boolean;
 }
+
+/** What a bench usually cuts to. */
+export const usualStep = (unit: LengthUnit): Decimal => new Decimal(unit === 'mm' ? 1 : '0.0625');
 
 /** Fields before anybody has touched them: kerf, squaring and keep are the user's to say. */
 export function freshSettings(unit: LengthUnit): CutSettingsText {

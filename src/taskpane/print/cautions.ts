@@ -6,5 +6,9 @@ export const BENCH_CAUTIONS = [
   'Local law, codes and a qualified person decide.',
 ] as const;
 
+/** The shortest of them, on every card: cards are cut apart. */
+export const CARD_CAUTION =
+  'Makers’ data first. Hands out of the dies. New dial: trial piece first. Out of spec: scrap. Test behind a shield; never feel for leaks.';
+
 /** Where the four readings of a crimp are taken. Source: common practice of the trade. */
 export const WHERE_TO_MEASURE = 'across flats, mid crimp length, between the die ridges, 45° apart';

@@ -97,7 +97,7 @@ function recordOf(slots: readonly EntrySlot[], card: BenchCard | undefined, grou
     label: card?.label ?? '',
     order: firstOf(slots, slot => slot.order) || (card?.order ?? ''),
     assembly: allOf(slots, slot => slot.assembly) || (card?.assembly ?? ''),
-    quantity: card ? String(card.quantity) : '',
+    quantity: card?.quantity ? String(card.quantity) : '',
     hose: firstOf(slots, slot => slot.hose) || (card?.hose ?? ''),
     hoseLot: allOf(slots, slot => slot.hoseLot),
     hoseMade: allOf(slots, slot => dateText(slot.hoseMade)),

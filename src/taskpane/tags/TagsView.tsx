@@ -16,6 +16,7 @@ import { gatherCards } from '../cards/gatherCards';
 import { OutputButtons } from '../print/OutputButtons';
 import { printDocument } from '../print/printDocument';
 import { freeSheetName } from '../sheets/freeSheetName';
+import { freshSettings } from '../cuts/cutSettings';
 import { today } from '../cuts/useCutPlans';
 import { useStored } from '../useStored';
 import { labelSheets } from './labelSheets';
@@ -31,6 +32,7 @@ const FRESH = { maker: '', prefix: '', labels: labelSheets[0].id as string, used
 export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
   const [fields, setFields] = useStored('tags', FRESH);
+  const [bench] = useStored('cuts', freshSettings('mm'));
   const [remarks, setRemarks] = useState<readonly string[]>([]);
   const labels = labelSheets.find(sheet => sheet.id === fields.labels) ?? labelSheets[0];
   const used = /^\d+$/.test(fields.used.trim()) ? Number(fields.used) : undefined;
@@ -39,7 +41,7 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
     if (fields.maker.trim() === '') throw new Error('Enter your name as maker first: a tag without it is no marking.');
     if (used === undefined) throw new Error('Enter how many labels of the first sheet are gone: 0 for a new sheet.');
     const options = { maker: fields.maker.trim(), prefix: fields.prefix, today: today() };
-    const { cards } = await gatherCards(workbook, wishesOf(fields));
+    const { cards } = await gatherCards(workbook, wishesOf(fields, bench));
     const tags = tagsOf(cards, options);
     setRemarks(tagProblems(cards, tags, options));
     if (!tags.some(tag => tag.pressure)) throw new Error('No selected line has a working pressure: there are no tags to make.');

@@ -46,11 +46,13 @@ export function tagsOf(cards: readonly BenchCard[], { maker, prefix, today }: Ta
 /** What keeps tags from being printed, or is worth knowing first. */
 export function tagProblems(cards: readonly BenchCard[], tags: readonly Tag[], { maker }: TagOptions): readonly string[] {
   const unrated = cards.filter(card => !card.workingPressure).map(card => card.line);
+  const uncounted = cards.filter(card => card.quantity === 0).map(card => card.line);
   const numbers = new Set<string>();
   const twice = new Set(tags.filter(tag => numbers.has(tag.number) || !numbers.add(tag.number)).map(tag => tag.number));
   return [
     ...(maker.trim() === '' ? ['Enter your name as maker: a tag without it is no marking.'] : []),
     ...(unrated.length > 0 ? [`No working pressure, so no tags, for line ${unrated.join(', ')}.`] : []),
+    ...(uncounted.length > 0 ? [`No readable quantity, so no tags, for line ${uncounted.join(', ')}.`] : []),
     ...(twice.size > 0 ? [`The same number twice: ${[...twice].join(', ')}.`] : []),
   ];
 }

@@ -161,6 +161,20 @@ test('a coarse bench: what is cut the other way to keep the length limits is sai
   expect(within(twelve).getByText(/Line 1: cut 1176 for 1168\.5: the nearer step would miss the length limits/)).toBeTruthy();
 });
 
+test('a card is cut to the same step of the bench as the cut list', async () => {
+  localStorage.setItem('benchrow.cuts', JSON.stringify({ unit: 'mm', step: '0.5' }));
+  const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <CutsPanel workbook={fake.workbook} functions={[]} />
+    </FluentProvider>,
+  );
+  fireEvent.click(screen.getByRole('tab', { name: 'Bench cards' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
+  await waitFor(() => expect(fake.written).toHaveLength(1));
+  expect(JSON.stringify(fake.written[0])).toContain('4 × 1168.5 mm, limits 1164.5 … 1180.5');
+});
+
 test('bench cards and tags are written as new sheets from the same lines', async () => {
   const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
   render(
