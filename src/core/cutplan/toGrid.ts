@@ -93,11 +93,15 @@ export function toGrid(problem: CutPlanProblem): Gridded {
   if (most > MOST_PIECES) {
     throw new TradeError('range', 'quantities', `add up to ${most} pieces`, `plan at most ${MOST_PIECES} at a time`);
   }
-  const stockRows = merged(problem.stock.map(row => ({ length: row.length, quantity: row.quantity ?? Infinity })));
-  const stock = stockRows.map(row =>
-    gridStock(row.length.times(perUnit).floor().toNumber(), row.quantity, most, kerf, squaring, keep),
-  );
   const widths = groups.map(group => group.width);
+  const shortest = Math.min(...widths);
+  // Stock that no piece fits into is none: counted among the stock, its length would only weaken the bound (see grain).
+  const rows = merged(problem.stock.map(row => ({ length: row.length, quantity: row.quantity ?? Infinity }))).flatMap(row => {
+    const length = row.length.times(perUnit).floor().toNumber();
+    const onGrid = gridStock(length, row.quantity, most, kerf, squaring, keep);
+    return onGrid.capacity < shortest ? [] : [{ ...row, onGrid }];
+  });
+  const stock = rows.map(({ onGrid }) => onGrid);
   const losses = stock.flatMap(one => (one.base < one.whole ? [one.whole, one.base, ...widths] : [one.whole]));
   const grid: GridProblem = { widths, demand, stock, grain: commonDivisor(losses) || 1 };
   checkLengths(problem, grid, groups);
@@ -105,7 +109,7 @@ export function toGrid(problem: CutPlanProblem): Gridded {
     grid,
     perUnit,
     pieces: groups.map(group => group.pieces),
-    stock: stockRows.map(row => row.length),
-    sheet: { pieces: groups.map(group => group.pieces[0]!.position), stock: stockRows.map(row => row.position) },
+    stock: rows.map(row => row.length),
+    sheet: { pieces: groups.map(group => group.pieces[0]!.position), stock: rows.map(row => row.position) },
   };
 }

@@ -66,4 +66,28 @@ describe('solveCutPlan', () => {
     },
     60_000,
   );
+
+  test('stock that no piece fits into changes nothing, the proof least of all', async () => {
+    const of = (list: readonly (readonly [number, number])[]) =>
+      list.map(([length, quantity]) => ({ length: new Decimal(length), quantity }));
+    const problem: CutPlanProblem = {
+      pieces: of([
+        [278.3, 1],
+        [212.3, 8],
+        [188.7, 11],
+        [112.5, 3],
+        [101.3, 7],
+        [77.1, 12],
+      ]),
+      stock: of([[486, 42]]),
+      kerf: new Decimal(1),
+      squaring: new Decimal(0.5),
+      unit: 'mm',
+    };
+    const plan = await planWhileClockRuns(problem, 0);
+    // 13 pieces of stock: the least by an integer program over all ways to cut one (SciPy 1.17, milp).
+    expect([plan.stockCut, plan.isProven]).toEqual([13, true]);
+    const besides = { ...problem, stock: [...problem.stock, ...of([[39.1, 2]])] };
+    expect(text(await planWhileClockRuns(besides, 0))).toBe(text(plan));
+  });
 });
