@@ -13,22 +13,23 @@ import { number, type CellReader } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
 import { optionalSingle, single } from '../host/cells/singles';
 import { gatherByName, readName } from './combinationList';
-import { subgroupsOf } from './subgroups';
+import { areSizes, subgroupsOf } from './subgroups';
 
 const readTolerance = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the tolerance as one number' });
-const readLimit = number({ mayBeDate: true, hint: 'enter the limit' });
+/** No limit of sizes is 0: that is a blank which the host turned into 0. */
+const readLimit = (isOfSizes: boolean) => number({ mayBeDate: true, zeroIsBlank: isOfSizes, hint: 'enter the limit' });
 
 /** A 0 so many sigma away from the centre line is no point of the chart but a blank that the host turned into 0. */
 const BLANK_BEYOND = 20;
 
 const readConfidence: CellReader<Decimal> = (cell, label) => {
-  const value = number({ hint: 'enter a share like 0.95' })(cell, label);
+  const value = number({ hint: 'enter a share', like: '0.95' })(cell, label);
   if (value.gt(0.5) && value.lt(1)) return value;
   throw new TradeError('range', label, `is ${value}`, 'it must lie between 0.5 and 1, like 0.95');
 };
 
 const readShare: CellReader<Decimal> = (cell, label) => {
-  const value = number({ hint: 'enter a share like 0.5' })(cell, label);
+  const value = number({ hint: 'enter a share', like: '0.5' })(cell, label);
   if (value.gte(0) && value.lte(1)) return value;
   throw new TradeError('range', label, `is ${value}`, 'it must lie between 0 and 1, like 0.5');
 };
@@ -164,10 +165,12 @@ export function runSignals(values: any[][], centre: any[][], sigma: any[][]): an
  */
 export function capability(subgroups: any[][], lower: any[][], upper: any[][], target?: any[][]): any[][] {
   return answer(() => {
+    const rows = subgroupsOf(subgroups);
+    const limit = readLimit(areSizes(rows.flat()));
     const indices = capabilityOf({
-      subgroups: subgroupsOf(subgroups),
-      lower: optionalSingle('lower limit', lower, readLimit)?.toNumber(),
-      upper: optionalSingle('upper limit', upper, readLimit)?.toNumber(),
+      subgroups: rows,
+      lower: optionalSingle('lower limit', lower, limit)?.toNumber(),
+      upper: optionalSingle('upper limit', upper, limit)?.toNumber(),
       target: optionalSingle('target', target, number({ mayBeDate: true, hint: 'enter the target' }))?.toNumber(),
     });
     return table([['Index', 'Value', 'Low', 'High'], ...indices.map(({ index, value, low, high }) => [index, value, low, high])]);

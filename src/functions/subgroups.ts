@@ -7,7 +7,7 @@ const read = number({ mayBeDate: true, hint: 'enter the measured value' });
 const SIZES_ARE_ALIKE = 0.8;
 
 /** Measured sizes lie close together and far from 0; deviations do not. Only among sizes a 0 is a blank. */
-function areSizes(values: readonly number[]): boolean {
+export function areSizes(values: readonly number[]): boolean {
   const filled = values.filter(value => value !== 0);
   return filled.length > 0 && Math.min(...filled) > SIZES_ARE_ALIKE * Math.max(...filled) && Math.min(...filled) > 0;
 }

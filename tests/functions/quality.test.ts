@@ -99,6 +99,7 @@ describe('CRIMPCAUSE', () => {
       '#VALUE! tolerance came as 2 × 1 cells: one value serves all rows here; give a single cell',
     ],
     ['zero tolerance', [one(0)], '#VALUE! tolerance is blank or zero: fill it in'],
+    ['confidence as text', [one(0.05), none, one('95%')], '#VALUE! confidence is "95%": enter a share, like 0.95'],
     ['confidence in percent', [one(0.05), none, one(95)], '#VALUE! confidence is 95: it must lie between 0.5 and 1, like 0.95'],
     [
       'action share in percent',
@@ -123,6 +124,11 @@ describe('DIALRESPONSE', () => {
     );
     // numpy.linalg.lstsq and SciPy t quantile.
     expect(row).toEqual([close(0.0505), close(0.0505 - 0.0033124), close(0.0505 + 0.0033124), 6]);
+  });
+
+  test('crimps on a straight line give the very slope, without binary noise behind it', () => {
+    expect(response(['A', 'A', 'A'], [0, 10, 20], [20, 19.9, 19.8])).toEqual([[0.01, 0.01, 0.01, 3]]);
+    expect(response(['A', 'A'], [300, 310], [20, 20.1])).toEqual([[-0.01, '', '', 2]]);
   });
 
   test('a dial on which a higher number crimps looser has a negative step; two crimps leave the limits blank', () => {
@@ -269,6 +275,15 @@ describe('CAPABILITY', () => {
     expect(rows[4]).toEqual(['Pp', '', '', '']);
   });
 
+  test('deviations may have 0 as a limit', () => {
+    expect(called(() => capability([[0.1, 0.2]], one(0), one(1)))[1]).toEqual([
+      'Cp',
+      close(1 / 6 / Math.sqrt(0.005)),
+      expect.any(Number),
+      expect.any(Number),
+    ]);
+  });
+
   test.each<[unknown[][], unknown, unknown, unknown, string]>([
     [[[1, 2]], null, '', undefined, '#VALUE! lower and upper limit are both blank: give one of them at least'],
     [[[1, 2]], 5, 4, undefined, '#VALUE! lower limit is 5: it must lie below the upper limit 4'],
@@ -290,6 +305,17 @@ describe('CAPABILITY', () => {
       undefined,
       '#VALUE! subgroups show no scatter: values that do not differ have no capability index',
     ],
+    [
+      [
+        [2, 2],
+        [3, 3],
+      ],
+      1,
+      4,
+      undefined,
+      '#VALUE! subgroups show no scatter within any row: read the caliper finer, or give the values as one column',
+    ],
+    [[[27.5, 27.6]], 0, 27.8, undefined, '#VALUE! lower limit is blank or zero: fill it in'],
     [[[null]], 1, 4, undefined, '#VALUE! subgroups hold 0 values: give two values or more'],
     [[[1, NA]], 1, 4, undefined, '#N/A no such part'],
   ])('%j, %j … %j, target %j is refused', (rows, lower, upper, target, message) => {

@@ -83,8 +83,12 @@ export function capability(input: CapabilityInput): CapabilityIndex[] {
   if (all.length < 2) throw new TradeError('shape', 'subgroups', `hold ${all.length} values`, 'give two values or more');
   const within = scatterWithin(subgroups);
   const overall: Scatter = { sigma: standardDeviation(all), df: all.length - 1 };
-  if (within.sigma === 0 || overall.sigma === 0) {
+  if (overall.sigma === 0) {
     throw new TradeError('impossible', 'subgroups', 'show no scatter', 'values that do not differ have no capability index');
+  }
+  if (within.sigma === 0) {
+    const advice = 'read the caliper finer, or give the values as one column';
+    throw new TradeError('impossible', 'subgroups', 'show no scatter within any row', advice);
   }
   const centre = mean(all);
   const aroundTarget =

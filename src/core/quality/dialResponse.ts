@@ -1,5 +1,5 @@
 import { TradeError } from '../tradeError';
-import { mean } from './mean';
+import { Decimal, decimalOfCell } from '../units/decimal';
 import { sum } from './sum';
 import { squaresAroundMean } from './squaresAroundMean';
 import { tQuantile } from './tQuantile';
@@ -21,6 +21,13 @@ export interface DialResponse {
   readonly crimps: number;
 }
 
+/** What each value lies away from their mean: worked as decimals, so that what stands on a straight line leaves no scatter. */
+function fromMean(values: readonly number[]): number[] {
+  const decimals = values.map(decimalOfCell);
+  const mean = decimals.reduce((total, value) => total.plus(value), new Decimal(0)).div(values.length);
+  return decimals.map(value => value.minus(mean).toNumber());
+}
+
 /**
  * Tightening per digit of the dial: minus the common slope of mean diameter on dial, each combination at a level of its own.
  * @param combinations the crimps of each combination
@@ -30,9 +37,9 @@ export interface DialResponse {
 export function dialResponse(combinations: readonly (readonly DialCrimp[])[]): DialResponse {
   const used = combinations.filter(crimps => crimps.length > 1);
   const centred = used.flatMap(crimps => {
-    const dial = mean(crimps.map(crimp => crimp.dial));
-    const diameter = mean(crimps.map(crimp => crimp.mean));
-    return crimps.map(crimp => ({ dial: crimp.dial - dial, mean: crimp.mean - diameter }));
+    const dials = fromMean(crimps.map(crimp => crimp.dial));
+    const means = fromMean(crimps.map(crimp => crimp.mean));
+    return dials.map((dial, k) => ({ dial, mean: means[k]! }));
   });
   const spread = sum(used.map(crimps => squaresAroundMean(crimps.map(({ dial }) => dial))));
   if (!(spread > 0)) {
