@@ -6,6 +6,10 @@ import type { Work } from './work';
 // Named here, since a script host may make every look at a global slow.
 const { max, min } = Math;
 
+/** What setting a program up takes, and each pattern that comes in. */
+const STEPS_A_PROGRAM = 20;
+const STEPS_A_PATTERN = 0.5;
+
 /** The pattern cut down to what is still wanted; undefined where nothing of it is, or the stock is used up. */
 function clipped(problem: GridProblem, pattern: Pattern): Pattern | undefined {
   const { demand, stock, widths } = problem;
@@ -90,7 +94,7 @@ export class Master {
   constructor(
     readonly problem: GridProblem,
     start: Iterable<Pattern>,
-    work: Work,
+    private readonly work: Work,
     private readonly extra: readonly ExtraRow[] = [],
   ) {
     const { demand, stock } = problem;
@@ -114,6 +118,7 @@ export class Master {
       ...stock.flatMap((_, t) => (this.stockRow[t]! >= 0 ? [`stock ${t}`] : [])),
       ...high.map(row => row.key),
     ];
+    work.spend(STEPS_A_PROGRAM);
     for (const pattern of start) this.add(pattern);
   }
 
@@ -122,6 +127,7 @@ export class Master {
    * @param penalty added to its loss, for a pattern that must leave
    */
   add(pattern: Pattern, penalty = 0): boolean {
+    this.work.spend(STEPS_A_PATTERN);
     const fitting = clipped(this.problem, pattern);
     if (!fitting) return false;
     const key = patternKey(fitting);

@@ -10,6 +10,8 @@ const { ceil, floor, log2, max, min } = Math;
 
 const COLUMNS_A_ROUND = 40;
 const SMALL_POOL = 1_000;
+/** So many patterns are priced in one step of work. */
+const PATTERNS_A_STEP = 20;
 
 /** What a pattern costs and covers of the demand that is left. */
 function worthNow(problem: GridProblem, pattern: Pattern, duals: ArrayLike<number>): { value: number; loss: number } {
@@ -125,7 +127,7 @@ export class PoolProgram {
         const reduced = loss - value - duals.ends[this.endingOf(pattern)][pattern.stock]!;
         if (reduced < -1e-7 * (1 + loss)) good.push({ pattern, reduced });
       }
-      this.work.spend(pool.length / 60);
+      this.work.spend(pool.length / PATTERNS_A_STEP);
       good.sort((a, b) => a.reduced - b.reduced);
       let added = 0;
       for (const { pattern } of good) if (added < COLUMNS_A_ROUND && this.add(pattern)) added++;
@@ -150,6 +152,7 @@ export class PoolProgram {
   /** A bound in whole numbers over the listed patterns, whatever the duals are; Infinity where the numbers of stock asked for cannot be. */
   bound(): number {
     const { rest, pool, loss: before } = this.node;
+    this.work.spend(pool.length / PATTERNS_A_STEP);
     const floats = this.master.duals();
     const scale = exactScale(rest, floats.items) / 2 ** ceil(log2(2 + (max(0, ...floats.extra) > 0 ? this.rows.length : 0)));
     const whole = (duals: Float64Array) => duals.map(dual => floor(dual * scale));

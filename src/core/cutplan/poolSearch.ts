@@ -16,6 +16,9 @@ export interface PoolSearchOwner {
   see(plan: GridPlan | undefined): void;
 }
 
+/** So many patterns are looked through in one step of work, and what each branch takes besides. */
+const PATTERNS_A_STEP = 40;
+const STEPS_A_BRANCH = 2;
 const ROOT_ROUNDS = 4;
 const CUTS_A_ROUND = 15;
 const MOST_CUTS = 100;
@@ -87,7 +90,7 @@ export function* poolSearch(
       if (bound >= owner.below) continue;
     }
     const kind = node.fixed.length === 0 ? undecidedKind(problem, uses, isByPairs) : undefined;
-    stack.push(...(kind ? kindBranches(node, kind, uses, basis) : patternBranches(node, uses)));
+    stack.push(...(kind ? kindBranches(node, kind, uses, basis) : patternBranches(node, uses, work)));
   }
   return true;
 }
@@ -113,7 +116,7 @@ function kindBranches(node: PoolNode, kind: Requirement, uses: readonly PoolUse[
 }
 
 /** One branch for every number of times the pattern can be used; the likeliest last, so that it is searched first. */
-function patternBranches(node: PoolNode, uses: readonly PoolUse[]): PoolNode[] {
+function patternBranches(node: PoolNode, uses: readonly PoolUse[], work: Work): PoolNode[] {
   const branch = branching(node, uses);
   if (!branch) return [];
   const { pattern, value } = branch;
@@ -123,6 +126,7 @@ function patternBranches(node: PoolNode, uses: readonly PoolUse[]): PoolNode[] {
   const most = min(rest.stock[pattern.stock]!.count, max(...useful));
   const others = node.pool.filter(one => one !== pattern);
   const aim = ceil(value - 1e-4);
+  work.spend((most + 1) * (others.length / PATTERNS_A_STEP + STEPS_A_BRANCH));
   return Array.from({ length: most + 1 }, (_, times) => times)
     .sort((a, b) => abs(b - aim) - abs(a - aim) || a - b)
     .flatMap(times => {
