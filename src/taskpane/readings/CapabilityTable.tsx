@@ -11,6 +11,7 @@ import {
 import { useMemo } from 'react';
 import type { JudgedCrimp } from './analyseReadings';
 import { CAPABILITY_WORDS, capabilityOf } from './capabilityOf';
+import { indexText } from './diameterText';
 import { useTableStyles } from './tableStyles';
 
 /** Capability with its 95 % interval. */
@@ -18,7 +19,7 @@ export function CapabilityTable({ crimps, tolerance }: { readonly crimps: readon
   const styles = useTableStyles();
   const found = useMemo(() => capabilityOf(crimps, tolerance), [crimps, tolerance]);
   if ('reason' in found) return <Caption1>No capability: {found.reason}.</Caption1>;
-  const shown = (value: number | undefined) => (value === undefined ? '–' : value.toFixed(2));
+  const shown = (value: number | undefined) => (value === undefined ? '–' : indexText(value));
   return (
     <>
       <Subtitle2 as="h3">Capability</Subtitle2>

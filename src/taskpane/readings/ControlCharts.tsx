@@ -4,7 +4,7 @@ import { TradeError } from '../../core/tradeError';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { JudgedCrimp, MachineReadings } from './analyseReadings';
 import { controlCharts, SUBGROUPINGS, type ControlChart, type ControlCharts as Charts, type Subgrouping } from './controlChart';
-import { chartNotes, limitsText, signalTexts } from './controlText';
+import { chartNotes, limitsText, mixedNote, signalTexts } from './controlText';
 import { Picture, type Plots } from './Picture';
 
 const useStyles = makeStyles({
@@ -93,7 +93,11 @@ export function ControlCharts({ machine, unit, order }: Props) {
           </Select>
         </Field>
       </div>
-      <Caption1>Deviations from target, in the order of the {order === 'date' ? 'dates' : 'sheet'}.</Caption1>
+      <Caption1>
+        Deviations from target, in the order of the{' '}
+        {order === 'date' ? 'dates' : 'sheet: not every crimp has a date that can be read, like 2026-03-14'}.
+      </Caption1>
+      {only === '' && mixedNote(machine) && <Body1>{mixedNote(machine)}</Body1>}
       {'reason' in found ? (
         <Body1>No control chart: {found.reason}.</Body1>
       ) : (

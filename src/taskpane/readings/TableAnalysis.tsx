@@ -90,6 +90,9 @@ export function TableAnalysis({ workbook, view }: Props) {
         </AccordionItem>
       </Accordion>
       {hasReadings && <MeasurementProblems problems={measurements.problems} onShow={at => void workbook.select(at)} />}
+      {analysis.crimps.length === 0 && measurements.waiting.length > 0 && (
+        <Body1>None of them is measured yet: type the readings under Entry, or into the sheet.</Body1>
+      )}
       {analysis.crimps.length > 0 && (
         <>
           <VerdictCounts counts={analysis.counts} />

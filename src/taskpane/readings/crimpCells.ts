@@ -22,8 +22,26 @@ export interface CrimpCells {
 /** Roles that tell one crimp from the next where each reading has a row of its own. */
 const IDENTITY: readonly MeasurementRole[] = ['line', 'combination', 'hose', 'fitting', 'end', 'machine', 'die', 'dial', 'date'];
 
-function rowsOf({ block }: FoundTable, picked: ReadonlySet<number> | undefined): number[] {
-  return Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i).filter(row => !picked || picked.has(row + 1));
+/** What begins a row that sums up those above it. */
+const SUMMARY =
+  /^(mean|average|avg\.?|total|sum|range|spread|std\.? ?dev\.?|standard deviation|min\.?|minimum|max\.?|maximum)( of .*)?:?$/i;
+
+/** Words that stand alone in a row: `Night shift`. */
+const REMARK = /^\p{L}[\p{L}.,:-]*(?: [\p{L}.,:-]+)+$/u;
+
+/** A row of means or totals under the crimps is none itself, nor is a remark between them. */
+function isNoCrimp(used: RangeContent, { block }: FoundTable, row: number): boolean {
+  const cells = Array.from({ length: block.columns }, (_, i) => cellOf(used, row, block.column + i));
+  const [first, ...others] = cells.filter(cell => cell !== '');
+  if (typeof first !== 'string') return false;
+  return SUMMARY.test(first.trim()) || (others.length === 0 && REMARK.test(first.trim()));
+}
+
+function rowsOf(used: RangeContent, table: FoundTable, picked: ReadonlySet<number> | undefined): number[] {
+  const { block } = table;
+  return Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i).filter(
+    row => (!picked || picked.has(row + 1)) && !isNoCrimp(used, table, row),
+  );
 }
 
 function cellsAt(columns: MeasurementColumns, row: number, end: 'A' | 'B' | ''): CrimpCells['cells'] {
@@ -86,7 +104,7 @@ export function crimpCells(
   readingsACrimp: number,
   picked?: ReadonlySet<number>,
 ): CrimpCells[] {
-  const rows = rowsOf(table, picked);
+  const rows = rowsOf(used, table, picked);
   if (layout === 'column') return gatherColumn(used, rows, columns, readingsACrimp);
   return rows.flatMap((row): CrimpCells[] => {
     if (layout === 'row') return [{ row, readings: across(row, columns.readings), cells: cellsAt(columns, row, ''), end: '' }];

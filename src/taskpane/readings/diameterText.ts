@@ -30,6 +30,9 @@ export function offText(value: Amount, unit: LengthUnit): string {
   return `${sizeText(value, unit)} ${isSmall ? 'small' : 'large'}`;
 }
 
+/** An index of capability: `1.33`, `−0.23`. */
+export const indexText = (value: number) => toFixed(value, 2).replace('-', '−');
+
 /** Names in a sentence: `A`, `A and B`, `A, B and C`. */
 export function listText(names: readonly string[]): string {
   if (names.length < 2) return names.join('');

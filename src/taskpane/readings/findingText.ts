@@ -4,7 +4,8 @@ import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CombinationReadings, MachineReadings } from './analyseReadings';
 import { crimpsNeeded } from './crimpsNeeded';
 import { dialMove } from './dialMove';
-import { listText, offText, sizeText } from './diameterText';
+import { UNNAMED } from './measurements';
+import { deviationText, listText, offText, sizeText } from './diameterText';
 
 /** What was found, in words. */
 export interface FindingText {
@@ -49,15 +50,18 @@ function stepNotes(machine: MachineReadings, unit: LengthUnit): string[] {
   const moves = ownSettings(machine).map(combination => dialMove(machine, combination));
   const texts = moves.flatMap(move => ('to' in move ? [`${move.step.value} ${unit} a digit, ${move.step.from}`] : []));
   if (texts.length > 0) return [`Reckoned with ${listText([...new Set(texts)])}.`];
-  return moves.some(move => !('refusal' in move))
-    ? ['Enter the change per digit (Limits and machine), and dials in the sheet, to get the next dial.']
-    : [];
+  const open = moves.filter(move => !('refusal' in move));
+  if (open.length === 0) return [];
+  const step = 'the change per digit (Limits and machine, or table Machines)';
+  const isDialled = open.every(({ from }) => from !== undefined);
+  return [`To get the next dial, enter ${isDialled ? step : `the dials in a column Dial of the sheet, and ${step}`}.`];
 }
 
 function intervalText({ cause }: MachineReadings, unit: LengthUnit): string[] {
   if (!cause.interval) return [];
   const [low, high] = cause.interval;
-  const signed = (value: number) => (value < 0 ? `−${sizeText(value, unit)}` : sizeText(value, unit));
+  const isNarrow = sizeText(low, unit) === sizeText(high, unit) && low > 0 === high > 0;
+  const signed = (value: number) => `${deviationText(value, unit, isNarrow).replace('+', '')} ${unit}`;
   return [`What the machine adds to all lies between ${signed(low)} and ${signed(high)} (95 %, ${cause.rest!.crimps} crimps).`];
 }
 
@@ -93,6 +97,15 @@ function notEnough(machine: MachineReadings, unit: LengthUnit): FindingText {
     ? [`So far the crimps are ${offText(cause.offset, unit)} on average; nothing is corrected on that.`]
     : [];
   const start = 'Not enough crimps yet:';
+  if (combinations.length === 1 && combinations[0]!.name === UNNAMED) {
+    return {
+      headline: 'No column names hose and coupling, so that all crimps count as one combination.',
+      details: [
+        'Say which column does (Which column is what); a machine can be told from a setting only by three combinations or more.',
+        ...soFar,
+      ],
+    };
+  }
   if (combinations.length < 3) {
     const missing = 3 - combinations.length;
     const told = missing === 1 ? 'one more combination' : `${countText(missing)} more combinations`;

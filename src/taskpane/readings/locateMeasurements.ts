@@ -31,6 +31,42 @@ function blockAround(used: RangeContent, { row, column }: Block): Block | undefi
   return { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
 }
 
+/** Rows without readings that a table may hold: blank ones, a shift's name, a remark. */
+const LONGEST_GAP = 4;
+/** Two of these name a crimp that is yet to be measured. */
+const NAMES = ['line', 'combination', 'hose', 'fitting', 'end', 'target'] as const;
+/** Readings of one table lie within this factor of its first. */
+const ONE_TABLE = 8;
+
+const numberAt = (used: RangeContent, row: number, column: number) => {
+  const cell = cellOf(used, row, column);
+  return typeof cell === 'number' && cell > 0 ? cell : undefined;
+};
+
+/** The table down to its last readings: they go on below blank rows and remarks, until other headings come. */
+function downToLast(used: RangeContent, { table, proposed }: LocatedMeasurements): FoundTable {
+  const { block } = table;
+  const columns = [...(proposed.columns.readings ?? []), ...(proposed.columns.readingsB ?? [])];
+  const rows = Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i);
+  const first = rows.flatMap(row => columns.flatMap(column => numberAt(used, row, column) ?? []))[0];
+  if (table.hostTable || first === undefined) return table;
+  const isLike = (value: number | undefined) => value !== undefined && value < first * ONE_TABLE && value > first / ONE_TABLE;
+  const isMeasured = (row: number) => columns.filter(column => isLike(numberAt(used, row, column))).length * 2 >= columns.length;
+  const names = NAMES.flatMap(role => proposed.columns[role] ?? []);
+  const isWaiting = (row: number) =>
+    columns.every(column => isEmpty(used, row, column)) && names.filter(column => !isEmpty(used, row, column)).length >= 2;
+  const isHeading = (row: number) => {
+    const cells = Array.from({ length: block.columns }, (_, i) => cellOf(used, row, block.column + i));
+    return new Set(cells.flatMap(cell => (typeof cell === 'string' ? (roleOf(cell) ?? []) : []))).size >= 2;
+  };
+  let bottom = block.row + block.rows - 1;
+  for (let row = bottom + 1; row < used.row + used.values.length && row - bottom <= LONGEST_GAP; row++) {
+    if (isHeading(row)) break;
+    if (isMeasured(row) || isWaiting(row)) bottom = row;
+  }
+  return { ...table, block: { ...block, rows: bottom - block.row + 1 } };
+}
+
 /** Bare numbers without headings: a table whose heading row lies, blank, above its first row. */
 function withoutHeadings(used: RangeContent, selected: Block): FoundTable | undefined {
   const block = blockAround(used, selected);
@@ -55,8 +91,11 @@ export function locateMeasurements(
   selected: Block,
   hostTables: readonly HostBlock[] = [],
 ): LocatedMeasurements | undefined {
-  const propose = (table: FoundTable | undefined): LocatedMeasurements | undefined =>
-    table && { table, proposed: proposeMeasurements(used, table) };
+  const propose = (table: FoundTable | undefined): LocatedMeasurements | undefined => {
+    if (!table) return undefined;
+    const located = { table, proposed: proposeMeasurements(used, table) };
+    return { ...located, table: downToLast(used, located) };
+  };
   const here = propose(findTable(used, selected, hostTables, roleOf));
   if (here?.proposed.columns.readings) return here;
   const bare = propose(withoutHeadings(used, selected));

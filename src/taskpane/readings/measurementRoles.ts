@@ -63,23 +63,32 @@ export const MEASUREMENT_ROLES: Readonly<Record<MeasurementRole, RoleWords>> = {
   date: { label: 'Date', words: /^(date|day|made|made on|measured on|crimped on|date (made|measured|crimped))$/ },
   line: {
     label: 'Line or crimp no.',
-    words: /^(line|line no\.?|job line|no\.?|#|crimp|crimp no\.?|assembly|assembly no\.?|serial|serial no\.?|sample|piece)$/,
+    words: /^((line|job|crimp|assembly|serial|sample|piece|test)( no\.?| number)?|job line|no\.?|#|id)$/,
   },
   target: {
     label: 'Target diameter',
     words:
-      /^(target|target diameter|nominal|nominal diameter|specified|specified diameter|crimp diameter|crimp ?(ø|dia\.?|od)|spec)$/,
+      /^((target|nominal|specified|required|wanted)( ?(diameter|ø|dia\.?|od|size|value))?|crimp ?(diameter|ø|dia\.?|od)|spec|set ?point)$/,
   },
   targetB: { label: 'Target B' },
-  tolerance: { label: 'Tolerance', words: /^(tolerance|tol\.?|±|\+\/-|tolerance ±|± tolerance|plus\/minus|allowed deviation)$/ },
+  tolerance: { label: 'Tolerance', words: /^((± ?)?(tolerance|tol\.?)( ?(±|\+\/-))?|±|\+\/-|plus\/minus|allowed deviation)$/ },
   toleranceB: { label: 'Tolerance B' },
-  smallest: { label: 'Smallest diameter', words: /^(smallest|smallest diameter|min\.?|minimum|lower limit|low limit)$/ },
-  largest: { label: 'Largest diameter', words: /^(largest|largest diameter|max\.?|maximum|upper limit|high limit)$/ },
-  readingNumber: { label: 'Number of the reading', words: /^(reading (no\.?|number)|position|angle|place|flat)$/ },
+  smallest: {
+    label: 'Smallest diameter',
+    words: /^((smallest|min\.?|minimum|lowest|lower)( ?(diameter|ø|dia\.?|od|limit|allowed))?|low limit|lsl)$/,
+  },
+  largest: {
+    label: 'Largest diameter',
+    words: /^((largest|max\.?|maximum|highest|upper)( ?(diameter|ø|dia\.?|od|limit|allowed))?|high limit|usl)$/,
+  },
+  readingNumber: {
+    label: 'Number of the reading',
+    words: /^((reading|measurement) (no\.?|number)|position|pos\.?|angle|place|flat|point)$/,
+  },
   readings: {
     label: 'Readings',
     words:
-      /^((reading|caliper|calliper|measurement|measured|measured diameter|measure|gauge|reads?|value)s? ?#?\d{0,2}|(m|r|ø|d|dia\.?|diameter) ?#?\d?|\d|0|45|90|135|\d{1,3} ?(°|deg))$/,
+      /^((reading|caliper|calliper|measurement|measured|measured ?(diameter|ø|dia\.?|od|size|value)|actual|actual ?(diameter|ø|dia\.?|od|size)|measure|gauge|reads?|value|result)s? ?#?\d{0,2}|(m|r|x|ø|d|dia\.?|od|diameter) ?#?\d?|#? ?\d|0|45|90|135|\d{1,3} ?(°|deg))$/,
   },
   readingsB: { label: 'Readings B' },
 };

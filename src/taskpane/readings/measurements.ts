@@ -3,6 +3,9 @@ import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { RangeAddress } from '../../host/workbook';
 
+/** What the combination of crimps is called that no column names. */
+export const UNNAMED = 'All crimps';
+
 /** One crimp that the sheet has a place for: what is known of it before it is measured. Diameters in the measurements' unit. */
 export interface CrimpPlace {
   /** Row as the sheet shows it; of several rows the first. */

@@ -1,5 +1,6 @@
 import type { RangeContent } from '../../host/workbook';
 import { cellOf, type FoundTable } from '../columns/findTable';
+import { plainHeading } from '../columns/roles';
 import {
   namedColumn,
   ROLES_OF_B,
@@ -34,13 +35,19 @@ function couldBeReadings(used: RangeContent, table: FoundTable, column: number):
   return filled.length === 0 || numbers.length * 2 > filled.length;
 }
 
-/** Whether two columns hold numbers that lie near each other in every row. */
+/** Words that mean hose and coupling together where no other column names either. */
+const KIND = /^(type|kind|article|item|product|part|part (no\.?|number)|description|configuration)$/;
+/** Share of the rows that may hold a slip of the hand. */
+const SLIPS = 0.3;
+
+/** Whether two columns hold numbers that lie near each other in nearly every row. */
 function areNear(used: RangeContent, table: FoundTable, column: number, next: number): boolean {
   const pairs = sampleRows(table)
     .map(row => [cellOf(used, row, column), cellOf(used, row, next)] as const)
     .filter((pair): pair is [number, number] => typeof pair[0] === 'number' && typeof pair[1] === 'number');
   const isFraction = pairs.some(pair => pair.some(value => !Number.isInteger(value)));
-  return isFraction && pairs.every(([a, b]) => a > 0 && b > 0 && Math.abs(a - b) <= NEAR * a);
+  const far = pairs.filter(([a, b]) => !(a > 0 && b > 0 && Math.abs(a - b) <= NEAR * a)).length;
+  return isFraction && far <= SLIPS * pairs.length;
 }
 
 /** Columns side by side, without a heading of another role, whose numbers lie near each other. */
@@ -85,6 +92,13 @@ function placeRoles(named: readonly Named[]): Found {
   return found;
 }
 
+/** The column of a kind of assembly, where no other names hose, coupling or combination. */
+function kindColumn({ headings, block }: FoundTable, found: Found): number | undefined {
+  if (found.combination ?? found.hose ?? found.fitting) return undefined;
+  const index = headings.findIndex(heading => KIND.test(plainHeading(heading)));
+  return index < 0 ? undefined : block.column + index;
+}
+
 /** Proposes how the readings lie and which column is what, from the headings and then from what stands below them. */
 export function proposeMeasurements(used: RangeContent, table: FoundTable): ProposedMeasurements {
   const first = table.block.column;
@@ -94,6 +108,8 @@ export function proposeMeasurements(used: RangeContent, table: FoundTable): Prop
     return { column: first + i, role: isRefused ? undefined : role, end };
   });
   const found = placeRoles(named);
+  const kind = kindColumn(table, found);
+  if (kind !== undefined) found.combination = [kind];
   const [ofA = [], ofB] = readingBlocks(named, table.headings, first);
   const taken = new Set(Object.values(found).flat());
   const readings = ofA.length > 0 ? ofA : readingsByContent(used, table, taken);

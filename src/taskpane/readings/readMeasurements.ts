@@ -1,4 +1,3 @@
-import { dayNumber } from '../../core/catalogue/dayNumber';
 import { measureCrimp } from '../../core/crimp/crimpMeasure';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
@@ -10,9 +9,10 @@ import type { CellValue, RangeAddress, RangeContent } from '../../host/workbook'
 import { isDateFormat } from '../columns/dateTrouble';
 import { cellOf, type FoundTable } from '../columns/findTable';
 import { unitOfHeading } from '../columns/roles';
+import { crimpDay } from './crimpDay';
 import { crimpCells, type CellPlace, type CrimpCells } from './crimpCells';
 import type { MeasurementRole } from './measurementRoles';
-import type { Crimp, CrimpPlace, MeasurementProblem, Measurements } from './measurements';
+import { UNNAMED, type Crimp, type CrimpPlace, type MeasurementProblem, type Measurements } from './measurements';
 import type { ProposedMeasurements } from './proposeMeasurements';
 
 /** What a crimp should be; diameters in the measurements' unit. */
@@ -81,7 +81,7 @@ class CrimpReader {
   day(): number | undefined {
     const place = this.crimp.cells.date;
     const value = place && this.cell(place, 'date');
-    return value === undefined || typeof value === 'boolean' ? undefined : dayNumber(value);
+    return value === undefined || typeof value === 'boolean' ? undefined : crimpDay(value);
   }
 
   dial(): Decimal | undefined {
@@ -135,7 +135,8 @@ function targetOf(reader: CrimpReader, hose: string, fitting: string, wishes: Re
   const found = !isKnown && setUp && hose && fitting ? setUp(hose, fitting) : undefined;
   const target = ownTarget ?? found?.target ?? typed?.target;
   const tolerance = ownTolerance ?? found?.tolerance ?? typed?.tolerance;
-  const advice = 'no column, nothing above the table and no crimp data of hose and fitting give it: enter it in the pane';
+  const advice =
+    'no column, nothing above the table and no crimp data of hose and fitting give it: enter it under Limits and machine';
   if (!target) throw new TradeError('blank', 'target', 'is not known', advice);
   if (!tolerance) throw new TradeError('blank', 'tolerance', 'is not known', advice);
   const source: CrimpPlace['source'] = isKnown ? 'sheet' : found ? 'catalogue' : 'typed';
@@ -143,7 +144,7 @@ function targetOf(reader: CrimpReader, hose: string, fitting: string, wishes: Re
 }
 
 function combinationOf(reader: CrimpReader, hose: string, fitting: string): string {
-  return reader.text('combination') || [hose, fitting].filter(Boolean).join(' with ') || 'All crimps';
+  return reader.text('combination') || [hose, fitting].filter(Boolean).join(' with ') || UNNAMED;
 }
 
 function placeOf(reader: CrimpReader, crimp: CrimpCells, sheet: string, wishes: ReadingWishes): CrimpPlace {
@@ -170,7 +171,8 @@ function crimpOf(reader: CrimpReader, crimp: CrimpCells, place: CrimpPlace, { un
   const isColumn = crimp.readings.length > 1 && crimp.readings[0]!.row !== crimp.readings[1]!.row;
   if (readings.length < 2 || (isColumn && readings.length < readingsACrimp)) {
     const wanted = Math.max(2, isColumn || readings.length < 2 ? readingsACrimp : 2);
-    throw new TradeError('shape', 'crimp', `has ${readings.length} of ${wanted} readings`, 'measure the others first');
+    const advice = isColumn || readings.length < 2 ? ', or say under Limits and machine how many rows make a crimp' : '';
+    throw new TradeError('shape', 'crimp', `has ${readings.length} of ${wanted} readings`, `measure the others${advice}`);
   }
   readings.forEach((reading, index) => {
     if (reading.minus(place.target).abs().lte(place.target.times(FURTHEST))) return;

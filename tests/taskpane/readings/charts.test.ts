@@ -1,3 +1,4 @@
+import { indexText } from '../../../src/taskpane/readings/diameterText';
 import { measureCrimp } from '../../../src/core/crimp/crimpMeasure';
 import { Decimal } from '../../../src/core/units/decimal';
 import type { JudgedCrimp, MachineReadings } from '../../../src/taskpane/readings/analyseReadings';
@@ -121,3 +122,9 @@ describe('the dial’s response', () => {
   test('one dial throughout shows nothing', () =>
     expect(responseText(machine([at(10, 0), at(10, 0.1)]), 'mm')).toMatch(/not show what a digit does/));
 });
+
+test.each([
+  [1.333, '1.33'],
+  [-0.234, '−0.23'],
+  [-0.001, '0.00'],
+])('an index of capability in words: %d', (value, text) => expect(indexText(value)).toBe(text));

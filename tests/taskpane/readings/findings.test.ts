@@ -4,6 +4,7 @@ import { Decimal } from '../../../src/core/units/decimal';
 import { blockOf } from '../../../src/host/a1';
 import type { CellValue } from '../../../src/host/workbook';
 import { analyseReadings, type ReadingsAnalysis } from '../../../src/taskpane/readings/analyseReadings';
+import { mixedNote } from '../../../src/taskpane/readings/controlText';
 import { findingText } from '../../../src/taskpane/readings/findingText';
 import { locateMeasurements } from '../../../src/taskpane/readings/locateMeasurements';
 import type { MachineFacts } from '../../../src/taskpane/readings/machineFacts';
@@ -150,7 +151,45 @@ test('the dial’s step is taken from the crimps where they show it and nobody s
   expect(details.join(' ')).toContain('0.02 mm a digit, as these crimps show');
 });
 
+describe('what is missing is asked for by name', () => {
+  const off = (dial: number) => ['A', 'B', 'C'].flatMap(name => crimpsOf(name, [0, 1, -1, 0, name === 'A' ? 1 : 0], dial, name));
+  const rows = (dial: number) => [...off(dial), ...crimpsOf('D', [20, 21, 19, 20, 20], dial, 'D')];
+
+  test('dials stand in the sheet: only the change per digit', () => {
+    expect(textOf(analyse([HEAD, ...rows(400)])).details[0]).toBe(
+      'To get the next dial, enter the change per digit (Limits and machine, or table Machines).',
+    );
+  });
+
+  test('no dials either: both', () => {
+    const without = [HEAD, ...rows(400)].map(row => row.filter((_, column) => column !== 2));
+    expect(textOf(analyse(without)).details[0]).toMatch(
+      /enter the dials in a column Dial of the sheet, and the change per digit/,
+    );
+  });
+
+  test('a chart of all combinations says which of them widens its limits', () => {
+    const [machine] = analyse([HEAD, ...rows(400)]).machines;
+    expect(mixedNote(machine!)).toBe('D is off on its own and widens these limits: look at one combination at a time.');
+    expect(mixedNote(analyse([HEAD, ...off(400)]).machines[0]!)).toBeUndefined();
+  });
+});
+
+test('an interval narrower than the caliper’s last digit is told with one more', () => {
+  const rows = ['A', 'B', 'C'].flatMap(name =>
+    crimpsOf(name, Array(20).fill(2), 400, name).concat(crimpsOf(name, [1.9, 2.1], 400, name)),
+  );
+  expect(textOf(analyse([HEAD, ...rows])).details[0]).toMatch(/lies between 0\.019 mm|lies between 0\.020 mm/);
+});
+
 describe('not enough crimps', () => {
+  test('no column names hose and coupling: that is said, not "measure two more combinations"', () => {
+    const rows = crimpsOf('A', [10, 11, 9, 10]).map(row => row.slice(1));
+    const { headline, details } = textOf(analyse([HEAD.slice(1), ...rows]));
+    expect(headline).toBe('No column names hose and coupling, so that all crimps count as one combination.');
+    expect(details[0]).toMatch(/Say which column does \(Which column is what\)/);
+  });
+
   test('no repeats: a second crimp is asked for', () => {
     const rows = ['A', 'B', 'C'].flatMap(name => crimpsOf(name, [10]));
     expect(textOf(analyse([HEAD, ...rows])).headline).toBe('Not enough crimps yet: measure a second crimp of A, B and C.');

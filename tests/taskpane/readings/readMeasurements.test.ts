@@ -107,7 +107,9 @@ test('one reading a row: names left blank hold on, four rows make a crimp', () =
     [6, 4],
   ]);
   expect(deviations(crimps)).toEqual([0, 0.15]);
-  expect(problems.map(({ sentence }) => sentence)).toEqual(['crimp has 2 of 4 readings: measure the others first']);
+  expect(problems.map(({ sentence }) => sentence)).toEqual([
+    'crimp has 2 of 4 readings: measure the others, or say under Limits and machine how many rows make a crimp',
+  ]);
 });
 
 test('one reading a row with numbers of the readings: a number that comes again begins a crimp', () => {
@@ -185,6 +187,82 @@ test.each([
   expect(problems).toHaveLength(1);
   expect(problems[0]!.sentence).toContain(sentence);
   expect(problems[0]!.at.address).toBe(address);
+});
+
+const inches = (mean: number) => [mean, mean + 0.001, mean, mean - 0.001];
+
+test('a blank row, a remark, a slip and a row of means end no table, and are no crimps', () => {
+  const { crimps, waiting, problems } = read(
+    [
+      ['Crimp log, bay 3'],
+      ['Target (in)', 1.062, 'Tolerance (in)', 0.005],
+      [],
+      ['Serial', 'Type', 'OD 1', 'OD 2', 'OD 3', 'OD 4'],
+      ['S1', 'Ash', ...inches(1.062)],
+      ['S2', 'Elm', 1.062, 'n/a', 1.062, 1.062],
+      ['S3', 'Ash', 1.062, 0, 1.062, 1.062],
+      [],
+      ['Night shift'],
+      [],
+      ['S4', 'Elm', ...inches(1.063)],
+      ['S5', 'Elm', '', '', '', ''],
+      [],
+      ['Mean', '', 1.0623, 1.0627, 1.0623, 1.062],
+      [],
+      [],
+      ['Machine', 'Step', 'Dial', 'Note'],
+      ['Gate', 1.2, 1.3, 1.1],
+    ],
+    'C5',
+  );
+  expect(crimps.map(({ row, combination, readings }) => [row, combination, readings.length])).toEqual([
+    [5, 'Ash', 4],
+    [11, 'Elm', 4],
+  ]);
+  expect(waiting.map(({ row }) => row)).toEqual([12]);
+  expect(problems.map(({ row, sentence }) => [row, sentence.split(':')[0]])).toEqual([
+    [6, 'reading 2 is "n/a"'],
+    [7, 'reading 2 is blank or zero'],
+  ]);
+});
+
+test('headings in other words: the nominal diameter is no reading', () => {
+  const row = (side: string, place: number) => [3, 'Larch DN 10', '24° cone', side, place, 21.52, 21.5, 0.2, 'Gate'];
+  const { crimps, proposed } = read([
+    ['Job no.', 'Hose type', 'End fitting', 'Side', 'Pos.', 'Measured Ø (mm)', 'Nominal Ø', 'Tol ±', 'Crimper'],
+    ...['A', 'B'].flatMap(side => [0, 45, 90, 135].map(place => row(side, place))),
+  ]);
+  expect(proposed.layout).toBe('column');
+  expect(crimps.map(({ row: at, end, line, machine, readings }) => [at, end, line, machine, readings.length])).toEqual([
+    [2, 'A', '3', 'Gate', 4],
+    [6, 'B', '3', 'Gate', 4],
+  ]);
+});
+
+test('columns without headings that are known: two slips among the readings hide no column', () => {
+  const good = (name: string) => [name, 27.3, 27.31, 27.32, 27.29];
+  const { proposed } = read([
+    ['Name', 'P', 'Q', 'S', 'T'],
+    ...['a', 'b', 'c', 'd', 'e', 'f'].map(good),
+    ['g', 27.3, 0, 27.3, 273.1],
+  ]);
+  expect(proposed.columns.readings).toEqual([1, 2, 3, 4]);
+});
+
+test.each([
+  ['14.03.2026', 14],
+  ['2026/3/14', 14],
+  ['2026-03-14', 14],
+  // March 4th or April 3rd: nobody can say.
+  ['03/04/2026', undefined],
+  ['31.02.2026', undefined],
+])('a date as text: %s', (text, day) => {
+  const { crimps } = read([
+    ['Date', 'Combination', 'Reading 1', 'Reading 2', 'Target', 'Tolerance'],
+    [text, 'Larch', 27.3, 27.3, 27.3, 0.12],
+  ]);
+  // 2026-03-01 is day 46082 of a sheet.
+  expect(crimps[0]!.date).toBe(day === undefined ? undefined : 46_081 + day);
 });
 
 test('every week of the measurement book: all crimps, none left over; its tolerance stands above the table', async () => {
