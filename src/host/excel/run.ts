@@ -24,7 +24,8 @@ export class ExcelRefusal extends Error {
   }
 }
 
-function refusalOf(error: unknown): unknown {
+/** What Excel threw, in words where it is a refusal of its own. */
+export function refusalOf(error: unknown): unknown {
   const code = (error as { code?: unknown } | null)?.code;
   if (error instanceof ExcelRefusal || typeof code !== 'string') return error;
   return new ExcelRefusal(code, error instanceof Error ? error.message : code);

@@ -2,7 +2,7 @@ import { addressOf, blockOf, sheetInFormula } from '../a1';
 import { bytesOf, MOST_BYTES, type Cells } from '../requestSize';
 import { reasonOfRefusal, RefusedWriting } from '../refusedWriting';
 import type { CellStyle, Change, RangeAddress } from '../workbook';
-import { addChart } from './addChart';
+import { addCharts } from './addCharts';
 import { addPictures } from './addPictures';
 import { ExcelRefusal, run } from './run';
 import { setPage } from './setPage';
@@ -145,9 +145,8 @@ async function apply(request: Request, change: Change, standing: ReadonlySet<str
     case 'style':
       return applyStyle(worksheets.getItem(change.at.sheet), change.at.address, change.style);
     case 'chart':
-      return addChart(worksheets.getItem(change.at.sheet), change.at.address, change.chart);
     case 'picture':
-      // Comes last: see writeChanges.
+      // These come last: see writeChanges.
       return;
     case 'page':
       return setPage(worksheets.getItem(change.sheet), change.page);
@@ -167,11 +166,13 @@ async function refused(error: unknown, changes: readonly Change[], standing: Rea
 
 /**
  * Writes all changes: checked first, then in one sync (more where they exceed what one request takes): each sync is an undo step.
- * @throws RefusedWriting with what stands in the workbook then
+ * Charts and pictures come after the cells that they are made of and lie over.
+ * @throws RefusedWriting with what stands in the workbook then: all cells where only charts were refused
  */
 export async function writeChanges(changes: readonly Change[]): Promise<void> {
   if (changes.length === 0) return;
   let standing: ReadonlySet<string> | undefined;
+  let missing: string | undefined;
   try {
     await run(async context => {
       await check(context, changes);
@@ -181,8 +182,13 @@ export async function writeChanges(changes: readonly Change[]): Promise<void> {
       await context.sync();
       const pictures = changes.filter(change => change.kind === 'picture');
       if (pictures.length > 0) await addPictures(context, pictures);
+      missing = await addCharts(
+        context,
+        changes.filter(change => change.kind === 'chart'),
+      );
     });
   } catch (error) {
     throw await refused(error, changes, standing);
   }
+  if (missing) throw new RefusedWriting(missing, 'All cells are written.');
 }

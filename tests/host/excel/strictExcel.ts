@@ -201,6 +201,10 @@ export function strictExcel(
     const titled = (what: string, property: string) =>
       Object.defineProperty({}, property, { set: (text: string) => note(`chart ${what} ${JSON.stringify(text)}`) });
     const add = (type: string, range: { __address(): string }, by: string) => {
+      // No sheet of Excel is as wide as that.
+      writes.push(() => {
+        if (range.__address().includes('!ZZZ')) throw Object.assign(new Error('no such range'), { code: 'InvalidArgument' });
+      });
       note(`chart ${type} of ${range.__address()} by ${by}`);
       let count = 1;
       return {
