@@ -53,7 +53,8 @@ function dialHint(slot: EntrySlot, typed: string, suggested: Decimal | undefined
   const isSuggested = suggested?.toString() === typed.trim();
   if (suggested && !isSuggested) return `The last crimp of this kind asked for ${suggested}: correct it if it was turned.`;
   if (isSuggested) return 'As the last crimp of this kind asked for: correct it if it was not turned.';
-  return typed.trim() === slot.dial?.value.toString() ? slot.dial.from : undefined;
+  if (typed.trim() !== slot.dial?.value.toString()) return undefined;
+  return slot.dialCell && slot.dialStanding === '' ? `${slot.dial.from}; it is written to the row.` : slot.dial.from;
 }
 
 /** The crimp that is measured now: what it is, its target and limits, its fields. */

@@ -5,7 +5,7 @@ import type { EntryResult, EntryState, Stop } from './entryState';
 import { judgeSlot } from './judgeSlot';
 import { checkReading, type ReadingLimits } from './readingCheck';
 import { at, nextOpen } from './slotInWork';
-import { overwritten, writingOf } from './writeSlot';
+import { overwritten, writingOf, type SlotWriting } from './writeSlot';
 
 const stopAt = (state: EntryState, field: number, stop: Stop): EntryState => ({ ...state, field, stop });
 
@@ -17,8 +17,18 @@ function correctedDial(slot: EntrySlot, text: string): Decimal | undefined | 'un
   return found && found.mark === 'none' ? found.value : 'unreadable';
 }
 
+/** The dial that the row lacks and the bench confirmed by leaving it in its field. */
+function confirmedDial({ dial, dialStanding }: EntrySlot, text: string): Decimal | undefined {
+  return dialStanding === '' && text.trim() !== '' ? dial?.value : undefined;
+}
+
 function withoutDraft(drafts: EntryState['drafts'], index: number): EntryState['drafts'] {
   return Object.fromEntries(Object.entries(drafts).filter(([key]) => Number(key) !== index));
+}
+
+/** What stands in the dial's cell once that is written. */
+function standingDialOf({ cells }: SlotWriting, { dialCell, dialStanding }: EntrySlot) {
+  return cells.find(({ address }) => address === dialCell)?.after ?? dialStanding;
 }
 
 function complete(state: EntryState, slot: EntrySlot, readings: readonly Decimal[]): EntryState {
@@ -30,7 +40,8 @@ function complete(state: EntryState, slot: EntrySlot, readings: readonly Decimal
     const sentence = `${slot.formulaCells.join(', ')} hold formulas: readings are not written over formulas.`;
     return stopAt(state, state.field, { kind: 'refused', sentence });
   }
-  const writing = writingOf(slot, readings, dial);
+  const noted = dial ?? confirmedDial(slot, state.dialText);
+  const writing = writingOf(slot, readings, noted);
   const over = overwritten(writing);
   if (over && state.stop?.kind !== 'overwrite') return stopAt(state, state.field, { kind: 'overwrite', sentence: over });
   const used = dial ? { ...slot, dial: { value: dial, from: AS_ENTERED } } : slot;
@@ -38,7 +49,7 @@ function complete(state: EntryState, slot: EntrySlot, readings: readonly Decimal
   const result: EntryResult = { slot: used, before: slot, index: state.index, readings, judgement, writing };
   const slots = state.slots.map((each, index) =>
     index === state.index
-      ? { ...used, standing: readings.map(reading => reading.toNumber()), dialStanding: dial?.toNumber() ?? slot.dialStanding }
+      ? { ...used, standing: readings.map(reading => reading.toNumber()), dialStanding: standingDialOf(writing, slot) }
       : each,
   );
   const drafts = withoutDraft(state.drafts, state.index);

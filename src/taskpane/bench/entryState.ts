@@ -83,11 +83,25 @@ export function isUnderWay(state: EntryState): boolean {
   return isTyped(state) || pending.length > 0 || done.length > 0 || Object.keys(drafts).length > 0 || failure !== undefined;
 }
 
+const placeOf = ({ sheet, cells }: EntrySlot) => `${sheet}!${cells.join(' ')}`;
+
+/** What was typed and is not written yet, for the slots that have the same cells. */
+function carriedDrafts(state: EntryState, slots: readonly EntrySlot[]): EntryState['drafts'] {
+  const { drafts } = leaveFor(state, state.index);
+  const typed = new Map(Object.entries(drafts).map(([index, texts]) => [placeOf(state.slots[Number(index)]!), texts]));
+  return Object.fromEntries(
+    slots.flatMap((slot, index) => {
+      const texts = typed.get(placeOf(slot));
+      return texts ? [[index, texts]] : [];
+    }),
+  );
+}
+
 function open(state: EntryState, slots: readonly EntrySlot[], startRow: number | undefined): EntryState {
   const from = startRow === undefined ? 0 : slots.findIndex(slot => slot.row >= startRow);
   const index = nextOpen(slots, Math.max(0, from));
   return at(
-    { ...EMPTY_ENTRY, turn: state.turn, uncertainty: state.uncertainty, slots },
+    { ...EMPTY_ENTRY, turn: state.turn, uncertainty: state.uncertainty, slots, drafts: carriedDrafts(state, slots) },
     index < slots.length ? index : nextOpen(slots, 0),
   );
 }

@@ -18,7 +18,7 @@ export interface SlotWriting {
 /** What can be put into a cell again: an error value cannot, but no error is ever written over. */
 const again = (cell: CellValue) => (typeof cell === 'object' ? '' : cell);
 
-/** The cells that change: readings, and the dial where the user corrected it. Cells that hold the same already are left alone. */
+/** The cells that change: readings, and the dial where the row lacks it or the user corrected it. Cells that hold the same already are left alone. */
 export function writingOf(slot: EntrySlot, readings: readonly Decimal[], dial?: Decimal): SlotWriting {
   const cells = slot.cells.map((address, index): WrittenCell => ({
     address,

@@ -5,11 +5,17 @@ import userEvent from '@testing-library/user-event';
 import { EntryView } from '../../../src/taskpane/bench/EntryView';
 import { fakeWorkbook } from '../fakeWorkbook';
 import { benchSheets } from './benchSheets';
+import { gate, registerSheets } from './registerSheets';
 
 beforeEach(() => localStorage.clear());
 
-async function open(sheet = 'Record', address = 'A6', before?: (fake: ReturnType<typeof fakeWorkbook>) => void) {
-  const fake = fakeWorkbook(benchSheets, { sheet, address });
+async function open(
+  sheet = 'Record',
+  address = 'A6',
+  before?: (fake: ReturnType<typeof fakeWorkbook>) => void,
+  sheets = benchSheets,
+) {
+  const fake = fakeWorkbook(sheets, { sheet, address });
   before?.(fake);
   render(
     <FluentProvider theme={webLightTheme}>
@@ -166,4 +172,29 @@ test('a sheet without such a table says what to select', async () => {
     </FluentProvider>,
   );
   expect(await screen.findByText(/No rows for readings here/)).toBeTruthy();
+});
+
+test('a dial that the row lacks is written with the readings, as it stood in its field', async () => {
+  const headings = ['Line', 'Hose', 'Coupling', 'Machine', 'Dial', 'Reading 1 (mm)', 'Reading 2 (mm)'];
+  const line = (number: number) => [number, 'Larch DN 12', 'Larch cone', 'Gate', '', '', ''];
+  const fake = await open('Record', 'A2', undefined, { ...registerSheets(gate), Record: [headings, line(1), line(2)] });
+  expect(screen.getByText('Machines; it is written to the row.')).toBeTruthy();
+  await fake.type('25.01{Enter}25.02{Enter}');
+  await waitFor(async () => expect(await row(fake, 'E2:G2')).toEqual([410, 25.01, 25.02]));
+  // An empty field says that nobody knows: nothing is made up.
+  await waitFor(() => expect(inWork()).toBe('Line 2'));
+  await userEvent.setup().clear(screen.getByLabelText('Dial used'));
+  await userEvent.setup().click(screen.getByLabelText('Reading 1'));
+  await fake.type('25.01{Enter}25.02{Enter}');
+  await waitFor(async () => expect(await row(fake, 'E3:G3')).toEqual(['', 25.01, 25.02]));
+});
+
+test('reading the rows anew keeps what was typed and is not written yet', async () => {
+  const fake = await open();
+  await fake.type('25.01{Enter}25.02{Enter}');
+  await userEvent.setup().click(screen.getByRole('button', { name: 'Settings' }));
+  await userEvent.setup().click(screen.getByRole('button', { name: 'Use these' }));
+  await waitFor(() => expect(screen.getByLabelText('Reading 2')).toHaveProperty('value', '25.02'));
+  expect(document.activeElement).toBe(screen.getByLabelText('Reading 3'));
+  expect(fake.written).toEqual([]);
 });
