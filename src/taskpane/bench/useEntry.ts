@@ -2,6 +2,7 @@ import { useCallback, useEffect, useReducer, useRef, useState } from 'react';
 import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../host/workbook';
 import { measurementsView } from '../readings/measurementsView';
+import { settingsAbove } from '../readings/settingsAbove';
 import { useStored } from '../useStored';
 import { EMPTY_ENTRY, entryState, isUnderWay } from './entryState';
 import { readSlots, type EntryDefaults } from './readSlots';
@@ -29,8 +30,11 @@ const sentence = (error: unknown) => (error instanceof Error ? error.message : S
 /** The crimps around the selection, and the row to begin with. */
 async function entryRows(workbook: Workbook, wishes: EntrySettings, startRow?: number) {
   const view = await measurementsView(workbook);
-  const slots = view.status === 'ready' ? readSlots({ ...view, defaults: wishes }) : [];
-  return { slots, startRow: startRow ?? (await workbook.selection()).row + 1 };
+  const typed = numberFromText(wishes.uncertainty)?.value;
+  const row = startRow ?? (await workbook.selection()).row + 1;
+  if (view.status !== 'ready') return { slots: [], startRow: row, uncertainty: typed };
+  const uncertainty = settingsAbove(view.used, view.table, view.unit).uncertainty ?? typed;
+  return { slots: readSlots({ ...view, defaults: wishes }), startRow: row, uncertainty };
 }
 
 /** The entry of readings: its rows, its state, and what is written to the workbook as it goes. */
@@ -44,8 +48,8 @@ export function useEntry(workbook: Workbook) {
   const read = useCallback(
     (wishes: EntrySettings, startRow?: number) =>
       entryRows(workbook, wishes, startRow).then(
-        opened => {
-          dispatch({ type: 'uncertainty', value: numberFromText(wishes.uncertainty)?.value });
+        ({ uncertainty, ...opened }) => {
+          dispatch({ type: 'uncertainty', value: uncertainty });
           dispatch({ type: 'open', ...opened });
           setStatus({ kind: opened.slots.length > 0 ? 'ready' : 'none' });
         },

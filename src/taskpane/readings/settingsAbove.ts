@@ -10,7 +10,7 @@ const WORDS = {
   target: /^(target|target diameter|crimp diameter|specified diameter)$/,
   tolerance: /^(tolerance|tol\.?|± ?tolerance|tolerance ?±)(, (either way|plus or minus))?$/,
   largestSpread: /^(largest|greatest|max\.?) spread$/,
-  uncertainty: /^(expanded )?uncertainty( u)?$/,
+  uncertainty: /^(expanded )?uncertainty( u)?( of the mean)?$/,
   step: /^(step|change per digit|per digit)$/,
   perTurn: /^(per turn|change per turn)$/,
   lowest: /^lowest( dial)?$/,

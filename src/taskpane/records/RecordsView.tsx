@@ -32,8 +32,8 @@ export function RecordsView({ workbook }: PanelProps) {
   const { outcome, write: append, undo } = useWriting(workbook);
   const gather = async () => {
     const { pressureUnit, ...fields } = stored;
-    const { records, handle, source } = await gatherRecords(workbook, { fields, otherSheet, pressureUnit });
-    const options: RecordOptions = { fields, result, handle, source, today: today() };
+    const { records, handle, source, uncertainty } = await gatherRecords(workbook, { fields, otherSheet, pressureUnit });
+    const options: RecordOptions = { fields: { ...fields, uncertainty }, result, handle, source, today: today() };
     return { records, options };
   };
   const print = async () => {

@@ -12,6 +12,7 @@ import { cardUnit, readCards } from '../cards/readCards';
 import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
 import { locateMeasurements } from '../readings/locateMeasurements';
 import { measurementUnit } from '../readings/measurementUnit';
+import { settingsAbove } from '../readings/settingsAbove';
 import { pickedRows } from '../sheets/pickedRows';
 import type { InspectionRecord, Pressure, RecordFields } from './inspectionRecord';
 import { ratedPressure } from './ratedPressure';
@@ -30,6 +31,8 @@ export interface GatheredRecords {
   readonly records: readonly InspectionRecord[];
   readonly handle: string;
   readonly source: string;
+  /** Expanded uncertainty that the verdicts were made with: as the user says, else as stated above the readings; "" = none. */
+  readonly uncertainty: string;
 }
 
 const key = (text: string) => text.trim().toLowerCase();
@@ -53,6 +56,14 @@ function cardsOf(
   );
 }
 
+/** Crimps of a sheet, and the uncertainty that stands above them. */
+interface SheetCrimps {
+  readonly slots: readonly EntrySlot[];
+  readonly uncertainty: Decimal | undefined;
+}
+
+const NO_CRIMPS: SheetCrimps = { slots: [], uncertainty: undefined };
+
 async function slotsOf(
   workbook: Workbook,
   content: RangeContent | undefined,
@@ -60,15 +71,16 @@ async function slotsOf(
   rows: ReadonlySet<number> | undefined,
   catalogue: Catalogue | undefined,
   wishes: RecordWishes,
-): Promise<readonly EntrySlot[]> {
-  if (!content) return [];
+): Promise<SheetCrimps> {
+  if (!content) return NO_CRIMPS;
   const hostTables = hostBlocks(await workbook.tables(content.sheet));
   const located = locateMeasurements(content, { row, column: content.column, rows: 1, columns: 1 }, hostTables);
-  if (!located?.proposed.columns.readings) return [];
+  if (!located?.proposed.columns.readings) return NO_CRIMPS;
   const unit = measurementUnit(content, located.table, located.proposed.columns);
   const none = { tolerance: '', largestSpread: '', step: '', lowest: '', highest: '', largestMove: '' };
   const defaults: EntryDefaults = { ...none, machine: wishes.fields.machine };
-  return readSlots({ used: content, ...located, unit, defaults, catalogue, picked: rows });
+  const slots = readSlots({ used: content, ...located, unit, defaults, catalogue, picked: rows });
+  return { slots, uncertainty: settingsAbove(content, located.table, unit).uncertainty };
 }
 
 const firstOf = (slots: readonly EntrySlot[], pick: (slot: EntrySlot) => string) => slots.map(pick).find(Boolean) ?? '';
@@ -143,17 +155,17 @@ export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): P
   const catalogue = await catalogueOfWorkbook(workbook);
   const other = wishes.otherSheet && wishes.otherSheet !== picked.sheet ? await workbook.used(wishes.otherSheet) : undefined;
   const here = await slotsOf(workbook, picked.content, selection.row, picked.rows, catalogue, wishes);
-  const slotsLead = here.length > 0;
-  const slots = slotsLead ? here : await slotsOf(workbook, other, other?.row ?? 0, undefined, catalogue, wishes);
+  const slotsLead = here.slots.length > 0;
+  const crimps = slotsLead ? here : await slotsOf(workbook, other, other?.row ?? 0, undefined, catalogue, wishes);
   const cardsHere = cardsOf(picked.content, picked.near, slotsLead ? undefined : picked.rows, catalogue, wishes);
   const cards = cardsHere.length > 0 || !slotsLead ? cardsHere : cardsOf(other, undefined, undefined, catalogue, wishes);
-  const uncertainty = numberFromText(wishes.fields.uncertainty)?.value;
-  const records = joined(slots, cards, slotsLead, { catalogue, uncertainty });
+  const uncertainty = numberFromText(wishes.fields.uncertainty)?.value ?? crimps.uncertainty;
+  const records = joined(crimps.slots, cards, slotsLead, { catalogue, uncertainty });
   if (records.length === 0) {
     throw new Error(
       `Sheet ${picked.sheet} has no lines to record here. Select rows with readings, or job lines with a hose and a length.`,
     );
   }
   const source = [`sheet ${picked.sheet}`, other && `sheet ${other.sheet}`].filter(Boolean).join(', ');
-  return { records, handle: catalogue?.handle ?? '', source };
+  return { records, handle: catalogue?.handle ?? '', source, uncertainty: uncertainty?.toString() ?? '' };
 }

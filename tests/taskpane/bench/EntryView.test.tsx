@@ -198,3 +198,11 @@ test('reading the rows anew keeps what was typed and is not written yet', async 
   expect(document.activeElement).toBe(screen.getByLabelText('Reading 3'));
   expect(fake.written).toEqual([]);
 });
+
+test('the uncertainty that stands above the rows counts, as in the analysis', async () => {
+  const [title, settings, , ...rows] = benchSheets.Record!;
+  const Record = [title!, settings!, ['Uncertainty U (mm)', 0.03], ...rows];
+  const fake = await open('Record', 'A6', undefined, { Record });
+  await fake.type('25.09{Enter}25.09{Enter}25.08{Enter}25.09{Enter}');
+  expect(screen.getByRole('status', { name: 'Last crimp' }).textContent).toContain('UNSURE');
+});

@@ -95,6 +95,16 @@ describe('gathering', () => {
     expect(records[0]!.crimps[2]!.verdict).toBe('UNSURE');
   });
 
+  it('judges with the uncertainty that stands above the readings, and says which, where the user gives none', async () => {
+    const book = { Readings: [['Expanded uncertainty of the mean (mm)', 0.03], [], ...recordSheets.Readings!] };
+    const { workbook } = fakeWorkbook(book, { sheet: 'Readings', address: 'A4' });
+    const stated = await gatherRecords(workbook, { ...wishes, otherSheet: '' });
+    expect([stated.records[0]!.crimps[2]!.verdict, stated.uncertainty]).toEqual(['UNSURE', '0.03']);
+    const fields = { ...FRESH_FIELDS, uncertainty: '0.005' };
+    const own = await gatherRecords(workbook, { ...wishes, fields, otherSheet: '' });
+    expect([own.records[0]!.crimps[2]!.verdict, own.uncertainty]).toEqual(['IN SPEC', '0.005']);
+  });
+
   it('takes the pressure of the weakest part from the catalogue, where hose and both couplings are named', async () => {
     const parts = registerSheets(gate);
     const rated = (sheet: string, values: readonly number[]) =>
