@@ -77,10 +77,15 @@ export const EMPTY_ENTRY: EntryState = {
   failure: undefined,
 };
 
+/** True where something was typed that is not written yet. */
+export function isUnwritten(state: EntryState): boolean {
+  const { pending, drafts, failure } = state;
+  return isTyped(state) || pending.length > 0 || Object.keys(drafts).length > 0 || failure !== undefined;
+}
+
 /** True where something was typed or written that reading the rows anew would forget. */
 export function isUnderWay(state: EntryState): boolean {
-  const { pending, drafts, done, failure } = state;
-  return isTyped(state) || pending.length > 0 || done.length > 0 || Object.keys(drafts).length > 0 || failure !== undefined;
+  return isUnwritten(state) || state.done.length > 0;
 }
 
 const placeOf = ({ sheet, cells }: EntrySlot) => `${sheet}!${cells.join(' ')}`;

@@ -4,7 +4,7 @@ import type { Workbook } from '../../host/workbook';
 import { measurementsView } from '../readings/measurementsView';
 import { settingsAbove } from '../readings/settingsAbove';
 import { useStored } from '../useStored';
-import { EMPTY_ENTRY, entryState, isUnderWay } from './entryState';
+import { EMPTY_ENTRY, entryState, isUnderWay, isUnwritten } from './entryState';
 import { readSlots, type EntryDefaults } from './readSlots';
 import { undoEntry, writeEntry } from './writeSlot';
 
@@ -62,10 +62,17 @@ export function useEntry(workbook: Workbook) {
   useEffect(() => {
     latest.current = { settings, state };
   });
-  // Read when the view is shown; when it is shown again, only where nothing is under way in it.
+  // Read when the view is shown; when it is shown again, only where nothing is under way in it, or all is written and another
+  // sheet is selected by now.
   useEffect(() => {
-    if (!isUnderWay(latest.current.state)) void read(latest.current.settings);
-  }, [read]);
+    const again = async () => {
+      const { sheet } = await workbook.selection();
+      const { settings: wishes, state: now } = latest.current;
+      const isElsewhere = now.slots.length > 0 && now.slots[0]!.sheet !== sheet;
+      if (isElsewhere ? !isUnwritten(now) : !isUnderWay(now)) await read(wishes);
+    };
+    again().catch((error: unknown) => setStatus({ kind: 'failed', reason: sentence(error) }));
+  }, [read, workbook]);
 
   const load = (startRow?: number) => {
     setStatus({ kind: 'loading' });

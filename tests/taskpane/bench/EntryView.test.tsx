@@ -206,3 +206,26 @@ test('the uncertainty that stands above the rows counts, as in the analysis', as
   await fake.type('25.09{Enter}25.09{Enter}25.08{Enter}25.09{Enter}');
   expect(screen.getByRole('status', { name: 'Last crimp' }).textContent).toContain('UNSURE');
 });
+
+test('shown again with another sheet selected: written rows give way to that sheet’s, half-typed ones stay', async () => {
+  const fake = fakeWorkbook(benchSheets, { sheet: 'Record', address: 'A6' });
+  // Whoever shows a view again hands it a new workbook object.
+  const shown = () => (
+    <FluentProvider theme={webLightTheme}>
+      <EntryView workbook={{ ...fake.workbook }} functions={[]} />
+    </FluentProvider>
+  );
+  const { rerender } = render(shown());
+  const type = (keys: string) => userEvent.setup().keyboard(keys);
+  await waitFor(() => expect(inWork()).toBe('Line 1, end B'));
+  await type('25.01{Enter}25.02{Enter}');
+  await act(() => fake.workbook.select({ sheet: 'Ends', address: 'A2' }));
+  rerender(shown());
+  await act(() => new Promise(resolve => setTimeout(resolve, 50)));
+  expect(screen.getByLabelText('Reading 2')).toHaveProperty('value', '25.02');
+  await type('25{Enter}25{Enter}');
+  await waitFor(() => expect(fake.written).toHaveLength(1));
+  await waitFor(() => expect(screen.getByText(/written to row 6/)).toBeTruthy());
+  rerender(shown());
+  await waitFor(() => expect(inWork()).toBe('Line 7, end A'));
+});
