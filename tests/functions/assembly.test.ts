@@ -271,7 +271,7 @@ describe('ASSEMBLY', () => {
   test('an unknown part and cut-offs that leave no hose are errors of the row', () => {
     expect(made('Elm', 'Alder cone straight DN 12', 'Alder cone straight DN 12', 500)![0]).toMatch(/^#N\/A hose "Elm"/);
     expect(made('Alder DN 12', 'Alder cone straight DN 12', 'Alder cone straight DN 12', 60)![0]).toMatch(
-      /^#VALUE! cut length would be 0/,
+      /^#VALUE! cut length would be 0: too short, the cut-offs leave no hose/,
     );
   });
 });

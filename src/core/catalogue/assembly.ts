@@ -1,4 +1,4 @@
-import { cutFrom } from '../length/cutLength';
+import { TradeError } from '../tradeError';
 import type { Decimal } from '../units/decimal';
 import type { Catalogue } from './catalogue';
 import { cellNumber } from './cellNumber';
@@ -32,7 +32,11 @@ function lengthProblems(catalogue: Catalogue, cut: Decimal, { inserted, shortest
  */
 export function assembly(catalogue: Catalogue, hose: string, fittingA: string, fittingB: string, overall: Decimal): Assembly {
   const parts = coupledHose(catalogue, hose, [fittingA, fittingB]);
-  const cut = cutFrom(overall, parts.cutOffs);
+  const cut = overall.minus(parts.cutOffs);
+  if (cut.lte(0)) {
+    const advice = 'too short, the cut-offs leave no hose; check overall length and cut-offs';
+    throw new TradeError('impossible', 'cut length', `would be ${cut}`, advice);
+  }
   return {
     cutLength: cut,
     workingPressure: parts.workingPressure,

@@ -2,9 +2,11 @@ import { Decimal } from '../units/decimal';
 import { convertMeasure, measureUnit } from '../units/measureUnit';
 import type { CatalogueUnits } from './catalogueUnits';
 import { cellNumber } from './cellNumber';
+import { fillDiameter, isPlausible } from './crimpLimits';
 import { splitHeading } from './headings';
 import { headingKey, partKey } from './partName';
 import type { ReadRow } from './readRows';
+import { addProblem, numberOf, shown, textOf } from './rowFacts';
 import type { TableSchema } from './tableSchema';
 import { catalogueTables, type TableName } from './tables/catalogueTables';
 
@@ -13,54 +15,6 @@ export interface RowContext {
   readonly units: CatalogueUnits;
   /** Crimp range of each die by its key; the second number is the largest. */
   readonly dieRanges: ReadonlyMap<string, readonly [number, number]>;
-}
-
-const numberOf = (row: ReadRow, key: string) => row.values[key] as number | undefined;
-const textOf = (row: ReadRow, key: string) => row.values[key] as string | undefined;
-
-function addProblem(schema: TableSchema, row: ReadRow, key: string, received: string, expected: string): void {
-  row.problems.push({ sheet: schema.sheet, row: row.row, column: schema.fields[key]!.heading, received, expected });
-}
-
-const shown = (value: number | string | undefined) => (value === undefined ? 'blank' : String(value));
-
-/** Tolerance within 1/2000 … 1/10 of the diameter; decimals only where doubles could err. */
-function isPlausible(diameter: number, tolerance: number): boolean {
-  const share = tolerance / diameter;
-  if (share > 1 / 1999 && share < 1 / 10.01) return true;
-  return new Decimal(tolerance).times(2000).gte(diameter) && new Decimal(tolerance).times(10).lte(diameter);
-}
-
-/**
- * Diameter and tolerance from the two limits, where they stand so: their middle and half their distance. A diameter that stands beside them
- * without a tolerance may lie anywhere between them, as one-sided limits have it; the limits count.
- */
-function fillDiameter(row: ReadRow): void {
-  const smallest = numberOf(row, 'smallestDiameter');
-  const largest = numberOf(row, 'largestDiameter');
-  const schema = catalogueTables.crimps;
-  if (smallest === undefined || largest === undefined) {
-    for (const key of ['crimpDiameter', 'tolerance']) {
-      if (numberOf(row, key) === undefined && !row.unread?.[key]) {
-        addProblem(schema, row, key, 'blank', 'a number (or smallest and largest diameter)');
-      }
-    }
-    return;
-  }
-  if (smallest > largest)
-    return addProblem(schema, row, 'smallestDiameter', shown(smallest), `no more than the largest, ${largest}`);
-  const middle = cellNumber(new Decimal(smallest).plus(largest).div(2));
-  const half = cellNumber(new Decimal(largest).minus(smallest).div(2));
-  for (const [key, value] of [
-    ['crimpDiameter', middle],
-    ['tolerance', half],
-  ] as const) {
-    const stated = numberOf(row, key);
-    const oneSided = key === 'crimpDiameter' && numberOf(row, 'tolerance') === undefined && !row.unread?.tolerance;
-    const agrees = stated === undefined || stated === value || (oneSided && stated >= smallest && stated <= largest);
-    if (!agrees) addProblem(schema, row, key, shown(stated), `${value}, as the two limits give it`);
-    row.values[key] = value;
-  }
 }
 
 function refuseBareStar(schema: TableSchema, row: ReadRow): void {

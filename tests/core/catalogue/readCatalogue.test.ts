@@ -183,6 +183,11 @@ describe('problems', () => {
       'Crimps row 4: Smallest diameter is 24, expected no more than the largest, 23.75',
     ],
     [
+      'one limit that diameter and tolerance contradict',
+      withCell('crimps', 1, 'Largest diameter (mm)', 23.5),
+      'Crimps row 2: Largest diameter is 23.5, expected 23.55, as diameter and tolerance give it (or both limits)',
+    ],
+    [
       'a recorded setting without dial',
       withCell('machines', 3, 'Dial', null),
       'Machines row 4: Dial is blank, expected to be filled in, as the row records a setting',
@@ -220,6 +225,11 @@ describe('problems', () => {
   test('dates as serial number and as ISO text are the same day', () => {
     // 2024-03-05 is day 45356 of the sheet (1900 date system, as Excel's DATEVALUE gives it)
     expect(sentences(withCell('machines', 4, 'Date', 45_356))).toHaveLength(2);
+  });
+
+  test('one limit that says what diameter and tolerance say is none', () => {
+    expect(sentences(withCell('crimps', 1, 'Largest diameter (mm)', 23.55))).toEqual([]);
+    expect(sentences(withCell('crimps', 1, 'Smallest diameter (mm)', '23.25'))).toEqual([]);
   });
 
   test('the sample tables have none', () => expect(sentences(treeTables)).toEqual([]));
