@@ -3,6 +3,8 @@ import reactHooks from 'eslint-plugin-react-hooks';
 import tseslint from 'typescript-eslint';
 
 const folder = name => ({ type: name, pattern: `src/${name}` });
+const EVENT = { name: 'event', message: 'pass the event in' };
+const throughPort = (...names) => names.map(name => ({ name, message: 'only src/host knows the host' }));
 const arrow = (from, ...to) => ({ from: [from], allow: [from, ...to] });
 
 export default tseslint.config(
@@ -31,7 +33,7 @@ export default tseslint.config(
           ],
         },
       ],
-      'no-restricted-globals': ['error', { name: 'event', message: 'pass the event in' }],
+      'no-restricted-globals': ['error', EVENT],
       eqeqeq: ['error', 'always'],
       'max-lines': ['error', { max: 250, skipBlankLines: true, skipComments: true }],
     },
@@ -49,6 +51,16 @@ export default tseslint.config(
         },
       ],
     },
+  },
+  {
+    files: ['src/taskpane/**/*.{ts,tsx}'],
+    // The page that Excel opens waits for Office.js, and starts the pane.
+    ignores: ['src/taskpane/index.tsx'],
+    rules: { 'no-restricted-globals': ['error', EVENT, ...throughPort('Excel', 'Office', 'OfficeRuntime')] },
+  },
+  {
+    files: ['src/functions/**/*.ts'],
+    rules: { 'no-restricted-globals': ['error', EVENT, ...throughPort('Excel', 'Office', 'document', 'window')] },
   },
   {
     // Worksheet functions and cells are any[][] by contract: typed parameters would turn blanks into 0.

@@ -1,10 +1,6 @@
 import { teamsHighContrastTheme, webDarkTheme, webLightTheme, type Theme } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
-
-/** Background of Office's own theme, where the pane stands in Office. */
-function officeBackground(): string | undefined {
-  return typeof Office === 'undefined' ? undefined : Office.context?.officeTheme?.bodyBackgroundColor;
-}
+import { officeBackground } from '../host/excel/officeBackground';
 
 /** True where a colour `#rrggbb` is dark (relative luminance of sRGB, roughly). */
 function isDark(color: string): boolean {

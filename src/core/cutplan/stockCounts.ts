@@ -1,4 +1,4 @@
-import type { GridStock } from './gridProblem';
+import type { GridStock } from './gridStock';
 
 // Named here, since a script host may make every look at a global slow.
 const { max, min } = Math;

@@ -1,7 +1,8 @@
 import { Decimal } from '../units/decimal';
 import { TradeError } from '../tradeError';
 import type { CutPlanProblem } from './cutPlan';
-import { commonDivisor, type GridProblem, type GridStock } from './gridProblem';
+import { commonDivisor, type GridProblem } from './gridProblem';
+import type { GridStock } from './gridStock';
 
 /** A problem on the grid and the way back to the user's lengths. */
 export interface Gridded {

@@ -1,5 +1,4 @@
 import type { Cells } from '../cells/singles';
-import { excelCatalogueSource } from './excelCatalogueSource';
 
 /** A clock that stands still while the user edits a cell, since a host does not answer then. */
 export interface PausableClock {
@@ -15,19 +14,4 @@ export interface CatalogueSource {
    * @param clock is paused while the host waits for the user to leave a cell
    */
   calls(clock: PausableClock): AsyncIterable<readonly Cells[]>;
-}
-
-/**
- * What a host other than Excel leaves on the page before functions.js is used:
- * `globalThis.benchrowHost = { catalogueSource: workbookCatalogueSource(workbook) }`.
- */
-export interface BenchrowHost {
-  readonly catalogueSource?: CatalogueSource;
-}
-
-/** The source of the host that this page stands in; undefined in a bare runtime. */
-export function hostCatalogueSource(): CatalogueSource | undefined {
-  const globals = globalThis as { benchrowHost?: BenchrowHost; Excel?: { run?: unknown } };
-  if (globals.benchrowHost?.catalogueSource) return globals.benchrowHost.catalogueSource;
-  return typeof globals.Excel?.run === 'function' ? excelCatalogueSource : undefined;
 }

@@ -5,7 +5,7 @@ import { answer, answerLater } from '../cells/answer';
 import { quoted, type CellReader } from '../cells/readers';
 import { single, type Cells } from '../cells/singles';
 import { createCatalogueLoader, notLoaded } from './catalogueLoader';
-import { hostCatalogueSource } from './catalogueSource';
+import { hostCatalogueSource } from './hostCatalogueSource';
 import { createCatalogueStore } from './catalogueStore';
 
 /** The catalogues of this runtime. */

@@ -4,7 +4,7 @@ import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets
 import enUS from '@univerjs/preset-sheets-core/locales/en-US';
 import { defaultTheme } from '@univerjs/themes';
 import '@univerjs/preset-sheets-core/lib/index.css';
-import type { BenchrowHost } from '../../host/catalogue/catalogueSource';
+import type { BenchrowHost } from '../../host/catalogue/hostCatalogueSource';
 import { workbookCatalogueSource } from '../../host/catalogue/workbookCatalogueSource';
 import type { CellValue } from '../../host/workbook';
 import { calculateAll } from '../host/calculateAll';

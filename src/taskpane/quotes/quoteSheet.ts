@@ -3,31 +3,26 @@ import type { Change } from '../../host/workbook';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { decimalsOf } from './currencyFormat';
 import type { GuardPrices } from './guardPrices';
-import type { MarginTable } from './marginTable';
 import { BREAK_ROW, blockAddress, fixed, HEADING_ROW, QuoteLayout, SETTING_LABELS, type QuoteColumn } from './quoteLayout';
 import { lineFormulas, type LineContext } from './quoteLineFormulas';
 import type { JobField, QuoteLine } from './quoteLine';
 import type { QuoteSettings } from './quoteSettings';
-import { settingFormulas } from './quoteTerms';
+import { settingFormulas, type QuoteTerms } from './quoteTerms';
 import { HEADINGS, SHEET_TITLE, WORKING_TITLE } from './quoteWords';
 import { writeTotals } from './quoteTotals';
 
 /** Everything a quote sheet is made of. */
-export interface QuoteInput {
+export interface QuoteInput extends QuoteTerms {
   /** A sheet name that is not taken. */
   readonly sheet: string;
   readonly jobSheet: string;
   readonly lines: readonly QuoteLine[];
-  readonly settings: QuoteSettings;
   /** How a formula names the catalogue's cell. */
   readonly catalogue: string;
   /** The handle now, kept as text beside the living one. */
   readonly handle: string;
   readonly lengthUnit: string;
   readonly guards: GuardPrices | undefined;
-  readonly margins: MarginTable | undefined;
-  /** Cell of the rate `minimum charge`, as a formula names it. */
-  readonly minimumRate: string | undefined;
   /** Which rates are missing, as a formula without `=`. */
   readonly missingRates: string;
   /** Day number of the sheet. */

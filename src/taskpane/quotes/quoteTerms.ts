@@ -1,11 +1,20 @@
-import { fixedReference } from './workbookCatalogue';
-import type { QuoteInput } from './quoteSheet';
+import type { MarginTable } from './marginTable';
 import type { QuoteLayout, QuoteSetting } from './quoteLayout';
+import type { QuoteSettings } from './quoteSettings';
+import { fixedReference } from './workbookCatalogue';
+
+/** What the prices of a quote rest on beside the costs. */
+export interface QuoteTerms {
+  readonly settings: QuoteSettings;
+  readonly margins: MarginTable | undefined;
+  /** Cell of the rate `minimum charge`, as a formula names it. */
+  readonly minimumRate: string | undefined;
+}
 
 type SettingCells = Readonly<Partial<Record<QuoteSetting, string | number>>>;
 
 /** What stands in the cells of the settings: numbers, or formulas with `=` that look them up where the user keeps them. */
-export function settingFormulas({ settings, margins, minimumRate }: QuoteInput, layout: QuoteLayout): SettingCells {
+export function settingFormulas({ settings, margins, minimumRate }: QuoteTerms, layout: QuoteLayout): SettingCells {
   const { customerClass, margin, markups } = settings;
   const lookUp =
     margins && customerClass !== undefined
