@@ -6,6 +6,9 @@ import { lengthText } from '../sheets/lengthCell';
 import type { PlannedCut, PlannedReel } from './plannedReel';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 
+/** First cell of a cut list: by it a list is found again. */
+export const CUT_LIST_TITLE = 'Cut list';
+
 const HEAD_FILL = '#E7EDF3';
 
 /** Format of lengths: millimetres as they come, fractions of an inch. */
@@ -89,7 +92,7 @@ export function cutListSheet(
     squaring && `squaring ${length(squaring)}`,
     keep && `ends from ${length(keep)} are kept`,
   ];
-  const head = [['Cut list'], [source], [`${rules.filter(Boolean).join(', ')}.`], ...summaries.map(summary => [summary])];
+  const head = [[CUT_LIST_TITLE], [source], [`${rules.filter(Boolean).join(', ')}.`], ...summaries.map(summary => [summary])];
   const headingRow = head.length + 1;
   const writer = new SheetWriter(sheet)
     .values(0, 0, head)

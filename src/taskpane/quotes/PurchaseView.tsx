@@ -1,5 +1,5 @@
 import { Body1, Caption1, Checkbox, Field, makeStyles, Radio, RadioGroup, tokens } from '@fluentui/react-components';
-import { useEffect, useRef, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
 import { CutFields } from '../cuts/CutFields';
 import { cutPlanSolver } from '../cuts/cutPlanSolver';
@@ -7,8 +7,10 @@ import { freshSettings, readSettings } from '../cuts/cutSettings';
 import { rackSheets } from '../cuts/gatherCuts';
 import type { PlanProgress } from '../cuts/planCuts';
 import { PlanProgressView } from '../cuts/PlanProgressView';
+import { cutListsOf } from '../cuts/readCutList';
 import { today } from '../cuts/useCutPlans';
 import { ProblemList } from '../sheets/ProblemList';
+import { useOnSheets } from '../sheets/useOnSheets';
 import { WriteButton } from '../sheets/WriteButton';
 import { useStored } from '../useStored';
 import { useRun } from './useRun';
@@ -17,24 +19,28 @@ import { WrittenBar } from './WrittenBar';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
-type Mode = 'length' | 'plan';
+type Mode = 'length' | 'plan' | 'list';
 interface PurchaseFields {
   readonly mode: Mode | '';
   readonly newOnly: boolean;
 }
 const FRESH: PurchaseFields = { mode: '', newOnly: false };
 
-function useRacks(workbook: Workbook): readonly string[] {
-  const [racks, setRacks] = useState<readonly string[]>([]);
-  useEffect(() => {
-    let isOpen = true;
-    rackSheets(workbook).then(
-      found => isOpen && setRacks(found),
-      () => undefined,
-    );
-    return () => void (isOpen = false);
+/** Sheets that reels can be counted by. */
+interface StockSheets {
+  readonly racks: readonly string[];
+  readonly lists: readonly string[];
+}
+
+function useStockSheets(workbook: Workbook): StockSheets {
+  const [found, setFound] = useState<StockSheets>({ racks: [], lists: [] });
+  const look = useCallback(async () => {
+    const racks = await rackSheets(workbook).catch(() => []);
+    const lists = (await cutListsOf(workbook, 'mm').catch(() => [])).map(({ sheet }) => sheet);
+    setFound({ racks, lists });
   }, [workbook]);
-  return racks;
+  useOnSheets(workbook, look);
+  return found;
 }
 
 /** Writes what has to be bought for the selected job lines. */
@@ -48,16 +54,17 @@ export function PurchaseView({ workbook }: { readonly workbook: Workbook }) {
   const [outcome, run] = useRun<WrittenPurchase>();
   const signal = useRef({ aborted: false });
   const [isEnding, setIsEnding] = useState(false);
-  const racks = useRacks(workbook);
+  const { racks, lists } = useStockSheets(workbook);
   const rack = racks.includes(chosenRack) ? chosenRack : racks[0];
   const { settings, mistakes } = readSettings(cuts);
-  // Who has planned cuts before has said how the bench cuts.
-  const mode = fields.mode || (settings ? 'plan' : 'length');
+  // Who has planned cuts before has said how the bench cuts; a list that stands is that plan itself.
+  const usual: Mode = lists.length > 0 ? 'list' : settings ? 'plan' : 'length';
+  const mode = fields.mode === 'list' && lists.length === 0 ? usual : fields.mode || usual;
   const isBusy = outcome.status === 'busy';
 
   const write = () => {
     setIsAsked(true);
-    if (mode === 'length') return run(() => writePurchase(workbook, undefined, today()));
+    if (mode !== 'plan') return run(() => writePurchase(workbook, mode === 'list' ? mode : undefined, today()));
     if (!settings) return;
     signal.current = { aborted: false };
     setIsEnding(false);
@@ -76,9 +83,10 @@ export function PurchaseView({ workbook }: { readonly workbook: Workbook }) {
     <div className={styles.view}>
       <Body1>Select the job lines to buy for, or one cell of them for all lines.</Body1>
       <Field label="Count reels by">
-        <RadioGroup value={mode} onChange={(_, { value }) => setFields({ mode: value === 'plan' ? 'plan' : 'length' })}>
+        <RadioGroup value={mode} onChange={(_, { value }) => setFields({ mode: value as Mode })}>
           <Radio value="length" label="cut lengths plus scrap" />
           <Radio value="plan" label="a cut plan" />
+          {lists.length > 0 && <Radio value="list" label={`the cut list that stands (${lists.join(', ')})`} />}
         </RadioGroup>
       </Field>
       {mode === 'plan' && (

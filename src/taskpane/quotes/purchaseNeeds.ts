@@ -8,10 +8,19 @@ import { Decimal } from '../../core/units/decimal';
 import type { RowProblem } from '../sheets/rowProblem';
 import type { QuoteLine } from './quoteLine';
 
+/** Pieces of one job line. */
+export interface HoseCut {
+  readonly row: number;
+  /** The line as a cut list names it: its number, else `row 12`. */
+  readonly line: string;
+  readonly length: Decimal;
+  readonly quantity: number;
+}
+
 /** Pieces of one hose that have to be cut; lengths in the catalogue's unit. */
 export interface HoseNeed {
   readonly hose: string;
-  readonly cuts: readonly { readonly row: number; readonly length: Decimal; readonly quantity: number }[];
+  readonly cuts: readonly HoseCut[];
   readonly total: Decimal;
 }
 
@@ -52,6 +61,11 @@ class Counted<T> {
   }
 }
 
+function lineName({ cells, row }: QuoteLine): string {
+  const name = typeof cells.line === 'object' ? '' : String(cells.line).trim();
+  return name || `row ${row}`;
+}
+
 function cutOf(catalogue: Catalogue, line: QuoteLine): Decimal {
   const [a, b] = [findFitting(catalogue, line.fittingA), findFitting(catalogue, line.fittingB)];
   if (line.cutLength) return line.cutLength;
@@ -90,7 +104,7 @@ export function purchaseNeeds(
       const hose = findHose(catalogue, line.hose);
       const length = cutOf(catalogue, line);
       const found = partsOf(catalogue, line);
-      const cut = { row, length, quantity };
+      const cut = { row, line: lineName(line), length, quantity };
       const whole = length.times(quantity);
       hoses.add(partKey(hose.hose), { hose: hose.hose, cuts: [cut], total: whole }, before => ({
         ...before,

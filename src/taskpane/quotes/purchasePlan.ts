@@ -30,9 +30,9 @@ export interface PlanInput {
 }
 
 function cutLines({ hose, cuts }: HoseNeed, { settings }: PlanInput): readonly CutLine[] {
-  return cuts.map(({ row, length, quantity }) => ({
+  return cuts.map(({ row, line, length, quantity }) => ({
     row,
-    line: `row ${row}`,
+    line,
     label: '',
     hose,
     quantity,

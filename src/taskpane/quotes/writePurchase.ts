@@ -2,16 +2,18 @@ import type { Workbook } from '../../host/workbook';
 import type { CutSettings } from '../cuts/cutSettings';
 import type { PlanProgress } from '../cuts/planCuts';
 import type { PlanSolver } from '../cuts/planSolver';
+import { cutListsOf } from '../cuts/readCutList';
 import { rackTable, readRack, type RackRow } from '../cuts/rack';
 import { freeSheetName } from '../sheets/freeSheetName';
 import type { RowProblem } from '../sheets/rowProblem';
 import { guardPrices } from './guardPrices';
 import { NothingToQuote } from './nothingToQuote';
 import { pickedLines } from './pickedLines';
-import { purchaseNeeds } from './purchaseNeeds';
-import { planReels } from './purchasePlan';
+import { reelsOfLists } from './purchaseLists';
+import { purchaseNeeds, type HoseNeed } from './purchaseNeeds';
+import { planReels, type ReelsWanted } from './purchasePlan';
 import { purchaseSheet } from './purchaseSheet';
-import { workbookCatalogue } from './workbookCatalogue';
+import { workbookCatalogue, type WorkbookCatalogue } from './workbookCatalogue';
 import { priceFormat, rateCell } from './writeQuote';
 
 /** How the reels are counted: by length and scrap, or by a cut plan with these settings. */
@@ -38,28 +40,55 @@ async function rackRows(workbook: Workbook, { rackSheet, settings }: PurchasePla
   return readRack(table, settings.unit).rows;
 }
 
+async function plannedReels(
+  workbook: Workbook,
+  { catalogue }: WorkbookCatalogue,
+  hoses: readonly HoseNeed[],
+  planning: PurchasePlanning,
+  today: string,
+): Promise<readonly ReelsWanted[]> {
+  const input = { settings: planning.settings, rack: await rackRows(workbook, planning), today };
+  return planReels(catalogue, hoses, input, planning.solve, planning.onProgress, planning.signal);
+}
+
+async function listedReels(
+  workbook: Workbook,
+  { catalogue }: WorkbookCatalogue,
+  jobSheet: string,
+  hoses: readonly HoseNeed[],
+): Promise<readonly ReelsWanted[]> {
+  const unit = /^(?:in|ft)$/.test(catalogue.units.length.symbol) ? 'in' : 'mm';
+  const lists = await cutListsOf(workbook, unit, jobSheet);
+  if (lists.length === 0)
+    throw new NothingToQuote(`No cut list of this workbook was made from sheet ${jobSheet}: write one in the panel Cuts.`);
+  return hoses.map(need => reelsOfLists(need, lists, catalogue.units.length, unit));
+}
+
 /**
  * Writes what the selected job lines need as a new sheet, in one batch.
- * @param planning undefined = hose by length and scrap
+ * @param planning undefined = hose by length and scrap; `list` = from the cut lists of the workbook, by length where none has all pieces
  * @param today as `2026-10-05`
  */
 export async function writePurchase(
   workbook: Workbook,
-  planning: PurchasePlanning | undefined,
+  planning: PurchasePlanning | 'list' | undefined,
   today: string,
 ): Promise<WrittenPurchase> {
   const found = await workbookCatalogue(workbook);
   const { catalogue } = found;
   const unit = catalogue.units.length.symbol;
-  if (planning && planning.settings.unit !== unit) {
+  const plan = planning === 'list' ? undefined : planning;
+  if (plan && plan.settings.unit !== unit) {
     throw new NothingToQuote(`The catalogue is in ${unit}: set the unit of the cut plan to ${unit}, or take lengths plus scrap.`);
   }
   const read = await pickedLines(workbook, catalogue.units.length);
   const guards = guardPrices(found);
   const needs = purchaseNeeds(catalogue, read.lines, guard => guards?.needsSize(guard) ?? false);
   if (needs.hoses.length === 0) throw new NothingToQuote(needs.problems.map(({ sentence }) => sentence).join('; '));
-  const input = planning && { settings: planning.settings, rack: await rackRows(workbook, planning), today };
-  const reels = input && (await planReels(catalogue, needs.hoses, input, planning.solve, planning.onProgress, planning.signal));
+  const reels =
+    planning === 'list'
+      ? await listedReels(workbook, found, read.sheet, needs.hoses)
+      : plan && (await plannedReels(workbook, found, needs.hoses, plan, today));
   const sheet = freeSheetName('Purchase list', await workbook.sheets(), today);
   await workbook.write(
     purchaseSheet({

@@ -157,6 +157,25 @@ describe('to buy', () => {
     expect(screen.getByText(/ferrules not known: no crimp data for Willow DN 25/)).toBeTruthy();
   });
 
+  test('a cut list that stands is offered, and chosen where nothing else was', async () => {
+    const list: FakeCell[][] = [
+      ['Cut list'],
+      ['From sheet Jobs (1 lines) and rack Rack, 2026-10-04'],
+      ['Kerf 3 mm.'],
+      [],
+      ['Done', 'Cut', 'Reel', 'Hose', 'Place', 'Lot', 'Cut length (mm)', 'Line', 'Label', 'Piece'],
+      ...[1, 2, 3, 4].map(piece => ['☐', piece, 1, 'Alder DN 12', 'A1', '', 1174.5, 1, '', `${piece} of 4`]),
+    ];
+    const { written } = await open({ ...demoQuotes(), 'Cut list': list });
+    fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
+    expect(await screen.findByRole('radio', { name: 'the cut list that stands (Cut list)' })).toHaveProperty('checked', true);
+    press('Write the purchase list as a new sheet');
+    await waitFor(() => expect(written).toHaveLength(1));
+    const texts = JSON.stringify(written[0]);
+    expect(texts).toContain('sheet Cut list: cut from 1 piece of the rack, nothing to buy');
+    expect(texts).toContain('not all of it stands in sheet Cut list');
+  });
+
   test('a cut plan asks for the kerf', async () => {
     const { written } = await open();
     fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));

@@ -1,6 +1,9 @@
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import type { CellValue } from '../../../src/host/workbook';
 import { freshSettings, readSettings } from '../../../src/taskpane/cuts/cutSettings';
+import { gatherCuts } from '../../../src/taskpane/cuts/gatherCuts';
+import { planCuts } from '../../../src/taskpane/cuts/planCuts';
+import { writeCuts } from '../../../src/taskpane/cuts/writeCuts';
 import { writePurchase, type PurchasePlanning } from '../../../src/taskpane/quotes/writePurchase';
 import { bought, costParts, sampleLines, type Wanted } from './independentCosts';
 import { openSample } from './openSample';
@@ -140,5 +143,63 @@ describe('by a cut plan', () => {
     await expect(writePurchase(book.port, { ...planning(undefined), settings: inches }, '2026-10-05')).rejects.toThrow(
       'The catalogue is in mm: set the unit of the cut plan to mm',
     );
+  });
+});
+
+describe('by the cut list that stands', () => {
+  /** A rack that is enough for three of the hoses, and the cut list that the panel Cuts writes from it. */
+  async function cutList(): Promise<string> {
+    await book.port.write([
+      { kind: 'addSheet', sheet: 'Our rack' },
+      {
+        kind: 'values',
+        at: { sheet: 'Our rack', address: 'A1:C4' },
+        values: [
+          ['Hose', 'Length (mm)', 'Quantity'],
+          ['Rowan DN 19', 5000, 1],
+          ['Larch DN 16', 95_000, 4],
+          ['Larch DN 19', 99_000, 1],
+        ],
+      },
+    ]);
+    const { settings } = readSettings({ ...freshSettings('mm'), kerf: '3', squaring: '20', step: '1' });
+    const gathered = await gatherCuts(book.port, 'Our rack', settings!, '2026-10-04');
+    const plans = await planCuts(gathered, solveCutPlan, () => undefined, { aborted: false });
+    const [sheet] = await writeCuts(book.port, gathered, plans, '2026-10-04');
+    return sheet;
+  }
+  const buy = async () => list((await writePurchase(book.port, 'list', '2026-10-05')).sheet);
+
+  it('nothing is bought of hoses that it cuts from the rack, the others go by length; each says which', async () => {
+    await enterOrder();
+    await cutList();
+    const { get } = await buy();
+    expect([get('Rowan DN 19', 'To buy (reels, packs)'), get('Rowan DN 19', 'Amount')]).toEqual([0, 0]);
+    expect(get('Rowan DN 19', 'Note')).toBe('sheet Cut list: cut from 1 piece of the rack, nothing to buy');
+    // 66 pieces of 1,420 mm on a reel of 95 m, as the plan of new reels above counts them; 190 of them and one more take three.
+    expect(get('Larch DN 16', 'Note')).toBe('sheet Cut list: cut from 3 pieces of the rack, nothing to buy');
+    expect(get('Alder DN 6', 'To buy (reels, packs)')).toBe(1);
+    expect(get('Alder DN 6', 'Note')).toMatch(/^not all of it stands in sheet Cut list: cut lengths plus scrap/);
+  });
+
+  it('a line that has changed since is not in it any more', async () => {
+    await enterOrder();
+    await cutList();
+    await book.write([
+      { kind: 'values', at: { sheet: 'Jobs', address: 'E15' }, values: [[2]] },
+      { kind: 'values', at: { sheet: 'Jobs', address: 'D14' }, values: [[900]] },
+    ]);
+    const { get } = await buy();
+    expect([get('Rowan DN 19', 'To buy (reels, packs)'), get('Larch DN 19', 'To buy (reels, packs)')]).toEqual([1, 1]);
+    expect(get('Larch DN 19', 'Note')).toMatch(/^not all of it stands/);
+    expect(get('Larch DN 16', 'To buy (reels, packs)')).toBe(0);
+  });
+
+  it('a list that was made from another sheet says nothing about these lines', async () => {
+    const sheet = await cutList();
+    await book.port.write([
+      { kind: 'values', at: { sheet, address: 'A2' }, values: [['From sheet Week (9 lines) and rack Our rack, 2026-10-04']] },
+    ]);
+    await expect(buy()).rejects.toThrow('No cut list of this workbook was made from sheet Jobs');
   });
 });
