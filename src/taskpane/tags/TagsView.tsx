@@ -21,7 +21,8 @@ import { today } from '../cuts/useCutPlans';
 import { useStored } from '../useStored';
 import { labelSheets } from './labelSheets';
 import { tagProblems, tagsOf } from './tag';
-import { tagPage } from './tagPage';
+import { tagFontSize } from './tagFontSize';
+import { misfits, tagPage } from './tagPage';
 import { tagSheet } from './tagSheet';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
@@ -49,6 +50,9 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   };
   const print = async () => {
     const tags = await gather();
+    const left = misfits(tags, labels);
+    if (left) setRemarks(before => [...before, left]);
+    if (!tags.some(tag => tag.pressure && tagFontSize(tag, labels))) throw new Error('No tag fits these labels.');
     return (await printDocument(tagPage(tags, labels, used)))
       ? undefined
       : 'This host has no print window: write the tags as a sheet and print them from your label program.';

@@ -1,7 +1,8 @@
 import jsQR from 'jsqr';
 import { labelPlace, labelSheets } from '../../../src/taskpane/tags/labelSheets';
 import { qrPicture } from '../../../src/taskpane/tags/qrPicture';
-import { tagPage } from '../../../src/taskpane/tags/tagPage';
+import { tagFontSize } from '../../../src/taskpane/tags/tagFontSize';
+import { misfits, tagPage } from '../../../src/taskpane/tags/tagPage';
 import { tagProblems, tagsOf } from '../../../src/taskpane/tags/tag';
 import { tagSheet } from '../../../src/taskpane/tags/tagSheet';
 import { demoCards } from '../cards/demoCards';
@@ -94,6 +95,34 @@ test('labels that are gone already are skipped', () => {
   const first = /left:([\d.]+)mm;top:([\d.]+)mm/.exec(tagPage(tags, labelSheets[0], 4))!;
   const { x, y } = labelPlace(labelSheets[0], 4);
   expect([Number(first[1]), Number(first[2])]).toEqual([x, y]);
+});
+
+const LONG = {
+  ...tags[0]!,
+  maker: 'Landtechnikwerkstattgenossenschaft Großzuckerrübendorf und Umgebung eG (erfunden)',
+  number: 'Auftrag-2026-000417-Schlauch-12-15',
+};
+const sizeIn = (page: string) => Number(/font-size:([\d.]+)pt/.exec(page)![1]);
+
+test.each(labelSheets.map(sheet => [sheet.name, sheet] as const))(
+  'on %s long names and numbers get a smaller font, ordinary ones keep theirs',
+  (_, sheet) => {
+    const ordinary = { ...LONG, maker: 'Rübenhof', number: 'W41-3' };
+    expect(tagFontSize(ordinary, sheet)).toBeCloseTo(Math.min(9, sheet.label[1] / 4.6), 2);
+    const small = tagFontSize(LONG, sheet)!;
+    expect(small).toBeLessThanOrEqual(tagFontSize(ordinary, sheet)!);
+    expect(sizeIn(tagPage([LONG], sheet))).toBe(small);
+  },
+);
+
+test('a tag whose text fits in no readable size is not printed cut off, but named', () => {
+  const endless = { ...LONG, maker: LONG.maker.repeat(6) };
+  const small = labelSheets.find(({ id }) => id === '4x11')!;
+  expect(tagPage([endless, tags[0]!], small).match(/class="tag"/g)).toHaveLength(1);
+  expect(misfits([endless, tags[0]!], small)).toBe(
+    'Too much text for these labels, not printed: Auftrag-2026-000417-Schlauch-12-15. Take larger labels, or shorten maker or number.',
+  );
+  expect(misfits(tags, small)).toBe('');
 });
 
 test('the worksheet has one row a tag, as text', () => {
