@@ -29,12 +29,22 @@ async function run<T>(batch: Batch<T>, clock: PausableClock): Promise<T> {
   }
 }
 
+/** The range of a name, in two steps: nothing is asked of a name that is not there. */
+async function rangeNamed(context: Excel.RequestContext, name: string): Promise<Excel.Range | undefined> {
+  const item = context.workbook.names.getItemOrNullObject(name);
+  item.load('isNullObject');
+  await context.sync();
+  if (item.isNullObject) return undefined;
+  const range = item.getRangeOrNullObject();
+  range.load('isNullObject');
+  await context.sync();
+  return range.isNullObject ? undefined : range;
+}
+
 /** The formula of the cell that is named Catalogue. */
 const namedCall: Batch<Call | undefined> = async context => {
-  const cell = context.workbook.names.getItemOrNullObject('Catalogue').getRangeOrNullObject();
-  cell.load('isNullObject');
-  await context.sync();
-  if (cell.isNullObject) return undefined;
+  const cell = await rangeNamed(context, 'Catalogue');
+  if (!cell) return undefined;
   const first = cell.getCell(0, 0);
   first.load('formulas');
   first.worksheet.load('name');
@@ -81,7 +91,7 @@ async function valuesInPieces(context: Excel.RequestContext, range: Excel.Range,
   return pieces;
 }
 
-/** The range of a reference; a null object where there is none. */
+/** The range of a reference; undefined where there is none. */
 async function rangeOf(context: Excel.RequestContext, reference: TableReference): Promise<Excel.Range | undefined> {
   const { workbook } = context;
   if (reference.kind === 'range') {
@@ -90,12 +100,11 @@ async function rangeOf(context: Excel.RequestContext, reference: TableReference)
     await context.sync();
     return sheet.isNullObject ? undefined : sheet.getRange(reference.address);
   }
-  const named = workbook.names.getItemOrNullObject(reference.name).getRangeOrNullObject();
+  const named = reference.kind === 'name' ? await rangeNamed(context, reference.name) : undefined;
+  if (named) return named;
   const table = workbook.tables.getItemOrNullObject(reference.name);
-  named.load('isNullObject');
   table.load('isNullObject');
   await context.sync();
-  if (reference.kind === 'name' && !named.isNullObject) return named;
   if (table.isNullObject) return undefined;
   return reference.kind === 'table' && reference.part === 'all' ? table.getRange() : table.getDataBodyRange();
 }

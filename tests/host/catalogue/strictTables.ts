@@ -61,12 +61,8 @@ export function strictTables(book: FakeBook): FakeState {
     const cellAt = (sheet: string, row: number, column: number): Cell => book.sheets[sheet]?.[row]?.[column] ?? '';
     const formulaAt = (sheet: string, row: number, column: number) =>
       book.formulas?.[sheet]?.find(([r, c]) => r === row && c === column)?.[2] ?? cellAt(sheet, row, column);
-    const nothing = () =>
-      guarded(pending, () => ({ isNullObject: true }), {
-        getRangeOrNullObject: nothing,
-        getRange: nothing,
-        getDataBodyRange: nothing,
-      });
+    /** Nothing may be asked of it but whether it is there. */
+    const nothing = () => guarded(pending, () => ({ isNullObject: true }), {});
     const grid = <T>({ row, column, rows, columns }: Block, pick: (row: number, column: number) => T) =>
       Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (__, c) => pick(row + r, column + c)));
 
