@@ -32,6 +32,13 @@ async function planned(part: Partial<DialProposal> = {}, sheets = registerSheets
   return { workbook, plan: await planDial(workbook, { ...proposal, ...part }, '2026-03-09') };
 }
 
+test('a dial recorded for a pattern is what counted before, and a row for the fitting itself may carry its date', async () => {
+  const byPattern = gate.map(row => row.map(cell => (cell === 'Larch cone' ? 'Larch*' : cell)));
+  const { plan } = await planned({ date: '2026-02-01' }, registerSheets(byPattern));
+  if (plan.kind !== 'ready') throw new Error(plan.sentence);
+  expect(plan.comparison.old).toEqual({ dial: '410', from: 'MACHINE', date: '' });
+});
+
 test('a new row keeps the old ones, says what counted before, and CRIMPSETUP’s look-up takes it', async () => {
   const { workbook, plan } = await planned();
   if (plan.kind !== 'ready') throw new Error(plan.sentence);
