@@ -12,6 +12,7 @@ header p { font-size: 12pt; margin: 0; text-align: right; }
 .stop { border: 0.7mm double #000; padding: 0.8mm 2mm; margin: 1.5mm 0; }
 dl { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1.2mm 5mm; margin: 2.5mm 0; }
 dl div { min-width: 0; }
+dl div:last-child:nth-child(3n + 1) { grid-column: 1 / -1; }
 dt { font-size: 7.5pt; }
 dd { margin: 0; min-height: 6mm; border-bottom: 0.2mm solid #000; font-weight: 600; overflow-wrap: anywhere; }
 table { border-collapse: collapse; width: 100%; font-size: 8.5pt; }

@@ -149,6 +149,9 @@ describe('the printed page', () => {
     expect(html).toContain('LOOSE: rejected');
     expect(html.match(/class="tick"/g)).toHaveLength(12);
     expect(html).toContain('Signature, tested');
+    // Test, signatures and cautions move to the next page together, never a line of them alone.
+    expect(html).toMatch(/<section class="proof">[\s\S]*Signature, tested[\s\S]*<\/footer><\/section>/);
+    expect(html).toMatch(/\.proof \{ break-inside: avoid; \}/);
     expect(html).not.toMatch(/<script|https?:/);
     expect(recordPage(records, { ...options, result: { leak: 'none', slip: 'none', twist: '' } })).toContain('<b>Leak: none</b>');
   });
