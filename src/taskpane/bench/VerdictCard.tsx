@@ -37,7 +37,8 @@ export function VerdictCard({ slot, judgement, isWritten }: Props) {
   const styles = useStyles();
   const { measure, verdict, next } = judgement;
   const [icon, color] = LOOKS[verdict];
-  const deviation = `${measure.deviation.isNegative() ? '−' : '+'}${diameterText(measure.deviation.abs(), slot.unit)}`;
+  const sign = measure.deviation.isZero() ? '' : measure.deviation.isNegative() ? '−' : '+';
+  const deviation = `${sign}${diameterText(measure.deviation.abs(), slot.unit)}`;
   return (
     <section className={styles.card} aria-label="Last crimp" role="status">
       <Text weight="semibold">

@@ -55,7 +55,9 @@ export class SlotReader {
   /** The cell of another column that a row may have. */
   extra(field: ExtraField): CellValue {
     const column = extraColumn(this.table, field, this.end);
-    return column === undefined ? '' : cellOf(this.used, this.crimp.row, column);
+    // `Pos.` may number the lines of a job, but where it numbers the readings of a crimp it names none.
+    if (column === undefined || column === this.crimp.cells.readingNumber?.column) return '';
+    return cellOf(this.used, this.crimp.row, column);
   }
 
   extraText(field: ExtraField): string {

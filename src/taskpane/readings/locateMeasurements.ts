@@ -49,8 +49,9 @@ function downToLast(used: RangeContent, { table, proposed }: LocatedMeasurements
   const columns = [...(proposed.columns.readings ?? []), ...(proposed.columns.readingsB ?? [])];
   const rows = Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i);
   const first = rows.flatMap(row => columns.flatMap(column => numberAt(used, row, column) ?? []))[0];
-  if (table.hostTable || first === undefined) return table;
-  const isLike = (value: number | undefined) => value !== undefined && value < first * ONE_TABLE && value > first / ONE_TABLE;
+  if (table.hostTable || columns.length === 0) return table;
+  const isLike = (value: number | undefined) =>
+    value !== undefined && first !== undefined && value < first * ONE_TABLE && value > first / ONE_TABLE;
   const isMeasured = (row: number) => columns.filter(column => isLike(numberAt(used, row, column))).length * 2 >= columns.length;
   const names = NAMES.flatMap(role => proposed.columns[role] ?? []);
   const isWaiting = (row: number) =>
@@ -65,6 +66,27 @@ function downToLast(used: RangeContent, { table, proposed }: LocatedMeasurements
     if (isMeasured(row) || isWaiting(row)) bottom = row;
   }
   return { ...table, block: { ...block, rows: bottom - block.row + 1 } };
+}
+
+/** Blank rows that are looked across for the table that a row belongs to. */
+const MOST_GAPS = 20;
+
+/** The table above blank rows and remarks that goes on down to the selected row. */
+function acrossGaps(
+  used: RangeContent,
+  selected: Block,
+  tableAt: (row: number) => LocatedMeasurements | undefined,
+): LocatedMeasurements | undefined {
+  const isBlank = (row: number) => (used.values[row - used.row] ?? []).every(cell => cell === '');
+  let gaps = 0;
+  for (let row = selected.row - 1; row > used.row && gaps < MOST_GAPS; row--) {
+    if (isBlank(row) || !isBlank(row + 1)) continue;
+    gaps += 1;
+    const found = tableAt(row);
+    const { block } = found?.table ?? {};
+    if (found?.proposed.columns.readings && block && block.row + block.rows > selected.row) return found;
+  }
+  return undefined;
 }
 
 /** Bare numbers without headings: a table whose heading row lies, blank, above its first row. */
@@ -98,6 +120,8 @@ export function locateMeasurements(
   };
   const here = propose(findTable(used, selected, hostTables, roleOf));
   if (here?.proposed.columns.readings) return here;
+  const above = acrossGaps(used, selected, row => propose(findTable(used, { ...selected, row, rows: 1 }, hostTables, roleOf)));
+  if (above) return above;
   const bare = propose(withoutHeadings(used, selected));
   if (bare?.proposed.columns.readings && !overlapsHeading(here, bare)) return bare;
   for (let column = used.column; column < used.column + (used.values[0]?.length ?? 0); column++) {

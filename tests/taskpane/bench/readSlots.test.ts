@@ -125,3 +125,21 @@ test('ten thousand rows are read in a moment', async () => {
   expect(await slotsOf(rows)).toHaveLength(10_000);
   expect(performance.now() - start).toBeLessThan(8000);
 });
+
+test('one reading a row: positions on the crimp are no lines, and rows go on below a remark before anything is measured', async () => {
+  const rows = (sample: number) => [0, 45, 90, 135].map(place => [sample, 'Larch', 'cone', place, '', 25, 0.1]);
+  const slots = await slotsOf([
+    ['Sample', 'Hose', 'Fitting', 'Pos.', 'Measured (mm)', 'Target', 'Tol ±'],
+    ...rows(1),
+    ...rows(2),
+    [],
+    ['Night shift'],
+    [],
+    ...rows(3),
+  ]);
+  expect(slots.map(({ row, line, cells, problem }) => [row, line, cells.length, problem])).toEqual([
+    [2, '1', 4, undefined],
+    [6, '2', 4, undefined],
+    [13, '3', 4, undefined],
+  ]);
+});

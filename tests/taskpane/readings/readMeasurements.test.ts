@@ -191,40 +191,44 @@ test.each([
 
 const inches = (mean: number) => [mean, mean + 0.001, mean, mean - 0.001];
 
-test('a blank row, a remark, a slip and a row of means end no table, and are no crimps', () => {
-  const { crimps, waiting, problems } = read(
-    [
-      ['Crimp log, bay 3'],
-      ['Target (in)', 1.062, 'Tolerance (in)', 0.005],
-      [],
-      ['Serial', 'Type', 'OD 1', 'OD 2', 'OD 3', 'OD 4'],
-      ['S1', 'Ash', ...inches(1.062)],
-      ['S2', 'Elm', 1.062, 'n/a', 1.062, 1.062],
-      ['S3', 'Ash', 1.062, 0, 1.062, 1.062],
-      [],
-      ['Night shift'],
-      [],
-      ['S4', 'Elm', ...inches(1.063)],
-      ['S5', 'Elm', '', '', '', ''],
-      [],
-      ['Mean', '', 1.0623, 1.0627, 1.0623, 1.062],
-      [],
-      [],
-      ['Machine', 'Step', 'Dial', 'Note'],
-      ['Gate', 1.2, 1.3, 1.1],
-    ],
-    'C5',
-  );
-  expect(crimps.map(({ row, combination, readings }) => [row, combination, readings.length])).toEqual([
-    [5, 'Ash', 4],
-    [11, 'Elm', 4],
-  ]);
-  expect(waiting.map(({ row }) => row)).toEqual([12]);
-  expect(problems.map(({ row, sentence }) => [row, sentence.split(':')[0]])).toEqual([
-    [6, 'reading 2 is "n/a"'],
-    [7, 'reading 2 is blank or zero'],
-  ]);
-});
+// Whichever row is selected: above the gap, or below it.
+test.each(['C5', 'C11', 'A12'])(
+  'a blank row, a remark, a slip and a row of means end no table, and are no crimps: %s',
+  selected => {
+    const { crimps, waiting, problems } = read(
+      [
+        ['Crimp log, bay 3'],
+        ['Target (in)', 1.062, 'Tolerance (in)', 0.005],
+        [],
+        ['Serial', 'Type', 'OD 1', 'OD 2', 'OD 3', 'OD 4'],
+        ['S1', 'Ash', ...inches(1.062)],
+        ['S2', 'Elm', 1.062, 'n/a', 1.062, 1.062],
+        ['S3', 'Ash', 1.062, 0, 1.062, 1.062],
+        [],
+        ['Night shift'],
+        [],
+        ['S4', 'Elm', ...inches(1.063)],
+        ['S5', 'Elm', '', '', '', ''],
+        [],
+        ['Mean', '', 1.0623, 1.0627, 1.0623, 1.062],
+        [],
+        [],
+        ['Machine', 'Step', 'Dial', 'Note'],
+        ['Gate', 1.2, 1.3, 1.1],
+      ],
+      selected,
+    );
+    expect(crimps.map(({ row, combination, readings }) => [row, combination, readings.length])).toEqual([
+      [5, 'Ash', 4],
+      [11, 'Elm', 4],
+    ]);
+    expect(waiting.map(({ row }) => row)).toEqual([12]);
+    expect(problems.map(({ row, sentence }) => [row, sentence.split(':')[0]])).toEqual([
+      [6, 'reading 2 is "n/a"'],
+      [7, 'reading 2 is blank or zero'],
+    ]);
+  },
+);
 
 test('headings in other words: the nominal diameter is no reading', () => {
   const row = (side: string, place: number) => [3, 'Larch DN 10', '24° cone', side, place, 21.52, 21.5, 0.2, 'Gate'];
