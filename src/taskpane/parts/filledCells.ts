@@ -6,7 +6,7 @@ export interface Cell {
   readonly column: number;
 }
 
-const isInside = ({ row, column }: Cell, block: Block): boolean =>
+export const isInside = ({ row, column }: Cell, block: Block): boolean =>
   row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns;
 
 export const cellName = ({ row, column }: Cell): string => addressOf({ row, column, rows: 1, columns: 1 });

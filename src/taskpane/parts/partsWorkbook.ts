@@ -2,12 +2,15 @@ import { catalogueTables, TABLE_NAMES } from '../../core/catalogue/tables/catalo
 import type { RangeAddress, RangeContent, Workbook } from '../../host/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import type { ChosenTable } from './loadedCatalogue';
+import { spilledBlocks, type Spilled } from './spilledBlocks';
 
 /** What is known of the workbook when a catalogue is written into it. */
 export interface PartsWorkbook {
   readonly standing: StandingCatalogue | undefined;
   /** Used part of the sheets that the catalogue names, and of those that a new table could go to. */
   readonly contents: ReadonlyMap<string, RangeContent | undefined>;
+  /** Formulas of these sheets that fill several cells, by sheet. */
+  readonly spilled: ReadonlyMap<string, readonly Spilled[]>;
   readonly sheets: readonly string[];
   readonly names: readonly { readonly name: string; readonly at: RangeAddress }[];
   /** ISO date for the copies. */
@@ -39,5 +42,10 @@ export async function partsWorkbook(
   ]);
   const contents = new Map<string, RangeContent | undefined>();
   for (const sheet of wanted) contents.set(sheet, await workbook.used(sheet));
-  return { standing, contents, sheets, names, today };
+  const spilled = new Map<string, readonly Spilled[]>();
+  const rewritten = new Set(
+    (standing?.tables ?? []).filter(({ table }) => chosen.some(each => each.table === table)).map(({ content }) => content.sheet),
+  );
+  for (const sheet of rewritten) spilled.set(sheet, await spilledBlocks(workbook, contents.get(sheet)));
+  return { standing, contents, spilled, sheets, names, today };
 }

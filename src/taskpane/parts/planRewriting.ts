@@ -10,6 +10,7 @@ import { CannotWrite, type PartsWorkbook } from './partsWorkbook';
 import { roomBelow } from './roomBelow';
 import { restoringChanges, tableChanges } from './tableChanges';
 import { tableGrid, type TableGrid } from './tableGrid';
+import type { Spilled } from './spilledBlocks';
 import { rowCount, title, type TablePlan } from './tablePlan';
 
 const headingIndex = (raw: RawTable) => raw.findIndex(cells => cells.some(cell => cell !== null));
@@ -67,10 +68,11 @@ interface Rewriting {
   readonly written: Block;
   readonly touched: Block;
   readonly content: RangeContent | undefined;
+  readonly spilled: readonly Spilled[];
 }
 
 /** What rewriting a table does, a sentence each. */
-function toldOfRewriting({ table, loaded }: ChosenTable, { grid, own, written, touched, content }: Rewriting): string[] {
+function toldOfRewriting({ table, loaded }: ChosenTable, { grid, own, written, touched, content, spilled }: Rewriting): string[] {
   const sheet = content?.sheet ?? title(table);
   const formulas = filledCells(content, touched, []).filter(cell => formulaAt(content, cell) !== '').length;
   const lost = own.lost > 0 ? `; filled cells of rows that come no more: ${own.lost}` : '';
@@ -78,6 +80,7 @@ function toldOfRewriting({ table, loaded }: ChosenTable, { grid, own, written, t
     `${rowCount(written.rows - 1)} of ${loaded.label} go to ${sheet}!${addressOf(written)}.`,
     own.kept.length > 0 && `your own columns stay with their rows: ${own.kept.join(', ')}${lost}.`,
     grid.dropped.length > 0 && `${grid.dropped.join(', ')} come no more.`,
+    ...spilled.map(({ from, block }) => `what the formula in ${cellName(from)} fills, ${addressOf(block)}, becomes values.`),
     formulas > 0 && `${formulas} ${formulas === 1 ? 'formula is' : 'formulas are'} replaced by values.`,
   ];
   return sentences.flatMap(sentence => (sentence ? [`${title(table)}: ${sentence}`] : []));
@@ -105,11 +108,12 @@ export function planRewriting(chosen: ChosenTable, standing: StandingTable, work
   if (isUnchanged(workbook, grid, { sheet, block: touched })) {
     return { ...plain, changes: [], restoring: [], overwrites: [], told: [`${title(table)} stays as it is.`] };
   }
-  const told = toldOfRewriting(chosen, { grid, own, written, content, touched });
+  const spilled = (workbook.spilled.get(sheet) ?? []).filter(({ block }) => overlap(block, touched));
+  const told = toldOfRewriting(chosen, { grid, own, written, content, touched, spilled });
   return {
     ...plain,
     changes: tableChanges(grid, sheet, touched, false),
-    restoring: restoringChanges(content, sheet, touched),
+    restoring: restoringChanges(content, sheet, touched, spilled),
     overwrites: beside.length > 0 ? [overText(sheet, beside)] : [],
     told,
   };

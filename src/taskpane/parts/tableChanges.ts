@@ -1,7 +1,8 @@
 import { addressOf, type Block } from '../../host/a1';
 import type { Change } from '../../host/workbook';
 import type { RangeContent } from '../../host/workbook';
-import { cellName, formulaAt, valueAt } from './filledCells';
+import { cellName, formulaAt, isInside, valueAt } from './filledCells';
+import type { Spilled } from './spilledBlocks';
 import type { TableGrid, WrittenCell } from './tableGrid';
 
 const DATE_FORMAT = 'yyyy-mm-dd';
@@ -57,8 +58,13 @@ export function newTableLooks(grid: TableGrid, sheet: string): readonly Change[]
   ];
 }
 
-/** Changes that put back what stood in a block: values, then formulas. */
-export function restoringChanges(content: RangeContent | undefined, sheet: string, block: Block): readonly Change[] {
+/** Changes that put back what stood in a block: values, then formulas, which fill again what they had filled. */
+export function restoringChanges(
+  content: RangeContent | undefined,
+  sheet: string,
+  block: Block,
+  spilled: readonly Spilled[] = [],
+): readonly Change[] {
   const at = (down: number, across: number) => ({ row: block.row + down, column: block.column + across });
   const formulas: Change[] = [];
   const values = Array.from({ length: block.rows }, (_, down) =>
@@ -66,7 +72,7 @@ export function restoringChanges(content: RangeContent | undefined, sheet: strin
       const cell = at(down, across);
       const formula = formulaAt(content, cell);
       if (formula !== '') formulas.push({ kind: 'formulas', at: { sheet, address: cellName(cell) }, formulas: [[formula]] });
-      const value = valueAt(content, cell);
+      const value = spilled.some(each => isInside(cell, each.block)) ? '' : valueAt(content, cell);
       return typeof value === 'object' ? value.error : value;
     }),
   );

@@ -1,6 +1,6 @@
 import { catalogueFromCells } from '../../../src/host/catalogue/catalogueFromCells';
 import { callsCatalogue, catalogueReferences } from '../../../src/host/catalogue/catalogueFormula';
-import { addressOf, blockOf, type Block } from '../../../src/host/a1';
+import { addressOf, blockOf, overlap, type Block } from '../../../src/host/a1';
 import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../../src/host/workbook';
 
 type Cell = { value: string | number | boolean; formula: string; format: string };
@@ -125,8 +125,13 @@ export class LiveWorkbook implements Workbook {
     this.sheet(sheet);
     return [];
   }
-  async spillParent() {
-    return undefined;
+  /** Blocks that a formula fills, by sheet; the first cell is the formula's. */
+  readonly spills: { sheet: string; address: string }[] = [];
+  async spillParent(cell: RangeAddress) {
+    const at = blockOf(cell.address)!;
+    const spill = this.spills.find(each => each.sheet === cell.sheet && overlap(blockOf(each.address)!, at));
+    const own = spill && addressOf({ ...blockOf(spill.address)!, rows: 1, columns: 1 });
+    return spill && own !== cell.address ? { sheet: cell.sheet, address: own! } : undefined;
   }
   async names() {
     return [...this.defined].map(([name, at]) => ({ name, at })).filter(({ at }) => this.cells.has(at.sheet));

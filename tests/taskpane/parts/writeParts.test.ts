@@ -182,6 +182,28 @@ describe('a writing that does not come to its end', () => {
     expect(workbook.snapshot()).toEqual(before);
   });
 
+  test('puts a formula back that fills several cells, and not what it had filled as values', async () => {
+    const hoses = treeTables.hoses.map(row => [...row]) as (string | number | null | { formula: string })[][];
+    const workbook = standingWorkbook({
+      Hoses: hoses.map((row, r) => (r === 1 ? [...row.slice(0, 12), { formula: '=Masses' }, row[13]!] : row)),
+    });
+    workbook.spills.push({ sheet: 'Hoses', address: 'M2:M5' });
+    const planned = await (
+      await loadThrough(workbook, { 'hoses.csv': csvOf(withCell('hoses', 1, 'Family', 'Oak').hoses!) })
+    ).plan();
+    expect(planned.told.join(' ')).toContain('what the formula in M2 fills, M2:M5, becomes values');
+    // The second piece that goes to Hoses fails.
+    let pieces = 0;
+    workbook.beforeWrite = changes => {
+      if (changes.some(change => 'at' in change && change.at.sheet === 'Hoses') && ++pieces === 2)
+        throw new Error('The connection is lost');
+    };
+    await expect(writeParts(workbook, planned, {}, SMALL)).rejects.toThrow('The workbook is as it was before.');
+    expect(['M2', 'M3', 'M5'].map(cell => workbook.formulaAt('Hoses', cell))).toEqual(['=Masses', '', '']);
+    const [cells] = await workbook.read([{ sheet: 'Hoses', address: 'M3:M5' }]);
+    expect(cells!.values.flat()).toEqual(['', '', '']);
+  });
+
   test('leaves everything as it was where the user stops it', async () => {
     const workbook = standingWorkbook();
     const before = workbook.snapshot();
