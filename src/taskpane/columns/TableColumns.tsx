@@ -105,7 +105,7 @@ export function TableColumns({ workbook, view, onTold }: Props) {
       )}
       <RoleFields table={table} columns={columns} onChange={setColumns} />
       {(columns.overall || columns.cutOffA || columns.cutOffB) && (
-        <Button disabled={busy} onClick={setText}>
+        <Button disabledFocusable={busy} onClick={setText}>
           Set length columns to text
         </Button>
       )}
@@ -125,7 +125,7 @@ export function TableColumns({ workbook, view, onTold }: Props) {
           onChange={(_, { checked }) => setSpill(checked === true)}
         />
       )}
-      <Button appearance="primary" disabled={busy || picked.length === 0} onClick={add}>
+      <Button appearance="primary" disabledFocusable={busy || picked.length === 0} onClick={add}>
         {busy ? 'Writing …' : picked.length === 1 ? 'Add 1 column' : `Add ${picked.length} columns`}
       </Button>
     </div>

@@ -1,4 +1,5 @@
 import { Button, MessageBar, MessageBarActions, MessageBarBody, MessageBarTitle } from '@fluentui/react-components';
+import { useEffect, useRef, type RefObject } from 'react';
 import type { InsertState } from './useInsert';
 
 interface Props {
@@ -7,10 +8,27 @@ interface Props {
   readonly onLeave: () => void;
 }
 
+/** Leads the keyboard to a question and, once it is answered, back to where it was asked. */
+function useQuestionFocus(isAsking: boolean): RefObject<HTMLDivElement> {
+  const bar = useRef<HTMLDivElement>(null);
+  const askedAt = useRef<Element | null>(null);
+  useEffect(() => {
+    if (isAsking) {
+      askedAt.current = document.activeElement;
+      bar.current?.focus();
+    } else if (document.activeElement === document.body || document.activeElement === bar.current) {
+      if (askedAt.current instanceof HTMLElement) askedAt.current.focus();
+      askedAt.current = null;
+    }
+  }, [isAsking]);
+  return bar;
+}
+
 /** Says what was inserted, why not, or asks before cells are written over. */
 export function InsertBar({ state, onAgree, onLeave }: Props) {
+  const bar = useQuestionFocus(state.status === 'asking');
   return (
-    <div role="status">
+    <div role="status" ref={bar} tabIndex={-1}>
       {state.status === 'asking' && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>

@@ -2,6 +2,7 @@ import { Button, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens
 import { useCallback } from 'react';
 import type { Workbook } from '../../host/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
+import { useFocusWhenLost } from '../sheets/useFocusWhenLost';
 import { CompareView } from './CompareView';
 import { HeadingFields } from './HeadingFields';
 import { PlacedProblems } from './PlacedProblems';
@@ -15,7 +16,9 @@ import { useCatalogueWriting } from './useCatalogueWriting';
 import { WriteView } from './WriteView';
 import { CatalogueWritingBar } from './CatalogueWritingBar';
 
-const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
+const useStyles = makeStyles({
+  view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM, ':focus': { outline: 'none' } },
+});
 
 interface Props {
   readonly workbook: Workbook;
@@ -55,6 +58,8 @@ export function LoadView({ workbook, standing, onAgain, onBegin }: Props) {
     onAgain();
   }, [clear, onAgain]);
   const { writing, write, cancel: stopWriting, forget } = useCatalogueWriting(workbook, onWritten, onAgain);
+  // The button that was pressed goes away when all is written or begun anew.
+  const view = useFocusWhenLost<HTMLDivElement>(`${tables.length} ${writing.status}`);
   const isBusy = reading !== undefined || writing.status === 'writing';
   const pick = (files: readonly PickedFile[]) => {
     if (files.length === 0 || isBusy) return;
@@ -68,7 +73,7 @@ export function LoadView({ workbook, standing, onAgain, onBegin }: Props) {
     void addRange(sheet);
   };
   return (
-    <div className={styles.view}>
+    <div className={styles.view} ref={view} tabIndex={-1} role="group" aria-label="Load parts data">
       <SourcePicker workbook={workbook} isBusy={isBusy} onFiles={pick} onRange={pickRange} />
       {reading && <ReadingBar reading={reading} onCancel={cancel} />}
       <Refusals refusals={refusals} />
@@ -102,7 +107,7 @@ export function LoadView({ workbook, standing, onAgain, onBegin }: Props) {
         </>
       )}
       {tables.length > 0 && (
-        <Button disabled={isBusy} onClick={clear}>
+        <Button disabledFocusable={isBusy} onClick={clear}>
           Start over
         </Button>
       )}

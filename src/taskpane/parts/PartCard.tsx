@@ -55,7 +55,7 @@ export function PartCard({ part, units, selected, isBusy, onInsert }: Props) {
       </dl>
       {missing.length > 0 && <Caption1>Not stated: {missing.join(', ')}.</Caption1>}
       <div className={styles.row}>
-        <Button size="small" appearance="primary" disabled={isBusy} onClick={() => onInsert({ what: 'name' })}>
+        <Button size="small" appearance="primary" disabledFocusable={isBusy} onClick={() => onInsert({ what: 'name' })}>
           Insert name
         </Button>
         {selected !== '' && <Caption1>into {selected}</Caption1>}
@@ -68,7 +68,7 @@ export function PartCard({ part, units, selected, isBusy, onInsert }: Props) {
             ))}
           </Select>
         </Field>
-        <Button size="small" disabled={isBusy} onClick={() => onInsert({ what: 'lookUp', heading })}>
+        <Button size="small" disabledFocusable={isBusy} onClick={() => onInsert({ what: 'lookUp', heading })}>
           Insert look-up
         </Button>
       </div>

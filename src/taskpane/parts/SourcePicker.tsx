@@ -93,7 +93,7 @@ export function SourcePicker({ workbook, isBusy, onFiles, onRange }: Props) {
     <>
       <DropZone onFiles={onFiles}>
         <Body1>Drop .xlsx or .csv files here: an .xlsx with a sheet a table, or a .csv a table.</Body1>
-        <Button disabled={isBusy} onClick={() => input.current!.click()}>
+        <Button disabledFocusable={isBusy} onClick={() => input.current!.click()}>
           Choose files …
         </Button>
         <input
@@ -121,7 +121,7 @@ export function SourcePicker({ workbook, isBusy, onFiles, onRange }: Props) {
             ))}
           </Select>
         </Field>
-        <Button size="small" disabled={isBusy} onClick={() => onRange(sheet === '' ? undefined : sheet)}>
+        <Button size="small" disabledFocusable={isBusy} onClick={() => onRange(sheet === '' ? undefined : sheet)}>
           Add
         </Button>
       </div>

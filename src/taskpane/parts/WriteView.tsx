@@ -67,7 +67,7 @@ export function WriteView({ planned, result, isBusy, isReplacing, onWrite }: Pro
       <Body1>
         Crimp data decide what holds under pressure: check them against the makers’ current data before anyone crimps from them.
       </Body1>
-      <Button appearance="primary" disabled={isBusy || !isAgreed} onClick={() => onWrite(overwrites)}>
+      <Button appearance="primary" disabled={!isAgreed} disabledFocusable={isBusy} onClick={() => onWrite(overwrites)}>
         {isReplacing ? 'Replace the catalogue' : 'Write the catalogue'}
         {result.catalogue!.leftOutRows > 0 ? ' (rows with problems are left out)' : ''}
       </Button>

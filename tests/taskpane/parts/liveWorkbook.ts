@@ -19,7 +19,8 @@ export class LiveWorkbook implements Workbook {
   /** Called before each batch; what it throws is what the host says no with. */
   beforeWrite: (changes: readonly Change[], turn: number) => void = () => {};
   private readonly listeners = new Set<() => void>();
-  private selected: RangeAddress = { sheet: '', address: 'A1' };
+  /** An object, so that a view of this workbook selects in it and not in itself. */
+  private readonly chosen = { at: { sheet: '', address: 'A1' } as RangeAddress };
 
   constructor(sheets: Readonly<Record<string, Rows>>, names: Readonly<Record<string, RangeAddress>> = {}) {
     for (const [sheet, rows] of Object.entries(sheets)) {
@@ -33,7 +34,7 @@ export class LiveWorkbook implements Workbook {
       );
     }
     for (const [name, at] of Object.entries(names)) this.defined.set(name, at);
-    this.selected = { sheet: Object.keys(sheets)[0] ?? 'Sheet1', address: 'A1' };
+    this.chosen.at = { sheet: Object.keys(sheets)[0] ?? 'Sheet1', address: 'A1' };
   }
 
   private put(sheet: string, row: number, column: number, cell: Partial<Cell>): void {
@@ -108,7 +109,7 @@ export class LiveWorkbook implements Workbook {
     return [...this.cells.keys()];
   }
   async selection() {
-    return this.content(this.selected);
+    return this.content(this.chosen.at);
   }
   onSelection(listener: () => void) {
     this.listeners.add(listener);
@@ -138,7 +139,7 @@ export class LiveWorkbook implements Workbook {
   }
   async select(at: RangeAddress) {
     this.sheet(at.sheet);
-    this.selected = at;
+    this.chosen.at = at;
     this.tell();
   }
   async reenterUnknownNames() {
