@@ -2,11 +2,10 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import webpack from 'webpack';
 import WebpackDevServer from 'webpack-dev-server';
-import webpackConfig from '../webpack.config.js';
 import { developmentCertificates } from './developmentCertificates.mjs';
 import { portIsFree } from './portIsFree.mjs';
+import { developmentCompiler } from './webpack/developmentCompiler.mjs';
 
 /** The port that the manifest of a build without BASE_URL names: no other will do. */
 const PORT = 3000;
@@ -17,6 +16,7 @@ There is no Excel here that can be started. The add-in can be loaded by hand, fr
 
   Excel on the web  Home > Add-ins > More Add-ins > My Add-ins > Upload My Add-in, and choose
                     ${manifest}
+                    (npm run build writes it)
   Excel for Windows share a folder, put the manifest in it, and name the share under File > Options > Trust Center > Trust Center
                     Settings > Trusted Add-in Catalogs (tick "Show in Menu"); restart, then Home > Add-ins > Shared Folder
   Excel for Mac     copy the manifest to ~/Library/Containers/com.microsoft.Excel/Data/Documents/wef, restart, then Home > Add-ins
@@ -78,10 +78,10 @@ async function serve() {
       client: false,
       setupExitSignals: false,
       // Excel and people take the manifest from the folder, everything else from the server.
-      devMiddleware: { writeToDisk: file => file === manifest, stats: 'errors-warnings' },
+      devMiddleware: { writeToDisk: file => file === manifest },
       static: false,
     },
-    webpack(webpackConfig({}, { mode: 'development' })),
+    developmentCompiler(),
   );
   let isSideloaded = false;
   endOnSignal(devServer, () => isSideloaded);

@@ -1,9 +1,8 @@
 // The try-out sheet: builds, serves dist/ on this machine, opens the browser, and builds again after every change.
 import { spawn } from 'node:child_process';
-import webpack from 'webpack';
 import WebpackDevServer from 'webpack-dev-server';
-import webpackConfig from '../webpack.config.js';
 import { portIsFree } from './portIsFree.mjs';
+import { developmentCompiler } from './webpack/developmentCompiler.mjs';
 
 const FIRST_PORT = 3000;
 
@@ -23,8 +22,7 @@ function openBrowser(url) {
 }
 
 console.log('Building the try-out sheet …');
-const configs = webpackConfig({}, { mode: 'development' });
-const compiler = webpack(configs);
+const compiler = developmentCompiler();
 const port = await freePort();
 const url = `http://localhost:${port}/preview.html`;
 const server = new WebpackDevServer(
@@ -34,7 +32,6 @@ const server = new WebpackDevServer(
     hot: false,
     liveReload: true,
     client: { overlay: false, logging: 'warn' },
-    devMiddleware: { stats: 'errors-warnings' },
     static: false,
   },
   compiler,
