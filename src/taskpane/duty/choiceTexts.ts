@@ -12,7 +12,7 @@ const money = (value: Decimal) => value.toFixed(2);
 export function costText({ cost, costReason }: Choice, { quantity }: Demand): string {
   if (!cost) return `Cost: not known${costReason ? `, ${costReason}` : ''}.`;
   const each = `Cost: ${money(cost.total)} each (hose ${money(cost.hose)}, fittings ${money(cost.fittings)}, labour ${money(cost.labour)})`;
-  return quantity.eq(1) ? `${each}.` : `${each}; ${quantity} cost ${money(cost.total.times(quantity))}.`;
+  return quantity.eq(1) ? `${each}.` : `${each}; ${quantity} cost ${money(cost.total.toDecimalPlaces(2).times(quantity))}.`;
 }
 
 /** Rating of the weakest part at the hottest temperature, and which part it is. */

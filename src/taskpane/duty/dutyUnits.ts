@@ -54,8 +54,12 @@ export function shown(value: Decimal, places = 1): string {
   return rounded(value, places, Decimal.ROUND_HALF_UP).toString();
 }
 
+/** Digits that conversions of units leave right: rounding up or down must not take the rest for an amount. */
+const SURE_DIGITS = 15;
+
 /** A value as the form shows it. */
-export function asShown(value: Decimal, unit: MeasureUnit, rounding: Rounding = Decimal.ROUND_HALF_UP): Decimal {
+export function asShown(exact: Decimal, unit: MeasureUnit, rounding: Rounding = Decimal.ROUND_HALF_UP): Decimal {
+  const value = exact.toSignificantDigits(SURE_DIGITS);
   return unit.symbol === 'in' ? value.toDecimalPlaces(INCH_PLACES, rounding) : rounded(value, 1, rounding);
 }
 

@@ -126,6 +126,28 @@ test('what is asked is rounded up, what there is down, and what is to spare or l
   expect(pressureOf(113.5, '102.17')).toMatchObject({ state: 'missed', verdict: '0.02 bar too little' });
 });
 
+test('100 °C is 212 °F (NIST SP 811), not a little less: what conversion leaves behind is not rounded away', () => {
+  const hose = tree.hoses.find(found => found.hose === 'Alder DN 12')!;
+  const demand = small({
+    units: 'US',
+    bore: '1/2',
+    pressure: '1450',
+    fluidHottest: '176',
+    fluidColdest: '-22',
+    airColdest: '',
+    airHottest: '',
+  });
+  const margin = hoseMargins(tree, hose, demand).find(found => found.demand === 'Hottest');
+  expect(margin).toMatchObject({ facts: 'asked 176 °F, up to 212 °F', verdict: '36 °F to spare' });
+});
+
+test('the cost of several is that of one as it is shown, times their number', () => {
+  const [found] = candidates(tree, small({ quantity: '7' })).suitable;
+  const text = costText(found!.cheapest, small({ quantity: '7' }));
+  const [, each, all] = /^Cost: ([\d.]+) each .*; 7 cost ([\d.]+)\.$/.exec(text)!;
+  expect(Math.round(Number(all) * 100)).toBe(Math.round(Number(each) * 100) * 7);
+});
+
 test('every fitting of the hose that does not suit an end has its reason: form, angle, crimp data, pressure', () => {
   const hose = tree.hoses.find(found => found.hose === 'Alder DN 12')!;
   const demand = small({ surge: '240' });
