@@ -4,11 +4,14 @@ import type { Change } from '../../host/workbook';
 import type { CutSettings } from './cutSettings';
 import { lengthText } from '../sheets/lengthCell';
 import type { PlannedCut, PlannedReel } from './plannedReel';
+import { textLines } from '../print/textLines';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 
 /** First cell of a cut list: by it a list is found again. */
 export const CUT_LIST_TITLE = 'Cut list';
 
+/** Letters that fit across all columns. */
+const ACROSS = 150;
 const HEAD_FILL = '#E7EDF3';
 
 /** Format of lengths: millimetres as they come, fractions of an inch. */
@@ -74,7 +77,7 @@ function rowsOf(reels: readonly PlannedReel[], settings: CutSettings): WrittenCe
  * A new sheet with one row a cut, in cutting order, reel by reel.
  * @param sheet a name that is not taken
  * @param source what the list was made from, shown on top: `Jobs, 14 lines; 5 October 2026`
- * @param summaries one sentence a hose
+ * @param summaries what is to be known of each hose, and what was left out
  */
 export function cutListSheet(
   sheet: string,
@@ -92,7 +95,12 @@ export function cutListSheet(
     squaring && `squaring ${length(squaring)}`,
     keep && `ends from ${length(keep)} are kept`,
   ];
-  const head = [[CUT_LIST_TITLE], [source], [`${rules.filter(Boolean).join(', ')}.`], ...summaries.map(summary => [summary])];
+  const head = [
+    [CUT_LIST_TITLE],
+    [source],
+    [`${rules.filter(Boolean).join(', ')}.`],
+    ...summaries.flatMap(summary => textLines(summary, ACROSS)).map(line => [line]),
+  ];
   const headingRow = head.length + 1;
   const writer = new SheetWriter(sheet)
     .values(0, 0, head)

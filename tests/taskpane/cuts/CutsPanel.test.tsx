@@ -72,6 +72,7 @@ test('both sheets are written in one batch, under names that are free', async ()
   await waitFor(() => expect(written).toHaveLength(1));
   const added = (written[0] as readonly Change[]).flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
   expect(added).toEqual(['Cut list', 'Rack after']);
+  expect(JSON.stringify(written)).toContain('Left out: row 6 of Jobs: cut length is blank: fill it in.');
   expect(await screen.findByText('Cut list')).toBeTruthy();
 });
 

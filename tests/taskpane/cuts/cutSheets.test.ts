@@ -54,6 +54,15 @@ test('the cut list has one row a cut, in cutting order, with what is left on the
   });
 });
 
+test('what is said above the list goes on further rows where it is longer than the page is wide', async () => {
+  const said = `Larch: ${'line 12 Topper lift: 3 × 4200 mm; '.repeat(12)}end.`;
+  const [head, table] = valuesOf(cutListSheet('Cut list', await planned(), settings, 'Jobs', [said]));
+  const rows = head!.values.slice(3).map(([text]) => String(text));
+  expect(Math.max(...rows.map(text => text.length))).toBeLessThanOrEqual(150);
+  expect(rows.join(' ')).toBe(said);
+  expect(table!.at.address).toMatch(new RegExp(`^A${head!.values.length + 2}:`));
+});
+
 test('all changes touch the new sheet only, the sheet is added first, and blocks have their shape', async () => {
   const reels = await planned();
   for (const changes of [cutListSheet('New', reels, settings, '', []), rackAfterSheet('New', rack, reels, settings, [])]) {
