@@ -2,7 +2,7 @@ import { Button, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody,
 import type { Decimal } from '../../core/units/decimal';
 import { WHERE_TO_MEASURE } from '../print/cautions';
 import { isFilled, type EntrySlot } from './entrySlot';
-import type { EntryAction, EntryState } from './entryState';
+import type { EntryAction, EntryState } from './entry';
 import { limitsText } from './judgeSlot';
 import { ReadingFields } from './ReadingFields';
 import { suggestedDial } from './slotInWork';

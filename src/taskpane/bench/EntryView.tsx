@@ -6,7 +6,7 @@ import { AcceptDial } from './AcceptDial';
 import type { DialProposal } from './dialProposal';
 import { EntrySettingsFields } from './EntrySettingsFields';
 import { AS_ENTERED, isFilled } from './entrySlot';
-import type { EntryResult } from './entryState';
+import type { EntryResult } from './entry';
 import { CrimpInWork } from './CrimpInWork';
 import { useEntry } from './useEntry';
 import { VerdictCard } from './VerdictCard';

@@ -1,7 +1,7 @@
 import type { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
 import { AS_ENTERED, type EntrySlot } from './entrySlot';
-import type { EntryResult, EntryState, Stop } from './entryState';
+import type { EntryResult, EntryState, Stop } from './entry';
 import { judgeSlot } from './judgeSlot';
 import { checkReading, type ReadingLimits } from './readingCheck';
 import { at, nextOpen } from './slotInWork';

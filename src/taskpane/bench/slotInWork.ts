@@ -1,6 +1,6 @@
 import type { Decimal } from '../../core/units/decimal';
 import { combinationKey, isFilled, standingText, type EntrySlot } from './entrySlot';
-import type { EntryState } from './entryState';
+import type { EntryState } from './entry';
 
 /** Dial that the combination's last crimp here asked for; undefined where it asked for none. */
 export function suggestedDial({ done, pending }: EntryState, slot: EntrySlot): Decimal | undefined {

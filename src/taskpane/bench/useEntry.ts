@@ -4,7 +4,8 @@ import type { Workbook } from '../../host/workbook';
 import { measurementsView } from '../readings/measurementsView';
 import { settingsAbove } from '../readings/settingsAbove';
 import { useStored } from '../useStored';
-import { EMPTY_ENTRY, entryState, isUnderWay, isUnwritten } from './entryState';
+import { EMPTY_ENTRY } from './entry';
+import { entryState, isUnderWay, isUnwritten } from './entryState';
 import { readSlots, type EntryDefaults } from './readSlots';
 import { undoEntry, writeEntry } from './writeSlot';
 
