@@ -56,12 +56,15 @@ function DropZone({ children, onFiles }: DropProps) {
 /** How far the reading of files is, and how to stop it. */
 export function ReadingBar({ reading, onCancel }: { readonly reading: Reading; readonly onCancel: () => void }) {
   const styles = useStyles();
+  const said = reading.isStopping
+    ? `Stopping. An .xlsx is unpacked in one go: ${reading.name} is dropped as soon as that is done.`
+    : `Reading ${reading.name}`;
   return (
     <div className={styles.reading} role="status">
-      <Field validationMessage={`Reading ${reading.name}`} validationState="none">
+      <Field validationMessage={said} validationState="none">
         <ProgressBar {...(reading.share !== undefined && { value: reading.share })} aria-label={`Reading ${reading.name}`} />
       </Field>
-      <Button size="small" onClick={onCancel}>
+      <Button size="small" disabledFocusable={reading.isStopping ?? false} onClick={onCancel}>
         Stop reading
       </Button>
     </div>

@@ -12,6 +12,8 @@ import { tablesFromFiles, type PickedFile } from './tablesFromFiles';
 export interface Reading {
   readonly name: string;
   readonly share: number | undefined;
+  /** It is to be stopped, which waits for a piece that cannot be interrupted: the unpacking of an .xlsx. */
+  readonly isStopping?: boolean;
 }
 
 interface Loaded {
@@ -53,7 +55,7 @@ export function useLoad(workbook: Workbook, standing: StandingCatalogue | undefi
       const found = await tablesFromFiles(files, ++turn.current, {
         signal: controller.signal,
         onFile: file => setReading({ name: (name = file), share: undefined }),
-        onProgress: share => setReading({ name, share }),
+        onProgress: share => setReading(old => ({ ...old, name, share })),
       });
       setLoaded(old => withTables(old, found.tables, found.refusals));
     } catch (error) {
@@ -102,7 +104,10 @@ export function useLoad(workbook: Workbook, standing: StandingCatalogue | undefi
     addFiles,
     addRange,
     take,
-    cancel: () => stop.current?.abort(),
+    cancel: () => {
+      stop.current?.abort();
+      setReading(old => old && { ...old, isStopping: true });
+    },
     clear: () => setLoaded(NOTHING),
   };
 }

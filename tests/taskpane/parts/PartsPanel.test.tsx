@@ -125,6 +125,22 @@ describe('loading', () => {
     expect(await workbook.sheets()).toEqual(['Sheet1', 'Hoses', 'Fittings', 'Crimps', 'Catalogue']);
   });
 
+  test('a reading that is stopped says what it waits for, and that nothing was loaded', async () => {
+    open(new LiveWorkbook({ Sheet1: [] }));
+    await screen.findByText(/no parts data yet/);
+    const slow = new File([], 'parts.xlsx');
+    let arrive: (bytes: ArrayBuffer) => void = () => {};
+    Object.defineProperty(slow, 'arrayBuffer', { value: () => new Promise<ArrayBuffer>(resolve => (arrive = resolve)) });
+    choose(slow);
+    const stop = await screen.findByText('Stop reading', { selector: 'button' });
+    await screen.findByText('Reading parts.xlsx');
+    fireEvent.click(stop);
+    expect(await screen.findByText(/^Stopping\. .* parts\.xlsx is dropped as soon as that is done/)).toBeTruthy();
+    arrive(csvOf(treeTables.hoses).slice().buffer as ArrayBuffer);
+    expect(await screen.findByText('Reading was stopped. Nothing was loaded.')).toBeTruthy();
+    expect(screen.queryByText('Stop reading', { selector: 'button' })).toBeNull();
+  });
+
   test('dropped files are read, and the page around does not get them', async () => {
     const outer = jest.fn();
     render(
