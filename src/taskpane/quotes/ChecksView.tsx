@@ -79,7 +79,7 @@ export function ChecksView({ workbook }: { readonly workbook: Workbook }) {
     });
   return (
     <div className={styles.view}>
-      <Body1>Looks through the parts data of this workbook: prices, cut-offs, crimp data, rows left out.</Body1>
+      <Body1>Looks through the parts data of this workbook: prices, cut-offs, ratings, crimp data, rows left out.</Body1>
       <Button
         appearance={found ? 'secondary' : 'primary'}
         disabled={outcome.status === 'busy'}
@@ -93,7 +93,9 @@ export function ChecksView({ workbook }: { readonly workbook: Workbook }) {
           <Caption1 block>{catalogue!.handle}</Caption1>
           <DateFields columns={columns} chosen={chosen} before={before} onChosen={setChosen} onBefore={setBefore} />
           <Body1 role="status">
-            {findings.length === 0 ? `Nothing to correct in ${counts}.` : `${findings.length} findings in ${counts}.`}
+            {findings.length === 0
+              ? `Nothing to correct in ${counts}.`
+              : `${findings.length} ${findings.length === 1 ? 'finding' : 'findings'} in ${counts}.`}
           </Body1>
           {findings.length > 0 && (
             <WriteButton appearance="primary" disabled={written.status === 'busy'} onClick={() => void add()}>

@@ -14,6 +14,7 @@ export const FINDING_TITLES = {
   price: 'Without price',
   rate: 'Missing rates',
   cutOff: 'Without cut-off',
+  rating: 'Without working pressure',
   crimp: 'Without crimp data',
   ferrule: 'Ferrules that are no parts',
   leftOut: 'Other rows left out',
@@ -89,6 +90,18 @@ function withoutPrice({ hoses, fittings, guards }: Catalogue, places: Places): F
   ];
 }
 
+/** Fittings that can be quoted, but whose assemblies have no rating. */
+function withoutRating({ fittings }: Catalogue, places: Places): Finding[] {
+  return fittings
+    .filter(({ endForm, workingPressure }) => !isFerrule(endForm) && workingPressure === undefined)
+    .map(({ fitting }) => ({
+      kind: 'rating',
+      part: fitting,
+      sentence: 'no working pressure: an assembly with it has no rating',
+      at: places.of('fittings', fitting, 'Working pressure'),
+    }));
+}
+
 /** Rates that are in no row, not even in one that is left out: no cost of an assembly is known without them. */
 function missingRates({ index }: Catalogue, { tables }: WorkbookCatalogue): Finding[] {
   const place = new TablePlace((tables.rates ?? tables.hoses)!);
@@ -162,6 +175,7 @@ export function catalogueFindings(found: WorkbookCatalogue): readonly Finding[] 
     ...withoutPrice(catalogue, places),
     ...missingRates(catalogue, found),
     ...problems.filter(({ kind }) => kind === 'cutOff'),
+    ...withoutRating(catalogue, places),
     ...withoutCrimp(catalogue, places),
     ...strayFerrules(catalogue, found),
     ...problems.filter(({ kind }) => kind === 'leftOut'),

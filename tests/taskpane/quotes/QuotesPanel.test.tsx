@@ -125,7 +125,7 @@ describe('checks', () => {
     const { written, workbook } = await open();
     fireEvent.click(screen.getByRole('tab', { name: 'Checks' }));
     press('Check the catalogue');
-    expect(await screen.findByText('3 findings in 4 hoses, 7 fittings.')).toBeTruthy();
+    expect(await screen.findByText('4 findings in 4 hoses, 7 fittings.')).toBeTruthy();
     expect(screen.getByText(/no table has a column of dates/)).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Alder oddment' }));
     expect(await workbook.selection()).toMatchObject({ sheet: 'Fittings' });

@@ -18,11 +18,12 @@ function changed(change: (sheets: Sheets) => void): Sheets {
   return sheets;
 }
 
-test('parts without price and without crimp data lead to their cells', async () => {
-  // Of the small catalogue: Willow has no price and no crimp row; the oddment has no price; Birch ferrule is no coupling.
+test('parts without price, without working pressure and without crimp data lead to their cells', async () => {
+  // Of the small catalogue: Willow has no price and no crimp row; the oddment has no price; the flare has no rating; Birch ferrule is no coupling.
   expect(told(catalogueFindings(await found(demoQuotes())))).toEqual([
     ['price', 'Willow DN 25', 'Hoses!M5'],
     ['price', 'Alder oddment', 'Fittings!M8'],
+    ['rating', 'Alder flare straight DN 12', 'Fittings!K4'],
     ['crimp', 'Willow DN 25', 'Hoses!A5'],
   ]);
 });
@@ -99,8 +100,8 @@ test('the sheet of findings has a row each, on a sheet of its own', async () => 
   const { catalogue } = await found(demoQuotes());
   const changes = checksSheet('Checks', catalogueFindings(await found(demoQuotes())), catalogue.handle, '2026-10-05');
   expect(changes[0]).toEqual({ kind: 'addSheet', sheet: 'Checks' });
-  expect(changes.find(change => change.kind === 'values' && change.values.length === 4)).toMatchObject({
-    at: { address: 'A4:F7' },
+  expect(changes.find(change => change.kind === 'values' && change.values.length === 5)).toMatchObject({
+    at: { address: 'A4:F8' },
     values: expect.arrayContaining([['☐', 'Without price', 'Hoses', 'M5', 'Willow DN 25', 'no price per length']]),
   });
 });
