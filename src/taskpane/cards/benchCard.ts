@@ -22,6 +22,8 @@ export interface CrimpEnd {
   readonly angle?: number | undefined;
   /** Where the set-up comes from: `Job sheet`, `CATALOGUE`, `MACHINE`. */
   readonly source?: string | undefined;
+  /** What the data say besides: the note of their row, depths that differ. */
+  readonly remark?: string | undefined;
   /** Why this end must not be assembled as it stands. */
   readonly problem?: string | undefined;
 }
@@ -63,6 +65,12 @@ export function cutLimits({ overall, limits, wanted }: BenchCard): LengthRange |
     shortest: wanted.plus(limits.shortest.minus(overall)),
     longest: wanted.plus(limits.longest.minus(overall)),
   };
+}
+
+/** What a card is called: `Line 4: Boom`, `Row 10: Boom` where the sheet numbers no lines. */
+export function titleOf({ line, label }: BenchCard): string {
+  const name = line.startsWith('row ') ? line.replace('row', 'Row') : `Line ${line}`;
+  return label ? `${name}: ${label}` : name;
 }
 
 /** How many are to be made: `4 off`. */

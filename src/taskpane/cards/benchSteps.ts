@@ -119,7 +119,12 @@ export function furtherPieces({ quantity }: BenchCard): string {
   return ` ${last}: on the readings sheet.`;
 }
 
-/** Where the set-up of each end comes from; "" where nothing is known. */
+/** Where the set-up of each end comes from and what its data say besides; "" where nothing is known. */
 export function sourcesOf({ ends }: BenchCard): string {
-  return ends.flatMap(({ end, source }) => (source ? [`${end}: ${source}`] : [])).join('; ');
+  const sources = ends.flatMap(({ end, source }) => (source ? [`${end}: ${source}`] : [])).join('; ');
+  const [a, b] = ends.map(({ remark }) => remark);
+  const remarks = a && a === b ? [`A and B: ${a}`] : [a && `A: ${a}`, b && `B: ${b}`].filter(Boolean);
+  return [sources && `Set-up from ${sources}.`, remarks.length > 0 && `Note of the data: ${remarks.join('; ')}.`]
+    .filter(Boolean)
+    .join(' ');
 }

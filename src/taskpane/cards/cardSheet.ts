@@ -4,8 +4,8 @@ import { fittingScale } from '../sheets/fittingScale';
 import { lengthText } from '../sheets/lengthCell';
 import { pageStarts } from '../sheets/pageStarts';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
-import { countText, isTurned, type BenchCard, type CrimpEnd } from './benchCard';
-import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, stopsOf } from './benchSteps';
+import { countText, isTurned, titleOf, type BenchCard, type CrimpEnd } from './benchCard';
+import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, sourcesOf, stopsOf } from './benchSteps';
 import type { CardOptions } from './cardPage';
 import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
 import { textLines } from '../print/textLines';
@@ -99,7 +99,7 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
   return [
     {
       kind: 'title',
-      cells: [`Line ${card.line}${card.label && `: ${card.label}`}`, '', '', '', '', '', '', '', '', countText(card)],
+      cells: [titleOf(card), '', '', '', '', '', '', '', '', countText(card)],
     },
     ...text('text', factsOf(card)),
     ...stopsOf(card).flatMap(stop => text('stop', `STOP: ${stop}`)),
@@ -121,6 +121,7 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
       ],
     },
     ...card.ends.map((end): CardRow => ({ kind: 'cells', cells: endCells(end) })),
+    ...text('text', sourcesOf(card)),
     ...stepRows(card, options),
     ...(turn ? text('text', turn) : []),
     ...text('text', `Readings: ${WHERE_TO_MEASURE}.${furtherPieces(card)}`),

@@ -23,7 +23,7 @@ export function catalogueLookUp(catalogue: Catalogue, machine?: string): CrimpLo
   return {
     handle: catalogue.handle,
     crimp(hose, fitting, unit) {
-      const { die, dial, crimpDiameter, tolerance, insertionDepth, source, matched, crimp } = crimpSetup(
+      const { die, dial, crimpDiameter, tolerance, insertionDepth, source, matched, crimp, notes } = crimpSetup(
         catalogue,
         hose,
         fitting,
@@ -43,6 +43,7 @@ export function catalogueLookUp(catalogue: Catalogue, machine?: string): CrimpLo
         skiveInside: length(crimp.skiveInside, units.length, unit),
         insertionDepth: length(insertionDepth, units.length, unit),
         angle: findFitting(catalogue, fitting).angle,
+        remark: [crimp.note, ...notes].filter(Boolean).join('; ') || undefined,
         source: `${source === 'MACHINE' ? `dial of ${machine}, else catalogue` : 'catalogue'}, row ${matched}`,
       };
     },

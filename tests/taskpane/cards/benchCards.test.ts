@@ -1,6 +1,6 @@
 import { Decimal } from '../../../src/core/units/decimal';
 import type { Change } from '../../../src/host/workbook';
-import { cutLimits } from '../../../src/taskpane/cards/benchCard';
+import { cutLimits, titleOf } from '../../../src/taskpane/cards/benchCard';
 import { benchSteps, stopsOf } from '../../../src/taskpane/cards/benchSteps';
 import { cardPage } from '../../../src/taskpane/cards/cardPage';
 import { clockPicture } from '../../../src/taskpane/cards/clockPicture';
@@ -52,6 +52,14 @@ test('a quantity that cannot be read stops the card instead of making one; a lin
   expect(tagsOf([half], options)).toEqual([]);
   expect(tagProblems([half], [], options)).toEqual(['No readable quantity, so no tags, for line 1.']);
   expect(withQuantity(0).map(card => card.line)).toEqual(['2', '3']);
+});
+
+test('a card is called by its line, else by its row', () => {
+  expect([titleOf(first), titleOf({ ...first, line: 'row 10' }), titleOf({ ...first, label: '' })]).toEqual([
+    'Line 1: Harvester 3, topper lift',
+    'Row 10: Harvester 3, topper lift',
+    'Line 1',
+  ]);
 });
 
 test('every card carries a caution of its own: cards are cut apart', () => {

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { parse } from 'papaparse';
 import { Decimal } from '../../../src/core/units/decimal';
 import { catalogueFromCells } from '../../../src/host/catalogue/catalogueFromCells';
-import { stopsOf } from '../../../src/taskpane/cards/benchSteps';
+import { sourcesOf, stopsOf } from '../../../src/taskpane/cards/benchSteps';
 import { cardTable } from '../../../src/taskpane/cards/cardHeadings';
 import { catalogueLookUp } from '../../../src/taskpane/cards/catalogueLookUp';
 import { readCards } from '../../../src/taskpane/cards/readCards';
@@ -48,6 +48,25 @@ test('a card has the set-up that stands in the catalogue’s own row, with its l
   expect(card!.ends[0].largest!.eq(diameter.plus(tolerance))).toBe(true);
   expect(card!.ends[0].insertionDepth!.eq(of(crimpRow, 'Insertion depth'))).toBe(true);
   expect(stopsOf(card!)).toEqual([]);
+});
+
+test('what the row of the data says besides stands on the card, also where the sheet has a set-up of its own', () => {
+  const note = of(crimpRow, 'Note');
+  expect(note).toMatch(/never crimp/);
+  const [card] = read(jobs([1, hose, fitting, fitting, 2, 800, 753]));
+  expect(sourcesOf(card!)).toBe(
+    `Set-up from A: catalogue, row ${fitting}; B: catalogue, row ${fitting}. Note of the data: A and B: ${note}.`,
+  );
+  const [a, b] = card!.ends;
+  expect(
+    sourcesOf({
+      ...card!,
+      ends: [
+        { ...a, source: 'job sheet' },
+        { ...b, remark: undefined },
+      ],
+    }),
+  ).toBe(`Set-up from A: job sheet; B: catalogue, row ${fitting}. Note of the data: A: ${note}.`);
 });
 
 test('the rating is that of the weakest part', () => {
