@@ -1,5 +1,5 @@
 import { numberFromText } from '../../core/units/numberText';
-import type { Rises } from './whatIfSheet';
+import type { Rises } from './riseCells';
 
 /** Rises as they are typed, in per cent, by what they are of; a blank one is none. */
 export type RiseTexts = Readonly<Record<string, string>>;

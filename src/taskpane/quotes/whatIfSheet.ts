@@ -7,16 +7,9 @@ import { blockAddress, fixed } from './quoteLayout';
 import { priceFormula } from './quoteLineFormulas';
 import type { RaisedName, RaisedTable } from './raisedTable';
 import type { ReadQuote } from './readQuote';
+import { FIRST_RISE, RiseCells, type Rises } from './riseCells';
 import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';
 
-/** Rises of prices as fractions. */
-export interface Rises {
-  readonly families: readonly { readonly family: string; readonly rise: number }[];
-  readonly fittings: number;
-  readonly guards: number;
-}
-
-const FIRST_RISE = 6;
 const FILL = '#E7EDF3';
 const INPUT_FILL = '#FFF8E1';
 const HANDLE = '$C$3';
@@ -36,32 +29,6 @@ const COLUMNS = [
 ] as const;
 /** First column of the working, after a gap. */
 const WORKING = COLUMNS.length + 1;
-
-/** Where the rises stand. */
-export class RiseCells {
-  constructor(private readonly families: number) {}
-
-  get fittingsRow(): number {
-    return FIRST_RISE + this.families;
-  }
-
-  /** First row below the rises. */
-  get end(): number {
-    return this.fittingsRow + 2;
-  }
-
-  /** The rise of a hose, without `=`, from other sheets: by its family. */
-  ofHose(sheet: string, family: string | undefined): string {
-    const cells = (column: number) =>
-      fixedReference({ sheet, address: blockAddress(FIRST_RISE, column, Math.max(1, this.families), 1) });
-    return family === undefined ? '0' : `SUMPRODUCT((${cells(0)}=${family})*${cells(2)})`;
-  }
-
-  ofOthers(sheet: string, name: 'fittings' | 'guards'): string {
-    const row = this.fittingsRow + (name === 'guards' ? 1 : 0);
-    return fixedReference({ sheet, address: blockAddress(row, 2, 1, 1) });
-  }
-}
 
 /** Everything a what-if is made of. */
 export interface WhatIfInput {

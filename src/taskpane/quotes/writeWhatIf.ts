@@ -5,7 +5,8 @@ import { guardPrices } from './guardPrices';
 import { NothingToQuote } from './nothingToQuote';
 import { copyName, RAISED, raisedTable, type RaisedName, type RaisedTable } from './raisedTable';
 import { quotesOfWorkbook, type ReadQuote } from './readQuote';
-import { RiseCells, whatIfSheet, type Rises } from './whatIfSheet';
+import { RiseCells, type Rises } from './riseCells';
+import { whatIfSheet } from './whatIfSheet';
 import { workbookCatalogue, type WorkbookCatalogue } from './workbookCatalogue';
 import { priceFormat } from './writeQuote';
 
