@@ -14,7 +14,7 @@ export interface CutPlanWatch {
   readonly signal?: { readonly aborted: boolean } | undefined;
 }
 
-const STEPS_PER_SECOND = 400_000;
+const STEPS_PER_SECOND = 320_000;
 const DEFAULT_SECONDS = 3;
 /** Where the stock is not enough, so much work goes into finding what is missing. */
 const SHORTAGE_SECONDS = 1;
