@@ -1,0 +1,12 @@
+/** What Excel refuses; a test sets it, and puts it back. */
+
+/** Cells that fit into one answer; Infinity = no limit, as in Excel on the desktop. */
+export const answerLimit = { cells: Infinity, code: 'ResponsePayloadSizeLimitExceeded' };
+
+/** Excel refuses what matches the first of these, then the next; what stood before it in the batch is written, what stands behind it is not. */
+export const refusal: { of: RegExp[]; code: string } = { of: [], code: 'AccessDenied' };
+
+/** Whether sheets may be added and removed. */
+export const structure = { protected: false };
+
+export const refused = (message: string, code: string): Error => Object.assign(new Error(message), { code });
