@@ -3,6 +3,7 @@ import type { Change } from '../../host/workbook';
 import { fittingScale } from '../sheets/fittingScale';
 import { lengthText } from '../sheets/lengthCell';
 import { pageStarts } from '../sheets/pageStarts';
+import { BAND_FILL, HEAD_FILL, STOP_FILL } from '../sheets/sheetFills';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 import { countText, isTurned, titleOf, type BenchCard, type CrimpEnd } from './benchCard';
 import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, sourcesOf, stopsOf } from './benchSteps';
@@ -150,9 +151,9 @@ function pagesOf(cards: readonly (readonly CardRow[])[], cautions: readonly Card
 
 function dress(writer: SheetWriter, rows: readonly CardRow[]): void {
   rows.forEach(({ kind, clock }, row) => {
-    if (kind === 'title') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: '#E7EDF3', border: 'bottom' });
-    if (kind === 'stop') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: '#FFE9B8' });
-    if (kind === 'heading') writer.style(row, 0, 1, COLUMNS, { fill: '#F4F6F8', border: 'all' });
+    if (kind === 'title') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: HEAD_FILL, border: 'bottom' });
+    if (kind === 'stop') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: STOP_FILL });
+    if (kind === 'heading') writer.style(row, 0, 1, COLUMNS, { fill: BAND_FILL, border: 'all' });
     if (kind === 'end') writer.style(row, 0, 1, COLUMNS, { bold: true });
     if (kind === 'cells') writer.style(row, 0, 1, COLUMNS, { bold: true, border: 'all' });
     if (kind === 'readings') writer.style(row, 0, 1, COLUMNS, { border: 'all', rowHeight: READING_POINTS });

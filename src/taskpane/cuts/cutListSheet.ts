@@ -5,6 +5,7 @@ import type { CutSettings } from './cutSettings';
 import { lengthText } from '../sheets/lengthCell';
 import type { PlannedCut, PlannedReel } from './plannedReel';
 import { textLines } from '../print/textLines';
+import { BAND_FILL, HEAD_FILL } from '../sheets/sheetFills';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 
 /** First cell of a cut list: by it a list is found again. */
@@ -12,7 +13,6 @@ export const CUT_LIST_TITLE = 'Cut list';
 
 /** Letters that fit across all columns. */
 const ACROSS = 150;
-const HEAD_FILL = '#E7EDF3';
 
 /** Format of lengths: millimetres as they come, fractions of an inch. */
 export function lengthFormat({ unit }: CutSettings): string {
@@ -115,7 +115,7 @@ export function cutListSheet(
     .widths(38, 34, 36, 100, 70, 70, 76, 56, 170, 54, 80, 220);
   let first = headingRow + 1;
   reels.forEach((reel, index) => {
-    if (index % 2 === 1) writer.style(first, 0, reel.cuts.length, columns, { fill: '#F4F6F8' });
+    if (index % 2 === 1) writer.style(first, 0, reel.cuts.length, columns, { fill: BAND_FILL });
     first += reel.cuts.length;
   });
   return writer

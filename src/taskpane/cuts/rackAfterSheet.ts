@@ -4,6 +4,7 @@ import { lengthFormat } from './cutListSheet';
 import type { CutSettings } from './cutSettings';
 import type { PlannedReel } from './plannedReel';
 import type { RackRow } from './rack';
+import { HEAD_FILL } from '../sheets/sheetFills';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 
 /** What stands in the rack once the reels are cut: whole rows less what was taken, then the ends worth keeping. */
@@ -49,7 +50,7 @@ export function rackAfterSheet(
     .format(1, 1, rows.length, 1, lengthFormat(settings))
     .format(1, 3, rows.length, 3, '@')
     .values(0, 0, [headings, ...rows])
-    .style(0, 0, 1, headings.length, { bold: true, fill: '#E7EDF3' })
+    .style(0, 0, 1, headings.length, { bold: true, fill: HEAD_FILL })
     .style(0, 0, rows.length + 1, headings.length, { border: 'all' })
     .widths(120, 80, 60, 90, 90, 80, 220);
   // Beside the table, so that it stays a table.

@@ -1,4 +1,5 @@
 import type { Change } from '../../host/workbook';
+import { HEAD_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { FINDING_TITLES, type Finding } from './catalogueFindings';
 import { blockAddress } from './quoteLayout';
@@ -18,7 +19,7 @@ export function checksSheet(sheet: string, findings: readonly Finding[], handle:
     .values(0, 0, [['Catalogue checks'], [`${handle}, checked ${today}`]])
     .style(0, 0, 1, 1, { bold: true, fontSize: 16 })
     .values(FIRST - 1, 0, [HEADINGS, ...rows])
-    .style(FIRST - 1, 0, 1, HEADINGS.length, { bold: true, fill: '#E7EDF3' })
+    .style(FIRST - 1, 0, 1, HEADINGS.length, { bold: true, fill: HEAD_FILL })
     .style(FIRST - 1, 0, rows.length + 1, HEADINGS.length, { border: 'all' })
     .style(FIRST, HEADINGS.length - 1, rows.length, 1, { wrap: true })
     .widths(36, 120, 70, 46, 200, 300)

@@ -1,4 +1,5 @@
 import type { Change } from '../../host/workbook';
+import { HEAD_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 
 /** A new sheet for the table of customer classes; the margins are the user's to fill in. */
@@ -9,7 +10,7 @@ export function marginSheet(sheet: string, margin: number | undefined): readonly
       ['Standard', margin ?? '', 'share of the price that is not cost: 0.4 or 40 %'],
     ])
     .format(1, 1, 20, 1, '0.0 %')
-    .style(0, 0, 1, 3, { bold: true, fill: '#E7EDF3' })
+    .style(0, 0, 1, 3, { bold: true, fill: HEAD_FILL })
     .widths(130, 70, 260)
     .done();
 }

@@ -2,6 +2,7 @@ import { lengthIn } from '../../core/catalogue/lengthIn';
 import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
 import { Decimal } from '../../core/units/decimal';
 import type { Change } from '../../host/workbook';
+import { HEAD_FILL, INPUT_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { decimalsOf } from './currencyFormat';
 import { guardPriceFormula, type GuardPrices } from './guardPrices';
@@ -55,8 +56,6 @@ const HEADINGS = [
 ];
 const FIRST = 7;
 const SCRAP = '$C$5';
-const FILL = '#E7EDF3';
-const INPUT_FILL = '#FFF8E1';
 
 const plainNumber = (value: Decimal) => value.toDecimalPlaces(6).toNumber();
 /** `per m` → `m`. */
@@ -166,7 +165,7 @@ export function purchaseSheet(input: PurchaseInput): readonly Change[] {
       items.map(({ note }) => [note]),
     )
     .format(FIRST, 8, items.length, 2, format)
-    .style(FIRST - 1, 0, 1, HEADINGS.length, { bold: true, fill: FILL, wrap: true })
+    .style(FIRST - 1, 0, 1, HEADINGS.length, { bold: true, fill: HEAD_FILL, wrap: true })
     .style(FIRST - 1, 0, items.length + 1, HEADINGS.length, { border: 'all' })
     .style(FIRST, HEADINGS.length - 1, items.length, 1, { wrap: true })
     .widths(52, 190, 60, 36, 56, 60, 66, 60, 66, 72, 300);

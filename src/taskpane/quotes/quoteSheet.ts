@@ -1,37 +1,26 @@
 import { sheetInFormula } from '../../host/a1';
 import type { Change } from '../../host/workbook';
+import { HEAD_FILL, INPUT_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { decimalsOf } from './currencyFormat';
 import type { GuardPrices } from './guardPrices';
-import { BREAK_ROW, blockAddress, fixed, HEADING_ROW, QuoteLayout, SETTING_LABELS, type QuoteColumn } from './quoteLayout';
+import { writeHead, writeSettings, type HeadInput } from './quoteHead';
+import { BREAK_ROW, blockAddress, fixed, HEADING_ROW, QuoteLayout, type QuoteColumn } from './quoteLayout';
 import { lineFormulas, type LineContext } from './quoteLineFormulas';
 import type { JobField, QuoteLine } from './quoteLine';
 import type { QuoteSettings } from './quoteSettings';
-import { settingFormulas, type QuoteTerms } from './quoteTerms';
-import { HEADINGS, SHEET_TITLE, WORKING_TITLE } from './quoteWords';
+import { HEADINGS } from './quoteWords';
 import { writeTotals } from './quoteTotals';
 
 /** Everything a quote sheet is made of. */
-export interface QuoteInput extends QuoteTerms {
+export interface QuoteInput extends HeadInput {
   /** A sheet name that is not taken. */
   readonly sheet: string;
   readonly jobSheet: string;
   readonly lines: readonly QuoteLine[];
-  /** How a formula names the catalogue's cell. */
-  readonly catalogue: string;
-  /** The handle now, kept as text beside the living one. */
-  readonly handle: string;
   readonly lengthUnit: string;
   readonly guards: GuardPrices | undefined;
-  /** Which rates are missing, as a formula without `=`. */
-  readonly missingRates: string;
-  /** Day number of the sheet. */
-  readonly today: number;
 }
-
-const FILL = '#E7EDF3';
-const INPUT_FILL = '#FFF8E1';
-const DATE = 'yyyy-mm-dd';
 
 const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
   line: 36,
@@ -112,44 +101,6 @@ function writeHeadings(writer: SheetWriter, layout: QuoteLayout, { lengthUnit, s
   }
 }
 
-function writeHead(writer: SheetWriter, input: QuoteInput, layout: QuoteLayout): void {
-  const { settings, catalogue, handle, today } = input;
-  writer.values(0, 0, [[SHEET_TITLE]]).style(0, 0, 1, 1, { bold: true, fontSize: 16 });
-  writer.values(1, 0, [['Customer'], ['Reference'], ['Date'], ['Valid until'], ['Prices from'], ['When written']]);
-  writer.style(1, 0, 6, 1, { bold: true });
-  writer.values(1, 2, [[settings.customer], [settings.reference], [today]]);
-  writer.formulas(4, 2, [[`=C4+${layout.setting('validDays')}`], [`=${catalogue}`]]);
-  writer.values(6, 2, [[handle]]);
-  writer.format(3, 2, 2, 1, DATE);
-  const changed = '=IF(C6=C7,"","The catalogue has changed since this quote was written: prices follow it.")';
-  const step = layout.setting('roundTo');
-  const rounding = `="Each price is rounded up to a multiple of "&${step}&"; a line is price × quantity; the total is the sum of the rounded lines. Without tax."`;
-  writer.formulas(7, 0, [[changed], [rounding]]).style(7, 0, 1, 1, { bold: true, color: '#8F1D1D' });
-}
-
-function writeSettings(writer: SheetWriter, input: QuoteInput, layout: QuoteLayout): void {
-  const { settings } = layout;
-  const labels = layout.column('check');
-  writer.values(0, labels, [[WORKING_TITLE]]).style(0, labels, 1, 1, { bold: true });
-  writer.values(
-    1,
-    labels,
-    settings.map(setting => [SETTING_LABELS[setting]]),
-  );
-  const formulas = settingFormulas(input, layout);
-  settings.forEach((setting, index) => {
-    const content = formulas[setting];
-    const at = [1 + index, layout.settingColumn] as const;
-    if (typeof content === 'string' && content.startsWith('=')) writer.formulas(...at, [[content]]);
-    else if (content !== undefined) writer.values(...at, [[content]]);
-    if (/^(?:margin|markup)/.test(setting)) writer.format(...at, 1, 1, '0.0 %');
-    else if (/^(?:roundTo|least|callOut|minimumCharge)$/.test(setting)) writer.format(...at, 1, 1, input.settings.format);
-  });
-  writer.style(1, layout.settingColumn, settings.length, 1, { fill: INPUT_FILL, border: 'all' });
-  writer.formulas(0, layout.column('missing'), [['="Missing rates"'], [`=${input.missingRates}`]]);
-  writer.style(0, layout.column('missing'), 1, 1, { bold: true });
-}
-
 function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: QuoteLayout): void {
   const last = layout.lastColumn;
   const money = (column: number, columns = 1) => writer.format(layout.firstRow, column, lines.length, columns, settings.format);
@@ -162,7 +113,7 @@ function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: Quo
     [0, printed],
     [working, last - working + 1],
   ] as const) {
-    writer.style(HEADING_ROW, first, 1, columns, { bold: true, fill: FILL, wrap: true });
+    writer.style(HEADING_ROW, first, 1, columns, { bold: true, fill: HEAD_FILL, wrap: true });
     writer.style(HEADING_ROW, first, lines.length + 1, columns, { border: 'all' });
   }
   for (const column of (['label', 'fittingA', 'fittingB', 'note'] as const).filter(each => layout.has(each))) {

@@ -1,6 +1,7 @@
 import { catalogueTables } from '../../core/catalogue/tables/catalogueTables';
 import { addressOf, blockOf } from '../../host/a1';
 import type { Change, RangeAddress } from '../../host/workbook';
+import { HEAD_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';
 import { TablePlace } from './tablePlace';
@@ -70,7 +71,7 @@ export function raisedTable(
   formats.forEach((format, column) => {
     if (format !== 'General' && format !== '@') writer.format(place.headingRow + 1, column, rows - 1, 1, format);
   });
-  writer.style(place.headingRow, 0, 1, columns, { bold: true, fill: '#E7EDF3', wrap: true }).widths(150);
+  writer.style(place.headingRow, 0, 1, columns, { bold: true, fill: HEAD_FILL, wrap: true }).widths(150);
   const first = place.headingRow + 1;
   return {
     changes: writer.done(),

@@ -1,9 +1,9 @@
 import type { ChartSpec } from '../../host/workbook';
 import { textLines } from '../print/textLines';
+import { HEAD_FILL } from '../sheets/sheetFills';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 
 const LONGEST_LINE = 120;
-const HEAD_FILL = '#E7EDF3';
 /** First column of the charts, and what each covers. */
 const CHART_COLUMN = 18;
 const CHART_ROWS = 18;

@@ -4,6 +4,7 @@ import type { Change } from '../../host/workbook';
 import { WHERE_TO_MEASURE } from '../print/cautions';
 import { textLines } from '../print/textLines';
 import { pageStarts } from '../sheets/pageStarts';
+import { BAND_FILL, STOP_FILL } from '../sheets/sheetFills';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 import type { InspectionRecord, RecordCrimp, RecordOptions } from './inspectionRecord';
 import {
@@ -89,8 +90,8 @@ function recordRows(record: InspectionRecord, options: RecordOptions, readings: 
 function dress(writer: SheetWriter, rows: readonly RecordRow[], columns: number): void {
   rows.forEach(({ kind }, row) => {
     if (kind === 'title') writer.style(row, 0, 1, columns, { bold: true, fontSize: 13, rowHeight: 22, border: 'bottom' });
-    if (kind === 'stop') writer.style(row, 0, 1, columns, { bold: true, fill: '#FFE9B8' });
-    if (kind === 'heading') writer.style(row, 0, 1, columns, { bold: true, fill: '#F4F6F8', border: 'all' });
+    if (kind === 'stop') writer.style(row, 0, 1, columns, { bold: true, fill: STOP_FILL });
+    if (kind === 'heading') writer.style(row, 0, 1, columns, { bold: true, fill: BAND_FILL, border: 'all' });
     if (kind === 'crimp') writer.style(row, 0, 1, columns, { border: 'all', rowHeight: FACT_POINTS });
     if (kind === 'sign') writer.style(row, 0, 1, columns, { border: 'bottom', rowHeight: 42 });
     if (kind !== 'facts') return;

@@ -1,4 +1,5 @@
 import type { Change } from '../../host/workbook';
+import { HEAD_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { qrPicture } from './qrPicture';
 import type { Tag } from './tag';
@@ -14,7 +15,7 @@ export function tagSheet(sheet: string, tags: readonly Tag[]): readonly Change[]
   const writer = new SheetWriter(sheet)
     .format(1, 0, rows.length, headings.length, '@')
     .values(0, 0, [headings, ...rows])
-    .style(0, 0, 1, headings.length, { bold: true, fill: '#E7EDF3', wrap: true })
+    .style(0, 0, 1, headings.length, { bold: true, fill: HEAD_FILL, wrap: true })
     .style(0, 0, rows.length + 1, headings.length, { border: 'all' })
     .style(1, 0, rows.length, headings.length, { rowHeight: QR_POINTS })
     .widths(90, 150, 100, 60, 80, 180, QR_POINTS);
