@@ -18,12 +18,12 @@ const readBore = (unit: FlowUnits) =>
 const readRun = (unit: FlowUnits) =>
   number({ sign: 'positive', zeroIsBlank: true, hint: 'enter the length', marks: unit === 'metric' ? 'refused' : 'feet' });
 const readAmount = (hint: string) => number({ sign: 'positive', zeroIsBlank: true, marks: 'noLength', hint, like: '5 or 12.5' });
-/** Below any liquid in kg/m³: a density in g/cm³ or lb/ft³. */
-const THINNEST = 100;
+/** Less than air has, 1.2 kg/m³: a density in g/cm³. */
+const THINNEST = 1.15;
 const readDensity: CellReader<Decimal> = (cell, label) => {
   const density = readAmount('enter the density in kg/m³')(cell, label);
   if (density.gte(THINNEST)) return density;
-  throw new TradeError('unit', label, `is ${density}`, 'that is no liquid in kg/m³; oil has about 870');
+  throw new TradeError('unit', label, `is ${density}`, 'in kg/m³ that is less than air has; oil has about 870 (0.87 g/cm³)');
 };
 const unitsOf = (unit: Cells) => single<FlowUnits>('unit', unit, choice('metric', 'US'));
 

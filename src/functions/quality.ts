@@ -13,11 +13,10 @@ import { number, type CellReader } from '../host/cells/readers';
 import { mapRows } from '../host/cells/rows';
 import { optionalSingle, single } from '../host/cells/singles';
 import { gatherByName, readName } from './combinationList';
-import { areSizes, subgroupsOf } from './subgroups';
+import { refuseBlankLimit, subgroupsOf } from './subgroups';
 
 const readTolerance = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the tolerance as one number' });
-/** No limit of sizes is 0: that is a blank which the host turned into 0. */
-const readLimit = (isOfSizes: boolean) => number({ mayBeDate: true, zeroIsBlank: isOfSizes, hint: 'enter the limit' });
+const readLimit = number({ mayBeDate: true, hint: 'enter the limit' });
 
 /** A 0 so many sigma away from the centre line is no point of the chart but a blank that the host turned into 0. */
 const BLANK_BEYOND = 20;
@@ -166,11 +165,14 @@ export function runSignals(values: any[][], centre: any[][], sigma: any[][]): an
 export function capability(subgroups: any[][], lower: any[][], upper: any[][], target?: any[][]): any[][] {
   return answer(() => {
     const rows = subgroupsOf(subgroups);
-    const limit = readLimit(areSizes(rows.flat()));
+    const limits = {
+      lower: optionalSingle('lower limit', lower, readLimit)?.toNumber(),
+      upper: optionalSingle('upper limit', upper, readLimit)?.toNumber(),
+    };
+    refuseBlankLimit(rows.flat(), limits);
     const indices = capabilityOf({
       subgroups: rows,
-      lower: optionalSingle('lower limit', lower, limit)?.toNumber(),
-      upper: optionalSingle('upper limit', upper, limit)?.toNumber(),
+      ...limits,
       target: optionalSingle('target', target, number({ mayBeDate: true, hint: 'enter the target' }))?.toNumber(),
     });
     return table([['Index', 'Value', 'Low', 'High'], ...indices.map(({ index, value, low, high }) => [index, value, low, high])]);

@@ -1,3 +1,4 @@
+import { mean } from '../core/quality/mean';
 import { TradeError } from '../core/tradeError';
 import { listBlock } from '../host/cells/lists';
 import { number } from '../host/cells/readers';
@@ -7,7 +8,7 @@ const read = number({ mayBeDate: true, hint: 'enter the measured value' });
 const SIZES_ARE_ALIKE = 0.8;
 
 /** Measured sizes lie close together and far from 0; deviations do not. Only among sizes a 0 is a blank. */
-export function areSizes(values: readonly number[]): boolean {
+function areSizes(values: readonly number[]): boolean {
   const filled = values.filter(value => value !== 0);
   return filled.length > 0 && Math.min(...filled) > SIZES_ARE_ALIKE * Math.max(...filled) && Math.min(...filled) > 0;
 }
@@ -24,4 +25,27 @@ export function subgroupsOf(cells: Cells): number[][] {
     throw new TradeError('blank', 'subgroups', 'hold a value that is blank or zero', 'fill in the whole row, or clear it');
   }
   return filled;
+}
+
+/** Limits of diameters lie close about them; a spread or an ovality has 0 for its lower limit and no such neighbour. */
+const BLANK_BEYOND = 20;
+
+/**
+ * Refuses a 0 for a limit where it can only be a blank that the host turned into 0: among sizes, with no other limit, or with one that lies
+ * far nearer to their mean.
+ */
+export function refuseBlankLimit(
+  values: readonly number[],
+  limits: { lower: number | undefined; upper: number | undefined },
+): void {
+  if (!areSizes(values)) return;
+  const centre = mean(values);
+  for (const [label, limit, other] of [
+    ['lower limit', limits.lower, limits.upper],
+    ['upper limit', limits.upper, limits.lower],
+  ] as const) {
+    if (limit !== 0) continue;
+    if (other && centre <= BLANK_BEYOND * Math.abs(other - centre)) continue;
+    throw new TradeError('blank', label, 'is blank or zero', 'fill it in');
+  }
 }

@@ -284,6 +284,12 @@ describe('CAPABILITY', () => {
     ]);
   });
 
+  test('so may a spread that lies close about its mean', () => {
+    // By hand: s of .08, .09, .1 is .01; (.2 − 0) ÷ 6s, and .09 lies nearer to 0.
+    const rows = table([[0.08], [0.09], [0.1]], 0, 0.2);
+    expect([rows[4]![1], rows[5]![1]]).toEqual([close(0.2 / 0.06), close(0.09 / 0.03)]);
+  });
+
   test.each<[unknown[][], unknown, unknown, unknown, string]>([
     [[[1, 2]], null, '', undefined, '#VALUE! lower and upper limit are both blank: give one of them at least'],
     [[[1, 2]], 5, 4, undefined, '#VALUE! lower limit is 5: it must lie below the upper limit 4'],
@@ -316,6 +322,8 @@ describe('CAPABILITY', () => {
       '#VALUE! subgroups show no scatter within any row: read the caliper finer, or give the values as one column',
     ],
     [[[27.5, 27.6]], 0, 27.8, undefined, '#VALUE! lower limit is blank or zero: fill it in'],
+    [[[27.5, 27.6]], 27.2, 0, undefined, '#VALUE! upper limit is blank or zero: fill it in'],
+    [[[27.5, 27.6]], 0, '', undefined, '#VALUE! lower limit is blank or zero: fill it in'],
     [[[null]], 1, 4, undefined, '#VALUE! subgroups hold 0 values: give two values or more'],
     [[[1, NA]], 1, 4, undefined, '#N/A no such part'],
   ])('%j, %j … %j, target %j is refused', (rows, lower, upper, target, message) => {

@@ -80,7 +80,7 @@ function angleReader(column: Column): CellReader {
   };
 }
 
-/** A vacuum is a pressure (its sign does not matter) or yes or no. */
+/** A vacuum is a pressure (its sign does not matter) or yes or no. Without a unit in its heading, a number says yes and no more. */
 function vacuumReader(column: Column, to: MeasureUnit | undefined): CellReader {
   const read = numberReader(column, to);
   return cell => {
@@ -88,7 +88,8 @@ function vacuumReader(column: Column, to: MeasureUnit | undefined): CellReader {
     if (YES.has(word)) return 'yes';
     if (NO.has(word)) return 'no';
     const value = read(cell);
-    return typeof value === 'number' ? Math.abs(value) : new Misread(`a pressure in ${(column.unit ?? to)!.symbol}, yes or no`);
+    if (typeof value !== 'number') return new Misread(`a pressure in ${(column.unit ?? to)!.symbol}, yes or no`);
+    return column.unit || value === 0 ? Math.abs(value) : 'yes';
   };
 }
 

@@ -1,6 +1,5 @@
 import { TradeError } from '../tradeError';
 import { measureUnit, unitSymbols, type MeasureUnit, type Quantity } from '../units/measureUnit';
-import { numberFromText } from '../units/numberText';
 import { headingKey } from './partName';
 import type { RawCell, RawTable } from './rawTable';
 import type { Field, TableSchema } from './tableSchema';
@@ -43,7 +42,6 @@ const EXAMPLES: Partial<Record<string, string>> = {
   mass: 'kg',
   massPerLength: 'kg/m',
   perLength: 'per m',
-  vacuum: 'bar',
 };
 const BRACKETS = /^(.*?)\s*[([]([^()[\]]*)[)\]]$/;
 
@@ -63,17 +61,11 @@ export function isFilled(cell: RawCell | undefined): boolean {
   return cell !== null && cell !== undefined && (typeof cell !== 'string' || cell.trim() !== '');
 }
 
-/** True for a number other than 0, typed or as text: yes, no and 0 need no unit. */
-function isAmount(cell: RawCell | undefined): boolean {
-  if (typeof cell === 'number') return cell !== 0;
-  const found = typeof cell === 'string' ? numberFromText(cell) : undefined;
-  return !!found && !found.value.isZero();
-}
-
 function unitOf(sheet: string, field: Field, bracket: string | undefined): MeasureUnit | undefined {
   const quantity = (field.kind === 'vacuum' ? 'pressure' : field.kind) as Quantity;
   if (!QUANTITIES.has(quantity)) return undefined;
   if (!bracket) {
+    if (field.kind === 'vacuum') return undefined;
     throw new TradeError(
       'unit',
       sheet,
@@ -108,25 +100,23 @@ export function readHeadings(schema: TableSchema, table: RawTable): Headings {
   const columns: Column[] = [];
   const found = new Set<string>();
   const stated = new Set<string>();
-  const below = table.slice(row + 1);
   (table[row] ?? []).forEach((cell, index) => {
     if (typeof cell !== 'string') return;
     const { name, bracket } = splitHeading(cell);
     const known = byKey.get(headingKey(name));
     if (!known) return;
     stated.add(known.key);
-    if (!known.field.required && !below.some(cells => isFilled(cells[index]))) return;
+    if (!known.field.required && !table.some((cells, at) => at > row && isFilled(cells[index]))) return;
     if (found.has(known.key)) {
       throw new TradeError('shape', schema.sheet, `has the heading "${known.field.heading}" twice`, 'rename one of the columns');
     }
     found.add(known.key);
-    const isWords = known.field.kind === 'vacuum' && !bracket && !below.some(cells => isAmount(cells[index]));
     columns.push({
       ...known,
       index,
       bracket,
       percent: !!bracket?.includes('%'),
-      unit: isWords ? undefined : unitOf(schema.sheet, known.field, bracket),
+      unit: unitOf(schema.sheet, known.field, bracket),
     });
   });
   requireAll(schema, found);

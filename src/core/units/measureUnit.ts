@@ -16,7 +16,7 @@ const POUND_FORCE_NEWTON = new Decimal('4.4482216152605');
 const INCH_METRE = new Decimal('0.0254');
 const POUND_KILOGRAM = new Decimal('0.45359237');
 
-/** Exact factors. Source: NIST SP 811 (2008), appendix B; psi = lbf/in² from its exact parts. */
+/** Exact factors. Source: NIST SP 811 (2008), appendix B; psi = lbf/in² from its exact parts, the inch of mercury is the conventional one. */
 const LENGTHS = { mm: '0.001', cm: '0.01', m: '1', in: INCH_METRE, ft: INCH_METRE.times(12) };
 const PRESSURES = {
   bar: '100000',
@@ -25,6 +25,7 @@ const PRESSURES = {
   kPa: '1000',
   Pa: '1',
   psi: POUND_FORCE_NEWTON.div(INCH_METRE.times(INCH_METRE)),
+  inHg: '3386.389',
 };
 const MASSES = { kg: '1', g: '0.001', lb: POUND_KILOGRAM, oz: POUND_KILOGRAM.div(16) };
 
@@ -67,6 +68,7 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\b(centimetres?|centimeters?)\b/g, 'cm'],
   [/\b(metres?|meters?)\b/g, 'm'],
   [/\b(inch|inches)\b|"/g, 'in'],
+  [/\bin\.? ?(?:of )?(?:hg|mercury)\b/, 'inhg'],
   [/\b(foot|feet)\b/g, 'ft'],
   [/\b(lbs|pounds?)\b/g, 'lb'],
   [/° /g, '°'],

@@ -117,11 +117,17 @@ describe('a vacuum', () => {
     [0, 0],
   ])('%s needs no unit', (cell, expected) => expect(readCatalogue(filled(cell)).hoses[0]!.vacuum).toBe(expected));
 
-  test.each<RawCell>([0.8, '0.8', '-0.8'])('%s is nothing without one', cell =>
-    expect(() => readCatalogue(filled(cell))).toThrow(
-      'Hoses heading "Vacuum" has no unit: write it like Vacuum (bar); units are bar, mbar, MPa, kPa, Pa, psi',
-    ),
-  );
+  test.each<RawCell>([0.8, '0.8', '-0.8'])('%s without one says that the hose stands a vacuum, not which', cell => {
+    const catalogue = readCatalogue(filled(cell));
+    expect([catalogue.hoses[0]!.vacuum, catalogue.problems]).toEqual(['yes', []]);
+  });
+
+  test.each(['Vacuum (inHg)', 'Vacuum (in. Hg)', 'Vacuum ("Hg)', 'Vacuum (inches of mercury)'])('%s is a unit', heading => {
+    const [headings, ...rows] = filled(-20).hoses!;
+    const hoses = [headings!.map(cell => (cell === 'Vacuum' ? heading : cell)), ...rows];
+    // NIST SP 811, B.8: conventional inch of mercury 3.386389 kPa.
+    expect(readCatalogue({ ...treeTables, hoses }).hoses[0]!.vacuum).toBeCloseTo((20 * 3.386389) / 100, 12);
+  });
 });
 
 describe('problems', () => {
