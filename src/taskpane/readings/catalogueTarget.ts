@@ -3,7 +3,7 @@ import { crimpSetup } from '../../core/catalogue/crimpSetup';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { convertMeasure, measureUnit } from '../../core/units/measureUnit';
-import type { CrimpTarget } from './readMeasurements';
+import type { CrimpTarget } from './readingWishes';
 
 /** Digits behind the point that a converted diameter keeps. */
 const PLACES = { mm: 3, in: 5 } as const;

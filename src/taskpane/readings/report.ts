@@ -3,6 +3,10 @@ import { textLines } from '../print/textLines';
 import { HEAD_FILL } from '../sheets/sheetFills';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';
 
+/** Number formats of diameters and of deviations, in either unit. */
+export const DIAMETER = '0.000';
+export const SIGNED_DIAMETER = '+0.000;-0.000;0.000';
+
 const LONGEST_LINE = 120;
 /** First column of the charts, and what each covers. */
 const CHART_COLUMN = 18;
