@@ -2,14 +2,13 @@ import Papa from 'papaparse';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import { decimalMark, markedNumber, type DecimalMark } from './decimalMark';
 import { decodeText } from './decodeText';
+import { delimiterOf } from './delimiter';
 import { MOST_ROWS, requireFileSize, requireTableSize, UnreadableTable } from './fileLimits';
 import { breathe, type Watch } from './watch';
 
 /** Characters that are taken apart before the page may breathe. */
 const PIECE = 2 ** 19;
 const ROWS_A_PIECE = 5000;
-const GUESS_FROM = 2 ** 16;
-const GUESS_ROWS = 50;
 
 function cellOf(text: string, mark: DecimalMark): RawCell {
   const trimmed = text.trim();
@@ -18,12 +17,6 @@ function cellOf(text: string, mark: DecimalMark): RawCell {
 }
 
 const isBlank = (row: readonly string[]) => row.every(cell => cell.trim() === '');
-
-/** What parts the cells, guessed from the beginning: each piece must be taken apart alike. */
-function delimiterOf(text: string): string {
-  const beginning = text.slice(0, GUESS_FROM);
-  return Papa.parse<string[]>(beginning, { preview: GUESS_ROWS, skipEmptyLines: 'greedy' }).meta.delimiter;
-}
 
 const openQuote = (name: string, row: number) =>
   new UnreadableTable(

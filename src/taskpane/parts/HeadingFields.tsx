@@ -9,10 +9,11 @@ import {
   Select,
   tokens,
 } from '@fluentui/react-components';
+import type { RawTable } from '../../core/catalogue/rawTable';
 import type { TableSchema } from '../../core/catalogue/tableSchema';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import { columnLetters } from '../../host/a1';
-import { headingFixes, headingText, missingFields, unitsOf, type HeadingFix } from './headingFixes';
+import { headingFixes, headingText, missingFields, needsUnit, unitsOf, type HeadingFix } from './headingFixes';
 import type { ChosenTable, HeadingMaps } from './loadedCatalogue';
 
 const useStyles = makeStyles({
@@ -22,10 +23,9 @@ const useStyles = makeStyles({
 });
 
 /** What is still to be said about a heading; a warning where it keeps the table from being read. */
-function stateOf({ trouble, field, unit }: HeadingFix, schema: TableSchema): { text: string; isWarning: boolean } {
+function stateOf({ trouble, field, unit, column }: HeadingFix, schema: TableSchema, rows: RawTable) {
   if (field === '') return { text: 'kept in the sheet and not read', isWarning: false };
-  const { kind } = schema.fields[field]!;
-  if (unit === '' && kind !== 'vacuum' && unitsOf(schema.fields[field]!).length > 0) {
+  if (unit === '' && needsUnit(schema.fields[field]!, rows, column)) {
     return { text: 'its unit is missing or not known', isWarning: true };
   }
   if (trouble === 'unit' && unit === '') return { text: 'its unit is not known', isWarning: true };
@@ -35,14 +35,16 @@ function stateOf({ trouble, field, unit }: HeadingFix, schema: TableSchema): { t
 interface FixProps {
   readonly fix: HeadingFix;
   readonly schema: TableSchema;
+  /** Rows below the headings. */
+  readonly rows: RawTable;
   readonly letters: string;
   readonly onChange: (to: string) => void;
 }
 
-function Fix({ fix, schema, letters, onChange }: FixProps) {
+function Fix({ fix, schema, rows, letters, onChange }: FixProps) {
   const styles = useStyles();
   const { heading, trouble, field, unit } = fix;
-  const state = stateOf(fix, schema);
+  const state = stateOf(fix, schema, rows);
   const units = schema.fields[field] ? unitsOf(schema.fields[field]) : [];
   const choose = (key: string) => {
     if (key === '' && trouble === 'unknown') return onChange('');
@@ -107,7 +109,7 @@ export function HeadingFields({ chosen, maps, onMap }: Props) {
     const schema: TableSchema = catalogueTables[table];
     const map = maps.get(table) ?? new Map<string, string>();
     const headings = loaded.raw[0] ?? [];
-    const fixes = headingFixes(schema, headings, map);
+    const fixes = headingFixes(schema, loaded.raw, map);
     const missing = missingFields(schema, headings, map);
     return fixes.length > 0 || missing.length > 0 ? [{ loaded, table, schema, fixes, missing }] : [];
   });
@@ -128,6 +130,7 @@ export function HeadingFields({ chosen, maps, onMap }: Props) {
                   key={`${fix.column} ${fix.heading}`}
                   fix={fix}
                   schema={schema}
+                  rows={loaded.raw.slice(1)}
                   letters={columnLetters(loaded.firstColumn + fix.column)}
                   onChange={to => onMap(table, fix.heading, to)}
                 />

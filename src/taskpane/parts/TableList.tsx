@@ -48,11 +48,11 @@ function Choices({ tables, taken, onTake }: Props) {
   ));
 }
 
-/** The tables that were loaded, and which of the catalogue's each one is; those that look like none are folded away. */
+/** The tables that were loaded, and which of the catalogue's each one is; sheets that look like none are folded away. */
 export function TableList({ tables, taken, onTake }: Props) {
   const styles = useStyles();
   if (tables.length === 0) return null;
-  const isOdd = ({ id, guess }: LoadedTable) => guess === undefined && !taken.has(id);
+  const isOdd = ({ id, guess, isFile }: LoadedTable) => guess === undefined && !isFile && !taken.has(id);
   const odd = tables.filter(isOdd);
   const used = tables.filter(table => !isOdd(table));
   const folds = used.length > 0 && odd.length > 0;

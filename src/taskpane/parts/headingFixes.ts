@@ -1,8 +1,9 @@
 import { splitHeading } from '../../core/catalogue/headings';
 import { headingKey } from '../../core/catalogue/partName';
-import type { RawCell } from '../../core/catalogue/rawTable';
+import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import type { Field, TableSchema } from '../../core/catalogue/tableSchema';
 import { measureUnit, unitSymbols, type Quantity } from '../../core/units/measureUnit';
+import { numberFromText } from '../../core/units/numberText';
 import { mapHeadings, type HeadingMap } from '../../host/catalogueFile/mapHeadings';
 
 /** A heading that somebody has to say something about, or has. */
@@ -33,7 +34,18 @@ function knownUnit(field: Field, bracket: string | undefined): string {
   return measureUnit((field.kind === 'vacuum' ? 'pressure' : field.kind) as Quantity, bracket)?.symbol ?? '';
 }
 
-const needsUnit = (field: Field, unit: string) => unit === '' && !UNITLESS.has(field.kind) && field.kind !== 'vacuum';
+/** True for a number other than 0, typed or as text: in a column of vacuums, yes, no and 0 need no unit. */
+function isAmount(cell: RawCell | undefined): boolean {
+  if (typeof cell === 'number') return cell !== 0;
+  const found = typeof cell === 'string' ? numberFromText(cell) : undefined;
+  return !!found && !found.value.isZero();
+}
+
+/** True where a field in this column needs a unit: a vacuum in words has none, one in numbers says only yes without it. */
+export function needsUnit({ kind }: Field, rows: RawTable, column: number): boolean {
+  if (kind === 'vacuum') return rows.some(cells => isAmount(cells[column]));
+  return !UNITLESS.has(kind);
+}
 
 /** The field a heading means, and its unit. */
 function meaning(schema: TableSchema, heading: string): { readonly key: string; readonly unit: string } {
@@ -51,7 +63,12 @@ export function headingText(schema: TableSchema, heading: string, key: string, u
   return unit === '' ? field.heading : `${field.heading} (${unit})`;
 }
 
-function troubleOf(schema: TableSchema, heading: string, seen: Set<string>): HeadingFix['trouble'] {
+function troubleOf(
+  schema: TableSchema,
+  heading: string,
+  seen: Set<string>,
+  needs: (field: Field) => boolean,
+): HeadingFix['trouble'] {
   const { key, unit } = meaning(schema, heading);
   if (key === '') return 'unknown';
   if (seen.has(key)) return 'twice';
@@ -59,16 +76,16 @@ function troubleOf(schema: TableSchema, heading: string, seen: Set<string>): Hea
   const field = schema.fields[key]!;
   const { bracket } = splitHeading(heading);
   const isVague = field.kind === 'vacuum' && bracket !== undefined && unit === '';
-  return needsUnit(field, unit) || isVague ? 'unit' : 'none';
+  return (unit === '' && needs(field)) || isVague ? 'unit' : 'none';
 }
 
 /** The headings of a table that are unknown, lack a unit or stand twice, and those that were mapped. */
-export function headingFixes(schema: TableSchema, headings: readonly RawCell[], map: HeadingMap): readonly HeadingFix[] {
+export function headingFixes(schema: TableSchema, [headings = [], ...rows]: RawTable, map: HeadingMap): readonly HeadingFix[] {
   const seen = new Set<string>();
   return headings.flatMap((cell, column) => {
     if (typeof cell !== 'string' || cell.trim() === '') return [];
     const heading = cell.trim();
-    const trouble = troubleOf(schema, heading, seen);
+    const trouble = troubleOf(schema, heading, seen, field => needsUnit(field, rows, column));
     if (trouble === 'none' && !map.has(heading)) return [];
     const { key, unit } = meaning(schema, mapped(heading, map));
     return [{ heading, column, trouble, field: key, unit }];

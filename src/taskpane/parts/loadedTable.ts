@@ -13,6 +13,8 @@ export interface LoadedTable extends TableOrigin {
   readonly at: RangeAddress | undefined;
   /** What its name and its headings say it is; undefined where they say nothing. */
   readonly guess: TableName | undefined;
+  /** It is a whole file, so somebody chose it for what it is. */
+  readonly isFile: boolean;
   /** How many of its headings a table of the catalogue knows. */
   readonly knownHeadings: number;
 }
@@ -27,19 +29,26 @@ function foundFields(schema: TableSchema, cells: readonly RawCell[]): ReadonlySe
 const mostFields = (cells: readonly RawCell[]) =>
   Math.max(...TABLE_NAMES.map(name => foundFields(catalogueTables[name], cells).size));
 
-/** Zero-based row of the headings: that with most known ones near the top, else the first that is filled. */
+const isFilled = (cell: RawCell) => cell !== null && cell !== '';
+const filledIn = (cells: readonly RawCell[]) => cells.filter(isFilled).length;
+
+/** Zero-based first row that is filled at least half as far as the fullest one: a title above it is not. */
+function firstFullRow(rows: RawTable): number {
+  const fullest = Math.max(0, ...rows.map(filledIn));
+  return Math.max(
+    0,
+    rows.findIndex(cells => filledIn(cells) > 0 && filledIn(cells) * 2 >= fullest),
+  );
+}
+
+/** Zero-based row of the headings: that with most known ones near the top, else the first that is as full as a row of headings. */
 export function headingRow(table: RawTable): number {
   let [best, most] = [-1, 1];
   table.slice(0, LOOK_IN).forEach((cells, row) => {
     const count = mostFields(cells);
     if (count > most) [best, most] = [row, count];
   });
-  return best >= 0
-    ? best
-    : Math.max(
-        0,
-        table.findIndex(cells => cells.some(cell => cell !== null && cell !== '')),
-      );
+  return best >= 0 ? best : firstFullRow(table.slice(0, LOOK_IN));
 }
 
 function byHeadings(cells: readonly RawCell[]): TableName | undefined {
@@ -52,12 +61,15 @@ function byHeadings(cells: readonly RawCell[]): TableName | undefined {
   return fits.sort((a, b) => b.count - a.count)[0]?.name;
 }
 
-/** `Hoses`, `my hoses 2026.csv`, `hose-list` → hoses. */
+/** What else people call a table. */
+const OTHER_NAMES: Partial<Record<TableName, string>> = { fittings: 'couplings' };
+
+/** `Hoses`, `my hoses 2026.csv`, `hose-list` → hoses; `couplings.csv` → fittings. */
 function byName(name: string): TableName | undefined {
   const words = name.toLowerCase().split(/[^\p{L}]+/u);
   return TABLE_NAMES.find(table => {
-    const sheet = catalogueTables[table].sheet.toLowerCase();
-    return words.includes(sheet) || words.includes(sheet.replace(/s$/, ''));
+    const names = [catalogueTables[table].sheet.toLowerCase(), OTHER_NAMES[table] ?? ''].filter(Boolean);
+    return names.some(each => words.includes(each) || words.includes(each.replace(/s$/, '')));
   });
 }
 
@@ -66,11 +78,16 @@ export const tableOfSheet = (name: string): TableName | undefined =>
   TABLE_NAMES.find(table => catalogueTables[table].sheet.toLowerCase() === name.trim().toLowerCase());
 
 /**
- * What a table is, by the name of its sheet or file, else by its headings.
+ * What a table is, by the name of its sheet, else by its headings; of a file by its headings or its name, whichever fits more of them.
  * @param isFile the name is a file's: any word of it counts
  */
 export function guessTable(name: string, headings: readonly RawCell[], isFile: boolean): TableName | undefined {
-  return tableOfSheet(name) ?? byHeadings(headings) ?? (isFile ? byName(name) : undefined);
+  const sheet = tableOfSheet(name);
+  if (sheet || !isFile) return sheet ?? byHeadings(headings);
+  const [named, fits] = [byName(name), byHeadings(headings)];
+  const fieldsOf = (table: TableName) => foundFields(catalogueTables[table], headings).size;
+  // Of Dies a single heading is required, so that other tables with a column of dies would be taken for it.
+  return named && fits && fieldsOf(named) > fieldsOf(fits) ? named : (fits ?? named);
 }
 
 /** A table as it came, from its heading row on. */
@@ -96,6 +113,7 @@ export function loadedTable(
     firstColumn: came.column,
     sheet: came.sheet,
     at: undefined,
+    isFile: came.isFile,
     guess: guessTable(name, raw[0] ?? [], came.isFile),
     knownHeadings: mostFields(raw[0] ?? []),
   };

@@ -21,6 +21,16 @@ describe('.csv', () => {
     ['UTF-16 little endian', new Uint8Array(Buffer.from('\ufeffHose;Price\nAlder °;12,5', 'utf16le'))],
   ])('%s', async (_, file) => expect(await readCsv('hoses.csv', file)).toEqual(expected));
 
+  test('a title with a comma and decimal commas do not part a file of semicolons', async () => {
+    const text =
+      'Crimps, invented\nHose;Dial;Target;Tol.;Spread\nAlder;212;19,8;0,15;0,3\nBirch;318;27,4;0,15;0,3\nCedar;1;2,5;0,15;0,3\n';
+    expect((await readCsv('x.csv', bytes(text))).slice(0, 3)).toEqual([
+      ['Crimps, invented'],
+      ['Hose', 'Dial', 'Target', 'Tol.', 'Spread'],
+      ['Alder', 212, 19.8, 0.15, 0.3],
+    ]);
+  });
+
   test('quoted cells keep delimiters and line ends; formulas, leading zeros and prototype names stay text', async () => {
     expect(await readCsv('x.csv', bytes('A,B,__proto__\n"a,\n""b""",007,=1+1\nconstructor,-3,1e3\n\n,,\n'))).toEqual([
       ['A', 'B', '__proto__'],

@@ -1,11 +1,12 @@
+import type { RawTable } from '../../../src/core/catalogue/rawTable';
 import { hosesTable } from '../../../src/core/catalogue/tables/hosesTable';
 import { mapHeadings } from '../../../src/host/catalogueFile/mapHeadings';
 import { headingFixes, headingText, missingFields, unitsOf } from '../../../src/taskpane/parts/headingFixes';
 import { entriesOf, headingMaps, withHeading } from '../../../src/taskpane/parts/rememberedHeadings';
 
 const none = new Map<string, string>();
-const fix = (headings: readonly string[], map: ReadonlyMap<string, string> = none) =>
-  headingFixes(hosesTable, headings, map).map(({ heading, trouble, field, unit }) => [heading, trouble, field, unit]);
+const fix = (headings: readonly string[], map: ReadonlyMap<string, string> = none, rows: RawTable = []) =>
+  headingFixes(hosesTable, [headings, ...rows], map).map(({ heading, trouble, field, unit }) => [heading, trouble, field, unit]);
 
 test.each<[string, string[], string[][]]>([
   ['known headings need nothing', ['Hose', 'bore (mm)', 'Working-pressure (BAR)', 'Vacuum', 'Shortens (%)'], []],
@@ -28,6 +29,20 @@ test.each<[string, string[], string[][]]>([
   ['a vacuum needs no unit, but not any', ['Vacuum (torr)'], [['Vacuum (torr)', 'unit', 'vacuum', '']]],
   ['the second of two is told', ['Hose', 'hose '], [['hose', 'twice', 'hose', '']]],
 ])('%s', (_, headings, expected) => expect(fix(headings)).toEqual(expected));
+
+test('a vacuum needs a unit where numbers stand below it, and can be given one', () => {
+  const headings = ['Hose', 'Vacuum'];
+  const numbers: RawTable = [
+    ['Alder', null],
+    ['Birch', '0,6'],
+    ['Cedar', 0.6],
+  ];
+  expect(fix(headings, none, [['Alder', 'yes']])).toEqual([]);
+  expect(fix(headings, none, numbers)).toEqual([['Vacuum', 'unit', 'vacuum', '']]);
+  expect(fix(headings, new Map([['Vacuum', headingText(hosesTable, 'Vacuum', 'vacuum', 'bar')]]), numbers)).toEqual([
+    ['Vacuum', 'unit', 'vacuum', 'bar'],
+  ]);
+});
 
 test('a mapped heading keeps its own unit, takes another, or is not read at all', () => {
   const map = new Map([

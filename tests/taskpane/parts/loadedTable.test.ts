@@ -14,6 +14,8 @@ test.each([
   [' fittings ', [], false, 'fittings'],
   ['hose list 2026.csv', ['A', 'B'], true, 'hoses'],
   ['my_crimps.csv', [], true, 'crimps'],
+  ['crimps.csv', ['Hose', 'Coupling', 'Die', 'Dial'], true, 'crimps'],
+  ['couplings.csv', ['Teil', 'Art'], true, 'fittings'],
   ['Jobs', ['Hose', 'Fitting A', 'Overall'], false, undefined],
   ['hose orders', ['Hose', 'Quantity'], false, undefined],
   ['export.csv', treeTables.crimps[0]!, true, 'crimps'],
@@ -23,9 +25,10 @@ test.each([
   expect(guessTable(name, [...headings], isFile)).toBe(expected),
 );
 
-test('the heading row is found below a title block; without known headings it is the first filled row', () => {
+test('the heading row is found below a title block; without known headings it is the first row as full as one', () => {
   expect(headingRow([['Hoses of the workshop'], [null], ['Bore', 'of all'], ...treeTables.hoses])).toBe(3);
   expect(headingRow([[null], ['Schlauch', 'Innen'], ['x', 1]])).toBe(1);
+  expect(headingRow([['Preisliste 2026'], ['Schlauch', 'Innen', 'Druck', 'Preis'], ['x', 1, 2, 3]])).toBe(1);
   expect(headingRow([])).toBe(0);
 });
 
