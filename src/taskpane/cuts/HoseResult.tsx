@@ -3,7 +3,7 @@ import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CutTotals } from './cutTotals';
 import type { HosePlan } from './planHose';
-import { buySentence, comparison, longText, proofSentence, tooLongSentence } from './planText';
+import { comparison, longText, proofSentence, shortageSentence, tooLongSentence } from './planText';
 import { ReelPicture } from './ReelPicture';
 
 const useStyles = makeStyles({
@@ -64,7 +64,7 @@ function Totals({ totals, inSheetOrder, hasWorth, unit }: TotalsProps) {
   );
 }
 
-/** The plan of one hose: totals, proof, comparison, warnings, every reel to scale; or what is short and what to buy. */
+/** The plan of one hose: totals, proof, comparison, warnings, every reel to scale; and what is short and what to buy. */
 export function HoseResult({
   plan,
   firstReel,
@@ -83,8 +83,8 @@ export function HoseResult({
       {plan.shortage !== undefined && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>
-            <MessageBarTitle>Not enough stock</MessageBarTitle>
-            {plan.shortage}. {buySentence(plan, unit)}
+            <MessageBarTitle>{totals ? 'Not enough stock: planned in part' : 'Not enough stock'}</MessageBarTitle>
+            {shortageSentence(plan, unit)}
           </MessageBarBody>
         </MessageBar>
       )}

@@ -15,6 +15,8 @@ export interface CutLine {
   readonly label: string;
   readonly hose: string;
   readonly quantity: number;
+  /** How many the sheet asks for, where these are only some of them. */
+  readonly ordered?: number | undefined;
   /** What the sheet says. */
   readonly wanted: Decimal;
   /** What the bench cuts. */

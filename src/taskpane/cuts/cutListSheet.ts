@@ -39,8 +39,9 @@ function headings({ unit }: CutSettings): WrittenCell[] {
 function noteOf(reel: PlannedReel, index: number, settings: CutSettings): string {
   const { unit } = settings;
   const first = index === 0 && reel.squaring.gt(0) ? `square off ${lengthText(reel.squaring, unit)} first` : '';
+  const old = index === 0 && reel.isTooOld ? 'OLDER THAN THE LIMIT: do not use without a check by a qualified person' : '';
   const last = index === reel.cuts.length - 1 ? (reel.isKept ? 'the rest goes back into the rack' : 'the rest is scrap') : '';
-  return [first, last && reel.left.gt(0) ? last : '', reel.cuts[index]!.line.note ?? ''].filter(Boolean).join('; ');
+  return [old, first, last && reel.left.gt(0) ? last : '', reel.cuts[index]!.line.note ?? ''].filter(Boolean).join('; ');
 }
 
 /** A line's number as a number, any other name as text. */
@@ -65,7 +66,7 @@ function rowsOf(reels: readonly PlannedReel[], settings: CutSettings): WrittenCe
         cut.length.toNumber(),
         lineCell(cut.line.line),
         cut.line.label,
-        `${cut.piece} of ${cut.line.quantity}`,
+        `${cut.piece} of ${cut.line.ordered ?? cut.line.quantity}`,
         left.toNumber(),
         noteOf(reel, index, settings),
       ];

@@ -1,7 +1,7 @@
 import type { CutPlanProblem } from '../../core/cutplan/cutPlan';
 import { hoseKey, type CutLine } from './cutLine';
 import type { CutSettings } from './cutSettings';
-import { monthsBetween, rackOf, type RackRow } from './rack';
+import { isTooOld, rackOf, type RackRow } from './rack';
 
 /** Everything to cut from one hose, and what there is to cut it from. */
 export interface HoseJob {
@@ -31,7 +31,7 @@ function problemOf(lines: readonly CutLine[], rack: readonly RackRow[], settings
 function ageWarnings(rack: readonly RackRow[], settings: CutSettings, today: string): string[] {
   const { ageLimitMonths: limit } = settings;
   const nameOf = (row: RackRow) => [row.place, row.lot && `lot ${row.lot}`].filter(Boolean).join(', ') || `row ${row.row}`;
-  const old = limit === undefined ? [] : rack.filter(row => row.made !== '' && monthsBetween(row.made, today) > limit);
+  const old = rack.filter(row => isTooOld(row, limit, today));
   const ahead = rack.filter(row => row.made > today);
   const undated = limit === undefined && !settings.isOldestFirst ? [] : rack.filter(row => row.made === '');
   return [

@@ -3,6 +3,7 @@ import type { CutPlanWatch } from '../../core/cutplan/solveCutPlan';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import type { CutLine } from './cutLine';
+import { cutNow } from './cutNow';
 import type { CutSettings } from './cutSettings';
 import { cutTotals, type CutTotals } from './cutTotals';
 import { firstFit, piecesOf } from './firstFit';
@@ -26,8 +27,10 @@ export interface HosePlan {
   readonly tooLong: readonly CutLine[];
   /** The longest piece that the rack gives; 0 = nothing of this hose is in it. */
   readonly longest: Decimal;
-  /** Why the other lines have no plan, with what is short; undefined where they have one. */
-  readonly shortage: string | undefined;
+  /** The rack is too short for all pieces that fit it, or no plan for all of them was found; undefined where one was. */
+  readonly shortage: 'sure' | 'likely' | undefined;
+  /** The lines that the rack is too short for, with the pieces that they lack: the others are planned without them. */
+  readonly later: readonly CutLine[];
   /** Length of a new reel, where it is known. */
   readonly reelLength: Decimal | undefined;
   /** Those of `tooLong` that are longer than a new reel, too. */
@@ -38,25 +41,40 @@ export interface HosePlan {
 
 function sheetOrder(job: HoseJob, settings: CutSettings): CutTotals | undefined {
   const { stock, missing } = firstFit(piecesOf(job.lines), job.rack, settings);
-  return missing.length > 0 ? undefined : cutTotals(filledReels(stock, settings), settings.keep);
+  return missing.length > 0 ? undefined : cutTotals(filledReels(stock, settings, job.today), settings.keep);
 }
 
-type Planned = Pick<HosePlan, 'job' | 'plan' | 'reels' | 'totals' | 'inSheetOrder' | 'shortage'>;
+type Planned = Pick<HosePlan, 'job' | 'plan' | 'reels' | 'totals' | 'inSheetOrder' | 'shortage' | 'later'>;
 
-/** Plans the lines that fit the rack. */
+/** Plans the lines that fit the rack, if it is enough for all of them. */
 async function planned(whole: HoseJob, settings: CutSettings, solve: PlanSolver, watch?: CutPlanWatch): Promise<Planned> {
-  const none = { plan: undefined, reels: [], totals: undefined, inSheetOrder: undefined, shortage: undefined };
+  const none = { plan: undefined, reels: [], totals: undefined, inSheetOrder: undefined, shortage: undefined, later: [] };
   if (whole.lines.length === 0) return { job: whole, ...none };
   const job = settings.isOldestFirst ? withRack(whole, await oldestThatServe(whole, settings, solve, watch), settings) : whole;
   try {
     const plan = await solve(job.problem, watch);
     const reels = plannedReels(job, plan, settings);
     const totals = cutTotals(reels, settings.keep);
-    return { job, plan, reels, totals, inSheetOrder: sheetOrder(job, settings), shortage: undefined };
+    return { job, plan, reels, totals, inSheetOrder: sheetOrder(job, settings), shortage: undefined, later: [] };
   } catch (error) {
     if (!(error instanceof TradeError)) throw error;
-    return { job, ...none, shortage: error.message };
+    return { job, ...none, shortage: error.code === 'impossible' ? 'sure' : 'likely', later: job.lines };
   }
+}
+
+/** Plans the lines that fit the rack; where it is too short for all of them, what can be cut now. */
+async function plannedAsFarAsItGoes(
+  whole: HoseJob,
+  settings: CutSettings,
+  solve: PlanSolver,
+  watch?: CutPlanWatch,
+): Promise<Planned> {
+  const all = await planned(whole, settings, solve, watch);
+  if (all.shortage === undefined) return all;
+  const { lines, later } = await cutNow(whole, settings, solve, watch);
+  const now = await planned(withRack({ ...whole, lines }, whole.rack, settings), settings, solve, watch);
+  if (!now.plan) return all;
+  return { ...now, shortage: later.length > 0 ? all.shortage : undefined, later };
 }
 
 /**
@@ -78,7 +96,7 @@ export async function planHose(
     const lines = whole.lines.filter(line => !left.includes(line));
     return withRack({ ...whole, lines }, whole.rack, settings);
   };
-  const result = await planned(without(tooLong), settings, solve, watch);
+  const result = await plannedAsFarAsItGoes(without(tooLong), settings, solve, watch);
   const isShort = result.shortage !== undefined || tooLong.length > beyondReel.length;
   const buy = isShort && reelLength ? await reelsToBuy(without(beyondReel).problem, reelLength, solve, watch) : undefined;
   return { ...result, tooLong, longest, reelLength, beyondReel, buy };

@@ -37,6 +37,20 @@ export function lineText({ line, label, quantity, cutLength }: CutLine, unit: Le
   return `${name}${label && ` ${label}`}: ${quantity} × ${lengthText(cutLength, unit)} ${unit}`;
 }
 
+const piecesIn = (lines: readonly CutLine[]) => lines.reduce((sum, { quantity }) => sum + quantity, 0);
+
+/** Which pieces the rack is too short for, what would help, and what is planned without them. */
+export function shortageSentence(plan: HosePlan, unit: LengthUnit): string {
+  const { later, job, shortage } = plan;
+  const short = later.map(line => lineText(line, unit)).join('; ');
+  const start = shortage === 'sure' ? 'The rack is too short for' : 'No plan was found that cuts everything. It leaves out';
+  const all = piecesIn(job.lines) + piecesIn(later);
+  const now =
+    plan.plan &&
+    `The plan below cuts the other ${piecesIn(job.lines)} of ${all} pieces: the first lines of the sheet first, then what still fits.`;
+  return [`${start} ${short}.`, buySentence(plan, unit), now].filter(Boolean).join(' ');
+}
+
 /** Which lines were left out because no piece of the rack is long enough, and what would help. */
 export function tooLongSentence(plan: HosePlan, unit: LengthUnit): string {
   const { tooLong, longest, beyondReel, reelLength, shortage } = plan;
@@ -55,13 +69,14 @@ export function tooLongSentence(plan: HosePlan, unit: LengthUnit): string {
 
 /** One hose in a few sentences, for the head of the cut list. */
 export function summarySentence(plan: HosePlan, unit: LengthUnit): string {
-  const { totals, job, shortage, tooLong, longest } = plan;
+  const { totals, job, later, tooLong, longest } = plan;
   const why = longest.isZero() ? 'none in the rack' : 'too long for the rack';
   const left = tooLong.length > 0 && `Not in this list, ${why}: ${tooLong.map(line => lineText(line, unit)).join('; ')}.`;
+  const short = later.length > 0 && `Not in this list, not enough stock: ${later.map(line => lineText(line, unit)).join('; ')}.`;
   const parts =
     totals &&
     `${totals.reels} cut into, used ${longText(totals.used, unit)}, kept ${longText(totals.kept, unit)}, lost ${longText(totals.lost, unit)}. ${proofSentence(plan)}`;
-  const said = [parts, shortage !== undefined && 'not enough stock, not in this list.', left].filter(Boolean).join(' ');
+  const said = [parts, short, left].filter(Boolean).join(' ');
   return `${job.hose}: ${said}`;
 }
 

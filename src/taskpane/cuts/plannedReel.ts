@@ -5,7 +5,7 @@ import type { CutSettings } from './cutSettings';
 import type { FilledStock } from './firstFit';
 import type { HoseJob } from './hoseJob';
 import { byAge } from './oldestFirst';
-import type { RackRow } from './rack';
+import { isTooOld, type RackRow } from './rack';
 
 /** One cut of a reel and the assembly it is for. */
 export interface PlannedCut {
@@ -24,6 +24,8 @@ export interface PlannedReel {
   readonly left: Decimal;
   /** True where what is left goes back into the rack. */
   readonly isKept: boolean;
+  /** True where the hose is older than the user's limit. */
+  readonly isTooOld: boolean;
 }
 
 /** What is left of a piece of stock; the last piece needs no kerf behind it when it ends flush. */
@@ -32,7 +34,7 @@ function leftOf(length: Decimal, cuts: readonly PlannedCut[], settings: CutSetti
   return Decimal.max(0, length.minus(settings.squaring ?? 0).minus(pieces));
 }
 
-function reelOf(rack: RackRow, cuts: readonly PlannedCut[], left: Decimal, settings: CutSettings): PlannedReel {
+function reelOf(rack: RackRow, cuts: readonly PlannedCut[], left: Decimal, settings: CutSettings, today: string): PlannedReel {
   const isKept = settings.keep !== undefined && left.gte(settings.keep);
   return {
     rack: { ...rack, quantity: 1 },
@@ -41,6 +43,7 @@ function reelOf(rack: RackRow, cuts: readonly PlannedCut[], left: Decimal, setti
     kerf: settings.kerf,
     left,
     isKept,
+    isTooOld: isTooOld(rack, settings.ageLimitMonths, today),
   };
 }
 
@@ -77,13 +80,13 @@ export function plannedReels(job: HoseJob, plan: CutPlan, settings: CutSettings)
   return plan.rows.flatMap(row =>
     Array.from({ length: row.times }, () => {
       const cuts = row.cuts.flatMap(({ length, count }) => Array.from({ length: count }, () => nextPiece(length)));
-      return reelOf(nextStock(row.stock), cuts, row.left, settings);
+      return reelOf(nextStock(row.stock), cuts, row.left, settings, job.today);
     }),
   );
 }
 
 /** The same for stock that was filled without a plan. */
-export function filledReels(stock: readonly FilledStock[], settings: CutSettings): readonly PlannedReel[] {
+export function filledReels(stock: readonly FilledStock[], settings: CutSettings, today: string): readonly PlannedReel[] {
   const counts = new Map<CutLine, number>();
   return stock.map(({ rack, cuts }) => {
     const planned = cuts.map(({ line, length }) => {
@@ -91,6 +94,6 @@ export function filledReels(stock: readonly FilledStock[], settings: CutSettings
       counts.set(line, piece);
       return { length, line, piece };
     });
-    return reelOf(rack, planned, leftOf(rack.length, planned, settings), settings);
+    return reelOf(rack, planned, leftOf(rack.length, planned, settings), settings, today);
   });
 }

@@ -122,6 +122,13 @@ export function rackOf(rack: readonly RackRow[], hose: string): readonly RackRow
   return rack.filter(row => hoseKey(row.hose) === hoseKey(hose));
 }
 
+/** True where hose is older than so many months: on the very day that ends them it is not yet. Undated hose is not judged. */
+export function isTooOld({ made }: RackRow, limit: number | undefined, today: string): boolean {
+  if (limit === undefined || made === '') return false;
+  const months = monthsBetween(made, today);
+  return months > limit || (months === limit && made.slice(-2) !== today.slice(-2));
+}
+
 /** Whole years and months from one day to another, as months. */
 export function monthsBetween(from: string, to: string): number {
   const [y1, m1, d1] = from.split('-').map(Number) as [number, number, number];

@@ -27,8 +27,9 @@ export function leftText({ left, isKept }: PlannedReel, unit: LengthUnit): strin
   return `left ${lengthText(left, unit)} ${unit}, ${isKept ? 'worth keeping' : 'too short to keep'}`;
 }
 
-/** Name of a piece of stock: its number in the list, length, place, lot, day of making. */
-export function reelName({ rack }: PlannedReel, number: number, unit: LengthUnit): string {
-  const details = [rack.place, rack.lot && `lot ${rack.lot}`, rack.made && `made ${rack.made}`].filter(Boolean).join(', ');
+/** Name of a piece of stock: its number in the list, length, place, lot, day of making, and whether that is too long ago. */
+export function reelName({ rack, isTooOld }: PlannedReel, number: number, unit: LengthUnit): string {
+  const made = rack.made && `made ${rack.made}${isTooOld ? ', OLDER THAN YOUR LIMIT' : ''}`;
+  const details = [rack.place, rack.lot && `lot ${rack.lot}`, made].filter(Boolean).join(', ');
   return `Reel ${number}: ${lengthText(rack.length, unit)} ${unit}${details && ` (${details})`}`;
 }

@@ -38,7 +38,9 @@ test('a plan for every hose: pictures with words, proof, comparison, what is sho
   expect(within(twelve).getByText(/Proven best|At most .* % over/)).toBeTruthy();
   expect(within(twelve).getAllByRole('img')[0]!.getAttribute('aria-label')).toMatch(/to scale: \d+ × \d+ mm: line/);
   const rowan = screen.getByRole('region', { name: 'Rowan DN 19' });
-  expect(within(rowan).getByText(/short of 1 x 3303/).textContent).toMatch(/Buy 1 reel of 20000 mm: the least that is enough/);
+  expect(within(rowan).getByText(/too short for line 4 Boom: 1 × 3303 mm/).textContent).toMatch(
+    /Buy 1 reel of 20000 mm: the least that is enough/,
+  );
 });
 
 test('a line that cannot be read is named and leads to its row', async () => {

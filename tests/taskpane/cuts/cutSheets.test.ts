@@ -54,6 +54,20 @@ test('the cut list has one row a cut, in cutting order, with what is left on the
   });
 });
 
+test('hose beyond the age limit is marked at the first cut of its reel, and a piece of a line that is cut in part keeps its whole', async () => {
+  const limited = { ...settings, ageLimitMonths: 12 };
+  const [job] = hoseJobs(lines, rack.slice(0, 1), limited, '2026-10-05');
+  const { reels } = await planHose(job!, limited, undefined, solveCutPlan);
+  const [, table] = valuesOf(cutListSheet('Cut list', reels, limited, '', []));
+  const rows = table!.values.slice(1);
+  expect(rows.map(row => String(row[11]).startsWith('OLDER THAN THE LIMIT: '))).toEqual([true, false]);
+  expect(rows.map(row => row[9])).toEqual(['1 of 2', '2 of 2']);
+  const [short] = hoseJobs([{ ...lines[1]!, quantity: 5 }], rack.slice(0, 1), settings, '2026-10-05');
+  const part = await planHose(short!, settings, undefined, solveCutPlan);
+  const [, cut] = valuesOf(cutListSheet('Cut list', part.reels, settings, '', []));
+  expect(cut!.values.slice(1).map(row => row[9])).toEqual(['1 of 5', '2 of 5', '3 of 5']);
+});
+
 test('what is said above the list goes on further rows where it is longer than the page is wide', async () => {
   const said = `Larch: ${'line 12 Topper lift: 3 × 4200 mm; '.repeat(12)}end.`;
   const [head, table] = valuesOf(cutListSheet('Cut list', await planned(), settings, 'Jobs', [said]));

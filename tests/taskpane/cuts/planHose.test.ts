@@ -8,8 +8,9 @@ import { firstFit, piecesOf } from '../../../src/taskpane/cuts/firstFit';
 import { hoseJobs } from '../../../src/taskpane/cuts/hoseJob';
 import { planHose, type HosePlan } from '../../../src/taskpane/cuts/planHose';
 import type { PlanSolver } from '../../../src/taskpane/cuts/planSolver';
-import { buySentence, summarySentence, tooLongSentence } from '../../../src/taskpane/cuts/planText';
+import { buySentence, shortageSentence, summarySentence, tooLongSentence } from '../../../src/taskpane/cuts/planText';
 import { reelsToBuy } from '../../../src/taskpane/cuts/reelsToBuy';
+import { reelName } from '../../../src/taskpane/cuts/reelText';
 import type { RackRow } from '../../../src/taskpane/cuts/rack';
 
 const d = (value: number) => new Decimal(value);
@@ -83,15 +84,23 @@ test('every piece is cut once, for its line, and stock = used + kept + lost, wha
         today,
       );
       const result = await planHose(one!, set, undefined, quick);
-      if (!result.plan) return expect(result.shortage).toMatch(/short of/);
       const cuts = result.reels.flatMap(({ cuts: all }) => all);
-      const names = cuts.map(cut => `${cut.line.row}/${cut.piece}/${cut.length}`).sort();
+      // What is short comes last of its line, so that the pieces that are cut and those to come make up the whole.
+      const lacking = result.later.flatMap(each => {
+        const first = each.ordered! - each.quantity + 1;
+        return Array.from({ length: each.quantity }, (_, n) => `${each.row}/${first + n}/${each.cutLength}`);
+      });
+      expect(result.shortage === undefined).toBe(lacking.length === 0);
+      const names = cuts
+        .map(cut => `${cut.line.row}/${cut.piece}/${cut.length}`)
+        .concat(lacking)
+        .sort();
       const wanted = lines.flatMap(([l, q], i) => Array.from({ length: q }, (_, n) => `${i + 1}/${n + 1}/${l}`)).sort();
       expect(names).toEqual(wanted);
       const { stock, used, kept, lost } = result.totals!;
       expect(used.plus(kept).plus(lost).eq(stock)).toBe(true);
       expect(lost.gte(0)).toBe(true);
-      expect(result.totals!.worth).toEqual(result.plan.loss);
+      expect(result.totals!.worth).toEqual(result.plan!.loss);
       // The solver tries the sheet's order itself, so no plan is worse than it.
       if (keep === undefined && result.inSheetOrder) expect(stock.lte(result.inSheetOrder.stock)).toBe(true);
       for (const { row, quantity } of one!.rack) {
@@ -122,8 +131,45 @@ test('the last piece needs no kerf behind it: 2 × 498.5 with a kerf of 3 come o
 test('not enough stock: says which lengths, and how many reels to buy at least', async () => {
   const [job] = hoseJobs([line(1, 4000, 6)], [reel(1, 9000)], settings, today);
   const result = await planHose(job!, settings, d(10_000), solveCutPlan);
-  expect(result.shortage).toMatch(/short of 4 x 4000/);
+  expect(result.shortage).toBe('sure');
+  expect(result.later.map(({ quantity, ordered }) => [quantity, ordered])).toEqual([[4, 6]]);
+  expect(result.reels.flatMap(({ cuts }) => cuts)).toHaveLength(2);
+  expect(shortageSentence(result, 'mm')).toBe(
+    'The rack is too short for line 1 job 1: 4 × 4000 mm. Buy 2 reels of 10000 mm: the least that is enough. The plan below cuts the other 2 of 6 pieces: the first lines of the sheet first, then what still fits.',
+  );
+  expect(summarySentence(result, 'mm')).toMatch(/ Not in this list, not enough stock: line 1 job 1: 4 × 4000 mm\.$/);
   expect(result.buy).toEqual({ reelLength: d(10_000), reels: 2, atLeast: 2 });
+});
+
+test('what can be cut now: the first lines of the sheet, though later ones fill the reel better, then what still fits (by hand)', async () => {
+  const plain = { ...settings, kerf: d(0), squaring: undefined, keep: undefined };
+  // 1000: 600 first; 500 no longer fits, of the 2 × 200 both do. Without the order 500 + 2 × 200 would waste less.
+  const [job] = hoseJobs([line(1, 600, 1), line(2, 500, 1), line(3, 200, 2)], [reel(1, 1000)], plain, today);
+  const { reels, later } = await planHose(job!, plain, undefined, solveCutPlan);
+  expect(reels.flatMap(({ cuts }) => cuts.map(cut => cut.line.row)).sort()).toEqual([1, 3, 3]);
+  expect(later.map(({ row }) => row)).toEqual([2]);
+});
+
+test('where no plan is found for all though the stock would do, that is said, and what first fit finds is planned', async () => {
+  const plain = { ...settings, kerf: d(0), squaring: undefined };
+  const blind: PlanSolver = async (problem, watch) => {
+    const pieces = problem.pieces.reduce((sum, { quantity }) => sum + quantity, 0);
+    if (pieces > 2) throw new TradeError('unsettled', 'stock', 'is very tight', 'allow more seconds');
+    return solveCutPlan(problem, watch);
+  };
+  const [job] = hoseJobs([line(1, 400, 2), line(2, 700, 1)], [reel(1, 1000)], plain, today);
+  const result = await planHose(job!, plain, undefined, blind);
+  expect(shortageSentence(result, 'mm')).toMatch(
+    /^No plan was found that cuts everything\. It leaves out line 2 job 2: 1 × 700 mm\..* the other 2 of 3 pieces/,
+  );
+});
+
+test('what is short is given in fractions where the sheet is in inches', async () => {
+  const inches: CutSettings = { ...settings, unit: 'in', kerf: new Decimal('0.125'), squaring: undefined, keep: undefined };
+  const [job] = hoseJobs([line(1, 40.375, 3)], [reel(1, 100)], inches, today);
+  expect(shortageSentence(await planHose(job!, inches, undefined, solveCutPlan), 'in')).toMatch(
+    /^The rack is too short for line 1 job 1: 1 × 40 3\/8 in\./,
+  );
 });
 
 test('pieces that fill no reel well need more reels than their length alone says', async () => {
@@ -184,7 +230,7 @@ test('a piece longer than a new reel: that is said, and what to buy for the othe
 
 test('too long and too little at once: bought is for both', async () => {
   const { result, text } = await tell([line(1, 6000, 1), line(2, 4000, 3)], [reel(1, 5000)], 10_000);
-  expect(result.shortage).toMatch(/short of 2 x 4000/);
+  expect(result.later.map(({ row, quantity }) => [row, quantity])).toEqual([[2, 2]]);
   expect(result.buy).toEqual({ reelLength: d(10_000), reels: 2, atLeast: 2 });
   expect(text).not.toMatch(/Buy/);
   expect(buySentence(result, 'mm')).toMatch(/^Buy 2 reels/);
@@ -240,6 +286,21 @@ test('hose beyond the age limit of the user is warned of (six years in all: DIN 
   expect(job!.warnings).toEqual([
     'A1 was made 2020-09-01: older than your limit. Do not use it without a check by a qualified person.',
     'No date of making: A3.',
+  ]);
+});
+
+test('hose beyond the limit is marked at its reel; on the day that ends the limit it is not yet beyond it', async () => {
+  const limited = { ...settings, ageLimitMonths: 72 };
+  const namesOf = async (...made: string[]) => {
+    const rack = made.map((day, index) => reel(index + 1, 1000, 1, day));
+    const [job] = hoseJobs([line(1, 900, made.length)], rack, limited, today);
+    const { reels } = await planHose(job!, limited, undefined, solveCutPlan);
+    return reels.map((one, index) => reelName(one, index + 1, 'mm'));
+  };
+  expect(await namesOf('2020-10-04', '2020-10-05', '2020-10-06')).toEqual([
+    'Reel 1: 1000 mm (A1, made 2020-10-04, OLDER THAN YOUR LIMIT)',
+    'Reel 2: 1000 mm (A2, made 2020-10-05)',
+    'Reel 3: 1000 mm (A3, made 2020-10-06)',
   ]);
 });
 

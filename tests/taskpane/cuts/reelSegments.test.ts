@@ -12,6 +12,7 @@ const reel: PlannedReel = {
   kerf: d(10),
   left: d(200),
   isKept: true,
+  isTooOld: false,
 };
 
 test('a reel is drawn to scale: 1000 mm on 500 points is half a point a millimetre', () => {
