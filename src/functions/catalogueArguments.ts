@@ -3,9 +3,9 @@ import { Decimal } from '../core/units/decimal';
 import type { CatalogueUnits } from '../core/catalogue/catalogueUnits';
 import { number, quoted, type CellReader, type NumberRules } from '../host/cells/readers';
 
-const readWhole = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a whole number', like: '12' });
-const readPressure = number({ hint: 'enter a pressure, yes or no' });
-const readDegrees = number({ hint: 'enter an angle in degrees' });
+const readWhole = number({ sign: 'positive', zeroIsBlank: true, marks: 'noLength', hint: 'enter a whole number', like: '12' });
+const readPressure = number({ marks: 'noLength', hint: 'enter yes, no or a pressure', like: '0.6' });
+const readDegrees = number({ marks: 'noLength', hint: 'enter an angle in degrees', like: '90' });
 
 /** What inch and foot marks mean to a length in the catalogue's unit: refused in a metric one, feet turned into inches or the other way. */
 function marksOf({ length: { symbol } }: CatalogueUnits): Pick<NumberRules, 'millimetres' | 'marks'> {

@@ -6,7 +6,7 @@ import { choice, number, quoted, type CellReader, type FilledCell } from '../hos
 import { optionalSingle, single, type Cells } from '../host/cells/singles';
 
 const readUnit = choice('mm', 'in');
-const readSeconds = number({ sign: 'positive', hint: 'enter seconds' });
+const readSeconds = number({ sign: 'positive', marks: 'noLength', hint: 'enter seconds', like: '3' });
 const MOST_SECONDS = 600;
 
 type Cell = FilledCell | null;
@@ -40,7 +40,7 @@ function pairs(lengthLabel: string, lengths: Cells, quantityLabel: string, quant
 }
 
 function readCount(cell: FilledCell, label: string): number {
-  const value = number({ sign: 'notNegative', hint: 'enter a whole number', like: '12' })(cell, label);
+  const value = number({ sign: 'notNegative', marks: 'noLength', hint: 'enter a whole number', like: '12' })(cell, label);
   if (value.isInteger()) return value.toNumber();
   throw new TradeError('range', label, `is ${quoted(cell)}`, 'enter a whole number');
 }

@@ -12,8 +12,8 @@ import { mapRows } from '../host/cells/rows';
 import { optionalSingle, single } from '../host/cells/singles';
 import { lengthReader, readAngle, readVacuum } from './catalogueArguments';
 
-const readPressure = number({ sign: 'notNegative', hint: 'enter a pressure' });
-const readTemperature = number({ hint: 'enter a temperature' });
+const readPressure = number({ sign: 'notNegative', marks: 'noLength', hint: 'enter a pressure', like: '250' });
+const readTemperature = number({ marks: 'noLength', hint: 'enter a temperature', like: '70 or -10' });
 
 /**
  * One field of a hose from the catalogue.

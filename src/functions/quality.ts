@@ -22,13 +22,13 @@ const readLimit = number({ mayBeDate: true, hint: 'enter the limit' });
 const BLANK_BEYOND = 20;
 
 const readConfidence: CellReader<Decimal> = (cell, label) => {
-  const value = number({ hint: 'enter a share', like: '0.95' })(cell, label);
+  const value = number({ marks: 'noLength', hint: 'enter a share', like: '0.95' })(cell, label);
   if (value.gt(0.5) && value.lt(1)) return value;
   throw new TradeError('range', label, `is ${value}`, 'it must lie between 0.5 and 1, like 0.95');
 };
 
 const readShare: CellReader<Decimal> = (cell, label) => {
-  const value = number({ hint: 'enter a share', like: '0.5' })(cell, label);
+  const value = number({ marks: 'noLength', hint: 'enter a share', like: '0.5' })(cell, label);
   if (value.gte(0) && value.lte(1)) return value;
   throw new TradeError('range', label, `is ${value}`, 'it must lie between 0 and 1, like 0.5');
 };
@@ -96,7 +96,7 @@ export function dialResponse(combination: any[][], dial: any[][], mean: any[][])
     const crimps = listRows(
       [
         column('combination', combination, readName),
-        column('dial', dial, number({ hint: 'enter the dial setting' })),
+        column('dial', dial, number({ marks: 'noLength', hint: 'enter the dial setting', like: '412' })),
         column('mean', mean, number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the mean diameter' })),
       ],
       [],

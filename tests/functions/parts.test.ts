@@ -95,6 +95,9 @@ describe('FINDHOSE and FINDFITTING', () => {
       /^#N\/A no hose of the catalogue suits: of 4, ruled out by: /,
     );
     expect(hoses(25, 10, 150, -30, undefined)).toEqual([['#VALUE! hottest is blank: fill it in']]);
+    expect(hoses(25, "3'", 350, -30, 70)).toEqual([
+      [`#VALUE! pressure is "3'": inch and foot marks belong to lengths; enter a pressure without one`],
+    ]);
     expect(hoses(25, 10, 350, 70, -30)).toEqual([['#VALUE! hottest is -30, below the coldest, 70: exchange them']]);
     expect(String(hoses(45_000, 10, 350, -30, 70)[0]![0])).toMatch(/^#VALUE! bore is 45000: that looks like a date/);
   });

@@ -100,6 +100,11 @@ describe('CRIMPCAUSE', () => {
     ],
     ['zero tolerance', [one(0)], '#VALUE! tolerance is blank or zero: fill it in'],
     ['confidence as text', [one(0.05), none, one('95%')], '#VALUE! confidence is "95%": enter a share, like 0.95'],
+    [
+      'confidence with a mark of lengths',
+      [one(0.05), none, one("0.95'")],
+      `#VALUE! confidence is "0.95'": inch and foot marks belong to lengths; enter a share without one`,
+    ],
     ['confidence in percent', [one(0.05), none, one(95)], '#VALUE! confidence is 95: it must lie between 0.5 and 1, like 0.95'],
     [
       'action share in percent',
@@ -144,7 +149,7 @@ describe('DIALRESPONSE', () => {
     ],
     [['A', 'A'], [1, 2], [20, 0], '#VALUE! mean in row 2 is blank or zero: fill it in'],
     [['A', 'A'], [1, null], [20, 21], '#VALUE! dial in row 2 is blank: fill it in'],
-    [['A', 'A'], [1, 'two'], [20, 21], '#VALUE! dial in row 2 is "two": enter the dial setting, like 12.5, 3/8 or 1 1/2'],
+    [['A', 'A'], [1, 'two'], [20, 21], '#VALUE! dial in row 2 is "two": enter the dial setting, like 412'],
     [['A', 'A'], [1, 2], [20, NA], '#N/A no such part'],
   ])('%j %j %j is refused', (names, dials, means, message) => expect(response(names, dials, means)).toEqual([[message]]));
 });

@@ -1,6 +1,6 @@
 import { Decimal } from '../units/decimal';
 import { convertMeasure, type MeasureUnit } from '../units/measureUnit';
-import { numberFromText } from '../units/numberText';
+import { COMMA_ADVICE, isNumberWithCommas, numberFromText } from '../units/numberText';
 import { cellNumber } from './cellNumber';
 import { dayNumber } from './dayNumber';
 import type { Column } from './headings';
@@ -60,7 +60,8 @@ function numberReader({ field, unit, percent }: Column, to: MeasureUnit | undefi
   const same = !unit || !to || unit.symbol === to.symbol;
   return cell => {
     let value = typed(cell, unit);
-    if (value === undefined) return new Misread(expected);
+    if (value === undefined)
+      return new Misread(typeof cell === 'string' && isNumberWithCommas(cell) ? `${expected} (${COMMA_ADVICE})` : expected);
     if (field.mayBeDate && Number.isInteger(value) && value >= FIRST_DATE && value <= LAST_DATE) {
       return new Misread(`${expected} (that looks like a date; format the cell as text and type the fraction again)`);
     }

@@ -58,3 +58,7 @@ export function numberFromText(text: string): NumberFromText | undefined {
 export function isNumberWithCommas(text: string): boolean {
   return /\d\s*,\s*\d/.test(text) && numberFromText(text.replaceAll(',', '')) !== undefined;
 }
+
+/** What to say to such a text. */
+export const COMMA_ADVICE =
+  'it has a comma, which may mean decimals or thousands; write a decimal point, and thousands without a mark, like 1250.5';

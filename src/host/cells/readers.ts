@@ -1,5 +1,5 @@
 import { Decimal, decimalOfCell } from '../../core/units/decimal';
-import { isNumberWithCommas, numberFromText } from '../../core/units/numberText';
+import { COMMA_ADVICE, isNumberWithCommas, numberFromText } from '../../core/units/numberText';
 import { TradeError } from '../../core/tradeError';
 import type { CellContent } from './cellContent';
 
@@ -41,7 +41,7 @@ export function quoted(cell: FilledCell): string {
 
 function unreadable(cell: FilledCell, { hint = 'enter a number', like = '12.5, 3/8 or 1 1/2' }: NumberRules): string {
   if (typeof cell !== 'string' || !isNumberWithCommas(cell)) return `${hint}, like ${like}`;
-  return 'it has a comma, which may mean decimals or thousands; write a decimal point, and thousands without a mark, like 1250.5';
+  return COMMA_ADVICE;
 }
 
 function wrongMark({ hint = 'enter a number', millimetres, marks }: NumberRules): string | undefined {

@@ -74,7 +74,12 @@ export class SlotReader {
     if (cell === '' || (typeof cell === 'string' && cell.trim() === '')) return undefined;
     try {
       if (typeof cell === 'object') throw new TradeError('notANumber', label, `is ${cell.error}`, 'put that cell right first');
-      const value = number({ sign, mayBeDate: isLength, zeroIsBlank: sign === 'positive' })(cell, label);
+      const value = number({
+        sign,
+        mayBeDate: isLength,
+        zeroIsBlank: sign === 'positive',
+        marks: isLength ? 'inches' : 'noLength',
+      })(cell, label);
       const heading = this.table.headings[place.column - this.table.block.column] ?? '';
       return isLength ? convertLength(value, unitOfHeading(heading) ?? this.unit, this.unit) : value;
     } catch (error) {

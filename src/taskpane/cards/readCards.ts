@@ -54,7 +54,7 @@ class RowReader {
     return this.attempt(() => {
       if (cell === '') return undefined;
       if (typeof cell === 'object') throw new TradeError('notANumber', label, `is ${cell.error}`, 'put that cell right first');
-      return number()(typeof cell === 'string' ? cell.replace(/°$/, '') : cell, label);
+      return number({ marks: 'noLength' })(typeof cell === 'string' ? cell.replace(/°$/, '') : cell, label);
     });
   }
 

@@ -15,7 +15,7 @@ export const NO_SETTINGS: OfferSettings = { machine: '', margin: '', roundTo: ''
 function typedNumber(text: string): string | undefined {
   const percent = text.trim().endsWith('%');
   const found = numberFromText(text.replace(/%\s*$/, '').replace(/^(\s*\d+),(\d+\s*)$/, '$1.$2'));
-  return found && (percent ? found.value.div(100) : found.value).toString();
+  return found?.mark === 'none' ? (percent ? found.value.div(100) : found.value).toString() : undefined;
 }
 
 /** What is wrong with a typed margin; undefined where it is blank or fine. */

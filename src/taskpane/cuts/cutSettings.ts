@@ -1,7 +1,7 @@
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { number } from '../../host/cells/readers';
+import { number, type NumberRules } from '../../host/cells/readers';
 
 /** How the bench cuts and what the rack keeps; lengths in `unit`. */
 export interface CutSettings {
@@ -49,7 +49,8 @@ export function readSettings(fields: CutSettingsText): ReadSettings {
   const mistakes: Partial<Record<Field, string>> = {};
   const read = (field: Field, label: string, sign: 'positive' | 'notNegative', advice?: string): Decimal | undefined => {
     try {
-      if (fields[field].trim() !== '') return number({ sign, millimetres: fields.unit === 'mm' })(fields[field], label);
+      const rules: NumberRules = field === 'ageLimit' ? { marks: 'noLength' } : { millimetres: fields.unit === 'mm' };
+      if (fields[field].trim() !== '') return number({ sign, ...rules })(fields[field], label);
       if (advice) throw new TradeError('blank', label, 'is blank', advice);
     } catch (error) {
       if (!(error instanceof TradeError)) throw error;

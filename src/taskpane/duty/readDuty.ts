@@ -63,7 +63,8 @@ class Reader {
   /** A blank is undefined, or a mistake where it has advice. */
   read(key: string, text: string, label: string, sign: Sign, advice?: string, isLength = false): Decimal | undefined {
     try {
-      if (text.trim() !== '') return number({ sign, millimetres: isLength && this.metric })(text, label);
+      const marks = isLength ? 'inches' : 'noLength';
+      if (text.trim() !== '') return number({ sign, millimetres: isLength && this.metric, marks })(text, label);
       if (advice) throw new TradeError('blank', label, 'is blank', advice);
     } catch (error) {
       if (!(error instanceof TradeError)) throw error;

@@ -96,8 +96,9 @@ export interface QuoteSettings {
 function readShare(text: string, label: string): number {
   const [, digits = '', percent] = /^(.*?)\s*(%?)$/.exec(text.trim()) ?? [];
   if (digits === '') throw new TradeError('blank', label, 'is blank', 'enter a share like 40 % or 0.4');
-  const value = numberFromText(digits)?.value;
-  if (!value) throw new TradeError('notANumber', label, `is "${text.trim()}"`, 'enter a share like 40 % or 0.4');
+  const { value, mark } = numberFromText(digits) ?? {};
+  if (!value || mark === 'inch')
+    throw new TradeError('notANumber', label, `is "${text.trim()}"`, 'enter a share like 40 % or 0.4');
   if (!percent && value.gte(1)) throw new TradeError('range', label, `is ${value}`, `enter ${value} % or ${value.div(100)}`);
   return (percent ? value.div(100) : value).toNumber();
 }
@@ -111,7 +112,7 @@ function readMargin(text: string): number {
 function readBreaks(text: string): number[] {
   const parts = text.split(/[,;/\s]+/).filter(Boolean);
   const breaks = parts.map(part =>
-    number({ sign: 'positive', hint: 'enter quantities', like: '1, 10, 50' })(part, 'quantity break'),
+    number({ sign: 'positive', marks: 'noLength', hint: 'enter quantities', like: '1, 10, 50' })(part, 'quantity break'),
   );
   const wrong = breaks.find(value => !value.isInteger());
   if (wrong) throw new TradeError('range', 'quantity break', `is ${wrong}`, 'enter whole numbers');
@@ -122,7 +123,7 @@ function readBreaks(text: string): number[] {
 const money = (text: string, label: string, sign: 'positive' | 'notNegative') => {
   return text.trim() === ''
     ? undefined
-    : number({ sign, hint: 'enter an amount without currency', like: '12.50' })(text, label).toNumber();
+    : number({ sign, marks: 'noLength', hint: 'enter an amount without currency', like: '12.50' })(text, label).toNumber();
 };
 
 /** The rounding step must show in the format, or the printed numbers would not add up. */
@@ -144,7 +145,10 @@ function checkedFormat(text: string): string {
 }
 
 function readDays(text: string): number {
-  const days = number({ sign: 'positive', hint: 'enter a whole number of days', like: '30' })(text.trim(), 'validity');
+  const days = number({ sign: 'positive', marks: 'noLength', hint: 'enter a whole number of days', like: '30' })(
+    text.trim(),
+    'validity',
+  );
   if (days.isInteger() && days.lte(3660)) return days.toNumber();
   throw new TradeError('range', 'validity', `is ${days} days`, 'enter a whole number of days');
 }

@@ -16,8 +16,8 @@ export interface ReadRises {
 function readPercent(text: string): number | string {
   const plain = text.replace('%', '').trim();
   if (plain === '') return 0;
-  const value = numberFromText(plain)?.value;
-  if (!value) return 'enter per cent, like 5';
+  const { value, mark } = numberFromText(plain) ?? {};
+  if (!value || mark === 'inch') return 'enter per cent, like 5';
   if (value.lte(-100) || value.gt(1000)) return 'that is too much to be meant';
   return value.div(100).toNumber();
 }

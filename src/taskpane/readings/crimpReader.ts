@@ -11,7 +11,7 @@ import type { CellPlace, CrimpCells } from './crimpCells';
 import { crimpDay } from './crimpDay';
 import type { MeasurementRole } from './measurementRoles';
 
-const readDial = number({ hint: 'enter the dial setting' });
+const readDial = number({ marks: 'noLength', hint: 'enter the dial setting', like: '412' });
 
 const LABELS: Partial<Record<MeasurementRole, string>> = {
   target: 'target',

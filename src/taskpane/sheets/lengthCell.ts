@@ -42,7 +42,7 @@ export function lengthOfCell(cell: CellValue, label: string, sheetUnit: string, 
 export function countOfCell(cell: CellValue, label: string): number | undefined {
   if (cell === '') return undefined;
   if (typeof cell === 'object') throw new TradeError('notANumber', label, `is ${cell.error}`, 'put that cell right first');
-  const value = number({ sign: 'notNegative', hint: 'enter a whole number', like: '12' })(cell, label);
+  const value = number({ sign: 'notNegative', marks: 'noLength', hint: 'enter a whole number', like: '12' })(cell, label);
   if (!value.isInteger()) throw new TradeError('range', label, `is ${value}`, 'enter a whole number');
   return value.toNumber();
 }

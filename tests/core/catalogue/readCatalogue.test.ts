@@ -148,6 +148,11 @@ describe('problems', () => {
       'Fittings row 3: Cut-off is "1 1/2"", expected a number in mm',
     ],
     [
+      'a comma that may mean decimals or thousands',
+      withCell('fittings', 2, 'Cut-off (mm)', '12,5'),
+      'Fittings row 3: Cut-off is "12,5", expected a number in mm (it has a comma, which may mean decimals or thousands; write a decimal point, and thousands without a mark, like 1250.5)',
+    ],
+    [
       'a date for a cut-off',
       withCell('fittings', 2, 'Cut-off (mm)', 45_000),
       'Fittings row 3: Cut-off is 45000, expected a number in mm (that looks like a date; format the cell as text and type the fraction again)',

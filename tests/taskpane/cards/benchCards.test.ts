@@ -127,11 +127,11 @@ test('the catalogue fills what the sheet leaves open, and its refusal stops the 
   expect(stopsOf(cards[2]!)[0]).toBe('families differ: x');
 });
 
-test('a cell that cannot be read becomes a stop of its card', () => {
+test.each(['quarter turn', "90'"])('a twist of %s cannot be read and becomes a stop of its card', twist => {
   const values = demoJobs.values.map(row => [...row]);
-  values[1]![values[0]!.indexOf('Twist')] = 'quarter turn';
+  values[1]![values[0]!.indexOf('Twist')] = twist;
   const [card] = readCards(cardTable({ ...demoJobs, values })!, { unit: 'mm', step: new Decimal(1), pressureUnit: 'bar' });
-  expect(stopsOf(card!)[0]).toMatch(/^twist angle is "quarter turn"/);
+  expect(stopsOf(card!)[0]).toMatch(new RegExp(`^twist angle is "${twist}"`));
 });
 
 test('the print page holds every card, the cautions as a foot that every page repeats, and escapes what the sheet says', () => {

@@ -353,6 +353,7 @@ test.each([
   ['0,35', '0.35'],
   ['40', undefined],
   ['1', undefined],
+  ['0.4"', undefined],
   ['-0.1', undefined],
   ['x', undefined],
 ])('a margin typed as %s is %s in the formula', (typed, expected) =>

@@ -43,6 +43,7 @@ test.each([
   ['a negative flow', { flow: '-60' }, 'flow', /flow is "-60": it must be more than 0/],
   ['a flow beyond anything', { flow: '2e9' }, 'flow', /flow is/],
   ['a unit in the field', { airHottest: '40 C' }, 'airHottest', /hottest of the air is "40 C"/],
+  ['a foot mark at a pressure', { surge: "3'" }, 'surge', /highest surge is "3'": inch and foot marks belong to lengths/],
   ['no number', { slack: 'some' }, 'slack', /slack is "some"/],
   ['typed viscosity left out', { grade: 'typed' }, 'viscosity', /enter it in mm²\/s/],
 ] as const)('%s is a mistake of its field', (_, change, field, sentence) => {

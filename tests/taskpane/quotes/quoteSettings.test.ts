@@ -42,6 +42,8 @@ test.each<[string, Partial<QuoteFieldsText>, keyof ReturnType<typeof read>['mist
   ['a format without digits', { format: 'EUR' }, 'format', /is EUR: enter a number format with digits/],
   ['a format of dates', { format: 'dd/mm/yyyy' }, 'format', /enter a number format with digits/],
   ['a currency sign in an amount', { callOut: '€ 35' }, 'callOut', /"€ 35": enter an amount without currency, like 12.50/],
+  ['a foot mark at an amount', { callOut: "3'" }, 'callOut', /"3'": inch and foot marks belong to lengths/],
+  ['an inch mark at a margin', { margin: '0.4"' }, 'margin', /enter a share like 40 %/],
   ['a charge below nothing', { callOut: '-5' }, 'callOut', /not be less than 0/],
   ['half a day', { validDays: '1.5' }, 'validDays', /whole number of days/],
   ['a blank markup', { method: 'markup', markupHose: '' }, 'markupHose', /blank/],

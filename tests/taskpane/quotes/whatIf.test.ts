@@ -130,6 +130,7 @@ test.each([
 
 test('no rise at all is nothing to compare; words and impossible falls are mistakes', () => {
   expect(readRises({}, ['Larch'])).toEqual({ rises: undefined, mistakes: {} });
+  expect(readRises({ Larch: "5'" }, ['Larch']).mistakes).toEqual({ Larch: 'enter per cent, like 5' });
   expect(readRises({ Larch: 'more', Alder: '-100' }, ['Larch', 'Alder']).mistakes).toEqual({
     Larch: 'enter per cent, like 5',
     Alder: 'that is too much to be meant',
