@@ -16,6 +16,8 @@ import { oneUndoStep } from './oneUndoStep';
 
 const NEW_SHEET_ROWS = 1000;
 const NEW_SHEET_COLUMNS = 26;
+/** As in Excel, so that rows grow with wrapped text in a saved file. */
+const NEW_SHEET_SIZES = { defaultColumnWidth: 64, defaultRowHeight: 20 } as const;
 /** The port's widths and heights are in points, the page's in pixels. */
 const PIXELS_A_POINT = 4 / 3;
 const NO_CONTENT = { v: null, f: null, si: null, p: null, t: null, custom: null };
@@ -148,7 +150,7 @@ class ChangeWriter {
     switch (change.kind) {
       case 'addSheet': {
         const active = this.workbook.getActiveSheet();
-        this.workbook.create(change.sheet, NEW_SHEET_ROWS, NEW_SHEET_COLUMNS);
+        this.workbook.create(change.sheet, NEW_SHEET_ROWS, NEW_SHEET_COLUMNS, { sheet: NEW_SHEET_SIZES });
         this.workbook.setActiveSheet(active);
         break;
       }

@@ -28,6 +28,8 @@ const SIDES = [
   ['r', 'right'],
 ] as const;
 const WRAP = 3;
+/** What the library gives to cells that say nothing. */
+const USUAL_FONT = { name: 'Calibri', size: 11 } as const;
 
 function indexIn(list: readonly (string | undefined)[], word: string | undefined): number | undefined {
   const found = word === undefined ? -1 : list.indexOf(word);
@@ -99,7 +101,8 @@ function fileFont(page: IStyleData): Partial<Font> | undefined {
     ...(page.st?.s && { strike: true }),
     ...(page.cl?.rgb && { color: fileColor(page.cl.rgb) }),
   };
-  return Object.keys(font).length > 0 ? font : undefined;
+  // A font without name and size is shown in another one than the cells around it.
+  return Object.keys(font).length > 0 ? { ...USUAL_FONT, ...font } : undefined;
 }
 
 function fileAlignment(page: IStyleData): Partial<Alignment> | undefined {

@@ -1,13 +1,24 @@
 import type { IWorksheetData } from '@univerjs/core';
 import type { Worksheet } from 'exceljs';
+import { blockOf } from '../../host/a1';
 import type { PageSetup } from '../../host/workbook';
+
+/** The library knows no numbers of rows where whole columns are printed, and no letters where whole rows are. */
+function areaOf(printArea: string | undefined): string | undefined {
+  const area = printArea?.replace(/NaN|undefined/g, '');
+  return area && blockOf(area) ? area : undefined;
+}
+
+/** The library sets a dollar before the columns only, and an area that moves with the selected cell is none. */
+const fixedArea = (area: string) => area.replace(/([A-Z])(?=\d)/gi, '$1$$');
 
 /** How a file's sheet is printed; undefined where it says nothing about it. */
 export function readPrinting({ pageSetup }: Worksheet): PageSetup | undefined {
   const { orientation, printArea, printTitlesRow, fitToPage, fitToWidth, scale } = pageSetup ?? {};
+  const area = areaOf(printArea);
   const page: PageSetup = {
     ...(orientation === 'landscape' && { orientation }),
-    ...(printArea && { printArea }),
+    ...(area && { printArea: area }),
     ...(printTitlesRow && { titleRows: printTitlesRow }),
     ...(fitToPage && fitToWidth === 1 && { fitWidth: true }),
     ...(!fitToPage && scale && scale !== 100 && { scale }),
@@ -29,7 +40,7 @@ export function writePrinting(sheet: Partial<IWorksheetData>, worksheet: Workshe
   if (!page) return;
   Object.assign(worksheet.pageSetup, {
     ...(page.orientation && { orientation: page.orientation }),
-    ...(page.printArea && { printArea: page.printArea }),
+    ...(page.printArea && { printArea: fixedArea(page.printArea) }),
     ...(page.titleRows && { printTitlesRow: page.titleRows }),
     ...(page.margin !== undefined && { margins: marginsOf(page.margin) }),
     ...(page.fitWidth && { fitToPage: true, fitToWidth: 1, fitToHeight: 0 }),

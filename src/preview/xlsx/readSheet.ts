@@ -8,15 +8,12 @@ import type { CachedValue, FileCell } from './fileCell';
 import { typedFormula } from './storedFormula';
 import type { StyleTable } from './styleTable';
 import { UnreadableFile } from './unreadableFile';
+import { pixelsOfWidth } from './columnWidth';
 
 const MOST_ROWS = 120_000;
 const MOST_COLUMNS = 2_000;
 const POINT = 4 / 3;
 
-/** Excel's width in characters as pixels at 100 %. */
-function pixelsOfWidth(characters: number): number {
-  return Math.floor(characters * 7 + 5);
-}
 
 function pageCell(value: CachedValue | null, formula: string | undefined, style: string | undefined): ICellData {
   const typed =

@@ -4,12 +4,14 @@ import { readCell } from '../host/cellReading';
 import { blockAddress, cellAddress, type CellBlock } from './address';
 import { writeCarriedOver } from './carriedOver';
 import { fileStyle } from './cellStyle';
+import { widthOfPixels } from './columnWidth';
 import { definedNamesOf } from './definedNames';
 import { markDynamicArrays } from './dynamicArrays';
 import { loadExcelJs } from './excelJs';
 import { isErrorText } from '../host/cellReading';
 import { writePrinting } from './printing';
 import type { CachedValue } from './fileCell';
+import { tidyPackage } from './tidyPackage';
 import { callsOurs, storedFormula } from './storedFormula';
 
 /** A workbook of the spreadsheet page with all that a file needs. */
@@ -31,10 +33,6 @@ function fileValue(cell: Nullable<ICellData>): FileCellValue {
   const value = readCell(cell);
   if (typeof value === 'object') return { error: value.error } as CellErrorValue;
   return value === '' ? null : value;
-}
-
-function charactersOfPixels(pixels: number): number {
-  return Math.round(((pixels - 5) / 7) * 100) / 100;
 }
 
 class SheetWriter {
@@ -96,7 +94,7 @@ class SheetWriter {
 
   private writeDefaults(): void {
     const { defaultColumnWidth: width, defaultRowHeight: height } = this.sheet;
-    if (width) this.worksheet.properties.defaultColWidth = charactersOfPixels(width);
+    if (width) this.worksheet.properties.defaultColWidth = widthOfPixels(width);
     if (height) this.worksheet.properties.defaultRowHeight = height / POINT;
   }
 
@@ -105,7 +103,7 @@ class SheetWriter {
     const { columnData = {}, rowData = {}, mergeData = [], freeze, showGridlines, hidden } = this.sheet;
     for (const [key, column] of Object.entries(columnData)) {
       const target = this.worksheet.getColumn(Number(key) + 1);
-      if (column?.w) target.width = charactersOfPixels(column.w);
+      if (column?.w) target.width = widthOfPixels(column.w);
       if (column?.hd) target.hidden = true;
       const style = this.styleOf(column?.s);
       if (style) Object.assign(target, fileStyle(style));
@@ -140,5 +138,5 @@ export async function writeXlsx(workbook: SavedWorkbook): Promise<Uint8Array> {
     writer.writeCells();
   }
   for (const { name, range } of definedNamesOf(workbook.data)) file.definedNames.add(range, name);
-  return markDynamicArrays(new Uint8Array(await file.xlsx.writeBuffer()));
+  return markDynamicArrays(tidyPackage(new Uint8Array(await file.xlsx.writeBuffer())));
 }

@@ -1,4 +1,4 @@
-import { strFromU8, unzipSync } from 'fflate';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { hostFunctions } from '../../../src/preview/host/hostFunctions';
 import { savedWorkbook } from '../../../src/preview/host/savedWorkbook';
 import { headlessWorkbook } from '../../../src/preview/headless/headlessWorkbook';
@@ -18,6 +18,12 @@ async function savedAgain(file: Uint8Array): Promise<Uint8Array> {
   const saved = await writeXlsx(savedWorkbook(workbook.univer, workbook.api, cells));
   workbook.dispose();
   return saved;
+}
+
+/** A file with one part changed, as another program could have written it. */
+function withPart(file: Uint8Array, name: string, change: (xml: string) => string): Uint8Array {
+  const parts = unzipSync(file);
+  return zipSync({ ...parts, [name]: strToU8(change(strFromU8(parts[name]!))) });
 }
 
 describe('a workbook that is opened and saved as .xlsx', () => {
@@ -44,7 +50,7 @@ describe('a workbook that is opened and saved as .xlsx', () => {
     expect(look(after, 1, 4)).toEqual({ n: { pattern: 'dd/mm/yyyy' }, ...look(before, 1, 4) });
     for (const key of ['mergeData', 'freeze', 'showGridlines', 'name'] as const)
       expect(sheet(after)[key]).toEqual(sheet(before)[key]);
-    expect(sheet(after).columnData![0]).toMatchObject({ w: 145 });
+    expect(sheet(after).columnData![0]).toMatchObject({ w: 140 });
     expect(after.resources).toEqual(before.resources);
   });
 
@@ -53,14 +59,52 @@ describe('a workbook that is opened and saved as .xlsx', () => {
       Object.assign(workbook.getWorksheet('Jobs')!.properties, { defaultColWidth: 14, defaultRowHeight: 24 });
     });
     const before = (await readXlsx(file)).data.sheets.sheet1!;
-    // 14 characters of 7 pixels with 5 beside them; 24 points of 4/3 pixels.
-    expect([before.defaultColumnWidth, before.defaultRowHeight]).toEqual([103, 32]);
+    // 14 digits of 7 pixels, those beside the text among them (ECMA-376 part 1, 18.3.1.81); 24 points of 4/3 pixels.
+    expect([before.defaultColumnWidth, before.defaultRowHeight]).toEqual([98, 32]);
     const parts = unzipSync(await savedAgain(file));
     expect(strFromU8(parts['xl/worksheets/sheet1.xml']!)).toMatch(
       /<sheetFormatPr [^>]*defaultRowHeight="24"[^>]* defaultColWidth="14"/,
     );
     const after = (await readXlsx(await savedAgain(file))).data.sheets.sheet1!;
-    expect([after.defaultColumnWidth, after.defaultRowHeight]).toEqual([103, 32]);
+    expect([after.defaultColumnWidth, after.defaultRowHeight]).toEqual([98, 32]);
+  });
+
+  it('keeps the width of 64 pixels that Excel 365 itself stores for a column of 8.43 letters as 9.140625', async () => {
+    const file = await workshopFile(workbook => void (workbook.getWorksheet('Jobs')!.getColumn(3).width = 9.140625));
+    expect((await readXlsx(file)).data.sheets.sheet1!.columnData![2]).toMatchObject({ w: 64 });
+    const sheet = strFromU8(unzipSync(await savedAgain(file))['xl/worksheets/sheet1.xml']!);
+    expect(sheet).toMatch(/<col min="3" max="3" width="9\.14\d*"/);
+  });
+
+  it('lets rows grow with wrapped text, and names the font wherever it says something about it', async () => {
+    const file = await workshopFile(workbook => {
+      workbook.getWorksheet('Jobs')!.properties.defaultRowHeight = 18;
+      workbook.getWorksheet('Jobs')!.getCell('C4').font = { bold: true };
+    });
+    const parts = unzipSync(await savedAgain(file));
+    expect(strFromU8(parts['xl/worksheets/sheet1.xml']!)).toMatch(/<sheetFormatPr (?![^>]*customHeight)[^>]*defaultRowHeight="18"/);
+    const fonts = strFromU8(parts['xl/styles.xml']!).match(/<font>.*?<\/font>/g)!;
+    expect(fonts.filter(font => !/<sz val="\d+"\/>/.test(font) || !/<name val="[^"]+"\/>/.test(font))).toEqual([]);
+  });
+
+  it.each([
+    ['A1:L30', '&apos;Smith&apos;&apos;s jobs&apos;!$A$1:$L$30'],
+    ['A:F', '&apos;Smith&apos;&apos;s jobs&apos;!$A:$F'],
+  ])('keeps the print area %s fixed, on a sheet with an apostrophe in its name', async (printArea, stored) => {
+    const unnamed = await workshopFile(workbook => {
+      Object.assign(workbook.getWorksheet('Jobs')!.pageSetup, { printArea, printTitlesRow: '1:1' });
+    });
+    const file = withPart(unnamed, 'xl/workbook.xml', xml =>
+      xml
+        .replace('name="Jobs"', 'name="Smith&apos;s jobs"')
+        .replace(/(?:&apos;Jobs&apos;|Jobs)!/g, '&apos;Smith&apos;&apos;s jobs&apos;!'),
+    );
+    const names = strFromU8(unzipSync(await savedAgain(file))['xl/workbook.xml']!);
+    expect(names).toContain(`<definedName name="_xlnm.Print_Area" localSheetId="0">${stored}</definedName>`);
+    expect(names).toContain(
+      '<definedName name="_xlnm.Print_Titles" localSheetId="0">&apos;Smith&apos;&apos;s jobs&apos;!$1:$1</definedName>',
+    );
+    expect((await readXlsx(await savedAgain(file))).data.sheets.sheet1!.custom).toMatchObject({ page: { printArea } });
   });
 
   it('keeps what the page does not show: conditional formats, rules for typing, printing', async () => {
