@@ -14,7 +14,6 @@ const MOST_ROWS = 120_000;
 const MOST_COLUMNS = 2_000;
 const POINT = 4 / 3;
 
-
 function pageCell(value: CachedValue | null, formula: string | undefined, style: string | undefined): ICellData {
   const typed =
     typeof value === 'number' ? { v: value, t: 2 } : typeof value === 'boolean' ? { v: value ? 1 : 0, t: 3 } : { v: value, t: 1 };

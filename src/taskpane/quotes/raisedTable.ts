@@ -72,6 +72,8 @@ export function raisedTable(
     if (format !== 'General' && format !== '@') writer.format(place.headingRow + 1, column, rows - 1, 1, format);
   });
   writer.style(place.headingRow, 0, 1, columns, { bold: true, fill: HEAD_FILL, wrap: true }).widths(150);
+  const titleRow = place.headingRow + 1;
+  writer.page({ orientation: 'landscape', titleRows: `${titleRow}:${titleRow}`, fitWidth: true });
   const first = place.headingRow + 1;
   return {
     changes: writer.done(),

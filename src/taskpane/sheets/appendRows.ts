@@ -1,5 +1,6 @@
 import { addressOf } from '../../host/a1';
-import type { Change, RangeContent } from '../../host/workbook';
+import type { Change, PageSetup, RangeContent } from '../../host/workbook';
+import { fittingScale } from './fittingScale';
 import { headingOf } from './sheetTable';
 import type { WrittenCell } from './sheetWriter';
 
@@ -44,6 +45,19 @@ function headingRow({ values }: RangeContent, columns: readonly GrowingColumn[])
   return best;
 }
 
+/** Scale in per cent below which nobody can read a printed row; margins as hosts have them, in points. */
+const [READABLE, MARGIN] = [50, 50] as const;
+
+/** On one page's width where that can be read; else on several pages side by side. */
+function printedWidth(columns: readonly GrowingColumn[]): PageSetup {
+  const scale = fittingScale(
+    columns.map(({ width }) => width),
+    'landscape',
+    MARGIN,
+  );
+  return scale < READABLE ? { scale: READABLE } : { fitWidth: true };
+}
+
 function newSheet({ sheet, columns, rows }: Growth, exists: boolean): Appended {
   const at = (row: number, column: number, height: number, width: number) => ({
     sheet,
@@ -51,10 +65,10 @@ function newSheet({ sheet, columns, rows }: Growth, exists: boolean): Appended {
   });
   const changes: Change[] = [
     ...(exists ? [] : [{ kind: 'addSheet' as const, sheet }]),
+    ...columns.map(({ width }, column): Change => ({ kind: 'style', at: at(0, column, 1, 1), style: { columnWidth: width } })),
     { kind: 'values', at: at(0, 0, 1, columns.length), values: [columns.map(({ heading }) => heading)] },
     { kind: 'style', at: at(0, 0, 1, columns.length), style: { bold: true, wrap: true, border: 'bottom' } },
-    ...columns.map(({ width }, column): Change => ({ kind: 'style', at: at(0, column, 1, 1), style: { columnWidth: width } })),
-    { kind: 'page', sheet, page: { orientation: 'landscape', titleRows: '1:1', fitWidth: true } },
+    { kind: 'page', sheet, page: { orientation: 'landscape', titleRows: '1:1', ...printedWidth(columns) } },
   ];
   if (rows.length > 0) {
     columns.forEach(({ format }, column) => {

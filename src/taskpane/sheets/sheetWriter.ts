@@ -5,11 +5,10 @@ export type WrittenCell = string | number | boolean;
 
 /** Collects the changes that fill one new sheet; rows and columns count from 0. */
 export class SheetWriter {
-  private readonly changes: Change[];
+  private readonly changes: Change[] = [];
+  private readonly columnWidths: Change[] = [];
 
-  constructor(private readonly sheet: string) {
-    this.changes = [{ kind: 'addSheet', sheet }];
-  }
+  constructor(private readonly sheet: string) {}
 
   private at(row: number, column: number, rows: number, columns: number) {
     return { sheet: this.sheet, address: addressOf({ row, column, rows, columns }) };
@@ -45,7 +44,9 @@ export class SheetWriter {
 
   /** Sets the widths of the first columns, in points. */
   widths(...widths: readonly number[]): this {
-    widths.forEach((columnWidth, column) => this.style(0, column, 1, 1, { columnWidth }));
+    widths.forEach((columnWidth, column) => {
+      this.columnWidths.push({ kind: 'style', at: this.at(0, column, 1, 1), style: { columnWidth } });
+    });
     return this;
   }
 
@@ -67,8 +68,8 @@ export class SheetWriter {
     return this;
   }
 
-  /** All changes, in the order in which they were asked for. */
+  /** All changes, in the order in which they were asked for; widths first, since rows are fitted to wrapped text when it is written. */
   done(): readonly Change[] {
-    return this.changes;
+    return [{ kind: 'addSheet', sheet: this.sheet }, ...this.columnWidths, ...this.changes];
   }
 }

@@ -82,7 +82,9 @@ describe('a workbook that is opened and saved as .xlsx', () => {
       workbook.getWorksheet('Jobs')!.getCell('C4').font = { bold: true };
     });
     const parts = unzipSync(await savedAgain(file));
-    expect(strFromU8(parts['xl/worksheets/sheet1.xml']!)).toMatch(/<sheetFormatPr (?![^>]*customHeight)[^>]*defaultRowHeight="18"/);
+    expect(strFromU8(parts['xl/worksheets/sheet1.xml']!)).toMatch(
+      /<sheetFormatPr (?![^>]*customHeight)[^>]*defaultRowHeight="18"/,
+    );
     const fonts = strFromU8(parts['xl/styles.xml']!).match(/<font>.*?<\/font>/g)!;
     expect(fonts.filter(font => !/<sz val="\d+"\/>/.test(font) || !/<name val="[^"]+"\/>/.test(font))).toEqual([]);
   });

@@ -124,3 +124,13 @@ test('the checks see the spills of a quote and of a what-if', async () => {
   expect(spills((await asQuote()).changes)).toHaveLength(2);
   expect(spills((await asWhatIf()).changes)).toHaveLength(2);
 });
+
+test('every new sheet says how it is printed: lying, on one page’s width, with its headings on every page where it is one table', async () => {
+  const { changes } = await asWhatIf();
+  const added = changes.flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
+  const pages = changes.flatMap(change => (change.kind === 'page' ? [change] : []));
+  expect(pages.map(({ sheet }) => sheet).sort()).toEqual([...added].sort());
+  for (const { sheet, page } of pages) {
+    expect(page).toMatchObject({ orientation: 'landscape', fitWidth: true, ...(sheet !== 'What-if' && { titleRows: '1:1' }) });
+  }
+});

@@ -53,3 +53,25 @@ test('a sheet that holds something else is not touched', async () => {
     /holds something else/,
   );
 });
+
+test.each([
+  ['a few columns are printed on one page’s width', 3, { fitWidth: true }],
+  // 40 columns of 60 points are 2400; Letter lying, the narrower paper, is 792 wide.
+  ['forty columns on several pages, at half size', 40, { scale: 50 }],
+])('%s', (_, count, page) => {
+  const columns = Array.from({ length: count }, (__, at) => ({ heading: `Column ${at}`, width: 60 }));
+  const { changes } = appendRows({ sheet: 'Log', columns, rows: [] }, undefined, false);
+  expect(changes.find(({ kind }) => kind === 'page')).toEqual({
+    kind: 'page',
+    sheet: 'Log',
+    page: { orientation: 'landscape', titleRows: '1:1', ...page },
+  });
+});
+
+test('columns get their widths before their headings, to which a host fits the row when they are wrapped', () => {
+  const { changes } = appendRows(growth([]), undefined, false);
+  const kinds = changes.map(change =>
+    change.kind === 'style' && change.style.columnWidth !== undefined ? 'width' : change.kind,
+  );
+  expect(kinds).toEqual(['addSheet', 'width', 'width', 'width', 'values', 'style', 'page']);
+});
