@@ -3,7 +3,7 @@ import { strToU8, zipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { readXlsx } from '../../src/preview/xlsx/readXlsx';
 import { workshopFile } from '../preview/workshopFile';
-import { ARTIFACTS, settled, tryOut, XLSX, type TryOut } from './tryOut';
+import { ARTIFACTS, chooserOpenedBy, settled, tryOut, XLSX, type TryOut } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -123,7 +123,7 @@ test('with the keyboard alone: from the sheet to the pane and the buttons and ba
   expect(await region()).toBe('.top');
 
   for (let time = 0; (await focused()) !== 'Open .xlsx …' && time < 5; time++) await page.keyboard.press('Tab');
-  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Enter')]);
+  const chooser = await chooserOpenedBy(page, () => page.keyboard.press('Enter'));
   await chooser.setFiles({ name: 'keys.xlsx', mimeType: XLSX, buffer: Buffer.from(await workshopFile()) });
   await page.locator('.top .title', { hasText: 'keys.xlsx' }).waitFor({ timeout: 20_000 });
   await idle();

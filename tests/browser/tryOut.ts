@@ -1,6 +1,6 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, FileChooser, Page } from 'playwright-core';
 import { launch } from './launch';
 import { serveDist } from './serveDist';
 
@@ -21,6 +21,18 @@ export async function openFile(page: Page, name: string, buffer: Uint8Array): Pr
   await page.setInputFiles('input[type=file]', { name, mimeType: XLSX, buffer: Buffer.from(buffer) });
   await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
   await settled(page);
+}
+
+/**
+ * The file chooser that an action opens. The browser has heard that it is waited for before the action begins: told both at once, a busy
+ * page may take the key first, and its chooser is closed unseen.
+ */
+export async function chooserOpenedBy(page: Page, action: () => Promise<void>): Promise<FileChooser> {
+  const chooser = page.waitForEvent('filechooser');
+  // Answered by the page itself, after everything that it was told before.
+  await page.evaluate(() => undefined);
+  await Promise.all([chooser, action()]);
+  return chooser;
 }
 
 /** Goes to the try-out page and waits until its first workbook is calculated. */
