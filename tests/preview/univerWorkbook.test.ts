@@ -76,6 +76,23 @@ describe('writing through the port', () => {
     await eventually(async () => expect(await cellsIn('D2:F2')).toEqual([[18.62, 46_351, 37.24]]));
   });
 
+  it('keeps texts as they are; the formula bar marks only what would become something else when it is entered again', async () => {
+    const plain = ['Quote', 'Cut-off (mm)', 'Alder DN 25', '24° cone', '3 x 1250', 'week 41', '– none', '1 1/2', '4\' 3 1/2"'];
+    const marked = ['=1+1', '+4', '-see', '@home', "'so'", '20.5', '007', '3/8', '5%', '2026-11-25', '12:30', 'TRUE', '#N/A'];
+    const texts = [...plain, ...marked];
+    await port.write([{ kind: 'values', at: at(`H1:H${texts.length}`), values: texts.map(text => [text]) }]);
+    expect((await cellsIn(`H1:H${texts.length}`)).flat()).toEqual(texts);
+    const sheet = open.api.getActiveWorkbook()!.getActiveSheet().getSheet();
+    const inBar = texts.map((_, row) => {
+      const { documentModel } = sheet.getCellDocumentModelWithFormula(sheet.getCellRaw(row, 7)!, row, 7)!;
+      return documentModel!.getBody()!.dataStream.trimEnd();
+    });
+    expect(inBar).toEqual([...plain, ...marked.map(text => `'${text}`)]);
+    const file = new Workbook();
+    await file.xlsx.load(Buffer.from(await writeXlsx(savedWorkbook(open.univer, open.api))) as never);
+    expect(texts.map((_, row) => file.getWorksheet('Jobs')!.getCell(row + 1, 8).value)).toEqual(texts);
+  });
+
   it('writes several changes as one undo step', async () => {
     await port.write([
       { kind: 'addSheet', sheet: 'Crimps' },

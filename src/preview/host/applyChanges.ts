@@ -13,6 +13,7 @@ import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
 import type { CellStyle, Change, RangeAddress } from '../../host/workbook';
 import { blockOf, type CellBlock } from '../xlsx/address';
 import { oneUndoStep } from './oneUndoStep';
+import { textCell } from './textCell';
 
 const NEW_SHEET_ROWS = 1000;
 const NEW_SHEET_COLUMNS = 26;
@@ -28,8 +29,7 @@ function valueCell(value: string | number | boolean): ICellData {
   if (value === '') return { ...NO_CONTENT };
   if (typeof value === 'number') return { ...NO_CONTENT, v: value, t: CellValueType.NUMBER };
   if (typeof value === 'boolean') return { ...NO_CONTENT, v: value ? 1 : 0, t: CellValueType.BOOLEAN };
-  // Text stays text, digits too: the engine would make a number of plain text that looks like one.
-  return { ...NO_CONTENT, v: value, t: CellValueType.FORCE_STRING };
+  return { ...NO_CONTENT, ...textCell(value) };
 }
 
 function formulaCell(formula: string): ICellData {
