@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
@@ -14,6 +15,17 @@ test('functions.js registers as a classic script, without a page, exactly the fu
   const ids = Object.keys(worksheetFunctions).sort();
   expect([...loadedFunctions().keys()].sort()).toEqual(ids);
   expect(metadata.functions.map(({ id }: { id: string }) => id).sort()).toEqual(ids);
+});
+
+test('functions.js can be required in Node, too, where CustomFunctions stands ready; a plan of cuts needs no other file there', () => {
+  const code = `
+    const found = new Map();
+    globalThis.CustomFunctions = { Error, ErrorCode: {}, associate: (id, call) => found.set(id, call) };
+    require(${JSON.stringify(join(dist, 'functions.js'))});
+    const plan = found.get('CUTPLAN')([[1250], [840]], [[3], [2]], [[6000]], [['']], [[3]], null, null, null, null, {});
+    plan.then(rows => console.log(JSON.stringify([found.size, rows[1]])));`;
+  const answer = execFileSync(process.execPath, ['-e', code], { encoding: 'utf8', timeout: 60_000 });
+  expect(JSON.parse(answer)).toEqual([Object.keys(worksheetFunctions).length, [6000, 1, '3 x 1250 + 2 x 840', 5445, 555]]);
 });
 
 /** Words of which one tells what an argument is: its unit, its shape, its choices, or whose name it takes. */
