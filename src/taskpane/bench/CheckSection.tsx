@@ -1,27 +1,15 @@
-import {
-  Body1,
-  Caption1,
-  Field,
-  Input,
-  makeStyles,
-  MessageBar,
-  MessageBarBody,
-  Select,
-  Subtitle2,
-  Text,
-  tokens,
-} from '@fluentui/react-components';
+import { Body1, Caption1, Field, Input, makeStyles, Select, Subtitle2, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { Workbook } from '../../host/workbook';
-import { today } from '../cuts/useCutPlans';
 import { WriteButton } from '../sheets/WriteButton';
 import { useStored } from '../useStored';
-import { cellNumberOf, machineCheck, type CheckForm, type CheckResult } from './machineCheck';
-import { logEntry } from './machineLog';
+import { CheckOutcome } from './CheckOutcome';
+import { checkWriting } from './checkWriting';
+import { machineCheck, type CheckForm, type CheckResult } from './machineCheck';
 import { MachineField } from './MachineField';
 import { useMachines } from './useMachines';
-import { useWriting, type Writing } from '../sheets/useWriting';
+import { useWriting } from '../sheets/useWriting';
 import { WritingBar } from '../sheets/WritingBar';
 
 const useStyles = makeStyles({
@@ -33,40 +21,11 @@ const useStyles = makeStyles({
     gap: tokens.spacingHorizontalM,
   },
   narrow: { minWidth: 0, width: '100%' },
-  large: { fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
   start: { alignSelf: 'flex-start' },
 });
 
 const FRESH = { unit: 'mm', machine: '', setUp: '', expected: '', perTurn: '', leaveAlone: '', by: '' };
 const BLANK = ['', '', '', ''];
-
-interface Logged {
-  readonly form: CheckForm;
-  readonly result: CheckResult;
-  readonly by: string;
-  readonly note: string;
-}
-
-async function checkWriting(workbook: Workbook, { form, result, by, note }: Logged): Promise<Writing> {
-  const { expected, readings, mean, deviation, perTurn, turns } = result;
-  const logged = await logEntry(workbook, {
-    date: today(),
-    machine: form.machine.trim(),
-    kind: 'Check',
-    what: form.setUp.trim(),
-    unit: form.unit,
-    expected: expected.toNumber(),
-    readings: readings.map(String).join('  '),
-    mean: cellNumberOf(mean),
-    deviation: cellNumberOf(deviation),
-    perTurn: perTurn?.toNumber(),
-    turns: turns && !result.isLeftAlone ? cellNumberOf(turns, 2) : undefined,
-    by: by.trim(),
-    note: [result.sentence, note.trim()].filter(Boolean).join(' '),
-  });
-  const told = `Written to Machine log, row ${logged.row}${logged.isNewSheet ? '; the sheet is new' : ''}.`;
-  return { changes: logged.changes, undo: logged.undo, told };
-}
 
 function tried(form: CheckForm): { readonly result?: CheckResult; readonly problem?: string } {
   try {
@@ -74,6 +33,27 @@ function tried(form: CheckForm): { readonly result?: CheckResult; readonly probl
   } catch (error) {
     return { problem: (error as Error).message };
   }
+}
+
+function SeenFields({
+  readings,
+  onChange,
+}: {
+  readonly readings: readonly string[];
+  readonly onChange: (readings: readonly string[]) => void;
+}) {
+  const styles = useStyles();
+  return readings.map((reading, index) => (
+    <Field key={index} label={`Seen ${index + 1}`}>
+      <Input
+        className={styles.narrow}
+        inputMode="decimal"
+        autoComplete="off"
+        value={reading}
+        onChange={(_, { value }) => onChange(readings.map((each, at) => (at === index ? value : each)))}
+      />
+    </Field>
+  ));
 }
 
 /** The periodic check of a machine with a reference set-up. */
@@ -118,17 +98,7 @@ export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
           </Select>
         </Field>
         {text('expected', 'Expected diameter')}
-        {readings.map((reading, index) => (
-          <Field key={index} label={`Seen ${index + 1}`}>
-            <Input
-              className={styles.narrow}
-              inputMode="decimal"
-              autoComplete="off"
-              value={reading}
-              onChange={(_, { value }) => setReadings(readings.map((each, at) => (at === index ? value : each)))}
-            />
-          </Field>
-        ))}
+        <SeenFields readings={readings} onChange={setReadings} />
         {text('perTurn', 'Change per turn', known ? 'from Machines' : 'of the calibration screw', known)}
         {text('leaveAlone', 'Leave alone within', 'blank = you decide')}
         {text('by', 'Done by')}
@@ -136,27 +106,7 @@ export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
       <Field label="Note">
         <Input className={styles.narrow} value={note} onChange={(_, { value }) => setNote(value)} />
       </Field>
-      {result ? (
-        <div role="status">
-          <Text block className={styles.large} weight="semibold">
-            {result.sentence}
-          </Text>
-          <Text block>
-            Expected {result.expected.toString()}, seen {cellNumberOf(result.mean)} {unit} (mean of {result.readings.length}).
-          </Text>
-        </div>
-      ) : (
-        isAsked && (
-          <MessageBar intent="error" layout="multiline">
-            <MessageBarBody>{problem}</MessageBarBody>
-          </MessageBar>
-        )
-      )}
-      {isAsked && !isNamed && (
-        <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>Name the machine and the reference set-up first.</MessageBarBody>
-        </MessageBar>
-      )}
+      <CheckOutcome result={result} unit={unit} isAsked={isAsked} problem={problem} isNamed={isNamed} />
       <WriteButton className={styles.start} appearance="primary" disabled={outcome.kind === 'busy'} onClick={log}>
         Write to Machine log
       </WriteButton>

@@ -1,7 +1,8 @@
-import { Field, Input, makeStyles, Radio, RadioGroup, Select, Subtitle2, tokens } from '@fluentui/react-components';
+import { makeStyles, Radio, RadioGroup, Subtitle2, tokens } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import { ISO_VISCOSITY_GRADES } from '../../core/tables/isoViscosityGrades';
-import { inUnits, TYPED, type DutyField, type DutyText } from './dutyFields';
+import { dutyControls, type DutyControls } from './dutyControls';
+import { inUnits, TYPED } from './dutyFields';
 import { UNITS_OF } from './dutyUnits';
 import { RouteFields } from './RouteFields';
 
@@ -18,14 +19,9 @@ const useStyles = makeStyles({
   wide: { gridColumn: '1 / -1' },
 });
 
-interface Props {
-  readonly fields: DutyText;
-  readonly mistakes: Readonly<Record<string, string>>;
-  /** True once hoses were asked for: blank fields are mistakes from then on. */
-  readonly isAsked: boolean;
+interface Props extends DutyControls {
   readonly endForms: readonly string[];
   readonly fluids: readonly string[];
-  readonly onFields: (change: Partial<DutyText>) => void;
 }
 
 /** Recommended velocities in flexible hoses, as a hint only. Source: Rabie, Fluid Power Engineering (2009), section 3.3. */
@@ -50,39 +46,7 @@ export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields
   const fluidList = useId();
   const units = UNITS_OF[fields.units];
   const [length, pressure, degrees] = [units.length.symbol, units.pressure.symbol, units.temperature.symbol];
-  const frame = (field: DutyField, label: string, hint: string | undefined, control: ReactNode) => {
-    const mistake = isAsked || fields[field].trim() !== '' ? mistakes[field] : undefined;
-    return (
-      <Field label={label} hint={hint} validationState={mistake ? 'error' : 'none'} validationMessage={mistake}>
-        {control as never}
-      </Field>
-    );
-  };
-  const text = (field: DutyField, label: string, hint?: string, list?: string) =>
-    frame(
-      field,
-      label,
-      hint,
-      <Input
-        className={styles.narrow}
-        value={fields[field]}
-        onChange={(_, { value }) => onFields({ [field]: value })}
-        input={list ? { list } : undefined}
-      />,
-    );
-  const pick = (field: DutyField, label: string, options: readonly (readonly [string, string])[], hint?: string) =>
-    frame(
-      field,
-      label,
-      hint,
-      <Select className={styles.narrow} value={fields[field]} onChange={(_, { value }) => onFields({ [field]: value })}>
-        {options.map(([value, words]) => (
-          <option key={value} value={value}>
-            {words}
-          </option>
-        ))}
-      </Select>,
-    );
+  const { text, pick } = dutyControls({ fields, mistakes, isAsked, className: styles.narrow, onFields });
   const grades = ISO_VISCOSITY_GRADES.filter(row => row.at100 !== undefined).map(
     ({ grade }) => [String(grade), `ISO VG ${grade}`] as const,
   );

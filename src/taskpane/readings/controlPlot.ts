@@ -4,7 +4,7 @@ import type { ChartPoint, ControlChart } from './controlChart';
 import { pointText } from './controlText';
 import { DIAMETER_PLACES, deviationText } from './diameterText';
 import { MOST_DRAWN } from './mostDrawn';
-import { BAD, GOOD, INK } from './stripPlot';
+import { BAD, GOOD, INK } from './plotColours';
 
 /** A control chart: points in the order they were made, centre and limits; a signal has its own shape and its rules' numbers. */
 export function controlPlot({ limits, points: all }: ControlChart, unit: LengthUnit, width: number): Element {

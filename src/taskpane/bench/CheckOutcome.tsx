@@ -1,0 +1,45 @@
+import { makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
+import type { LengthUnit } from '../../core/units/lengthUnit';
+import { cellNumberOf, type CheckResult } from './machineCheck';
+
+const useStyles = makeStyles({
+  large: { fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
+});
+
+interface Props {
+  readonly result: CheckResult | undefined;
+  readonly unit: LengthUnit;
+  /** True once it was to be written: what is missing is a mistake from then on. */
+  readonly isAsked: boolean;
+  readonly problem: string | undefined;
+  /** Whether machine and reference set-up have their names. */
+  readonly isNamed: boolean;
+}
+
+const Mistake = ({ children }: { readonly children: string | undefined }) => (
+  <MessageBar intent="error" layout="multiline">
+    <MessageBarBody>{children}</MessageBarBody>
+  </MessageBar>
+);
+
+/** How far the machine has moved, or what is missing to say it. */
+export function CheckOutcome({ result, unit, isAsked, problem, isNamed }: Props) {
+  const styles = useStyles();
+  return (
+    <>
+      {result ? (
+        <div role="status">
+          <Text block className={styles.large} weight="semibold">
+            {result.sentence}
+          </Text>
+          <Text block>
+            Expected {result.expected.toString()}, seen {cellNumberOf(result.mean)} {unit} (mean of {result.readings.length}).
+          </Text>
+        </div>
+      ) : (
+        isAsked && <Mistake>{problem}</Mistake>
+      )}
+      {isAsked && !isNamed && <Mistake>Name the machine and the reference set-up first.</Mistake>}
+    </>
+  );
+}
