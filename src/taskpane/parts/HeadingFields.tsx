@@ -9,6 +9,7 @@ import {
   Select,
   tokens,
 } from '@fluentui/react-components';
+import { useState } from 'react';
 import type { RawTable } from '../../core/catalogue/rawTable';
 import type { TableSchema } from '../../core/catalogue/tableSchema';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
@@ -102,6 +103,18 @@ function countsOf(fixes: readonly HeadingFix[], missing: readonly string[]): str
   return counts.flatMap(([count, what]) => (count > 0 ? [`${count} ${what}`] : [])).join(', ');
 }
 
+/** Which items are open: each opens once it needs somebody, and then as it is clicked. */
+function useOpenItems(urgent: readonly string[]): readonly [open: readonly string[], setOpen: (open: readonly string[]) => void] {
+  const [open, setOpen] = useState(urgent);
+  const [seen, setSeen] = useState(urgent);
+  const news = urgent.filter(id => !seen.includes(id));
+  if (news.length > 0) {
+    setSeen([...seen, ...news]);
+    setOpen([...open, ...news]);
+  }
+  return [open, setOpen];
+}
+
 /** Headings that are unknown or lack a unit, a table each, to be mapped by hand. */
 export function HeadingFields({ chosen, maps, onMap }: Props) {
   const styles = useStyles();
@@ -113,10 +126,17 @@ export function HeadingFields({ chosen, maps, onMap }: Props) {
     const missing = missingFields(schema, headings, map);
     return fixes.length > 0 || missing.length > 0 ? [{ loaded, table, schema, fixes, missing }] : [];
   });
-  if (open.length === 0) return null;
   const urgent = open.filter(({ fixes, missing }) => missing.length > 0 || fixes.some(({ trouble }) => trouble === 'unit'));
+  const [shown, setShown] = useOpenItems(urgent.map(({ loaded }) => loaded.id));
+  if (open.length === 0) return null;
   return (
-    <Accordion multiple collapsible defaultOpenItems={urgent.map(({ loaded }) => loaded.id)} aria-label="Headings">
+    <Accordion
+      multiple
+      collapsible
+      openItems={[...shown]}
+      onToggle={(_, { openItems }) => setShown(openItems as string[])}
+      aria-label="Headings"
+    >
       {open.map(({ loaded, table, schema, fixes, missing }) => (
         <AccordionItem key={loaded.id} value={loaded.id}>
           <AccordionHeader size="small" as="h3">

@@ -180,6 +180,18 @@ describe('loading', () => {
     expect(screen.queryByText(/Still missing/)).toBeNull();
   });
 
+  test('a file in unknown words is never folded away, and its headings open once it is said what it is', async () => {
+    open(new LiveWorkbook({ Sheet1: [] }));
+    await screen.findByText(/no parts data yet/);
+    const strange = Uint8Array.from(Buffer.from('Preisliste 2026\nTeil;Art;Durchgang\nx;y;12,7\n'));
+    choose(...threeFiles().slice(0, 1), file('export 7.csv', strange));
+    expect(await screen.findByText('export 7.csv (1 row)')).toBeTruthy();
+    expect(screen.queryByText(/other table/)).toBeNull();
+    fireEvent.change(screen.getByLabelText('export 7.csv (1 row)'), { target: { value: 'fittings' } });
+    expect(await screen.findByText(/Still missing: Fitting, Family/)).toBeTruthy();
+    expect(screen.getByLabelText('Teil is')).toBeTruthy();
+  });
+
   test('problems of a file say sheet, row and column', async () => {
     open(standingWorkbook());
     fireEvent.click(await screen.findByRole('tab', { name: 'Load' }));
