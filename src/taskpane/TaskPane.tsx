@@ -34,11 +34,14 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
   // Another file in the same pane: what a panel has found, or is still working at, belongs to the one before.
   const [shown, setShown] = useState({ workbook, count: 0 });
   if (shown.workbook !== workbook) setShown({ workbook, count: shown.count + 1 });
+  // In the try-out page the pane stands in a landmark of that page, and the sheet is what the page is about.
+  const Frame = workbook.host === 'try-out' ? 'div' : 'main';
   return (
     <FluentProvider theme={useTheme()} style={{ minHeight: '100%' }}>
-      <main className={styles.pane} aria-label="Benchrow">
+      <Frame className={styles.pane} data-frame="pane">
         <TabList
           className={styles.tabs}
+          aria-label="Panels"
           size="small"
           selectedValue={chosen}
           onTabSelect={(_, { value }) => setChosen(String(value))}
@@ -50,7 +53,7 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
           ))}
         </TabList>
         <KeptViews key={shown.count} views={panels} chosen={chosen} workbook={workbook} functions={functions} />
-      </main>
+      </Frame>
     </FluentProvider>
   );
 }

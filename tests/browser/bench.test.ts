@@ -88,7 +88,7 @@ const valueOf = (cell: unknown): unknown =>
 /** Overflow of the pane's content at 320 points. */
 const overflow = () =>
   pane()
-    .locator('main')
+    .locator('[data-frame=pane]')
     .evaluate(main => {
       main.style.width = '320px';
       const wide = main.scrollWidth - main.clientWidth;

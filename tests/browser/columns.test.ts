@@ -89,7 +89,7 @@ describe('panel Columns on the try-out page, beside a catalogue', () => {
   }, 30_000);
 
   it('keeps everything within 320 points, in light, dark and high contrast', async () => {
-    const main = pane().locator('main');
+    const main = pane().locator('[data-frame=pane]');
     await main.evaluate(element => void (element.style.width = '320px'));
     await page.waitForTimeout(300);
     expect(await main.evaluate(element => element.scrollWidth - element.clientWidth)).toBeLessThanOrEqual(0);

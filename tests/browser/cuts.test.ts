@@ -79,7 +79,7 @@ describe('panel Cuts on the try-out page', () => {
     const wide = await pane()
       .getByRole('region', { name: 'Larch DN 12' })
       .evaluate(region => {
-        const holder = region.closest<HTMLElement>('main')!;
+        const holder = region.closest<HTMLElement>('[data-frame=pane]')!;
         holder.style.width = '320px';
         const overflow = holder.scrollWidth - holder.clientWidth;
         holder.style.width = '';

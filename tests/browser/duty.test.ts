@@ -89,7 +89,7 @@ describe('panel Duty on the try-out page', () => {
 
   it('keeps everything within a pane 320 points wide', async () => {
     const wide = await pane()
-      .locator('main')
+      .locator('[data-frame=pane]')
       .evaluate((holder: HTMLElement, width) => {
         holder.style.width = `${width}px`;
         const overflow = holder.scrollWidth - holder.clientWidth;

@@ -95,7 +95,7 @@ async function pictures(name: string): Promise<void> {
     await dock.screenshot({ path: join(ARTIFACTS, `parts-${name}-${look}.png`) });
   }
   await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
-  const overflow = await dock.locator('main').evaluate(main => main.scrollWidth - main.clientWidth);
+  const overflow = await dock.locator('[data-frame=pane]').evaluate(main => main.scrollWidth - main.clientWidth);
   await dock.evaluate(aside => aside.removeAttribute('style'));
   expect(overflow).toBeLessThanOrEqual(0);
 }

@@ -20,7 +20,7 @@ const written = (sheet: string) => pane().getByRole('button', { name: sheet, exa
 /** Points by which the view is wider than a pane of 320. */
 const overflow = () =>
   pane()
-    .locator('main')
+    .locator('[data-frame=pane]')
     .evaluate(main => {
       main.style.width = '320px';
       const wide = main.scrollWidth - main.clientWidth;

@@ -52,12 +52,12 @@ describe('panel Readings on the measurement book in the try-out page', () => {
     expect(await picture.locator('svg title').count()).toBe(30);
     const narrow = (width: string) =>
       pane()
-        .locator('main')
+        .locator('[data-frame=pane]')
         .evaluate((main, wide) => void (main.style.width = wide), width);
     await narrow('320px');
     await page.waitForTimeout(300);
     const overflow = await pane()
-      .locator('main')
+      .locator('[data-frame=pane]')
       .evaluate(main => main.scrollWidth - main.clientWidth);
     const width = await picture.locator('svg').evaluate(svg => svg.getBoundingClientRect().width);
     expect(overflow).toBeLessThanOrEqual(0);

@@ -58,6 +58,13 @@ test('the help page has one section for every function', () => {
   expect(missing).toEqual([]);
 });
 
+test('the help page has one main part and no colour that a light page cannot show dark enough', () => {
+  const help = readFileSync(join(dist, 'help.html'), 'utf8');
+  expect(help.match(/<main>/g)).toHaveLength(1);
+  // GrayText is for what cannot be used: 3.9 : 1 on white in Chromium, WCAG 2.2 asks 4.5 : 1 of text (1.4.3).
+  expect(help).not.toMatch(/[^-]color: ?GrayText/);
+});
+
 test('a call gives plain values and the host’s own errors', () => {
   const cutLength = loadedFunctions().get('CUTLENGTH')!;
   const result = cutLength([[1200], ['x']], [[48.5]], [[52]], null);

@@ -23,6 +23,14 @@ test('the pane shows the verdict in words with its caution, and explains the fun
   expect(screen.getByText('Caliper readings.')).toBeTruthy();
 });
 
+test('in Excel the pane is the main part of its page; in the try-out page it is part of another', () => {
+  const { workbook } = fakeWorkbook({ Bench: rows }, { sheet: 'Bench', address: 'A2' });
+  const { rerender } = render(<TaskPane workbook={{ ...workbook, host: 'excel' }} functions={functions} />);
+  expect(screen.queryByRole('main')).not.toBeNull();
+  rerender(<TaskPane workbook={{ ...workbook, host: 'try-out' }} functions={functions} />);
+  expect(screen.queryByRole('main')).toBeNull();
+});
+
 test('another selection is followed', async () => {
   const { workbook } = fakeWorkbook({ Bench: rows }, { sheet: 'Bench', address: 'A2' });
   render(<TaskPane workbook={workbook} functions={functions} />);

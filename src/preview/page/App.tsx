@@ -160,7 +160,7 @@ export function App() {
         </div>
       )}
       <div className="middle">
-        <section className="sheet" ref={container} aria-label="Try-out sheet" />
+        <main className="sheet" ref={container} aria-label="Try-out sheet" />
         <PaneDock workbook={spreadsheet?.workbook} functions={functions?.file.functions ?? []} wanted={tour.wanted} />
       </div>
       <StatusLine spreadsheet={spreadsheet} busy={state.busy} notes={state.notes} />

@@ -1,5 +1,6 @@
 import { makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
 import type { LengthUnit } from '../../core/units/lengthUnit';
+import { asSentence } from '../sheets/asSentence';
 import { cellNumberOf, type CheckResult } from './machineCheck';
 
 const useStyles = makeStyles({
@@ -33,11 +34,12 @@ export function CheckOutcome({ result, unit, isAsked, problem, isNamed }: Props)
             {result.sentence}
           </Text>
           <Text block>
-            Expected {result.expected.toString()}, seen {cellNumberOf(result.mean)} {unit} (mean of {result.readings.length}).
+            Expected {result.expected.toString()} {unit}, seen {cellNumberOf(result.mean)} {unit} (mean of{' '}
+            {result.readings.length}).
           </Text>
         </div>
       ) : (
-        isAsked && <Mistake>{problem}</Mistake>
+        isAsked && <Mistake>{problem && asSentence(problem)}</Mistake>
       )}
       {isAsked && !isNamed && <Mistake>Name the machine and the reference set-up first.</Mistake>}
     </>

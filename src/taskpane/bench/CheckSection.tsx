@@ -36,15 +36,17 @@ function tried(form: CheckForm): { readonly result?: CheckResult; readonly probl
 }
 
 function SeenFields({
+  unit,
   readings,
   onChange,
 }: {
+  readonly unit: LengthUnit;
   readonly readings: readonly string[];
   readonly onChange: (readings: readonly string[]) => void;
 }) {
   const styles = useStyles();
   return readings.map((reading, index) => (
-    <Field key={index} label={`Seen ${index + 1}`}>
+    <Field key={index} label={`Seen ${index + 1} (${unit})`}>
       <Input
         className={styles.narrow}
         inputMode="decimal"
@@ -89,7 +91,7 @@ export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
       <Subtitle2 as="h2">Check</Subtitle2>
       <Body1>Crimp your reference set-up, measure it, and see how far the machine has moved.</Body1>
       <MachineField value={fields.machine} machines={machines.names} onChange={machine => setFields({ machine })} />
-      {text('setUp', 'Reference set-up', 'hose, coupling, die and dial, or your ring’s name')}
+      {text('setUp', 'Reference set-up', 'Hose, coupling, die and dial, or your ring’s name')}
       <div className={styles.grid}>
         <Field label="Unit">
           <Select className={styles.narrow} value={unit} onChange={(_, { value }) => setFields({ unit: value })}>
@@ -97,10 +99,10 @@ export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
             <option value="in">in</option>
           </Select>
         </Field>
-        {text('expected', 'Expected diameter')}
-        <SeenFields readings={readings} onChange={setReadings} />
-        {text('perTurn', 'Change per turn', known ? 'from Machines' : 'of the calibration screw', known)}
-        {text('leaveAlone', 'Leave alone within', 'blank = you decide')}
+        {text('expected', `Expected diameter (${unit})`)}
+        <SeenFields unit={unit} readings={readings} onChange={setReadings} />
+        {text('perTurn', `Change per turn (${unit})`, known ? 'From Machines' : 'Of the calibration screw', known)}
+        {text('leaveAlone', `Leave alone within (${unit})`, 'Blank = you decide')}
         {text('by', 'Done by')}
       </div>
       <Field label="Note">

@@ -53,8 +53,8 @@ export function EntrySettingsFields({ settings, onChange, onUse }: Props) {
         <AccordionHeader>Settings</AccordionHeader>
         <AccordionPanel className={styles.panel}>
           <Caption1>
-            Columns of the sheet, numbers above the table and the Catalogue come first; these count where they say nothing. Change
-            per digit: positive where a higher number crimps tighter.
+            Columns of the sheet, numbers above the table and the Catalogue come first; these count where they say nothing.
+            Lengths are in the unit of the readings. Change per digit: positive where a higher number crimps tighter.
           </Caption1>
           <div className={styles.grid}>
             {FIELDS.map(([name, label]) => (

@@ -21,6 +21,8 @@ const useStyles = makeStyles({
     gap: tokens.spacingHorizontalM,
   },
   narrow: { minWidth: 0, width: '100%' },
+  // Standard and clause.
+  long: { gridColumn: 'span 2' },
 });
 
 const FRESH = { ...ISO_6605_RULE, machine: '', pressureUnit: 'bar' };
@@ -62,7 +64,13 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
     return sheet;
   };
   const text = (field: keyof CardFields, label: string, hint?: string, mistake?: string) => (
-    <Field label={label} hint={hint} validationState={mistake ? 'error' : 'none'} validationMessage={mistake}>
+    <Field
+      className={field === 'source' ? styles.long : undefined}
+      label={label}
+      hint={hint}
+      validationState={mistake ? 'error' : 'none'}
+      validationMessage={mistake}
+    >
       <Input className={styles.narrow} value={fields[field]} onChange={(_, { value }) => setFields({ [field]: value })} />
     </Field>
   );
@@ -75,8 +83,8 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
         {text('factor', 'Proof factor', '× working pressure', isFactor ? undefined : 'A number of at least 1, like 2')}
         {text('hold', 'Hold')}
         {text('source', 'Rule from')}
-        {text('pressureUnit', 'Pressure unit', 'where the sheet names none')}
-        {text('machine', 'Machine', 'its own dials win; blank = catalogue')}
+        {text('pressureUnit', 'Pressure unit', 'Where the sheet names none')}
+        {text('machine', 'Machine', 'Its own dials win; blank = catalogue')}
       </div>
       <OutputButtons
         workbook={workbook}

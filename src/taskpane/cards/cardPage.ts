@@ -52,9 +52,9 @@ function cardMarkup(card: BenchCard, options: CardOptions): Markup {
     step => markup`<li><span class="tick"></span><span><b>${step.name}</b> ${step.text}</span></li>`,
   );
   const numbers = [card.order && `order ${card.order}`, card.assembly && `assembly ${card.assembly}`].filter(Boolean).join(' · ');
-  return markup`<article class="card"><header><h2>${titleOf(card)}</h2><p>${numbers} <b class="count">${countText(card)}</b></p></header>
+  return markup`<article class="card"><header><h1>${titleOf(card)}</h1><p>${numbers} <b class="count">${countText(card)}</b></p></header>
 ${facts(card)}${stops.map(stop => markup`<p class="stop"><b>STOP</b> ${stop}</p>`)}
-<table class="ends"><tr><th>end</th><th>coupling</th><th>insert to (${card.unit})</th><th>skive</th><th>die</th><th>dial</th><th>crimp to (${card.unit})</th><th>limits of the mean</th><th>crimp length</th></tr>${card.ends.map(endRow)}</table>
+<table class="ends"><tr><th>end</th><th>coupling</th><th>insert to (${card.unit})</th><th>skive (${card.unit})</th><th>die</th><th>dial</th><th>crimp to (${card.unit})</th><th>limits of the mean (${card.unit})</th><th>crimp length (${card.unit})</th></tr>${card.ends.map(endRow)}</table>
 ${sourcesOf(card) && markup`<p class="source">${sourcesOf(card)}</p>`}
 <div class="work"><ol>${steps}</ol>${clock(card)}</div>${readingsTable(card)}
 <p class="caution">${CARD_CAUTION}</p><footer>${card.note && markup`<b>${card.note}</b> · `}Made by ______________ Date ____________ Tested by ______________ · ${options.source}, ${options.today}</footer></article>`;

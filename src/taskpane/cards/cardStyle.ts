@@ -5,7 +5,7 @@ export const CARD_STYLE = `
 body { margin: 0; font: 8.3pt/1.25 system-ui, "Segoe UI", "DejaVu Sans", sans-serif; color: #000; background: #fff; overflow-wrap: anywhere; }
 .card { border: 0.5mm solid #000; padding: 1.5mm 2.5mm; margin-bottom: 2.5mm; break-inside: avoid; }
 header { display: flex; justify-content: space-between; align-items: baseline; gap: 4mm; border-bottom: 0.3mm solid #000; }
-h2 { font-size: 12pt; margin: 0; min-width: 0; }
+h1 { font-size: 12pt; margin: 0; min-width: 0; }
 header p { flex: none; max-width: 50%; text-align: right; }
 header p, .facts { margin: 0.4mm 0; }
 .facts { font-size: 9.5pt; }

@@ -12,6 +12,7 @@ import type { Offer } from './offer';
 
 const useStyles = makeStyles({
   list: { display: 'flex', flexDirection: 'column' },
+  hindrance: { margin: `${tokens.spacingVerticalS} 0` },
   note: { paddingLeft: tokens.spacingHorizontalXXXL, color: tokens.colorNeutralForeground2, overflowWrap: 'anywhere' },
   caution: { borderLeft: `3px solid ${tokens.colorPaletteDarkOrangeBorderActive}`, paddingLeft: tokens.spacingHorizontalM },
 });
@@ -73,7 +74,7 @@ export function OfferList({ offers, chosen, hindrance, limitsLeftOut, onChange }
       {choices(offers.filter(offer => !offer.reason))}
       {choices(own)}
       {hindered.length > 0 && (
-        <MessageBar intent="info" layout="multiline">
+        <MessageBar className={styles.hindrance} intent="info" layout="multiline">
           <MessageBarBody id={HINDRANCE}>
             <MessageBarTitle>These take the parts data</MessageBarTitle>
             {hindrance}

@@ -56,10 +56,10 @@ export function CutFields({ fields, mistakes, isAsked, racks, rack, onFields, on
       </Field>
       <div className={styles.grid}>
         {text('kerf', `Kerf (${unit})`, '0 for a knife')}
-        {text('squaring', `Squaring (${unit})`, 'off every reel first')}
-        {text('keep', `Keep from (${unit})`, 'shortest end worth keeping')}
-        {text('step', `Bench step (${unit})`, 'smallest it can cut')}
-        {text('ageLimit', 'Age limit (years)', 'blank = no warning')}
+        {text('squaring', `Squaring (${unit})`, 'Off every reel first')}
+        {text('keep', `Keep from (${unit})`, 'Shortest end worth keeping')}
+        {text('step', `Bench step (${unit})`, 'Smallest it can cut')}
+        {text('ageLimit', 'Age limit (years)', 'Blank = no warning')}
       </div>
       <Checkbox
         label="Use the oldest hose first"

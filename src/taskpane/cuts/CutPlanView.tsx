@@ -11,6 +11,7 @@ import {
 } from '@fluentui/react-components';
 import { useCallback, useState } from 'react';
 import type { Workbook } from '../../host/workbook';
+import { useFirstMistake } from '../sheets/useFirstMistake';
 import { useStored } from '../useStored';
 import { CutFields } from './CutFields';
 import { freshSettings, readSettings, type CutSettings } from './cutSettings';
@@ -104,17 +105,19 @@ export function CutPlanView({ workbook, solve }: { readonly workbook: Workbook; 
   const [fields, setFields] = useStored('cuts', freshSettings('mm'));
   const [chosenRack, setChosenRack] = useState('');
   const [isAsked, setIsAsked] = useState(false);
+  const [form, leadToMistake] = useFirstMistake<HTMLDivElement>();
   const [racks, look] = useRacks(workbook);
   const rack = racks.includes(chosenRack) ? chosenRack : (racks[0] ?? '');
   const { settings, mistakes } = readSettings(fields);
   const { view, plan, cancel, write } = useCutPlans(workbook, solve);
   const start = async () => {
     setIsAsked(true);
+    leadToMistake();
     const sheet = rack || (await look())[0];
     if (settings && sheet) await plan(sheet, settings);
   };
   return (
-    <div className={styles.view}>
+    <div ref={form} className={styles.view}>
       <Body1>
         Select the lines to cut in your job sheet (columns Hose, Cut length, Quantity), or one cell of it for all lines.
       </Body1>

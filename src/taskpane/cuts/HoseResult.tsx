@@ -1,4 +1,13 @@
-import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Subtitle2, tokens } from '@fluentui/react-components';
+import {
+  Body1,
+  makeStyles,
+  mergeClasses,
+  MessageBar,
+  MessageBarBody,
+  MessageBarTitle,
+  Subtitle2,
+  tokens,
+} from '@fluentui/react-components';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CutTotals } from './cutTotals';
@@ -35,7 +44,7 @@ function Totals({ totals, inSheetOrder, hasWorth, unit }: TotalsProps) {
     <table className={styles.table}>
       <thead>
         <tr>
-          <td className={styles.cell}>{unit === 'mm' ? 'in m' : 'in ft'}</td>
+          <td className={mergeClasses(styles.cell, styles.head)}>{unit === 'mm' ? 'in m' : 'in ft'}</td>
           {['Reels', 'Used', 'Kept', 'Lost', hasWorth ? 'Worth' : 'Stock'].map(name => (
             <th key={name} className={styles.cell} scope="col">
               {name}
@@ -48,7 +57,7 @@ function Totals({ totals, inSheetOrder, hasWorth, unit }: TotalsProps) {
           ([name, row]) =>
             row && (
               <tr key={name}>
-                <th className={`${styles.cell} ${styles.head}`} scope="row">
+                <th className={mergeClasses(styles.cell, styles.head)} scope="row">
                   {name}
                 </th>
                 <td className={styles.cell}>{row.reels}</td>
@@ -79,7 +88,7 @@ export function HoseResult({
   const notes = [...job.lines, ...plan.tooLong].flatMap(line => (line.note ? [`Line ${line.line}: ${line.note}.`] : []));
   return (
     <section className={styles.hose} aria-label={job.hose}>
-      <Subtitle2 as="h3">{job.hose}</Subtitle2>
+      <Subtitle2 as="h2">{job.hose}</Subtitle2>
       {plan.shortage !== undefined && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>

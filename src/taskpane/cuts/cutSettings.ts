@@ -2,6 +2,7 @@ import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { number, type NumberRules } from '../../host/cells/readers';
+import { asSentence } from '../sheets/asSentence';
 
 /** How the bench cuts and what the rack keeps; lengths in `unit`. */
 export interface CutSettings {
@@ -54,7 +55,7 @@ export function readSettings(fields: CutSettingsText): ReadSettings {
       if (advice) throw new TradeError('blank', label, 'is blank', advice);
     } catch (error) {
       if (!(error instanceof TradeError)) throw error;
-      mistakes[field] = error.message;
+      mistakes[field] = asSentence(error.message);
     }
     return undefined;
   };

@@ -71,21 +71,21 @@ export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields
         ))}
       </datalist>
       <Part title="Fluid">
-        {text('fluid', 'Fluid', 'as in the catalogue', fluidList)}
-        {pick('grade', 'Viscosity', [['', 'not known'], ...grades, [TYPED, 'type it']], 'grades: viscosity index 100')}
-        {fields.grade === TYPED && text('viscosity', 'Viscosity (mm²/s)', 'when warm, same as cSt')}
+        {text('fluid', 'Fluid', 'As in the catalogue', fluidList)}
+        {pick('grade', 'Viscosity', [['', 'not known'], ...grades, [TYPED, 'type it']], 'Grades: viscosity index 100')}
+        {fields.grade === TYPED && text('viscosity', 'Viscosity (mm²/s)', 'When warm, same as cSt')}
         {text('density', 'Density (kg/m³)')}
       </Part>
       <Part title="Flow or bore">
         {text('flow', `Flow (${units.flow})`)}
-        {text('bore', `Bore, at least (${length})`, 'blank = by flow')}
+        {text('bore', `Bore, at least (${length})`, 'Blank = by flow')}
         <div className={styles.wide}>
-          {text('fastest', `Fastest velocity (${units.velocity})`, `your own limit. ${USUAL_VELOCITY[fields.units]}`)}
+          {text('fastest', `Fastest velocity (${units.velocity})`, `Your own limit. ${USUAL_VELOCITY[fields.units]}`)}
         </div>
       </Part>
       <Part title="Pressure with surges">
         {text('pressure', `Working pressure (${pressure})`)}
-        {text('surge', `Highest surge (${pressure})`, 'the peak itself')}
+        {text('surge', `Highest surge (${pressure})`, 'The peak itself')}
       </Part>
       <Part title="Temperatures of fluid and air">
         {text('fluidColdest', `Fluid, coldest (${degrees})`)}
@@ -94,7 +94,7 @@ export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields
         {text('airHottest', `Air, hottest (${degrees})`)}
       </Part>
       <Part title="Vacuum">
-        {text('vacuum', `Vacuum (${pressure} below air)`, 'blank = none; yes = some, not known how much')}
+        {text('vacuum', `Vacuum (${pressure} below air)`, 'Blank = none; yes = some, not known how much')}
       </Part>
       <section className={styles.part} aria-label="Route and bends">
         <Subtitle2 as="h2">Route and bends</Subtitle2>

@@ -78,7 +78,7 @@ export function DutyResults({ catalogue, demand, found, isStale, onInsert, told 
           <AccordionItem key={candidate.hose.hose} value={candidate.hose.hose}>
             <AccordionHeader as="h3">
               <span className={styles.header}>
-                <span>{candidate.hose.hose}</span>
+                <span>{candidate.hose.hose}</span>{' '}
                 <span>{candidate.cheapest.cost ? `${candidate.cheapest.cost.total.toFixed(2)} each` : 'cost not known'}</span>
               </span>
             </AccordionHeader>

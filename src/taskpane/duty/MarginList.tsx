@@ -3,10 +3,16 @@ import type { Margin, MarginState } from './margin';
 
 const useStyles = makeStyles({
   list: { display: 'grid', gap: tokens.spacingVerticalXS, margin: 0 },
-  row: { borderTop: `1px solid ${tokens.colorNeutralStroke2}`, paddingTop: tokens.spacingVerticalXXS },
-  top: { display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', columnGap: tokens.spacingHorizontalM },
+  row: {
+    display: 'flex',
+    flexWrap: 'wrap',
+    justifyContent: 'space-between',
+    columnGap: tokens.spacingHorizontalM,
+    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+    paddingTop: tokens.spacingVerticalXXS,
+  },
   verdict: { margin: 0, fontWeight: tokens.fontWeightSemibold },
-  facts: { margin: 0, color: tokens.colorNeutralForeground2 },
+  facts: { margin: 0, flexBasis: '100%', color: tokens.colorNeutralForeground2 },
 });
 
 const MARKS: Readonly<Record<MarginState, string>> = {
@@ -24,13 +30,11 @@ export function MarginList({ margins }: { readonly margins: readonly Margin[] })
     <dl className={styles.list} aria-label="Margins">
       {margins.map(({ demand, facts, verdict, state }) => (
         <div key={demand} className={styles.row}>
-          <div className={styles.top}>
-            <dt>
-              <span aria-hidden="true">{MARKS[state]} </span>
-              {demand}
-            </dt>
-            <dd className={styles.verdict}>{verdict}</dd>
-          </div>
+          <dt>
+            <span aria-hidden="true">{MARKS[state]} </span>
+            {demand}
+          </dt>
+          <dd className={styles.verdict}>{verdict}</dd>
           {facts && (
             <dd className={styles.facts}>
               <Caption1>{facts}</Caption1>

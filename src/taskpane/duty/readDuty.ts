@@ -3,6 +3,7 @@ import { SI_OF, type FlowUnits } from '../../core/hydraulics/flowUnits';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import { number } from '../../host/cells/readers';
+import { asSentence } from '../sheets/asSentence';
 import { TYPED, type DutyField, type DutyText, type RoutePartText } from './dutyFields';
 
 /** One part of a route; radii are to the inside of the bend. */
@@ -68,7 +69,7 @@ class Reader {
       if (advice) throw new TradeError('blank', label, 'is blank', advice);
     } catch (error) {
       if (!(error instanceof TradeError)) throw error;
-      this.mistakes[key] = error.message;
+      this.mistakes[key] = asSentence(error.message);
     }
     return undefined;
   }
@@ -88,7 +89,7 @@ class Reader {
       'positive',
       'enter it in degrees, or take this bend away',
     );
-    if (angleDegrees?.gt(360)) this.mistakes[at('angle')] = `${of('angle')} is ${angleDegrees}: at most 360 degrees`;
+    if (angleDegrees?.gt(360)) this.mistakes[at('angle')] = asSentence(`${of('angle')} is ${angleDegrees}: at most 360 degrees`);
     return radius && angleDegrees && { kind: 'bend', radius, angleDegrees, turn: part.turn };
   }
 }
@@ -128,7 +129,7 @@ export function readDuty(fields: DutyText): ReadDuty {
   const needed = boreByFlow(fields.units, flow, fastest);
   const bore = extreme('max', [typedBore, needed]);
   if (!bore && !mistakes.bore && !mistakes.flow && !mistakes.fastest) {
-    mistakes.bore = 'bore is blank: enter the smallest that will do, or flow and fastest velocity';
+    mistakes.bore = 'Bore is blank: enter the smallest that will do, or flow and fastest velocity';
   }
   const pressure = read('pressure', 'working pressure', 'positive', 'enter the highest in steady work');
   const surge = read('surge', 'highest surge', 'positive');
@@ -138,24 +139,24 @@ export function readDuty(fields: DutyText): ReadDuty {
   const airHottest = read('airHottest', 'hottest of the air', 'any');
   const coldest = extreme('min', [fluidColdest, airColdest]);
   const hottest = extreme('max', [fluidHottest, airHottest]);
-  if (!coldest && !mistakes.fluidColdest) mistakes.fluidColdest = 'coldest is blank: enter it for fluid or air';
-  if (!hottest && !mistakes.fluidHottest) mistakes.fluidHottest = 'hottest is blank: enter it for fluid or air';
-  if (coldest && hottest?.lt(coldest)) mistakes.fluidHottest = 'hottest is below coldest: exchange them';
+  if (!coldest && !mistakes.fluidColdest) mistakes.fluidColdest = 'Coldest is blank: enter it for fluid or air';
+  if (!hottest && !mistakes.fluidHottest) mistakes.fluidHottest = 'Hottest is blank: enter it for fluid or air';
+  if (coldest && hottest?.lt(coldest)) mistakes.fluidHottest = 'Hottest is below coldest: exchange them';
   const isVacuum = fields.vacuum.trim().toLowerCase() === 'yes';
   const vacuum = isVacuum ? ('yes' as const) : read('vacuum', 'vacuum', 'positive');
   const route = isBlankRoute(fields.route) ? [] : fields.route.map((part, index) => reader.part(part, index));
   const straightRun = read('straightRun', 'straight run', 'notNegative');
   const slack = read('slack', 'slack', 'notNegative')?.div(100) ?? new Decimal(0);
-  if (slack.gt(1)) mistakes.slack = `slack is ${slack.times(100)} %: at most 100`;
+  if (slack.gt(1)) mistakes.slack = `Slack is ${slack.times(100)} %: at most 100`;
   const angles = [read('angleA', 'angle A', 'notNegative'), read('angleB', 'angle B', 'notNegative')] as const;
   for (const [field, label] of [
     ['formA', 'end form A'],
     ['formB', 'end form B'],
   ] as const) {
-    if (fields[field] === '') mistakes[field] = `${label} is blank: choose one`;
+    if (fields[field] === '') mistakes[field] = asSentence(`${label} is blank: choose one`);
   }
   const quantity = read('quantity', 'quantity', 'positive', 'enter how many');
-  if (quantity && !quantity.isInteger()) mistakes.quantity = `quantity is ${quantity}: enter a whole number`;
+  if (quantity && !quantity.isInteger()) mistakes.quantity = `Quantity is ${quantity}: enter a whole number`;
   if (Object.keys(mistakes).length > 0 || !bore || !pressure || !coldest || !hottest || !quantity) {
     return { demand: undefined, mistakes };
   }

@@ -25,12 +25,12 @@ const useStyles = makeStyles({
 
 /** What is still to be said about a heading; a warning where it keeps the table from being read. */
 function stateOf({ trouble, field, unit, column }: HeadingFix, schema: TableSchema, rows: RawTable) {
-  if (field === '') return { text: 'kept in the sheet and not read', isWarning: false };
+  if (field === '') return { text: 'Kept in the sheet and not read', isWarning: false };
   if (unit === '' && needsUnit(schema.fields[field]!, rows, column)) {
-    return { text: 'its unit is missing or not known', isWarning: true };
+    return { text: 'Its unit is missing or not known', isWarning: true };
   }
-  if (trouble === 'unit' && unit === '') return { text: 'its unit is not known', isWarning: true };
-  return { text: trouble === 'twice' ? 'this heading stands twice' : 'mapped by hand', isWarning: trouble === 'twice' };
+  if (trouble === 'unit' && unit === '') return { text: 'Its unit is not known', isWarning: true };
+  return { text: trouble === 'twice' ? 'This heading stands twice' : 'Mapped by hand', isWarning: trouble === 'twice' };
 }
 
 interface FixProps {

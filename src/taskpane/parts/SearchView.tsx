@@ -1,4 +1,5 @@
 import { Body1, Button, Caption1, Field, makeStyles, SearchBox, Select, tokens } from '@fluentui/react-components';
+import { ChevronDownRegular, ChevronRightRegular } from '@fluentui/react-icons';
 import { useDeferredValue, useMemo, useState } from 'react';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { Workbook } from '../../host/workbook';
@@ -18,7 +19,13 @@ const useStyles = makeStyles({
   filters: { display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(110px, 1fr))', gap: tokens.spacingHorizontalS },
   search: { maxWidth: 'none' },
   list: { listStyleType: 'none', margin: 0, padding: 0 },
-  part: { width: '100%', justifyContent: 'start', textAlign: 'start', overflowWrap: 'anywhere' },
+  part: {
+    width: '100%',
+    fontWeight: tokens.fontWeightRegular,
+    justifyContent: 'start',
+    textAlign: 'start',
+    overflowWrap: 'anywhere',
+  },
 });
 
 interface FilterProps {
@@ -105,6 +112,7 @@ export function SearchView({ workbook, standing, catalogue }: Props) {
               <Button
                 className={styles.part}
                 appearance="subtle"
+                icon={open === key ? <ChevronDownRegular /> : <ChevronRightRegular />}
                 aria-expanded={open === key}
                 onClick={() => setOpen(open === key ? '' : key)}
               >

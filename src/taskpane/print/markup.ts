@@ -22,5 +22,5 @@ export function markup(template: TemplateStringsArray, ...parts: readonly Part[]
 /** A whole page to print: without scripts, without anything from elsewhere. */
 export function printPage(title: string, style: string, body: readonly Markup[]): string {
   const head = markup`<meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title>`;
-  return `<!doctype html><html lang="en"><head>${head.text}<style>${style}</style></head><body>${body.map(part => part.text).join('')}</body></html>`;
+  return `<!doctype html><html lang="en"><head>${head.text}<style>${style}</style></head><body><main>${body.map(part => part.text).join('')}</main></body></html>`;
 }

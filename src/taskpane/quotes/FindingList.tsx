@@ -25,7 +25,7 @@ export function FindingList({ findings, onShow }: Props) {
         ([kind, found]) =>
           found.length > 0 && (
             <section key={kind} aria-label={FINDING_TITLES[kind]}>
-              <Subtitle2 as="h3">
+              <Subtitle2 as="h2">
                 {FINDING_TITLES[kind]}: {found.length}
               </Subtitle2>
               <ul className={styles.list}>

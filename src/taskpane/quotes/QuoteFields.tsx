@@ -73,24 +73,24 @@ export function QuoteFields({ fields, mistakes, isAsked, classes, found, onField
               </Select>
             </Field>
           )}
-          {!classes.some(({ name }) => name === fields.customerClass) && text('margin', 'Margin', 'share of the price, 40 %')}
+          {!classes.some(({ name }) => name === fields.customerClass) && text('margin', 'Margin', 'Share of the price, 40 %')}
         </div>
       ) : (
         <div className={styles.grid}>
-          {text('markupHose', 'On hose', 'added to the cost, 50 %')}
+          {text('markupHose', 'On hose', 'Added to the cost, 50 %')}
           {text('markupFittings', 'On fittings')}
-          {text('markupGuards', 'On guards', 'blank = none')}
-          {text('markupLabour', 'On labour', 'blank = none')}
+          {text('markupGuards', 'On guards', 'Blank = none')}
+          {text('markupLabour', 'On labour', 'Blank = none')}
         </div>
       )}
-      {text('breaks', 'Quantity breaks', 'blank = only the quantity of the line')}
+      {text('breaks', 'Quantity breaks', 'Blank = only the quantity of the line')}
       <div className={styles.grid}>
-        {text('roundTo', 'Round prices up to', 'each price; totals are sums')}
-        {text('least', 'Least price each', 'blank = “minimum charge” of Rates')}
-        {text('callOut', 'Call-out', 'blank = none')}
-        {text('minimumCharge', 'Minimum charge', 'all lines together')}
+        {text('roundTo', 'Round prices up to', 'Each price; totals are sums')}
+        {text('least', 'Least price each', 'Blank = “minimum charge” of Rates')}
+        {text('callOut', 'Call-out', 'Blank = none')}
+        {text('minimumCharge', 'Minimum charge', 'All lines together')}
         {text('validDays', 'Valid for (days)')}
-        {text('format', 'Currency format', `blank = ${found ?? '0.00'}`)}
+        {text('format', 'Currency format', `Blank = ${found ?? '0.00'}`)}
       </div>
       <Checkbox
         label="Lines follow the job sheet (else copied)"

@@ -4,6 +4,7 @@ import type { Workbook } from '../../host/workbook';
 import { today } from '../cuts/useCutPlans';
 import { freeSheetName } from '../sheets/freeSheetName';
 import { ProblemList } from '../sheets/ProblemList';
+import { useFirstMistake } from '../sheets/useFirstMistake';
 import { WriteButton } from '../sheets/WriteButton';
 import { useStored } from '../useStored';
 import { marginSheet } from './marginSheet';
@@ -21,6 +22,7 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
   const [fields, setFields] = useStored('quote', FRESH_QUOTE);
   const [isAsked, setIsAsked] = useState(false);
+  const [form, leadToMistake] = useFirstMistake<HTMLDivElement>();
   const [sources, look] = useQuoteSources(workbook);
   const [outcome, run] = useRun<WrittenQuote>();
   const [made, makeMargins] = useRun<string>();
@@ -29,6 +31,7 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
 
   const write = async () => {
     setIsAsked(true);
+    leadToMistake();
     // Margins and formats may have changed since they were looked for: what is wrong with them now is shown too.
     look();
     const found = await quoteSources(workbook).catch(() => sources);
@@ -45,7 +48,7 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
   const written = outcome.status === 'done' ? outcome.result : undefined;
   const show = (row: number) => void workbook.select({ sheet: written!.read.sheet, address: `A${row}` });
   return (
-    <div className={styles.view}>
+    <div ref={form} className={styles.view}>
       <Body1>
         Select the lines to quote in your job sheet (Hose, Fitting A, Fitting B, Overall length, Quantity; Guard if you have it),
         or one cell of it for all lines.

@@ -3,6 +3,7 @@ import { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
 import { number } from '../../host/cells/readers';
 import { decimalsOf, isAmountFormat } from './currencyFormat';
+import { asSentence } from '../sheets/asSentence';
 import type { CustomerClass } from './marginTable';
 
 /** How a price is made of a cost. */
@@ -169,7 +170,7 @@ export function readQuoteSettings(
       return reader(fields[field]);
     } catch (error) {
       if (!(error instanceof TradeError)) throw error;
-      mistakes[field] = error.message;
+      mistakes[field] = asSentence(error.message);
       return undefined;
     }
   };

@@ -29,7 +29,9 @@ export function fixedReference({ sheet, address }: RangeAddress): string {
 export async function workbookCatalogue(workbook: Workbook): Promise<WorkbookCatalogue> {
   const standing = await standingCatalogue(workbook);
   if (!standing) {
-    throw new NothingToQuote('No parts data: no cell of this workbook holds =HOSE.CATALOGUE(…). Prices come from its tables.');
+    throw new NothingToQuote(
+      'No parts data: no cell of this workbook holds =HOSE.CATALOGUE(…). Prices come from its tables: load them in panel Parts.',
+    );
   }
   const { cell, formula, isNamed, tables, catalogue, canBeFollowed, reason } = standing;
   if (!canBeFollowed) throw new NothingToQuote(reason);

@@ -48,7 +48,7 @@ export function SettingFields({ fields, layout, unit, machines, onChange }: Prop
   };
   return (
     <div className={styles.grid}>
-      <Field label="Unit" size="small" hint="of diameters without one in the heading">
+      <Field label="Unit" size="small" hint="Of diameters without one in the heading">
         <Select
           className={styles.narrow}
           size="small"
@@ -60,7 +60,7 @@ export function SettingFields({ fields, layout, unit, machines, onChange }: Prop
         </Select>
       </Field>
       {layout === 'column' && (
-        <Field label="Readings a crimp" size="small" hint="rows, 2 to 10">
+        <Field label="Readings a crimp" size="small" hint="Rows, 2 to 10">
           <Input
             className={styles.narrow}
             size="small"
@@ -72,11 +72,11 @@ export function SettingFields({ fields, layout, unit, machines, onChange }: Prop
           />
         </Field>
       )}
-      {number('target', 'Target', 'where sheet and catalogue give none')}
-      {number('tolerance', 'Tolerance ±', 'where sheet and catalogue give none')}
-      {number('largestSpread', 'Largest spread', 'more is OVAL; blank = not judged')}
+      {number('target', 'Target', 'Where sheet and catalogue give none')}
+      {number('tolerance', 'Tolerance ±', 'Where sheet and catalogue give none')}
+      {number('largestSpread', 'Largest spread', 'More is OVAL; blank = not judged')}
       {number('uncertainty', 'Uncertainty U', 'k = 2; blank = not asked')}
-      <Field label="Machine" size="small" hint="of rows that name none">
+      <Field label="Machine" size="small" hint="Of rows that name none">
         {machines.length > 0 ? (
           <Select
             className={styles.narrow}
@@ -100,8 +100,8 @@ export function SettingFields({ fields, layout, unit, machines, onChange }: Prop
           />
         )}
       </Field>
-      {number('step', 'Change per digit', 'where table Machines has none; − where a higher number crimps looser')}
-      {number('perTurn', 'Change per turn', 'of the calibration screw, where table Machines has none')}
+      {number('step', 'Change per digit', 'Where table Machines has none; − where a higher number crimps looser')}
+      {number('perTurn', 'Change per turn', 'Of the calibration screw, where table Machines has none')}
     </div>
   );
 }

@@ -7,11 +7,13 @@ import type { RecordFields, TestResult } from './inspectionRecord';
 const useStyles = makeStyles({
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(120px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(140px, 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
   narrow: { minWidth: 0, width: '100%' },
+  // Standard and clause.
+  long: { gridColumn: 'span 2' },
 });
 
 type Stored = RecordFields & { readonly pressureUnit: string };
@@ -70,7 +72,14 @@ export function RecordFieldsForm({ workbook, stored, onStored, otherSheet, onOth
   const field = ([name, label]: readonly [keyof Stored, string]) => {
     const mistake = mistakeOf(name, stored[name]);
     return (
-      <Field key={name} label={label} validationState={mistake ? 'error' : 'none'} validationMessage={mistake}>
+      <Field
+        key={name}
+        className={name === 'rule' ? styles.long : undefined}
+        label={label}
+        hint={name === 'uncertainty' ? 'In the unit of the readings' : undefined}
+        validationState={mistake ? 'error' : 'none'}
+        validationMessage={mistake}
+      >
         <Input className={styles.narrow} value={stored[name]} onChange={(_, { value }) => onStored({ [name]: value })} />
       </Field>
     );
@@ -79,7 +88,7 @@ export function RecordFieldsForm({ workbook, stored, onStored, otherSheet, onOth
     <>
       <Field
         label="Also look on sheet"
-        hint="for job lines where the selection holds readings, or the other way round; matched by line"
+        hint="For job lines where the selection holds readings, or the other way round; matched by line"
       >
         <Select className={styles.narrow} value={otherSheet} onChange={(_, { value }) => onOtherSheet(value)}>
           <option value="">no other sheet</option>

@@ -66,13 +66,13 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   return (
     <div className={styles.view}>
       <Body1>One tag an assembly of the selected job lines, with a QR code of its number.</Body1>
-      <Field label="Maker" hint="your own name, as it stands on the assembly" required>
+      <Field label="Maker" hint="Your own name, as it stands on the assembly" required>
         <Input value={fields.maker} onChange={(_, { value }) => setFields({ maker: value })} />
       </Field>
-      <Field label="Number prefix" hint="before the line, where the sheet has no column Assembly no.">
+      <Field label="Number prefix" hint="Before the line, where the sheet has no column Assembly no.">
         <Input value={fields.prefix} onChange={(_, { value }) => setFields({ prefix: value })} />
       </Field>
-      <Field label="Labels" hint="print on plain paper first and lay it over your labels; print at 100 %">
+      <Field label="Labels" hint="Print on plain paper first and lay it over your labels; print at 100 %">
         <Select value={labels.id} onChange={(_, { value }) => setFields({ labels: value })}>
           {labelSheets.map(sheet => (
             <option key={sheet.id} value={sheet.id}>

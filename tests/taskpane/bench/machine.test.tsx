@@ -87,12 +87,12 @@ const fill = (label: RegExp | string, value: string) => fireEvent.change(screen.
 test('a check is written as a row of Machine log, which is made with its headings; undo takes it back', async () => {
   const { workbook } = open({ Jobs: [['x']] });
   fireEvent.click(screen.getByRole('button', { name: 'Write to Machine log' }));
-  expect(await screen.findByText(/expected diameter is blank/)).toBeTruthy();
+  expect(await screen.findByText(/^Expected diameter is blank/)).toBeTruthy();
   expect(screen.getByText(/Name the machine/)).toBeTruthy();
   fill('Machine', 'Gate');
   fill(/^Reference set-up/, 'ring 3');
   fill(/^Expected/, '25');
-  for (const number of [1, 2, 3, 4]) fill(`Seen ${number}`, '25.11');
+  for (const number of [1, 2, 3, 4]) fill(`Seen ${number} (mm)`, '25.11');
   fill(/^Change per turn/, '0.44');
   expect(screen.getByText(/0\.11 mm large: turn the calibration screw 0\.25 turns tighter/)).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Write to Machine log' }));

@@ -63,7 +63,8 @@ test('a blank kerf is asked for, not taken as 0', async () => {
   const { written } = open();
   await screen.findByRole('option', { name: 'Rack' });
   fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
-  expect(await screen.findByText(/kerf is blank: enter the width of your cut, 0 for a knife/)).toBeTruthy();
+  expect(await screen.findByText(/Kerf is blank: enter the width of your cut, 0 for a knife/)).toBeTruthy();
+  expect(document.activeElement).toBe(screen.getByLabelText(/^Kerf/));
   expect(written).toEqual([]);
 });
 

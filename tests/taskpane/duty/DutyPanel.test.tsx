@@ -82,12 +82,24 @@ test('fittings of the hose that do not suit are listed end by end, each with its
   expect(within(atB).queryByText(/24° cone L/)).toBeNull();
 });
 
+test('the list of margins holds names and values only, and a hose and its price are two words of its heading', async () => {
+  await open();
+  await find();
+  // HTML: the children of a dl are dt, dd, or div with nothing but dt and dd in it.
+  const groups = [...screen.getAllByLabelText('Margins')[0]!.children];
+  expect(groups.length).toBeGreaterThan(10);
+  expect(groups.flatMap(group => [...group.children].map(({ tagName }) => tagName)).filter(tag => !/^D[TD]$/.test(tag))).toEqual(
+    [],
+  );
+  expect(screen.getAllByRole('heading', { level: 3 })[0]!.textContent).toMatch(/DN \d+ \d+\.\d\d each$/);
+});
+
 test('an empty form says which fields to put right and looks for nothing', async () => {
   await open(FRESH_DUTY);
   await screen.findByText(/^Parts data: CAT-/);
   fireEvent.click(screen.getByRole('button', { name: 'Find hoses' }));
   const told = (await screen.findByText('6 fields to put right')).parentElement!.textContent!;
-  expect(told).toMatch(/end form A is blank: choose one\. end form B is blank: choose one\.$/);
+  expect(told).toMatch(/End form A is blank: choose one\. End form B is blank: choose one\.$/);
   expect(screen.queryByText(/hoses suit/)).toBeNull();
 });
 

@@ -23,7 +23,7 @@ test('the widest temperatures of fluid and air count', () => {
 });
 
 test.each([
-  ['a comma', { pressure: '1,8' }, 'pressure', /working pressure is "1,8": it has a comma, .* write a decimal point/],
+  ['a comma', { pressure: '1,8' }, 'pressure', /^Working pressure is "1,8": it has a comma, .* write a decimal point/],
   ['an inch mark in mm', { bore: '1/2"' }, 'bore', /that is in inches/],
   ['half an assembly', { quantity: '1.5' }, 'quantity', /enter a whole number/],
   ['hottest below coldest', { fluidHottest: '-30', airHottest: '' }, 'fluidHottest', /exchange them/],
@@ -31,7 +31,7 @@ test.each([
     'a bend without radius',
     { route: [{ kind: 'bend', radius: '', angle: '90', turn: 'left' }] },
     'route 1 radius',
-    /radius of part 1 is blank/,
+    /^Radius of part 1 is blank/,
   ],
   [
     'a bend beyond a full turn',
@@ -39,12 +39,12 @@ test.each([
     'route 1 angle',
     /at most 360/,
   ],
-  ['no end form', { formB: '' }, 'formB', /end form B is blank: choose one/],
-  ['a negative flow', { flow: '-60' }, 'flow', /flow is "-60": it must be more than 0/],
-  ['a flow beyond anything', { flow: '2e9' }, 'flow', /flow is/],
-  ['a unit in the field', { airHottest: '40 C' }, 'airHottest', /hottest of the air is "40 C"/],
-  ['a foot mark at a pressure', { surge: "3'" }, 'surge', /highest surge is "3'": inch and foot marks belong to lengths/],
-  ['no number', { slack: 'some' }, 'slack', /slack is "some"/],
+  ['no end form', { formB: '' }, 'formB', /^End form B is blank: choose one/],
+  ['a negative flow', { flow: '-60' }, 'flow', /^Flow is "-60": it must be more than 0/],
+  ['a flow beyond anything', { flow: '2e9' }, 'flow', /^Flow is/],
+  ['a unit in the field', { airHottest: '40 C' }, 'airHottest', /^Hottest of the air is "40 C"/],
+  ['a foot mark at a pressure', { surge: "3'" }, 'surge', /^Highest surge is "3'": inch and foot marks belong to lengths/],
+  ['no number', { slack: 'some' }, 'slack', /^Slack is "some"/],
   ['typed viscosity left out', { grade: 'typed' }, 'viscosity', /enter it in mm²\/s/],
 ] as const)('%s is a mistake of its field', (_, change, field, sentence) => {
   const { demand, mistakes } = readDuty({ ...LIFT, ...change });

@@ -30,7 +30,8 @@ describe('quote', () => {
   test('a blank margin is asked for, nothing is written', async () => {
     const { written } = await open();
     press('Write the quote as a new sheet');
-    expect(await screen.findByText(/margin is blank: enter a share/)).toBeTruthy();
+    expect(await screen.findByText(/Margin is blank: enter a share/)).toBeTruthy();
+    expect(document.activeElement).toBe(screen.getByLabelText(/^Margin/));
     expect(written).toEqual([]);
   });
 
@@ -181,7 +182,7 @@ describe('to buy', () => {
     fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
     fireEvent.click(screen.getByRole('radio', { name: 'a cut plan' }));
     press('Write the purchase list as a new sheet');
-    expect(await screen.findByText(/kerf is blank/)).toBeTruthy();
+    expect(await screen.findByText(/^Kerf is blank/)).toBeTruthy();
     expect(written).toEqual([]);
   });
 });

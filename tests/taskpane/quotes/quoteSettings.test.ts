@@ -22,7 +22,7 @@ test('amounts that are left blank stay open, zeros are zeros', () => {
 
 test('a class of the user’s table takes the place of a typed margin', () => {
   expect(read({ margin: '', customerClass: 'Dealer' }).settings).toMatchObject({ customerClass: 'Dealer', margin: undefined });
-  expect(read({ margin: '', customerClass: 'No longer there' }).mistakes.margin).toMatch(/margin is blank/);
+  expect(read({ margin: '', customerClass: 'No longer there' }).mistakes.margin).toMatch(/^Margin is blank/);
 });
 
 test('a class without a usable margin is a mistake, not a price', () => {
