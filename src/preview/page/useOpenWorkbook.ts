@@ -1,0 +1,114 @@
+import { useCallback, useEffect, useRef, useState } from 'react';
+import type { OpenedWorkbook } from '../xlsx/readXlsx';
+import { EMPTY_TITLE, emptyWorkbook } from './emptyWorkbook';
+import { fileBytes } from './fileBytes';
+import { pageFunctions, type PageFunctions } from './pageFunctions';
+import { sampleBytes, samples, type Sample } from './samples';
+import { saveFile } from './saveFile';
+import type { Spreadsheet } from './spreadsheet';
+
+const XLSX_NAME = /\.xlsx$/i;
+
+function sentenceOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
+
+async function readBytes(bytes: Uint8Array, title: string): Promise<OpenedWorkbook> {
+  const { readXlsx } = await import(/* webpackChunkName: "xlsx" */ '../xlsx/readXlsx');
+  return readXlsx(bytes, title);
+}
+
+const readSample = async (sample: Sample) => readBytes(await sampleBytes(sample), sample.title);
+
+/** What is open, or what went wrong. */
+interface PageState {
+  readonly title: string;
+  readonly busy: string;
+  readonly problem: string;
+  readonly notes: readonly string[];
+}
+
+const START: PageState = { title: '', busy: 'Opening …', problem: '', notes: [] };
+
+/** The spreadsheet in its place on the page; another one is shown in its stead. */
+function useShownSpreadsheet(change: (part: Partial<PageState>) => void) {
+  const container = useRef<HTMLDivElement>(null);
+  const current = useRef<Spreadsheet | undefined>(undefined);
+  const [spreadsheet, setSpreadsheet] = useState<Spreadsheet>();
+  const show = useCallback(
+    async (opened: OpenedWorkbook, title: string, known: PageFunctions) => {
+      const { openSpreadsheet } = await import(/* webpackChunkName: "spreadsheet" */ './spreadsheet');
+      current.current?.dispose();
+      setSpreadsheet(undefined);
+      const place = document.createElement('div');
+      place.className = 'spreadsheet';
+      container.current!.replaceChildren(place);
+      const next = openSpreadsheet(place, opened, known);
+      current.current = next;
+      setSpreadsheet(next);
+      change({ title, busy: 'Calculating …', notes: opened.notes });
+      await next.calculate();
+    },
+    [change],
+  );
+
+  return { container, current, spreadsheet, show };
+}
+
+/** What is open in the try-out page, and how something else is opened, or it is saved. */
+export function useOpenWorkbook() {
+  const [functions, setFunctions] = useState<PageFunctions>();
+  const [state, setState] = useState(START);
+  const change = useCallback((part: Partial<PageState>) => setState(old => ({ ...old, ...part })), []);
+  const { container, current, spreadsheet, show } = useShownSpreadsheet(change);
+
+  /** Opens a workbook; where that fails, what was open stays open and the problem is said. */
+  const open = useCallback(
+    async (title: string, load: () => Promise<OpenedWorkbook>, known: PageFunctions) => {
+      change({ busy: `Opening ${title} …`, problem: '' });
+      try {
+        await show(await load(), title, known);
+      } catch (error) {
+        change({ problem: sentenceOf(error) });
+        if (!current.current) await show(emptyWorkbook(), EMPTY_TITLE, known);
+      } finally {
+        change({ busy: '' });
+      }
+    },
+    [change, current, show],
+  );
+
+  const openNothing = useCallback((known: PageFunctions) => open(EMPTY_TITLE, async () => emptyWorkbook(), known), [open]);
+
+  useEffect(() => {
+    pageFunctions()
+      .then(known => {
+        setFunctions(known);
+        const [first] = samples;
+        return first ? open(first.title, () => readSample(first), known) : openNothing(known);
+      })
+      .catch(error => change({ busy: '', problem: sentenceOf(error) }));
+  }, [change, open, openNothing]);
+
+  const openSample = async (sample: Sample | undefined) => {
+    if (functions && sample) await open(sample.title, () => readSample(sample), functions);
+  };
+  const openFile = (file: File) => {
+    if (functions) void open(file.name, async () => readBytes(await fileBytes(file), file.name), functions);
+  };
+  const save = () => {
+    change({ busy: 'Saving …', problem: '' });
+    const name = XLSX_NAME.test(state.title) ? state.title : `${state.title || 'workbook'}.xlsx`;
+    void current
+      .current!.save()
+      .then(bytes => saveFile(bytes, name))
+      .catch(error => change({ problem: `The workbook could not be saved: ${sentenceOf(error)}` }))
+      .finally(() => change({ busy: '' }));
+  };
+  return {
+    ...{ container, functions, spreadsheet, state, openSample, openFile, save },
+    openEmpty: () => void (functions && openNothing(functions)),
+    onProblem: (problem: string) => change({ problem }),
+    workbook: () => current.current?.workbook,
+  };
+}
