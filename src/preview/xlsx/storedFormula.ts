@@ -1,5 +1,6 @@
 import { NEW_EXCEL_FUNCTIONS } from '@univerjs/engine-formula';
 import { formulaForFile, formulaFromFile } from './formulaNames';
+import { operatorsForFile, operatorsFromFile } from './spillOperators';
 
 /** Parts of a formula outside quoted text and quoted sheet names, changed by `change`. */
 function outsideQuotes(formula: string, change: (part: string) => string): string {
@@ -29,12 +30,8 @@ export function callsOurs(formula: string): boolean {
  * @returns formula with `=`
  */
 export function typedFormula(stored: string): string {
-  return `=${outsideQuotes(formulaFromFile(stored), part =>
-    part
-      .replace(/_xlfn\.SINGLE\(([^()]*)\)/gi, '@$1')
-      .replace(/_xlfn\.ANCHORARRAY\(([^()]*)\)/gi, '$1#')
-      .replace(/_xl(?:fn|ws|pm)\./gi, ''),
-  )}`;
+  const formula = operatorsFromFile(formulaFromFile(stored));
+  return `=${outsideQuotes(formula, part => part.replace(/_xl(?:fn|ws|pm)\./gi, ''))}`;
 }
 
 /**
@@ -43,7 +40,7 @@ export function typedFormula(stored: string): string {
  * @returns formula text without `=`
  */
 export function storedFormula(typed: string): string {
-  const formula = formulaForFile(typed.replace(/^=/, ''));
+  const formula = operatorsForFile(formulaForFile(typed.replace(/^=/, '')));
   return outsideQuotes(formula, part =>
     part.replace(NAME_BEFORE_BRACKET, (name: string) => (NEW_EXCEL_FUNCTIONS.has(name.toUpperCase()) ? `_xlfn.${name}` : name)),
   );
