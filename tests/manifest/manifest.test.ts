@@ -47,6 +47,7 @@ test.each<[string, (xml: string) => string, RegExp]>([
     /Page does not use the shared runtime/,
   ],
   ['another namespace', xml => xml.replace('DefaultValue="HOSE"', 'DefaultValue="TUBE"'), /the namespace is TUBE/],
+  ['an Excel that cannot lay out pages let in', xml => xml.replace(/<Set Name="ExcelApi"[^>]*>/, ''), /ExcelApi 1.9 is missing/],
   ['no shared runtime asked for', xml => xml.replace(/<Set Name="SharedRuntime"[^>]*>/, ''), /SharedRuntime 1.1 is missing/],
   [
     'a resource id of more than 32 characters',

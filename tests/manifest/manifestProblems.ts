@@ -111,14 +111,16 @@ function runtimeProblems(document: Document): string[] {
       element => element.getAttribute('resid') ?? children(element, 'SourceLocation')[0]?.getAttribute('resid'),
     );
   const sharing = { Page: pageOf('Page'), FunctionFile: pageOf('FunctionFile'), Action: pageOf('Action') };
-  const set = all(document, 'Set').find(element => element.getAttribute('Name') === 'SharedRuntime');
+  const sets = new Map(all(document, 'Set').map(set => [set.getAttribute('Name'), set.getAttribute('MinVersion')]));
   const namespace = urlOf(document, all(document, 'Namespace')[0]?.getAttribute('resid'));
   return [
     ...(runtime?.getAttribute('lifetime') === 'long' ? [] : ['the shared runtime has no long lifetime']),
     ...Object.entries(sharing).flatMap(([name, found]) =>
       found.length > 0 && found.every(id => id === resid) ? [] : [`${name} does not use the shared runtime`],
     ),
-    ...(set?.getAttribute('MinVersion') === '1.1' ? [] : ['the requirement set SharedRuntime 1.1 is missing']),
+    ...(sets.get('SharedRuntime') === '1.1' ? [] : ['the requirement set SharedRuntime 1.1 is missing']),
+    // Page layout and the events of all sheets, which src/host/excel uses without asking. Source: @types/office-js, "[Api set: …]".
+    ...(sets.get('ExcelApi') === '1.9' ? [] : ['the requirement set ExcelApi 1.9 is missing']),
     ...(namespace === 'HOSE' ? [] : [`the namespace is ${namespace}`]),
   ];
 }

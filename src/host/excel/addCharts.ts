@@ -32,12 +32,10 @@ function addChart(worksheet: Excel.Worksheet, address: string, { title, across, 
 }
 
 /**
- * Adds charts where this Excel can make them series by series (ExcelApi 1.7), each in a request of its own: one that Excel refuses
- * takes neither the cells nor the other charts with it.
- * @returns why charts are missing, in words; undefined where all are there or this Excel makes none
+ * Adds charts, each in a request of its own: one that Excel refuses takes neither the cells nor the other charts with it.
+ * @returns why charts are missing, in words; undefined where all are there
  */
 export async function addCharts(context: Excel.RequestContext, charts: readonly Chart[]): Promise<string | undefined> {
-  if (charts.length === 0 || !Office.context.requirements.isSetSupported('ExcelApi', '1.7')) return undefined;
   const refused: string[] = [];
   for (const { at, chart } of charts) {
     try {

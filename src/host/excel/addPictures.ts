@@ -11,9 +11,13 @@ const EDGE = 1;
  * Puts pictures over their blocks, square and as large as the block allows, where this Excel takes pictures and tells
  * the places of cells (ExcelApi 1.10); in as many requests as Excel on the web needs.
  * The blocks must stand with their final heights and widths: their places are read first.
+ * @returns why the pictures are missing, in words; undefined where they are there
  */
-export async function addPictures(context: Excel.RequestContext, pictures: readonly Picture[]): Promise<void> {
-  if (pictures.length === 0 || !Office.context.requirements.isSetSupported('ExcelApi', '1.10')) return;
+export async function addPictures(context: Excel.RequestContext, pictures: readonly Picture[]): Promise<string | undefined> {
+  if (pictures.length === 0) return undefined;
+  if (!Office.context.requirements.isSetSupported('ExcelApi', '1.10')) {
+    return 'This Excel takes no pictures from add-ins, so they are missing: a newer one does.';
+  }
   const blocks = pictures.map(({ at }) => context.workbook.worksheets.getItem(at.sheet).getRange(at.address));
   for (const block of blocks) block.load('left,top,width,height');
   const images = await Promise.all(pictures.map(({ svg }) => pngOfSvg(svg)));
@@ -38,4 +42,5 @@ export async function addPictures(context: Excel.RequestContext, pictures: reado
     shape.altTextDescription = alt;
     shape.placement = 'OneCell';
   }
+  return undefined;
 }

@@ -6,7 +6,7 @@ import { reenterUnknownNames } from './reenterUnknownNames';
 import { run } from './run';
 import { writeChanges } from './writeChanges';
 
-/** The workbook that is open in Excel, through Office.js. Needs Excel's requirement set ExcelApi 1.9. */
+/** The workbook that is open in Excel, through Office.js. Needs Excel's requirement set ExcelApi 1.9, as the manifest says. */
 export function excelWorkbook(): Workbook {
   return {
     host: 'excel',

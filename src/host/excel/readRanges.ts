@@ -32,6 +32,8 @@ function contentOf(range: Excel.Range): RangeContent {
   const { sheet = '', address } = splitReference(range.address);
   const block = { row: range.rowIndex, column: range.columnIndex };
   const { values, valueTypes, formulas, numberFormat } = range;
+  // Since 2407 Excel on the desktop gives null instead of an error for more than five million cells (OfficeDev/office-js issue 4783).
+  if (!values || !formulas) throw new ExcelRefusal('RangeExceedsLimit', range.address);
   return {
     sheet,
     address: address.replace(/\$/g, ''),

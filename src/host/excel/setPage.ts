@@ -1,8 +1,7 @@
 import type { PageSetup } from '../workbook';
 
-/** Sets how a sheet is printed, where this Excel can (ExcelApi 1.9). */
+/** Sets how a sheet is printed. */
 export function setPage(worksheet: Excel.Worksheet, page: PageSetup): void {
-  if (!Office.context.requirements.isSetSupported('ExcelApi', '1.9')) return;
   const { pageLayout } = worksheet;
   if (page.orientation) {
     pageLayout.orientation = page.orientation === 'landscape' ? Excel.PageOrientation.landscape : Excel.PageOrientation.portrait;

@@ -181,11 +181,8 @@ export async function writeChanges(changes: readonly Change[]): Promise<void> {
       for (const change of changes) await apply(request, change, standing);
       await context.sync();
       const pictures = changes.filter(change => change.kind === 'picture');
-      if (pictures.length > 0) await addPictures(context, pictures);
-      missing = await addCharts(
-        context,
-        changes.filter(change => change.kind === 'chart'),
-      );
+      const charts = changes.filter(change => change.kind === 'chart');
+      missing = [await addPictures(context, pictures), await addCharts(context, charts)].filter(Boolean).join(' ');
     });
   } catch (error) {
     throw await refused(error, changes, standing);

@@ -237,7 +237,9 @@ test('a range of a hidden sheet is not selected, but said', async () => {
   expect(excel.written).toEqual([]);
 });
 
-describe.each(['ResponsePayloadSizeLimitExceeded', 'RangeExceedsLimit'])('what is too large for one answer (%s)', code => {
+// OfficeDev/office-js issue 4783: Excel on the desktop answers null for more than five million cells.
+const TOO_LARGE = ['ResponsePayloadSizeLimitExceeded', 'RangeExceedsLimit', 'null'];
+describe.each(TOO_LARGE)('what is too large for one answer (%s)', code => {
   const many = Array.from({ length: 30_001 }, (_, row) => [row, `part ${row}`]);
 
   beforeEach(() => {

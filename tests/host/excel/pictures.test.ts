@@ -37,10 +37,12 @@ test('a picture comes last, square, within its block, with its words for those w
   ]);
 });
 
-test('an Excel that takes no pictures (before ExcelApi 1.10) writes the rest all the same', async () => {
+test('an Excel that takes no pictures (before ExcelApi 1.10) writes the rest all the same, and says so', async () => {
   const excel = open();
   office('1.9');
-  await writeChanges(changes);
+  await expect(writeChanges(changes)).rejects.toThrow(
+    'This Excel takes no pictures from add-ins, so they are missing: a newer one does. All cells are written.',
+  );
   expect(excel.written).toEqual(['values of Tags!A2 = [[117]]']);
 });
 

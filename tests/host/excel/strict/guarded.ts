@@ -15,7 +15,8 @@ export function guarded<T extends object>(
     if (names.includes('numberFormat') && (methods as { __cells?: () => number }).__cells) {
       pending.push({
         __load: () => {
-          if ((methods as unknown as { __cells: () => number }).__cells() <= answerLimit.cells) return;
+          if ((methods as unknown as { __cells: () => number }).__cells() <= answerLimit.cells || answerLimit.code === 'null')
+            return;
           throw refused('too large', answerLimit.code);
         },
       });

@@ -1,7 +1,7 @@
 import { addressOf, sharedBlock, usedBlock } from './address';
 import type { Batch, Block, Cell } from './batch';
 import { guarded } from './guarded';
-import { refused } from './refusals';
+import { answerLimit, refused } from './refusals';
 
 const value = (cell: Cell) => (typeof cell === 'object' ? cell[1] : cell);
 const formula = (cell: Cell) => (typeof cell === 'object' ? cell[0] : cell);
@@ -32,10 +32,13 @@ export function rangeOf(batch: Batch, sheet: string, block: Block | undefined): 
 }
 
 function propertiesOf({ sheets }: Batch, sheet: string, block: Block) {
+  const isNull = answerLimit.code === 'null' && block.rows * block.columns > answerLimit.cells;
   const table = <T>(pick: (cell: Cell) => T) =>
-    Array.from({ length: block.rows }, (_, r) =>
-      Array.from({ length: block.columns }, (__, c) => pick(sheets[sheet]?.[block.row + r]?.[block.column + c] ?? '')),
-    );
+    isNull
+      ? null
+      : Array.from({ length: block.rows }, (_, r) =>
+          Array.from({ length: block.columns }, (__, c) => pick(sheets[sheet]?.[block.row + r]?.[block.column + c] ?? '')),
+        );
   return {
     address: `${sheet}!${addressOf(block)}`,
     rowIndex: block.row,
