@@ -12,12 +12,13 @@ import { cellOf, dataRows, findTable, sheetRow, textOf, type SheetTable } from '
 const JOB_HEADINGS = {
   cutLength: /^(?:cut|cut length|cut to|hose cut|length to cut|cutting length)$/,
   overall: /^(?:overall|overall length|length over all|assembly length|total length|finished length)$/,
-  hose: /^(?:hose|hose type|hose part|material)$/,
+  hose: /^(?:hose|tube|hose type|hose part|material)$/,
   quantity: /^(?:quantity|qty\.?|pcs\.?|pieces|number|how many|count|no\. off)$/,
   line: /^(?:line|line no\.?|job line|job|item|pos\.?|position|no\.?|#)$/,
   label: /^(?:label|wanted for|for|assembly no\.?|machine|description|mark|name)$/,
   shortest: /^(?:shortest|min\.?|minimum|shortest length)$/,
   longest: /^(?:longest|max\.?|maximum|longest length)$/,
+  check: /^(?:check|assembly check)$/,
   bore: /^(?:bore|inside diameter|bore diameter)$/,
 } as const;
 export type JobField = keyof typeof JOB_HEADINGS;
@@ -62,6 +63,14 @@ function finishedLength(
   }
 }
 
+/** What the row's check of the assembly objects to; it is said beside the line, since hose that is cut is spent. */
+function objection(table: SheetTable<JobField>, row: number): string | undefined {
+  const cell = cellOf(table, row, 'check');
+  if (typeof cell === 'object') return `its check is ${cell.error}`;
+  const text = String(cell).trim();
+  return text === '' || text.toUpperCase() === 'OK' ? undefined : `its check says: ${text}`;
+}
+
 function readLine(table: SheetTable<JobField>, row: number, unit: LengthUnit, step: Decimal): CutLine | undefined {
   const length = (field: JobField, label: string) =>
     lengthOfCell(cellOf(table, row, field), label, table.columns[field]?.unit ?? '', unit);
@@ -75,6 +84,8 @@ function readLine(table: SheetTable<JobField>, row: number, unit: LengthUnit, st
   const { overall, limits, note } = finishedLength(table, row, unit);
   const { cutLength, isOtherWay } = benchCut(wanted, step, unit, overall && limits && { overall, limits });
   const number = String(sheetRow(table, row));
+  const otherWay = `cut ${lengthText(cutLength, unit)} for ${lengthText(wanted, unit)}: the nearer step would miss the length limits`;
+  const notes = [objection(table, row), isOtherWay ? otherWay : note];
   return {
     row: sheetRow(table, row),
     line: textOf(table, row, 'line') || `row ${number}`,
@@ -85,9 +96,7 @@ function readLine(table: SheetTable<JobField>, row: number, unit: LengthUnit, st
     cutLength,
     overall,
     limits,
-    note: isOtherWay
-      ? `cut ${lengthText(cutLength, unit)} for ${lengthText(wanted, unit)}: the nearer step would miss the length limits`
-      : note,
+    note: notes.filter(Boolean).join('; ') || undefined,
   };
 }
 

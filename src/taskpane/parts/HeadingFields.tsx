@@ -126,7 +126,9 @@ export function HeadingFields({ chosen, maps, onMap }: Props) {
     const missing = missingFields(schema, headings, map);
     return fixes.length > 0 || missing.length > 0 ? [{ loaded, table, schema, fixes, missing }] : [];
   });
-  const urgent = open.filter(({ fixes, missing }) => missing.length > 0 || fixes.some(({ trouble }) => trouble === 'unit'));
+  const urgent = open.filter(
+    ({ fixes, missing }) => missing.length > 0 || fixes.some(({ trouble, unit }) => trouble === 'unit' && unit === ''),
+  );
   const [shown, setShown] = useOpenItems(urgent.map(({ loaded }) => loaded.id));
   if (open.length === 0) return null;
   return (

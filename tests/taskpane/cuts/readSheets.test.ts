@@ -82,6 +82,22 @@ test('without limits on the sheet those of DIN 20066 serve: 1250 mm, DN 12 is 12
   expect([line!.limits!.shortest.toString(), line!.limits!.longest.toString()]).toEqual(['1246', '1262']);
 });
 
+test('what the check of a row objects to stands beside its line before hose is cut for it', () => {
+  const table = sheetContent([
+    ['No.', 'Tube', 'Pcs', 'Cut length (mm)', 'Assembly check'],
+    [1, 'Larch', 1, 500, 'OK'],
+    [2, 'Larch', 1, 500, 'families differ: do not assemble'],
+    [3, 'Larch', 1, 500, { error: '#N/A' }],
+    [4, 'Larch', 1, 500, ''],
+  ]);
+  expect(readCutLines(jobTable(table)!, 'mm', one).lines.map(({ note }) => note)).toEqual([
+    undefined,
+    'its check says: families differ: do not assemble',
+    'its check is #N/A',
+    undefined,
+  ]);
+});
+
 test('limits that cannot be known are noted and do not keep a line from being cut', () => {
   const table = jobTable(
     sheetContent([
