@@ -65,7 +65,7 @@ export function DutyResults({ catalogue, demand, found, isStale, onInsert, told 
     <>
       <Body1 role="status">
         {suitable.length === 0
-          ? `No hose of the catalogue suits; ${ruledOut.length} are ruled out.`
+          ? `No hose of the catalogue suits; ${ruledOut.length} are ruled out. Below is why, the nearest first.`
           : `${suitable.length} of ${suitable.length + ruledOut.length} hoses suit, cheapest first.`}
       </Body1>
       {isStale && (
@@ -98,7 +98,9 @@ export function DutyResults({ catalogue, demand, found, isStale, onInsert, told 
       {shown.length < suitable.length && (
         <Button onClick={() => setIsAll(true)}>Show {suitable.length - shown.length} more</Button>
       )}
-      {ruledOut.length > 0 && <RuledOutList catalogue={catalogue} demand={demand} ruledOut={ruledOut} />}
+      {ruledOut.length > 0 && (
+        <RuledOutList catalogue={catalogue} demand={demand} ruledOut={ruledOut} isOpen={suitable.length === 0} />
+      )}
       <div className={styles.caution} role="note">
         {cautions(demand).map(caution => (
           <Caption1 key={caution} block>

@@ -17,7 +17,10 @@ const useStyles = makeStyles({
 interface Props {
   readonly catalogue: Catalogue;
   readonly demand: Demand;
+  /** The nearest first. */
   readonly ruledOut: readonly RuledOut[];
+  /** Whether the reasons are shown without being asked for. */
+  readonly isOpen: boolean;
 }
 
 function lengthsOf(catalogue: Catalogue, demand: Demand, hose: Hose) {
@@ -27,14 +30,14 @@ function lengthsOf(catalogue: Catalogue, demand: Demand, hose: Hose) {
 }
 
 /** Hoses that do not suit, each with every reason; where a bend is too tight, the route can be looked at. */
-export function RuledOutList({ catalogue, demand, ruledOut }: Props) {
+export function RuledOutList({ catalogue, demand, ruledOut, isOpen }: Props) {
   const styles = useStyles();
   const [drawn, setDrawn] = useState('');
   const tightest = tightestBend(demand);
   return (
-    <Accordion collapsible>
+    <Accordion key={String(isOpen)} collapsible defaultOpenItems={isOpen ? 'ruled out' : []}>
       <AccordionItem value="ruled out">
-        <AccordionHeader as="h3">Ruled out: {ruledOut.length}</AccordionHeader>
+        <AccordionHeader as="h3">Ruled out: {ruledOut.length}, the nearest first</AccordionHeader>
         <AccordionPanel>
           <ul className={styles.list} aria-label="Hoses ruled out">
             {ruledOut.map(({ hose, reasons }) => {

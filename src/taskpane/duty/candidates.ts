@@ -41,6 +41,8 @@ export interface Choice {
 /** A hose that does not suit, and why. */
 export interface RuledOut {
   readonly hose: Hose;
+  /** What rules it out: the hose itself, or its couplings alone. */
+  readonly by: 'hose' | 'couplings';
   readonly reasons: readonly string[];
 }
 
@@ -115,7 +117,7 @@ function judge(catalogue: Catalogue, demand: Demand, hose: Hose): Candidate | Ru
   const margins = hoseMargins(catalogue, hose, demand);
   const fit = hoseFit(catalogue, hose, hoseDutyOf(catalogue, demand));
   const reasons = margins.filter(rulesOut).map(reasonText);
-  if (fit.ruledOut.length > 0) return { hose, reasons: reasons.length > 0 ? reasons : fit.ruledOut };
+  if (fit.ruledOut.length > 0) return { hose, by: 'hose', reasons: reasons.length > 0 ? reasons : fit.ruledOut };
   const [a, b] = demand.ends.map(end => endOptions(catalogue, hose, end, demand)) as [
     ReturnType<typeof endOptions>,
     ReturnType<typeof endOptions>,
@@ -123,11 +125,11 @@ function judge(catalogue: Catalogue, demand: Demand, hose: Hose): Candidate | Ru
   const missing = [a, b].flatMap(({ suitable, ruledOut }, index) =>
     suitable.length === 0 ? ruledOut.map(reason => `End ${index === 0 ? 'A' : 'B'}: ${reason}`) : [],
   );
-  if (missing.length > 0) return { hose, reasons: missing };
+  if (missing.length > 0) return { hose, by: 'couplings', reasons: missing };
   const ends = [a.suitable, b.suitable] as const;
   const candidate = { hose, margins, lengths: routeLengths(catalogue, hose, demand), ends };
   const cheapest = firstChoice(catalogue, demand, candidate);
-  return typeof cheapest === 'string' ? { hose, reasons: [cheapest] } : { ...candidate, cheapest };
+  return typeof cheapest === 'string' ? { hose, by: 'couplings', reasons: [cheapest] } : { ...candidate, cheapest };
 }
 
 /** Cheapest first; where the cost is not known the price of the hose orders them, behind the others. */
@@ -138,11 +140,16 @@ function byCost(one: Candidate, other: Candidate): number {
   return (one.hose.pricePerLength ?? Infinity) - (other.hose.pricePerLength ?? Infinity) || 0;
 }
 
+/** What would nearly do comes first: hoses that only lack couplings, then those with the fewest reasons. */
+function byNearness(one: RuledOut, other: RuledOut): number {
+  return Number(one.by === 'hose') - Number(other.by === 'hose') || one.reasons.length - other.reasons.length;
+}
+
 /** Every hose of a catalogue against a demand. */
 export function candidates(catalogue: Catalogue, demand: Demand): Candidates {
   const judged = catalogue.hoses.map(hose => judge(catalogue, demand, hose));
   return {
     suitable: judged.filter(found => 'cheapest' in found).sort(byCost),
-    ruledOut: judged.filter((found): found is RuledOut => 'reasons' in found),
+    ruledOut: judged.filter((found): found is RuledOut => 'reasons' in found).sort(byNearness),
   };
 }

@@ -15,7 +15,7 @@ import { analysisOf, type Analysed, type ReadyView } from './analysisOf';
 import { MachineSection } from './MachineSection';
 import { MeasurementFields } from './MeasurementFields';
 import { MeasurementProblems } from './MeasurementProblems';
-import type { MeasurementColumns, MeasurementLayout } from './measurementRoles';
+import { layoutWith, type MeasurementColumns, type MeasurementLayout } from './measurementRoles';
 import { SettingFields } from './SettingFields';
 import { VerdictCounts } from './VerdictCounts';
 import { WriteReadings } from './WriteReadings';
@@ -72,7 +72,7 @@ export function TableAnalysis({ workbook, view }: Props) {
               layout={layout}
               columns={columns}
               onLayout={each => setChosen({ ...chosen, layout: each })}
-              onColumns={each => setChosen({ ...chosen, columns: each })}
+              onColumns={each => setChosen({ ...chosen, layout: layoutWith(layout, each), columns: each })}
             />
           </AccordionPanel>
         </AccordionItem>

@@ -36,6 +36,11 @@ export const LAYOUTS: Readonly<Record<MeasurementLayout, string>> = {
   column: 'One reading a row',
 };
 
+/** The layout that goes with the columns of readings: several of them hold a crimp a row. */
+export function layoutWith(layout: MeasurementLayout, { readings = [] }: MeasurementColumns): MeasurementLayout {
+  return layout === 'column' && readings.length > 1 ? 'row' : layout;
+}
+
 interface RoleWords {
   readonly label: string;
   /** Headings in lower case, without brackets, units and end; undefined for roles that only an end makes. */

@@ -63,6 +63,18 @@ function readingsByContent(used: RangeContent, table: FoundTable, taken: Readonl
   return [];
 }
 
+/**
+ * The readings: those that headings name, else those that look like readings. A single heading of one letter, the `d` of
+ * `a b c d`, says less than the columns beside it.
+ */
+function placedReadings(used: RangeContent, table: FoundTable, named: readonly number[], taken: ReadonlySet<number>) {
+  const only = named.length === 1 ? named[0]! : undefined;
+  const isLetter = only !== undefined && /^\p{L}$/u.test(plainHeading(table.headings[only - table.block.column]!));
+  if (named.length > 0 && !isLetter) return named;
+  const alike = readingsByContent(used, table, taken);
+  return only === undefined || alike.includes(only) ? alike : named;
+}
+
 interface Named extends NamedColumn {
   readonly column: number;
 }
@@ -112,7 +124,7 @@ export function proposeMeasurements(used: RangeContent, table: FoundTable): Prop
   if (kind !== undefined) found.combination = [kind];
   const [ofA = [], ofB] = readingBlocks(named, table.headings, first);
   const taken = new Set(Object.values(found).flat());
-  const readings = ofA.length > 0 ? ofA : readingsByContent(used, table, taken);
+  const readings = placedReadings(used, table, ofA, taken);
   if (readings.length > 0) found.readings = [...readings];
   if (ofB) found.readingsB = [...ofB];
   const layout: MeasurementLayout = ofB ? 'ends' : readings.length === 1 ? 'column' : 'row';

@@ -70,6 +70,14 @@ test('hoses ruled out say why, and where a bend is too tight the route shows it 
   expect(within(list).getByRole('img').textContent).toContain('2tight');
 });
 
+test('where no hose suits, the reasons stand open below', async () => {
+  await open();
+  fireEvent.change(screen.getByLabelText(/^Working pressure/), { target: { value: '4000' } });
+  await find();
+  expect(screen.getByText(/^No hose of the catalogue suits; 44 are ruled out/)).toBeTruthy();
+  expect(within(screen.getByRole('list', { name: 'Hoses ruled out' })).getAllByText(/^Pressure/).length).toBeGreaterThan(40);
+});
+
 test('fittings of the hose that do not suit are listed end by end, each with its reason', async () => {
   await open();
   await find();

@@ -46,6 +46,16 @@ test('what suits comes cheapest first by UNITCOST, and every hose is either amon
   expect(ruledOut.every(({ reasons }) => reasons.length > 0 && reasons.every(reason => reason.length > 10))).toBe(true);
 });
 
+test('of the hoses ruled out those that lack nothing but couplings come first, then those with the fewest reasons', () => {
+  const { ruledOut } = candidates(sample, demandOf({ flow: '60', velocity: '4', pressure: '160', surge: '200' }));
+  const nearest = ruledOut.filter(({ by }) => by === 'couplings');
+  expect(nearest.flatMap(({ reasons }) => reasons)[0]).toMatch(/^End A: Pressure of Larch/);
+  expect(ruledOut.slice(0, nearest.length)).toEqual(nearest);
+  const counts = ruledOut.slice(nearest.length).map(({ reasons }) => reasons.length);
+  expect(counts).toEqual([...counts].sort((a, b) => a - b));
+  expect(counts.at(-1)).toBeGreaterThan(counts[0]!);
+});
+
 test('of several fittings the cheapest pair that may be made is taken; the others can be chosen', () => {
   const demand = demandOf({ angleA: '' });
   const [first] = candidates(sample, demand).suitable;

@@ -127,3 +127,19 @@ test('a sheet without measurements says what to select', async () => {
   open('Notes', 'A1', { Notes: [['Hello']] });
   expect(await screen.findByText(/No measurements here\. Select a cell among your caliper readings/)).toBeTruthy();
 });
+
+test('several columns of readings, entered where one was taken, hold a crimp a row', async () => {
+  open('Crimps', 'A2', {
+    Crimps: [
+      ['Hose', 'Fitting', 'Target', 'Tolerance', 'Reading', 'second', 'third', 'fourth'],
+      ['Larch DN 12', 'cone', 27.35, 0.12, 27.3, 27.3, 27.4, 27.4],
+      ['Larch DN 10', 'cone', 22.8, 0.12, 22.8, 22.8, 22.8, 22.8],
+    ],
+  });
+  fireEvent.click(await screen.findByRole('button', { name: 'Which column is what' }));
+  const layout = screen.getByLabelText<HTMLSelectElement>('How the readings lie');
+  expect(layout.value).toBe('column');
+  fireEvent.change(screen.getByRole('textbox', { name: 'Readings' }), { target: { value: 'E:H' } });
+  expect(layout.value).toBe('row');
+  expect(await screen.findByText('2 crimps read from sheet Crimps.')).toBeTruthy();
+});

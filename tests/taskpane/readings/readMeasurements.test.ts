@@ -296,3 +296,23 @@ test('the bench record of the job sheet: crimps, rows that wait, a text among th
   ]);
   expect(waiting).toHaveLength(1);
 });
+
+test('readings headed a, b, c and d are four readings, not a diameter in the column d', () => {
+  const { crimps, problems, proposed } = read([
+    ['Hose', 'Fitting', 'Nominal', 'Tolerance', 'a', 'b', 'c', 'd', 'Remark'],
+    ['Larch DN 12', 'cone', 27.35, 0.12, 27.3, 27.3, 27.4, 27.4, ''],
+    ['Larch DN 12', 'cone', 27.35, 0.12, 27.4, 27.4, 27.4, 27.4, 'warm'],
+  ]);
+  expect(problems).toEqual([]);
+  expect([proposed.layout, proposed.columns.readings]).toEqual(['row', [4, 5, 6, 7]]);
+  expect(deviations(crimps)).toEqual([0, 0.05]);
+});
+
+test('a single column headed d holds one reading a row', () => {
+  const { proposed } = read([
+    ['Crimp', 'Nominal', 'Tolerance', 'd'],
+    [1, 27.35, 0.12, 27.3],
+    [1, 27.35, 0.12, 27.4],
+  ]);
+  expect([proposed.layout, proposed.columns.readings]).toEqual(['column', [3]]);
+});
