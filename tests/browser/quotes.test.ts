@@ -46,7 +46,7 @@ describe('panel Quotes on the try-out page', () => {
       .fill('40 %');
     await press('Write the quote as a new sheet');
     await written('Quote');
-    expect(await pane().getByText('Look at these before you send it').count()).toBe(1);
+    expect(await pane().getByText('Look at these lines of Jobs before you send it').count()).toBe(1);
     expect(await overflow()).toBeLessThanOrEqual(0);
     await press('Quote');
     await idle();

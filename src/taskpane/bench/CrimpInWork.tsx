@@ -1,11 +1,10 @@
 import { Button, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
-import type { Decimal } from '../../core/units/decimal';
 import { WHERE_TO_MEASURE } from '../print/cautions';
-import { isFilled, type EntrySlot } from './entrySlot';
+import { AS_ENTERED, isFilled, type EntrySlot } from './entrySlot';
 import type { EntryAction, EntryState } from './entry';
 import { limitsText } from './judgeSlot';
 import { ReadingFields } from './ReadingFields';
-import { suggestedDial } from './slotInWork';
+import { suggestedDial, type SuggestedDial } from './slotInWork';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
@@ -49,12 +48,19 @@ function Finished({ state, dispatch }: Pick<Props, 'state' | 'dispatch'>) {
 }
 
 /** Where the dial comes from, and what the last crimp of its kind has to do with it. */
-function dialHint(slot: EntrySlot, typed: string, suggested: Decimal | undefined): string | undefined {
-  const isSuggested = suggested?.toString() === typed.trim();
-  if (suggested && !isSuggested) return `The last crimp of this kind asked for ${suggested}: correct it if it was turned.`;
-  if (isSuggested) return 'As the last crimp of this kind asked for: correct it if it was not turned.';
+function dialHint(slot: EntrySlot, typed: string, suggested: SuggestedDial | undefined): string | undefined {
+  const isUsed = suggested?.why === 'used';
+  if (suggested?.dial.toString() === typed.trim()) {
+    return isUsed
+      ? 'As used for the last crimp of this kind: correct it if it was turned since.'
+      : 'As the last crimp of this kind asked for: correct it if it was not turned.';
+  }
+  if (suggested) {
+    return `The last crimp of this kind ${isUsed ? 'was made with' : 'asked for'} ${suggested.dial}: correct it if it was turned.`;
+  }
   if (typed.trim() !== slot.dial?.value.toString()) return undefined;
-  return slot.dialCell && slot.dialStanding === '' ? `${slot.dial.from}; it is written to the row.` : slot.dial.from;
+  const source = slot.dial.from === AS_ENTERED ? AS_ENTERED : `from ${slot.dial.from}`;
+  return slot.dialCell && slot.dialStanding === '' ? `${source}; it is written to the row.` : source;
 }
 
 /** The crimp that is measured now: what it is, its target and limits, its fields. */

@@ -42,6 +42,9 @@ async function fromSelection(workbook: Workbook): Promise<Partial<Fields>> {
   return slot ? { machine: slot.machine, hose: slot.hose, fitting: slot.fitting, die: slot.die } : {};
 }
 
+/** Until a dial is typed for a pair, the pair follows the selection. */
+const isOpenToPair = ({ machine, hose, fitting, dial }: Fields) => dial === '' || machine + hose + fitting === '';
+
 /** The dials that machines have of their own: one is recorded with its day, the old ones are kept. */
 export function DialsView({ workbook }: PanelProps) {
   const styles = useStyles();
@@ -56,10 +59,13 @@ export function DialsView({ workbook }: PanelProps) {
   });
   const machines = useMachines(workbook);
   useEffect(() => {
-    fromSelection(workbook).then(
-      found => setFields(before => (before.dial === '' ? { ...before, ...found } : before)),
-      () => undefined,
-    );
+    const follow = () =>
+      void fromSelection(workbook).then(
+        found => setFields(before => (isOpenToPair(before) ? { ...before, ...found } : before)),
+        () => undefined,
+      );
+    follow();
+    return workbook.onSelection(follow);
   }, [workbook]);
   const set = (part: Partial<Fields>) => setFields({ ...fields, ...part });
   const dial = numberFromText(fields.dial)?.value;

@@ -1,17 +1,26 @@
 import type { Decimal } from '../../core/units/decimal';
-import { combinationKey, isFilled, standingText, type EntrySlot } from './entrySlot';
+import { AS_ENTERED, combinationKey, isFilled, standingText, type EntrySlot } from './entrySlot';
 import type { EntryState } from './entry';
 
-/** Dial that the combination's last crimp here asked for; undefined where it asked for none. */
-export function suggestedDial({ done, pending }: EntryState, slot: EntrySlot): Decimal | undefined {
-  const latest = [...done, ...pending].filter(result => combinationKey(result.slot) === combinationKey(slot)).at(-1);
-  return latest?.judgement.next.kind === 'move' ? latest.judgement.next.to : undefined;
+/** A dial that follows from the combination's last crimp here. */
+export interface SuggestedDial {
+  readonly dial: Decimal;
+  /** Whether that crimp asked for it, or was made at it and left it. */
+  readonly why: 'asked' | 'used';
 }
 
-/** The sheet's dial counts; where its cell is blank, what the combination's last crimp asked for, else the catalogue's. */
+/** What the combination's last crimp here asked for, else the dial that was entered for it; undefined where neither is there. */
+export function suggestedDial({ done, pending }: EntryState, slot: EntrySlot): SuggestedDial | undefined {
+  const latest = [...done, ...pending].filter(result => combinationKey(result.slot) === combinationKey(slot)).at(-1);
+  if (latest?.judgement.next.kind === 'move') return { dial: latest.judgement.next.to, why: 'asked' };
+  const used = latest?.slot.dial;
+  return used?.from === AS_ENTERED ? { dial: used.value, why: 'used' } : undefined;
+}
+
+/** The sheet's dial counts; where its cell is blank, what follows from the combination's last crimp, else the catalogue's. */
 function assumedDial(state: EntryState, slot: EntrySlot): string {
   const suggested = slot.dialStanding === '' ? suggestedDial(state, slot) : undefined;
-  return (suggested ?? slot.dial?.value)?.toString() ?? '';
+  return (suggested?.dial ?? slot.dial?.value)?.toString() ?? '';
 }
 
 /** Moves to a slot: its fields hold what was typed before or stands in the sheet, the first blank one is in work. */

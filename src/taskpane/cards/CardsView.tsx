@@ -2,7 +2,7 @@ import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/rea
 import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../host/workbook';
 import { freeSheetName } from '../sheets/freeSheetName';
-import { freshSettings, usualStep, type CutSettingsText } from '../cuts/cutSettings';
+import { benchStep, freshSettings, type CutSettingsText } from '../cuts/cutSettings';
 import { today } from '../cuts/useCutPlans';
 import { useStored } from '../useStored';
 import { cardPage, type CardOptions } from './cardPage';
@@ -33,8 +33,7 @@ export function wishesOf(
   { machine, pressureUnit }: Pick<CardFields, 'machine' | 'pressureUnit'>,
   { unit, step }: Pick<CutSettingsText, 'unit' | 'step'>,
 ): CardWishes {
-  const read = numberFromText(step)?.value;
-  return { unit, step: read?.gt(0) ? read : usualStep(unit), pressureUnit, machine };
+  return { unit, step: benchStep({ unit, step }, unit), pressureUnit, machine };
 }
 
 /** Bench cards of the selected lines: printed, or written as a new sheet. */

@@ -1,6 +1,7 @@
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
+import { numberFromText } from '../../core/units/numberText';
 import { number, type NumberRules } from '../../host/cells/readers';
 import { asSentence } from '../sheets/asSentence';
 
@@ -31,6 +32,12 @@ export interface CutSettingsText {
 
 /** What a bench usually cuts to. */
 export const usualStep = (unit: LengthUnit): Decimal => new Decimal(unit === 'mm' ? 1 : '0.0625');
+
+/** The bench's step as said with the cut list, where it is said in this unit and can be read; else the usual one. */
+export function benchStep(said: Pick<CutSettingsText, 'unit' | 'step'>, unit: LengthUnit): Decimal {
+  const step = said.unit === unit ? numberFromText(said.step)?.value : undefined;
+  return step?.gt(0) ? step : usualStep(unit);
+}
 
 /** Fields before anybody has touched them: kerf, squaring and keep are the user's to say. */
 export function freshSettings(unit: LengthUnit): CutSettingsText {

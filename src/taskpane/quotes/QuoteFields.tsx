@@ -66,7 +66,7 @@ export function QuoteFields({ fields, mistakes, isAsked, classes, found, onField
                 value={fields.customerClass}
                 onChange={(_, { value }) => onFields({ customerClass: value })}
               >
-                <option value="">margin typed here</option>
+                <option value="">as typed</option>
                 {classes.map(({ name, margin }) => (
                   <option key={name} value={name}>{`${name}: ${shareOf(margin)}`}</option>
                 ))}

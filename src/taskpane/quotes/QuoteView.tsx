@@ -71,8 +71,16 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
         {outcome.status === 'busy' ? 'Writing …' : 'Write the quote as a new sheet'}
       </WriteButton>
       <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
-      {written && <ProblemList title="Lines left out" problems={written.read.problems} onShow={show} />}
-      {written && <ProblemList title="Look at these before you send it" problems={written.cautions} onShow={show} />}
+      {written && (
+        <ProblemList title={`Lines of ${written.read.sheet} left out`} problems={written.read.problems} onShow={show} />
+      )}
+      {written && (
+        <ProblemList
+          title={`Look at these lines of ${written.read.sheet} before you send it`}
+          problems={written.cautions}
+          onShow={show}
+        />
+      )}
       <Caption1 block>
         Prices are formulas: they follow the catalogue and the job sheet. A price is no approval: rating, surges, temperature and
         crimp data of every line come first, from the makers’ current data; local codes and a qualified person decide. Without

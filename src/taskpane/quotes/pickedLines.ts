@@ -5,7 +5,7 @@ import { NothingToQuote } from './nothingToQuote';
 import { jobTable, readQuoteLines, type QuoteLines } from './quoteLine';
 
 /**
- * The selected job lines: two or more selected rows are a choice, one cell stands for the whole table around it.
+ * The selected job lines: selected rows are a choice, one cell stands for the whole table around it.
  * @throws NothingToQuote where there is no job table, or no line that can be used
  */
 export async function pickedLines(workbook: Workbook, unit: MeasureUnit): Promise<QuoteLines> {

@@ -3,6 +3,7 @@ import type { Change } from '../../host/workbook';
 import { HEAD_FILL, INPUT_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { decimalsOf } from './currencyFormat';
+import { columnWidth } from './columnWidth';
 import type { GuardPrices } from './guardPrices';
 import { writeHead, writeSettings, type HeadInput } from './quoteHead';
 import { BREAK_ROW, blockAddress, fixed, HEADING_ROW, QuoteLayout, type QuoteColumn } from './quoteLayout';
@@ -34,6 +35,8 @@ const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
   missing: 170,
 };
 const NUMBER_WIDTH = 62;
+const WIDEST = 240;
+const PARTS = ['hose', 'fittingA', 'fittingB', 'guard'] as const;
 
 const LINKED = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'overall', 'guard', 'quantity'] as const satisfies JobField[];
 
@@ -119,7 +122,18 @@ function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: Quo
   for (const column of (['label', 'fittingA', 'fittingB', 'note'] as const).filter(each => layout.has(each))) {
     writer.style(layout.firstRow, layout.column(column), lines.length, 1, { wrap: true });
   }
-  const named = Object.entries(WIDTHS) as [QuoteColumn, number][];
+  const parts = PARTS.map(
+    part =>
+      [
+        part,
+        columnWidth(
+          lines.map(line => line[part]),
+          WIDTHS[part]!,
+          WIDEST,
+        ),
+      ] as const,
+  );
+  const named = Object.entries({ ...WIDTHS, ...Object.fromEntries(parts) }) as [QuoteColumn, number][];
   const widths = new Map(named.filter(([name]) => layout.has(name)).map(([name, width]) => [layout.column(name), width]));
   const gap = layout.column('note') + 1;
   writer.widths(...Array.from({ length: last + 1 }, (_, at) => widths.get(at) ?? (at === gap ? 18 : NUMBER_WIDTH)));

@@ -2,6 +2,7 @@ import { TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalog
 import type { Change } from '../../host/workbook';
 import { HEAD_FILL, INPUT_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
+import { columnWidth } from './columnWidth';
 import { blockAddress, fixed } from './quoteLayout';
 import type { RaisedName } from './raisedTable';
 import { FIRST_RISE, RiseCells, type Rises } from './riseCells';
@@ -81,7 +82,12 @@ export function whatIfSheet(input: WhatIfInput): readonly Change[] {
   writeRises(writer, input, cells);
   const last = writeComparison(writer, input, head);
   writeSums(writer, input, sums, [head + 1, last]);
-  writer.widths(90, 60, 110, 100, 62, 62, 62, 62, 60, 66, 66, 66, 18, 60, 60, 60, 60, 60).page({
+  const names = columnWidth(
+    input.quotes.map(quote => quote.sheet),
+    90,
+    180,
+  );
+  writer.widths(names, 60, 110, 100, 62, 62, 62, 62, 60, 66, 66, 66, 18, 60, 60, 60, 60, 60).page({
     orientation: 'landscape',
     printArea: blockAddress(0, 0, last + 1, COMPARED),
     fitWidth: true,

@@ -2,6 +2,7 @@ import { Body1, Caption1, makeStyles, tokens } from '@fluentui/react-components'
 import { useState } from 'react';
 import { useWriting, type Writing } from '../sheets/useWriting';
 import { WritingBar } from '../sheets/WritingBar';
+import { freshSettings } from '../cuts/cutSettings';
 import { today } from '../cuts/useCutPlans';
 import type { PanelProps } from '../panelProps';
 import { OutputButtons } from '../print/OutputButtons';
@@ -27,12 +28,13 @@ const FRESH = { ...FRESH_FIELDS, pressureUnit: 'bar' };
 export function RecordsView({ workbook }: PanelProps) {
   const styles = useStyles();
   const [stored, setStored] = useStored('records', FRESH);
+  const [bench] = useStored('cuts', freshSettings('mm'));
   const [otherSheet, setOtherSheet] = useState('');
   const [result, setResult] = useState(NOT_NOTED);
   const { outcome, write: append, undo } = useWriting(workbook);
   const gather = async () => {
     const { pressureUnit, ...fields } = stored;
-    const { records, handle, source, uncertainty } = await gatherRecords(workbook, { fields, otherSheet, pressureUnit });
+    const { records, handle, source, uncertainty } = await gatherRecords(workbook, { fields, otherSheet, pressureUnit, bench });
     const options: RecordOptions = { fields: { ...fields, uncertainty }, result, handle, source, today: today() };
     return { records, options };
   };

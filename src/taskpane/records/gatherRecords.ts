@@ -1,5 +1,5 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
-import { Decimal } from '../../core/units/decimal';
+import type { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
 import { hostBlocks } from '../../host/hostTable';
 import type { RangeContent, Workbook } from '../../host/workbook';
@@ -10,6 +10,7 @@ import { cardTable } from '../cards/cardHeadings';
 import { catalogueLookUp } from '../cards/catalogueLookUp';
 import { cardUnit, readCards } from '../cards/readCards';
 import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
+import { benchStep, type CutSettingsText } from '../cuts/cutSettings';
 import { locateMeasurements } from '../readings/locateMeasurements';
 import { measurementUnit } from '../readings/measurementUnit';
 import { settingsAbove } from '../readings/settingsAbove';
@@ -24,6 +25,8 @@ export interface RecordWishes {
   /** Sheet with the half that the selected one lacks: job lines or readings; "" = none. */
   readonly otherSheet: string;
   readonly pressureUnit: string;
+  /** What the bench can cut, as said with the cut list: records round as cards and cut lists do. */
+  readonly bench: Pick<CutSettingsText, 'unit' | 'step'>;
 }
 
 /** Records of the chosen lines. */
@@ -49,11 +52,7 @@ function cardsOf(
   if (!table) return [];
   const unit = cardUnit(table) ?? 'mm';
   const lookUp = catalogue && catalogueLookUp(catalogue, wishes.fields.machine.trim() || undefined);
-  return readCards(
-    table,
-    { unit, step: new Decimal(unit === 'mm' ? 1 : '0.0625'), pressureUnit: wishes.pressureUnit, lookUp },
-    rows,
-  );
+  return readCards(table, { unit, step: benchStep(wishes.bench, unit), pressureUnit: wishes.pressureUnit, lookUp }, rows);
 }
 
 /** Crimps of a sheet, and the uncertainty that stands above them. */

@@ -152,6 +152,23 @@ test('where the dial was not noted, the next crimp takes the one that the last c
   expect(screen.getByText(/Rows further up|All rows have/)).toBeTruthy();
 });
 
+test('a dial that was turned and found good is taken for the next crimps of its kind, though nobody recorded it', async () => {
+  const headings = ['Line', 'Hose', 'Coupling', 'Machine', 'Reading 1 (mm)', 'Reading 2 (mm)'];
+  const line = (number: number) => [number, 'Larch DN 12', 'Larch cone', 'Gate', '', ''];
+  const fake = await open('Record', 'A2', undefined, { ...registerSheets(gate), Record: [headings, ...[1, 2, 3, 4].map(line)] });
+  await fake.type('25.2{Enter}25.2{Enter}');
+  await waitFor(() => expect(inWork()).toBe('Line 2'));
+  expect(screen.getByText(/asked for: correct it if it was not turned/)).toBeTruthy();
+  const dial = screen.getByLabelText<HTMLInputElement>('Dial used').value;
+  expect(dial).not.toBe('410');
+  for (const next of ['Line 3', 'Line 4']) {
+    await fake.type('25{Enter}25.01{Enter}');
+    await waitFor(() => expect(inWork()).toBe(next));
+    expect(screen.getByLabelText('Dial used')).toHaveProperty('value', dial);
+    expect(screen.getByText('As used for the last crimp of this kind: correct it if it was turned since.')).toBeTruthy();
+  }
+});
+
 test('both ends of an assembly in one row follow each other, in inches', async () => {
   const fake = await open('Ends', 'A2');
   expect(inWork()).toBe('Line 7, end A');
@@ -178,7 +195,7 @@ test('a dial that the row lacks is written with the readings, as it stood in its
   const headings = ['Line', 'Hose', 'Coupling', 'Machine', 'Dial', 'Reading 1 (mm)', 'Reading 2 (mm)'];
   const line = (number: number) => [number, 'Larch DN 12', 'Larch cone', 'Gate', '', '', ''];
   const fake = await open('Record', 'A2', undefined, { ...registerSheets(gate), Record: [headings, line(1), line(2)] });
-  expect(screen.getByText('Machines; it is written to the row.')).toBeTruthy();
+  expect(screen.getByText('from Machines; it is written to the row.')).toBeTruthy();
   await fake.type('25.01{Enter}25.02{Enter}');
   await waitFor(async () => expect(await row(fake, 'E2:G2')).toEqual([410, 25.01, 25.02]));
   // An empty field says that nobody knows: nothing is made up.

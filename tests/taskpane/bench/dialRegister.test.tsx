@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
-import { fireEvent, render, screen, waitFor } from '@testing-library/react';
+import { act, fireEvent, render, screen, waitFor } from '@testing-library/react';
 import { crimpSetup } from '../../../src/core/catalogue/crimpSetup';
 import { dayNumber } from '../../../src/core/catalogue/dayNumber';
 import { Decimal } from '../../../src/core/units/decimal';
@@ -212,4 +212,24 @@ test('the view Dials takes machine and pair from the selected row', async () => 
   fireEvent.change(screen.getByLabelText('New dial'), { target: { value: '411' } });
   fireEvent.click(screen.getByRole('button', { name: 'Compare with the dial that counts now' }));
   expect(await screen.findByRole('button', { name: 'Record dial 411' })).toBeTruthy();
+});
+
+test('machine and pair follow the selection until a dial is typed for them', async () => {
+  const row = (fitting: string) => ['Gate', 'Larch DN 12', fitting, 'D23', 25.01, 25.02, 25, 0.1];
+  const headings = ['Machine', 'Hose', 'Coupling', 'Die', 'Reading 1 (mm)', 'Reading 2 (mm)', 'Target (mm)', 'Tolerance (mm)'];
+  const readings = [headings, row('Larch cone'), row('Larch flange')];
+  const { workbook } = fakeWorkbook({ ...registerSheets(gate), Readings: readings }, { sheet: 'Machines', address: 'A1' });
+  wrapped(<DialsView workbook={workbook} functions={[]} />);
+  const coupling = () => screen.getByLabelText<HTMLInputElement>('Coupling').value;
+  const select = (address: string) => act(() => workbook.select({ sheet: 'Readings', address }));
+  fireEvent.change(screen.getByLabelText('New dial'), { target: { value: '411' } });
+  await select('A2');
+  await waitFor(() => expect(coupling()).toBe('Larch cone'));
+  await select('A3');
+  await act(() => new Promise(resolve => setTimeout(resolve, 50)));
+  expect(coupling()).toBe('Larch cone');
+  fireEvent.change(screen.getByLabelText('New dial'), { target: { value: '' } });
+  await select('A2');
+  await select('A3');
+  await waitFor(() => expect(coupling()).toBe('Larch flange'));
 });

@@ -47,7 +47,7 @@ test('what suits comes cheapest first by UNITCOST, and every hose is either amon
 });
 
 test('of the hoses ruled out those that lack nothing but couplings come first, then those with the fewest reasons', () => {
-  const { ruledOut } = candidates(sample, demandOf({ flow: '60', velocity: '4', pressure: '160', surge: '200' }));
+  const { ruledOut } = candidates(sample, demandOf({ flow: '60', fastest: '4', pressure: '160', surge: '200' }));
   const nearest = ruledOut.filter(({ by }) => by === 'couplings');
   expect(nearest.flatMap(({ reasons }) => reasons)[0]).toMatch(/^End A: Pressure of Larch/);
   expect(ruledOut.slice(0, nearest.length)).toEqual(nearest);

@@ -46,6 +46,7 @@ describe('quote', () => {
     );
     expect(await screen.findByText(/overall length is blank/)).toBeTruthy();
     expect(screen.getByText(/no crimp data for Willow DN 25 .* do not assemble/)).toBeTruthy();
+    expect(screen.getByText('Look at these lines of Jobs before you send it')).toBeTruthy();
     fireEvent.click(screen.getByText('Row 4'));
     expect(await workbook.selection()).toMatchObject({ sheet: 'Jobs', address: 'A4' });
   });

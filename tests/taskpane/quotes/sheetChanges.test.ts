@@ -134,3 +134,12 @@ test('every new sheet says how it is printed: lying, on one page’s width, with
     expect(page).toMatchObject({ orientation: 'landscape', fitWidth: true, ...(sheet !== 'What-if' && { titleRows: '1:1' }) });
   }
 });
+
+test('one selected row is quoted alone, one selected cell stands for the whole table', async () => {
+  const linesOf = async (address: string) => {
+    const { workbook } = fakeWorkbook(demoQuotes(), { sheet: 'Jobs', address });
+    return (await writeQuote(workbook, settings!, undefined, '2026-10-05')).read.lines.map(({ row }) => row);
+  };
+  expect(await linesOf('A2:E2')).toEqual([2]);
+  expect((await linesOf('A2')).length).toBeGreaterThan(1);
+});

@@ -9,7 +9,7 @@ import { fakeWorkbook } from '../fakeWorkbook';
 import { gate, registerSheets } from '../bench/registerSheets';
 import { recordSheets } from './recordSheets';
 
-const wishes: RecordWishes = { fields: FRESH_FIELDS, otherSheet: 'Jobs', pressureUnit: 'bar' };
+const wishes: RecordWishes = { fields: FRESH_FIELDS, otherSheet: 'Jobs', pressureUnit: 'bar', bench: { unit: 'mm', step: '1' } };
 const options: RecordOptions = {
   fields: FRESH_FIELDS,
   result: NOT_NOTED,
@@ -42,6 +42,23 @@ describe('gathering', () => {
     ).toEqual(['H3-117', 'B-41', '2', 'L70, L71', 'Gate', 'D23', 'CAT-1']);
     // Proof at twice the working pressure: ISO 6605:2017, 5.2.
     expect(valueOf(proofFacts(first!, options), 'Proof pressure')).toBe('550 bar');
+  });
+
+  it('rounds the cut length to the step said with the cut list, as cards do', async () => {
+    const headings = ['Line', 'Hose', 'Coupling A', 'Coupling B', 'Overall length (mm)', 'Cut length (mm)', 'Quantity'];
+    const line = [1, 'Larch DN 12', 'Larch cone', 'Larch cone', 1000, 940.5, 1, 999.8, 1000.2];
+    const { workbook } = fakeWorkbook(
+      { ...registerSheets(gate), Jobs: [[...headings, 'Shortest (mm)', 'Longest (mm)'], line] },
+      { sheet: 'Jobs', address: 'A2' },
+    );
+    const problems = async (bench: RecordWishes['bench']) => {
+      const { records } = await gatherRecords(workbook, { ...wishes, otherSheet: '', bench });
+      return records[0]!.problems.join();
+    };
+    expect(await problems({ unit: 'mm', step: '1' })).toMatch(/no step keeps the finished length within its limits/);
+    expect(await problems({ unit: 'mm', step: '0.5' })).not.toMatch(/step/);
+    // A step said in inches says nothing of a sheet in millimetres.
+    expect(await problems({ unit: 'in', step: '0.5' })).toMatch(/no step keeps/);
   });
 
   it('invents nothing: what nobody said is blank, a reading that cannot be read is named', async () => {
