@@ -1,4 +1,5 @@
-import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
+import { Body1, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
+import { useState } from 'react';
 import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../host/workbook';
 import { freeSheetName } from '../sheets/freeSheetName';
@@ -10,6 +11,7 @@ import { cardSheet } from './cardSheet';
 import { gatherCards, type CardWishes } from './gatherCards';
 import { OutputButtons } from '../print/OutputButtons';
 import { printDocument } from '../print/printDocument';
+import { noCrimpData } from './lackingData';
 import { ISO_6605_RULE } from './proofTest';
 
 const useStyles = makeStyles({
@@ -41,12 +43,15 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
   const [fields, setFields] = useStored<CardFields>('cards', FRESH);
   const [bench] = useStored('cuts', freshSettings('mm'));
+  const [remark, setRemark] = useState<string>();
   const factor = numberFromText(fields.factor)?.value;
   const isFactor = factor !== undefined && factor.gte(1);
   const gather = async () => {
+    setRemark(undefined);
     if (!isFactor) throw new Error('Enter the proof factor first: a number of at least 1, like 2.');
     const { cards, source } = await gatherCards(workbook, wishesOf(fields, bench));
     if (cards.length === 0) throw new Error('There is no line with a hose in the selection.');
+    setRemark(noCrimpData(cards, workbook.host));
     const options: CardOptions = { rule: { factor, hold: fields.hold, source: fields.source }, source, today: today() };
     return { cards, options };
   };
@@ -97,6 +102,11 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
             : undefined
         }
       />
+      {remark && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{remark}</MessageBarBody>
+        </MessageBar>
+      )}
       <Caption1>
         The makers’ current data come first. A line without crimp data gets a card that says so: do not assemble it.
       </Caption1>

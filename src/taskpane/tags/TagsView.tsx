@@ -16,6 +16,7 @@ import { gatherCards } from '../cards/gatherCards';
 import { OutputButtons } from '../print/OutputButtons';
 import { printDocument } from '../print/printDocument';
 import { freeSheetName } from '../sheets/freeSheetName';
+import { noPressure } from '../cards/lackingData';
 import { freshSettings } from '../cuts/cutSettings';
 import { today } from '../cuts/useCutPlans';
 import { useStored } from '../useStored';
@@ -45,7 +46,7 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
     const { cards } = await gatherCards(workbook, wishesOf(fields, bench));
     const tags = tagsOf(cards, options);
     setRemarks(tagProblems(cards, tags, options));
-    if (!tags.some(tag => tag.pressure)) throw new Error('No selected line has a working pressure: there are no tags to make.');
+    if (!tags.some(tag => tag.pressure)) throw new Error(noPressure(workbook.host));
     return tags;
   };
   const print = async () => {

@@ -6,6 +6,7 @@ import { cardPage } from '../../../src/taskpane/cards/cardPage';
 import { clockPicture } from '../../../src/taskpane/cards/clockPicture';
 import { cardSheet } from '../../../src/taskpane/cards/cardSheet';
 import { cardTable } from '../../../src/taskpane/cards/cardHeadings';
+import { noCrimpData, noPressure } from '../../../src/taskpane/cards/lackingData';
 import { proofText } from '../../../src/taskpane/cards/proofTest';
 import { readCards } from '../../../src/taskpane/cards/readCards';
 import { tagProblems, tagsOf } from '../../../src/taskpane/tags/tag';
@@ -180,4 +181,16 @@ test('the worksheet names both couplings in full and has a clock picture where t
   expect(at.address).toBe(`J${firstStep}:K${firstStep + 7}`);
   const beside = rows.slice(firstStep - 1, firstStep + 7).map(row => String(row[2]).length);
   expect(Math.max(...beside)).toBeLessThanOrEqual(86);
+});
+
+test('where no line has crimp data, it is said once where they come from; on the try-out page also which sample has them', () => {
+  const bare = demoCards.map(card => {
+    const [a, b] = card.ends.map(({ end, fitting }) => ({ end, fitting }));
+    return { ...card, ends: [a!, b!] as const };
+  });
+  expect(noCrimpData(demoCards, 'excel')).toBeUndefined();
+  expect(noCrimpData([...bare, first], 'excel')).toBeUndefined();
+  expect(noCrimpData(bare, 'excel')).toMatch(/^Every card says STOP.*panel Parts\)\.$/);
+  expect(noCrimpData(bare, 'try-out')).toMatch(/the sample Catalogue has them: its sheets Jobs and Week\.$/);
+  expect(noPressure('try-out')).toMatch(/^No selected line has a working pressure.*sample Catalogue/);
 });
