@@ -27,10 +27,10 @@ export const estimator: Tour = {
     {
       title: 'A longer hose',
       text:
-        'The overall length of this line has just been changed to 2,000 mm. Cut length, mass, cost and price of the row followed at once, as ' +
-        'with any formula. The panel Columns adds such columns to a table of your own.',
-      select: { sheet: 'Jobs', address: 'D13' },
-      panel: 'columns',
+        'The overall length of this line has just been changed to 2,000 mm. Cut length, mass, cost and price of the row, all in the panel Sheet, ' +
+        'followed at once, as with any formula. The panel Columns adds such columns to a table of your own.',
+      select: { sheet: 'Jobs', address: 'G13' },
+      panel: 'sheet',
       changes: [{ kind: 'values', at: { sheet: 'Jobs', address: 'D13' }, values: [[2000]] }],
     },
     {

@@ -9,7 +9,7 @@ import { WriteButton } from '../sheets/WriteButton';
 import { useStored } from '../useStored';
 import { marginSheet } from './marginSheet';
 import { QuoteFields } from './QuoteFields';
-import { FRESH_QUOTE, readQuoteSettings } from './quoteSettings';
+import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from './quoteSettings';
 import { useQuoteSources } from './useQuoteSources';
 import { useRun } from './useRun';
 import { WrittenBar } from './WrittenBar';
@@ -17,10 +17,20 @@ import { quoteSources, writeQuote, type WrittenQuote } from './writeQuote';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
+type Receiver = Pick<QuoteFieldsText, 'customer' | 'reference'>;
+/** Terms are kept from one visit to the next; whom a quote is for is not, so that none goes out in the name of the last one. */
+const NOBODY: Receiver = { customer: '', reference: '' };
+
 /** Makes a quote of the selected job lines. */
 export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
-  const [fields, setFields] = useStored('quote', FRESH_QUOTE);
+  const [terms, setTerms] = useStored('quote', FRESH_QUOTE);
+  const [receiver, setReceiver] = useState<Receiver>(NOBODY);
+  const fields = { ...terms, ...receiver };
+  const setFields = ({ customer, reference, ...part }: Partial<QuoteFieldsText>) => {
+    setReceiver(before => ({ customer: customer ?? before.customer, reference: reference ?? before.reference }));
+    setTerms(part);
+  };
   const [isAsked, setIsAsked] = useState(false);
   const [form, leadToMistake] = useFirstMistake<HTMLDivElement>();
   const [sources, look] = useQuoteSources(workbook);

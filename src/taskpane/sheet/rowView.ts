@@ -22,12 +22,23 @@ const textOf = (value: CellValue): string => {
   return typeof value === 'number' ? String(Number(value.toPrecision(8))) : String(value);
 };
 
-/** The nearest text above a cell that is no result of ours. */
-function headingOf(above: RangeContent, column: number, row: number): string | undefined {
+/** Column of the formula of ours that a cell of a row holds or may be spilled from. */
+function sourceOf({ values, formulas, column }: RangeContent, line: number, index: number): number | undefined {
+  for (let at = index; at >= 0 && values[line]![at] !== ''; at--) {
+    const formula = formulas[line]![at]!;
+    if (formula) return functionCall(formula) ? column + at : undefined;
+  }
+  return undefined;
+}
+
+/** The nearest text above a cell that is no result of ours: neither a verdict nor what the same column of formulas spills. */
+function headingOf(above: RangeContent, column: number, row: number, source: number | undefined): string | undefined {
+  const index = column - above.column;
   for (let line = Math.min(row - above.row, above.values.length) - 1; line >= 0; line--) {
-    const value = above.values[line]?.[column - above.column];
-    const formula = above.formulas[line]?.[column - above.column];
-    if (typeof value === 'string' && value.trim() !== '' && !formula && !VERDICTS.includes(value as Verdict)) return value.trim();
+    const value = above.values[line]?.[index];
+    if (typeof value !== 'string' || value.trim() === '' || above.formulas[line]?.[index]) continue;
+    const isSibling = source !== undefined && sourceOf(above, line, index) === source;
+    if (!isSibling && !VERDICTS.includes(value as Verdict)) return value.trim();
   }
   return undefined;
 }
@@ -70,7 +81,7 @@ export async function rowView(workbook: Workbook, cell: RangeContent): Promise<r
         call ||
         (await workbook.spillParent({ sheet: cell.sheet, address: addressOf({ row: cell.row, column, rows: 1, columns: 1 }) }));
       if (!own) return undefined;
-      const title = headingOf(above, column, cell.row) ?? call?.id ?? 'Verdict';
+      const title = headingOf(above, column, cell.row, sourceOf(row, 0, index)) ?? call?.id ?? 'Verdict';
       return { title, text: textOf(value), isError: typeof value === 'object', ...(verdict && { verdict }) };
     }),
   );

@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
-import { act, fireEvent, render, screen, waitFor } from '@testing-library/react';
+import { cleanup, act, fireEvent, render, screen, waitFor } from '@testing-library/react';
 import type { Change } from '../../../src/host/workbook';
 import { QuotesPanel } from '../../../src/taskpane/quotes/QuotesPanel';
 import { fakeWorkbook, type FakeCell } from '../fakeWorkbook';
@@ -49,6 +49,16 @@ describe('quote', () => {
     expect(screen.getByText('Look at these lines of Jobs before you send it')).toBeTruthy();
     fireEvent.click(screen.getByText('Row 4'));
     expect(await workbook.selection()).toMatchObject({ sheet: 'Jobs', address: 'A4' });
+  });
+
+  test('the terms are kept for the next quote, the customer is not', async () => {
+    await open();
+    fill(/^Customer$/, 'Neighbour (invented)');
+    fill(/^Call-out/, '35');
+    cleanup();
+    await open();
+    expect(screen.getByLabelText(/^Call-out/)).toHaveProperty('value', '35');
+    expect(screen.getByLabelText(/^Customer$/)).toHaveProperty('value', '');
   });
 
   test('a sheet for margins is made on request, and a class of it can be chosen', async () => {

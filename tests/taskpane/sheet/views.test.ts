@@ -86,6 +86,19 @@ test('the selected row shows its results under their headings, and what they spi
   ]);
 });
 
+test('words that the rows above spill are no headings', async () => {
+  const assembly = (row: number, wrong: string) => [
+    'Larch DN 12',
+    { formula: `=HOSE.ASSEMBLY(Catalogue,A${row},"a","b",900)`, value: 800, spill: `B${row}:C${row}` },
+    wrong,
+  ];
+  const jobs = [['Hose', 'Cut length', 'Can be made'], assembly(2, 'OK'), assembly(3, 'families differ')];
+  expect((await viewOf(jobs, 'A3')).row).toEqual([
+    { title: 'Cut length', text: '800', isError: false },
+    { title: 'Can be made', text: 'families differ', isError: false },
+  ]);
+});
+
 test('what somebody typed beside a result is none', async () => {
   const row = [1200, 48.5, 52, { formula: '=HOSE.CUTLENGTH(A2,B2,C2)', value: 1099.5 }, 'urgent', '', 7];
   expect((await viewOf([['Overall', 'Cut-off A', 'Cut-off B', 'Cut', 'Note', '', 'Box'], row], 'A2')).row).toEqual([
