@@ -36,6 +36,8 @@ const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
 };
 const NUMBER_WIDTH = 62;
 const WIDEST = 240;
+/** Three lines: `Overall`, `length`, `(mm)`. */
+const HEADING_HEIGHT = 46;
 const PARTS = ['hose', 'fittingA', 'fittingB', 'guard'] as const;
 
 const LINKED = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'overall', 'guard', 'quantity'] as const satisfies JobField[];
@@ -116,7 +118,8 @@ function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: Quo
     [0, printed],
     [working, last - working + 1],
   ] as const) {
-    writer.style(HEADING_ROW, first, 1, columns, { bold: true, fill: HEAD_FILL, wrap: true });
+    // Kept with the file, where heights that a host fits by itself are not.
+    writer.style(HEADING_ROW, first, 1, columns, { rowHeight: HEADING_HEIGHT, bold: true, fill: HEAD_FILL, wrap: true });
     writer.style(HEADING_ROW, first, lines.length + 1, columns, { border: 'all' });
   }
   for (const column of (['label', 'fittingA', 'fittingB', 'note'] as const).filter(each => layout.has(each))) {

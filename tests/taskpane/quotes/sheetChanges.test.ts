@@ -143,3 +143,15 @@ test('one selected row is quoted alone, one selected cell stands for the whole t
   expect(await linesOf('A2:E2')).toEqual([2]);
   expect((await linesOf('A2')).length).toBeGreaterThan(1);
 });
+
+test('nothing of a quote is cut off: long names of parts get room, headings stand in three lines', async () => {
+  const sheets = demoQuotes();
+  const long = 'Larch 37° flare swivel straight DN 12';
+  const head = sheets.Jobs!.find(row => row.some(cell => /^(Fitting|Coupling) A$/.test(String(cell))))!;
+  const at = head.findIndex(cell => /^(Fitting|Coupling) A$/.test(String(cell)));
+  sheets.Jobs!.filter(row => row !== head && row[at] !== '').forEach(row => (row[at] = long));
+  const { changes } = await batch(workbook => writeQuote(workbook, settings!, undefined, '2026-10-05'), sheets);
+  const styles = changes.flatMap(change => (change.kind === 'style' ? [change.style] : []));
+  expect(styles.filter(({ columnWidth = 0 }) => columnWidth === 197)).toHaveLength(1);
+  expect(styles.some(({ bold, rowHeight = 0 }) => bold && rowHeight >= 3 * 15)).toBe(true);
+});
