@@ -59,7 +59,7 @@ function dialHint(slot: EntrySlot, typed: string, suggested: SuggestedDial | und
     return `The last crimp of this kind ${isUsed ? 'was made with' : 'asked for'} ${suggested.dial}: correct it if it was turned.`;
   }
   if (typed.trim() !== slot.dial?.value.toString()) return undefined;
-  const source = slot.dial.from === AS_ENTERED ? AS_ENTERED : `from ${slot.dial.from}`;
+  const source = slot.dial.from === AS_ENTERED ? 'As entered' : `From ${slot.dial.from}`;
   return slot.dialCell && slot.dialStanding === '' ? `${source}; it is written to the row.` : source;
 }
 

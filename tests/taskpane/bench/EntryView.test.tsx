@@ -195,7 +195,7 @@ test('a dial that the row lacks is written with the readings, as it stood in its
   const headings = ['Line', 'Hose', 'Coupling', 'Machine', 'Dial', 'Reading 1 (mm)', 'Reading 2 (mm)'];
   const line = (number: number) => [number, 'Larch DN 12', 'Larch cone', 'Gate', '', '', ''];
   const fake = await open('Record', 'A2', undefined, { ...registerSheets(gate), Record: [headings, line(1), line(2)] });
-  expect(screen.getByText('from Machines; it is written to the row.')).toBeTruthy();
+  expect(screen.getByText('From Machines; it is written to the row.')).toBeTruthy();
   await fake.type('25.01{Enter}25.02{Enter}');
   await waitFor(async () => expect(await row(fake, 'E2:G2')).toEqual([410, 25.01, 25.02]));
   // An empty field says that nobody knows: nothing is made up.
