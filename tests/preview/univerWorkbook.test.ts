@@ -93,6 +93,28 @@ describe('writing through the port', () => {
     expect(texts.map((_, row) => file.getWorksheet('Jobs')!.getCell(row + 1, 8).value)).toEqual(texts);
   });
 
+  it('makes a grid longer and wider for what is written: nothing is selected by that, and widths stay with their columns', async () => {
+    const wide = Array.from({ length: 30 }, (_, index) => index);
+    await port.select(at('B2'));
+    await port.write([
+      { kind: 'addSheet', sheet: 'Log' },
+      { kind: 'style', at: at('AC1', 'Log'), style: { columnWidth: 90 } },
+      { kind: 'values', at: at('A1:AD1', 'Log'), values: [wide] },
+      { kind: 'values', at: at('AZ1500'), values: [['far']] },
+    ]);
+    expect(await port.selection()).toMatchObject(at('B2'));
+    expect((await port.used('Log'))!.values).toEqual([wide]);
+    expect(await cellsIn('AZ1500')).toEqual([['far']]);
+    const book = open.api.getActiveWorkbook()!;
+    expect(book.getSheetByName('Log')!.getColumnWidth(28)).toBe(120);
+    await port.select(at('A1', 'Log'));
+    expect(await port.selection()).toMatchObject(at('A1', 'Log'));
+    await open.api.undo();
+    await eventually(async () => expect([await port.sheets(), await cellsIn('AZ1500')]).toEqual([['Jobs'], [['']]]));
+    await open.api.redo();
+    await eventually(async () => expect(await cellsIn('AZ1500')).toEqual([['far']]));
+  });
+
   it('writes several changes as one undo step', async () => {
     await port.write([
       { kind: 'addSheet', sheet: 'Crimps' },

@@ -17,6 +17,7 @@ import { textCell } from './textCell';
 
 const NEW_SHEET_ROWS = 1000;
 const NEW_SHEET_COLUMNS = 26;
+const [SPARE_ROWS, SPARE_COLUMNS] = [50, 5];
 /** As in Excel, so that rows grow with wrapped text in a saved file. */
 const NEW_SHEET_SIZES = { defaultColumnWidth: 64, defaultRowHeight: 20 } as const;
 /** The port's widths and heights are in points, the page's in pixels. */
@@ -51,6 +52,12 @@ function pageStyle({ bold, fill, color, wrap, fontSize, border }: CellStyle): IS
 
 function sizeOf({ startRow, endRow, startColumn, endColumn }: CellBlock): [number, number] {
   return [endRow - startRow + 1, endColumn - startColumn + 1];
+}
+
+/** A longer or wider grid. (Inserting rows or columns would select them, and take looks that stand there already further on.) */
+function makeRoom(sheet: FWorksheet, { endRow, endColumn }: CellBlock): void {
+  if (sheet.getMaxRows() <= endRow) sheet.setRowCount(endRow + SPARE_ROWS);
+  if (sheet.getMaxColumns() <= endColumn) sheet.setColumnCount(endColumn + SPARE_COLUMNS);
 }
 
 /** Refuses the whole batch before anything is written. */
@@ -98,10 +105,7 @@ class ChangeWriter {
 
   private setCells(at: RangeAddress, cellAt: (row: number, column: number) => ICellData): void {
     const { sheet, block } = this.sheetAt(at);
-    if (sheet.getMaxRows() <= block.endRow) sheet.insertRowsAfter(sheet.getMaxRows() - 1, block.endRow + 50 - sheet.getMaxRows());
-    if (sheet.getMaxColumns() <= block.endColumn) {
-      sheet.insertColumnsAfter(sheet.getMaxColumns() - 1, block.endColumn + 5 - sheet.getMaxColumns());
-    }
+    makeRoom(sheet, block);
     const [rows, columns] = sizeOf(block);
     const cells = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_, column) => cellAt(row, column)));
     sheet.getRange(block.startRow, block.startColumn, rows, columns).setValues(cells);
