@@ -3,6 +3,7 @@ import { isFerrule } from '../../core/catalogue/partsMatch';
 import { partKey } from '../../core/catalogue/partName';
 import type { Workbook } from '../../host/workbook';
 import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
+import { hostOf } from '../shownWorkbook';
 import { machineRows, type MachineRows } from './machineRows';
 
 /** What the workbook's catalogue is known to be. */
@@ -65,9 +66,9 @@ export async function catalogueState(workbook: Workbook): Promise<CatalogueState
   if (!isHandle(cell)) return { present: true, trouble: 'The cell named Catalogue holds no =HOSE.CATALOGUE(…).' };
   // The handle tells what the tables say, the formula where they stand.
   const key = `${cell} ${content?.formulas[0]?.[0] ?? ''}`;
-  const before = known.get(workbook);
+  const before = known.get(hostOf(workbook));
   if (before?.key === key) return before.state;
   const state = await stateOf(workbook, cell);
-  known.set(workbook, { key, state });
+  known.set(hostOf(workbook), { key, state });
   return state;
 }

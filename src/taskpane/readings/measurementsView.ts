@@ -3,6 +3,7 @@ import type { LengthUnit } from '../../core/units/lengthUnit';
 import { hostBlocks } from '../../host/hostTable';
 import type { RangeContent, Workbook } from '../../host/workbook';
 import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
+import { hostOf } from '../shownWorkbook';
 import { locateMeasurements, type LocatedMeasurements } from './locateMeasurements';
 import { measurementUnit } from './measurementUnit';
 
@@ -33,10 +34,10 @@ async function currentCatalogue(workbook: Workbook): Promise<Catalogue | undefin
   const name = (await workbook.names()).find(each => each.name.toLowerCase() === 'catalogue');
   const [content] = name ? await workbook.read([name.at]) : [];
   const cell = String(content?.values[0]?.[0] ?? '');
-  const before = kept.get(workbook);
+  const before = kept.get(hostOf(workbook));
   if (before && cell !== '' && before.cell === cell) return before.catalogue;
   const catalogue = await catalogueOfWorkbook(workbook);
-  kept.set(workbook, { cell, catalogue });
+  kept.set(hostOf(workbook), { cell, catalogue });
   return catalogue;
 }
 
