@@ -3,11 +3,12 @@ import { findTable, type HeadingPatterns, type SheetTable } from '../sheets/shee
 
 const LINE_HEADINGS = {
   cutLength: /^(?:cut|cut length|cut to|hose cut|length to cut|cutting length)$/,
-  overall: /^(?:overall|overall length|length over all|assembly length|total length|finished length)$/,
-  hose: /^(?:hose|hose type|hose part|material)$/,
+  overall:
+    /^(?:overall|overall length|oal|o\.a\.l\.?|length overall|length over all|assembly length|total length|finished length)$/,
+  hose: /^(?:hose|tube|hose type|hose part|material)$/,
   quantity: /^(?:quantity|qty\.?|pcs\.?|pieces|number|how many|count|no\. off)$/,
-  fittingA: /^(?:(?:fitting|coupling|end|connection) a|a (?:fitting|coupling|end))$/,
-  fittingB: /^(?:(?:fitting|coupling|end|connection) b|b (?:fitting|coupling|end))$/,
+  fittingA: /^(?:(?:fitting|coupling|end|end fitting|connection) ?(?:a|1|one|left)|a (?:fitting|coupling|end))$/,
+  fittingB: /^(?:(?:fitting|coupling|end|end fitting|connection) ?(?:b|2|two|right)|b (?:fitting|coupling|end))$/,
   line: /^(?:line|line no\.?|job line|job|item|pos\.?|position|no\.?|#)$/,
   assembly: /^(?:assembly no\.?|assembly number|serial|serial no\.?|tag|tag no\.?)$/,
   order: /^(?:order|order no\.?|work order)$/,

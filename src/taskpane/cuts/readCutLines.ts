@@ -11,7 +11,8 @@ import { cellOf, dataRows, findTable, sheetRow, textOf, type SheetTable } from '
 
 const JOB_HEADINGS = {
   cutLength: /^(?:cut|cut length|cut to|hose cut|length to cut|cutting length)$/,
-  overall: /^(?:overall|overall length|length over all|assembly length|total length|finished length)$/,
+  overall:
+    /^(?:overall|overall length|oal|o\.a\.l\.?|length overall|length over all|assembly length|total length|finished length)$/,
   hose: /^(?:hose|tube|hose type|hose part|material)$/,
   quantity: /^(?:quantity|qty\.?|pcs\.?|pieces|number|how many|count|no\. off)$/,
   line: /^(?:line|line no\.?|job line|job|item|pos\.?|position|no\.?|#)$/,
