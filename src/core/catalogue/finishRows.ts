@@ -17,15 +17,15 @@ export interface RowContext {
   readonly dieRanges: ReadonlyMap<string, readonly [number, number]>;
 }
 
-function refuseBareStar(schema: TableSchema, row: ReadRow): void {
-  if (/^\*+$/.test(textOf(row, 'fitting') ?? '')) {
-    addProblem(schema, row, 'fitting', '"*"', 'a part, or the beginning of its name and *');
-  }
+/** A pattern is the beginning of a name and one * at its end: none is bare, and none has a * elsewhere. */
+function refuseOddPattern(schema: TableSchema, row: ReadRow): void {
+  const fitting = textOf(row, 'fitting') ?? '';
+  if (/^\*|\*./.test(fitting)) addProblem(schema, row, 'fitting', `"${fitting}"`, 'a part, or the beginning of its name and *');
 }
 
 function finishCrimp(row: ReadRow, { dieRanges }: RowContext): void {
   const schema = catalogueTables.crimps;
-  refuseBareStar(schema, row);
+  refuseOddPattern(schema, row);
   fillDiameter(row);
   const diameter = numberOf(row, 'crimpDiameter');
   const tolerance = numberOf(row, 'tolerance');
@@ -50,7 +50,7 @@ function finishMachine(row: ReadRow): void {
     if (numberOf(row, 'step') === 0) addProblem(schema, row, 'step', '0', 'the change of diameter per digit, not 0');
     return;
   }
-  refuseBareStar(schema, row);
+  refuseOddPattern(schema, row);
   for (const key of ['die', 'hose', 'fitting', 'dial']) {
     if (!given(key)) addProblem(schema, row, key, 'blank', 'to be filled in, as the row records a setting');
   }

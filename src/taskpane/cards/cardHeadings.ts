@@ -1,21 +1,21 @@
 import type { RangeContent } from '../../host/workbook';
+import { JOB_WORDS } from '../sheets/jobWords';
 import { findTable, type HeadingPatterns, type SheetTable } from '../sheets/sheetTable';
 
 const LINE_HEADINGS = {
-  cutLength: /^(?:cut|cut length|cut to|hose cut|length to cut|cutting length)$/,
-  overall:
-    /^(?:overall|overall length|oal|o\.a\.l\.?|length overall|length over all|assembly length|total length|finished length)$/,
-  hose: /^(?:hose|tube|hose type|hose part|material)$/,
-  quantity: /^(?:quantity|qty\.?|pcs\.?|pieces|number|how many|count|no\. off)$/,
-  fittingA: /^(?:(?:fitting|coupling|end|end fitting|connection) ?(?:a|1|one|left)|a (?:fitting|coupling|end))$/,
-  fittingB: /^(?:(?:fitting|coupling|end|end fitting|connection) ?(?:b|2|two|right)|b (?:fitting|coupling|end))$/,
-  line: /^(?:line|line no\.?|job line|job|item|pos\.?|position|no\.?|#)$/,
+  cutLength: JOB_WORDS.cutLength,
+  overall: JOB_WORDS.overall,
+  hose: JOB_WORDS.hose,
+  quantity: JOB_WORDS.quantity,
+  fittingA: JOB_WORDS.fittingA,
+  fittingB: JOB_WORDS.fittingB,
+  line: JOB_WORDS.line,
   assembly: /^(?:assembly no\.?|assembly number|serial|serial no\.?|tag|tag no\.?)$/,
   order: /^(?:order|order no\.?|work order)$/,
   label: /^(?:label|wanted for|for|machine|description|mark|name)$/,
-  shortest: /^(?:shortest|min\.?|minimum|shortest length)$/,
-  longest: /^(?:longest|max\.?|maximum|longest length)$/,
-  bore: /^(?:bore|inside diameter|bore diameter)$/,
+  shortest: JOB_WORDS.shortest,
+  longest: JOB_WORDS.longest,
+  bore: JOB_WORDS.bore,
   twist: /^(?:twist|twist angle|orientation|turn|angle between ends)$/,
   workingPressure: /^(?:working pressure|maximum working pressure|max\.? working pressure|pressure)$/,
   guard: /^(?:guard|guards|sleeve|sleeves|protection)$/,

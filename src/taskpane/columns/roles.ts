@@ -1,3 +1,5 @@
+import { either, JOB_WORDS } from '../sheets/jobWords';
+
 /** What a column of someone's table can be to our functions. */
 export type Role =
   | 'hose'
@@ -24,23 +26,19 @@ interface RoleWords {
 
 const END_A = '(a|1|one|left|first|near)';
 const END_B = '(b|2|two|right|second|far)';
-const PART = '(fitting|coupling|end fitting|end|insert|connector|termination)';
+const ONE_PART = /^(fitting|coupling|end fitting|end|insert|connector|termination)$/;
 const CUT_OFF = '(cut[- ]?off|cutback|deduction|minus)';
 
 /** The roles in the order in which headings are tried, with the words shown and the words known. */
 export const ROLES: Readonly<Record<Role, RoleWords>> = {
   cutOffA: { label: 'Cut-off A', words: new RegExp(`^${CUT_OFF}( length)?( (at|of|for))?( (end|fitting|coupling))? ?${END_A}$`) },
   cutOffB: { label: 'Cut-off B', words: new RegExp(`^${CUT_OFF}( length)?( (at|of|for))?( (end|fitting|coupling))? ?${END_B}$`) },
-  fittingA: { label: 'Fitting A', words: new RegExp(`^(${PART}s? ?${END_A}|${END_A} ${PART}|${PART})$`) },
-  fittingB: { label: 'Fitting B', words: new RegExp(`^(${PART} ?${END_B}|${END_B} ${PART}|other end)$`) },
-  hose: { label: 'Hose', words: /^(hose|hose (type|part|line|item|grade|style|spec|name)|tube|hose no\.?)$/ },
-  overall: {
-    label: 'Overall length',
-    words:
-      /^(overall|overall length|oal|o\.a\.l\.?|total length|assembly length|finished length|length overall|length|made[- ]up length)$/,
-  },
+  fittingA: { label: 'Fitting A', words: either(JOB_WORDS.fittingA, ONE_PART) },
+  fittingB: { label: 'Fitting B', words: JOB_WORDS.fittingB },
+  hose: { label: 'Hose', words: JOB_WORDS.hose },
+  overall: { label: 'Overall length', words: either(JOB_WORDS.overall, /^length$/) },
   allowance: { label: 'Allowance', words: /^(allowance|extra|add|added length|length allowance)$/ },
-  quantity: { label: 'Quantity', words: /^(quantity|qty\.?|pcs\.?|pieces|no\. off|off|count|number|how many|amount)$/ },
+  quantity: { label: 'Quantity', words: JOB_WORDS.quantity },
   target: {
     label: 'Target diameter',
     words:

@@ -3,6 +3,7 @@ import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CellValue, RangeContent } from '../../host/workbook';
 import { hoseKey } from './cutLine';
+import { JOB_WORDS } from '../sheets/jobWords';
 import type { RowProblem } from '../sheets/rowProblem';
 import { countOfCell, lengthOfCell } from '../sheets/lengthCell';
 import { cellOf, dataRows, findTable, sheetRow, textOf, type SheetTable } from '../sheets/sheetTable';
@@ -27,7 +28,7 @@ export interface Rack {
 }
 
 const RACK_HEADINGS = {
-  hose: /^(?:hose|hose type|hose part|material)$/,
+  hose: JOB_WORDS.hose,
   length: /^(?:length|stock length|reel length|left|length left|on the reel)$/,
   quantity: /^(?:quantity|qty\.?|pcs\.?|pieces|number|reels|count)$/,
   place: /^(?:place|rack|bay|shelf|location|where|reel|reel no\.?)$/,

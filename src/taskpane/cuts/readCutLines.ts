@@ -5,22 +5,22 @@ import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { RangeContent } from '../../host/workbook';
 import { benchCut } from './benchRounding';
 import type { CutLine, LengthRange } from './cutLine';
+import { JOB_WORDS } from '../sheets/jobWords';
 import type { RowProblem } from '../sheets/rowProblem';
 import { countOfCell, lengthOfCell, lengthText, unitOfHeading } from '../sheets/lengthCell';
 import { cellOf, dataRows, findTable, sheetRow, textOf, type SheetTable } from '../sheets/sheetTable';
 
 const JOB_HEADINGS = {
-  cutLength: /^(?:cut|cut length|cut to|hose cut|length to cut|cutting length)$/,
-  overall:
-    /^(?:overall|overall length|oal|o\.a\.l\.?|length overall|length over all|assembly length|total length|finished length)$/,
-  hose: /^(?:hose|tube|hose type|hose part|material)$/,
-  quantity: /^(?:quantity|qty\.?|pcs\.?|pieces|number|how many|count|no\. off)$/,
-  line: /^(?:line|line no\.?|job line|job|item|pos\.?|position|no\.?|#)$/,
+  cutLength: JOB_WORDS.cutLength,
+  overall: JOB_WORDS.overall,
+  hose: JOB_WORDS.hose,
+  quantity: JOB_WORDS.quantity,
+  line: JOB_WORDS.line,
   label: /^(?:label|wanted for|for|assembly no\.?|machine|description|mark|name)$/,
-  shortest: /^(?:shortest|min\.?|minimum|shortest length)$/,
-  longest: /^(?:longest|max\.?|maximum|longest length)$/,
+  shortest: JOB_WORDS.shortest,
+  longest: JOB_WORDS.longest,
   check: /^(?:check|assembly check)$/,
-  bore: /^(?:bore|inside diameter|bore diameter)$/,
+  bore: JOB_WORDS.bore,
 } as const;
 export type JobField = keyof typeof JOB_HEADINGS;
 

@@ -4,20 +4,21 @@ import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import { addressOf } from '../../host/a1';
 import type { CellValue, RangeContent } from '../../host/workbook';
 import { countOfCell, lengthOfCell } from '../sheets/lengthCell';
+import { either, JOB_WORDS } from '../sheets/jobWords';
 import type { RowProblem } from '../sheets/rowProblem';
 import { cellOf, dataRows, findTable, sheetRow, textOf, type SheetTable } from '../sheets/sheetTable';
 import { NothingToQuote } from './nothingToQuote';
 
 const JOB_HEADINGS = {
-  hose: /^(?:hose|hose type|hose part|material)$/,
-  fittingA: /^(?:(?:fitting|coupling|end|end fitting) ?(?:a|1|one|left)|(?:fitting|coupling))$/,
-  fittingB: /^(?:(?:fitting|coupling|end|end fitting) ?(?:b|2|two|right)|other end)$/,
-  overall: /^(?:overall|overall length|length over all|assembly length|total length|finished length|oal)$/,
-  quantity: /^(?:quantity|qty\.?|pcs\.?|pieces|number|how many|count|no\. off)$/,
-  line: /^(?:line|line no\.?|job line|job|item|pos\.?|position|no\.?|#)$/,
+  hose: JOB_WORDS.hose,
+  fittingA: either(JOB_WORDS.fittingA, /^(?:fitting|coupling)$/),
+  fittingB: JOB_WORDS.fittingB,
+  overall: JOB_WORDS.overall,
+  quantity: JOB_WORDS.quantity,
+  line: JOB_WORDS.line,
   label: /^(?:label|wanted for|for|assembly no\.?|description|mark|name)$/,
   guard: /^(?:guard|sleeve|protection)$/,
-  cutLength: /^(?:cut|cut length|cut to|hose cut|length to cut|cutting length)$/,
+  cutLength: JOB_WORDS.cutLength,
 } as const;
 export type JobField = keyof typeof JOB_HEADINGS;
 const NEEDED = ['hose', 'fittingA', 'fittingB', 'overall', 'quantity'] as const satisfies readonly JobField[];

@@ -1,4 +1,5 @@
 import { plainHeading } from '../columns/roles';
+import { JOB_WORDS } from '../sheets/jobWords';
 
 /** What a column of measurements can be. With both ends in a row the plain roles are end A's, those with B end B's. */
 export type MeasurementRole =
@@ -53,7 +54,7 @@ export const MEASUREMENT_ROLES: Readonly<Record<MeasurementRole, RoleWords>> = {
     label: 'Combination',
     words: /^(combination|hose (and|with|\+|&|\/) (fitting|coupling)|assembly type|set-?up)$/,
   },
-  hose: { label: 'Hose', words: /^(hose|hose (type|part|line|item|grade|style|spec|name)|hose no\.?)$/ },
+  hose: { label: 'Hose', words: JOB_WORDS.hose },
   fitting: {
     label: 'Fitting',
     words: /^(fitting|coupling|end fitting|insert|connector|fitting (type|part|name)|coupling type)$/,

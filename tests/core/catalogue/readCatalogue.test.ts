@@ -179,6 +179,11 @@ describe('problems', () => {
       'Crimps row 2: Fitting is "*", expected a part, or the beginning of its name and *',
     ],
     [
+      'a pattern with its star in the middle',
+      withCell('crimps', 1, 'Fitting', 'Alder * DN 12'),
+      'Crimps row 2: Fitting is "Alder * DN 12", expected a part, or the beginning of its name and *',
+    ],
+    [
       'a setting recorded for a bare pattern',
       withCell('machines', 3, 'Fitting', ' * '),
       'Machines row 4: Fitting is "*", expected a part, or the beginning of its name and *',
