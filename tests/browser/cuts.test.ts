@@ -125,8 +125,8 @@ describe('panel Cuts on the try-out page', () => {
     const book = await readXlsx(await download.createReadStream());
     expect(book.worksheets.map(sheet => sheet.name)).toEqual(['Jobs', 'Rack', 'Hoses', 'Cut list', 'Rack after', 'Bench cards']);
     const list = book.getWorksheet('Cut list')!;
-    expect(list.pageSetup).toMatchObject({ orientation: 'landscape', printTitlesRow: '9:9' });
-    expect(list.getCell('A10').value).toBe('☐');
+    expect(list.pageSetup).toMatchObject({ orientation: 'landscape', printTitlesRow: '10:10' });
+    expect(list.getCell('A11').value).toBe('☐');
     const cards = book.getWorksheet('Bench cards')!;
     expect(cards.pageSetup.orientation).toBe('portrait');
     expect(cards.pageSetup.margins?.left).toBeCloseTo(28 / 72, 3);

@@ -44,7 +44,7 @@ function cutLines({ hose, cuts }: HoseNeed, { settings }: PlanInput): readonly C
 function wanted(plan: HosePlan, { settings, rack }: PlanInput): ReelsWanted {
   const { tooLong, beyondReel, buy, reelLength, shortage } = plan;
   const from = rack.length > 0 ? 'with the rack' : 'new reels only';
-  if (plan.plan && tooLong.length === 0) return { reels: 0, note: 'cut plan: the rack is enough' };
+  if (plan.plan && tooLong.length === 0 && shortage === undefined) return { reels: 0, note: 'cut plan: the rack is enough' };
   if (!reelLength) return { reels: undefined, note: 'reel length not known: by length' };
   const reel = `${lengthText(reelLength, settings.unit)} ${settings.unit}`;
   if (beyondReel.length > 0) {
