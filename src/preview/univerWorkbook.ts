@@ -5,6 +5,7 @@ import type { HostTable, RangeAddress, RangeContent, Workbook } from '../host/wo
 import { CellSource } from './host/cellSource';
 import { onContent } from './host/onContent';
 import { applyChanges } from './host/applyChanges';
+import { pastFrozen } from './host/pastFrozen';
 import { blockAddress, blockOf, type CellBlock } from './xlsx/address';
 import { callsOurs } from './xlsx/storedFormula';
 
@@ -124,12 +125,17 @@ export class UniverWorkbook implements Workbook {
       const frozen = sheet.getFreeze();
       const row = Math.max(startRow, Math.min(endRow, frozen.startRow));
       const column = Math.max(startColumn, Math.min(endColumn, frozen.startColumn));
-      await this.univer
-        .__getInjector()
-        .get(ICommandService)
-        .executeCommand('sheet.command.scroll-to-cell', {
-          range: { startRow: row, startColumn: column, endRow: row, endColumn: column },
-        });
+      const commands = this.univer.__getInjector().get(ICommandService);
+      const rows = { split: frozen.ySplit, start: frozen.startRow };
+      const columns = { split: frozen.xSplit, start: frozen.startColumn };
+      const behind = [
+        pastFrozen(row, rows, sheet.getMaxRows(), at => sheet.getRowHeight(at)),
+        pastFrozen(column, columns, sheet.getMaxColumns(), at => sheet.getColumnWidth(at)),
+      ] as const;
+      for (const [startRow, startColumn] of [behind, [row, column] as const]) {
+        const range = { startRow, startColumn, endRow: startRow, endColumn: startColumn };
+        await commands.executeCommand('sheet.command.scroll-to-cell', { range });
+      }
     }
   }
 
