@@ -31,13 +31,13 @@ test('a plan stays while other tabs of the pane, and of the panel, are looked at
   await screen.findByText('Rack', { selector: 'option' });
   type('Kerf (mm)', '3');
   fireEvent.click(screen.getByText('Plan the cuts'));
-  const before = await screen.findByText('Larch DN 12', { selector: 'h3' });
+  const before = await screen.findByText('Larch DN 12', { selector: 'h2' });
   await tab('Sheet');
   expect(isShown(before)).toBe(false);
   await tab('Cuts');
   await tab('Tags');
   await tab('Cut list');
-  expect(screen.getByText('Larch DN 12', { selector: 'h3' })).toBe(before);
+  expect(screen.getByText('Larch DN 12', { selector: 'h2' })).toBe(before);
   expect(isShown(before)).toBe(true);
 });
 
