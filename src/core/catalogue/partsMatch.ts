@@ -42,6 +42,6 @@ export function familiesMatch(hose: Hose, fitting: Fitting): boolean {
 }
 
 /** A ferrule is listed among the fittings, but is no end of a hose by itself. */
-export function isFerrule(fitting: Fitting): boolean {
+export function isFerrule(fitting: Pick<Fitting, 'endForm'>): boolean {
   return partKey(fitting.endForm) === 'ferrule';
 }

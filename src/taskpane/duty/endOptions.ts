@@ -2,8 +2,7 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import { coupledHose, type CoupledEnd } from '../../core/catalogue/coupledHose';
 import { crimpOrReason } from '../../core/catalogue/crimpFor';
 import { findFittings, hasEndForm } from '../../core/catalogue/findFittings';
-import { partKey } from '../../core/catalogue/partName';
-import { familiesMatch, sizesMatch } from '../../core/catalogue/partsMatch';
+import { familiesMatch, isFerrule, sizesMatch } from '../../core/catalogue/partsMatch';
 import type { Fitting } from '../../core/catalogue/tables/fittingsTable';
 import type { Hose } from '../../core/catalogue/tables/hosesTable';
 import { TradeError } from '../../core/tradeError';
@@ -54,8 +53,6 @@ function fittingMargin(catalogue: Catalogue, fitting: Fitting, demand: Demand): 
   const has = converted(rating, catalogue.units.pressure, unit);
   return numberMargin(`Pressure of ${fitting.fitting}`, peakPressure(demand), has, unit, { percent: true });
 }
-
-const isFerrule = ({ endForm }: Fitting) => partKey(endForm) === 'ferrule';
 
 /** Why a fitting that could be put on the hose is not the one that is asked for; undefined where it is. */
 function notAskedFor(fitting: Fitting, { form, angle }: EndDemand): string | undefined {

@@ -2,6 +2,7 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import { patternReaches } from '../../core/catalogue/crimpFor';
 import { rateKey } from '../../core/catalogue/duplicates';
 import { partKey } from '../../core/catalogue/partName';
+import { isFerrule } from '../../core/catalogue/partsMatch';
 import type { Problem } from '../../core/catalogue/problem';
 import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import { NEEDED_RATES } from '../../core/catalogue/unitCost';
@@ -74,8 +75,6 @@ function crimped(catalogue: Catalogue): ReadonlySet<string> {
   return found;
 }
 
-const isFerrule = (endForm: string) => partKey(endForm) === 'ferrule';
-
 function withoutPrice({ hoses, fittings, guards }: Catalogue, places: Places): Finding[] {
   const finding = (table: TableName, part: string, heading: string): Finding => ({
     kind: 'price',
@@ -93,7 +92,7 @@ function withoutPrice({ hoses, fittings, guards }: Catalogue, places: Places): F
 /** Fittings that can be quoted, but whose assemblies have no rating. */
 function withoutRating({ fittings }: Catalogue, places: Places): Finding[] {
   return fittings
-    .filter(({ endForm, workingPressure }) => !isFerrule(endForm) && workingPressure === undefined)
+    .filter(row => !isFerrule(row) && row.workingPressure === undefined)
     .map(({ fitting }) => ({
       kind: 'rating',
       part: fitting,
@@ -120,7 +119,7 @@ function withoutCrimp(catalogue: Catalogue, places: Places): Finding[] {
     return !!crimps && [...crimps.exact.values(), ...crimps.patterns].some(({ entry }) => entry.row);
   };
   const known = crimped(catalogue);
-  const bare = fittings.filter(row => !isFerrule(row.endForm) && !known.has(partKey(row.fitting)));
+  const bare = fittings.filter(row => !isFerrule(row) && !known.has(partKey(row.fitting)));
   return [
     ...hoses
       .filter(row => !hasCrimps(row.hose))
