@@ -1,17 +1,13 @@
-import { ICommandService, type Univer } from '@univerjs/core';
+import type { Univer } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
 import type { HostTable, RangeAddress, RangeContent, Workbook } from '../host/workbook';
 import { CellSource } from './host/cellSource';
 import { onContent } from './host/onContent';
 import { applyChanges } from './host/applyChanges';
-import { scrollOffset } from './host/scrollOffset';
+import { scrollTo } from './host/scrollTo';
 import { blockAddress, blockOf, type CellBlock } from './xlsx/address';
 import { callsOurs } from './xlsx/storedFormula';
-
-/** What is surely in sight behind frozen rows and columns, in pixels. */
-const SEEN_DOWN = 240;
-const SEEN_ACROSS = 400;
 
 /** The block of an address, whole columns and rows included. */
 function requestedBlock({ sheet, address }: RangeAddress): CellBlock {
@@ -125,30 +121,7 @@ export class UniverWorkbook implements Workbook {
     const { startRow, startColumn, endRow, endColumn } = block;
     sheet.getRange(startRow, startColumn, endRow - startRow + 1, endColumn - startColumn + 1).activate();
     // Only the page can scroll; without a page there is nothing to show.
-    if ('scrollToCell' in sheet) await this.bringIntoSight(sheet, block);
-  }
-
-  /** Scrolls to the beginning of a block, as far as it is not frozen. */
-  private async bringIntoSight(sheet: FWorksheet, { startRow, startColumn, endRow, endColumn }: CellBlock): Promise<void> {
-    const { startRow: firstRow, startColumn: firstColumn } = sheet.getFreeze();
-    const heightOf = (row: number) => sheet.getRowHeight(row);
-    const widthOf = (column: number) => sheet.getColumnWidth(column);
-    const size = (count: number, sizeOf: (index: number) => number) =>
-      Array.from({ length: count }, (_, index) => sizeOf(index)).reduce((total, one) => total + one, 0);
-    const row = Math.max(startRow, Math.min(endRow, firstRow));
-    const column = Math.max(startColumn, Math.min(endColumn, firstColumn));
-    const { sheetViewStartRow, sheetViewStartColumn, offsetX, offsetY } = sheet.getScrollState();
-    const down = size(sheetViewStartRow, heightOf) + offsetY;
-    const across = size(sheetViewStartColumn, widthOf) + offsetX;
-    await this.univer
-      .__getInjector()
-      .get(ICommandService)
-      .executeCommand('sheet.command.scroll-view', {
-        sheetViewStartRow: 0,
-        sheetViewStartColumn: 0,
-        offsetY: scrollOffset(row, firstRow, down, SEEN_DOWN, heightOf),
-        offsetX: scrollOffset(column, firstColumn, across, SEEN_ACROSS, widthOf),
-      });
+    if ('scrollToCell' in sheet) await scrollTo(this.univer, sheet, block);
   }
 
   async reenterUnknownNames(): Promise<number> {

@@ -29,7 +29,7 @@ test('everything a workbook can do, a shown one can do, also apart from it', asy
   const { workbook } = fakeWorkbook(benchSheets, { sheet: 'Record', address: 'A6' });
   const { workbook: shown } = shownWorkbook(workbook);
   const ofClass = Object.getOwnPropertyNames(UniverWorkbook.prototype).filter(
-    name => !['constructor', 'workbook', 'sheet', 'source', 'content', 'bringIntoSight'].includes(name),
+    name => !['constructor', 'workbook', 'sheet', 'source', 'content'].includes(name),
   );
   expect(Object.keys(shown).sort()).toEqual(['host', ...ofClass].sort());
   const { selection, read } = shown;
