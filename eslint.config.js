@@ -14,7 +14,7 @@ export default tseslint.config(
     files: ['src/**/*.{ts,tsx}'],
     plugins: { boundaries, 'react-hooks': reactHooks },
     settings: {
-      'boundaries/elements': ['core', 'functions', 'host', 'taskpane', 'preview'].map(folder),
+      'boundaries/elements': ['core', 'workbook', 'cells', 'sheets', 'host', 'functions', 'taskpane', 'preview'].map(folder),
       'import/resolver': { typescript: { alwaysTryTypes: true } },
     },
     rules: {
@@ -26,10 +26,13 @@ export default tseslint.config(
           message: '${file.type} must not import ${dependency.type}: arrows point one way (DEVELOPERS.md)',
           rules: [
             arrow('core'),
-            arrow('host', 'core'),
-            arrow('functions', 'core', 'host'),
-            arrow('taskpane', 'core', 'host'),
-            arrow('preview', 'core', 'functions', 'host', 'taskpane'),
+            arrow('workbook'),
+            arrow('cells', 'core'),
+            arrow('sheets', 'core', 'cells', 'workbook'),
+            arrow('host', 'core', 'cells', 'workbook'),
+            arrow('functions', 'core', 'cells', 'host', 'workbook'),
+            arrow('taskpane', 'sheets', 'core', 'cells', 'workbook', 'host'),
+            arrow('preview', 'core', 'cells', 'workbook', 'sheets', 'functions', 'host', 'taskpane'),
           ],
         },
       ],
@@ -64,7 +67,7 @@ export default tseslint.config(
   },
   {
     // Worksheet functions and cells are any[][] by contract: typed parameters would turn blanks into 0.
-    files: ['src/functions/**/*.ts', 'src/host/cells/**/*.ts', 'tests/**/*.{ts,tsx}'],
+    files: ['src/functions/**/*.ts', 'src/cells/**/*.ts', 'tests/**/*.{ts,tsx}'],
     rules: { '@typescript-eslint/no-explicit-any': 'off' },
   },
 );

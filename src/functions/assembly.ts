@@ -3,9 +3,9 @@ import type { Catalogue } from '../core/catalogue/catalogue';
 import { crimpSetup as crimpSetupOf } from '../core/catalogue/crimpSetup';
 import { unitCost as unitCostOf } from '../core/catalogue/unitCost';
 import { withCatalogue } from '../host/catalogue/withCatalogue';
-import { column, optionalColumn } from '../host/cells/columns';
-import { text } from '../host/cells/readers';
-import { mapRows } from '../host/cells/rows';
+import { column, optionalColumn } from '../cells/columns';
+import { text } from '../cells/readers';
+import { mapRows } from '../cells/rows';
 import { overallReader, readQuantity } from './catalogueArguments';
 
 /** The columns that say what is assembled. */

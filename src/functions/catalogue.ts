@@ -1,6 +1,6 @@
 import { catalogueFromCells } from '../host/catalogue/catalogueFromCells';
 import { catalogueStore } from '../host/catalogue/withCatalogue';
-import { answer } from '../host/cells/answer';
+import { answer } from '../cells/answer';
 
 /**
  * Reads and checks the workshop's parts tables and gives a short handle made from their content, which every look-up takes first.

@@ -1,7 +1,7 @@
 import { TradeError } from '../core/tradeError';
 import { Decimal } from '../core/units/decimal';
 import type { CatalogueUnits } from '../core/catalogue/catalogueUnits';
-import { number, quoted, type CellReader, type NumberRules } from '../host/cells/readers';
+import { number, quoted, type CellReader, type NumberRules } from '../cells/readers';
 
 const readWhole = number({ sign: 'positive', zeroIsBlank: true, marks: 'noLength', hint: 'enter a whole number', like: '12' });
 const readPressure = number({ marks: 'noLength', hint: 'enter yes, no or a pressure', like: '0.6' });

@@ -1,4 +1,4 @@
-import type { CellReader, FilledCell } from '../host/cells/readers';
+import type { CellReader, FilledCell } from '../cells/readers';
 
 /** A name out of a cell: compared without case and outer blanks, shown as it came. */
 export interface Name {

@@ -3,12 +3,12 @@ import { conformity as conformityOf } from '../core/crimp/conformity';
 import { measureCrimp } from '../core/crimp/crimpMeasure';
 import { judgeCrimp } from '../core/crimp/crimpVerdict';
 import { nextDial as nextDialOf } from '../core/crimp/nextDial';
-import { answer } from '../host/cells/answer';
-import { column, readingBlock } from '../host/cells/columns';
-import { readDiameter, readTolerance } from '../host/cells/crimpReaders';
-import { number } from '../host/cells/readers';
-import { mapRows } from '../host/cells/rows';
-import { optionalSingle, single } from '../host/cells/singles';
+import { answer } from '../cells/answer';
+import { column, readingBlock } from '../cells/columns';
+import { readDiameter, readTolerance } from '../cells/crimpReaders';
+import { number } from '../cells/readers';
+import { mapRows } from '../cells/rows';
+import { optionalSingle, single } from '../cells/singles';
 import { dialLimits } from './dialLimits';
 
 const readUncertainty = number({ sign: 'notNegative', mayBeDate: true, hint: 'enter the expanded uncertainty U (k = 2)' });

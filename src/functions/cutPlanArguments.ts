@@ -1,9 +1,9 @@
 import type { CutPlanProblem } from '../core/cutplan/cutPlan';
 import { TradeError } from '../core/tradeError';
 import type { Decimal } from '../core/units/decimal';
-import { list } from '../host/cells/list';
-import { choice, number, quoted, type CellReader, type FilledCell } from '../host/cells/readers';
-import { optionalSingle, single, type Cells } from '../host/cells/singles';
+import { list } from '../cells/list';
+import { choice, number, quoted, type CellReader, type FilledCell } from '../cells/readers';
+import { optionalSingle, single, type Cells } from '../cells/singles';
 
 const readUnit = choice('mm', 'in');
 const readSeconds = number({ sign: 'positive', marks: 'noLength', hint: 'enter seconds', like: '3' });

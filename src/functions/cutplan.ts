@@ -1,5 +1,5 @@
 import { cutPlanTable } from '../core/cutplan/cutPlanTable';
-import { answerLater, table } from '../host/cells/answer';
+import { answerLater, table } from '../cells/answer';
 import { planCuts } from '../host/cutplan/planCuts';
 import { cutPlanProblem } from './cutPlanArguments';
 

@@ -1,7 +1,7 @@
 import type { DialRange } from '../core/crimp/nextDial';
 import { TradeError } from '../core/tradeError';
-import { number } from '../host/cells/readers';
-import { optionalSingle, type Cells } from '../host/cells/singles';
+import { number } from '../cells/readers';
+import { optionalSingle, type Cells } from '../cells/singles';
 
 const readDigits = number({ marks: 'noLength', hint: 'enter a dial setting', like: '412' });
 const readMove = number({ sign: 'positive', marks: 'noLength', hint: 'enter a number of digits', like: '20' });

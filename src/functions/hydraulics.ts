@@ -5,11 +5,11 @@ import { pressureDrop as pressureDropOf } from '../core/hydraulics/pressureDrop'
 import { velocity as velocityOf } from '../core/hydraulics/velocity';
 import { TradeError } from '../core/tradeError';
 import type { Decimal } from '../core/units/decimal';
-import { answer } from '../host/cells/answer';
-import { column } from '../host/cells/columns';
-import { choice, number, quoted, type CellReader } from '../host/cells/readers';
-import { mapRows } from '../host/cells/rows';
-import { optionalSingle, single, type Cells } from '../host/cells/singles';
+import { answer } from '../cells/answer';
+import { column } from '../cells/columns';
+import { choice, number, quoted, type CellReader } from '../cells/readers';
+import { mapRows } from '../cells/rows';
+import { optionalSingle, single, type Cells } from '../cells/singles';
 
 const readFlow = number({ sign: 'notNegative', marks: 'noLength', hint: 'enter the flow', like: '60 or 12.5' });
 const marksOfBore = (unit: FlowUnits) => (unit === 'metric' ? 'refused' : 'inches');

@@ -3,12 +3,12 @@ import { lengthChange as lengthChangeOf, USUAL_LENGTH_CHANGE } from '../core/len
 import { LENGTH_RULES, lengthLimits as lengthLimitsOf, usualLengthRule } from '../core/length/lengthLimits';
 import { overallLength as overallLengthOf } from '../core/length/overallLength';
 import { routeLength as routeLengthOf } from '../core/length/routeLength';
-import { answer, table } from '../host/cells/answer';
-import { column } from '../host/cells/columns';
-import { readDiameter } from '../host/cells/crimpReaders';
-import { choice, number } from '../host/cells/readers';
-import { mapRows } from '../host/cells/rows';
-import { optionalSingle, single } from '../host/cells/singles';
+import { answer, table } from '../cells/answer';
+import { column } from '../cells/columns';
+import { readDiameter } from '../cells/crimpReaders';
+import { choice, number } from '../cells/readers';
+import { mapRows } from '../cells/rows';
+import { optionalSingle, single } from '../cells/singles';
 import { bendList, couplingColumns, fraction, lengthColumn, numberList } from './lengthArguments';
 
 /**

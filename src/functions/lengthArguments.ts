@@ -1,10 +1,10 @@
 import type { Bend } from '../core/length/routeLength';
 import { TradeError } from '../core/tradeError';
 import type { Decimal } from '../core/units/decimal';
-import { column, optionalColumn } from '../host/cells/columns';
-import { contentsOf } from '../host/cells/list';
-import { number, type CellReader } from '../host/cells/readers';
-import type { Cells } from '../host/cells/singles';
+import { column, optionalColumn } from '../cells/columns';
+import { contentsOf } from '../cells/list';
+import { number, type CellReader } from '../cells/readers';
+import type { Cells } from '../cells/singles';
 
 const readLength = number({ sign: 'positive', zeroIsBlank: true, hint: 'enter a length' });
 const readCutOff = number({ mayBeDate: true, hint: 'enter a length' });

@@ -5,11 +5,11 @@ import { partField } from '../core/catalogue/partField';
 import { fittingsTable } from '../core/catalogue/tables/fittingsTable';
 import { hosesTable } from '../core/catalogue/tables/hosesTable';
 import { withCatalogue } from '../host/catalogue/withCatalogue';
-import { table } from '../host/cells/answer';
-import { column } from '../host/cells/columns';
-import { number, text } from '../host/cells/readers';
-import { mapRows } from '../host/cells/rows';
-import { optionalSingle, single } from '../host/cells/singles';
+import { table } from '../cells/answer';
+import { column } from '../cells/columns';
+import { number, text } from '../cells/readers';
+import { mapRows } from '../cells/rows';
+import { optionalSingle, single } from '../cells/singles';
 import { lengthReader, readAngle, readVacuum } from './catalogueArguments';
 
 const readPressure = number({ sign: 'notNegative', marks: 'noLength', hint: 'enter a pressure', like: '250' });

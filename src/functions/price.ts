@@ -1,9 +1,9 @@
 import { sellPrice as sellPriceOf } from '../core/price/sellPrice';
-import { answer } from '../host/cells/answer';
-import { column } from '../host/cells/columns';
-import { number } from '../host/cells/readers';
-import { mapRows } from '../host/cells/rows';
-import { optionalSingle } from '../host/cells/singles';
+import { answer } from '../cells/answer';
+import { column } from '../cells/columns';
+import { number } from '../cells/readers';
+import { mapRows } from '../cells/rows';
+import { optionalSingle } from '../cells/singles';
 
 const money = (sign: 'positive' | 'notNegative', hint: string) => number({ sign, marks: 'noLength', hint, like: '12.50' });
 const readMargin = number({ marks: 'noLength', hint: 'enter a share of the price', like: '0.4 for 40 %' });

@@ -6,12 +6,12 @@ import { gaugeStudy as gaugeStudyOf } from '../core/quality/gaugeStudy';
 import { runSignals as runSignalsOf } from '../core/quality/runSignals';
 import { TradeError } from '../core/tradeError';
 import { Decimal } from '../core/units/decimal';
-import { answer, table } from '../host/cells/answer';
-import { column, optionalColumn } from '../host/cells/columns';
-import { listRows } from '../host/cells/lists';
-import { number, type CellReader } from '../host/cells/readers';
-import { mapRows } from '../host/cells/rows';
-import { optionalSingle, single } from '../host/cells/singles';
+import { answer, table } from '../cells/answer';
+import { column, optionalColumn } from '../cells/columns';
+import { listRows } from '../cells/lists';
+import { number, type CellReader } from '../cells/readers';
+import { mapRows } from '../cells/rows';
+import { optionalSingle, single } from '../cells/singles';
 import { gatherByName, readName } from './combinationList';
 import { refuseBlankLimit, subgroupsOf } from './subgroups';
 

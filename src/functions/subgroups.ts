@@ -1,8 +1,8 @@
 import { mean } from '../core/quality/mean';
 import { TradeError } from '../core/tradeError';
-import { listBlock } from '../host/cells/lists';
-import { number } from '../host/cells/readers';
-import type { Cells } from '../host/cells/singles';
+import { listBlock } from '../cells/lists';
+import { number } from '../cells/readers';
+import type { Cells } from '../cells/singles';
 
 const read = number({ mayBeDate: true, hint: 'enter the measured value' });
 const SIZES_ARE_ALIKE = 0.8;

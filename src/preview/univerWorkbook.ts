@@ -1,7 +1,7 @@
 import type { Univer } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
-import type { HostTable, RangeAddress, RangeContent, Workbook } from '../host/workbook';
+import type { HostTable, RangeAddress, RangeContent, Workbook } from '../workbook/workbook';
 import { CellSource } from './host/cellSource';
 import { onContent } from './host/onContent';
 import { applyChanges } from './host/applyChanges';

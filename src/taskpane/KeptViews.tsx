@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { Workbook } from '../host/workbook';
+import type { Workbook } from '../workbook/workbook';
 import { PanelBoundary } from './PanelBoundary';
 import type { Panel, PanelProps } from './panelProps';
 import { shownWorkbook } from './shownWorkbook';

@@ -1,6 +1,6 @@
 import { createRoot } from 'react-dom/client';
 import { excelWorkbook } from '../host/excel/excelWorkbook';
-import type { FunctionMetadata } from '../host/functionMetadata';
+import type { FunctionMetadata } from '../workbook/functionMetadata';
 import { OutsideExcel, type Absence } from './OutsideExcel';
 import { TaskPane } from './TaskPane';
 

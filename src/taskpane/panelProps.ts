@@ -1,6 +1,6 @@
 import type { ComponentType } from 'react';
-import type { FunctionMetadata } from '../host/functionMetadata';
-import type { Workbook } from '../host/workbook';
+import type { FunctionMetadata } from '../workbook/functionMetadata';
+import type { Workbook } from '../workbook/workbook';
 
 /** What every panel is given. */
 export interface PanelProps {

@@ -1,4 +1,4 @@
-import type { Workbook } from '../host/workbook';
+import type { Workbook } from '../workbook/workbook';
 
 /** A workbook for as long as a view is shown. */
 export interface ShownWorkbook {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { solveCutPlan } from '../../src/core/cutplan/solveCutPlan';
 import { Decimal } from '../../src/core/units/decimal';
-import { blockOf } from '../../src/host/a1';
+import { blockOf } from '../../src/workbook/a1';
 import { readXlsx } from '../../src/preview/xlsx/readXlsx';
 import { stopsOf } from '../../src/taskpane/cards/benchSteps';
 import { gatherCards } from '../../src/taskpane/cards/gatherCards';

@@ -1,5 +1,5 @@
-import { addressOf, blockOf, overlap } from '../../src/host/a1';
-import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../src/host/workbook';
+import { addressOf, blockOf, overlap } from '../../src/workbook/a1';
+import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../src/workbook/workbook';
 
 /** One cell of a fake sheet: a value, or a formula with the value it shows. */
 export type FakeCell = CellValue | { readonly formula: string; readonly value: CellValue; readonly spill?: string };

@@ -2,7 +2,7 @@ import { UniverWorkbook } from '../../src/preview/univerWorkbook';
 import { catalogueState } from '../../src/taskpane/columns/catalogueState';
 import { measurementsView } from '../../src/taskpane/readings/measurementsView';
 import { hostOf, shownWorkbook } from '../../src/taskpane/shownWorkbook';
-import type { Workbook } from '../../src/host/workbook';
+import type { Workbook } from '../../src/workbook/workbook';
 import { benchSheets } from './bench/benchSheets';
 import { fakeWorkbook } from './fakeWorkbook';
 

@@ -1,6 +1,6 @@
 import './worksheetHost';
 import type { CellErrorValue, CellValue, Worksheet } from 'exceljs';
-import { blockOf } from '../../../src/host/a1';
+import { blockOf } from '../../../src/workbook/a1';
 
 /** Content of a cell as a host hands it to a function; an error as the host's error object; null is blank. */
 export type CachedValue = string | number | boolean | null | CustomFunctions.Error;

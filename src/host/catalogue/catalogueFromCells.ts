@@ -2,9 +2,9 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import { readCatalogue, type RawTables } from '../../core/catalogue/readCatalogue';
 import { TABLE_NAMES } from '../../core/catalogue/tables/catalogueTables';
-import { cellContent, IncomingError } from '../cells/cellContent';
-import { passedOn } from '../cells/cellError';
-import { blockOf, type Cells } from '../cells/singles';
+import { cellContent, IncomingError } from '../../cells/cellContent';
+import { passedOn } from '../../cells/cellError';
+import { blockOf, type Cells } from '../../cells/singles';
 
 function rawCell(cell: unknown): RawCell {
   const content = cellContent(cell);

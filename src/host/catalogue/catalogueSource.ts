@@ -1,4 +1,4 @@
-import type { Cells } from '../cells/singles';
+import type { Cells } from '../../cells/singles';
 
 /** A clock that stands still while the user edits a cell, since a host does not answer then. */
 export interface PausableClock {

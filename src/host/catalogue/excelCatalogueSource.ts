@@ -1,5 +1,5 @@
-import type { Cells } from '../cells/singles';
-import { callsCatalogue, catalogueReferences, type TableReference } from './catalogueFormula';
+import type { Cells } from '../../cells/singles';
+import { callsCatalogue, catalogueReferences, type TableReference } from '../../workbook/catalogueFormula';
 import type { CatalogueSource, PausableClock } from './catalogueSource';
 
 type Batch<T> = (context: Excel.RequestContext) => Promise<T>;

@@ -1,9 +1,9 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { isHandle } from '../../core/catalogue/handleText';
 import { TradeError } from '../../core/tradeError';
-import { answer, answerLater } from '../cells/answer';
-import { quoted, type CellReader } from '../cells/readers';
-import { single, type Cells } from '../cells/singles';
+import { answer, answerLater } from '../../cells/answer';
+import { quoted, type CellReader } from '../../cells/readers';
+import { single, type Cells } from '../../cells/singles';
 import { createCatalogueLoader, notLoaded } from './catalogueLoader';
 import { hostCatalogueSource } from './hostCatalogueSource';
 import { createCatalogueStore } from './catalogueStore';

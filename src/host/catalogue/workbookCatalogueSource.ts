@@ -1,9 +1,9 @@
-import type { Cells } from '../cells/singles';
-import { blockOf } from '../a1';
-import type { CellValue, RangeAddress, Workbook } from '../workbook';
-import { callsCatalogue, catalogueReferences, type TableReference } from './catalogueFormula';
+import type { Cells } from '../../cells/singles';
+import { blockOf } from '../../workbook/a1';
+import type { CellValue, RangeAddress, Workbook } from '../../workbook/workbook';
+import { callsCatalogue, catalogueReferences, type TableReference } from '../../workbook/catalogueFormula';
 import type { CatalogueSource } from './catalogueSource';
-import { tablePlaces } from './tablePlaces';
+import { tablePlaces } from '../../workbook/tablePlaces';
 
 const CATALOGUE_NAME = 'catalogue';
 

@@ -1,4 +1,4 @@
-import type { Change, ChartSeries, ChartSpec } from '../workbook';
+import type { Change, ChartSeries, ChartSpec } from '../../workbook/workbook';
 import { refusalOf } from './run';
 
 type Chart = Extract<Change, { kind: 'chart' }>;

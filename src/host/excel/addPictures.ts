@@ -1,5 +1,5 @@
-import { MOST_BYTES } from '../requestSize';
-import type { Change } from '../workbook';
+import { MOST_BYTES } from '../../workbook/requestSize';
+import type { Change } from '../../workbook/workbook';
 import { pngOfSvg } from './pngOfSvg';
 
 type Picture = Extract<Change, { kind: 'picture' }>;

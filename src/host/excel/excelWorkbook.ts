@@ -1,4 +1,4 @@
-import type { Workbook } from '../workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { listenToSelection } from './listenToSelection';
 import { namesOf, sheetsOf, spillParentOf, tablesOf } from './lookUp';
 import { readRangesOrPieces, readSelection, readUsedOrPieces } from './readRanges';

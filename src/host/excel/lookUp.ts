@@ -1,5 +1,5 @@
-import { addressOf, blockOf, splitReference } from '../a1';
-import type { HostTable, RangeAddress } from '../workbook';
+import { addressOf, blockOf, splitReference } from '../../workbook/a1';
+import type { HostTable, RangeAddress } from '../../workbook/workbook';
 
 function rangeOf(reference: string): RangeAddress {
   const { sheet = '', address } = splitReference(reference.replace(/^=/, ''));

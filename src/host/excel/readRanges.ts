@@ -1,5 +1,5 @@
-import { addressOf, blockOf, splitReference } from '../a1';
-import type { CellValue, RangeAddress, RangeContent } from '../workbook';
+import { addressOf, blockOf, splitReference } from '../../workbook/a1';
+import type { CellValue, RangeAddress, RangeContent } from '../../workbook/workbook';
 import { ExcelRefusal, run } from './run';
 
 const CONTENT = 'address,rowIndex,columnIndex,values,valueTypes,formulas,numberFormat';

@@ -1,5 +1,5 @@
-import { addressOf } from '../a1';
-import type { RangeContent } from '../workbook';
+import { addressOf } from '../../workbook/a1';
+import type { RangeContent } from '../../workbook/workbook';
 import { readUsedOrPieces } from './readRanges';
 import { run } from './run';
 

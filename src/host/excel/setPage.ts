@@ -1,4 +1,4 @@
-import type { PageSetup } from '../workbook';
+import type { PageSetup } from '../../workbook/workbook';
 
 /** Sets how a sheet is printed. */
 export function setPage(worksheet: Excel.Worksheet, page: PageSetup): void {

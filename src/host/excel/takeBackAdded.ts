@@ -1,4 +1,4 @@
-import type { Change } from '../workbook';
+import type { Change } from '../../workbook/workbook';
 import { run } from './run';
 
 /** Names that the changes define and that are not in the workbook before them. */

@@ -1,7 +1,7 @@
-import { addressOf, blockOf, sheetInFormula } from '../a1';
-import { bytesOf, MOST_BYTES, type Cells } from '../requestSize';
-import { reasonOfRefusal, RefusedWriting } from '../refusedWriting';
-import type { CellStyle, Change, RangeAddress } from '../workbook';
+import { addressOf, blockOf, sheetInFormula } from '../../workbook/a1';
+import { bytesOf, MOST_BYTES, type Cells } from '../../workbook/requestSize';
+import { reasonOfRefusal, RefusedWriting } from '../../workbook/refusedWriting';
+import type { CellStyle, Change, RangeAddress } from '../../workbook/workbook';
 import { addCharts } from './addCharts';
 import { addPictures } from './addPictures';
 import { ExcelRefusal, run } from './run';

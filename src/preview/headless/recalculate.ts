@@ -1,7 +1,7 @@
 import { FormulaDataModel } from '@univerjs/engine-formula';
-import type { CellValue } from '../../host/workbook';
+import type { CellValue } from '../../workbook/workbook';
 import { readCell } from '../host/cellReading';
-import type { FunctionsFile } from '../../host/functionMetadata';
+import type { FunctionsFile } from '../../workbook/functionMetadata';
 import { hostFunctions } from '../host/hostFunctions';
 import { blockOf } from '../xlsx/address';
 import type { FileCell } from '../xlsx/fileCell';

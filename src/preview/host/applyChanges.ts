@@ -10,7 +10,7 @@ import {
 } from '@univerjs/core';
 import { InsertDefinedNameCommand, SCOPE_WORKBOOK_VALUE_DEFINED_NAME, SetStyleCommand } from '@univerjs/sheets';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
-import type { CellStyle, Change, RangeAddress } from '../../host/workbook';
+import type { CellStyle, Change, RangeAddress } from '../../workbook/workbook';
 import { blockOf, type CellBlock } from '../xlsx/address';
 import { oneUndoStep } from './oneUndoStep';
 import { textCell } from './textCell';

@@ -1,5 +1,5 @@
 import { CellValueType, type ICellData, type Nullable } from '@univerjs/core';
-import type { CellValue } from '../../host/workbook';
+import type { CellValue } from '../../workbook/workbook';
 import type { CellNote } from './shapeResult';
 
 const ERROR = /^#(?:DIV\/0!|NAME\?|VALUE!|NUM!|N\/A|CYCLE!|REF!|SPILL!|CALC!|ERROR!|GETTING_DATA|NULL!)$/;

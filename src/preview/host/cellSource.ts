@@ -1,6 +1,6 @@
 import type { ICellData, Nullable, Univer, Workbook as EngineWorkbook, Worksheet } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
-import type { CellValue } from '../../host/workbook';
+import type { CellValue } from '../../workbook/workbook';
 import { blockAddress, cellAddress, type CellBlock } from '../xlsx/address';
 import { readCell } from './cellReading';
 

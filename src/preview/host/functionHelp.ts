@@ -1,5 +1,5 @@
 import { FunctionType, type IFunctionInfo } from '@univerjs/engine-formula';
-import type { FunctionMetadata, ParameterMetadata } from '../../host/functionMetadata';
+import type { FunctionMetadata, ParameterMetadata } from '../../workbook/functionMetadata';
 import { NAMESPACE } from './hostFunctions';
 
 function parameterHelp(parameter: ParameterMetadata) {

@@ -1,6 +1,6 @@
 import { AsyncObject, BaseFunction, type BaseValueObject } from '@univerjs/engine-formula';
 import type { AssociatedFunction } from './customFunctions';
-import type { FunctionMetadata, FunctionsFile } from '../../host/functionMetadata';
+import type { FunctionMetadata, FunctionsFile } from '../../workbook/functionMetadata';
 import { fastIndex } from './fastIndex';
 import { shapeArguments } from './shapeArguments';
 import { errorValue, shapeResult, shapeThrown } from './shapeResult';

@@ -1,7 +1,7 @@
 import type { Nullable } from '@univerjs/core';
 import type { ArrayValueObject, BaseValueObject } from '@univerjs/engine-formula';
 import { CellError } from './customFunctions';
-import type { ParameterMetadata } from '../../host/functionMetadata';
+import type { ParameterMetadata } from '../../workbook/functionMetadata';
 
 /** A blank cell of a range arrives as empty text; null stands for an argument that is left out. */
 const BLANK = '';

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import type { ErrorValue } from '../../host/workbook';
+import type { ErrorValue } from '../../workbook/workbook';
 import type { Spreadsheet } from './spreadsheet';
 
 interface Shown {

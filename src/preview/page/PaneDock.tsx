@@ -1,6 +1,6 @@
 import { lazy, Suspense, useState, useSyncExternalStore } from 'react';
-import type { Workbook } from '../../host/workbook';
-import type { FunctionMetadata } from '../../host/functionMetadata';
+import type { Workbook } from '../../workbook/workbook';
+import type { FunctionMetadata } from '../../workbook/functionMetadata';
 
 const NARROW = '(max-width: 640px)';
 

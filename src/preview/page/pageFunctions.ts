@@ -1,5 +1,5 @@
 import type { PageGlobals } from '../host/pageGlobal';
-import type { FunctionsFile } from '../../host/functionMetadata';
+import type { FunctionsFile } from '../../workbook/functionMetadata';
 import type { AssociatedFunction } from '../host/customFunctions';
 
 /** The worksheet functions of this page. */

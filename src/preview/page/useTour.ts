@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { showStep } from '../tour/showStep';
 import type { Tour } from '../tour/tour';
 

@@ -1,4 +1,4 @@
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { TourStep } from './tour';
 
 /** Enters what a step enters, and selects what it is about. */

@@ -1,4 +1,4 @@
-import type { Change, RangeAddress } from '../../host/workbook';
+import type { Change, RangeAddress } from '../../workbook/workbook';
 
 /** One step of a tour: what is shown, what is said about it, and what the step itself enters into the sheet. */
 export interface TourStep {

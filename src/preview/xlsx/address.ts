@@ -1,4 +1,4 @@
-import { addressOf, blockOf as blockOfAddress } from '../../host/a1';
+import { addressOf, blockOf as blockOfAddress } from '../../workbook/a1';
 
 /** A block of cells as the spreadsheet of the page counts it: zero-based, ends included. */
 export interface CellBlock {

@@ -1,7 +1,7 @@
 import type { IWorksheetData } from '@univerjs/core';
 import type { Worksheet } from 'exceljs';
-import { blockOf } from '../../host/a1';
-import type { PageSetup } from '../../host/workbook';
+import { blockOf } from '../../workbook/a1';
+import type { PageSetup } from '../../workbook/workbook';
 
 /** The library knows no numbers of rows where whole columns are printed, and no letters where whole rows are. */
 function areaOf(printArea: string | undefined): string | undefined {

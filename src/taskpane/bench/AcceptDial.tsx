@@ -1,6 +1,6 @@
 import { Button, Caption1, makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { today } from '../cuts/useCutPlans';
 import type { DialProposal, StandingDial } from './dialProposal';
 import type { DialPlan } from './dialRegister';

@@ -1,7 +1,7 @@
 import { Body1, Button, Caption1, makeStyles, Spinner, Subtitle2, Text, tokens } from '@fluentui/react-components';
 import { CalendarRegular, ErrorCircleRegular, WarningRegular } from '@fluentui/react-icons';
 import { useCallback, useEffect, useState } from 'react';
-import type { RangeContent, Workbook } from '../../host/workbook';
+import type { RangeContent, Workbook } from '../../workbook/workbook';
 import { today } from '../cuts/useCutPlans';
 import { CARE_SHEET, careSheet, careTasks, doneChanges, undoneChanges, type CareTask } from './machineCare';
 import { logEntry } from './machineLog';

@@ -1,7 +1,7 @@
 import { Body1, Caption1, Field, Input, makeStyles, Select, Subtitle2, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { WriteButton } from '../sheets/WriteButton';
 import { useStored } from '../useStored';
 import { CheckOutcome } from './CheckOutcome';

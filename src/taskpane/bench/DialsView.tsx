@@ -1,7 +1,7 @@
 import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
 import { numberFromText } from '../../core/units/numberText';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { today } from '../cuts/useCutPlans';
 import type { PanelProps } from '../panelProps';
 import { measurementsView } from '../readings/measurementsView';

@@ -1,4 +1,4 @@
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { today } from '../cuts/useCutPlans';
 import type { MachineReadings } from '../readings/analyseReadings';
 import { dialMove } from '../readings/dialMove';

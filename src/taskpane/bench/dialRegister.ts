@@ -1,9 +1,9 @@
 import { dayNumber } from '../../core/catalogue/dayNumber';
 import { partKey } from '../../core/catalogue/partName';
 import { readCatalogue } from '../../core/catalogue/readCatalogue';
-import { addressOf } from '../../host/a1';
-import { withTableAt } from '../../host/catalogue/catalogueFormula';
-import type { Change } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import { withTableAt } from '../../workbook/catalogueFormula';
+import type { Change } from '../../workbook/workbook';
 import { rawTableOf, rawTablesOf, type StandingCatalogue } from '../catalogue/standingCatalogue';
 import type { Writing } from '../sheets/useWriting';
 import type { DialProposal } from './dialProposal';

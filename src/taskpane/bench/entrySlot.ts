@@ -1,6 +1,6 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { CellValue } from '../../host/workbook';
+import type { CellValue } from '../../workbook/workbook';
 
 /** A number and where it comes from, in words: `column Dial`, `Machines`, `Catalogue`. */
 export interface Sourced {

@@ -1,6 +1,6 @@
 import { dayNumber, isoDate } from '../../core/catalogue/dayNumber';
-import { addressOf } from '../../host/a1';
-import type { CellValue, Change, RangeAddress, RangeContent } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { CellValue, Change, RangeAddress, RangeContent } from '../../workbook/workbook';
 import { cellOf, dataRows, findTable, sheetRow, textOf, type HeadingPatterns } from '../sheets/sheetTable';
 
 export const CARE_SHEET = 'Machine care';

@@ -1,5 +1,5 @@
 import { dayNumber } from '../../core/catalogue/dayNumber';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { appendRows, type Appended, type GrowingColumn } from '../sheets/appendRows';
 import type { WrittenCell } from '../sheets/sheetWriter';
 

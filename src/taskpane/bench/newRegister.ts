@@ -1,7 +1,7 @@
 import { machinesTable } from '../../core/catalogue/tables/machinesTable';
 import type { MeasureUnit } from '../../core/units/measureUnit';
-import { addressOf } from '../../host/a1';
-import type { Change } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { Change } from '../../workbook/workbook';
 import { REGISTER_DATES, SPARE_ROWS, type Place, type RegisterField } from './registerPlace';
 
 const FIELDS = Object.entries(machinesTable.fields) as [RegisterField, { heading: string; kind: string }][];

@@ -1,5 +1,5 @@
 import { TradeError } from '../../core/tradeError';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { standingCatalogue } from '../catalogue/standingCatalogue';
 import type { DialProposal } from './dialProposal';
 import { dialRegister, type DialPlan } from './dialRegister';

@@ -3,7 +3,7 @@ import { requirePlausibleTolerance } from '../../core/crimp/crimpTolerance';
 import { TradeError } from '../../core/tradeError';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { numberFromText } from '../../core/units/numberText';
-import type { RangeContent } from '../../host/workbook';
+import type { RangeContent } from '../../workbook/workbook';
 import { cellOf } from '../columns/findTable';
 import { crimpCells, type CrimpCells } from '../readings/crimpCells';
 import type { LocatedMeasurements } from '../readings/locateMeasurements';

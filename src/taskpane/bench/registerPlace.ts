@@ -1,8 +1,8 @@
 import { splitHeading } from '../../core/catalogue/headings';
 import { headingKey } from '../../core/catalogue/partName';
 import { machinesTable } from '../../core/catalogue/tables/machinesTable';
-import { addressOf, blockOf, SHEET_ROWS, type Block } from '../../host/a1';
-import type { RangeAddress, RangeContent } from '../../host/workbook';
+import { addressOf, blockOf, SHEET_ROWS, type Block } from '../../workbook/a1';
+import type { RangeAddress, RangeContent } from '../../workbook/workbook';
 import { isDateFormat } from '../columns/dateTrouble';
 
 /** A field of the table Machines. */

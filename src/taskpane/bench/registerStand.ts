@@ -1,8 +1,8 @@
 import { splitHeading } from '../../core/catalogue/headings';
 import { headingKey } from '../../core/catalogue/partName';
 import { machinesTable } from '../../core/catalogue/tables/machinesTable';
-import { addressOf } from '../../host/a1';
-import type { RangeContent, Workbook } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { RangeContent, Workbook } from '../../workbook/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import { freeSheetName } from '../sheets/freeSheetName';
 import type { RegisterTable } from './registerPlace';

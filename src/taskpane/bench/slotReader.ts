@@ -1,9 +1,9 @@
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import { convertLength, type LengthUnit } from '../../core/units/lengthUnit';
-import { columnLetters } from '../../host/a1';
-import { number } from '../../host/cells/readers';
-import type { CellValue, RangeContent } from '../../host/workbook';
+import { columnLetters } from '../../workbook/a1';
+import { number } from '../../cells/readers';
+import type { CellValue, RangeContent } from '../../workbook/workbook';
 import { cellOf, type FoundTable } from '../columns/findTable';
 import { unitOfHeading } from '../columns/roles';
 import type { CellPlace, CrimpCells } from '../readings/crimpCells';

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useReducer, useRef, useState } from 'react';
 import { numberFromText } from '../../core/units/numberText';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { measurementsView } from '../readings/measurementsView';
 import { settingsAbove } from '../readings/settingsAbove';
 import { useStored } from '../useStored';

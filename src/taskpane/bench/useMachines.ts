@@ -5,7 +5,7 @@ import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { convertMeasure, measureUnit } from '../../core/units/measureUnit';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
 
 const PLACES = 5;

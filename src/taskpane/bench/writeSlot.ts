@@ -1,5 +1,5 @@
 import type { Decimal } from '../../core/units/decimal';
-import type { CellValue, Change, RangeContent, Workbook } from '../../host/workbook';
+import type { CellValue, Change, RangeContent, Workbook } from '../../workbook/workbook';
 import type { EntrySlot } from './entrySlot';
 
 /** One cell before and after. */

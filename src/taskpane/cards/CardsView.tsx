@@ -1,7 +1,7 @@
 import { Body1, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import { numberFromText } from '../../core/units/numberText';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../sheets/freeSheetName';
 import { benchStep, freshSettings, type CutSettingsText } from '../cuts/cutSettings';
 import { today } from '../cuts/useCutPlans';

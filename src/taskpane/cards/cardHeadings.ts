@@ -1,4 +1,4 @@
-import type { RangeContent } from '../../host/workbook';
+import type { RangeContent } from '../../workbook/workbook';
 import { JOB_WORDS } from '../sheets/jobWords';
 import { findTable, type HeadingPatterns, type SheetTable } from '../sheets/sheetTable';
 

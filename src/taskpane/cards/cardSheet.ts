@@ -1,5 +1,5 @@
-import { addressOf } from '../../host/a1';
-import type { Change } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { Change } from '../../workbook/workbook';
 import { fittingScale } from '../sheets/fittingScale';
 import { lengthText } from '../sheets/lengthCell';
 import { pageStarts } from '../sheets/pageStarts';

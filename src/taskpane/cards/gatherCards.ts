@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { usualStep } from '../cuts/cutSettings';
 import { pickedRows } from '../sheets/pickedRows';
 import type { BenchCard } from './benchCard';

@@ -1,4 +1,4 @@
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { BenchCard } from './benchCard';
 
 /** Where a host has a workbook to look at. */

@@ -2,7 +2,7 @@ import { lengthLimits, usualLengthRule } from '../../core/length/lengthLimits';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { number } from '../../host/cells/readers';
+import { number } from '../../cells/readers';
 import { benchCut } from '../cuts/benchRounding';
 import { countOfCell, lengthOfCell, unitOfHeading } from '../sheets/lengthCell';
 import { cellOf, dataRows, sheetRow, textOf, type SheetTable } from '../sheets/sheetTable';

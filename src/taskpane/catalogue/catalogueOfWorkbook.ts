@@ -2,7 +2,7 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import { catalogueFromCells } from '../../host/catalogue/catalogueFromCells';
 import { deadline } from '../../host/catalogue/deadline';
 import { workbookCatalogueSource } from '../../host/catalogue/workbookCatalogueSource';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 
 const LIMIT_MS = 10_000;
 

@@ -2,11 +2,11 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import { readCatalogue, type RawTables } from '../../core/catalogue/readCatalogue';
 import { TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import { addressOf } from '../../host/a1';
-import { catalogueReferences } from '../../host/catalogue/catalogueFormula';
-import { tablePlaces } from '../../host/catalogue/tablePlaces';
+import { addressOf } from '../../workbook/a1';
+import { catalogueReferences } from '../../workbook/catalogueFormula';
+import { tablePlaces } from '../../workbook/tablePlaces';
 import { catalogueCells, type CatalogueCell } from '../../host/catalogue/workbookCatalogueSource';
-import type { CellValue, RangeAddress, RangeContent, Workbook } from '../../host/workbook';
+import type { CellValue, RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
 
 /** A table of the catalogue that stands in a workbook. */
 export interface StandingTable {

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button, Caption1, Field, makeStyles, Select, Subtitle2, tokens } from '@fluentui/react-components';
-import { columnLetters } from '../../host/a1';
+import { columnLetters } from '../../workbook/a1';
 import type { FoundTable } from './findTable';
 import type { Columns } from './proposeColumns';
 import { ROLES, type Role } from './roles';

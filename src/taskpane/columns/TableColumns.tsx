@@ -9,8 +9,8 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useState } from 'react';
-import { addressOf } from '../../host/a1';
-import type { Workbook } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { Workbook } from '../../workbook/workbook';
 import { catalogueHindrance } from './catalogueState';
 import { columnsView, type ColumnsView } from './columnsView';
 import { datesAmongLengths, textFormatChanges } from './dateTrouble';

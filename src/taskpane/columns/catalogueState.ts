@@ -1,7 +1,7 @@
 import { isHandle } from '../../core/catalogue/handleText';
 import { isFerrule } from '../../core/catalogue/partsMatch';
 import { partKey } from '../../core/catalogue/partName';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
 import { hostOf } from '../shownWorkbook';
 import { machineRows, type MachineRows } from './machineRows';

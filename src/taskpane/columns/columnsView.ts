@@ -1,8 +1,8 @@
-import { hostBlocks, type HostBlock } from '../../host/hostTable';
-import type { RangeContent, Workbook } from '../../host/workbook';
+import { hostBlocks, type HostBlock } from '../../workbook/hostTable';
+import type { RangeContent, Workbook } from '../../workbook/workbook';
 import { findTable, type FoundTable } from './findTable';
 import { catalogueState, type CatalogueState } from './catalogueState';
-import type { Block } from '../../host/a1';
+import type { Block } from '../../workbook/a1';
 
 /** What the panel works on. */
 export type ColumnsView =

@@ -1,5 +1,5 @@
-import { addressOf } from '../../host/a1';
-import type { Change, RangeContent } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { Change, RangeContent } from '../../workbook/workbook';
 import type { FoundTable } from './findTable';
 import type { Columns } from './proposeColumns';
 import type { Role } from './roles';

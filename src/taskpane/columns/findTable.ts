@@ -1,6 +1,6 @@
-import { overlap, type Block } from '../../host/a1';
-import { wholeTable, type HostBlock } from '../../host/hostTable';
-import type { CellValue, RangeContent } from '../../host/workbook';
+import { overlap, type Block } from '../../workbook/a1';
+import { wholeTable, type HostBlock } from '../../workbook/hostTable';
+import type { CellValue, RangeContent } from '../../workbook/workbook';
 import { roleOfHeading } from './roles';
 
 /** Someone's table: its block with the heading row on top. */

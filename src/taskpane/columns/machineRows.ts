@@ -3,10 +3,10 @@ import { dayNumber } from '../../core/catalogue/dayNumber';
 import { readHeadings, type Column, type Headings } from '../../core/catalogue/headings';
 import { partKey } from '../../core/catalogue/partName';
 import { machinesTable } from '../../core/catalogue/tables/machinesTable';
-import { blockOf, type Block } from '../../host/a1';
-import { callsCatalogue, catalogueReferences } from '../../host/catalogue/catalogueFormula';
-import { tablePlaces } from '../../host/catalogue/tablePlaces';
-import type { CellValue, RangeContent, Workbook } from '../../host/workbook';
+import { blockOf, type Block } from '../../workbook/a1';
+import { callsCatalogue, catalogueReferences } from '../../workbook/catalogueFormula';
+import { tablePlaces } from '../../workbook/tablePlaces';
+import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 
 /** What a formula needs to know of a machine besides its name. */
 export type MachineField = 'step' | 'lowest' | 'highest' | 'largestMove';

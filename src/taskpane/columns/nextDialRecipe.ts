@@ -1,4 +1,4 @@
-import { columnLetters, sheetInFormula } from '../../host/a1';
+import { columnLetters, sheetInFormula } from '../../workbook/a1';
 import { judged, SET_UP, setUpCall } from './crimpRecipes';
 import { MACHINE_FIELDS, type MachineField, type MachineRow, type MachineRows } from './machineRows';
 import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';

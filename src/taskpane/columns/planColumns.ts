@@ -1,6 +1,6 @@
-import { addressOf, columnLetters, overlap, SHEET_COLUMNS, type Block } from '../../host/a1';
-import { wholeTable, type HostBlock } from '../../host/hostTable';
-import type { Change, RangeContent } from '../../host/workbook';
+import { addressOf, columnLetters, overlap, SHEET_COLUMNS, type Block } from '../../workbook/a1';
+import { wholeTable, type HostBlock } from '../../workbook/hostTable';
+import type { Change, RangeContent } from '../../workbook/workbook';
 import { isEmpty, type FoundTable } from './findTable';
 import { partOf, type Offer, type Place } from './offer';
 import type { Columns } from './proposeColumns';

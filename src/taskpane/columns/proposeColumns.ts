@@ -1,4 +1,4 @@
-import type { RangeContent } from '../../host/workbook';
+import type { RangeContent } from '../../workbook/workbook';
 import { cellOf, type FoundTable } from './findTable';
 import { plainHeading, ROLE_NAMES, roleOfHeading, type Role } from './roles';
 

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { useSettledView } from '../sheets/useSettledView';
 import { columnsView, sameTable, type ColumnsView } from './columnsView';
 

@@ -10,7 +10,7 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useCallback, useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { useFirstMistake } from '../sheets/useFirstMistake';
 import { useStored } from '../useStored';
 import { CutFields } from './CutFields';

@@ -1,6 +1,6 @@
 import { Decimal } from '../../core/units/decimal';
-import { addressOf } from '../../host/a1';
-import type { Change } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { Change } from '../../workbook/workbook';
 import type { CutSettings } from './cutSettings';
 import { lengthText } from '../sheets/lengthCell';
 import type { PlannedCut, PlannedReel } from './plannedReel';

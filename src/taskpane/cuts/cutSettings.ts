@@ -2,7 +2,7 @@ import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { numberFromText } from '../../core/units/numberText';
-import { number, type NumberRules } from '../../host/cells/readers';
+import { number, type NumberRules } from '../../cells/readers';
 import { asSentence } from '../sheets/asSentence';
 
 /** How the bench cuts and what the rack keeps; lengths in `unit`. */

@@ -1,5 +1,5 @@
 import type { Decimal } from '../../core/units/decimal';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { RowProblem } from '../sheets/rowProblem';
 import type { CutSettings } from './cutSettings';
 import { hoseJobs, type HoseJob } from './hoseJob';

@@ -1,7 +1,7 @@
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { CellValue, RangeContent } from '../../host/workbook';
+import type { CellValue, RangeContent } from '../../workbook/workbook';
 import { hoseKey } from './cutLine';
 import { JOB_WORDS } from '../sheets/jobWords';
 import type { RowProblem } from '../sheets/rowProblem';

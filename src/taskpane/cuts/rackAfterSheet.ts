@@ -1,4 +1,4 @@
-import type { Change } from '../../host/workbook';
+import type { Change } from '../../workbook/workbook';
 import type { RowProblem } from '../sheets/rowProblem';
 import { lengthFormat } from './cutListSheet';
 import type { CutSettings } from './cutSettings';

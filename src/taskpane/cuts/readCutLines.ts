@@ -2,7 +2,7 @@ import { lengthLimits, usualLengthRule } from '../../core/length/lengthLimits';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { RangeContent } from '../../host/workbook';
+import type { RangeContent } from '../../workbook/workbook';
 import { benchCut } from './benchRounding';
 import type { CutLine, LengthRange } from './cutLine';
 import { JOB_WORDS } from '../sheets/jobWords';

@@ -1,7 +1,7 @@
 import type { Decimal } from '../../core/units/decimal';
 import { TradeError } from '../../core/tradeError';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { RangeContent, Workbook } from '../../host/workbook';
+import type { RangeContent, Workbook } from '../../workbook/workbook';
 import { lengthOfCell } from '../sheets/lengthCell';
 import { cellOf, dataRows, findTable, textOf } from '../sheets/sheetTable';
 import { CUT_LIST_TITLE } from './cutListSheet';

@@ -1,7 +1,7 @@
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { RangeContent } from '../../host/workbook';
+import type { RangeContent } from '../../workbook/workbook';
 import { hoseKey } from './cutLine';
 import { lengthOfCell } from '../sheets/lengthCell';
 import { cellOf, dataRows, findTable, textOf } from '../sheets/sheetTable';

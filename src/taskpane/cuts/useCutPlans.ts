@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { CutSettings } from './cutSettings';
 import { gatherAgain, gatherCuts, isSameWork, type Gathered } from './gatherCuts';
 import { planCuts, type PlanProgress } from './planCuts';

@@ -1,4 +1,4 @@
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { cutListSheet } from './cutListSheet';
 import { freeSheetName } from '../sheets/freeSheetName';
 import type { Gathered } from './gatherCuts';

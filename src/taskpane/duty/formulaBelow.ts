@@ -1,4 +1,4 @@
-import { SHEET_ROWS } from '../../host/a1';
+import { SHEET_ROWS } from '../../workbook/a1';
 
 const TOKEN = /"[^"]*"|'(?:[^']|'')*'|(?<![\p{L}\p{N}_.$])(\$?[A-Z]{1,3})(\$?)(\d{1,7})(?![\p{L}\p{N}_.(])/giu;
 

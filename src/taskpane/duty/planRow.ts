@@ -1,7 +1,7 @@
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { addressOf, columnLetters, overlap } from '../../host/a1';
-import { wholeTable, type HostBlock } from '../../host/hostTable';
-import type { Change, RangeContent } from '../../host/workbook';
+import { addressOf, columnLetters, overlap } from '../../workbook/a1';
+import { wholeTable, type HostBlock } from '../../workbook/hostTable';
+import type { Change, RangeContent } from '../../workbook/workbook';
 import { cellOf, isEmpty, type FoundTable } from '../columns/findTable';
 import type { Columns } from '../columns/proposeColumns';
 import { ROLES, unitOfHeading, type Role } from '../columns/roles';

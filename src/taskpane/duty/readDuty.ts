@@ -2,7 +2,7 @@ import { boreSize } from '../../core/hydraulics/boreSize';
 import { SI_OF, type FlowUnits } from '../../core/hydraulics/flowUnits';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
-import { number } from '../../host/cells/readers';
+import { number } from '../../cells/readers';
 import { asSentence } from '../sheets/asSentence';
 import { TYPED, type DutyField, type DutyText, type RoutePartText } from './dutyFields';
 

@@ -1,6 +1,6 @@
 import { useCallback, useState } from 'react';
 import type { Catalogue } from '../../core/catalogue/catalogue';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
 import { useOnSheets } from '../sheets/useOnSheets';
 

@@ -1,5 +1,5 @@
 import { Button, Field, Link, MessageBar, MessageBarBody, MessageBarTitle, ProgressBar } from '@fluentui/react-components';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { Writing } from './useCatalogueWriting';
 
 interface Props {

@@ -13,7 +13,7 @@ import { useState } from 'react';
 import type { RawTable } from '../../core/catalogue/rawTable';
 import type { TableSchema } from '../../core/catalogue/tableSchema';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import { columnLetters } from '../../host/a1';
+import { columnLetters } from '../../workbook/a1';
 import { headingFixes, headingText, missingFields, needsUnit, unitsOf, type HeadingFix } from './headingFixes';
 import type { ChosenTable, HeadingMaps } from './loadedCatalogue';
 

@@ -1,6 +1,6 @@
 import { Button, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
 import { useCallback } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import { useFocusWhenLost } from '../sheets/useFocusWhenLost';
 import { CompareView } from './CompareView';

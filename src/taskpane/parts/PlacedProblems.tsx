@@ -1,6 +1,6 @@
 import { Button, Link, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { PlacedProblem } from './placedProblem';
 
 const FIRST = 8;

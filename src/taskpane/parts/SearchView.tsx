@@ -2,7 +2,7 @@ import { Body1, Button, Caption1, Field, makeStyles, SearchBox, Select, tokens }
 import { ChevronDownRegular, ChevronRightRegular } from '@fluentui/react-icons';
 import { useDeferredValue, useMemo, useState } from 'react';
 import type { Catalogue } from '../../core/catalogue/catalogue';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import { InsertBar } from './InsertBar';
 import { PartCard } from './PartCard';

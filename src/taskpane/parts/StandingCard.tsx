@@ -13,7 +13,7 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { catalogueTables, TABLE_NAMES } from '../../core/catalogue/tables/catalogueTables';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import { standingProblems } from './loadedCatalogue';
 import { PlacedProblems } from './PlacedProblems';

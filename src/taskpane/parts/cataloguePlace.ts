@@ -1,4 +1,4 @@
-import type { Change, RangeAddress } from '../../host/workbook';
+import type { Change, RangeAddress } from '../../workbook/workbook';
 import type { PartsWorkbook } from './partsWorkbook';
 
 const NAME = 'Catalogue';

@@ -1,5 +1,5 @@
-import type { Change, RangeContent } from '../../host/workbook';
-import { addressOf } from '../../host/a1';
+import type { Change, RangeContent } from '../../workbook/workbook';
+import { addressOf } from '../../workbook/a1';
 import { blockOfContent } from './filledCells';
 
 /** The number format that a column has in the first row with something in it below its first. */

@@ -1,5 +1,5 @@
-import { addressOf, type Block } from '../../host/a1';
-import type { RangeContent } from '../../host/workbook';
+import { addressOf, type Block } from '../../workbook/a1';
+import type { RangeContent } from '../../workbook/workbook';
 
 export interface Cell {
   readonly row: number;

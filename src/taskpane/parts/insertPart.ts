@@ -1,5 +1,5 @@
-import { addressOf, sheetInFormula, SHEET_COLUMNS } from '../../host/a1';
-import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../host/workbook';
+import { addressOf, sheetInFormula, SHEET_COLUMNS } from '../../workbook/a1';
+import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import { cellName } from './filledCells';
 import type { Part } from './partSearch';

@@ -3,7 +3,7 @@ import { headingKey } from '../../core/catalogue/partName';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import type { TableSchema } from '../../core/catalogue/tableSchema';
 import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import type { RangeAddress } from '../../host/workbook';
+import type { RangeAddress } from '../../workbook/workbook';
 import type { TableOrigin } from './placedProblem';
 
 /** A table that was picked: out of a file, or a range of this workbook. Its first row holds the headings. */

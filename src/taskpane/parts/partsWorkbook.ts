@@ -1,5 +1,5 @@
 import { catalogueTables, TABLE_NAMES } from '../../core/catalogue/tables/catalogueTables';
-import type { RangeAddress, RangeContent, Workbook } from '../../host/workbook';
+import type { RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import type { ChosenTable } from './loadedCatalogue';
 import { spilledBlocks, type Spilled } from './spilledBlocks';

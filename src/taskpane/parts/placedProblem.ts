@@ -3,8 +3,8 @@ import { headingKey } from '../../core/catalogue/partName';
 import type { Problem } from '../../core/catalogue/problem';
 import type { RawTable } from '../../core/catalogue/rawTable';
 import { TABLE_NAMES, catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import { columnLetters } from '../../host/a1';
-import type { RangeAddress } from '../../host/workbook';
+import { columnLetters } from '../../workbook/a1';
+import type { RangeAddress } from '../../workbook/workbook';
 
 /** Where a table came from. */
 export interface TableOrigin {

@@ -1,6 +1,6 @@
 import { TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import { withTables } from '../../host/catalogue/catalogueFormula';
-import type { Change, RangeAddress } from '../../host/workbook';
+import { withTables } from '../../workbook/catalogueFormula';
+import type { Change, RangeAddress } from '../../workbook/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import { datedSheetName } from '../sheets/freeSheetName';
 import { cataloguePlace } from './cataloguePlace';

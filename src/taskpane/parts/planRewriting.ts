@@ -1,7 +1,7 @@
 import type { RawTable } from '../../core/catalogue/rawTable';
 import { catalogueTables } from '../../core/catalogue/tables/catalogueTables';
-import { addressOf, blockOf, overlap, type Block } from '../../host/a1';
-import type { RangeContent } from '../../host/workbook';
+import { addressOf, blockOf, overlap, type Block } from '../../workbook/a1';
+import type { RangeContent } from '../../workbook/workbook';
 import type { StandingTable } from '../catalogue/standingCatalogue';
 import { blockOfContent, cellName, filledCells, formulaAt, valueAt, type Cell } from './filledCells';
 import type { ChosenTable } from './loadedCatalogue';

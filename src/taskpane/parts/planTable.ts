@@ -1,6 +1,6 @@
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import { addressOf, blockOf } from '../../host/a1';
-import type { Change } from '../../host/workbook';
+import { addressOf, blockOf } from '../../workbook/a1';
+import type { Change } from '../../workbook/workbook';
 import { blockOfContent, filledCells } from './filledCells';
 import type { ChosenTable } from './loadedCatalogue';
 import type { PartsWorkbook } from './partsWorkbook';

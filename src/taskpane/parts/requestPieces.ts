@@ -1,6 +1,6 @@
-import { addressOf, blockOf } from '../../host/a1';
-import { bytesOf, MOST_BYTES } from '../../host/requestSize';
-import type { Change } from '../../host/workbook';
+import { addressOf, blockOf } from '../../workbook/a1';
+import { bytesOf, MOST_BYTES } from '../../workbook/requestSize';
+import type { Change } from '../../workbook/workbook';
 
 /** Changes that go to the host together. */
 export interface Piece {

@@ -1,4 +1,4 @@
-import { SHEET_ROWS, type Block } from '../../host/a1';
+import { SHEET_ROWS, type Block } from '../../workbook/a1';
 import type { Cell } from './filledCells';
 
 const LEAST = 50;

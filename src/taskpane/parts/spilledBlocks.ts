@@ -1,5 +1,5 @@
-import { addressOf, type Block } from '../../host/a1';
-import type { RangeContent, Workbook } from '../../host/workbook';
+import { addressOf, type Block } from '../../workbook/a1';
+import type { RangeContent, Workbook } from '../../workbook/workbook';
 import { formulaAt, valueAt, type Cell } from './filledCells';
 
 /** A formula that fills more cells than its own. */

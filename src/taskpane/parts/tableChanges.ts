@@ -1,6 +1,6 @@
-import { addressOf, type Block } from '../../host/a1';
-import type { Change } from '../../host/workbook';
-import type { RangeContent } from '../../host/workbook';
+import { addressOf, type Block } from '../../workbook/a1';
+import type { Change } from '../../workbook/workbook';
+import type { RangeContent } from '../../workbook/workbook';
 import { cellName, formulaAt, isInside, valueAt } from './filledCells';
 import type { Spilled } from './spilledBlocks';
 import type { TableGrid, WrittenCell } from './tableGrid';

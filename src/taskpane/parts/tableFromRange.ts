@@ -1,5 +1,5 @@
-import { addressOf } from '../../host/a1';
-import type { RangeAddress, RangeContent } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { RangeAddress, RangeContent } from '../../workbook/workbook';
 import { rawTableOf } from '../catalogue/standingCatalogue';
 import { loadedTable, type LoadedTable } from './loadedTable';
 

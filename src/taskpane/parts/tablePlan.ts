@@ -1,5 +1,5 @@
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import type { Change, RangeAddress } from '../../host/workbook';
+import type { Change, RangeAddress } from '../../workbook/workbook';
 
 /** How one table gets into the workbook. */
 export interface TablePlan {

@@ -1,5 +1,5 @@
-import { blockOf } from '../../host/a1';
-import type { Change, Workbook } from '../../host/workbook';
+import { blockOf } from '../../workbook/a1';
+import type { Change, Workbook } from '../../workbook/workbook';
 import { valueAt } from './filledCells';
 import type { PartsPlan } from './planParts';
 import type { TablePlan } from './tablePlan';

@@ -1,5 +1,5 @@
 import { useCallback, useRef, useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { standingCatalogue, type StandingCatalogue } from '../catalogue/standingCatalogue';
 import type { LoadedCatalogue } from './loadedCatalogue';
 import type { PartsPlan } from './planParts';

@@ -1,5 +1,5 @@
 import { useCallback, useState } from 'react';
-import type { Change, Workbook } from '../../host/workbook';
+import type { Change, Workbook } from '../../workbook/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import { insertion, selectedPair, type Wanted } from './insertPart';
 import type { Part } from './partSearch';

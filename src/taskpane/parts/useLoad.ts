@@ -1,7 +1,7 @@
 import { useCallback, useMemo, useRef, useState } from 'react';
 import type { TableName } from '../../core/catalogue/tables/catalogueTables';
 import { Stopped } from '../../host/catalogueFile/watch';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import { chosenTables, loadedCatalogue, type HeadingMaps, type LoadedCatalogue } from './loadedCatalogue';
 import { firstOfEach, type LoadedTable } from './loadedTable';

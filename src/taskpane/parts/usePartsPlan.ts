@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
 import { today } from '../cuts/useCutPlans';
 import type { LoadedCatalogue } from './loadedCatalogue';

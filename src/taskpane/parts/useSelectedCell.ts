@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { cellName } from './filledCells';
 
 /** The first selected cell as `Jobs!B7`; "" until it is known. */

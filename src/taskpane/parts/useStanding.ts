@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { callsCatalogue } from '../../host/catalogue/catalogueFormula';
-import type { CellValue, Workbook } from '../../host/workbook';
+import { callsCatalogue } from '../../workbook/catalogueFormula';
+import type { CellValue, Workbook } from '../../workbook/workbook';
 import { standingCatalogue, type StandingCatalogue } from '../catalogue/standingCatalogue';
 
 /** The catalogue of the workbook as the panel knows it. */

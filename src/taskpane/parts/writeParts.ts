@@ -1,6 +1,6 @@
 import { breathe, Stopped, type Watch } from '../../host/catalogueFile/watch';
-import { reasonOfRefusal } from '../../host/refusedWriting';
-import type { Change, Workbook } from '../../host/workbook';
+import { reasonOfRefusal } from '../../workbook/refusedWriting';
+import type { Change, Workbook } from '../../workbook/workbook';
 import type { PartsPlan } from './planParts';
 import type { TablePlan } from './tablePlan';
 import { requestPieces } from './requestPieces';

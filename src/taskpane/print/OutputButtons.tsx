@@ -1,6 +1,6 @@
 import { Link, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { WriteButton } from '../sheets/WriteButton';
 
 const useStyles = makeStyles({ row: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS } });

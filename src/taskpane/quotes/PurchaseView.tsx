@@ -1,6 +1,6 @@
 import { Body1, Caption1, Checkbox, Field, makeStyles, Radio, RadioGroup, tokens } from '@fluentui/react-components';
 import { useCallback, useRef, useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { CutFields } from '../cuts/CutFields';
 import { cutPlanSolver } from '../cuts/cutPlanSolver';
 import { freshSettings, readSettings } from '../cuts/cutSettings';

@@ -1,6 +1,6 @@
 import { Body1, Caption1, makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { today } from '../cuts/useCutPlans';
 import { freeSheetName } from '../sheets/freeSheetName';
 import { ProblemList } from '../sheets/ProblemList';

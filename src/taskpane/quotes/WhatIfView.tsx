@@ -1,7 +1,7 @@
 import { Body1, Button, Caption1, Checkbox, Field, Input, makeStyles, Subtitle2, tokens } from '@fluentui/react-components';
 import { useCallback, useEffect, useState } from 'react';
 import { dayNumber, isoDate } from '../../core/catalogue/dayNumber';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { today } from '../cuts/useCutPlans';
 import { WriteButton } from '../sheets/WriteButton';
 import type { ReadQuote } from './readQuote';

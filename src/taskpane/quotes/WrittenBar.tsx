@@ -1,5 +1,5 @@
 import { Link, MessageBar, MessageBarBody } from '@fluentui/react-components';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { Outcome } from './useRun';
 
 interface Props {

@@ -6,7 +6,7 @@ import { isFerrule } from '../../core/catalogue/partsMatch';
 import type { Problem } from '../../core/catalogue/problem';
 import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import { NEEDED_RATES } from '../../core/catalogue/unitCost';
-import type { RangeAddress } from '../../host/workbook';
+import type { RangeAddress } from '../../workbook/workbook';
 import { TablePlace } from './tablePlace';
 import type { WorkbookCatalogue } from './workbookCatalogue';
 

@@ -1,4 +1,4 @@
-import type { Change } from '../../host/workbook';
+import type { Change } from '../../workbook/workbook';
 import { HEAD_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { FINDING_TITLES, type Finding } from './catalogueFindings';

@@ -1,5 +1,5 @@
 import { headingKey } from '../../core/catalogue/partName';
-import type { RangeContent } from '../../host/workbook';
+import type { RangeContent } from '../../workbook/workbook';
 import { headingOf } from '../sheets/sheetTable';
 
 const PRICE = /^(?:.*\bprices?\b.*|.*\bcosts?\b.*|amount|line total)$/;

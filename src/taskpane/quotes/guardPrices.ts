@@ -1,7 +1,7 @@
 import { lengthIn } from '../../core/catalogue/lengthIn';
 import { Decimal } from '../../core/units/decimal';
 import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
-import { blockOf } from '../../host/a1';
+import { blockOf } from '../../workbook/a1';
 import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';
 import { TablePlace } from './tablePlace';
 

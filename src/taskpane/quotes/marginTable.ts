@@ -1,5 +1,5 @@
-import { addressOf } from '../../host/a1';
-import type { RangeAddress, RangeContent, Workbook } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
 import { cellOf, dataRows, findTable, textOf } from '../sheets/sheetTable';
 
 const HEADINGS = {

@@ -1,6 +1,6 @@
 import { rateKey } from '../../core/catalogue/duplicates';
 import { NEEDED_RATES } from '../../core/catalogue/unitCost';
-import { blockOf } from '../../host/a1';
+import { blockOf } from '../../workbook/a1';
 import { TablePlace } from './tablePlace';
 import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';
 

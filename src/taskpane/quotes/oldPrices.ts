@@ -2,7 +2,7 @@ import { dayNumber, isoDate } from '../../core/catalogue/dayNumber';
 import { headingKey } from '../../core/catalogue/partName';
 import { splitHeading } from '../../core/catalogue/headings';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import type { CellValue } from '../../host/workbook';
+import type { CellValue } from '../../workbook/workbook';
 import { isDateFormat } from '../columns/dateTrouble';
 import type { Finding } from './catalogueFindings';
 import { TablePlace } from './tablePlace';

@@ -1,5 +1,5 @@
 import type { MeasureUnit } from '../../core/units/measureUnit';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { pickedRows } from '../sheets/pickedRows';
 import { NothingToQuote } from './nothingToQuote';
 import { jobTable, readQuoteLines, type QuoteLines } from './quoteLine';

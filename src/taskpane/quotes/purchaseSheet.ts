@@ -1,7 +1,7 @@
 import { lengthIn } from '../../core/catalogue/lengthIn';
 import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
 import { Decimal } from '../../core/units/decimal';
-import type { Change } from '../../host/workbook';
+import type { Change } from '../../workbook/workbook';
 import { HEAD_FILL, INPUT_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { decimalsOf } from './currencyFormat';

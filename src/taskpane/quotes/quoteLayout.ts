@@ -1,4 +1,4 @@
-import { addressOf, columnLetters } from '../../host/a1';
+import { addressOf, columnLetters } from '../../workbook/a1';
 
 /** Columns that are printed, and those of the working beside them. */
 export type QuoteColumn =

@@ -1,8 +1,8 @@
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
-import { addressOf } from '../../host/a1';
-import type { CellValue, RangeContent } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { CellValue, RangeContent } from '../../workbook/workbook';
 import { countOfCell, lengthOfCell } from '../sheets/lengthCell';
 import { either, JOB_WORDS } from '../sheets/jobWords';
 import type { RowProblem } from '../sheets/rowProblem';

@@ -1,4 +1,4 @@
-import { columnLetters } from '../../host/a1';
+import { columnLetters } from '../../workbook/a1';
 import { guardCostFormula, type GuardPrices } from './guardPrices';
 import { BREAK_ROW, fixed, type QuoteColumn, type QuoteLayout } from './quoteLayout';
 import type { QuoteLine } from './quoteLine';

@@ -1,7 +1,7 @@
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
-import { number } from '../../host/cells/readers';
+import { number } from '../../cells/readers';
 import { decimalsOf, isAmountFormat } from './currencyFormat';
 import { asSentence } from '../sheets/asSentence';
 import type { CustomerClass } from './marginTable';

@@ -1,5 +1,5 @@
-import { sheetInFormula } from '../../host/a1';
-import type { Change } from '../../host/workbook';
+import { sheetInFormula } from '../../workbook/a1';
+import type { Change } from '../../workbook/workbook';
 import { HEAD_FILL, INPUT_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { decimalsOf } from './currencyFormat';

@@ -1,6 +1,6 @@
 import { catalogueTables } from '../../core/catalogue/tables/catalogueTables';
-import { addressOf, blockOf } from '../../host/a1';
-import type { Change, RangeAddress } from '../../host/workbook';
+import { addressOf, blockOf } from '../../workbook/a1';
+import type { Change, RangeAddress } from '../../workbook/workbook';
 import { HEAD_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';

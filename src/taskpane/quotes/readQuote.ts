@@ -1,8 +1,8 @@
-import type { CellValue, RangeContent, Workbook } from '../../host/workbook';
+import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 import { fixed, SETTING_LABELS, type QuoteColumn, type QuoteSetting } from './quoteLayout';
 import { HEADINGS, SHEET_TITLE, WORKING_TITLE } from './quoteWords';
 import type { PriceMethod } from './quoteSettings';
-import { sheetInFormula } from '../../host/a1';
+import { sheetInFormula } from '../../workbook/a1';
 
 /** A quote as it stands on its sheet; people may have moved or added columns and rows. */
 export interface ReadQuote {

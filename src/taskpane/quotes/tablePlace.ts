@@ -1,7 +1,7 @@
 import { headingKey, partKey } from '../../core/catalogue/partName';
 import { splitHeading } from '../../core/catalogue/headings';
-import { addressOf } from '../../host/a1';
-import type { CellValue, RangeAddress, RangeContent } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { CellValue, RangeAddress, RangeContent } from '../../workbook/workbook';
 
 /** Where things stand in a table of the catalogue: rows and columns are positions in its content. */
 export class TablePlace {

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { useSettledView } from '../sheets/useSettledView';
 import { marginsOfWorkbook } from './marginTable';
 import { priceFormat, type QuoteSources } from './writeQuote';

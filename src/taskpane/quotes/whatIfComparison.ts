@@ -1,4 +1,4 @@
-import { columnLetters } from '../../host/a1';
+import { columnLetters } from '../../workbook/a1';
 import { HEAD_FILL } from '../sheets/sheetFills';
 import type { SheetWriter } from '../sheets/sheetWriter';
 import { guardCostFormula, type GuardPrices } from './guardPrices';

@@ -1,5 +1,5 @@
 import { TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import type { Change } from '../../host/workbook';
+import type { Change } from '../../workbook/workbook';
 import { HEAD_FILL, INPUT_FILL } from '../sheets/sheetFills';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { columnWidth } from './columnWidth';

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { TableName } from '../../core/catalogue/tables/catalogueTables';
-import { sheetInFormula } from '../../host/a1';
-import type { RangeAddress, RangeContent, Workbook } from '../../host/workbook';
+import { sheetInFormula } from '../../workbook/a1';
+import type { RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
 import { standingCatalogue } from '../catalogue/standingCatalogue';
 import { NothingToQuote } from './nothingToQuote';
 

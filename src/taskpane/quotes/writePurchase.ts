@@ -1,4 +1,4 @@
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { CutSettings } from '../cuts/cutSettings';
 import type { PlanProgress } from '../cuts/planCuts';
 import type { PlanSolver } from '../cuts/planSolver';

@@ -1,7 +1,7 @@
 import { partKey } from '../../core/catalogue/partName';
 import { rateKey } from '../../core/catalogue/duplicates';
 import { dayNumber } from '../../core/catalogue/dayNumber';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../sheets/freeSheetName';
 import type { RowProblem } from '../sheets/rowProblem';
 import { currencyFormatOf } from './currencyFormat';

@@ -1,5 +1,5 @@
 import { partKey } from '../../core/catalogue/partName';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../sheets/freeSheetName';
 import { guardPrices } from './guardPrices';
 import { NothingToQuote } from './nothingToQuote';

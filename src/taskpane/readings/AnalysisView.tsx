@@ -1,5 +1,5 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
-import { addressOf } from '../../host/a1';
+import { addressOf } from '../../workbook/a1';
 import type { PanelProps } from '../panelProps';
 import { TableAnalysis } from './TableAnalysis';
 import { useMeasurements } from './useMeasurements';

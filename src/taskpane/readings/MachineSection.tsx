@@ -11,7 +11,7 @@ import {
 import { useCallback, useMemo } from 'react';
 import type { MachineFinding } from '../../core/quality/crimpCause';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { SuggestedDials } from '../bench/SuggestedDials';
 import type { MachineReadings } from './analyseReadings';
 import { CapabilityTable } from './CapabilityTable';

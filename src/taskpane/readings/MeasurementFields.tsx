@@ -1,6 +1,6 @@
 import { Caption1, Field, Input, makeStyles, Select, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import { columnLetters } from '../../host/a1';
+import { columnLetters } from '../../workbook/a1';
 import type { FoundTable } from '../columns/findTable';
 import { columnListOf, columnListText } from './columnList';
 import {

@@ -1,6 +1,6 @@
 import { Link, MessageBar, MessageBarBody, MessageBarTitle } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { RangeAddress } from '../../host/workbook';
+import type { RangeAddress } from '../../workbook/workbook';
 import type { MeasurementProblem } from './measurements';
 
 const FIRST = 8;

@@ -9,7 +9,7 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { choiceOf, NO_FIELDS, type AnalysisFields } from './analysisFields';
 import { analysisOf, type Analysed, type ReadyView } from './analysisOf';
 import { MachineSection } from './MachineSection';

@@ -1,6 +1,6 @@
 import { Caption1, Link, MessageBar, MessageBarBody } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { today } from '../cuts/useCutPlans';
 import { freeSheetName } from '../sheets/freeSheetName';
 import { WriteButton } from '../sheets/WriteButton';

@@ -2,7 +2,7 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import { partKey } from '../../core/catalogue/partName';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { RangeContent } from '../../host/workbook';
+import type { RangeContent } from '../../workbook/workbook';
 import { cellOf, type FoundTable } from '../columns/findTable';
 import { analyseReadings, type ReadingsAnalysis } from './analyseReadings';
 import { catalogueTarget } from './catalogueTarget';

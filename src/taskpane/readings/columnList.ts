@@ -1,4 +1,4 @@
-import { blockOf, columnLetters } from '../../host/a1';
+import { blockOf, columnLetters } from '../../workbook/a1';
 
 /** Columns as people write them: `F:I`, `F, H, J`; side by side they are joined. */
 export function columnListText(columns: readonly number[]): string {

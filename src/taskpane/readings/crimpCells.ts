@@ -1,4 +1,4 @@
-import type { RangeContent } from '../../host/workbook';
+import type { RangeContent } from '../../workbook/workbook';
 import { cellOf, type FoundTable } from '../columns/findTable';
 import { ROLES_OF_B, type MeasurementColumns, type MeasurementRole } from './measurementRoles';
 import type { ProposedMeasurements } from './proposeMeasurements';

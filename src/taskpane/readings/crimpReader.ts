@@ -1,9 +1,9 @@
 import type { Decimal } from '../../core/units/decimal';
 import { convertLength, type LengthUnit } from '../../core/units/lengthUnit';
 import { TradeError } from '../../core/tradeError';
-import { readDiameter, readTolerance } from '../../host/cells/crimpReaders';
-import { number } from '../../host/cells/readers';
-import type { CellValue, RangeContent } from '../../host/workbook';
+import { readDiameter, readTolerance } from '../../cells/crimpReaders';
+import { number } from '../../cells/readers';
+import type { CellValue, RangeContent } from '../../workbook/workbook';
 import { isDateFormat } from '../columns/dateTrouble';
 import { cellOf, type FoundTable } from '../columns/findTable';
 import { unitOfHeading } from '../columns/roles';

@@ -1,4 +1,4 @@
-import type { CellValue, RangeContent } from '../../host/workbook';
+import type { CellValue, RangeContent } from '../../workbook/workbook';
 import type { MeasurementsView } from './measurementsView';
 
 const isSameCell = (a: CellValue | undefined, b: CellValue | undefined) =>

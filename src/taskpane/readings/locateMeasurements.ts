@@ -1,6 +1,6 @@
-import { overlap, type Block } from '../../host/a1';
-import type { HostBlock } from '../../host/hostTable';
-import type { RangeContent } from '../../host/workbook';
+import { overlap, type Block } from '../../workbook/a1';
+import type { HostBlock } from '../../workbook/hostTable';
+import type { RangeContent } from '../../workbook/workbook';
 import { cellOf, findTable, isEmpty, type FoundTable } from '../columns/findTable';
 import { namedColumn } from './measurementRoles';
 import { proposeMeasurements, type ProposedMeasurements } from './proposeMeasurements';

@@ -1,6 +1,6 @@
 import { measureCrimp } from '../../core/crimp/crimpMeasure';
 import { TradeError } from '../../core/tradeError';
-import { addressOf } from '../../host/a1';
+import { addressOf } from '../../workbook/a1';
 import type { CrimpCells } from './crimpCells';
 import type { CrimpReader } from './crimpReader';
 import { UNNAMED, type Crimp, type CrimpPlace } from './measurements';

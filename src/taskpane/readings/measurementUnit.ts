@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { RangeContent } from '../../host/workbook';
+import type { RangeContent } from '../../workbook/workbook';
 import { cellOf, type FoundTable } from '../columns/findTable';
 import { unitOfHeading } from '../columns/roles';
 import type { MeasurementColumns } from './measurementRoles';

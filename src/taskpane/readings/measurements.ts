@@ -1,7 +1,7 @@
 import type { CrimpMeasure } from '../../core/crimp/crimpMeasure';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { RangeAddress } from '../../host/workbook';
+import type { RangeAddress } from '../../workbook/workbook';
 
 /** What the combination of crimps is called that no column names. */
 export const UNNAMED = 'All crimps';

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { hostBlocks } from '../../host/hostTable';
-import type { RangeContent, Workbook } from '../../host/workbook';
+import { hostBlocks } from '../../workbook/hostTable';
+import type { RangeContent, Workbook } from '../../workbook/workbook';
 import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
 import { hostOf } from '../shownWorkbook';
 import { locateMeasurements, type LocatedMeasurements } from './locateMeasurements';

@@ -1,4 +1,4 @@
-import type { RangeContent } from '../../host/workbook';
+import type { RangeContent } from '../../workbook/workbook';
 import { cellOf, type FoundTable } from '../columns/findTable';
 import { plainHeading } from '../columns/roles';
 import {

@@ -1,6 +1,6 @@
 import { TradeError } from '../../core/tradeError';
-import { addressOf } from '../../host/a1';
-import type { RangeAddress, RangeContent } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { RangeAddress, RangeContent } from '../../workbook/workbook';
 import { cellOf, type FoundTable } from '../columns/findTable';
 import { crimpCells, type CellPlace } from './crimpCells';
 import { CrimpReader } from './crimpReader';

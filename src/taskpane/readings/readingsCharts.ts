@@ -1,5 +1,5 @@
 import { TradeError } from '../../core/tradeError';
-import { addressOf } from '../../host/a1';
+import { addressOf } from '../../workbook/a1';
 import type { MachineReadings } from './analyseReadings';
 import { controlCharts, type ControlChart } from './controlChart';
 import { signalTexts } from './controlText';

@@ -1,5 +1,5 @@
-import type { Change } from '../../host/workbook';
-import { addressOf } from '../../host/a1';
+import type { Change } from '../../workbook/workbook';
+import { addressOf } from '../../workbook/a1';
 import { SheetWriter } from '../sheets/sheetWriter';
 import { VERDICTS, type MachineReadings } from './analyseReadings';
 import type { Analysed } from './analysisOf';

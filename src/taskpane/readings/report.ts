@@ -1,4 +1,4 @@
-import type { ChartSpec } from '../../host/workbook';
+import type { ChartSpec } from '../../workbook/workbook';
 import { textLines } from '../print/textLines';
 import { HEAD_FILL } from '../sheets/sheetFills';
 import { SheetWriter, type WrittenCell } from '../sheets/sheetWriter';

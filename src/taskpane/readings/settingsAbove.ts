@@ -1,8 +1,8 @@
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import { convertLength, type LengthUnit } from '../../core/units/lengthUnit';
-import { number } from '../../host/cells/readers';
-import type { RangeContent } from '../../host/workbook';
+import { number } from '../../cells/readers';
+import type { RangeContent } from '../../workbook/workbook';
 import { cellOf, type FoundTable } from '../columns/findTable';
 import { plainHeading, unitOfHeading } from '../columns/roles';
 

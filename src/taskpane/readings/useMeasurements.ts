@@ -1,4 +1,4 @@
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { useSettledView } from '../sheets/useSettledView';
 import { isSameView } from './isSameView';
 import { measurementsView, type MeasurementsView } from './measurementsView';

@@ -1,7 +1,7 @@
 import { Divider, Field, Input, makeStyles, Select, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
 import { numberFromText } from '../../core/units/numberText';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import type { RecordFields, TestResult } from './inspectionRecord';
 
 const useStyles = makeStyles({

@@ -1,8 +1,8 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
-import { hostBlocks } from '../../host/hostTable';
-import type { RangeContent, Workbook } from '../../host/workbook';
+import { hostBlocks } from '../../workbook/hostTable';
+import type { RangeContent, Workbook } from '../../workbook/workbook';
 import { readSlots, type EntryDefaults } from '../bench/readSlots';
 import type { EntrySlot } from '../bench/entrySlot';
 import type { BenchCard } from '../cards/benchCard';

@@ -1,8 +1,8 @@
 import { isoDate } from '../../core/catalogue/dayNumber';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
-import { number } from '../../host/cells/readers';
-import type { CellValue } from '../../host/workbook';
+import { number } from '../../cells/readers';
+import type { CellValue } from '../../workbook/workbook';
 import { judgeSlot } from '../bench/judgeSlot';
 import type { EntrySlot } from '../bench/entrySlot';
 import type { BenchCard, CrimpEnd } from '../cards/benchCard';

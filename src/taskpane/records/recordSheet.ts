@@ -1,6 +1,6 @@
 import { fittingScale } from '../sheets/fittingScale';
-import { addressOf } from '../../host/a1';
-import type { Change } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { Change } from '../../workbook/workbook';
 import { WHERE_TO_MEASURE } from '../print/cautions';
 import { textLines } from '../print/textLines';
 import { pageStarts } from '../sheets/pageStarts';

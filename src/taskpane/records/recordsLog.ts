@@ -1,6 +1,6 @@
 import { dayNumber } from '../../core/catalogue/dayNumber';
 import type { Decimal } from '../../core/units/decimal';
-import type { RangeContent, Workbook } from '../../host/workbook';
+import type { RangeContent, Workbook } from '../../workbook/workbook';
 import { appendRows, type Appended, type GrowingColumn } from '../sheets/appendRows';
 import { headingOf } from '../sheets/sheetTable';
 import type { WrittenCell } from '../sheets/sheetWriter';

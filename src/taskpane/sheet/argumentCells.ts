@@ -1,5 +1,5 @@
-import { blockOf } from '../../host/a1';
-import type { CellValue, RangeAddress, RangeContent, Workbook } from '../../host/workbook';
+import { blockOf } from '../../workbook/a1';
+import type { CellValue, RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
 import type { WrittenArgument } from './functionCall';
 
 /** Cells of an argument as a worksheet function takes them: null is omitted. */

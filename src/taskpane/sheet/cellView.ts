@@ -1,6 +1,6 @@
-import { registeredFunctions } from '../../host/registeredFunctions';
-import type { CellValue, RangeContent, Workbook } from '../../host/workbook';
-import type { FunctionMetadata } from '../../host/functionMetadata';
+import { registeredFunctions } from '../../workbook/registeredFunctions';
+import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
+import type { FunctionMetadata } from '../../workbook/functionMetadata';
 import { argumentCells, type ArgumentCells } from './argumentCells';
 import { functionCall, type FunctionCall } from './functionCall';
 

@@ -1,5 +1,5 @@
-import { addressOf, SHEET_COLUMNS } from '../../host/a1';
-import type { CellValue, RangeContent, Workbook } from '../../host/workbook';
+import { addressOf, SHEET_COLUMNS } from '../../workbook/a1';
+import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 import { functionCall } from './functionCall';
 
 /** Words a crimp is judged with. */

@@ -1,6 +1,6 @@
 import { useCallback } from 'react';
-import type { Workbook } from '../../host/workbook';
-import type { FunctionMetadata } from '../../host/functionMetadata';
+import type { Workbook } from '../../workbook/workbook';
+import type { FunctionMetadata } from '../../workbook/functionMetadata';
 import { useSettledView, type UnreadView } from '../sheets/useSettledView';
 import { cellView, type CellView } from './cellView';
 import { rowView, type RowResult } from './rowView';

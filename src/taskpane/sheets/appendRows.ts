@@ -1,5 +1,5 @@
-import { addressOf } from '../../host/a1';
-import type { Change, PageSetup, RangeContent } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { Change, PageSetup, RangeContent } from '../../workbook/workbook';
 import { fittingScale } from './fittingScale';
 import { headingOf } from './sheetTable';
 import type { WrittenCell } from './sheetWriter';

@@ -1,8 +1,8 @@
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import { convertLength, type LengthUnit } from '../../core/units/lengthUnit';
-import { number } from '../../host/cells/readers';
-import type { CellValue } from '../../host/workbook';
+import { number } from '../../cells/readers';
+import type { CellValue } from '../../workbook/workbook';
 
 /** Units in which a sheet may give lengths: what stands behind a heading, the unit of this project and how many of it. */
 const SHEET_UNITS: Readonly<Record<string, readonly [LengthUnit, number]>> = {

@@ -1,4 +1,4 @@
-import type { CellValue, RangeContent, Workbook } from '../../host/workbook';
+import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 
 /** The sheet that is selected in, and the rows of it that are picked. */
 export interface PickedRows {

@@ -1,4 +1,4 @@
-import type { CellValue, RangeContent } from '../../host/workbook';
+import type { CellValue, RangeContent } from '../../workbook/workbook';
 
 /** What a column may be called: a pattern over its heading in lower case, without the unit in brackets. */
 export type HeadingPatterns<Field extends string> = Readonly<Record<Field, RegExp>>;

@@ -1,5 +1,5 @@
-import { addressOf } from '../../host/a1';
-import type { CellStyle, Change, ChartSpec, PageSetup } from '../../host/workbook';
+import { addressOf } from '../../workbook/a1';
+import type { CellStyle, Change, ChartSpec, PageSetup } from '../../workbook/workbook';
 
 export type WrittenCell = string | number | boolean;
 

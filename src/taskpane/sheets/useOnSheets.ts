@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 
 /**
  * Looks at once, and again whenever sheets come, go or are renamed (asked for at each move of the selection).

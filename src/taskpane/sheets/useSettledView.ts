@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 
 /** A panel's view of the selection before it was read, or where it could not be. */
 export type UnreadView = { readonly status: 'loading' } | { readonly status: 'failed'; readonly reason: string };

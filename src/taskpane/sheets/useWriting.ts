@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { blockOf, addressOf } from '../../host/a1';
-import type { CellValue, Change, Workbook } from '../../host/workbook';
+import { blockOf, addressOf } from '../../workbook/a1';
+import type { CellValue, Change, Workbook } from '../../workbook/workbook';
 
 /** What is to be written, how it is taken back, and what to say of it. */
 export interface Writing {

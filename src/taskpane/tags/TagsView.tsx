@@ -10,7 +10,7 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { Workbook } from '../../host/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { wishesOf } from '../cards/CardsView';
 import { gatherCards } from '../cards/gatherCards';
 import { OutputButtons } from '../print/OutputButtons';

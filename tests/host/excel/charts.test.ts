@@ -1,5 +1,5 @@
 import { writeChanges } from '../../../src/host/excel/writeChanges';
-import type { Change, ChartSpec } from '../../../src/host/workbook';
+import type { Change, ChartSpec } from '../../../src/workbook/workbook';
 import { strictExcel } from './strictExcel';
 
 const chart: ChartSpec = {

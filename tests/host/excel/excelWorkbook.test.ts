@@ -1,5 +1,5 @@
 import { excelWorkbook } from '../../../src/host/excel/excelWorkbook';
-import type { Change } from '../../../src/host/workbook';
+import type { Change } from '../../../src/workbook/workbook';
 import { answerLimit, excelTables, refusal, strictExcel, structure } from './strictExcel';
 
 const jobs = [

@@ -1,5 +1,5 @@
 import { writeChanges } from '../../../src/host/excel/writeChanges';
-import type { Change } from '../../../src/host/workbook';
+import type { Change } from '../../../src/workbook/workbook';
 import { strictExcel } from './strictExcel';
 
 // Drawing needs a browser: tests/browser looks at what it gives.

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { blockOf } from '../../../src/host/a1';
-import type { CellValue } from '../../../src/host/workbook';
+import { blockOf } from '../../../src/workbook/a1';
+import type { CellValue } from '../../../src/workbook/workbook';
 import { headlessWorkbook, type HeadlessWorkbook } from '../../../src/preview/headless/headlessWorkbook';
 import { loadScript } from '../../../src/preview/headless/loadScript';
 import { hostFunctions } from '../../../src/preview/host/hostFunctions';

@@ -4,7 +4,7 @@ import { act, fireEvent, render, screen, waitFor } from '@testing-library/react'
 import { crimpSetup } from '../../../src/core/catalogue/crimpSetup';
 import { dayNumber } from '../../../src/core/catalogue/dayNumber';
 import { Decimal } from '../../../src/core/units/decimal';
-import type { Workbook } from '../../../src/host/workbook';
+import type { Workbook } from '../../../src/workbook/workbook';
 import { AcceptDial } from '../../../src/taskpane/bench/AcceptDial';
 import { DialsView } from '../../../src/taskpane/bench/DialsView';
 import type { DialProposal } from '../../../src/taskpane/bench/dialProposal';

@@ -1,5 +1,5 @@
 import { Decimal } from '../../../src/core/units/decimal';
-import type { Change } from '../../../src/host/workbook';
+import type { Change } from '../../../src/workbook/workbook';
 import { cutLimits, titleOf } from '../../../src/taskpane/cards/benchCard';
 import { benchSteps, stopsOf } from '../../../src/taskpane/cards/benchSteps';
 import { cardPage } from '../../../src/taskpane/cards/cardPage';

@@ -1,4 +1,4 @@
-import type { CellValue, RangeContent } from '../../../src/host/workbook';
+import type { CellValue, RangeContent } from '../../../src/workbook/workbook';
 
 /** A used part of a sheet that begins at A1. */
 export function sheetOf(rows: readonly (readonly CellValue[])[], formats: Readonly<Record<string, string>> = {}): RangeContent {

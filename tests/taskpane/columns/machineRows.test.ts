@@ -1,4 +1,4 @@
-import type { CellValue } from '../../../src/host/workbook';
+import type { CellValue } from '../../../src/workbook/workbook';
 import { machineRows } from '../../../src/taskpane/columns/machineRows';
 import { fakeWorkbook, type FakeCell } from '../fakeWorkbook';
 

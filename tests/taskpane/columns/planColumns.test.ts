@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { blockOf } from '../../../src/host/a1';
-import type { HostBlock } from '../../../src/host/hostTable';
-import type { CellValue, RangeContent } from '../../../src/host/workbook';
+import { blockOf } from '../../../src/workbook/a1';
+import type { HostBlock } from '../../../src/workbook/hostTable';
+import type { CellValue, RangeContent } from '../../../src/workbook/workbook';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
 import { datesAmongLengths, isDateFormat, textFormatChanges } from '../../../src/taskpane/columns/dateTrouble';
 import { findTable } from '../../../src/taskpane/columns/findTable';

@@ -3,7 +3,7 @@ import { fireEvent, render, screen, waitFor, within } from '@testing-library/rea
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import type { CutPlan } from '../../../src/core/cutplan/cutPlan';
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
-import type { Change } from '../../../src/host/workbook';
+import type { Change } from '../../../src/workbook/workbook';
 import { CutPlanView } from '../../../src/taskpane/cuts/CutPlanView';
 import { CutsPanel } from '../../../src/taskpane/cuts/CutsPanel';
 import type { PlanSolver } from '../../../src/taskpane/cuts/planSolver';

@@ -1,6 +1,6 @@
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import { Decimal } from '../../../src/core/units/decimal';
-import type { Change } from '../../../src/host/workbook';
+import type { Change } from '../../../src/workbook/workbook';
 import type { CutSettings } from '../../../src/taskpane/cuts/cutSettings';
 import { cutListSheet } from '../../../src/taskpane/cuts/cutListSheet';
 import { freeSheetName } from '../../../src/taskpane/sheets/freeSheetName';

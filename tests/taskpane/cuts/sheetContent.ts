@@ -1,5 +1,5 @@
-import type { CellValue, RangeContent } from '../../../src/host/workbook';
-import { addressOf } from '../../../src/host/a1';
+import type { CellValue, RangeContent } from '../../../src/workbook/workbook';
+import { addressOf } from '../../../src/workbook/a1';
 
 /** A range as the port hands it over, from its values. */
 export function sheetContent(values: readonly (readonly CellValue[])[], sheet = 'Jobs', row = 0): RangeContent {

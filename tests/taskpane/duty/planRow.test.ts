@@ -1,5 +1,5 @@
-import type { Change } from '../../../src/host/workbook';
-import { blockOf } from '../../../src/host/a1';
+import type { Change } from '../../../src/workbook/workbook';
+import { blockOf } from '../../../src/workbook/a1';
 import { findTable } from '../../../src/taskpane/columns/findTable';
 import { proposeColumns } from '../../../src/taskpane/columns/proposeColumns';
 import { planRow, type RowContent } from '../../../src/taskpane/duty/planRow';

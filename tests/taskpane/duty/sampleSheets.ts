@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { Workbook, type CellFormulaValue } from 'exceljs';
 import { plainValue } from '../../../src/preview/xlsx/fileValue';
 import { formulaFromFile } from '../../../src/preview/xlsx/formulaNames';
-import type { CellValue } from '../../../src/host/workbook';
+import type { CellValue } from '../../../src/workbook/workbook';
 import type { FakeCell } from '../fakeWorkbook';
 
 type Sheets = Record<string, FakeCell[][]>;

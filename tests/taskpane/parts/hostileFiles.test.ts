@@ -4,7 +4,7 @@ import type { RawCell, RawTable } from '../../../src/core/catalogue/rawTable';
 import { excelWorkbook } from '../../../src/host/excel/excelWorkbook';
 import { standingCatalogue } from '../../../src/taskpane/catalogue/standingCatalogue';
 import { writeParts } from '../../../src/taskpane/parts/writeParts';
-import { MOST_BYTES, bytesOf } from '../../../src/host/requestSize';
+import { MOST_BYTES, bytesOf } from '../../../src/workbook/requestSize';
 import { strictExcel } from '../../host/excel/strictExcel';
 import { treeTables, withRows } from '../../core/catalogue/treeCatalogue';
 import { LiveWorkbook } from './liveWorkbook';

@@ -1,7 +1,7 @@
 import { catalogueFromCells } from '../../../src/host/catalogue/catalogueFromCells';
-import { callsCatalogue, catalogueReferences } from '../../../src/host/catalogue/catalogueFormula';
-import { addressOf, blockOf, overlap, type Block } from '../../../src/host/a1';
-import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../../src/host/workbook';
+import { callsCatalogue, catalogueReferences } from '../../../src/workbook/catalogueFormula';
+import { addressOf, blockOf, overlap, type Block } from '../../../src/workbook/a1';
+import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../../src/workbook/workbook';
 
 type Cell = { value: string | number | boolean; formula: string; format: string };
 

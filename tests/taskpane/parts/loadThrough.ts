@@ -1,5 +1,5 @@
 import type { TableName } from '../../../src/core/catalogue/tables/catalogueTables';
-import type { Workbook } from '../../../src/host/workbook';
+import type { Workbook } from '../../../src/workbook/workbook';
 import { standingCatalogue } from '../../../src/taskpane/catalogue/standingCatalogue';
 import { firstOfEach } from '../../../src/taskpane/parts/loadedTable';
 import { chosenTables, loadedCatalogue, type HeadingMaps } from '../../../src/taskpane/parts/loadedCatalogue';

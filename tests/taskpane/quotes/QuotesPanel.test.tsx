@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { cleanup, act, fireEvent, render, screen, waitFor } from '@testing-library/react';
-import type { Change } from '../../../src/host/workbook';
+import type { Change } from '../../../src/workbook/workbook';
 import { QuotesPanel } from '../../../src/taskpane/quotes/QuotesPanel';
 import { fakeWorkbook, type FakeCell } from '../fakeWorkbook';
 import { demoQuotes } from './demoQuotes';

@@ -1,4 +1,4 @@
-import type { RangeContent, Workbook } from '../../../src/host/workbook';
+import type { RangeContent, Workbook } from '../../../src/workbook/workbook';
 import { catalogueFindings, type Finding } from '../../../src/taskpane/quotes/catalogueFindings';
 import { checksSheet } from '../../../src/taskpane/quotes/checksSheet';
 import { dateColumns, oldPrices } from '../../../src/taskpane/quotes/oldPrices';

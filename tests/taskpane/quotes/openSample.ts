@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { IUniverInstanceService } from '@univerjs/core';
-import type { CellValue, Change, RangeContent } from '../../../src/host/workbook';
+import type { CellValue, Change, RangeContent } from '../../../src/workbook/workbook';
 import { savedWorkbook } from '../../../src/preview/host/savedWorkbook';
 import { hostFunctions } from '../../../src/preview/host/hostFunctions';
 import { headlessWorkbook } from '../../../src/preview/headless/headlessWorkbook';

@@ -1,5 +1,5 @@
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
-import type { CellValue } from '../../../src/host/workbook';
+import type { CellValue } from '../../../src/workbook/workbook';
 import { freshSettings, readSettings } from '../../../src/taskpane/cuts/cutSettings';
 import { gatherCuts } from '../../../src/taskpane/cuts/gatherCuts';
 import { planCuts } from '../../../src/taskpane/cuts/planCuts';

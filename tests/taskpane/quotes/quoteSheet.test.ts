@@ -1,4 +1,4 @@
-import type { CellValue } from '../../../src/host/workbook';
+import type { CellValue } from '../../../src/workbook/workbook';
 import { recalculate } from '../../../src/preview/headless/recalculate';
 import { marginsOfWorkbook } from '../../../src/taskpane/quotes/marginTable';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/taskpane/quotes/quoteSettings';

@@ -1,5 +1,5 @@
-import { blockOf, overlap, type Block } from '../../../src/host/a1';
-import type { Change } from '../../../src/host/workbook';
+import { blockOf, overlap, type Block } from '../../../src/workbook/a1';
+import type { Change } from '../../../src/workbook/workbook';
 import { FRESH_QUOTE, readQuoteSettings } from '../../../src/taskpane/quotes/quoteSettings';
 import { writePurchase } from '../../../src/taskpane/quotes/writePurchase';
 import { writeQuote } from '../../../src/taskpane/quotes/writeQuote';

@@ -1,4 +1,4 @@
-import type { CellValue } from '../../../src/host/workbook';
+import type { CellValue } from '../../../src/workbook/workbook';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/taskpane/quotes/quoteSettings';
 import { readQuote } from '../../../src/taskpane/quotes/readQuote';
 import { readRises } from '../../../src/taskpane/quotes/riseFields';

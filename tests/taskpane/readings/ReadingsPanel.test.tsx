@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
-import type { Change } from '../../../src/host/workbook';
+import type { Change } from '../../../src/workbook/workbook';
 import { ReadingsPanel } from '../../../src/taskpane/readings/ReadingsPanel';
 import { fakeWorkbook, type FakeCell } from '../fakeWorkbook';
 import { sampleSheets } from './sampleSheet';

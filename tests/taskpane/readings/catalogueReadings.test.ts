@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'papaparse';
-import { blockOf } from '../../../src/host/a1';
-import type { CellValue } from '../../../src/host/workbook';
+import { blockOf } from '../../../src/workbook/a1';
+import type { CellValue } from '../../../src/workbook/workbook';
 import { choiceOf, NO_FIELDS, type AnalysisFields } from '../../../src/taskpane/readings/analysisFields';
 import { analysisOf } from '../../../src/taskpane/readings/analysisOf';
 import { findingText } from '../../../src/taskpane/readings/findingText';

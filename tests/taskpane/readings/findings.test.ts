@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Decimal } from '../../../src/core/units/decimal';
-import { blockOf } from '../../../src/host/a1';
-import type { CellValue } from '../../../src/host/workbook';
+import { blockOf } from '../../../src/workbook/a1';
+import type { CellValue } from '../../../src/workbook/workbook';
 import { analyseReadings, type ReadingsAnalysis } from '../../../src/taskpane/readings/analyseReadings';
 import { mixedNote } from '../../../src/taskpane/readings/controlText';
 import { findingText } from '../../../src/taskpane/readings/findingText';

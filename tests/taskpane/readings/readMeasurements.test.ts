@@ -1,6 +1,6 @@
 import { Decimal } from '../../../src/core/units/decimal';
-import { blockOf } from '../../../src/host/a1';
-import type { CellValue } from '../../../src/host/workbook';
+import { blockOf } from '../../../src/workbook/a1';
+import type { CellValue } from '../../../src/workbook/workbook';
 import { locateMeasurements } from '../../../src/taskpane/readings/locateMeasurements';
 import { measurementUnit } from '../../../src/taskpane/readings/measurementUnit';
 import type { ReadingWishes } from '../../../src/taskpane/readings/readingWishes';

@@ -1,5 +1,5 @@
-import { blockOf } from '../../../src/host/a1';
-import type { CellValue, Change } from '../../../src/host/workbook';
+import { blockOf } from '../../../src/workbook/a1';
+import type { CellValue, Change } from '../../../src/workbook/workbook';
 import { NO_FIELDS, choiceOf } from '../../../src/taskpane/readings/analysisFields';
 import { analysisOf } from '../../../src/taskpane/readings/analysisOf';
 import { locateMeasurements } from '../../../src/taskpane/readings/locateMeasurements';

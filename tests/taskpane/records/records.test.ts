@@ -1,4 +1,4 @@
-import type { Change } from '../../../src/host/workbook';
+import type { Change } from '../../../src/workbook/workbook';
 import { gatherRecords, type RecordWishes } from '../../../src/taskpane/records/gatherRecords';
 import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../../src/taskpane/records/inspectionRecord';
 import { proofFacts, recordStops, workFacts } from '../../../src/taskpane/records/recordFacts';

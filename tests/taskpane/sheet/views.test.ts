@@ -1,6 +1,6 @@
 import '../../host/customFunctions';
 import '../../../src/functions/register';
-import type { CellValue } from '../../../src/host/workbook';
+import type { CellValue } from '../../../src/workbook/workbook';
 import { cellView } from '../../../src/taskpane/sheet/cellView';
 import { rowView } from '../../../src/taskpane/sheet/rowView';
 import { fakeWorkbook } from '../fakeWorkbook';

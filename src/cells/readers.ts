@@ -1,6 +1,6 @@
-import { Decimal, decimalOfCell } from '../../core/units/decimal';
-import { COMMA_ADVICE, isNumberWithCommas, numberFromText } from '../../core/units/numberText';
-import { TradeError } from '../../core/tradeError';
+import { Decimal, decimalOfCell } from '../core/units/decimal';
+import { COMMA_ADVICE, isNumberWithCommas, numberFromText } from '../core/units/numberText';
+import { TradeError } from '../core/tradeError';
 import type { CellContent } from './cellContent';
 
 /** A cell that is neither blank nor an error. */

@@ -1,5 +1,5 @@
-import { sheetInFormula } from '../a1';
-import type { RangeAddress } from '../workbook';
+import { sheetInFormula } from './a1';
+import type { RangeAddress } from './workbook';
 
 /** A table as a CATALOGUE formula names it. */
 export type TableReference =

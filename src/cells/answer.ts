@@ -1,5 +1,5 @@
-import { Decimal } from '../../core/units/decimal';
-import { TradeError } from '../../core/tradeError';
+import { Decimal } from '../core/units/decimal';
+import { TradeError } from '../core/tradeError';
 import { cellErrorOf } from './cellError';
 
 /** A value as the arithmetic gives it, ready for a cell. */

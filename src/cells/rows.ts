@@ -1,4 +1,4 @@
-import { TradeError } from '../../core/tradeError';
+import { TradeError } from '../core/tradeError';
 import { cellOf, type Answer } from './answer';
 import { cellErrorOf, passedOn } from './cellError';
 import type { Column } from './columns';

@@ -1,4 +1,4 @@
-import { TradeError } from '../../core/tradeError';
+import { TradeError } from '../core/tradeError';
 import type { IncomingError } from './cellContent';
 
 /** The five codes a worksheet function can return. Only #VALUE! and #N/A show their sentence in Excel. */

@@ -1,5 +1,5 @@
-import type { Decimal } from '../../core/units/decimal';
-import { TradeError } from '../../core/tradeError';
+import type { Decimal } from '../core/units/decimal';
+import { TradeError } from '../core/tradeError';
 import { cellContent, IncomingError, type CellContent } from './cellContent';
 import { number, type CellReader, type FilledCell } from './readers';
 import { blockOf, type Cells } from './singles';

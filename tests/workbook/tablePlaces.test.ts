@@ -1,7 +1,7 @@
-import { catalogueReferences } from '../../../src/host/catalogue/catalogueFormula';
-import { tablePlaces } from '../../../src/host/catalogue/tablePlaces';
-import type { HostTable } from '../../../src/host/workbook';
-import { fakeWorkbook } from '../../taskpane/fakeWorkbook';
+import { catalogueReferences } from '../../src/workbook/catalogueFormula';
+import { tablePlaces } from '../../src/workbook/tablePlaces';
+import type { HostTable } from '../../src/workbook/workbook';
+import { fakeWorkbook } from '../taskpane/fakeWorkbook';
 
 const HOSES: HostTable = { sheet: 'Hoses', address: 'A1:N8', name: 'tblHoses' };
 

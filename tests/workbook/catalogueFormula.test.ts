@@ -1,4 +1,4 @@
-import { callsCatalogue, catalogueReferences, withTables } from '../../../src/host/catalogue/catalogueFormula';
+import { callsCatalogue, catalogueReferences, withTables } from '../../src/workbook/catalogueFormula';
 
 const range = (sheet: string, address: string) => ({ kind: 'range', sheet, address });
 

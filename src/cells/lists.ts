@@ -1,4 +1,4 @@
-import { TradeError } from '../../core/tradeError';
+import { TradeError } from '../core/tradeError';
 import { cellContent, IncomingError } from './cellContent';
 import { passedOn } from './cellError';
 import type { Column } from './columns';

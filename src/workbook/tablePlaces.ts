@@ -1,6 +1,6 @@
-import { addressOf, blockOf } from '../a1';
-import { hostBlocks, wholeTable } from '../hostTable';
-import type { HostTable, RangeAddress, Workbook } from '../workbook';
+import { addressOf, blockOf } from './a1';
+import { hostBlocks, wholeTable } from './hostTable';
+import type { HostTable, RangeAddress, Workbook } from './workbook';
 import type { TableReference } from './catalogueFormula';
 
 /** The whole of a host's table, as `[#All]` gives it: a row of totals among the others. */
