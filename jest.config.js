@@ -28,7 +28,7 @@ export default {
   testTimeout: 30_000,
   setupFilesAfterEnv: ['<rootDir>/tests/patientWaits.ts'],
   reporters: ['default', '<rootDir>/scripts/plainCount.mjs'],
-  roots: ['<rootDir>/tests'],
+  roots: ['<rootDir>/tests', '<rootDir>/src'],
   testMatch: ['**/*.test.ts', '**/*.test.tsx'],
   transform: {
     '^.+\\.(mjs|[tj]sx?)$': ['@swc/jest', { jsc: { target: 'es2022', transform: { react: { runtime: 'automatic' } } } }],

@@ -5,10 +5,10 @@ import { bundle } from './bundle.mjs';
 /** The task pane, which is also the page of the shared runtime: office.js, then functions.js, then the pane. */
 export const taskpane = setting => ({
   ...bundle(setting, 'taskpane'),
-  entry: { taskpane: './src/taskpane/index.tsx' },
+  entry: { taskpane: './src/taskpane/app/index.tsx' },
   plugins: [
     new HtmlPlugin({
-      template: './src/taskpane/taskpane.html',
+      template: './src/taskpane/app/taskpane.html',
       filename: 'taskpane.html',
       templateParameters: { officeJs: officeJsUrl(setting.localOfficeJs) },
       scriptLoading: 'blocking',

@@ -1,4 +1,4 @@
-import { catalogueFromCells } from '../host/catalogue/catalogueFromCells';
+import { catalogueFromCells } from '../cells/catalogueFromCells';
 import { catalogueStore } from '../host/catalogue/withCatalogue';
 import { answer } from '../cells/answer';
 

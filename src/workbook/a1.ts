@@ -79,3 +79,8 @@ export function splitReference(reference: string): { readonly sheet: string | un
   const sheet = name.startsWith("'") && name.endsWith("'") ? name.slice(1, -1).replace(/''/g, "'") : name;
   return { sheet, address: reference.slice(mark + 1) };
 }
+
+/** Address of a block; rows and columns count from 0. */
+export function blockAddress(row: number, column: number, rows: number, columns: number): string {
+  return addressOf({ row, column, rows, columns });
+}

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { demoSheets } from '../taskpane/cuts/demoWorkbook';
+import { demoSheets } from '../sheets/cutlist/demoWorkbook';
 import { ARTIFACTS, openFile, tryOut, type TryOut } from './tryOut';
 
 let opened: TryOut;

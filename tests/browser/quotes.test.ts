@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { costParts, sampleLines, upToCents } from '../taskpane/quotes/independentCosts';
+import { costParts, sampleLines, upToCents } from '../sheets/quote/independentCosts';
 import { readXlsx } from './readSaved';
 import { ARTIFACTS, openFile, settled, tryOut, type TryOut } from './tryOut';
 

@@ -4,12 +4,12 @@ import { solveCutPlan } from '../../src/core/cutplan/solveCutPlan';
 import { Decimal } from '../../src/core/units/decimal';
 import { blockOf } from '../../src/workbook/a1';
 import { readXlsx } from '../../src/preview/xlsx/readXlsx';
-import { stopsOf } from '../../src/taskpane/cards/benchSteps';
-import { gatherCards } from '../../src/taskpane/cards/gatherCards';
-import { gatherCuts, rackSheets } from '../../src/taskpane/cuts/gatherCuts';
-import { planCuts } from '../../src/taskpane/cuts/planCuts';
-import { tagProblems, tagsOf } from '../../src/taskpane/tags/tag';
-import { fakeWorkbook, type FakeCell } from '../taskpane/fakeWorkbook';
+import { stopsOf } from '../../src/sheets/benchcard/benchSteps';
+import { gatherCards } from '../../src/sheets/jobs/gatherCards';
+import { gatherCuts, rackSheets } from '../../src/sheets/cutlist/gatherCuts';
+import { planCuts } from '../../src/sheets/cutlist/planCuts';
+import { tagProblems, tagsOf } from '../../src/sheets/tags/tag';
+import { fakeWorkbook, type FakeCell } from '../workbook/fakeWorkbook';
 
 /** The sample as a host has it: values as saved, formulas behind them. */
 async function openSample(name: string, selected: { sheet: string; address: string }) {

@@ -1,7 +1,7 @@
 import { catalogueReferences } from '../../src/workbook/catalogueFormula';
 import { tablePlaces } from '../../src/workbook/tablePlaces';
 import type { HostTable } from '../../src/workbook/workbook';
-import { fakeWorkbook } from '../taskpane/fakeWorkbook';
+import { fakeWorkbook } from './fakeWorkbook';
 
 const HOSES: HostTable = { sheet: 'Hoses', address: 'A1:N8', name: 'tblHoses' };
 

@@ -1,9 +1,9 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { TradeError } from '../../core/tradeError';
-import { catalogueFromCells } from './catalogueFromCells';
-import type { CatalogueSource } from './catalogueSource';
+import { catalogueFromCells } from '../../cells/catalogueFromCells';
+import type { CatalogueSource } from '../../workbook/catalogueSource';
 import type { CatalogueStore } from './catalogueStore';
-import { deadline, type Deadline } from './deadline';
+import { deadline, type Deadline } from '../../workbook/deadline';
 
 const TIME_LIMIT_MS = 10_000;
 

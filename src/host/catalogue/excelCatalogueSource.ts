@@ -1,6 +1,6 @@
 import type { Cells } from '../../cells/singles';
 import { callsCatalogue, catalogueReferences, type TableReference } from '../../workbook/catalogueFormula';
-import type { CatalogueSource, PausableClock } from './catalogueSource';
+import type { CatalogueSource, PausableClock } from '../../workbook/catalogueSource';
 
 type Batch<T> = (context: Excel.RequestContext) => Promise<T>;
 interface Call {

@@ -1,4 +1,4 @@
-import type { CatalogueSource } from './catalogueSource';
+import type { CatalogueSource } from '../../workbook/catalogueSource';
 import { excelCatalogueSource } from './excelCatalogueSource';
 
 /**

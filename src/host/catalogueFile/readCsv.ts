@@ -4,7 +4,7 @@ import { decimalMark, markedNumber, type DecimalMark } from './decimalMark';
 import { decodeText } from './decodeText';
 import { delimiterOf } from './delimiter';
 import { MOST_ROWS, requireFileSize, requireTableSize, UnreadableTable } from './fileLimits';
-import { breathe, type Watch } from './watch';
+import { breathe, type Watch } from '../../workbook/watch';
 
 /** Characters that are taken apart before the page may breathe. */
 const PIECE = 2 ** 19;

@@ -1,14 +1,9 @@
+import type { FileSheet, PartsFile } from '../../core/catalogue/partsFile';
 import { UnreadableTable } from './fileLimits';
 import { otherKind } from './otherKinds';
 import { readCsv } from './readCsv';
-import { readWorkbookFile, type FileSheet } from './readWorkbookFile';
-import type { Watch } from './watch';
-
-/** A file that somebody picked or dropped. */
-export interface PartsFile {
-  readonly name: string;
-  readonly bytes: Uint8Array;
-}
+import { readWorkbookFile } from './readWorkbookFile';
+import type { Watch } from '../../workbook/watch';
 
 const starts = (bytes: Uint8Array, ...with_: number[]) => with_.every((byte, index) => bytes[index] === byte);
 const isArchive = (bytes: Uint8Array) => starts(bytes, 0x50, 0x4b, 3, 4) || starts(bytes, 0x50, 0x4b, 5, 6);

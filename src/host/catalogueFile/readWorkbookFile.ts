@@ -1,8 +1,9 @@
 import type { CellValue, Worksheet } from 'exceljs';
+import type { FileSheet } from '../../core/catalogue/partsFile';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import { requireFileSize, requireTableSize, UnreadableTable } from './fileLimits';
 import { safeArchive } from './safeArchive';
-import { breathe, type Watch } from './watch';
+import { breathe, type Watch } from '../../workbook/watch';
 
 const MS_PER_DAY = 86_400_000;
 const UNIX_EPOCH_DAY = 25_569;
@@ -38,10 +39,6 @@ async function tableOf(name: string, sheet: Worksheet, watch: Watch, share: numb
   requireTableSize(`${name}, sheet ${sheet.name}`, rows.length, columns);
   return rows.map(cells => [...cells, ...Array<null>(columns - cells.length).fill(null)]);
 }
-
-/** A sheet of a file: its table, or why it cannot be one of the catalogue's. */
-export type FileSheet =
-  { readonly table: RawTable; readonly reason?: undefined } | { readonly table?: undefined; readonly reason: string };
 
 async function fileSheet(name: string, sheet: Worksheet, watch: Watch, share: number): Promise<FileSheet> {
   try {

@@ -17,7 +17,7 @@ function useNarrow(): boolean {
 }
 
 const TaskPane = lazy(async () => {
-  const loaded = await import(/* webpackChunkName: "taskpane" */ '../../taskpane/TaskPane');
+  const loaded = await import(/* webpackChunkName: "taskpane" */ '../../taskpane/app/TaskPane');
   return { default: loaded.TaskPane };
 });
 

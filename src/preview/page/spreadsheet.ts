@@ -5,7 +5,7 @@ import enUS from '@univerjs/preset-sheets-core/locales/en-US';
 import { defaultTheme } from '@univerjs/themes';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import type { BenchrowHost } from '../../host/catalogue/hostCatalogueSource';
-import { workbookCatalogueSource } from '../../host/catalogue/workbookCatalogueSource';
+import { workbookCatalogueSource } from '../../workbook/workbookCatalogueSource';
 import type { CellValue } from '../../workbook/workbook';
 import { calculateAll } from '../host/calculateAll';
 import { functionHelp } from '../host/functionHelp';

@@ -2,11 +2,12 @@ import { Body1, Button, Caption1, makeStyles, Spinner, Subtitle2, Text, tokens }
 import { CalendarRegular, ErrorCircleRegular, WarningRegular } from '@fluentui/react-icons';
 import { useCallback, useEffect, useState } from 'react';
 import type { RangeContent, Workbook } from '../../workbook/workbook';
-import { today } from '../cuts/useCutPlans';
-import { CARE_SHEET, careSheet, careTasks, doneChanges, undoneChanges, type CareTask } from './machineCare';
-import { logEntry } from './machineLog';
-import { useWriting, type Writing } from '../sheets/useWriting';
-import { WritingBar } from '../sheets/WritingBar';
+import { today } from '../../sheets/table/today';
+import { CARE_SHEET, careSheet, careTasks, doneChanges, undoneChanges, type CareTask } from '../../sheets/machines/machineCare';
+import { logEntry } from '../../sheets/machines/machineLog';
+import { useWriting } from '../controls/useWriting';
+import type { Writing } from '../../sheets/print/writing';
+import { WritingBar } from '../controls/WritingBar';
 
 const useStyles = makeStyles({
   section: { display: 'flex', flexDirection: 'column', alignItems: 'start', gap: tokens.spacingVerticalS },

@@ -1,7 +1,7 @@
 import { makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { asSentence } from '../sheets/asSentence';
-import { cellNumberOf, type CheckResult } from './machineCheck';
+import { asSentence } from '../../sheets/table/asSentence';
+import { cellNumberOf, type CheckResult } from '../../sheets/machines/machineCheck';
 
 const useStyles = makeStyles({
   large: { fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },

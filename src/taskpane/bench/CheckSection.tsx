@@ -2,15 +2,15 @@ import { Body1, Caption1, Field, Input, makeStyles, Select, Subtitle2, tokens } 
 import { useState } from 'react';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { Workbook } from '../../workbook/workbook';
-import { WriteButton } from '../sheets/WriteButton';
-import { useStored } from '../useStored';
+import { WriteButton } from '../controls/WriteButton';
+import { useStored } from '../controls/useStored';
 import { CheckOutcome } from './CheckOutcome';
-import { checkWriting } from './checkWriting';
-import { machineCheck, type CheckForm, type CheckResult } from './machineCheck';
-import { MachineField } from './MachineField';
-import { useMachines } from './useMachines';
-import { useWriting } from '../sheets/useWriting';
-import { WritingBar } from '../sheets/WritingBar';
+import { checkWriting } from '../../sheets/machines/checkWriting';
+import { machineCheck, type CheckForm, type CheckResult } from '../../sheets/machines/machineCheck';
+import { MachineField } from '../controls/MachineField';
+import { useMachines } from '../controls/useMachines';
+import { useWriting } from '../controls/useWriting';
+import { WritingBar } from '../controls/WritingBar';
 
 const useStyles = makeStyles({
   section: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },

@@ -1,10 +1,10 @@
 import { Button, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
-import { WHERE_TO_MEASURE } from '../print/cautions';
-import { AS_ENTERED, isFilled, type EntrySlot } from './entrySlot';
-import type { EntryAction, EntryState } from './entry';
-import { limitsText } from './judgeSlot';
+import { WHERE_TO_MEASURE } from '../../sheets/print/cautions';
+import { AS_ENTERED, isFilled, type EntrySlot } from '../../sheets/crimps/entrySlot';
+import type { EntryAction, EntryState } from '../../sheets/crimps/entry';
+import { limitsText } from '../../sheets/crimps/judgeSlot';
 import { ReadingFields } from './ReadingFields';
-import { suggestedDial, type SuggestedDial } from './slotInWork';
+import { suggestedDial, type SuggestedDial } from '../../sheets/crimps/slotInWork';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },

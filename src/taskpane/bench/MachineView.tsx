@@ -1,5 +1,5 @@
 import { Divider, makeStyles, tokens } from '@fluentui/react-components';
-import type { PanelProps } from '../panelProps';
+import type { PanelProps } from '../controls/panelProps';
 import { CareSection } from './CareSection';
 import { CheckSection } from './CheckSection';
 

@@ -1,6 +1,6 @@
 import { Field, Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useEffect, useRef, type KeyboardEvent } from 'react';
-import type { EntryAction, EntryState } from './entry';
+import type { EntryAction, EntryState } from '../../sheets/crimps/entry';
 
 const useStyles = makeStyles({
   grid: {

@@ -2,8 +2,8 @@ import { Badge, Caption1, makeStyles, Text, tokens } from '@fluentui/react-compo
 import { ArrowDownRegular, ArrowUpRegular, CheckmarkRegular, CircleHintRegular, QuestionRegular } from '@fluentui/react-icons';
 import type { ReactElement } from 'react';
 import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
-import type { EntrySlot } from './entrySlot';
-import { diameterText, isRejected, MEANINGS, nextText, type Judgement } from './judgeSlot';
+import type { EntrySlot } from '../../sheets/crimps/entrySlot';
+import { diameterText, isRejected, MEANINGS, nextText, type Judgement } from '../../sheets/crimps/judgeSlot';
 
 const useStyles = makeStyles({
   card: {

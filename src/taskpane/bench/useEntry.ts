@@ -1,13 +1,13 @@
 import { useCallback, useEffect, useReducer, useRef, useState } from 'react';
 import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../workbook/workbook';
-import { measurementsView } from '../readings/measurementsView';
-import { settingsAbove } from '../readings/settingsAbove';
-import { useStored } from '../useStored';
-import { EMPTY_ENTRY } from './entry';
-import { entryState, isUnderWay, isUnwritten } from './entryState';
-import { readSlots, type EntryDefaults } from './readSlots';
-import { undoEntry, writeEntry } from './writeSlot';
+import { measurementsView } from '../../sheets/crimps/measurementsView';
+import { settingsAbove } from '../../sheets/crimps/settingsAbove';
+import { useStored } from '../controls/useStored';
+import { EMPTY_ENTRY } from '../../sheets/crimps/entry';
+import { entryState, isUnderWay, isUnwritten } from '../../sheets/crimps/entryState';
+import { readSlots, type EntryDefaults } from '../../sheets/crimps/readSlots';
+import { undoEntry, writeEntry } from '../../sheets/crimps/writeSlot';
 
 /** What the user says once for all rows. */
 export type EntrySettings = EntryDefaults & { readonly uncertainty: string };

@@ -1,8 +1,8 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { PanelProps } from '../panelProps';
-import { TableColumns, type Told } from './TableColumns';
-import { ToldBar } from './ToldBar';
+import type { PanelProps } from '../controls/panelProps';
+import { TableColumns } from './TableColumns';
+import { ToldBar, type Told } from '../controls/ToldBar';
 import { useColumnsView } from './useColumnsView';
 
 const useStyles = makeStyles({ panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });

@@ -1,7 +1,7 @@
 import { Field, Input, makeStyles, Select, Subtitle2, tokens } from '@fluentui/react-components';
-import type { CatalogueState } from './catalogueState';
-import { amountTrouble, marginTrouble, type OfferSettings } from './offerSettings';
-import type { Columns } from './proposeColumns';
+import type { CatalogueState } from '../../sheets/catalogue/catalogueState';
+import { amountTrouble, marginTrouble, type OfferSettings } from '../../sheets/columns/offerSettings';
+import type { Columns } from '../../sheets/table/proposeColumns';
 
 const useStyles = makeStyles({ list: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS } });
 

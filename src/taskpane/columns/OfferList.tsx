@@ -8,7 +8,7 @@ import {
   Subtitle2,
   tokens,
 } from '@fluentui/react-components';
-import type { Offer } from './offer';
+import type { Offer } from '../../sheets/columns/offer';
 
 const useStyles = makeStyles({
   list: { display: 'flex', flexDirection: 'column' },

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { Button, Caption1, Field, makeStyles, Select, Subtitle2, tokens } from '@fluentui/react-components';
 import { columnLetters } from '../../workbook/a1';
-import type { FoundTable } from './findTable';
-import type { Columns } from './proposeColumns';
-import { ROLES, type Role } from './roles';
+import type { FoundTable } from '../../sheets/table/findTable';
+import type { Columns } from '../../sheets/table/proposeColumns';
+import { ROLES, type Role } from '../../sheets/table/roles';
 
 const useStyles = makeStyles({ list: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS } });
 

@@ -9,27 +9,25 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useState } from 'react';
+import type { Told } from '../controls/ToldBar';
 import { addressOf } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
-import { catalogueHindrance } from './catalogueState';
-import { columnsView, type ColumnsView } from './columnsView';
-import { datesAmongLengths, textFormatChanges } from './dateTrouble';
-import { limitsLeftOut } from './nextDialRecipe';
+import { catalogueHindrance } from '../../sheets/catalogue/catalogueState';
+import { columnsView, type ColumnsView } from '../../sheets/table/columnsView';
+import { datesAmongLengths, textFormatChanges } from '../../sheets/table/dateTrouble';
+import { limitsLeftOut } from '../../sheets/columns/nextDialRecipe';
 import { OfferFields } from './OfferFields';
 import { OfferList } from './OfferList';
-import { NO_SETTINGS, offerOptions } from './offerSettings';
-import { offersFor } from './offers';
-import { MANY_ROWS, planColumns } from './planColumns';
-import { columnsWithin, proposeColumns, type Columns } from './proposeColumns';
+import { NO_SETTINGS, offerOptions } from '../../sheets/columns/offerSettings';
+import { offersFor } from '../../sheets/columns/offers';
+import { MANY_ROWS, planColumns } from '../../sheets/columns/planColumns';
+import { columnsWithin, proposeColumns, type Columns } from '../../sheets/table/proposeColumns';
 import { RoleFields } from './RoleFields';
-import { tableUnits } from './tableUnits';
+import { tableUnits } from '../../sheets/columns/tableUnits';
 
 const useStyles = makeStyles({ part: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
 
 type Ready = Extract<ColumnsView, { status: 'ready' }>;
-/** What an action did, or why it was not done. */
-export type Told = { readonly intent: 'success' | 'error'; readonly text: string };
-
 /** Reads the table again before writing: it may have changed since it was shown. */
 async function freshView(workbook: Workbook, { table }: Ready): Promise<Ready> {
   const fresh = await columnsView(workbook, { sheet: table.sheet, block: { ...table.block, rows: 2 } });

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import { useSettledView } from '../sheets/useSettledView';
-import { columnsView, sameTable, type ColumnsView } from './columnsView';
+import { useSettledView } from '../controls/useSettledView';
+import { columnsView, sameTable, type ColumnsView } from '../../sheets/table/columnsView';
 
 /** Reads the table around the selection, and knows the one read before again. */
 function tableReader(): (workbook: Workbook) => Promise<ColumnsView> {

@@ -14,8 +14,8 @@ import type { RawTable } from '../../core/catalogue/rawTable';
 import type { TableSchema } from '../../core/catalogue/tableSchema';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import { columnLetters } from '../../workbook/a1';
-import { headingFixes, headingText, missingFields, needsUnit, unitsOf, type HeadingFix } from './headingFixes';
-import type { ChosenTable, HeadingMaps } from './loadedCatalogue';
+import { headingFixes, headingText, missingFields, needsUnit, unitsOf, type HeadingFix } from '../../sheets/parts/headingFixes';
+import type { ChosenTable, HeadingMaps } from '../../sheets/parts/loadedCatalogue';
 
 const useStyles = makeStyles({
   fixes: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },

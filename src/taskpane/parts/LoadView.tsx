@@ -1,15 +1,15 @@
 import { Button, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
 import { useCallback } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../catalogue/standingCatalogue';
-import { useFocusWhenLost } from '../sheets/useFocusWhenLost';
+import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import { useFocusWhenLost } from '../controls/useFocusWhenLost';
 import { CompareView } from './CompareView';
 import { HeadingFields } from './HeadingFields';
 import { PlacedProblems } from './PlacedProblems';
 import { useRememberedHeadings } from './rememberedHeadings';
 import { ReadingBar, SourcePicker } from './SourcePicker';
 import { TableList } from './TableList';
-import type { PickedFile } from './tablesFromFiles';
+import type { PartsFileReader, PickedFile } from '../../sheets/parts/tablesFromFiles';
 import { useLoad } from './useLoad';
 import { usePartsPlan } from './usePartsPlan';
 import { useCatalogueWriting } from './useCatalogueWriting';
@@ -22,6 +22,7 @@ const useStyles = makeStyles({
 
 interface Props {
   readonly workbook: Workbook;
+  readonly readPartsFile: PartsFileReader;
   readonly standing: StandingCatalogue | undefined;
   /** Reads the workbook's catalogue again. */
   readonly onAgain: () => void;
@@ -44,11 +45,12 @@ function Refusals({ refusals }: { readonly refusals: readonly string[] }) {
 }
 
 /** From files or ranges to the catalogue of the workbook: load, map, compare, write. */
-export function LoadView({ workbook, standing, onAgain, onBegin }: Props) {
+export function LoadView({ workbook, readPartsFile, standing, onAgain, onBegin }: Props) {
   const styles = useStyles();
   const [maps, map] = useRememberedHeadings();
   const { tables, taken, refusals, reading, chosen, result, addFiles, addRange, take, cancel, clear } = useLoad(
     workbook,
+    readPartsFile,
     standing,
     maps,
   );

@@ -1,9 +1,9 @@
 import { Button, Caption1, Field, makeStyles, Select, tokens } from '@fluentui/react-components';
 import { useId, useState } from 'react';
 import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
-import type { Wanted } from './insertPart';
-import { fieldsOf, partFacts } from './partFacts';
-import type { Part } from './partSearch';
+import type { Wanted } from '../../sheets/parts/insertPart';
+import { fieldsOf, partFacts } from '../../sheets/parts/partFacts';
+import type { Part } from '../../sheets/parts/partSearch';
 
 const useStyles = makeStyles({
   card: {

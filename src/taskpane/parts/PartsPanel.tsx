@@ -1,7 +1,7 @@
 import { Body1, makeStyles, tokens } from '@fluentui/react-components';
 import { useCallback, useState } from 'react';
-import type { PanelProps } from '../panelProps';
-import { TabRow } from '../TabRow';
+import type { PanelProps } from '../controls/panelProps';
+import { TabRow } from '../controls/TabRow';
 import { LoadView } from './LoadView';
 import { SearchView } from './SearchView';
 import { StandingCard } from './StandingCard';
@@ -18,7 +18,7 @@ const VIEWS = [
 type View = (typeof VIEWS)[number]['id'];
 
 /** The workshop's parts data: what stands in the workbook, finding parts in it, loading others. */
-export function PartsPanel({ workbook }: PanelProps) {
+export function PartsPanel({ workbook, services }: PanelProps) {
   const styles = useStyles();
   const [standing, again] = useStanding(workbook);
   const reread = useCallback(() => void again(), [again]);
@@ -36,7 +36,15 @@ export function PartsPanel({ workbook }: PanelProps) {
         <Body1>There is no catalogue to search yet. Load one.</Body1>
       )}
       <div hidden={view !== 'load'}>
-        {standing.status !== 'loading' && <LoadView workbook={workbook} standing={found} onAgain={reread} onBegin={begin} />}
+        {standing.status !== 'loading' && (
+          <LoadView
+            workbook={workbook}
+            readPartsFile={services.readPartsFile}
+            standing={found}
+            onAgain={reread}
+            onBegin={begin}
+          />
+        )}
       </div>
     </div>
   );

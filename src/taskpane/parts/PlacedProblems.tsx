@@ -1,7 +1,7 @@
 import { Button, Link, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import type { PlacedProblem } from './placedProblem';
+import type { PlacedProblem } from '../../sheets/parts/placedProblem';
 
 const FIRST = 8;
 const MORE = 50;

@@ -3,10 +3,10 @@ import { ChevronDownRegular, ChevronRightRegular } from '@fluentui/react-icons';
 import { useDeferredValue, useMemo, useState } from 'react';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../catalogue/standingCatalogue';
+import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
 import { InsertBar } from './InsertBar';
 import { PartCard } from './PartCard';
-import { partSearch, type Part, type PartQuery } from './partSearch';
+import { partSearch, type Part, type PartQuery } from '../../sheets/parts/partSearch';
 import { useInsert } from './useInsert';
 import { useSelectedCell } from './useSelectedCell';
 

@@ -1,7 +1,7 @@
 import { Body1, Button, Field, makeStyles, ProgressBar, Select, tokens } from '@fluentui/react-components';
 import { useEffect, useRef, useState, type DragEvent, type ReactNode } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import type { PickedFile } from './tablesFromFiles';
+import type { PickedFile } from '../../sheets/parts/tablesFromFiles';
 import type { Reading } from './useLoad';
 
 const useStyles = makeStyles({

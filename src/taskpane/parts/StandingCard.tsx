@@ -14,8 +14,8 @@ import {
 } from '@fluentui/react-components';
 import { catalogueTables, TABLE_NAMES } from '../../core/catalogue/tables/catalogueTables';
 import type { Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../catalogue/standingCatalogue';
-import { standingProblems } from './loadedCatalogue';
+import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import { standingProblems } from '../../sheets/parts/loadedCatalogue';
 import { PlacedProblems } from './PlacedProblems';
 import type { Standing } from './useStanding';
 

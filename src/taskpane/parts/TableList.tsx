@@ -10,7 +10,7 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import type { LoadedTable } from './loadedTable';
+import type { LoadedTable } from '../../sheets/parts/loadedTable';
 
 const useStyles = makeStyles({
   list: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },

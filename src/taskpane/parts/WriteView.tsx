@@ -12,7 +12,7 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { LoadedCatalogue } from './loadedCatalogue';
+import type { LoadedCatalogue } from '../../sheets/parts/loadedCatalogue';
 import type { Planned } from './usePartsPlan';
 
 const useStyles = makeStyles({

@@ -1,8 +1,8 @@
 import { useCallback, useMemo } from 'react';
 import * as v from 'valibot';
 import { TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import { useStored } from '../useStored';
-import type { HeadingMaps } from './loadedCatalogue';
+import { useStored } from '../controls/useStored';
+import type { HeadingMaps } from '../../sheets/parts/loadedCatalogue';
 
 /** A heading of a table that somebody mapped: what came, what it is read as. */
 const Entries = v.array(v.tuple([v.picklist(TABLE_NAMES), v.string(), v.string()]));

@@ -1,10 +1,10 @@
 import { useCallback, useRef, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import { standingCatalogue, type StandingCatalogue } from '../catalogue/standingCatalogue';
-import type { LoadedCatalogue } from './loadedCatalogue';
-import type { PartsPlan } from './planParts';
+import { standingCatalogue, type StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import type { LoadedCatalogue } from '../../sheets/parts/loadedCatalogue';
+import type { PartsPlan } from '../../sheets/parts/planParts';
 import { freshPlan } from './usePartsPlan';
-import { writeParts } from './writeParts';
+import { writeParts } from '../../sheets/parts/writeParts';
 
 /** How the writing goes or went. */
 export type Writing =

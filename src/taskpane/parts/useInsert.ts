@@ -1,8 +1,8 @@
 import { useCallback, useState } from 'react';
 import type { Change, Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../catalogue/standingCatalogue';
-import { insertion, selectedPair, type Wanted } from './insertPart';
-import type { Part } from './partSearch';
+import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import { insertion, selectedPair, type Wanted } from '../../sheets/parts/insertPart';
+import type { Part } from '../../sheets/parts/partSearch';
 
 /** How an insertion went, or what it waits for. */
 export type InsertState =

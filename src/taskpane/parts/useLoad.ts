@@ -1,12 +1,12 @@
 import { useCallback, useMemo, useRef, useState } from 'react';
 import type { TableName } from '../../core/catalogue/tables/catalogueTables';
-import { Stopped } from '../../host/catalogueFile/watch';
+import { Stopped } from '../../workbook/watch';
 import type { Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../catalogue/standingCatalogue';
-import { chosenTables, loadedCatalogue, type HeadingMaps, type LoadedCatalogue } from './loadedCatalogue';
-import { firstOfEach, type LoadedTable } from './loadedTable';
-import { tableFromRange } from './tableFromRange';
-import { tablesFromFiles, type PickedFile } from './tablesFromFiles';
+import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import { chosenTables, loadedCatalogue, type HeadingMaps, type LoadedCatalogue } from '../../sheets/parts/loadedCatalogue';
+import { firstOfEach, type LoadedTable } from '../../sheets/parts/loadedTable';
+import { tableFromRange } from '../../sheets/parts/tableFromRange';
+import { tablesFromFiles, type PartsFileReader, type PickedFile } from '../../sheets/parts/tablesFromFiles';
 
 /** What is being read, and how far. */
 export interface Reading {
@@ -40,31 +40,39 @@ function withTables(old: Loaded, tables: readonly LoadedTable[], refusals: reado
 const messageOf = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 /** Loads tables from files and from this workbook, and tells what catalogue they would make. */
-export function useLoad(workbook: Workbook, standing: StandingCatalogue | undefined, maps: HeadingMaps) {
+export function useLoad(
+  workbook: Workbook,
+  readPartsFile: PartsFileReader,
+  standing: StandingCatalogue | undefined,
+  maps: HeadingMaps,
+) {
   const [loaded, setLoaded] = useState(NOTHING);
   const [reading, setReading] = useState<Reading>();
   const turn = useRef(0);
   const stop = useRef<AbortController | undefined>(undefined);
 
-  const addFiles = useCallback(async (files: readonly PickedFile[]) => {
-    const controller = new AbortController();
-    stop.current?.abort();
-    stop.current = controller;
-    let name = '';
-    try {
-      const found = await tablesFromFiles(files, ++turn.current, {
-        signal: controller.signal,
-        onFile: file => setReading({ name: (name = file), share: undefined }),
-        onProgress: share => setReading(old => ({ ...old, name, share })),
-      });
-      setLoaded(old => withTables(old, found.tables, found.refusals));
-    } catch (error) {
-      const why = error instanceof Stopped ? 'Reading was stopped. Nothing was loaded.' : messageOf(error);
-      setLoaded(old => ({ ...old, refusals: [why] }));
-    } finally {
-      if (stop.current === controller) setReading(undefined);
-    }
-  }, []);
+  const addFiles = useCallback(
+    async (files: readonly PickedFile[]) => {
+      const controller = new AbortController();
+      stop.current?.abort();
+      stop.current = controller;
+      let name = '';
+      try {
+        const found = await tablesFromFiles(readPartsFile, files, ++turn.current, {
+          signal: controller.signal,
+          onFile: file => setReading({ name: (name = file), share: undefined }),
+          onProgress: share => setReading(old => ({ ...old, name, share })),
+        });
+        setLoaded(old => withTables(old, found.tables, found.refusals));
+      } catch (error) {
+        const why = error instanceof Stopped ? 'Reading was stopped. Nothing was loaded.' : messageOf(error);
+        setLoaded(old => ({ ...old, refusals: [why] }));
+      } finally {
+        if (stop.current === controller) setReading(undefined);
+      }
+    },
+    [readPartsFile],
+  );
 
   /** Adds a sheet of this workbook, or the selected range. */
   const addRange = useCallback(

@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../catalogue/standingCatalogue';
-import { today } from '../cuts/useCutPlans';
-import type { LoadedCatalogue } from './loadedCatalogue';
-import { partsWorkbook } from './partsWorkbook';
-import { planParts, type PartsPlan } from './planParts';
+import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import { today } from '../../sheets/table/today';
+import type { LoadedCatalogue } from '../../sheets/parts/loadedCatalogue';
+import { partsWorkbook } from '../../sheets/parts/partsWorkbook';
+import { planParts, type PartsPlan } from '../../sheets/parts/planParts';
 
 /** What would be written, or why it cannot be. */
 export type Planned =

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import { cellName } from './filledCells';
+import { cellName } from '../../sheets/parts/filledCells';
 
 /** The first selected cell as `Jobs!B7`; "" until it is known. */
 export function useSelectedCell(workbook: Workbook): string {

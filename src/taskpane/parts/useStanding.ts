@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { callsCatalogue } from '../../workbook/catalogueFormula';
 import type { CellValue, Workbook } from '../../workbook/workbook';
-import { standingCatalogue, type StandingCatalogue } from '../catalogue/standingCatalogue';
+import { standingCatalogue, type StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
 
 /** The catalogue of the workbook as the panel knows it. */
 export type Standing =

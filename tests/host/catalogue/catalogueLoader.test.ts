@@ -2,9 +2,9 @@ import '../customFunctions';
 import type { Catalogue } from '../../../src/core/catalogue/catalogue';
 import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
 import { createCatalogueLoader } from '../../../src/host/catalogue/catalogueLoader';
-import type { CatalogueSource, PausableClock } from '../../../src/host/catalogue/catalogueSource';
+import type { CatalogueSource, PausableClock } from '../../../src/workbook/catalogueSource';
 import { createCatalogueStore } from '../../../src/host/catalogue/catalogueStore';
-import { deadline } from '../../../src/host/catalogue/deadline';
+import { deadline } from '../../../src/workbook/deadline';
 import { cellsOf, treeTables, withCell } from '../../core/catalogue/treeCatalogue';
 
 const tree = readCatalogue(treeTables);

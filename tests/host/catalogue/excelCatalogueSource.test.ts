@@ -1,6 +1,6 @@
 import '../customFunctions';
 import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
-import { catalogueFromCells } from '../../../src/host/catalogue/catalogueFromCells';
+import { catalogueFromCells } from '../../../src/cells/catalogueFromCells';
 import { excelCatalogueSource } from '../../../src/host/catalogue/excelCatalogueSource';
 import { hoseData } from '../../../src/functions/parts';
 import { treeTables, withCell } from '../../core/catalogue/treeCatalogue';

@@ -1,10 +1,10 @@
 import ExcelJS from 'exceljs';
 import { zipSync } from 'fflate';
-import { mapHeadings } from '../../../src/host/catalogueFile/mapHeadings';
+import { mapHeadings } from '../../../src/sheets/parts/mapHeadings';
 import { readCsv } from '../../../src/host/catalogueFile/readCsv';
 import { readPartsFile } from '../../../src/host/catalogueFile/readPartsFile';
 import { readWorkbookFile } from '../../../src/host/catalogueFile/readWorkbookFile';
-import { Stopped } from '../../../src/host/catalogueFile/watch';
+import { Stopped } from '../../../src/workbook/watch';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 

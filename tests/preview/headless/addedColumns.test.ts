@@ -7,12 +7,12 @@ import { loadScript } from '../../../src/preview/headless/loadScript';
 import { hostFunctions } from '../../../src/preview/host/hostFunctions';
 import { UniverWorkbook } from '../../../src/preview/univerWorkbook';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
-import { columnsView } from '../../../src/taskpane/columns/columnsView';
-import type { OfferOptions } from '../../../src/taskpane/columns/offer';
-import { offersFor } from '../../../src/taskpane/columns/offers';
-import { planColumns } from '../../../src/taskpane/columns/planColumns';
-import { proposeColumns } from '../../../src/taskpane/columns/proposeColumns';
-import { tableUnits } from '../../../src/taskpane/columns/tableUnits';
+import { columnsView } from '../../../src/sheets/table/columnsView';
+import type { OfferOptions } from '../../../src/sheets/columns/offer';
+import { offersFor } from '../../../src/sheets/columns/offers';
+import { planColumns } from '../../../src/sheets/columns/planColumns';
+import { proposeColumns } from '../../../src/sheets/table/proposeColumns';
+import { tableUnits } from '../../../src/sheets/columns/tableUnits';
 import { builtFunctions } from '../builtFunctions';
 
 const functions = builtFunctions();

@@ -11,7 +11,7 @@ import { showStep } from '../../../src/preview/tour/showStep';
 import type { Tour } from '../../../src/preview/tour/tour';
 import { UniverWorkbook } from '../../../src/preview/univerWorkbook';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
-import { panels } from '../../../src/taskpane/panels';
+import { panels } from '../../../src/taskpane/app/panels';
 import { builtFunctions } from '../builtFunctions';
 
 const functions = builtFunctions();

@@ -1,8 +1,8 @@
 /** @jest-environment jsdom */
 import { fireEvent, render, screen, waitFor } from '@testing-library/react';
-import { TaskPane } from '../../../src/taskpane/TaskPane';
-import { fakeWorkbook } from '../fakeWorkbook';
-import { OTHER_WORDS, TWO_TABLES } from './jobSheets';
+import { TaskPane } from '../../../src/taskpane/app/TaskPane';
+import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { OTHER_WORDS, TWO_TABLES } from '../../sheets/columns/jobSheets';
 
 async function open(rows: Parameters<typeof fakeWorkbook>[0][string], address: string) {
   const fake = fakeWorkbook({ Jobs: rows }, { sheet: 'Jobs', address });

@@ -2,10 +2,10 @@
 import { TextDecoder } from 'node:util';
 import { act, configure, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { TaskPane } from '../../../src/taskpane/TaskPane';
+import { TaskPane } from '../../../src/taskpane/app/TaskPane';
 import { treeTables, withCell, withRows } from '../../core/catalogue/treeCatalogue';
-import { LiveWorkbook } from './liveWorkbook';
-import { csvOf, standingWorkbook } from './standingWorkbook';
+import { LiveWorkbook } from '../../sheets/parts/liveWorkbook';
+import { csvOf, standingWorkbook } from '../../sheets/parts/standingWorkbook';
 
 // Browsers have it; the page of these tests has not.
 Object.assign(globalThis, { TextDecoder });

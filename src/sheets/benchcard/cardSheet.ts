@@ -1,0 +1,185 @@
+import { addressOf } from '../../workbook/a1';
+import type { Change } from '../../workbook/workbook';
+import { fittingScale } from '../print/fittingScale';
+import { lengthText } from '../table/lengthCell';
+import { pageStarts } from '../print/pageStarts';
+import { BAND_FILL, HEAD_FILL, STOP_FILL } from '../print/sheetFills';
+import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
+import { countText, isTurned, titleOf, type BenchCard, type CrimpEnd } from '../jobs/benchCard';
+import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, sourcesOf, stopsOf } from './benchSteps';
+import type { CardOptions } from './cardPage';
+import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
+import { textLines } from '../print/textLines';
+import { clockPicture } from './clockPicture';
+import { TWIST_CONVENTION, twistText } from './twistAngle';
+
+const COLUMNS = 11;
+/** Letters of 9 points that fit across all columns, and across those behind the first two. */
+const ACROSS = 140;
+const BEHIND_NAME = 112;
+/** Letters behind the name where a clock picture stands to their right. */
+const BESIDE_CLOCK = 86;
+/** Columns and rows that the clock picture covers, beside the first steps. */
+const CLOCK = { column: 9, columns: 2, rows: 8 } as const;
+const ROW_POINTS = 12;
+const READING_POINTS = 18;
+const WIDTHS = [44, 106, 62, 58, 66, 58, 58, 64, 72, 58, 58] as const;
+const MARGIN = 28;
+const SCALE = fittingScale(WIDTHS, 'portrait', MARGIN);
+/** Points of height that Letter, the shorter paper, has for rows at that scale; a row less, since hosts round heights. */
+const PAGE_POINTS = Math.floor(((792 - 2 * MARGIN) / SCALE) * 100) - ROW_POINTS;
+
+const CLOCK_WORDS = 'Clock picture of the two bent ends: the sheet says the same in words under the steps';
+
+/** A row of a card; kinds differ in looks only. */
+interface CardRow {
+  readonly kind: 'title' | 'text' | 'stop' | 'end' | 'heading' | 'cells' | 'readings' | 'step' | 'gap';
+  readonly cells: readonly WrittenCell[];
+  /** SVG text of a clock picture that begins in this row. */
+  readonly clock?: string;
+}
+
+const text = (kind: CardRow['kind'], words: string, width = ACROSS): CardRow[] =>
+  textLines(words, width).map(line => ({ kind, cells: [line] }));
+
+function endCells(end: CrimpEnd): WrittenCell[] {
+  return [
+    end.end,
+    end.insertionDepth ? crimpText(end.insertionDepth) : '—',
+    skiveShort(end),
+    '',
+    end.die ?? '—',
+    end.dial ?? '—',
+    end.diameter ? crimpText(end.diameter) : '—',
+    crimpLimits(end) || '—',
+    '',
+    end.crimpLength ? crimpText(end.crimpLength) : '—',
+    '',
+  ];
+}
+
+/** The names of couplings are longer than any cell of the table under them. */
+const endName = ({ end, fitting, ferrule }: CrimpEnd) =>
+  `End ${end}: ${fitting || 'not stated'}${ferrule ? ` + ${ferrule}` : ''}`;
+
+function factsOf(card: BenchCard): string {
+  const { unit, overall, limits, workingPressure: pressure } = card;
+  return [
+    card.hose,
+    `overall ${overall ? `${lengthText(overall, unit)} ${unit}` : 'not stated'}${limits ? ` (${lengthText(limits.shortest, unit)} … ${lengthText(limits.longest, unit)})` : ''}`,
+    `working pressure ${pressure ? `${pressure} ${card.pressureUnit}` : 'not stated'}`,
+    card.guard && `guard: ${card.guard}`,
+    card.order && `order ${card.order}`,
+    card.assembly && `assembly ${card.assembly}`,
+  ]
+    .filter(Boolean)
+    .join('; ');
+}
+
+function turnText(card: BenchCard): string | undefined {
+  if (!isTurned(card)) return undefined;
+  const turn = card.twist === undefined ? 'Twist angle not stated' : twistText(card.twist, card.overall, card.unit);
+  return `${turn}. ${TWIST_CONVENTION}`;
+}
+
+/** The steps to tick off; beside the first ones the clock picture of two bent ends. */
+function stepRows(card: BenchCard, options: CardOptions): CardRow[] {
+  const clock = card.twist === undefined || !isTurned(card) ? undefined : clockPicture(card.twist);
+  const rows = benchSteps(card, options.rule).flatMap(({ name, text: words }) =>
+    textLines(words, clock ? BESIDE_CLOCK : BEHIND_NAME).map((line, index): CardRow => ({
+      kind: 'step',
+      cells: [index === 0 ? '☐' : '', index === 0 ? name : '', line],
+    })),
+  );
+  return rows.map((row, index) => (clock && index === 0 ? { ...row, clock } : row));
+}
+
+function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
+  const pieces = Math.min(READING_ROWS, Math.max(1, card.quantity));
+  const turn = turnText(card);
+  return [
+    {
+      kind: 'title',
+      cells: [titleOf(card), '', '', '', '', '', '', '', '', countText(card)],
+    },
+    ...text('text', factsOf(card)),
+    ...stopsOf(card).flatMap(stop => text('stop', `STOP: ${stop}`)),
+    ...card.ends.flatMap(end => text('end', endName(end))),
+    {
+      kind: 'heading',
+      cells: [
+        'end',
+        `insert to (${card.unit})`,
+        'skive',
+        '',
+        'die',
+        'dial',
+        `crimp to (${card.unit})`,
+        'limits',
+        '',
+        'length',
+        '',
+      ],
+    },
+    ...card.ends.map((end): CardRow => ({ kind: 'cells', cells: endCells(end) })),
+    ...text('text', sourcesOf(card)),
+    ...stepRows(card, options),
+    ...(turn ? text('text', turn) : []),
+    ...text('text', `Readings: ${WHERE_TO_MEASURE}.${furtherPieces(card)}`),
+    { kind: 'heading', cells: ['piece', 'A 1', 'A 2', 'A 3', 'A 4', 'mean', 'B 1', 'B 2', 'B 3', 'B 4', 'mean'] },
+    ...Array.from({ length: pieces }, (_, index): CardRow => ({ kind: 'readings', cells: [index + 1] })),
+    ...text('text', CARD_CAUTION),
+    ...(card.note ? text('text', card.note) : []),
+    ...text('text', `Made by ____________  Date __________  Tested by ____________  ${options.source}, ${options.today}`),
+    { kind: 'gap', cells: [''] },
+  ];
+}
+
+const heightOf = (rows: readonly CardRow[]) =>
+  rows.reduce((sum, { kind }) => sum + (kind === 'readings' ? READING_POINTS : ROW_POINTS), 0);
+
+/** Cards page by page: as many as a page holds, at least one, the cautions under the last of each page. */
+function pagesOf(cards: readonly (readonly CardRow[])[], cautions: readonly CardRow[]): readonly (readonly CardRow[])[] {
+  const pages: CardRow[][] = [];
+  for (const card of cards) {
+    const page = pages[pages.length - 1];
+    if (page && heightOf(page) + heightOf(card) + heightOf(cautions) <= PAGE_POINTS) page.push(...card);
+    else pages.push([...card]);
+  }
+  return pages.map(page => [...page, ...cautions]);
+}
+
+function dress(writer: SheetWriter, rows: readonly CardRow[]): void {
+  rows.forEach(({ kind, clock }, row) => {
+    if (kind === 'title') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: HEAD_FILL, border: 'bottom' });
+    if (kind === 'stop') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: STOP_FILL });
+    if (kind === 'heading') writer.style(row, 0, 1, COLUMNS, { fill: BAND_FILL, border: 'all' });
+    if (kind === 'end') writer.style(row, 0, 1, COLUMNS, { bold: true });
+    if (kind === 'cells') writer.style(row, 0, 1, COLUMNS, { bold: true, border: 'all' });
+    if (kind === 'readings') writer.style(row, 0, 1, COLUMNS, { border: 'all', rowHeight: READING_POINTS });
+    if (clock) writer.picture(row, CLOCK.column, CLOCK.rows, CLOCK.columns, clock, CLOCK_WORDS);
+  });
+}
+
+/** Bench cards as a new worksheet: one card a line, several a page, with print area and page breaks. */
+export function cardSheet(sheet: string, cards: readonly BenchCard[], options: CardOptions): readonly Change[] {
+  const cautions = BENCH_CAUTIONS.flatMap(caution => text('text', caution));
+  const pages = pagesOf(
+    cards.map(card => cardRows(card, options)),
+    cautions,
+  );
+  const rows = pages.flat();
+  const breaksBefore = pageStarts(pages);
+  const writer = new SheetWriter(sheet)
+    .format(0, 0, rows.length, COLUMNS, '@')
+    .style(0, 0, rows.length, COLUMNS, { fontSize: 9, rowHeight: ROW_POINTS })
+    .values(
+      0,
+      0,
+      rows.map(row => row.cells),
+    )
+    .widths(...WIDTHS);
+  dress(writer, rows);
+  const printArea = addressOf({ row: 0, column: 0, rows: Math.max(1, rows.length), columns: COLUMNS });
+  return writer.page({ orientation: 'portrait', printArea, breaksBefore, scale: SCALE, margin: MARGIN }).done();
+}

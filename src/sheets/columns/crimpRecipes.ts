@@ -1,0 +1,97 @@
+import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
+import type { Role } from '../table/roles';
+
+/** Which column of CRIMPSETUP's answer is what. */
+export const SET_UP = { die: 1, dial: 2, diameter: 3, tolerance: 4, insertion: 5 } as const;
+
+type SetUp = keyof typeof SET_UP;
+
+const HEADINGS: readonly (readonly [id: SetUp, heading: string])[] = [
+  ['die', 'Die'],
+  ['dial', 'Dial'],
+  ['diameter', 'Crimp diameter'],
+  ['tolerance', 'Tolerance'],
+  ['insertion', 'Insertion depth'],
+];
+
+/** The machine of the table's own column, else the one that was chosen, as an argument; "" where none is. */
+function machineArgument({ columns, options }: OfferContext, { at }: Place): string {
+  if (options.machine) return `"${options.machine.replace(/"/g, '""')}"`;
+  return columns.machine ? at('machine') : '';
+}
+
+/** The set-up of one end, as a call. */
+export function setUpCall(context: OfferContext, end: Role, place: Place): string {
+  return call('CRIMPSETUP', ['Catalogue', place.at('hose'), place.at(end), machineArgument(context, place)]);
+}
+
+function unitOf(id: SetUp, { catalogue }: OfferContext): string | undefined {
+  if (id === 'diameter' || id === 'tolerance') return catalogue.diameterUnit;
+  return id === 'insertion' ? catalogue.unit : undefined;
+}
+
+/** What to set the crimper to, a column a value and end. */
+export function setUpRecipes(context: OfferContext): readonly Recipe[] {
+  const { fittingB } = context.columns;
+  const ends: Role[] = fittingB ? ['fittingA', 'fittingB'] : ['fittingA'];
+  return HEADINGS.flatMap(([id, heading]) =>
+    ends.map(end => ({
+      id: `${id}${end.slice(-1)}`,
+      heading: fittingB ? `${heading} ${end.slice(-1)}` : heading,
+      crimp: true,
+      catalogue: true,
+      needs: ['hose', end] as Role[],
+      call: (place: Place) => setUpCall(context, end, place),
+      part: SET_UP[id],
+      unit: unitOf(id, context),
+    })),
+  );
+}
+
+/** Target and tolerance of the crimps that were measured: the table's own columns, else the catalogue's for hose and fitting A. */
+export interface Judged {
+  readonly needs: readonly Role[];
+  readonly catalogue: boolean;
+  readonly alsoTakes: readonly string[];
+  readonly target: (place: Place) => string;
+  readonly tolerance: (place: Place) => string;
+}
+
+export function judged(context: OfferContext): Judged {
+  const { columns } = context;
+  const canLookUp = context.catalogue.present && !!columns.hose && !!columns.fittingA;
+  const own = { target: !!columns.target || !canLookUp, tolerance: !!columns.tolerance || !canLookUp };
+  const looked = (part: number) => (place: Place) => partOf(setUpCall(context, 'fittingA', place), place, part);
+  const typed: Role[] = [...(own.target ? (['target'] as const) : []), ...(own.tolerance ? (['tolerance'] as const) : [])];
+  const catalogue = !own.target || !own.tolerance;
+  return {
+    needs: ['readings', ...typed, ...(catalogue ? (['hose', 'fittingA'] as const) : [])],
+    catalogue,
+    alsoTakes: [...(own.target ? [] : ['Target diameter']), ...(own.tolerance ? [] : ['Tolerance'])].map(
+      word => `${word} of the catalogue`,
+    ),
+    target: own.target ? ({ at }) => at('target') : looked(SET_UP.diameter),
+    tolerance: own.tolerance ? ({ at }) => at('tolerance') : looked(SET_UP.tolerance),
+  };
+}
+
+/** Judgements of measured crimps. */
+export function judgementRecipes(context: OfferContext): readonly Recipe[] {
+  const { needs, catalogue, alsoTakes, target, tolerance } = judged(context);
+  const common = { crimp: true, catalogue, needs, alsoTakes, ...(catalogue && { unitMatters: 'diameter' as const }) };
+  const unit = context.units.diameter ?? (catalogue ? context.catalogue.diameterUnit : undefined);
+  const measured = (place: Place) => [place.at('readings'), target(place), tolerance(place)];
+  return [
+    { ...common, id: 'check', heading: 'Verdict', call: place => call('CRIMPCHECK', measured(place)) },
+    {
+      ...common,
+      id: 'deviation',
+      heading: 'Deviation',
+      call: place => call('CRIMPDETAIL', measured(place)),
+      part: 2,
+      unit,
+      // A mean of readings: one digit more than a caliper shows.
+      format: unit === 'in' ? '0.0000' : '0.000',
+    },
+  ];
+}

@@ -1,0 +1,116 @@
+import { columnLetters, sheetInFormula } from '../../workbook/a1';
+import { judged, SET_UP, setUpCall } from './crimpRecipes';
+import { MACHINE_FIELDS, type MachineField, type MachineRow, type MachineRows } from '../catalogue/machineRows';
+import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
+
+const LIMITS: readonly MachineField[] = ['lowest', 'highest', 'largestMove'];
+const WORDS: Readonly<Record<MachineField, string>> = {
+  step: 'change per digit',
+  lowest: 'lowest',
+  highest: 'highest',
+  largestMove: 'largest move',
+};
+
+/** What the table Machines gives a formula: a reference a field, "" where it states none; or why it cannot. */
+type FromMachines =
+  | { readonly of: (field: MachineField, place: Place) => string; readonly states: readonly MachineField[] }
+  | { readonly reason: string };
+
+const absolute = (sheet: string, column: number, first: number, last = first) => {
+  const cell = (row: number) => `$${columnLetters(column)}$${row + 1}`;
+  return `${sheetInFormula(sheet)}!${first === last ? cell(first) : `${cell(first)}:${cell(last)}`}`;
+};
+
+/** The cells of one machine's row. */
+function ofOneMachine({ sheet, columns }: MachineRows, { row, states }: MachineRow): FromMachines {
+  return {
+    states: MACHINE_FIELDS.filter(field => states.has(field)),
+    of: field => (states.has(field) ? absolute(sheet, columns[field]!, row) : ''),
+  };
+}
+
+/** Looked up by the name in the row: people append rows, and sort them. Every machine's own row must then come first under its name. */
+function byName({ sheet, columns, body, machines }: MachineRows, spill: boolean | undefined): FromMachines {
+  if (spill) return { reason: 'One formula a column takes the limits of one machine: choose it below.' };
+  const stated = MACHINE_FIELDS.filter(field => machines.some(({ states }) => states.has(field)));
+  const incomplete = stated.find(field => machines.some(({ states }) => !states.has(field)));
+  if (incomplete)
+    return { reason: `Not every machine states its ${WORDS[incomplete]} in the table Machines: choose one machine below.` };
+  const later = machines.find(({ isFirst }) => !isFirst);
+  if (later)
+    return {
+      reason: `In the table Machines another row stands above the one that describes ${later.name}: choose one machine below.`,
+    };
+  const rows = (column: number) => absolute(sheet, column, body.row, body.row + body.rows - 1);
+  return {
+    states: stated,
+    of: (field, { at }) =>
+      stated.includes(field) ? `INDEX(${rows(columns[field]!)},MATCH(${at('machine')},${rows(columns.machine!)},0))` : '',
+  };
+}
+
+function fromMachines({ columns, catalogue, options }: OfferContext): FromMachines | undefined {
+  const { machines } = catalogue;
+  if (!machines) return undefined;
+  const one = machines.machines.find(({ name }) => name === options.machine);
+  if (one) return ofOneMachine(machines, one);
+  return columns.machine ? byName(machines, options.spill) : undefined;
+}
+
+/** Dial of the next crimp, with the limits of the machine's dial where the table Machines states them. */
+export function nextDialRecipe(context: OfferContext): Recipe {
+  const { columns, catalogue } = context;
+  const { needs, target, tolerance, alsoTakes, catalogue: looksUp } = judged(context);
+  const found = fromMachines(context);
+  const machine = found && 'of' in found ? found : undefined;
+  const canLookUp = catalogue.present && !!columns.hose && !!columns.fittingA;
+  const dialHere = !!columns.dial || !canLookUp;
+  const stepHere = !!columns.step;
+  const hindrance = () => {
+    if (found && 'reason' in found) return stepHere ? undefined : found.reason;
+    if (stepHere || machine) return undefined;
+    return catalogue.machines ? 'Needs the change per digit: a column of the table, or choose the machine below.' : undefined;
+  };
+  const machineUnit = catalogue.machines?.stepUnit;
+  const otherUnit = !stepHere && machine && looksUp && machineUnit !== catalogue.diameterUnit;
+  const from = (field: MachineField, place: Place) => machine?.of(field, place) ?? '';
+  return {
+    id: 'nextDial',
+    heading: 'Next dial',
+    crimp: true,
+    catalogue: looksUp || !dialHere,
+    ...((looksUp || (!stepHere && machine)) && { unitMatters: 'diameter' as const }),
+    needs: [...(dialHere ? (['dial'] as const) : []), ...needs, ...(stepHere || !catalogue.machines ? (['step'] as const) : [])],
+    alsoTakes: [
+      ...alsoTakes,
+      ...(dialHere ? [] : ['Dial of the catalogue']),
+      ...(machine
+        ? [
+            `${machine.states
+              .filter(field => field !== 'step' || !stepHere)
+              .map(field => WORDS[field])
+              .join(', ')} of the machine`,
+          ]
+        : []),
+    ],
+    hindrance: otherUnit
+      ? `Step in the table Machines is in ${machineUnit}, crimp diameters are in ${catalogue.diameterUnit}.`
+      : hindrance(),
+    call: place =>
+      call('NEXTDIAL', [
+        dialHere ? place.at('dial') : partOf(setUpCall(context, 'fittingA', place), place, SET_UP.dial),
+        place.at('readings'),
+        target(place),
+        tolerance(place),
+        stepHere ? place.at('step') : from('step', place),
+        ...LIMITS.map(field => from(field, place)),
+      ]),
+  };
+}
+
+/** The machine's limits that next dial is written without: all of them where no machine is known. */
+export function limitsLeftOut(context: OfferContext): readonly string[] {
+  const found = fromMachines(context);
+  const stated = found && 'of' in found ? found.states : [];
+  return LIMITS.filter(field => !stated.includes(field)).map(field => WORDS[field]);
+}

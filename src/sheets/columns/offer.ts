@@ -1,0 +1,80 @@
+import type { CatalogueState } from '../catalogue/catalogueState';
+import type { Columns } from '../table/proposeColumns';
+import type { Role } from '../table/roles';
+
+/** Where a formula stands: the cells of its row, or, where one formula serves all rows, of all of them. */
+export interface Place {
+  /** Reference to a role's cells. */
+  readonly at: (role: Role) => string;
+  /** Row of a several-column answer that is wanted: 1, or 0 for all. */
+  readonly index: 0 | 1;
+}
+
+/** A column that can be added. */
+export interface Offer {
+  readonly id: string;
+  readonly heading: string;
+  /** Holds crimp values, so that the cautions are shown. */
+  readonly crimp: boolean;
+  /** Why it cannot be added, in words. */
+  readonly reason?: string | undefined;
+  /** Which data it takes, in words. */
+  readonly takes: string;
+  /** Function call without `=`. */
+  readonly call: (place: Place) => string;
+  /** Which column of the call's answer is wanted; undefined where it has one only. */
+  readonly part?: number;
+  /** Unit of the values, for the heading. */
+  readonly unit?: string | undefined;
+  /** Number format of the values, where General would show more digits than anyone reads. */
+  readonly format?: string | undefined;
+}
+
+/** What is asked for besides columns. */
+export interface OfferOptions {
+  /** Name of the machine; "" or undefined: the one that the table's own column names. */
+  readonly machine?: string | undefined;
+  /** Margin as it stands in a formula: `0.4`; undefined where none is given. */
+  readonly margin?: string | undefined;
+  readonly roundTo?: string | undefined;
+  readonly minimum?: string | undefined;
+  /** One formula a column is wanted. */
+  readonly spill?: boolean | undefined;
+}
+
+/** Units that the headings of a table state. */
+export interface TableUnits {
+  readonly overall?: string | undefined;
+  /** Of readings and target. */
+  readonly diameter?: string | undefined;
+}
+
+/** What offers are made from. */
+export interface OfferContext {
+  readonly columns: Columns;
+  readonly catalogue: CatalogueState;
+  readonly options: OfferOptions;
+  readonly units: TableUnits;
+}
+
+/** How a column is made, and what it needs. */
+export interface Recipe extends Omit<Offer, 'reason' | 'takes'> {
+  readonly needs: readonly Role[];
+  /** Looks up in the catalogue. */
+  readonly catalogue: boolean;
+  /** Which numbers of the table go to the catalogue or are compared with it, so that their unit must be its own. */
+  readonly unitMatters?: 'length' | 'diameter';
+  /** What else it takes, in words. */
+  readonly alsoTakes?: readonly string[];
+  /** Why it cannot be made though its columns are there. */
+  readonly hindrance?: string | undefined;
+}
+
+/** A call of one of our functions; arguments left out at the end are not written. */
+export function call(id: string, parts: readonly string[]): string {
+  const given = parts.length - [...parts].reverse().findIndex(part => part !== '');
+  return `HOSE.${id}(${parts.slice(0, given).join(',')})`;
+}
+
+/** One column of a several-column answer. */
+export const partOf = (answer: string, { index }: Place, part: number) => `INDEX(${answer},${index},${part})`;

@@ -1,0 +1,74 @@
+import type { CutPlanWatch } from '../../core/cutplan/solveCutPlan';
+import { TradeError } from '../../core/tradeError';
+import type { CutLine } from '../jobs/cutLine';
+import type { CutSettings } from './cutSettings';
+import { firstFit, piecesOf } from './firstFit';
+import { withRack, type HoseJob } from './hoseJob';
+import { plannedReels } from './plannedReel';
+import type { PlanSolver } from './planSolver';
+
+/** What the stock is enough for, and what it is not. */
+export interface CutNow {
+  /** The lines that can be cut, with the number of pieces that can. */
+  readonly lines: readonly CutLine[];
+  /** The lines that lack pieces, with the number that they lack. */
+  readonly later: readonly CutLine[];
+}
+
+/** A question to the solver costs this many seconds at most. */
+const SECONDS = 1;
+
+/** The lines with only so many pieces each; those without any fall away. */
+function withQuantities(lines: readonly CutLine[], pieces: readonly CutLine[]): readonly CutLine[] {
+  const counts = new Map<CutLine, number>();
+  for (const line of pieces) counts.set(line, (counts.get(line) ?? 0) + 1);
+  return lines.flatMap(line => {
+    const quantity = counts.get(line) ?? 0;
+    return quantity > 0 ? [{ ...line, quantity, ordered: line.ordered ?? line.quantity }] : [];
+  });
+}
+
+/**
+ * The pieces that can be cut from a rack that is too short for all: as many of the first ones, in the order of the sheet, as a plan is
+ * found for, then those of the later ones that still fit on what that plan leaves.
+ */
+export async function cutNow(job: HoseJob, settings: CutSettings, solve: PlanSolver, watch?: CutPlanWatch): Promise<CutNow> {
+  const pieces = piecesOf(job.lines);
+  const planOf = async (count: number) => {
+    const part = withRack({ ...job, lines: withQuantities(job.lines, pieces.slice(0, count)) }, job.rack, settings);
+    try {
+      const plan = await solve({ ...part.problem, seconds: SECONDS }, { signal: watch?.signal });
+      return plannedReels(part, plan, settings);
+    } catch (error) {
+      if (!(error instanceof TradeError)) throw error;
+      return undefined;
+    }
+  };
+  let enough = 0;
+  let tooMany = pieces.length;
+  let reels: Awaited<ReturnType<typeof planOf>> = [];
+  while (tooMany - enough > 1) {
+    const middle = Math.floor((enough + tooMany) / 2);
+    const found = await planOf(middle);
+    if (found) [enough, reels] = [middle, found];
+    else tooMany = middle;
+  }
+  const rest = pieces.slice(enough);
+  const taken = (row: number) => (reels ?? []).filter(reel => reel.rack.row === row).length;
+  const left = [
+    // What is left of a reel that is cut into is squared off already.
+    ...(reels ?? []).map(reel => ({ ...reel.rack, length: reel.left.plus(reel.squaring) })),
+    ...job.rack.map(row => ({ ...row, quantity: row.quantity - taken(row.row) })),
+  ];
+  const { missing } = firstFit(rest, left, settings);
+  const waiting = [...missing];
+  const fitting = rest.filter(line => {
+    const at = waiting.indexOf(line);
+    if (at >= 0) waiting.splice(at, 1);
+    return at < 0;
+  });
+  return {
+    lines: withQuantities(job.lines, [...pieces.slice(0, enough), ...fitting]),
+    later: withQuantities(job.lines, missing),
+  };
+}

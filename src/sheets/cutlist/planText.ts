@@ -1,0 +1,91 @@
+import type { Decimal } from '../../core/units/decimal';
+import type { LengthUnit } from '../../core/units/lengthUnit';
+import { lengthText } from '../table/lengthCell';
+import type { CutLine } from '../jobs/cutLine';
+import type { HosePlan } from './planHose';
+
+/** Long lengths in metres or feet beside the unit they were planned in. */
+export function longText(length: Decimal, unit: LengthUnit): string {
+  return unit === 'mm' ? `${length.div(1000).toFixed(2)} m` : `${length.div(12).toFixed(1)} ft`;
+}
+
+/** How good a plan is, in one sentence. */
+export function proofSentence({ plan, job }: HosePlan): string {
+  if (!plan) return 'No plan.';
+  const least = job.problem.keep ? 'no plan takes less worth from the rack' : 'no plan takes less stock';
+  return plan.isProven ? `Proven best: ${least}.` : `At most ${plan.percentOver} % over the best possible.`;
+}
+
+/** How a plan is judged, where offcuts are kept. */
+export function worthSentence(keep: Decimal, unit: LengthUnit): string {
+  return `A reel or an end is worth its length less ${lengthText(keep, unit)} ${unit}, since its own last end will be scrap one day: so ends that just serve are used up before a reel is begun.`;
+}
+
+/** What has to be bought, or why that is not known. */
+export function buySentence({ buy, job, reelLength }: HosePlan, unit: LengthUnit): string {
+  if (!buy && reelLength) return `No number of reels of ${lengthText(reelLength, unit)} ${unit} was found to be enough.`;
+  if (!buy) return `How much to buy is not known: give the reel length of ${job.hose} in the sheet Hoses (column Reel length).`;
+  const reels = `${buy.reels} ${buy.reels === 1 ? 'reel' : 'reels'} of ${lengthText(buy.reelLength, unit)} ${unit}`;
+  if (buy.reels === buy.atLeast) return `Buy ${reels}: the least that is enough.`;
+  const more = buy.reels - buy.atLeast;
+  return `Buy ${reels}: enough, and at most ${more === 1 ? 'one' : more} more than needed.`;
+}
+
+/** A line with its pieces: `line 4 Boom: 2 × 3303 mm`. */
+export function lineText({ line, label, quantity, cutLength }: CutLine, unit: LengthUnit): string {
+  const name = /^row \d+$/.test(line) ? line : `line ${line}`;
+  return `${name}${label && ` ${label}`}: ${quantity} × ${lengthText(cutLength, unit)} ${unit}`;
+}
+
+const piecesIn = (lines: readonly CutLine[]) => lines.reduce((sum, { quantity }) => sum + quantity, 0);
+
+/** Which pieces the rack is too short for, what would help, and what is planned without them. */
+export function shortageSentence(plan: HosePlan, unit: LengthUnit): string {
+  const { later, job, shortage } = plan;
+  const short = later.map(line => lineText(line, unit)).join('; ');
+  const start = shortage === 'sure' ? 'The rack is too short for' : 'No plan was found that cuts everything. It leaves out';
+  const all = piecesIn(job.lines) + piecesIn(later);
+  const now =
+    plan.plan &&
+    `The plan below cuts the other ${piecesIn(job.lines)} of ${all} pieces: the first lines of the sheet first, then what still fits.`;
+  return [`${start} ${short}.`, buySentence(plan, unit), now].filter(Boolean).join(' ');
+}
+
+/** Which lines were left out because no piece of the rack is long enough, and what would help. */
+export function tooLongSentence(plan: HosePlan, unit: LengthUnit): string {
+  const { tooLong, longest, beyondReel, reelLength, shortage } = plan;
+  const given = longest.isZero()
+    ? 'The rack has none of this hose.'
+    : `The rack gives ${lengthText(longest, unit)} ${unit} in one piece at most.`;
+  const reel = reelLength && `a new reel of ${lengthText(reelLength, unit)} ${unit}`;
+  const beyond = beyondReel.map(({ line }) => line).join(', ');
+  const help = [
+    beyond && `Longer than ${reel}, too: line ${beyond}; check the length.`,
+    // With a shortage beside it, what to buy stands there for both.
+    beyondReel.length < tooLong.length && shortage === undefined && buySentence(plan, unit),
+  ];
+  return [`${tooLong.map(line => lineText(line, unit)).join('; ')}.`, given, ...help].filter(Boolean).join(' ');
+}
+
+/** One hose in a few sentences, for the head of the cut list. */
+export function summarySentence(plan: HosePlan, unit: LengthUnit): string {
+  const { totals, job, later, tooLong, longest } = plan;
+  const why = longest.isZero() ? 'none in the rack' : 'too long for the rack';
+  const left = tooLong.length > 0 && `Not in this list, ${why}: ${tooLong.map(line => lineText(line, unit)).join('; ')}.`;
+  const short = later.length > 0 && `Not in this list, not enough stock: ${later.map(line => lineText(line, unit)).join('; ')}.`;
+  const parts =
+    totals &&
+    `${totals.reels} cut into, used ${longText(totals.used, unit)}, kept ${longText(totals.kept, unit)}, lost ${longText(totals.lost, unit)}. ${proofSentence(plan)}`;
+  const said = [parts, short, left].filter(Boolean).join(' ');
+  return `${job.hose}: ${said}`;
+}
+
+/** What planning saves against cutting in the order of the sheet, as the plan counts it. */
+export function comparison({ totals, inSheetOrder, job }: HosePlan, unit: LengthUnit): string {
+  if (!totals) return '';
+  if (!inSheetOrder) return 'In the order of the sheet the rack would not even be enough.';
+  const what = job.problem.keep ? 'worth' : 'stock';
+  const more = inSheetOrder.worth.minus(totals.worth);
+  if (more.isZero()) return `In the order of the sheet it takes as much ${what}.`;
+  return `In the order of the sheet it takes ${longText(more.abs(), unit)} ${more.gt(0) ? 'more' : 'less'}.`;
+}

@@ -1,0 +1,153 @@
+import { dayNumber } from '../../core/catalogue/dayNumber';
+import type { Decimal } from '../../core/units/decimal';
+import type { RangeContent, Workbook } from '../../workbook/workbook';
+import { appendRows, type Appended, type GrowingColumn } from '../print/appendRows';
+import { headingOf } from '../table/sheetTable';
+import type { WrittenCell } from '../print/sheetWriter';
+import type { InspectionRecord, RecordCrimp, RecordOptions } from './inspectionRecord';
+import { proofPressure, readingCount } from './recordFacts';
+
+export const RECORDS_SHEET = 'Inspection records';
+
+const READING = /^reading (\d+)$/;
+const number = (value: Decimal | undefined, places = 4): WrittenCell => value?.toDecimalPlaces(places).toNumber() ?? '';
+const date = (text: string): WrittenCell => dayNumber(text) ?? text;
+const DATE = 'yyyy-mm-dd';
+
+interface Row {
+  readonly record: InspectionRecord;
+  readonly crimp: RecordCrimp;
+  readonly options: RecordOptions;
+}
+
+interface RecordColumn extends GrowingColumn {
+  readonly cell: (row: Row) => WrittenCell;
+}
+
+const column = (heading: string, width: number, cell: RecordColumn['cell'], format?: string): RecordColumn => ({
+  heading,
+  width,
+  cell,
+  ...(format ? { format } : {}),
+});
+
+/** The columns of the sheet, with one for each of so many readings. */
+const columnsFor = (readings: number): readonly RecordColumn[] => [
+  column('Date', 70, ({ options }) => date(options.today), DATE),
+  column('Line', 40, ({ record }) => record.line),
+  column('Order', 70, ({ record }) => record.order),
+  column('Assembly', 80, ({ record }) => record.assembly),
+  column('Piece', 40, ({ crimp }) => crimp.piece),
+  column('End', 34, ({ crimp }) => crimp.end),
+  column('Quantity', 50, ({ record }) => (record.quantity ? Number(record.quantity) : '')),
+  column('Hose', 100, ({ record }) => record.hose),
+  column('Hose lot', 70, ({ record, options }) => record.hoseLot || options.fields.hoseLot),
+  column('Hose made', 70, ({ record, options }) => date(record.hoseMade || options.fields.hoseMade), DATE),
+  column('Coupling', 170, ({ crimp }) => crimp.fitting),
+  column('Coupling lot', 70, ({ crimp, options }) => crimp.fittingLot || options.fields.fittingLot),
+  column('Crimped on', 70, ({ crimp }) => date(crimp.made), DATE),
+  column('Operator', 80, ({ crimp, options }) => crimp.operator || options.fields.operator),
+  column('Machine', 110, ({ crimp, options }) => crimp.machine || options.fields.machine),
+  column('Die set', 50, ({ crimp, options }) => options.fields.dieSet || crimp.die),
+  column('Dial', 44, ({ crimp }) => (crimp.dial === '' ? '' : Number(crimp.dial))),
+  column('Caliper', 80, ({ options }) => options.fields.caliper),
+  column('Caliper calibrated', 76, ({ options }) => date(options.fields.caliperChecked), DATE),
+  column('Unit', 34, ({ record }) => record.unit),
+  ...Array.from({ length: readings }, (_, index) =>
+    column(`Reading ${index + 1}`, 56, ({ crimp }) => number(crimp.readings[index])),
+  ),
+  column('Mean', 56, ({ crimp }) => number(crimp.mean)),
+  column('Target', 56, ({ crimp }) => number(crimp.target)),
+  column('Smallest', 56, ({ crimp }) => number(crimp.smallest)),
+  column('Largest', 56, ({ crimp }) => number(crimp.largest)),
+  column('Spread', 50, ({ crimp }) => number(crimp.spread)),
+  column('Verdict', 70, ({ crimp }) => crimp.verdict ?? ''),
+  column('Uncertainty U', 60, ({ options }) => typed(options.fields.uncertainty)),
+  column('Working pressure', 60, ({ record }) => number(record.workingPressure?.value)),
+  column('Proof pressure', 60, ({ record, options }) => number(proofPressure(record, options.fields)?.value)),
+  column('Pressure unit', 50, ({ record }) => record.workingPressure?.unit ?? ''),
+  column('Proof factor', 50, ({ options }) => typed(options.fields.factor)),
+  column('Rule from', 110, ({ options }) => options.fields.rule),
+  column('Medium', 70, ({ options }) => options.fields.medium),
+  column('Gauge', 70, ({ options }) => options.fields.gauge),
+  column('Gauge calibrated', 76, ({ options }) => date(options.fields.gaugeChecked), DATE),
+  column('Held for', 60, ({ options }) => options.fields.hold),
+  column('Leak', 50, ({ options }) => options.result.leak),
+  column('Slip', 50, ({ options }) => options.result.slip),
+  column('Twist', 50, ({ options }) => options.result.twist),
+  column('Tested by', 80, ({ options }) => options.fields.tester),
+  column('Catalogue', 160, ({ options }) => options.handle),
+  column('From', 120, ({ options }) => options.source),
+];
+
+function typed(text: string): WrittenCell {
+  const value = Number(text);
+  return text.trim() === '' || Number.isNaN(value) ? text.trim() : value;
+}
+
+/** What tells one crimp's row from another's, besides its readings. */
+const IDENTITY = ['line', 'order', 'assembly', 'piece', 'end'];
+
+/** A sheet with fewer columns of readings holds blanks in the others. */
+function keysOf(headings: readonly string[], rows: readonly (readonly unknown[])[]): string[] {
+  const named = IDENTITY.map(name => headings.indexOf(name));
+  const readings = Array.from({ length: readingsIn(headings) }, (_, index) => headings.indexOf(`reading ${index + 1}`));
+  const text = (cells: readonly unknown[], index: number) => String(index < 0 ? '' : (cells[index] ?? ''));
+  return rows.map(cells =>
+    [
+      ...named.map(index => text(cells, index)),
+      readings
+        .map(index => text(cells, index))
+        .join(' ')
+        .trimEnd(),
+    ].join('\u001f'),
+  );
+}
+
+const readingsIn = (headings: readonly string[]) =>
+  Math.max(0, ...headings.map(heading => Number(READING.exec(heading)?.[1] ?? 0)));
+
+interface StandingRecords {
+  readonly keys: ReadonlySet<string>;
+  /** How many readings the sheet has columns for. */
+  readonly readings: number;
+}
+
+function standingRecords(used: RangeContent | undefined): StandingRecords {
+  const top = used?.values.findIndex(row => row.some(cell => headingOf(cell).words === 'reading 1')) ?? -1;
+  if (!used || top < 0) return { keys: new Set(), readings: 0 };
+  const headings = used.values[top]!.map(cell => headingOf(cell).words);
+  return { keys: new Set(keysOf(headings, used.values.slice(top + 1))), readings: readingsIn(headings) };
+}
+
+/** Rows to be appended, and how many of the chosen stand there already. */
+export interface RecordGrowth {
+  readonly appended: Appended | undefined;
+  readonly added: number;
+  readonly standing: number;
+}
+
+/**
+ * Plans the rows of the records sheet: one a crimp. A crimp whose row stands there already, with the same readings, is not written
+ * twice. Where crimps have more readings than the sheet has columns, it gets more.
+ * @throws Error where the sheet holds something else
+ */
+export async function recordGrowth(
+  workbook: Workbook,
+  records: readonly InspectionRecord[],
+  options: RecordOptions,
+): Promise<RecordGrowth> {
+  const name = (await workbook.sheets()).find(sheet => sheet.toLowerCase() === RECORDS_SHEET.toLowerCase());
+  const used = name ? await workbook.used(name) : undefined;
+  const standing = standingRecords(used);
+  const columns = columnsFor(Math.max(standing.readings, ...records.map(readingCount)));
+  const all = records.flatMap(record => record.crimps.map(crimp => columns.map(({ cell }) => cell({ record, crimp, options }))));
+  const keys = keysOf(
+    columns.map(({ heading }) => heading.toLowerCase()),
+    all,
+  );
+  const rows = all.filter((_, index) => !standing.keys.has(keys[index]!));
+  const growth = { sheet: name ?? RECORDS_SHEET, columns, rows };
+  const appended = rows.length > 0 ? appendRows(growth, used, name !== undefined) : undefined;
+  return { appended, added: rows.length, standing: all.length - rows.length };
+}

@@ -1,0 +1,135 @@
+import { dayNumber } from '../../core/catalogue/dayNumber';
+import { partKey } from '../../core/catalogue/partName';
+import { readCatalogue } from '../../core/catalogue/readCatalogue';
+import { addressOf } from '../../workbook/a1';
+import { withTableAt } from '../../workbook/catalogueFormula';
+import type { Change } from '../../workbook/workbook';
+import { rawTableOf, rawTablesOf, type StandingCatalogue } from '../catalogue/standingCatalogue';
+import type { Writing } from '../print/writing';
+import type { DialProposal } from './dialProposal';
+import { newRegister } from './newRegister';
+import { placeOf, type Place, type RegisterField } from './registerPlace';
+import type { RegisterStand } from './registerStand';
+import { standingDial, type DialComparison } from './standingDial';
+
+/** Place of Machines among CATALOGUE's arguments. */
+const MACHINES_ARGUMENT = 3;
+
+/** A dial ready to be recorded, or why it cannot be. */
+export type DialPlan =
+  | { readonly kind: 'refused'; readonly sentence: string; readonly comparison?: DialComparison }
+  | { readonly kind: 'ready'; readonly comparison: DialComparison; readonly told: readonly string[]; readonly writing: Writing };
+
+/** What the plan is made from. */
+export interface RegisterSources {
+  readonly standing: StandingCatalogue | undefined;
+  /** undefined where the catalogue cannot be used. */
+  readonly stand: RegisterStand | undefined;
+  readonly today: string;
+}
+
+const refused = (sentence: string, comparison?: DialComparison): DialPlan => ({
+  kind: 'refused',
+  sentence,
+  ...(comparison && { comparison }),
+});
+
+function rowChanges(place: Place, sheet: string, proposal: DialProposal, comparison: DialComparison) {
+  const { old, setUp } = comparison;
+  const before = `before ${old.dial}${old.from === 'CATALOGUE' ? ' (Catalogue)' : ''}`;
+  const cells: Partial<Record<RegisterField, string | number>> = {
+    machine: proposal.machine.trim(),
+    die: setUp.die,
+    hose: proposal.hose.trim(),
+    fitting: proposal.fitting.trim(),
+    dial: proposal.dial.toNumber(),
+    date: dayNumber(proposal.date)!,
+    note: [proposal.note.trim(), before].filter(Boolean).join('; '),
+  };
+  const changes: Change[] = [];
+  const undo: Change[] = [];
+  for (const [field, value] of Object.entries(cells) as [RegisterField, string | number][]) {
+    const column = place.columns[field];
+    if (column === undefined) continue;
+    const cell = { sheet, address: addressOf({ row: place.row, column, rows: 1, columns: 1 }) };
+    if (field === 'date') changes.push({ kind: 'format', at: cell, numberFormat: place.dateFormat });
+    changes.push({ kind: 'values', at: cell, values: [[value]] });
+    undo.push({ kind: 'values', at: cell, values: [['']] });
+  }
+  return { changes, undo };
+}
+
+/** What is written where, beyond the row itself. */
+interface Ground {
+  readonly sheet: string;
+  readonly place: Place;
+  readonly changes: readonly Change[];
+  readonly undo: readonly Change[];
+  readonly told: readonly string[];
+}
+
+function groundOf(stand: RegisterStand, { catalogue }: StandingCatalogue): Ground | string {
+  if (stand.kind === 'none') {
+    const { sheet } = stand;
+    const made = newRegister(sheet, stand.exists, catalogue!.units.diameter);
+    const told = [
+      `There is no table Machines yet: ${stand.exists ? `it is made on the blank sheet ${sheet}` : `sheet ${sheet} is made`}, with this dial as its first row.`,
+      `The Catalogue cell is made to read it, ${made.place.extended!.address}. What the machine’s dial does (Step, Lowest, Highest) can be added there.`,
+    ];
+    return { sheet, ...made, told };
+  }
+  const { at } = stand.table;
+  const place = placeOf(stand.table, stand.sheet);
+  if (typeof place === 'string') return place;
+  const told = [`Row ${place.row + 1} of sheet ${at.sheet} is added; the rows before stay as they are.`];
+  const range = place.extended?.address;
+  if (stand.kind === 'unread') told.push(`The Catalogue cell does not read sheet ${at.sheet} yet: it is made to read ${range}.`);
+  else if (range) told.push(`The Catalogue cell read Machines to ${at.address} only: it is made to read ${range}.`);
+  return { sheet: at.sheet, place, changes: [], undo: [], told };
+}
+
+function writingOf(ground: Ground, { formula, cell }: StandingCatalogue, proposal: DialProposal, comparison: DialComparison) {
+  const { sheet, place } = ground;
+  const row = rowChanges(place, sheet, proposal, comparison);
+  const entered = (text: string): Change => ({ kind: 'formulas', at: cell, formulas: [[text]] });
+  const changes = [...ground.changes, ...row.changes];
+  const undo = [...row.undo, ...ground.undo];
+  if (place.extended) {
+    changes.push(entered(withTableAt(formula, MACHINES_ARGUMENT, place.extended)));
+    undo.unshift(entered(formula));
+  }
+  const told = `${proposal.machine.trim()}: dial ${proposal.dial} recorded from ${proposal.date}, row ${place.row + 1} of ${sheet}. CRIMPSETUP uses it.`;
+  return { changes, undo, told };
+}
+
+/** The catalogue as it is once it reads the register. */
+function catalogueWith({ tables, catalogue }: StandingCatalogue, stand: RegisterStand) {
+  if (stand.kind !== 'unread') return catalogue!;
+  return readCatalogue(rawTablesOf([...tables, { table: 'machines', raw: rawTableOf(stand.table.content) }]));
+}
+
+const BLANKS = [
+  ['machine', 'machine'],
+  ['hose', 'hose'],
+  ['fitting', 'coupling'],
+] as const;
+
+const NO_CATALOGUE =
+  'This workbook has no Catalogue cell, and a dial is recorded in the table Machines that it reads: load your hoses, couplings and crimp data in the panel Parts first; that makes the cell.';
+
+/**
+ * Plans a new row of Machines: what counts now, what would count, what is written; or the sentence that says why not.
+ * @throws TradeError where the pair has no crimp data, or the catalogue cannot be read together with the register
+ */
+export function dialRegister({ standing, stand, today }: RegisterSources, proposal: DialProposal): DialPlan {
+  const blank = BLANKS.find(([field]) => partKey(proposal[field]) === '');
+  if (blank) return refused(`Say for which ${blank[1]} the dial is.`);
+  if (!standing) return refused(NO_CATALOGUE);
+  if (!standing.catalogue || !standing.canBeFollowed || !stand)
+    return refused(`The Catalogue cannot be used: ${standing.reason}`);
+  const comparison = standingDial(catalogueWith(standing, stand), proposal, today);
+  if (comparison.refusal) return refused(comparison.refusal, comparison);
+  const ground = groundOf(stand, standing);
+  if (typeof ground === 'string') return refused(ground, comparison);
+  return { kind: 'ready', comparison, told: ground.told, writing: writingOf(ground, standing, proposal, comparison) };
+}

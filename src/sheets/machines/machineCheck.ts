@@ -1,0 +1,99 @@
+import { calibrationTurns } from '../../core/crimp/calibrationTurns';
+import { TradeError } from '../../core/tradeError';
+import { Decimal } from '../../core/units/decimal';
+import type { LengthUnit } from '../../core/units/lengthUnit';
+import { numberFromText } from '../../core/units/numberText';
+import { checkReading } from '../crimps/readingCheck';
+
+/** The form as it is typed. */
+export interface CheckForm {
+  readonly unit: LengthUnit;
+  readonly machine: string;
+  /** Reference set-up in words: hose, fitting, die, dial. */
+  readonly setUp: string;
+  readonly expected: string;
+  readonly readings: readonly string[];
+  readonly perTurn: string;
+  /** A deviation up to this is left alone; "" = the user decides. */
+  readonly leaveAlone: string;
+}
+
+/** What a check found. */
+export interface CheckResult {
+  readonly expected: Decimal;
+  readonly readings: readonly Decimal[];
+  readonly mean: Decimal;
+  /** Mean − expected. */
+  readonly deviation: Decimal;
+  readonly perTurn: Decimal | undefined;
+  /** Turns of the calibration screw, positive = crimp tighter; undefined without a change per turn. */
+  readonly turns: Decimal | undefined;
+  readonly isLeftAlone: boolean;
+  /** What to do, in a sentence. */
+  readonly sentence: string;
+}
+
+const PLACES = 4;
+/** A hand turns a screw to about a hundredth of a turn at best. */
+const TURN_PLACES = 2;
+
+function length(text: string, label: string): Decimal | undefined {
+  if (text.trim() === '') return undefined;
+  const found = numberFromText(text.trim().replace(/^(\d+),(\d+)$/, '$1.$2'));
+  if (found && found.value.gt(0)) return found.value;
+  throw new TradeError('notANumber', label, `is "${text.trim()}"`, 'enter a number above 0, or nothing');
+}
+
+function required(text: string, label: string): Decimal {
+  const value = length(text, label);
+  if (value) return value;
+  throw new TradeError('blank', label, 'is blank', 'fill it in');
+}
+
+function readingsOf({ readings, unit }: CheckForm, expected: Decimal): Decimal[] {
+  const typed = readings.filter(text => text.trim() !== '');
+  if (typed.length < 2) throw new TradeError('blank', 'readings', 'are missing', 'enter two or more, four as a rule');
+  return typed.map((text, index) => {
+    const answer = checkReading(text, { unit, target: expected, tolerance: new Decimal(0) });
+    if (answer.kind === 'refused') throw new TradeError('range', `reading ${index + 1}`, '', answer.sentence);
+    return answer.value;
+  });
+}
+
+function sentenceOf(deviation: Decimal, turns: Decimal | undefined, isLeftAlone: boolean, unit: LengthUnit): string {
+  if (deviation.isZero()) return 'The machine crimps as expected.';
+  const side = deviation.isNegative() ? 'small' : 'large';
+  const off = `The machine crimps ${deviation.abs().toDecimalPlaces(PLACES)} ${unit} ${side}`;
+  if (isLeftAlone) return `${off}: within what is left alone.`;
+  if (!turns) return `${off}. Give the change per turn to know how far to turn the calibration screw.`;
+  const way = turns.isNegative() ? 'looser' : 'tighter';
+  return `${off}: turn the calibration screw ${turns.abs().toDecimalPlaces(TURN_PLACES)} turns ${way}, then check again.`;
+}
+
+/**
+ * Works a machine check out.
+ * @throws TradeError naming the field that cannot be used
+ */
+export function machineCheck(form: CheckForm): CheckResult {
+  const expected = required(form.expected, 'expected diameter');
+  const readings = readingsOf(form, expected);
+  const mean = Decimal.sum(...readings).div(readings.length);
+  const deviation = mean.minus(expected);
+  const perTurn = length(form.perTurn, 'change per turn');
+  const leaveAlone = length(form.leaveAlone, 'leave alone within');
+  const isLeftAlone = leaveAlone !== undefined && deviation.abs().lte(leaveAlone);
+  const turns = perTurn && calibrationTurns(deviation, perTurn);
+  return {
+    expected,
+    readings,
+    mean,
+    deviation,
+    perTurn,
+    turns,
+    isLeftAlone,
+    sentence: sentenceOf(deviation, turns, isLeftAlone, form.unit),
+  };
+}
+
+/** Rounded for a cell of the log. */
+export const cellNumberOf = (value: Decimal, places = PLACES) => value.toDecimalPlaces(places).toNumber();

@@ -1,0 +1,182 @@
+import type { Catalogue } from '../../core/catalogue/catalogue';
+import { patternReaches } from '../../core/catalogue/crimpFor';
+import { rateKey } from '../../core/catalogue/duplicates';
+import { partKey } from '../../core/catalogue/partName';
+import { isFerrule } from '../../core/catalogue/partsMatch';
+import type { Problem } from '../../core/catalogue/problem';
+import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import { NEEDED_RATES } from '../../core/catalogue/unitCost';
+import type { RangeAddress } from '../../workbook/workbook';
+import { TablePlace } from '../catalogue/tablePlace';
+import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+
+/** Kinds of finding, in the order in which they are shown. */
+export const FINDING_TITLES = {
+  price: 'Without price',
+  rate: 'Missing rates',
+  cutOff: 'Without cut-off',
+  rating: 'Without working pressure',
+  crimp: 'Without crimp data',
+  ferrule: 'Ferrules that are no parts',
+  leftOut: 'Other rows left out',
+  old: 'Old prices',
+} as const;
+export type FindingKind = keyof typeof FINDING_TITLES;
+
+/** Something an estimator should know about the catalogue. */
+export interface Finding {
+  readonly kind: FindingKind;
+  readonly part: string;
+  readonly sentence: string;
+  /** The cell to look at. */
+  readonly at: RangeAddress;
+}
+
+/** Finds the cell of a part's field. */
+class Places {
+  private readonly tables = new Map<TableName, { place: TablePlace; rows: ReadonlyMap<string, number> }>();
+
+  constructor(found: WorkbookCatalogue) {
+    for (const name of TABLE_NAMES) {
+      const content = found.tables[name];
+      if (!content) continue;
+      const place = new TablePlace(content);
+      this.tables.set(name, { place, rows: place.rowsByName(Object.values(catalogueTables[name].fields)[0]!.heading) });
+    }
+  }
+
+  /** The field of a part; where the table has no such column, the part's name. */
+  of(table: TableName, part: string, heading: string): RangeAddress {
+    const { place, rows } = this.tables.get(table)!;
+    return place.cell(rows.get(partKey(part)) ?? place.headingRow, place.column(heading) ?? 0);
+  }
+
+  problem({ sheet, row, column }: Problem): RangeAddress {
+    const table = TABLE_NAMES.find(name => catalogueTables[name].sheet === sheet)!;
+    const { place } = this.tables.get(table)!;
+    return place.cell(row - 1, place.column(column) ?? 0);
+  }
+}
+
+/** Fittings for which some hose has crimp data, by an exact row or by a pattern. */
+function crimped(catalogue: Catalogue): ReadonlySet<string> {
+  const { index, hoses, fittings } = catalogue;
+  const found = new Set<string>();
+  for (const hose of hoses) {
+    const crimps = index.crimps.get(partKey(hose.hose));
+    if (!crimps) continue;
+    for (const [key, { entry }] of crimps.exact) if (entry.row) found.add(key);
+    const patterns = crimps.patterns.filter(({ entry }) => entry.row);
+    if (patterns.length === 0) continue;
+    for (const fitting of fittings) {
+      if (patterns.some(({ start }) => patternReaches(catalogue, start, hose, fitting))) found.add(partKey(fitting.fitting));
+    }
+  }
+  return found;
+}
+
+function withoutPrice({ hoses, fittings, guards }: Catalogue, places: Places): Finding[] {
+  const finding = (table: TableName, part: string, heading: string): Finding => ({
+    kind: 'price',
+    part,
+    sentence: `no ${heading.toLowerCase()}`,
+    at: places.of(table, part, heading),
+  });
+  return [
+    ...hoses.filter(row => row.pricePerLength === undefined).map(row => finding('hoses', row.hose, 'Price per length')),
+    ...fittings.filter(row => row.price === undefined).map(row => finding('fittings', row.fitting, 'Price')),
+    ...guards.filter(row => row.pricePerLength === undefined).map(row => finding('guards', row.guard, 'Price per length')),
+  ];
+}
+
+/** Fittings that can be quoted, but whose assemblies have no rating. */
+function withoutRating({ fittings }: Catalogue, places: Places): Finding[] {
+  return fittings
+    .filter(row => !isFerrule(row) && row.workingPressure === undefined)
+    .map(({ fitting }) => ({
+      kind: 'rating',
+      part: fitting,
+      sentence: 'no working pressure: an assembly with it has no rating',
+      at: places.of('fittings', fitting, 'Working pressure'),
+    }));
+}
+
+/** Rates that are in no row, not even in one that is left out: no cost of an assembly is known without them. */
+function missingRates({ index }: Catalogue, { tables }: WorkbookCatalogue): Finding[] {
+  const place = new TablePlace((tables.rates ?? tables.hoses)!);
+  return NEEDED_RATES.filter(name => !index.rates.has(rateKey(name))).map(part => ({
+    kind: 'rate',
+    part,
+    sentence: 'not in the table Rates: no cost is known without it (0 where there is none)',
+    at: place.cell(place.headingRow, 0),
+  }));
+}
+
+function withoutCrimp(catalogue: Catalogue, places: Places): Finding[] {
+  const { hoses, fittings, index } = catalogue;
+  const hasCrimps = (hose: string) => {
+    const crimps = index.crimps.get(partKey(hose));
+    return !!crimps && [...crimps.exact.values(), ...crimps.patterns].some(({ entry }) => entry.row);
+  };
+  const known = crimped(catalogue);
+  const bare = fittings.filter(row => !isFerrule(row) && !known.has(partKey(row.fitting)));
+  return [
+    ...hoses
+      .filter(row => !hasCrimps(row.hose))
+      .map(({ hose }) => ({
+        kind: 'crimp' as const,
+        part: hose,
+        sentence: 'no crimp row with any fitting: do not assemble',
+        at: places.of('hoses', hose, 'Hose'),
+      })),
+    ...bare.map(({ fitting }) => ({
+      kind: 'crimp' as const,
+      part: fitting,
+      sentence: 'no crimp row with any hose: do not assemble',
+      at: places.of('fittings', fitting, 'Fitting'),
+    })),
+  ];
+}
+
+/** Ferrules that crimp rows name and Fittings does not list: their price is in no cost. */
+function strayFerrules({ crimps, index }: Catalogue, found: WorkbookCatalogue): Finding[] {
+  const place = new TablePlace(found.tables.crimps!);
+  const rows = place.rowsByName('Ferrule');
+  const names = new Map(crimps.flatMap(({ ferrule }) => (ferrule ? [[partKey(ferrule), ferrule] as const] : [])));
+  return [...names]
+    .filter(([key]) => !index.fittings.get(key)?.row)
+    .map(([key, part]) => ({
+      kind: 'ferrule',
+      part,
+      sentence: 'named in Crimps, not among Fittings: its price is in no cost',
+      at: place.cell(rows.get(key) ?? place.headingRow, place.column('Ferrule') ?? 0),
+    }));
+}
+
+function leftOut({ problems }: Catalogue, places: Places): Finding[] {
+  return problems.map(problem => {
+    const isCutOff = problem.sheet === 'Fittings' && problem.column === 'Cut-off' && problem.received === 'blank';
+    return {
+      kind: isCutOff ? 'cutOff' : 'leftOut',
+      part: `${problem.sheet} row ${problem.row}`,
+      sentence: `${problem.column} is ${problem.received}, expected ${problem.expected}: the row is left out`,
+      at: places.problem(problem),
+    };
+  });
+}
+
+/** What an estimator should know about the catalogue, apart from the age of its prices; kind by kind, in table order. */
+export function catalogueFindings(found: WorkbookCatalogue): readonly Finding[] {
+  const { catalogue } = found;
+  const places = new Places(found);
+  const problems = leftOut(catalogue, places);
+  return [
+    ...withoutPrice(catalogue, places),
+    ...missingRates(catalogue, found),
+    ...problems.filter(({ kind }) => kind === 'cutOff'),
+    ...withoutRating(catalogue, places),
+    ...withoutCrimp(catalogue, places),
+    ...strayFerrules(catalogue, found),
+    ...problems.filter(({ kind }) => kind === 'leftOut'),
+  ];
+}

@@ -1,0 +1,112 @@
+import type { Catalogue } from '../../core/catalogue/catalogue';
+import { catalogueDiff, type RowChange } from '../../core/catalogue/catalogueDiff';
+import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
+import type { RawTable } from '../../core/catalogue/rawTable';
+import { readCatalogue, type RawTables } from '../../core/catalogue/readCatalogue';
+import { catalogueTables, REQUIRED_TABLES, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import { mapHeadings, type HeadingMap } from './mapHeadings';
+import { rawTablesOf, type StandingCatalogue } from '../catalogue/standingCatalogue';
+import type { LoadedTable } from './loadedTable';
+import { placedProblem, tableOfProblem, type PlacedProblem, type TableOrigin } from './placedProblem';
+
+/** A loaded table with what it is taken for, its headings mapped. */
+export interface ChosenTable {
+  readonly loaded: LoadedTable;
+  readonly table: TableName;
+  readonly raw: RawTable;
+  /** Some heading was replaced. */
+  readonly isMapped: boolean;
+}
+
+/** What the workbook's catalogue would be with the loaded tables in it. */
+export interface LoadedCatalogue {
+  readonly chosen: readonly ChosenTable[];
+  readonly catalogue: Catalogue | undefined;
+  /** Why there would be none. */
+  readonly reason: string;
+  /** Problems of the loaded tables, and of standing ones that come about by them. */
+  readonly problems: readonly PlacedProblem[];
+  /** Against the catalogue that stands; undefined where none stands that can be read. */
+  readonly changes: readonly RowChange[] | undefined;
+  /** The units that change, where they do: numbers of the two cannot be compared then. */
+  readonly unitChange: string;
+}
+
+/** Headings mapped by hand, by table. */
+export type HeadingMaps = ReadonlyMap<TableName, HeadingMap>;
+
+const NO_MAP: HeadingMap = new Map();
+
+/** The loaded tables that are taken for one of the catalogue's. */
+export function chosenTables(
+  tables: readonly LoadedTable[],
+  taken: ReadonlyMap<string, TableName>,
+  maps: HeadingMaps,
+): readonly ChosenTable[] {
+  return tables.flatMap(loaded => {
+    const table = taken.get(loaded.id);
+    if (!table) return [];
+    const raw = mapHeadings(loaded.raw, maps.get(table) ?? NO_MAP);
+    return [{ loaded, table, raw, isMapped: raw[0]?.some((cell, index) => cell !== loaded.raw[0]![index]) ?? false }];
+  });
+}
+
+function doubled(chosen: readonly ChosenTable[]): string | undefined {
+  const twice = chosen.find(({ table }, index) => chosen.findIndex(other => other.table === table) < index);
+  return (
+    twice && `Two tables are taken for ${catalogueTables[twice.table].sheet}. Choose for one of them that it is something else.`
+  );
+}
+
+function missing(tables: RawTables): string | undefined {
+  const names = REQUIRED_TABLES.filter(name => !tables[name]).map(name => catalogueTables[name].sheet);
+  if (names.length === 0) return undefined;
+  return `There is no table ${names.join(', no table ')} yet. Load ${names.length > 1 ? 'them' : 'it'} as well, or choose above which table it is.`;
+}
+
+function originsOf(chosen: readonly ChosenTable[], standing: StandingCatalogue | undefined): Map<TableName, TableOrigin> {
+  const origins = new Map<TableName, TableOrigin>();
+  for (const { table, content, raw } of standing?.tables ?? []) {
+    const { sheet, row, column } = content;
+    origins.set(table, { label: `sheet ${sheet}`, raw, firstRow: row, firstColumn: column, sheet });
+  }
+  for (const { table, raw, loaded } of chosen) origins.set(table, { ...loaded, raw });
+  return origins;
+}
+
+const unitText = (units: CatalogueUnits) =>
+  [...new Set(Object.values(units).flatMap(unit => (unit ? [unit.symbol] : [])))].join(', ');
+
+function unitChange(before: Catalogue, after: Catalogue): string {
+  const [old, now] = [unitText(before.units), unitText(after.units)];
+  return old === now ? '' : `${old} → ${now}`;
+}
+
+/** Reads the catalogue that the loaded tables and those standing that they do not replace would make. */
+export function loadedCatalogue(chosen: readonly ChosenTable[], standing: StandingCatalogue | undefined): LoadedCatalogue {
+  const none = { chosen, catalogue: undefined, problems: [], changes: undefined, unitChange: '' };
+  const tables: RawTables = { ...rawTablesOf(standing?.tables ?? []), ...rawTablesOf(chosen) };
+  const obstacle = doubled(chosen) ?? missing(tables);
+  if (obstacle) return { ...none, reason: obstacle };
+  try {
+    const catalogue = readCatalogue(tables);
+    const origins = originsOf(chosen, standing);
+    const before = standing?.catalogue;
+    return {
+      chosen,
+      catalogue,
+      reason: '',
+      problems: catalogue.problems.map(problem => placedProblem(problem, origins.get(tableOfProblem(problem))!)),
+      changes: before && catalogueDiff(before, catalogue),
+      unitChange: before ? unitChange(before, catalogue) : '',
+    };
+  } catch (error) {
+    return { ...none, reason: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** Problems of the catalogue that stands. */
+export function standingProblems(standing: StandingCatalogue): readonly PlacedProblem[] {
+  const origins = originsOf([], standing);
+  return (standing.catalogue?.problems ?? []).map(problem => placedProblem(problem, origins.get(tableOfProblem(problem))!));
+}

@@ -1,0 +1,78 @@
+import { dayNumber, isoDate } from '../../core/catalogue/dayNumber';
+import { headingKey } from '../../core/catalogue/partName';
+import { splitHeading } from '../../core/catalogue/headings';
+import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import type { CellValue } from '../../workbook/workbook';
+import { isDateFormat } from '../table/dateTrouble';
+import type { Finding } from './catalogueFindings';
+import { TablePlace } from '../catalogue/tablePlace';
+import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+
+/** Tables with prices, the column of the part's name and that of its price. */
+const PRICED = {
+  hoses: ['Hose', 'Price per length'],
+  fittings: ['Fitting', 'Price'],
+  guards: ['Guard', 'Price per length'],
+} as const satisfies Partial<Record<TableName, readonly [string, string]>>;
+type PricedTable = keyof typeof PRICED;
+
+/** A column of the user's own that holds dates, in a table with prices. */
+export interface DateColumn {
+  readonly table: PricedTable;
+  /** Heading as it stands there. */
+  readonly heading: string;
+  /** Position in the table's content. */
+  readonly column: number;
+}
+
+const EARLIEST = 20_000;
+const LATEST = 73_051;
+
+/** The day a cell says; undefined where it is no date. */
+function dayOf(cell: CellValue, format: string): number | undefined {
+  if (typeof cell === 'string') return dayNumber(cell);
+  const isDay = typeof cell === 'number' && cell > EARLIEST && cell < LATEST && isDateFormat(format);
+  return isDay ? Math.floor(cell) : undefined;
+}
+
+/** Columns that the catalogue itself does not know and that hold dates: one of them may say how old a price is. */
+export function dateColumns({ tables }: WorkbookCatalogue): readonly DateColumn[] {
+  return (Object.keys(PRICED) as PricedTable[]).flatMap(table => {
+    const content = tables[table];
+    if (!content) return [];
+    const place = new TablePlace(content);
+    const known = new Set(Object.values(catalogueTables[table].fields).map(({ heading }) => headingKey(heading)));
+    return place.headings.flatMap((heading, column) => {
+      const text = typeof heading === 'string' ? heading.trim() : '';
+      if (text === '' || known.has(headingKey(splitHeading(text).name))) return [];
+      const filled = place.dataRows().filter(row => content.values[row]![column] !== '');
+      const isDates =
+        filled.length > 0 &&
+        filled.every(row => dayOf(content.values[row]![column]!, content.formats[row]![column]!) !== undefined);
+      return isDates ? [{ table, heading: text, column }] : [];
+    });
+  });
+}
+
+/**
+ * Prices that are older than a day, and prices without a date.
+ * @param before as `2026-01-01`
+ */
+export function oldPrices(found: WorkbookCatalogue, columns: readonly DateColumn[], before: string): readonly Finding[] {
+  const limit = dayNumber(before);
+  if (limit === undefined) return [];
+  return columns.flatMap(({ table, heading, column }) => {
+    const content = found.tables[table]!;
+    const place = new TablePlace(content);
+    const [name, price] = PRICED[table].map(each => place.column(each));
+    if (name === undefined || price === undefined) return [];
+    return place.dataRows().flatMap(row => {
+      const cells = content.values[row]!;
+      if (typeof cells[price] !== 'number') return [];
+      const day = dayOf(cells[column]!, content.formats[row]![column]!);
+      if (day !== undefined && day >= limit) return [];
+      const sentence = day === undefined ? `no ${heading}` : `price of ${isoDate(day)}`;
+      return [{ kind: 'old' as const, part: String(cells[name]), sentence, at: place.cell(row, column) }];
+    });
+  });
+}

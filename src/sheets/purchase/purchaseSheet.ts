@@ -1,0 +1,184 @@
+import { blockAddress } from '../../workbook/a1';
+import { lengthIn } from '../../core/catalogue/lengthIn';
+import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
+import { Decimal } from '../../core/units/decimal';
+import type { Change } from '../../workbook/workbook';
+import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
+import { SheetWriter } from '../print/sheetWriter';
+import { decimalsOf } from '../catalogue/currencyFormat';
+import { guardPriceFormula, type GuardPrices } from '../catalogue/guardPrices';
+import type { PurchaseNeeds } from './purchaseNeeds';
+import type { ReelsWanted } from './purchasePlan';
+
+/** Everything a purchase list is made of. */
+export interface PurchaseInput {
+  /** A sheet name that is not taken. */
+  readonly sheet: string;
+  /** What it was made from: `Jobs, 9 lines, 2026-10-05`. */
+  readonly source: string;
+  readonly needs: PurchaseNeeds;
+  /** One entry a hose, from cut plans; undefined = by length and scrap. */
+  readonly reels: readonly ReelsWanted[] | undefined;
+  readonly units: CatalogueUnits;
+  readonly guards: GuardPrices | undefined;
+  /** How a formula names the catalogue's cell, and that of the scrap fraction. */
+  readonly catalogue: string;
+  readonly scrap: string | undefined;
+  readonly format: string;
+}
+
+interface Item {
+  readonly kind: string;
+  readonly part: string;
+  readonly needed: number;
+  readonly unit: string;
+  /** Reel length or pack quantity, without `=`. */
+  readonly pack: string;
+  /** Packs to buy, where a plan says so. */
+  readonly packs?: number | undefined;
+  readonly price: string;
+  readonly withScrap: boolean;
+  readonly note: string;
+}
+
+const HEADINGS = [
+  'Kind',
+  'Part',
+  'Needed',
+  'Unit',
+  'In stock',
+  'Reel or pack',
+  'To buy (reels, packs)',
+  'Bought',
+  'Price per unit',
+  'Amount',
+  'Note',
+];
+const FIRST = 7;
+const SCRAP = '$C$5';
+
+const plainNumber = (value: Decimal) => value.toDecimalPlaces(6).toNumber();
+/** `per m` → `m`. */
+const counted = (symbol: string) => symbol.replace(/^per /, '');
+
+function itemsOf({ needs, reels, units, guards, catalogue }: PurchaseInput): Item[] {
+  const per = units.perLength;
+  const long = (length: Decimal) => plainNumber(per ? lengthIn(units.length, length, per) : length);
+  const unit = per ? counted(per.symbol) : units.length.symbol;
+  const row = (index: number) => FIRST + 1 + index;
+  const divisor = per ? new Decimal(1).div(lengthIn(units.length, new Decimal(1), per)).toDecimalPlaces(9) : new Decimal(1);
+  const items: Item[] = needs.hoses.map(({ hose, total }, index) => ({
+    kind: 'Hose',
+    part: hose,
+    needed: long(total),
+    unit,
+    pack: `IFERROR(HOSE.HOSEDATA(${catalogue},$B${row(index)},"reel length")/${divisor},"")`,
+    packs: reels?.[index]?.reels,
+    price: `IFERROR(HOSE.HOSEDATA(${catalogue},$B${row(index)},"price per length"),"")`,
+    withScrap: reels?.[index]?.reels === undefined,
+    note: reels?.[index]?.note ?? 'cut lengths plus scrap; ends left on reels are not counted',
+  }));
+  for (const { kind, part, count } of needs.parts) {
+    const at = `$B${row(items.length)}`;
+    const look = (field: string) => `IFERROR(HOSE.FITTINGDATA(${catalogue},${at},"${field}"),"")`;
+    const note = kind === 'Ferrule' ? 'from the crimp data' : '';
+    const [pack, price] = [look('pack quantity'), look('price')];
+    items.push({ kind, part, needed: count, unit: 'pcs', pack, price, withScrap: false, note });
+  }
+  for (const { guard, size, length } of needs.guards) {
+    const by = guards && lengthIn(units.length, length, guards.unit);
+    const cells = { guard: `$B${row(items.length)}`, size: size && `"${size}"` };
+    items.push({
+      kind: 'Guard',
+      part: guard,
+      needed: by ? plainNumber(by) : length.toNumber(),
+      unit: guards ? counted(guards.unit.symbol) : units.length.symbol,
+      pack: '""',
+      price: guards ? `IFERROR(${guardPriceFormula(guards, cells)},"")` : '""',
+      withScrap: false,
+      note: `over the overall lengths${size ? `; for ${size}` : ''}`,
+    });
+  }
+  return items;
+}
+
+/** Formulas of an item's columns `To buy` to `Amount`. */
+function formulasOf({ packs, price, withScrap }: Item, row: number, decimals: number): string[] {
+  const wanted = withScrap ? `MAX(0,$C${row}/(1-${SCRAP})-$E${row})` : `MAX(0,$C${row}-$E${row})`;
+  const isPacked = `IF(ISNUMBER($F${row}),$F${row}>0,FALSE)`;
+  // A quotient that is whole but for its last binary digits must not open another pack.
+  const whole = `ROUNDUP(ROUND(${wanted}/$F${row},6),0)`;
+  return [
+    packs === undefined ? `=IF(${isPacked},${whole},"")` : `=${packs}`,
+    `=IF(${isPacked},$G${row}*$F${row},${wanted})`,
+    `=${price}`,
+    `=IF(ISNUMBER($I${row}),ROUND($H${row}*$I${row},${decimals}),"no price")`,
+  ];
+}
+
+function writeTotal(writer: SheetWriter, items: readonly Item[], { format }: PurchaseInput): number {
+  const [first, last] = [FIRST + 1, FIRST + items.length];
+  const amounts = `$J$${first}:$J$${last}`;
+  const missing = `(${items.length}-COUNT(${amounts}))`;
+  const row = FIRST + items.length + 1;
+  writer.formulas(row, 8, [
+    [
+      `=IF(${missing}=0,"Total","Total, incomplete: "&${missing}&" without a price")`,
+      `=ROUND(SUM(${amounts}),${decimalsOf(format)})`,
+    ],
+  ]);
+  writer.format(row, 9, 1, 1, format).style(row, 8, 1, 2, { bold: true, border: 'bottom' });
+  return row;
+}
+
+/** A new sheet with what has to be bought: hose in reels, fittings and ferrules in packs, guards by length. */
+export function purchaseSheet(input: PurchaseInput): readonly Change[] {
+  const { sheet, source, catalogue, scrap, format } = input;
+  const items = itemsOf(input);
+  const decimals = decimalsOf(format);
+  const writer = new SheetWriter(sheet)
+    .values(0, 0, [
+      ['Purchase list'],
+      [`From ${source}`],
+      ['Prices from'],
+      ['What is in stock goes into its column; amounts follow.'],
+    ])
+    .formulas(2, 2, [[`=${catalogue}`]])
+    .values(4, 0, [['Scrap fraction of hose']])
+    .formulas(4, 2, [[scrap ? `=${scrap}` : '=0']])
+    .style(0, 0, 1, 1, { bold: true, fontSize: 16 })
+    .format(4, 2, 1, 1, '0.0 %')
+    .values(FIRST - 1, 0, [HEADINGS])
+    .values(
+      FIRST,
+      0,
+      items.map(({ kind, part, needed, unit }) => [kind, part, needed, unit]),
+    )
+    .formulas(
+      FIRST,
+      5,
+      items.map((item, index) => [`=${item.pack}`, ...formulasOf(item, FIRST + 1 + index, decimals)]),
+    )
+    .values(
+      FIRST,
+      10,
+      items.map(({ note }) => [note]),
+    )
+    .format(FIRST, 8, items.length, 2, format)
+    .style(FIRST - 1, 0, 1, HEADINGS.length, { bold: true, fill: HEAD_FILL, wrap: true })
+    .style(FIRST - 1, 0, items.length + 1, HEADINGS.length, { border: 'all' })
+    .style(FIRST, HEADINGS.length - 1, items.length, 1, { wrap: true })
+    .widths(52, 190, 60, 36, 56, 60, 66, 60, 66, 72, 300);
+  items.forEach((item, index) => writer.format(FIRST + index, 2, 1, 1, item.unit === 'pcs' ? '0' : '0.00'));
+  // Where a plan has counted the reels, the rack is the stock.
+  items.forEach((item, index) => item.packs === undefined && writer.style(FIRST + index, 4, 1, 1, { fill: INPUT_FILL }));
+  const last = writeTotal(writer, items, input);
+  return writer
+    .page({
+      orientation: 'landscape',
+      printArea: blockAddress(0, 0, last + 1, HEADINGS.length),
+      titleRows: `${FIRST}:${FIRST}`,
+      fitWidth: true,
+    })
+    .done();
+}

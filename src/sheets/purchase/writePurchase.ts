@@ -1,0 +1,108 @@
+import type { Workbook } from '../../workbook/workbook';
+import type { CutSettings } from '../cutlist/cutSettings';
+import type { PlanProgress } from '../cutlist/planCuts';
+import type { PlanSolver } from '../cutlist/planSolver';
+import { cutListsOf } from '../cutlist/readCutList';
+import { rackTable, readRack, type RackRow } from '../rack/rack';
+import { freeSheetName } from '../print/freeSheetName';
+import type { RowProblem } from '../table/rowProblem';
+import { guardPrices } from '../catalogue/guardPrices';
+import { NothingToQuote } from '../catalogue/nothingToQuote';
+import { pickedLines } from '../jobs/pickedLines';
+import { reelsOfLists } from './purchaseLists';
+import { purchaseNeeds, type HoseNeed } from './purchaseNeeds';
+import { planReels, type ReelsWanted } from './purchasePlan';
+import { purchaseSheet } from './purchaseSheet';
+import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+import { priceFormat } from '../catalogue/priceFormat';
+import { rateCell } from '../catalogue/rateCell';
+
+/** How the reels are counted: by length and scrap, or by a cut plan with these settings. */
+export interface PurchasePlanning {
+  readonly settings: CutSettings;
+  /** Sheet with stock that is used first; undefined = new reels only. */
+  readonly rackSheet: string | undefined;
+  readonly solve: PlanSolver;
+  readonly onProgress: (progress: PlanProgress) => void;
+  readonly signal: { readonly aborted: boolean };
+}
+
+/** A purchase list that was written. */
+export interface WrittenPurchase {
+  readonly sheet: string;
+  readonly jobSheet: string;
+  readonly problems: readonly RowProblem[];
+}
+
+async function rackRows(workbook: Workbook, { rackSheet, settings }: PurchasePlanning): Promise<readonly RackRow[]> {
+  if (rackSheet === undefined) return [];
+  const table = rackTable(await workbook.used(rackSheet));
+  if (!table) throw new NothingToQuote(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
+  return readRack(table, settings.unit).rows;
+}
+
+async function plannedReels(
+  workbook: Workbook,
+  { catalogue }: WorkbookCatalogue,
+  hoses: readonly HoseNeed[],
+  planning: PurchasePlanning,
+  today: string,
+): Promise<readonly ReelsWanted[]> {
+  const input = { settings: planning.settings, rack: await rackRows(workbook, planning), today };
+  return planReels(catalogue, hoses, input, planning.solve, planning.onProgress, planning.signal);
+}
+
+async function listedReels(
+  workbook: Workbook,
+  { catalogue }: WorkbookCatalogue,
+  jobSheet: string,
+  hoses: readonly HoseNeed[],
+): Promise<readonly ReelsWanted[]> {
+  const unit = /^(?:in|ft)$/.test(catalogue.units.length.symbol) ? 'in' : 'mm';
+  const lists = await cutListsOf(workbook, unit, jobSheet);
+  if (lists.length === 0)
+    throw new NothingToQuote(`No cut list of this workbook was made from sheet ${jobSheet}: write one in the panel Cuts.`);
+  return hoses.map(need => reelsOfLists(need, lists, catalogue.units.length, unit));
+}
+
+/**
+ * Writes what the selected job lines need as a new sheet, in one batch.
+ * @param planning undefined = hose by length and scrap; `list` = from the cut lists of the workbook, by length where none has all pieces
+ * @param today as `2026-10-05`
+ */
+export async function writePurchase(
+  workbook: Workbook,
+  planning: PurchasePlanning | 'list' | undefined,
+  today: string,
+): Promise<WrittenPurchase> {
+  const found = await workbookCatalogue(workbook);
+  const { catalogue } = found;
+  const unit = catalogue.units.length.symbol;
+  const plan = planning === 'list' ? undefined : planning;
+  if (plan && plan.settings.unit !== unit) {
+    throw new NothingToQuote(`The catalogue is in ${unit}: set the unit of the cut plan to ${unit}, or take lengths plus scrap.`);
+  }
+  const read = await pickedLines(workbook, catalogue.units.length);
+  const guards = guardPrices(found);
+  const needs = purchaseNeeds(catalogue, read.lines, guard => guards?.needsSize(guard) ?? false);
+  if (needs.hoses.length === 0) throw new NothingToQuote(needs.problems.map(({ sentence }) => sentence).join('; '));
+  const reels =
+    planning === 'list'
+      ? await listedReels(workbook, found, read.sheet, needs.hoses)
+      : plan && (await plannedReels(workbook, found, needs.hoses, plan, today));
+  const sheet = freeSheetName('Purchase list', await workbook.sheets(), today);
+  await workbook.write(
+    purchaseSheet({
+      sheet,
+      source: `sheet ${read.sheet}, ${read.lines.length} lines, ${today}`,
+      needs,
+      reels,
+      units: catalogue.units,
+      guards,
+      catalogue: found.reference,
+      scrap: rateCell(found, 'scrap fraction'),
+      format: (await priceFormat(workbook)) ?? '0.00',
+    }),
+  );
+  return { sheet, jobSheet: read.sheet, problems: [...read.problems, ...needs.problems].sort((a, b) => a.row - b.row) };
+}

@@ -1,0 +1,59 @@
+import { INPUT_FILL } from '../print/sheetFills';
+import type { SheetWriter } from '../print/sheetWriter';
+import { SETTING_LABELS, type QuoteLayout } from './quoteLayout';
+import { settingFormulas, type QuoteTerms } from './quoteTerms';
+import { SHEET_TITLE, WORKING_TITLE } from './quoteWords';
+
+/** What stands above the lines of a quote. */
+export interface HeadInput extends QuoteTerms {
+  /** How a formula names the catalogue's cell. */
+  readonly catalogue: string;
+  /** The handle now, kept as text beside the living one. */
+  readonly handle: string;
+  /** Which rates are missing, as a formula without `=`. */
+  readonly missingRates: string;
+  /** Day number of the sheet. */
+  readonly today: number;
+}
+
+const DATE = 'yyyy-mm-dd';
+
+/** Whom the quote is for, from and until when, and whether the catalogue has changed since. */
+export function writeHead(writer: SheetWriter, input: HeadInput, layout: QuoteLayout): void {
+  const { settings, catalogue, handle, today } = input;
+  writer.values(0, 0, [[SHEET_TITLE]]).style(0, 0, 1, 1, { bold: true, fontSize: 16 });
+  writer.values(1, 0, [['Customer'], ['Reference'], ['Date'], ['Valid until'], ['Prices from'], ['When written']]);
+  writer.style(1, 0, 6, 1, { bold: true });
+  writer.values(1, 2, [[settings.customer], [settings.reference], [today]]);
+  writer.formulas(4, 2, [[`=C4+${layout.setting('validDays')}`], [`=${catalogue}`]]);
+  writer.values(6, 2, [[handle]]);
+  writer.format(3, 2, 2, 1, DATE);
+  const changed = '=IF(C6=C7,"","The catalogue has changed since this quote was written: prices follow it.")';
+  const step = layout.setting('roundTo');
+  const rounding = `="Each price is rounded up to a multiple of "&${step}&"; a line is price × quantity; the total is the sum of the rounded lines. Without tax."`;
+  writer.formulas(7, 0, [[changed], [rounding]]).style(7, 0, 1, 1, { bold: true, color: '#8F1D1D' });
+}
+
+/** The settings that the prices follow, beside the printed part. */
+export function writeSettings(writer: SheetWriter, input: HeadInput, layout: QuoteLayout): void {
+  const { settings } = layout;
+  const labels = layout.column('check');
+  writer.values(0, labels, [[WORKING_TITLE]]).style(0, labels, 1, 1, { bold: true });
+  writer.values(
+    1,
+    labels,
+    settings.map(setting => [SETTING_LABELS[setting]]),
+  );
+  const formulas = settingFormulas(input, layout);
+  settings.forEach((setting, index) => {
+    const content = formulas[setting];
+    const at = [1 + index, layout.settingColumn] as const;
+    if (typeof content === 'string' && content.startsWith('=')) writer.formulas(...at, [[content]]);
+    else if (content !== undefined) writer.values(...at, [[content]]);
+    if (/^(?:margin|markup)/.test(setting)) writer.format(...at, 1, 1, '0.0 %');
+    else if (/^(?:roundTo|least|callOut|minimumCharge)$/.test(setting)) writer.format(...at, 1, 1, input.settings.format);
+  });
+  writer.style(1, layout.settingColumn, settings.length, 1, { fill: INPUT_FILL, border: 'all' });
+  writer.formulas(0, layout.column('missing'), [['="Missing rates"'], [`=${input.missingRates}`]]);
+  writer.style(0, layout.column('missing'), 1, 1, { bold: true });
+}

@@ -1,0 +1,159 @@
+import { columnLetters } from '../../workbook/a1';
+
+/** Columns that are printed, and those of the working beside them. */
+export type QuoteColumn =
+  | 'line'
+  | 'label'
+  | 'hose'
+  | 'fittingA'
+  | 'fittingB'
+  | 'overall'
+  | 'guard'
+  | 'quantity'
+  | 'each'
+  | 'lineTotal'
+  | 'note'
+  | 'check'
+  | 'hoseCost'
+  | 'fittingsCost'
+  | 'labourCost'
+  | 'assemblyCost'
+  | 'guardCost'
+  | 'cost'
+  | 'exact'
+  | 'missing';
+
+/** Settings of the quote, in cells beside the working. */
+export type QuoteSetting =
+  | 'customerClass'
+  | 'margin'
+  | 'markupHose'
+  | 'markupFittings'
+  | 'markupGuards'
+  | 'markupLabour'
+  | 'roundTo'
+  | 'least'
+  | 'callOut'
+  | 'minimumCharge'
+  | 'validDays';
+
+/** Words by which a quote is read again. */
+export const SETTING_LABELS: Readonly<Record<QuoteSetting, string>> = {
+  customerClass: 'Customer class',
+  margin: 'Margin',
+  markupHose: 'Markup on hose',
+  markupFittings: 'Markup on fittings',
+  markupGuards: 'Markup on guards',
+  markupLabour: 'Markup on labour',
+  roundTo: 'Prices rounded up to',
+  least: 'Least price each',
+  callOut: 'Call-out',
+  minimumCharge: 'Minimum charge',
+  validDays: 'Valid for (days)',
+};
+
+const PRINTED = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'overall', 'guard', 'quantity', 'each', 'lineTotal'] as const;
+const WORKING = [
+  'check',
+  'hoseCost',
+  'fittingsCost',
+  'labourCost',
+  'assemblyCost',
+  'guardCost',
+  'cost',
+  'exact',
+  'missing',
+] as const;
+/** Rows of the head: title, customer, reference, date, validity, catalogue, statements, breaks. */
+export const HEADING_ROW = 11;
+export const BREAK_ROW = HEADING_ROW - 1;
+
+/** Where everything of a quote sheet stands; rows and columns count from 0. */
+export class QuoteLayout {
+  private readonly columns: ReadonlyMap<QuoteColumn, number>;
+  readonly settings: readonly QuoteSetting[];
+  readonly firstRow = HEADING_ROW + 1;
+
+  constructor(
+    readonly lines: number,
+    readonly breaks: number,
+    /** Columns that no line fills. */
+    without: readonly QuoteColumn[],
+    method: 'margin' | 'markup',
+  ) {
+    const printed = PRINTED.filter(column => !without.includes(column));
+    const noteColumn = printed.length + breaks;
+    const working = WORKING.map((column, index) => [column, noteColumn + 2 + index] as const);
+    this.columns = new Map<QuoteColumn, number>([
+      ...printed.map((column, index) => [column, index] as const),
+      ['note', noteColumn],
+      ...working,
+    ]);
+    const earned = ['customerClass', 'margin'] as const;
+    const marked = ['markupHose', 'markupFittings', 'markupGuards', 'markupLabour'] as const;
+    const terms = ['roundTo', 'least', 'callOut', 'minimumCharge', 'validDays'] as const;
+    this.settings = [...(method === 'margin' ? earned : marked), ...terms];
+  }
+
+  get lastRow(): number {
+    return this.firstRow + this.lines - 1;
+  }
+
+  has(column: QuoteColumn): boolean {
+    return this.columns.has(column);
+  }
+
+  column(column: QuoteColumn): number {
+    return this.columns.get(column)!;
+  }
+
+  /** Column of the price at a break. */
+  breakColumn(index: number): number {
+    return this.column('lineTotal') + 1 + index;
+  }
+
+  /** Column of the labour at a break, in the working. */
+  breakLabourColumn(index: number): number {
+    return this.column('missing') + 1 + index;
+  }
+
+  /** Last column of the whole sheet. */
+  get lastColumn(): number {
+    return this.column('missing') + this.breaks;
+  }
+
+  /** `$C13`: the column stays, the row is the line's. */
+  cell(column: QuoteColumn, row: number): string {
+    return `$${columnLetters(this.column(column))}${row + 1}`;
+  }
+
+  /** `$J$13:$J$20`: a column over all lines. */
+  lineRange(column: QuoteColumn): string {
+    const letters = columnLetters(this.column(column));
+    return `$${letters}$${this.firstRow + 1}:$${letters}$${this.lastRow + 1}`;
+  }
+
+  settingRow(setting: QuoteSetting): number {
+    return 1 + this.settings.indexOf(setting);
+  }
+
+  /** Column of the settings' values; their labels stand in the column before. */
+  get settingColumn(): number {
+    return this.column('hoseCost');
+  }
+
+  /** `$T$2`: the cell that says which rates are missing. */
+  get missingRates(): string {
+    return fixed(1, this.column('missing'));
+  }
+
+  /** `$N$4`: the cell of a setting. */
+  setting(setting: QuoteSetting): string {
+    return fixed(this.settingRow(setting), this.settingColumn);
+  }
+}
+
+/** `$C$5` of row and column from 0. */
+export function fixed(row: number, column: number): string {
+  return `$${columnLetters(column)}$${row + 1}`;
+}

@@ -1,0 +1,207 @@
+import { TradeError } from '../../core/tradeError';
+import { Decimal } from '../../core/units/decimal';
+import { numberFromText } from '../../core/units/numberText';
+import { number } from '../../cells/readers';
+import { decimalsOf, isAmountFormat } from '../catalogue/currencyFormat';
+import { asSentence } from '../table/asSentence';
+import type { CustomerClass } from './marginTable';
+
+/** How a price is made of a cost. */
+export type PriceMethod = 'margin' | 'markup';
+
+/** The settings as they stand in the fields. */
+export interface QuoteFieldsText {
+  readonly customer: string;
+  readonly reference: string;
+  readonly method: PriceMethod;
+  /** Class of the user's table of margins; "" = the margin typed here. */
+  readonly customerClass: string;
+  readonly margin: string;
+  readonly markupHose: string;
+  readonly markupFittings: string;
+  readonly markupGuards: string;
+  readonly markupLabour: string;
+  /** `1, 10, 50`; "" = none. */
+  readonly breaks: string;
+  readonly roundTo: string;
+  readonly least: string;
+  readonly callOut: string;
+  readonly minimumCharge: string;
+  readonly validDays: string;
+  /** Number format; "" = as found in the sheet. */
+  readonly format: string;
+  /** Lines refer to the job sheet; else they are copied. */
+  readonly isLinked: boolean;
+}
+
+/** Fields before anybody has touched them: what is to be earned is the user's to say. */
+export const FRESH_QUOTE: QuoteFieldsText = {
+  customer: '',
+  reference: '',
+  method: 'margin',
+  customerClass: '',
+  margin: '',
+  markupHose: '',
+  markupFittings: '',
+  markupGuards: '',
+  markupLabour: '',
+  breaks: '1, 10, 50',
+  roundTo: '0.01',
+  least: '',
+  callOut: '',
+  minimumCharge: '',
+  validDays: '30',
+  format: '',
+  isLinked: true,
+};
+
+/** Fields that can be wrong. */
+export type NumberField =
+  | 'customerClass'
+  | 'margin'
+  | 'markupHose'
+  | 'markupFittings'
+  | 'markupGuards'
+  | 'markupLabour'
+  | 'breaks'
+  | 'roundTo'
+  | 'least'
+  | 'callOut'
+  | 'minimumCharge'
+  | 'validDays'
+  | 'format';
+
+export type Mistakes = Readonly<Partial<Record<NumberField, string>>>;
+
+/** The settings of one quote; shares are fractions. */
+export interface QuoteSettings {
+  readonly customer: string;
+  readonly reference: string;
+  readonly method: PriceMethod;
+  /** Class of the table of margins; undefined = `margin` counts. */
+  readonly customerClass: string | undefined;
+  readonly margin: number | undefined;
+  readonly markups: Readonly<Record<'hose' | 'fittings' | 'guards' | 'labour', number>> | undefined;
+  readonly breaks: readonly number[];
+  readonly roundTo: number;
+  /** Least price each; undefined = the rate `minimum charge`, where there is one. */
+  readonly least: number | undefined;
+  readonly callOut: number | undefined;
+  readonly minimumCharge: number | undefined;
+  readonly validDays: number;
+  readonly format: string;
+  readonly isLinked: boolean;
+}
+
+/** A share: `40 %`, `0.4`. */
+function readShare(text: string, label: string): number {
+  const [, digits = '', percent] = /^(.*?)\s*(%?)$/.exec(text.trim()) ?? [];
+  if (digits === '') throw new TradeError('blank', label, 'is blank', 'enter a share like 40 % or 0.4');
+  const { value, mark } = numberFromText(digits) ?? {};
+  if (!value || mark === 'inch')
+    throw new TradeError('notANumber', label, `is "${text.trim()}"`, 'enter a share like 40 % or 0.4');
+  if (!percent && value.gte(1)) throw new TradeError('range', label, `is ${value}`, `enter ${value} % or ${value.div(100)}`);
+  return (percent ? value.div(100) : value).toNumber();
+}
+
+function readMargin(text: string): number {
+  const margin = readShare(text, 'margin');
+  if (margin < 1) return margin;
+  throw new TradeError('range', 'margin', `is ${text.trim()}`, 'a margin is a share of the price and lies below 100 %');
+}
+
+function readBreaks(text: string): number[] {
+  const parts = text.split(/[,;/\s]+/).filter(Boolean);
+  const breaks = parts.map(part =>
+    number({ sign: 'positive', marks: 'noLength', hint: 'enter quantities', like: '1, 10, 50' })(part, 'quantity break'),
+  );
+  const wrong = breaks.find(value => !value.isInteger());
+  if (wrong) throw new TradeError('range', 'quantity break', `is ${wrong}`, 'enter whole numbers');
+  if (breaks.length > 6) throw new TradeError('range', 'quantity breaks', `are ${breaks.length}`, 'six fit on a page');
+  return [...new Set(breaks.map(value => value.toNumber()))].sort((a, b) => a - b);
+}
+
+const money = (text: string, label: string, sign: 'positive' | 'notNegative') => {
+  return text.trim() === ''
+    ? undefined
+    : number({ sign, marks: 'noLength', hint: 'enter an amount without currency', like: '12.50' })(text, label).toNumber();
+};
+
+/** The rounding step must show in the format, or the printed numbers would not add up. */
+function readRoundTo(text: string, format: string): number {
+  const step = money(text, 'step', 'positive');
+  if (step === undefined)
+    throw new TradeError('blank', 'step', 'is blank', 'enter the smallest step of a price, like 0.01 or 0.5');
+  const needed = new Decimal(step).decimalPlaces();
+  const shown = decimalsOf(format);
+  if (needed <= shown) return step;
+  const advice = `the number format ${format} shows ${shown} decimals: take a coarser step or a finer format`;
+  throw new TradeError('range', 'step', `is ${step}`, advice);
+}
+
+/** A format that shows amounts; the spreadsheet refuses others, or shows something else than the price. */
+function checkedFormat(text: string): string {
+  if (isAmountFormat(text)) return text;
+  throw new TradeError('range', 'currency format', `is ${text}`, 'enter a number format with digits, like #,##0.00 "€"');
+}
+
+function readDays(text: string): number {
+  const days = number({ sign: 'positive', marks: 'noLength', hint: 'enter a whole number of days', like: '30' })(
+    text.trim(),
+    'validity',
+  );
+  if (days.isInteger() && days.lte(3660)) return days.toNumber();
+  throw new TradeError('range', 'validity', `is ${days} days`, 'enter a whole number of days');
+}
+
+/**
+ * Reads the fields.
+ * @param classes the user's table of margins
+ * @param sheetFormat number format of prices in the sheet
+ */
+export function readQuoteSettings(
+  fields: QuoteFieldsText,
+  classes: readonly CustomerClass[],
+  sheetFormat: string | undefined,
+): { readonly settings: QuoteSettings | undefined; readonly mistakes: Mistakes } {
+  const mistakes: Partial<Record<NumberField, string>> = {};
+  const read = <T>(field: NumberField, reader: (text: string) => T): T | undefined => {
+    try {
+      return reader(fields[field]);
+    } catch (error) {
+      if (!(error instanceof TradeError)) throw error;
+      mistakes[field] = asSentence(error.message);
+      return undefined;
+    }
+  };
+  const typed = fields.format.trim() && read('format', text => checkedFormat(text.trim()));
+  const format = typed || sheetFormat || '0.00';
+  const found = fields.method === 'margin' ? classes.find(({ name }) => name === fields.customerClass) : undefined;
+  const customerClass = found?.name;
+  if (found && found.margin === undefined) {
+    mistakes.customerClass = `class ${found.name} has no margin: enter a share below 100 % in its table`;
+  }
+  const isTyped = fields.method === 'margin' && !found;
+  const share = (field: NumberField, label: string) => read(field, text => readShare(text, label)) ?? 0;
+  const margin = isTyped ? read('margin', readMargin) : undefined;
+  const markups =
+    fields.method === 'markup'
+      ? {
+          hose: share('markupHose', 'markup on hose'),
+          fittings: share('markupFittings', 'markup on fittings'),
+          guards: fields.markupGuards.trim() === '' ? 0 : share('markupGuards', 'markup on guards'),
+          labour: fields.markupLabour.trim() === '' ? 0 : share('markupLabour', 'markup on labour'),
+        }
+      : undefined;
+  const breaks = read('breaks', readBreaks);
+  const roundTo = read('roundTo', text => readRoundTo(text, format));
+  const least = read('least', text => money(text, 'least price', 'notNegative'));
+  const callOut = read('callOut', text => money(text, 'call-out', 'notNegative'));
+  const minimumCharge = read('minimumCharge', text => money(text, 'minimum charge', 'notNegative'));
+  const validDays = read('validDays', readDays);
+  if (Object.keys(mistakes).length > 0) return { settings: undefined, mistakes };
+  const { customer, reference, method, isLinked } = fields;
+  const terms = { breaks: breaks!, roundTo: roundTo!, least, callOut, minimumCharge, validDays: validDays! };
+  const settings = { customer: customer.trim(), reference: reference.trim(), method, customerClass, margin, markups, isLinked };
+  return { settings: { ...settings, ...terms, format }, mistakes };
+}

@@ -1,0 +1,172 @@
+import { sheetInFormula, blockAddress } from '../../workbook/a1';
+import type { Change } from '../../workbook/workbook';
+import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
+import { SheetWriter } from '../print/sheetWriter';
+import { decimalsOf } from '../catalogue/currencyFormat';
+import { columnWidth } from './columnWidth';
+import type { GuardPrices } from '../catalogue/guardPrices';
+import { writeHead, writeSettings, type HeadInput } from './quoteHead';
+import { BREAK_ROW, fixed, HEADING_ROW, QuoteLayout, type QuoteColumn } from './quoteLayout';
+import { lineFormulas, type LineContext } from './quoteLineFormulas';
+import type { JobField, QuoteLine } from '../jobs/quoteLine';
+import type { QuoteSettings } from './quoteSettings';
+import { HEADINGS } from './quoteWords';
+import { writeTotals } from './quoteTotals';
+
+/** Everything a quote sheet is made of. */
+export interface QuoteInput extends HeadInput {
+  /** A sheet name that is not taken. */
+  readonly sheet: string;
+  readonly jobSheet: string;
+  readonly lines: readonly QuoteLine[];
+  readonly lengthUnit: string;
+  readonly guards: GuardPrices | undefined;
+}
+
+const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
+  line: 36,
+  label: 120,
+  hose: 92,
+  fittingA: 178,
+  fittingB: 178,
+  guard: 100,
+  note: 215,
+  check: 170,
+  missing: 170,
+};
+const NUMBER_WIDTH = 62;
+const WIDEST = 240;
+/** Three lines: `Overall`, `length`, `(mm)`. */
+const HEADING_HEIGHT = 46;
+const PARTS = ['hose', 'fittingA', 'fittingB', 'guard'] as const;
+
+const LINKED = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'overall', 'guard', 'quantity'] as const satisfies JobField[];
+
+function writeLines(writer: SheetWriter, input: QuoteInput, layout: QuoteLayout): void {
+  const { lines, settings, jobSheet } = input;
+  const isNumbered = lines.some(line => line.cells.line !== '');
+  if (!isNumbered) {
+    writer.values(
+      layout.firstRow,
+      layout.column('line'),
+      lines.map((_, index) => [index + 1]),
+    );
+  }
+  for (const field of LINKED.filter(column => layout.has(column) && (column !== 'line' || isNumbered))) {
+    const column = layout.column(field);
+    if (settings.isLinked) {
+      const reference = (line: QuoteLine) => {
+        const place = line.places[field];
+        return place ? `=${sheetInFormula(jobSheet)}!${place}` : '';
+      };
+      writer.formulas(
+        layout.firstRow,
+        column,
+        lines.map(line => [reference(line)]),
+      );
+    } else {
+      writer.values(
+        layout.firstRow,
+        column,
+        lines.map(({ cells }) => {
+          const cell = cells[field];
+          return [typeof cell === 'object' ? '' : cell];
+        }),
+      );
+    }
+  }
+}
+
+function writeFormulas(writer: SheetWriter, context: LineContext, lines: readonly QuoteLine[]): void {
+  const { layout } = context;
+  const rows = lines.map((line, index) => lineFormulas(context, line, layout.firstRow + index));
+  for (const column of rows[0]!.keys()) {
+    writer.formulas(
+      layout.firstRow,
+      column,
+      rows.map(row => [row.get(column)!]),
+    );
+  }
+}
+
+function writeHeadings(writer: SheetWriter, layout: QuoteLayout, { lengthUnit, settings }: QuoteInput): void {
+  const put = (column: number, heading: string) => writer.values(HEADING_ROW, column, [[heading]]);
+  for (const [column, heading] of Object.entries(HEADINGS) as [QuoteColumn, string][]) {
+    if (layout.has(column)) put(layout.column(column), heading);
+  }
+  put(layout.column('overall'), `Overall length (${lengthUnit})`);
+  if (settings.breaks.length > 0) {
+    writer.values(BREAK_ROW, layout.column('lineTotal'), [['Quantities:']]);
+    writer.values(BREAK_ROW, layout.breakColumn(0), [settings.breaks]);
+    writer.style(BREAK_ROW, layout.breakColumn(0), 1, layout.breaks, { fill: INPUT_FILL, bold: true });
+    const at = (index: number) => fixed(BREAK_ROW, layout.breakColumn(index));
+    const headings = (words: string) => [settings.breaks.map((_, index) => `="${words}"&${at(index)}`)];
+    writer.formulas(HEADING_ROW, layout.breakColumn(0), headings('Each at '));
+    writer.formulas(HEADING_ROW, layout.breakLabourColumn(0), headings('Labour at '));
+  }
+}
+
+function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: QuoteLayout): void {
+  const last = layout.lastColumn;
+  const money = (column: number, columns = 1) => writer.format(layout.firstRow, column, lines.length, columns, settings.format);
+  money(layout.column('each'), 2 + layout.breaks);
+  money(layout.column('hoseCost'), layout.column('exact') - layout.column('hoseCost') + 1);
+  if (layout.breaks > 0) money(layout.breakLabourColumn(0), layout.breaks);
+  const printed = layout.column('note') + 1;
+  const working = layout.column('check');
+  for (const [first, columns] of [
+    [0, printed],
+    [working, last - working + 1],
+  ] as const) {
+    // Kept with the file, where heights that a host fits by itself are not.
+    writer.style(HEADING_ROW, first, 1, columns, { rowHeight: HEADING_HEIGHT, bold: true, fill: HEAD_FILL, wrap: true });
+    writer.style(HEADING_ROW, first, lines.length + 1, columns, { border: 'all' });
+  }
+  for (const column of (['label', 'fittingA', 'fittingB', 'note'] as const).filter(each => layout.has(each))) {
+    writer.style(layout.firstRow, layout.column(column), lines.length, 1, { wrap: true });
+  }
+  const parts = PARTS.map(
+    part =>
+      [
+        part,
+        columnWidth(
+          lines.map(line => line[part]),
+          WIDTHS[part]!,
+          WIDEST,
+        ),
+      ] as const,
+  );
+  const named = Object.entries({ ...WIDTHS, ...Object.fromEntries(parts) }) as [QuoteColumn, number][];
+  const widths = new Map(named.filter(([name]) => layout.has(name)).map(([name, width]) => [layout.column(name), width]));
+  const gap = layout.column('note') + 1;
+  writer.widths(...Array.from({ length: last + 1 }, (_, at) => widths.get(at) ?? (at === gap ? 18 : NUMBER_WIDTH)));
+}
+
+/** A new sheet with a quote: printed part on the left, the working with all settings beside it; all prices are formulas. */
+export function quoteSheet(input: QuoteInput): readonly Change[] {
+  const { sheet, lines, settings, catalogue, guards } = input;
+  const layout = quoteLayoutOf(lines, settings);
+  const writer = new SheetWriter(sheet);
+  const context = { layout, catalogue, method: settings.method, guards, decimals: decimalsOf(settings.format) };
+  writeHead(writer, input, layout);
+  writeSettings(writer, input, layout);
+  writeHeadings(writer, layout, input);
+  writeLines(writer, input, layout);
+  writeFormulas(writer, context, lines);
+  const lastPrinted = writeTotals(writer, layout, settings);
+  dress(writer, input, layout);
+  return writer
+    .page({
+      orientation: 'landscape',
+      printArea: blockAddress(0, 0, lastPrinted + 1, layout.column('note') + 1),
+      titleRows: `${HEADING_ROW + 1}:${HEADING_ROW + 1}`,
+      fitWidth: true,
+    })
+    .done();
+}
+
+/** Where everything of these lines' quote stands. */
+function quoteLayoutOf(lines: readonly QuoteLine[], settings: QuoteSettings): QuoteLayout {
+  const without = (['label', 'guard'] as const).filter(field => lines.every(line => line.cells[field] === ''));
+  return new QuoteLayout(lines.length, settings.breaks.length, without, settings.method);
+}

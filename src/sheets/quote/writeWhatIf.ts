@@ -1,0 +1,64 @@
+import { partKey } from '../../core/catalogue/partName';
+import type { Workbook } from '../../workbook/workbook';
+import { freeSheetName } from '../print/freeSheetName';
+import { guardPrices } from '../catalogue/guardPrices';
+import { NothingToQuote } from '../catalogue/nothingToQuote';
+import { copyName, RAISED, raisedTable, type RaisedName, type RaisedTable } from './raisedTable';
+import { quotesOfWorkbook, type ReadQuote } from './readQuote';
+import { RiseCells, type Rises } from './riseCells';
+import { whatIfSheet } from './whatIfSheet';
+import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+import { priceFormat } from '../catalogue/priceFormat';
+
+/** What a what-if can be about: families of hose, and quotes. */
+export interface WhatIfSources {
+  readonly families: readonly string[];
+  readonly hasGuards: boolean;
+  readonly quotes: readonly ReadQuote[];
+}
+
+/** Families of the catalogue's hoses, in order of first appearance. */
+function familiesOf({ catalogue }: WorkbookCatalogue): readonly string[] {
+  return [...new Map(catalogue.hoses.map(({ family }) => [partKey(family), family])).values()];
+}
+
+/** Looks for families and quotes. */
+export async function whatIfSources(workbook: Workbook): Promise<WhatIfSources> {
+  const found = await workbookCatalogue(workbook);
+  const quotes = await quotesOfWorkbook(workbook);
+  return { families: familiesOf(found), hasGuards: found.catalogue.guards.length > 0, quotes };
+}
+
+/**
+ * Writes copies of the price tables with the rises, a second CATALOGUE cell, and the comparison, in one batch of new sheets.
+ * @param sheets the quotes to compare
+ * @param today as `2026-10-05`
+ * @returns names of the new sheets, the comparison first
+ */
+export async function writeWhatIf(
+  workbook: Workbook,
+  rises: Rises,
+  sheets: readonly string[],
+  today: string,
+): Promise<readonly string[]> {
+  const found = await workbookCatalogue(workbook);
+  const quotes = (await quotesOfWorkbook(workbook)).filter(quote => sheets.includes(quote.sheet));
+  if (quotes.length === 0) throw new NothingToQuote('Choose at least one quote.');
+  const taken = await workbook.sheets();
+  const sheet = freeSheetName('What-if', taken, today);
+  const cells = new RiseCells(rises.families.length);
+  const copies: Partial<Record<RaisedName, RaisedTable>> = {};
+  const names = [sheet];
+  for (const name of Object.keys(RAISED) as RaisedName[]) {
+    const copy = freeSheetName(copyName(name), taken, today);
+    const rise = (family: string | undefined) => (name === 'hoses' ? cells.ofHose(sheet, family) : cells.ofOthers(sheet, name));
+    const table = raisedTable(found, name, copy, rise);
+    if (!table) continue;
+    copies[name] = table;
+    names.push(copy);
+  }
+  const format = (await priceFormat(workbook)) ?? '0.00';
+  const guards = guardPrices(found);
+  await workbook.write(whatIfSheet({ sheet, found, rises, copies, quotes, guards, format, today }));
+  return names;
+}

@@ -1,0 +1,95 @@
+import { Button, Caption1, makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
+import { useState } from 'react';
+import type { Workbook } from '../../workbook/workbook';
+import { today } from '../../sheets/table/today';
+import type { DialProposal, StandingDial } from '../../sheets/machines/dialProposal';
+import type { DialPlan } from '../../sheets/machines/dialRegister';
+import { planDial } from '../../sheets/machines/planDial';
+import { useWriting } from './useWriting';
+import { WritingBar } from './WritingBar';
+
+const useStyles = makeStyles({
+  box: { display: 'flex', flexDirection: 'column', alignItems: 'start', gap: tokens.spacingVerticalS },
+  row: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
+  large: { fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400, overflowWrap: 'anywhere' },
+  list: { margin: 0, paddingLeft: tokens.spacingHorizontalXL },
+});
+
+interface Props {
+  readonly workbook: Workbook;
+  readonly proposal: DialProposal;
+  /** What the first button says. */
+  readonly label: string;
+  /** What speaks against writing it into the register now. */
+  readonly caution?: string | undefined;
+}
+
+const dialText = ({ dial, from, date }: StandingDial) =>
+  `${dial} (${from === 'MACHINE' ? 'Machines' : 'Catalogue'}${date && `, ${date}`})`;
+
+const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
+
+function Plan({ plan, proposal }: { readonly plan: DialPlan; readonly proposal: DialProposal }) {
+  const styles = useStyles();
+  const { comparison } = plan;
+  return (
+    <>
+      {comparison && (
+        <>
+          <Text>{[proposal.machine, `die ${comparison.setUp.die}`, proposal.hose, proposal.fitting].join(' · ')}</Text>
+          <Text className={styles.large}>
+            Now <b>{dialText(comparison.old)}</b>, new <b>{proposal.dial.toString()}</b> from {proposal.date}
+          </Text>
+          {comparison.history.length > 0 && <Caption1>Recorded before: {comparison.history.map(dialText).join('; ')}</Caption1>}
+        </>
+      )}
+      {plan.kind === 'refused' && (
+        <MessageBar intent="error" layout="multiline" role="alert">
+          <MessageBarBody>{plan.sentence}</MessageBarBody>
+        </MessageBar>
+      )}
+      {plan.kind === 'ready' && (
+        <ul className={styles.list}>
+          {[...plan.comparison.warnings, ...plan.told].map(line => (
+            <li key={line}>
+              <Caption1>{line}</Caption1>
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+/** Records a dial in Machines: shows what counts now and what would, and writes only when that is confirmed. */
+export function AcceptDial({ workbook, proposal, label, caution }: Props) {
+  const styles = useStyles();
+  const [plan, setPlan] = useState<DialPlan>();
+  const { outcome, write, undo } = useWriting(workbook);
+  const look = () =>
+    planDial(workbook, proposal, today()).then(setPlan, error => setPlan({ kind: 'refused', sentence: sentence(error) }));
+  const record = () =>
+    void write(async () => {
+      // The workbook may have changed since the plan was shown.
+      const fresh = await planDial(workbook, proposal, today());
+      if (fresh.kind === 'refused') throw new Error(fresh.sentence);
+      return fresh.writing;
+    }).then(() => setPlan(undefined));
+  return (
+    <div className={styles.box}>
+      {plan ? <Plan plan={plan} proposal={proposal} /> : <Button onClick={() => void look()}>{label}</Button>}
+      {plan?.kind === 'ready' && caution && <Caption1>{caution}</Caption1>}
+      {plan && (
+        <div className={styles.row}>
+          {plan.kind === 'ready' && (
+            <Button appearance="primary" disabled={outcome.kind === 'busy'} onClick={record}>
+              Record dial {proposal.dial.toString()}
+            </Button>
+          )}
+          <Button onClick={() => setPlan(undefined)}>{plan.kind === 'ready' ? 'Do not record' : 'Close'}</Button>
+        </div>
+      )}
+      {!plan && <WritingBar outcome={outcome} onUndo={() => void undo()} />}
+    </div>
+  );
+}

@@ -1,0 +1,71 @@
+import { Checkbox, Field, Input, makeStyles, Radio, RadioGroup, Select, tokens } from '@fluentui/react-components';
+import { freshSettings, type CutSettingsText, type ReadSettings } from '../../sheets/cutlist/cutSettings';
+
+const useStyles = makeStyles({
+  grid: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))',
+    alignItems: 'start',
+    gap: tokens.spacingHorizontalM,
+  },
+  // Inputs would else be as wide as their usual text.
+  narrow: { minWidth: 0, width: '100%' },
+});
+
+interface Props {
+  readonly fields: CutSettingsText;
+  readonly mistakes: ReadSettings['mistakes'];
+  /** True once the user has tried to plan: blank fields are mistakes from then on. */
+  readonly isAsked: boolean;
+  readonly racks: readonly string[];
+  readonly rack: string;
+  readonly onFields: (change: Partial<CutSettingsText>) => void;
+  readonly onRack: (sheet: string) => void;
+}
+
+/** Kerf, squaring, keep, bench step, age limit and the rack's sheet. */
+export function CutFields({ fields, mistakes, isAsked, racks, rack, onFields, onRack }: Props) {
+  const styles = useStyles();
+  const { unit } = fields;
+  const text = (field: 'kerf' | 'squaring' | 'keep' | 'step' | 'ageLimit', label: string, hint?: string) => {
+    const mistake = isAsked || fields[field].trim() !== '' ? mistakes[field] : undefined;
+    return (
+      <Field label={label} hint={hint} validationState={mistake ? 'error' : 'none'} validationMessage={mistake}>
+        <Input className={styles.narrow} value={fields[field]} onChange={(_, { value }) => onFields({ [field]: value })} />
+      </Field>
+    );
+  };
+  return (
+    <>
+      <Field label="Rack (sheet)" hint={racks.length === 0 ? 'No sheet with the columns Hose and Length yet.' : undefined}>
+        <Select value={rack} disabled={racks.length === 0} onChange={(_, { value }) => onRack(value)}>
+          {racks.map(name => (
+            <option key={name}>{name}</option>
+          ))}
+        </Select>
+      </Field>
+      <Field label="Unit">
+        <RadioGroup
+          layout="horizontal"
+          value={unit}
+          onChange={(_, { value }) => onFields(freshSettings(value === 'in' ? 'in' : 'mm'))}
+        >
+          <Radio value="mm" label="mm" />
+          <Radio value="in" label="in" />
+        </RadioGroup>
+      </Field>
+      <div className={styles.grid}>
+        {text('kerf', `Kerf (${unit})`, '0 for a knife')}
+        {text('squaring', `Squaring (${unit})`, 'Off every reel first')}
+        {text('keep', `Keep from (${unit})`, 'Shortest end worth keeping')}
+        {text('step', `Bench step (${unit})`, 'Smallest it can cut')}
+        {text('ageLimit', 'Age limit (years)', 'Blank = no warning')}
+      </div>
+      <Checkbox
+        label="Use the oldest hose first"
+        checked={fields.isOldestFirst}
+        onChange={(_, { checked }) => onFields({ isOldestFirst: checked === true })}
+      />
+    </>
+  );
+}

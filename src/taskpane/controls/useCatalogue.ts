@@ -1,0 +1,32 @@
+import { useCallback, useState } from 'react';
+import type { Catalogue } from '../../core/catalogue/catalogue';
+import type { Workbook } from '../../workbook/workbook';
+import { catalogueOfWorkbook } from '../../sheets/catalogue/catalogueOfWorkbook';
+import { useOnSheets } from './useOnSheets';
+
+/** The workbook's parts data as far as they are known. */
+export type CatalogueView =
+  | { readonly status: 'loading' | 'none' }
+  | { readonly status: 'failed'; readonly reason: string }
+  | { readonly status: 'ready'; readonly catalogue: Catalogue };
+
+async function look(workbook: Workbook): Promise<CatalogueView> {
+  try {
+    const catalogue = await catalogueOfWorkbook(workbook);
+    return catalogue ? { status: 'ready', catalogue } : { status: 'none' };
+  } catch (error) {
+    return { status: 'failed', reason: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** Reads the catalogue when the pane opens, when sheets come or go, and when asked to. */
+export function useCatalogue(workbook: Workbook): readonly [CatalogueView, () => Promise<CatalogueView>] {
+  const [view, setView] = useState<CatalogueView>({ status: 'loading' });
+  const read = useCallback(async () => {
+    const found = await look(workbook);
+    setView(found);
+    return found;
+  }, [workbook]);
+  useOnSheets(workbook, read);
+  return [view, read];
+}

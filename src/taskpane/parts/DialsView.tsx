@@ -1,0 +1,128 @@
+import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
+import { useEffect, useState } from 'react';
+import { numberFromText } from '../../core/units/numberText';
+import type { Workbook } from '../../workbook/workbook';
+import { today } from '../../sheets/table/today';
+import type { PanelProps } from '../controls/panelProps';
+import { measurementsView } from '../../sheets/crimps/measurementsView';
+import { AcceptDial } from '../controls/AcceptDial';
+import { MachineField } from '../controls/MachineField';
+import { readSlots } from '../../sheets/crimps/readSlots';
+import { useMachines } from '../controls/useMachines';
+
+const useStyles = makeStyles({
+  view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
+  grid: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(112px, 1fr))',
+    alignItems: 'start',
+    gap: tokens.spacingHorizontalM,
+  },
+  narrow: { minWidth: 0, width: '100%' },
+});
+
+interface Fields {
+  readonly machine: string;
+  readonly hose: string;
+  readonly fitting: string;
+  readonly die: string;
+  readonly dial: string;
+  readonly date: string;
+  readonly note: string;
+}
+
+const NO_DEFAULTS = { machine: '', tolerance: '', largestSpread: '', step: '', lowest: '', highest: '', largestMove: '' };
+
+/** What the selected row of readings says of machine and combination. */
+async function fromSelection(workbook: Workbook): Promise<Partial<Fields>> {
+  const view = await measurementsView(workbook);
+  if (view.status !== 'ready') return {};
+  const { row } = await workbook.selection();
+  const slot = readSlots({ ...view, picked: undefined, defaults: NO_DEFAULTS }).find(each => each.row === row + 1);
+  return slot ? { machine: slot.machine, hose: slot.hose, fitting: slot.fitting, die: slot.die } : {};
+}
+
+/** Until a dial is typed for a pair, the pair follows the selection. */
+const isOpenToPair = ({ machine, hose, fitting, dial }: Fields) => dial === '' || machine + hose + fitting === '';
+
+/** The dials that machines have of their own: one is recorded with its day, the old ones are kept. */
+export function DialsView({ workbook }: PanelProps) {
+  const styles = useStyles();
+  const [fields, setFields] = useState<Fields>({
+    machine: '',
+    hose: '',
+    fitting: '',
+    die: '',
+    dial: '',
+    date: today(),
+    note: '',
+  });
+  const machines = useMachines(workbook);
+  useEffect(() => {
+    const follow = () =>
+      void fromSelection(workbook).then(
+        found => setFields(before => (isOpenToPair(before) ? { ...before, ...found } : before)),
+        () => undefined,
+      );
+    follow();
+    return workbook.onSelection(follow);
+  }, [workbook]);
+  const set = (part: Partial<Fields>) => setFields({ ...fields, ...part });
+  const dial = numberFromText(fields.dial)?.value;
+  const mistake = fields.dial !== '' && !dial ? 'A number' : undefined;
+  const text = (name: keyof Fields, label: string, options?: readonly string[]) => (
+    <Field key={name} label={label}>
+      <Input
+        className={styles.narrow}
+        list={options && `dials-${name}`}
+        value={fields[name]}
+        onChange={(_, { value }) => set({ [name]: value })}
+      />
+      {options && (
+        <datalist id={`dials-${name}`}>
+          {options.map(option => (
+            <option key={option} value={option} />
+          ))}
+        </datalist>
+      )}
+    </Field>
+  );
+  return (
+    <div className={styles.view}>
+      <Body1>
+        A machine’s own dial for a pair, with the day from which it counts, is added to the table Machines. The dials before stay
+        as its history; CRIMPSETUP takes the newest. Machine and pair of a selected row of readings are filled in.
+      </Body1>
+      <MachineField value={fields.machine} machines={machines.names} onChange={machine => set({ machine })} />
+      {text('hose', 'Hose', machines.hoses)}
+      {text('fitting', 'Coupling', machines.fittings)}
+      <div className={styles.grid}>
+        {text('die', 'Die')}
+        <Field label="New dial" validationState={mistake ? 'error' : 'none'} validationMessage={mistake}>
+          <Input
+            className={styles.narrow}
+            inputMode="decimal"
+            value={fields.dial}
+            onChange={(_, { value }) => set({ dial: value })}
+          />
+        </Field>
+        {text('date', 'From day')}
+      </div>
+      {text('note', 'Note')}
+      {dial ? (
+        <AcceptDial
+          key={JSON.stringify(fields)}
+          workbook={workbook}
+          proposal={{ ...fields, dial }}
+          label="Compare with the dial that counts now"
+        />
+      ) : (
+        <Caption1>Enter the new dial to compare it with the one that counts now.</Caption1>
+      )}
+      <Caption1>
+        Record a dial only after a trial piece made with it was measured and is in spec. A crimp that was rejected stays rejected.
+        The makers’ current data come first.
+      </Caption1>
+    </div>
+  );
+}

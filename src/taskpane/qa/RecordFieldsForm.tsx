@@ -1,0 +1,118 @@
+import { Divider, Field, Input, makeStyles, Select, tokens } from '@fluentui/react-components';
+import { useEffect, useState } from 'react';
+import { numberFromText } from '../../core/units/numberText';
+import type { Workbook } from '../../workbook/workbook';
+import type { RecordFields, TestResult } from '../../sheets/inspection/inspectionRecord';
+
+const useStyles = makeStyles({
+  grid: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(140px, 1fr))',
+    alignItems: 'start',
+    gap: tokens.spacingHorizontalM,
+  },
+  narrow: { minWidth: 0, width: '100%' },
+  // Standard and clause.
+  long: { gridColumn: 'span 2' },
+});
+
+type Stored = RecordFields & { readonly pressureUnit: string };
+
+interface Props {
+  readonly workbook: Workbook;
+  readonly stored: Stored;
+  readonly onStored: (part: Partial<Stored>) => void;
+  readonly otherSheet: string;
+  readonly onOtherSheet: (sheet: string) => void;
+  readonly result: TestResult;
+  readonly onResult: (part: Partial<TestResult>) => void;
+}
+
+const WORK: readonly (readonly [keyof Stored, string])[] = [
+  ['operator', 'Operator'],
+  ['machine', 'Machine'],
+  ['dieSet', 'Die set'],
+  ['hoseLot', 'Hose lot'],
+  ['hoseMade', 'Hose made'],
+  ['fittingLot', 'Coupling lot'],
+  ['caliper', 'Caliper'],
+  ['caliperChecked', 'Caliper calibrated'],
+  ['uncertainty', 'Uncertainty U (k = 2)'],
+];
+const PROOF: readonly (readonly [keyof Stored, string])[] = [
+  ['factor', 'Proof factor'],
+  ['rule', 'Rule from'],
+  ['hold', 'Held for'],
+  ['medium', 'Medium'],
+  ['gauge', 'Gauge'],
+  ['gaugeChecked', 'Gauge calibrated'],
+  ['tester', 'Tested by'],
+  ['pressureUnit', 'Pressure unit'],
+];
+const RESULTS: readonly (readonly [keyof TestResult, string])[] = [
+  ['leak', 'Leak'],
+  ['slip', 'Slip'],
+  ['twist', 'Twist'],
+];
+
+function mistakeOf(name: keyof Stored, text: string): string | undefined {
+  if (text.trim() === '' || (name !== 'uncertainty' && name !== 'factor')) return undefined;
+  const value = numberFromText(text)?.value;
+  if (name === 'factor') return value?.gte(1) ? undefined : 'A number of at least 1, or nothing';
+  return value?.gt(0) ? undefined : 'A number above 0, or nothing';
+}
+
+/** What is the same for all chosen lines. Columns of the sheet come first. */
+export function RecordFieldsForm({ workbook, stored, onStored, otherSheet, onOtherSheet, result, onResult }: Props) {
+  const styles = useStyles();
+  const [sheets, setSheets] = useState<readonly string[]>([]);
+  useEffect(() => {
+    workbook.sheets().then(setSheets, () => undefined);
+  }, [workbook]);
+  const field = ([name, label]: readonly [keyof Stored, string]) => {
+    const mistake = mistakeOf(name, stored[name]);
+    return (
+      <Field
+        key={name}
+        className={name === 'rule' ? styles.long : undefined}
+        label={label}
+        hint={name === 'uncertainty' ? 'In the unit of the readings' : undefined}
+        validationState={mistake ? 'error' : 'none'}
+        validationMessage={mistake}
+      >
+        <Input className={styles.narrow} value={stored[name]} onChange={(_, { value }) => onStored({ [name]: value })} />
+      </Field>
+    );
+  };
+  return (
+    <>
+      <Field
+        label="Also look on sheet"
+        hint="For job lines where the selection holds readings, or the other way round; matched by line"
+      >
+        <Select className={styles.narrow} value={otherSheet} onChange={(_, { value }) => onOtherSheet(value)}>
+          <option value="">no other sheet</option>
+          {sheets.map(sheet => (
+            <option key={sheet} value={sheet}>
+              {sheet}
+            </option>
+          ))}
+        </Select>
+      </Field>
+      <div className={styles.grid}>{WORK.map(field)}</div>
+      <Divider>Proof test</Divider>
+      <div className={styles.grid}>{PROOF.map(field)}</div>
+      <div className={styles.grid}>
+        {RESULTS.map(([name, label]) => (
+          <Field key={name} label={label}>
+            <Select className={styles.narrow} value={result[name]} onChange={(_, { value }) => onResult({ [name]: value })}>
+              <option value="">by hand</option>
+              <option value="none">none</option>
+              <option value="found">found</option>
+            </Select>
+          </Field>
+        ))}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,97 @@
+import { Body1, Caption1, makeStyles, tokens } from '@fluentui/react-components';
+import { useState } from 'react';
+import { useWriting } from '../controls/useWriting';
+import type { Writing } from '../../sheets/print/writing';
+import { WritingBar } from '../controls/WritingBar';
+import { freshSettings } from '../../sheets/cutlist/cutSettings';
+import { today } from '../../sheets/table/today';
+import type { PanelProps } from '../controls/panelProps';
+import { OutputButtons } from '../controls/OutputButtons';
+import { printDocument } from '../controls/printDocument';
+import { freeSheetName } from '../../sheets/print/freeSheetName';
+import { WriteButton } from '../controls/WriteButton';
+import { useStored } from '../controls/useStored';
+import { gatherRecords } from '../../sheets/inspection/gatherRecords';
+import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../sheets/inspection/inspectionRecord';
+import { RecordFieldsForm } from './RecordFieldsForm';
+import { recordPage } from '../../sheets/inspection/recordPage';
+import { recordSheet } from '../../sheets/inspection/recordSheet';
+import { RECORDS_SHEET, recordGrowth } from '../../sheets/inspection/recordsLog';
+
+const useStyles = makeStyles({
+  view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
+  start: { alignSelf: 'flex-start' },
+});
+
+const FRESH = { ...FRESH_FIELDS, pressureUnit: 'bar' };
+
+/** Inspection records of the selected lines: printed, written as a sheet, and kept as data. */
+export function RecordsView({ workbook }: PanelProps) {
+  const styles = useStyles();
+  const [stored, setStored] = useStored('records', FRESH);
+  const [bench] = useStored('cuts', freshSettings('mm'));
+  const [otherSheet, setOtherSheet] = useState('');
+  const [result, setResult] = useState(NOT_NOTED);
+  const { outcome, write: append, undo } = useWriting(workbook);
+  const gather = async () => {
+    const { pressureUnit, ...fields } = stored;
+    const { records, handle, source, uncertainty } = await gatherRecords(workbook, { fields, otherSheet, pressureUnit, bench });
+    const options: RecordOptions = { fields: { ...fields, uncertainty }, result, handle, source, today: today() };
+    return { records, options };
+  };
+  const print = async () => {
+    const { records, options } = await gather();
+    return (await printDocument(recordPage(records, options)))
+      ? undefined
+      : 'This host has no print window: write the records as a sheet and print that.';
+  };
+  const writeSheet = async () => {
+    const { records, options } = await gather();
+    const sheet = freeSheetName('Inspection record', await workbook.sheets(), today());
+    await workbook.write(recordSheet(sheet, records, options));
+    return sheet;
+  };
+  const growth = async (): Promise<Writing> => {
+    const { records, options } = await gather();
+    const { appended, added, standing } = await recordGrowth(workbook, records, options);
+    if (!appended) throw new Error(`All ${standing} crimps stand in ${RECORDS_SHEET} already, with the same readings.`);
+    const left = standing > 0 ? ` ${standing} stood there already and were left out.` : '';
+    return {
+      changes: appended.changes,
+      undo: appended.undo,
+      told: `${RECORDS_SHEET}: ${added} rows added from row ${appended.row}.${left}`,
+    };
+  };
+  return (
+    <div className={styles.view}>
+      <Body1>
+        One record a line, from the selected rows with readings or job lines; one selected cell stands for its whole table. What
+        is blank is left as a line to write on.
+      </Body1>
+      <RecordFieldsForm
+        workbook={workbook}
+        stored={stored}
+        onStored={setStored}
+        otherSheet={otherSheet}
+        onOtherSheet={setOtherSheet}
+        result={result}
+        onResult={part => setResult({ ...result, ...part })}
+      />
+      <OutputButtons
+        workbook={workbook}
+        onPrint={print}
+        onWrite={writeSheet}
+        printLabel="Print records"
+        writeLabel="Write as a new sheet"
+      />
+      <WriteButton className={styles.start} disabled={outcome.kind === 'busy'} onClick={() => void append(growth)}>
+        Add to {RECORDS_SHEET}
+      </WriteButton>
+      <WritingBar outcome={outcome} onUndo={() => void undo()} />
+      <Caption1>
+        A record shows what was measured; it does not approve the assembly. Proof-test with liquid, air bled, behind a shield.
+        Local law, codes and a qualified person decide.
+      </Caption1>
+    </div>
+  );
+}

@@ -1,0 +1,115 @@
+import {
+  Body1,
+  Button,
+  Caption1,
+  makeStyles,
+  MessageBar,
+  MessageBarBody,
+  MessageBarTitle,
+  Spinner,
+  tokens,
+} from '@fluentui/react-components';
+import { useMemo, useState } from 'react';
+import type { Catalogue } from '../../core/catalogue/catalogue';
+import type { Told } from '../controls/ToldBar';
+import type { PanelProps } from '../controls/panelProps';
+import { useStored } from '../controls/useStored';
+import { candidates, type Candidates, type Choice } from '../../sheets/duty/candidates';
+import { endFormsOf, fluidsOf, FRESH_DUTY, type DutyText } from '../../sheets/duty/dutyFields';
+import { DutyForm } from './DutyForm';
+import { DutyResults } from './DutyResults';
+import { insertChoice, rowContent } from '../../sheets/duty/insertChoice';
+import { readDuty, type Demand } from '../../sheets/duty/readDuty';
+import { useCatalogue } from '../controls/useCatalogue';
+
+const useStyles = makeStyles({ panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
+
+interface Answer {
+  readonly number: number;
+  readonly catalogue: Catalogue;
+  readonly demand: Demand;
+  readonly found: Candidates;
+  readonly fields: DutyText;
+}
+
+/** From what an assembly has to do to the hose, the fittings, the length, the cost, and a row of the job sheet. */
+export function DutyPanel({ workbook }: PanelProps) {
+  const styles = useStyles();
+  const [stored, setFields] = useStored<DutyText>('duty', FRESH_DUTY);
+  const fields = Array.isArray(stored.route) ? stored : FRESH_DUTY;
+  const [view, readAgain] = useCatalogue(workbook);
+  const [isAsked, setIsAsked] = useState(false);
+  const [answer, setAnswer] = useState<Answer>();
+  const [told, setTold] = useState<{ readonly hose: string; readonly what: Told }>();
+  const { demand, mistakes } = readDuty(fields);
+  const catalogue = view.status === 'ready' ? view.catalogue : undefined;
+  const endForms = useMemo(() => endFormsOf(catalogue?.fittings ?? []), [catalogue]);
+  const fluids = useMemo(() => fluidsOf(catalogue?.hoses ?? []), [catalogue]);
+  const find = async () => {
+    setIsAsked(true);
+    setTold(undefined);
+    const fresh = await readAgain();
+    if (!demand || fresh.status !== 'ready') return setAnswer(undefined);
+    const found = candidates(fresh.catalogue, demand);
+    setAnswer(before => ({ number: (before?.number ?? 0) + 1, catalogue: fresh.catalogue, demand, found, fields }));
+  };
+  const insert = async (from: Answer, choice: Choice) => {
+    const tell = (what: Told) => setTold({ hose: choice.hose.hose, what });
+    setTold(undefined);
+    try {
+      tell({ intent: 'success', text: await insertChoice(workbook, rowContent(from.catalogue, from.demand, choice)) });
+    } catch (error) {
+      tell({ intent: 'error', text: error instanceof Error ? error.message : String(error) });
+    }
+  };
+  const count = Object.keys(mistakes).length;
+  return (
+    <div className={styles.panel}>
+      <Body1>
+        What has the hose to do? Fill in the form; then a row goes into your own table, under the selected cell’s headings.
+      </Body1>
+      {view.status === 'loading' && <Spinner size="tiny" label="Reading the parts data" />}
+      {view.status === 'none' && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            <MessageBarTitle>No parts data</MessageBarTitle>
+            No cell of this workbook holds =HOSE.CATALOGUE(…) over tables of hoses, fittings and crimps. The panel Parts makes one
+            from your own files or ranges.
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      {view.status === 'failed' && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>
+            <MessageBarTitle>The parts data cannot be read</MessageBarTitle>
+            {view.reason}
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      {catalogue && <Caption1>Parts data: {catalogue.handle}</Caption1>}
+      <DutyForm {...{ fields, mistakes, isAsked, endForms, fluids }} onFields={setFields} />
+      <Button appearance={answer ? 'secondary' : 'primary'} onClick={() => void find()}>
+        Find hoses
+      </Button>
+      {isAsked && count > 0 && (
+        <MessageBar intent="error" layout="multiline">
+          <MessageBarBody>
+            <MessageBarTitle>{count === 1 ? '1 field' : `${count} fields`} to put right</MessageBarTitle>
+            {Object.values(mistakes).join('. ')}.
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      {answer && (
+        <DutyResults
+          key={answer.number}
+          catalogue={answer.catalogue}
+          demand={answer.demand}
+          found={answer.found}
+          told={told}
+          isStale={answer.fields !== fields}
+          onInsert={choice => void insert(answer, choice)}
+        />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,124 @@
+import { Body1, Caption1, Checkbox, Field, makeStyles, Radio, RadioGroup, tokens } from '@fluentui/react-components';
+import { useCallback, useRef, useState } from 'react';
+import { CutFields } from '../controls/CutFields';
+import { freshSettings, readSettings } from '../../sheets/cutlist/cutSettings';
+import { rackSheets } from '../../sheets/cutlist/gatherCuts';
+import type { PlanProgress } from '../../sheets/cutlist/planCuts';
+import type { PanelProps } from '../controls/panelProps';
+import { PlanProgressView } from '../controls/PlanProgressView';
+import { cutListsOf } from '../../sheets/cutlist/readCutList';
+import { today } from '../../sheets/table/today';
+import { ProblemList } from '../controls/ProblemList';
+import { useOnSheets } from '../controls/useOnSheets';
+import { WriteButton } from '../controls/WriteButton';
+import { useStored } from '../controls/useStored';
+import { useRun } from '../controls/useRun';
+import { writePurchase, type WrittenPurchase } from '../../sheets/purchase/writePurchase';
+import { WrittenBar } from '../controls/WrittenBar';
+
+const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
+
+type Mode = 'length' | 'plan' | 'list';
+interface PurchaseFields {
+  readonly mode: Mode | '';
+  readonly newOnly: boolean;
+}
+const FRESH: PurchaseFields = { mode: '', newOnly: false };
+
+/** Sheets that reels can be counted by. */
+interface StockSheets {
+  readonly racks: readonly string[];
+  readonly lists: readonly string[];
+}
+
+function useStockSheets(workbook: PanelProps['workbook']): StockSheets {
+  const [found, setFound] = useState<StockSheets>({ racks: [], lists: [] });
+  const look = useCallback(async () => {
+    const racks = await rackSheets(workbook).catch(() => []);
+    const lists = (await cutListsOf(workbook, 'mm').catch(() => [])).map(({ sheet }) => sheet);
+    setFound({ racks, lists });
+  }, [workbook]);
+  useOnSheets(workbook, look);
+  return found;
+}
+
+/** Writes what has to be bought for the selected job lines. */
+export function PurchaseView({ workbook, services }: PanelProps) {
+  const styles = useStyles();
+  const [fields, setFields] = useStored('purchase', FRESH);
+  const [cuts, setCuts] = useStored('cuts', freshSettings('mm'));
+  const [isAsked, setIsAsked] = useState(false);
+  const [chosenRack, setChosenRack] = useState('');
+  const [progress, setProgress] = useState<PlanProgress>();
+  const [outcome, run] = useRun<WrittenPurchase>();
+  const signal = useRef({ aborted: false });
+  const [isEnding, setIsEnding] = useState(false);
+  const { racks, lists } = useStockSheets(workbook);
+  const rack = racks.includes(chosenRack) ? chosenRack : racks[0];
+  const { settings, mistakes } = readSettings(cuts);
+  // Who has planned cuts before has said how the bench cuts; a list that stands is that plan itself.
+  const usual: Mode = lists.length > 0 ? 'list' : settings ? 'plan' : 'length';
+  const mode = fields.mode === 'list' && lists.length === 0 ? usual : fields.mode || usual;
+  const isBusy = outcome.status === 'busy';
+
+  const write = () => {
+    setIsAsked(true);
+    if (mode !== 'plan') return run(() => writePurchase(workbook, mode === 'list' ? mode : undefined, today()));
+    if (!settings) return;
+    signal.current = { aborted: false };
+    setIsEnding(false);
+    setProgress(undefined);
+    const rackSheet = fields.newOnly ? undefined : rack;
+    const planning = { settings, rackSheet, solve: services.solve, onProgress: setProgress, signal: signal.current };
+    return run(() => writePurchase(workbook, planning, today()));
+  };
+  const cancel = () => {
+    signal.current.aborted = true;
+    setIsEnding(true);
+  };
+  const written = outcome.status === 'done' ? outcome.result : undefined;
+  const show = (row: number) => void workbook.select({ sheet: written!.jobSheet, address: `A${row}` });
+  return (
+    <div className={styles.view}>
+      <Body1>Select the job lines to buy for, or one cell of them for all lines.</Body1>
+      <Field label="Count reels by">
+        <RadioGroup value={mode} onChange={(_, { value }) => setFields({ mode: value as Mode })}>
+          <Radio value="length" label="cut lengths plus scrap" />
+          <Radio value="plan" label="a cut plan" />
+          {lists.length > 0 && <Radio value="list" label={`the cut list that stands (${lists.join(', ')})`} />}
+        </RadioGroup>
+      </Field>
+      {mode === 'plan' && (
+        <>
+          <Checkbox
+            label="New reels only: leave the rack alone"
+            checked={fields.newOnly}
+            onChange={(_, { checked }) => setFields({ newOnly: checked === true })}
+          />
+          <CutFields
+            fields={cuts}
+            mistakes={mistakes}
+            isAsked={isAsked}
+            racks={fields.newOnly ? [] : racks}
+            rack={rack ?? ''}
+            onFields={setCuts}
+            onRack={setChosenRack}
+          />
+        </>
+      )}
+      {isBusy && mode === 'plan' ? (
+        <PlanProgressView progress={progress} isEnding={isEnding} unit={cuts.unit} onCancel={cancel} />
+      ) : (
+        <WriteButton appearance="primary" disabled={isBusy} onClick={() => void write()}>
+          Write the purchase list as a new sheet
+        </WriteButton>
+      )}
+      <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
+      {written && <ProblemList title="Look at these lines" problems={written.problems} onShow={show} />}
+      <Caption1 block>
+        Hose in whole reels (Reel length), fittings and ferrules in whole packs (Pack quantity), ferrules as the crimp data name
+        them. Type what is in stock into its column of the new sheet. Order only parts that the makers approve for each other.
+      </Caption1>
+    </div>
+  );
+}

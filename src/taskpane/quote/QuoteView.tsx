@@ -1,0 +1,101 @@
+import { Body1, Caption1, makeStyles, tokens } from '@fluentui/react-components';
+import { useState } from 'react';
+import type { Workbook } from '../../workbook/workbook';
+import { today } from '../../sheets/table/today';
+import { freeSheetName } from '../../sheets/print/freeSheetName';
+import { ProblemList } from '../controls/ProblemList';
+import { useFirstMistake } from '../controls/useFirstMistake';
+import { WriteButton } from '../controls/WriteButton';
+import { useStored } from '../controls/useStored';
+import { marginSheet } from '../../sheets/quote/marginSheet';
+import { QuoteFields } from './QuoteFields';
+import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../sheets/quote/quoteSettings';
+import { useQuoteSources } from './useQuoteSources';
+import { useRun } from '../controls/useRun';
+import { WrittenBar } from '../controls/WrittenBar';
+import { quoteSources, writeQuote, type WrittenQuote } from '../../sheets/quote/writeQuote';
+
+const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
+
+type Receiver = Pick<QuoteFieldsText, 'customer' | 'reference'>;
+/** Terms are kept from one visit to the next; whom a quote is for is not, so that none goes out in the name of the last one. */
+const NOBODY: Receiver = { customer: '', reference: '' };
+
+/** Makes a quote of the selected job lines. */
+export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
+  const styles = useStyles();
+  const [terms, setTerms] = useStored('quote', FRESH_QUOTE);
+  const [receiver, setReceiver] = useState<Receiver>(NOBODY);
+  const fields = { ...terms, ...receiver };
+  const setFields = ({ customer, reference, ...part }: Partial<QuoteFieldsText>) => {
+    setReceiver(before => ({ customer: customer ?? before.customer, reference: reference ?? before.reference }));
+    setTerms(part);
+  };
+  const [isAsked, setIsAsked] = useState(false);
+  const [form, leadToMistake] = useFirstMistake<HTMLDivElement>();
+  const [sources, look] = useQuoteSources(workbook);
+  const [outcome, run] = useRun<WrittenQuote>();
+  const [made, makeMargins] = useRun<string>();
+  const classes = sources.margins?.classes ?? [];
+  const { settings, mistakes } = readQuoteSettings(fields, classes, sources.format);
+
+  const write = async () => {
+    setIsAsked(true);
+    leadToMistake();
+    // Margins and formats may have changed since they were looked for: what is wrong with them now is shown too.
+    look();
+    const found = await quoteSources(workbook).catch(() => sources);
+    const fresh = readQuoteSettings(fields, found.margins?.classes ?? [], found.format);
+    if (fresh.settings) await run(() => writeQuote(workbook, fresh.settings!, found.margins, today()));
+  };
+  const addMargins = () =>
+    makeMargins(async () => {
+      const sheet = freeSheetName('Margins', await workbook.sheets(), today());
+      await workbook.write(marginSheet(sheet, settings?.margin));
+      look();
+      return sheet;
+    });
+  const written = outcome.status === 'done' ? outcome.result : undefined;
+  const show = (row: number) => void workbook.select({ sheet: written!.read.sheet, address: `A${row}` });
+  return (
+    <div ref={form} className={styles.view}>
+      <Body1>
+        Select the lines to quote in your job sheet (Hose, Fitting A, Fitting B, Overall length, Quantity; Guard if you have it),
+        or one cell of it for all lines.
+      </Body1>
+      <QuoteFields
+        fields={fields}
+        mistakes={mistakes}
+        isAsked={isAsked}
+        classes={classes}
+        found={sources.format}
+        onFields={setFields}
+      />
+      {fields.method === 'margin' && classes.length === 0 && (
+        <WriteButton appearance="secondary" disabled={made.status === 'busy'} onClick={() => void addMargins()}>
+          Make a sheet for margins by customer class
+        </WriteButton>
+      )}
+      <WrittenBar workbook={workbook} outcome={made} sheets={made.status === 'done' ? [made.result] : undefined} />
+      <WriteButton appearance="primary" disabled={outcome.status === 'busy'} onClick={() => void write()}>
+        {outcome.status === 'busy' ? 'Writing …' : 'Write the quote as a new sheet'}
+      </WriteButton>
+      <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
+      {written && (
+        <ProblemList title={`Lines of ${written.read.sheet} left out`} problems={written.read.problems} onShow={show} />
+      )}
+      {written && (
+        <ProblemList
+          title={`Look at these lines of ${written.read.sheet} before you send it`}
+          problems={written.cautions}
+          onShow={show}
+        />
+      )}
+      <Caption1 block>
+        Prices are formulas: they follow the catalogue and the job sheet. A price is no approval: rating, surges, temperature and
+        crimp data of every line come first, from the makers’ current data; local codes and a qualified person decide. Without
+        tax.
+      </Caption1>
+    </div>
+  );
+}

@@ -1,0 +1,116 @@
+import { Body1, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
+import { useState } from 'react';
+import { numberFromText } from '../../core/units/numberText';
+import type { Workbook } from '../../workbook/workbook';
+import { freeSheetName } from '../../sheets/print/freeSheetName';
+import { freshSettings, type CutSettingsText } from '../../sheets/cutlist/cutSettings';
+import { benchStep } from '../../sheets/table/benchStep';
+import { today } from '../../sheets/table/today';
+import { useStored } from '../controls/useStored';
+import { cardPage, type CardOptions } from '../../sheets/benchcard/cardPage';
+import { cardSheet } from '../../sheets/benchcard/cardSheet';
+import { gatherCards, type CardWishes } from '../../sheets/jobs/gatherCards';
+import { OutputButtons } from '../controls/OutputButtons';
+import { printDocument } from '../controls/printDocument';
+import { noCrimpData } from '../../sheets/jobs/lackingData';
+import { ISO_6605_RULE } from '../../sheets/benchcard/proofTest';
+
+const useStyles = makeStyles({
+  view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
+  grid: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))',
+    alignItems: 'start',
+    gap: tokens.spacingHorizontalM,
+  },
+  narrow: { minWidth: 0, width: '100%' },
+  // Standard and clause.
+  long: { gridColumn: 'span 2' },
+});
+
+const FRESH = { ...ISO_6605_RULE, machine: '', pressureUnit: 'bar' };
+export type CardFields = { -readonly [Key in keyof typeof FRESH]: string };
+
+/** What the user says about pressure and machine; what the bench can cut is said with the cut list, so that both round alike. */
+export function wishesOf(
+  { machine, pressureUnit }: Pick<CardFields, 'machine' | 'pressureUnit'>,
+  { unit, step }: Pick<CutSettingsText, 'unit' | 'step'>,
+): CardWishes {
+  return { unit, step: benchStep({ unit, step }, unit), pressureUnit, machine };
+}
+
+/** Bench cards of the selected lines: printed, or written as a new sheet. */
+export function CardsView({ workbook }: { readonly workbook: Workbook }) {
+  const styles = useStyles();
+  const [fields, setFields] = useStored<CardFields>('cards', FRESH);
+  const [bench] = useStored('cuts', freshSettings('mm'));
+  const [remark, setRemark] = useState<string>();
+  const factor = numberFromText(fields.factor)?.value;
+  const isFactor = factor !== undefined && factor.gte(1);
+  const gather = async () => {
+    setRemark(undefined);
+    if (!isFactor) throw new Error('Enter the proof factor first: a number of at least 1, like 2.');
+    const { cards, source } = await gatherCards(workbook, wishesOf(fields, bench));
+    if (cards.length === 0) throw new Error('There is no line with a hose in the selection.');
+    setRemark(noCrimpData(cards, workbook.host));
+    const options: CardOptions = { rule: { factor, hold: fields.hold, source: fields.source }, source, today: today() };
+    return { cards, options };
+  };
+  const print = async () => {
+    const { cards, options } = await gather();
+    return (await printDocument(cardPage(cards, options)))
+      ? undefined
+      : 'This host has no print window: write the cards as a sheet and print that.';
+  };
+  const write = async () => {
+    const { cards, options } = await gather();
+    const sheet = freeSheetName('Bench cards', await workbook.sheets(), today());
+    await workbook.write(cardSheet(sheet, cards, options));
+    return sheet;
+  };
+  const text = (field: keyof CardFields, label: string, hint?: string, mistake?: string) => (
+    <Field
+      className={field === 'source' ? styles.long : undefined}
+      label={label}
+      hint={hint}
+      validationState={mistake ? 'error' : 'none'}
+      validationMessage={mistake}
+    >
+      <Input className={styles.narrow} value={fields[field]} onChange={(_, { value }) => setFields({ [field]: value })} />
+    </Field>
+  );
+  return (
+    <div className={styles.view}>
+      <Body1>
+        One card a line, two a page, from the selected job lines; set-ups come from the sheet, else from the Catalogue.
+      </Body1>
+      <div className={styles.grid}>
+        {text('factor', 'Proof factor', '× working pressure', isFactor ? undefined : 'A number of at least 1, like 2')}
+        {text('hold', 'Hold')}
+        {text('source', 'Rule from')}
+        {text('pressureUnit', 'Pressure unit', 'Where the sheet names none')}
+        {text('machine', 'Machine', 'Its own dials win; blank = catalogue')}
+      </div>
+      <OutputButtons
+        workbook={workbook}
+        onPrint={print}
+        onWrite={write}
+        printLabel="Print cards"
+        writeLabel="Write as a new sheet"
+        writtenNote={
+          workbook.host === 'try-out'
+            ? 'The try-out sheet has no pictures: the clock picture of bent ends is on the printed cards.'
+            : undefined
+        }
+      />
+      {remark && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{remark}</MessageBarBody>
+        </MessageBar>
+      )}
+      <Caption1>
+        The makers’ current data come first. A line without crimp data gets a card that says so: do not assemble it.
+      </Caption1>
+    </div>
+  );
+}

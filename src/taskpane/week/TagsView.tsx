@@ -1,0 +1,112 @@
+import {
+  Body1,
+  Caption1,
+  Field,
+  Input,
+  makeStyles,
+  MessageBar,
+  MessageBarBody,
+  Select,
+  tokens,
+} from '@fluentui/react-components';
+import { useState } from 'react';
+import type { Workbook } from '../../workbook/workbook';
+import { wishesOf } from './CardsView';
+import { gatherCards } from '../../sheets/jobs/gatherCards';
+import { OutputButtons } from '../controls/OutputButtons';
+import { printDocument } from '../controls/printDocument';
+import { freeSheetName } from '../../sheets/print/freeSheetName';
+import { noPressure } from '../../sheets/jobs/lackingData';
+import { freshSettings } from '../../sheets/cutlist/cutSettings';
+import { today } from '../../sheets/table/today';
+import { useStored } from '../controls/useStored';
+import { labelSheets } from '../../sheets/tags/labelSheets';
+import { tagProblems, tagsOf } from '../../sheets/tags/tag';
+import { tagFontSize } from '../../sheets/tags/tagFontSize';
+import { misfits, tagPage } from '../../sheets/tags/tagPage';
+import { tagSheet } from '../../sheets/tags/tagSheet';
+
+const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
+
+const FRESH = { maker: '', prefix: '', labels: labelSheets[0].id as string, used: '0', machine: '', pressureUnit: 'bar' };
+
+/** Tags of the selected lines' assemblies: printed on label sheets, or written as a new sheet. */
+export function TagsView({ workbook }: { readonly workbook: Workbook }) {
+  const styles = useStyles();
+  const [fields, setFields] = useStored('tags', FRESH);
+  const [bench] = useStored('cuts', freshSettings('mm'));
+  const [remarks, setRemarks] = useState<readonly string[]>([]);
+  const labels = labelSheets.find(sheet => sheet.id === fields.labels) ?? labelSheets[0];
+  const used = /^\d+$/.test(fields.used.trim()) ? Number(fields.used) : undefined;
+  const usedMistake = used === undefined ? 'A whole number, 0 for a new sheet' : undefined;
+  const gather = async () => {
+    if (fields.maker.trim() === '') throw new Error('Enter your name as maker first: a tag without it is no marking.');
+    if (used === undefined) throw new Error('Enter how many labels of the first sheet are gone: 0 for a new sheet.');
+    const options = { maker: fields.maker.trim(), prefix: fields.prefix, today: today() };
+    const { cards } = await gatherCards(workbook, wishesOf(fields, bench));
+    const tags = tagsOf(cards, options);
+    setRemarks(tagProblems(cards, tags, options));
+    if (!tags.some(tag => tag.pressure)) throw new Error(noPressure(workbook.host));
+    return tags;
+  };
+  const print = async () => {
+    const tags = await gather();
+    const left = misfits(tags, labels);
+    if (left) setRemarks(before => [...before, left]);
+    if (!tags.some(tag => tag.pressure && tagFontSize(tag, labels))) throw new Error('No tag fits these labels.');
+    return (await printDocument(tagPage(tags, labels, used)))
+      ? undefined
+      : 'This host has no print window: write the tags as a sheet and print them from your label program.';
+  };
+  const write = async () => {
+    const tags = await gather();
+    const sheet = freeSheetName('Tags', await workbook.sheets(), today());
+    await workbook.write(tagSheet(sheet, tags));
+    return sheet;
+  };
+  return (
+    <div className={styles.view}>
+      <Body1>One tag an assembly of the selected job lines, with a QR code of its number.</Body1>
+      <Field label="Maker" hint="Your own name, as it stands on the assembly" required>
+        <Input value={fields.maker} onChange={(_, { value }) => setFields({ maker: value })} />
+      </Field>
+      <Field label="Number prefix" hint="Before the line, where the sheet has no column Assembly no.">
+        <Input value={fields.prefix} onChange={(_, { value }) => setFields({ prefix: value })} />
+      </Field>
+      <Field label="Labels" hint="Print on plain paper first and lay it over your labels; print at 100 %">
+        <Select value={labels.id} onChange={(_, { value }) => setFields({ labels: value })}>
+          {labelSheets.map(sheet => (
+            <option key={sheet.id} value={sheet.id}>
+              {sheet.name}
+            </option>
+          ))}
+        </Select>
+      </Field>
+      <Field
+        label="Labels gone from the first sheet"
+        validationState={usedMistake ? 'error' : 'none'}
+        validationMessage={usedMistake}
+      >
+        <Input value={fields.used} inputMode="numeric" onChange={(_, { value }) => setFields({ used: value })} />
+      </Field>
+      <OutputButtons
+        workbook={workbook}
+        onPrint={print}
+        onWrite={write}
+        printLabel="Print tags"
+        writeLabel="Write as a new sheet"
+        writtenNote={
+          workbook.host === 'try-out' ? 'The try-out sheet has no pictures: the QR codes are on the printed tags.' : undefined
+        }
+      />
+      {remarks.length > 0 && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{remarks.join(' ')}</MessageBarBody>
+        </MessageBar>
+      )}
+      <Caption1>
+        The rating is that of the weakest part. Year and month are today’s. Local law says what a tag must hold.
+      </Caption1>
+    </div>
+  );
+}

@@ -1,0 +1,88 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parse } from 'papaparse';
+import { blockOf } from '../../../src/workbook/a1';
+import type { CellValue } from '../../../src/workbook/workbook';
+import { choiceOf, NO_FIELDS, type AnalysisFields } from '../../../src/sheets/analysis/analysisFields';
+import { analysisOf } from '../../../src/sheets/analysis/analysisOf';
+import { findingText } from '../../../src/sheets/analysis/findingText';
+import { locateMeasurements } from '../../../src/sheets/crimps/locateMeasurements';
+import { sheetContent } from '../table/sheetContent';
+import { sampleCatalogue } from '../duty/sampleCatalogue';
+
+const catalogue = sampleCatalogue();
+const file = readFileSync(join(__dirname, '../../../samples/catalogue/crimps.csv'), 'utf8').replace(/^\uFEFF/, '');
+const [headings, ...crimps] = parse<string[]>(file, { skipEmptyLines: true }).data;
+const of = (row: readonly string[], heading: string) => row[headings!.findIndex(cell => cell.startsWith(heading))]!;
+/** Crimp rows of the sample catalogue with dies of their own. */
+const rows = crimps.filter((row, index) => crimps.findIndex(other => of(other, 'Die') === of(row, 'Die')) === index).slice(0, 4);
+const GATE = 'Machine at the gate';
+const HEAD = ['Machine', 'Hose', 'Fitting', 'Die', 'Dial', 'Reading 1 (mm)', 'Reading 2 (mm)'];
+
+/** Four crimps of a row of the catalogue, off by so many hundredths of mm. */
+function crimpsOf(row: readonly string[], off: number, machine = GATE, scale = 1): CellValue[][] {
+  const target = Number(of(row, 'Crimp diameter'));
+  return [-1, 0, 1, 0].map(noise => {
+    const reading = Math.round((target + (off + noise) / 100) * 1e4) / 1e4 / scale;
+    return [machine, of(row, 'Hose'), of(row, 'Fitting'), of(row, 'Die'), Number(of(row, 'Dial')), reading, reading];
+  });
+}
+
+function analyse(table: readonly (readonly CellValue[])[], fields: Partial<AnalysisFields> = {}, unit: 'mm' | 'in' = 'mm') {
+  const used = sheetContent(table);
+  const located = locateMeasurements(used, blockOf('A3')!)!;
+  const view = { status: 'ready', used, ...located, unit, catalogue, picked: undefined } as const;
+  return analysisOf(view, choiceOf({ ...NO_FIELDS, ...fields }, {}));
+}
+
+test('target, tolerance and largest spread come from the crimp row of hose and fitting', () => {
+  const { measurements } = analyse([HEAD, ...crimpsOf(rows[0]!, 3)]);
+  expect(measurements.problems).toEqual([]);
+  const [crimp] = measurements.crimps;
+  expect(crimp).toMatchObject({ source: 'catalogue', machine: GATE });
+  expect(crimp!.target.toString()).toBe(String(Number(of(rows[0]!, 'Crimp diameter'))));
+  expect(crimp!.tolerance.toString()).toBe(String(Number(of(rows[0]!, 'Tolerance'))));
+  expect(crimp!.largestSpread!.toString()).toBe(String(Number(of(rows[0]!, 'Largest spread'))));
+});
+
+test('turns and next dial come from the Machines table of the crimps’ own machine', () => {
+  // Machines of the sample: at the gate 0.016 mm a digit and 0.44 mm a turn, tighter with a higher number; in the van −0.022 and 0.37.
+  const all = [...rows.slice(0, 3).flatMap(row => crimpsOf(row, 11)), ...crimpsOf(rows[3]!, 11 + 16)];
+  const { analysis } = analyse([HEAD, ...all]);
+  const [machine] = analysis.machines;
+  expect(machine!.cause.finding).toBe('BOTH');
+  const { headline, details } = findingText(machine!, 'mm');
+  const dial = Number(of(rows[3]!, 'Dial'));
+  expect(headline).toContain(`set its dial from ${dial} to ${dial + 10}, crimp one trial piece and measure`);
+  expect(details[0]).toBe('Turn the adjuster 0.25 turns tighter (0.44 mm a turn, table Machines).');
+  expect(details.join(' ')).toContain('0.016 mm a digit, table Machines');
+});
+
+test('on the machine whose higher numbers crimp looser the dial goes the other way', () => {
+  const van = 'Machine in the van';
+  const all = [...rows.slice(0, 3).flatMap(row => crimpsOf(row, 0, van)), ...crimpsOf(rows[3]!, 16, van)];
+  const { analysis } = analyse([HEAD, ...all]);
+  const dial = Number(of(rows[3]!, 'Dial'));
+  expect(findingText(analysis.machines[0]!, 'mm').headline).toContain(`set its dial from ${dial} to ${dial - 7}`);
+});
+
+test('a machine chosen in the pane counts for rows that name none', () => {
+  const all = rows.flatMap(row => crimpsOf(row, 11, ''));
+  const { analysis } = analyse([HEAD, ...all], { machine: GATE });
+  expect(analysis.machines.map(({ machine }) => machine)).toEqual([GATE]);
+  expect(findingText(analysis.machines[0]!, 'mm').details[0]).toMatch(/^Turn the adjuster 0\.25 turns tighter/);
+});
+
+test('readings in inches are held against a catalogue in millimetres', () => {
+  const inches = HEAD.map(heading => heading.replace('(mm)', '(in)'));
+  const { measurements, unit } = analyse([inches, ...crimpsOf(rows[0]!, 0, GATE, 25.4)], {}, 'in');
+  expect([unit, measurements.problems]).toEqual(['in', []]);
+  expect(Math.abs(measurements.crimps[1]!.measure.deviation.toNumber())).toBeLessThan(0.00001);
+});
+
+test('a pair without crimp data is refused in the catalogue’s own words', () => {
+  const [row] = crimpsOf(rows[0]!, 0);
+  const { measurements } = analyse([HEAD, row!, row!.map((cell, i) => (i === 2 ? 'Fitting nobody made' : cell)), row!]);
+  expect(measurements.crimps).toHaveLength(2);
+  expect(measurements.problems.map(({ sentence }) => sentence).join()).toMatch(/Fitting nobody made/);
+});

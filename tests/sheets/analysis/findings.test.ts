@@ -1,0 +1,227 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Decimal } from '../../../src/core/units/decimal';
+import { blockOf } from '../../../src/workbook/a1';
+import type { CellValue } from '../../../src/workbook/workbook';
+import { analyseReadings, type ReadingsAnalysis } from '../../../src/sheets/analysis/analyseReadings';
+import { mixedNote } from '../../../src/sheets/analysis/controlText';
+import { findingText } from '../../../src/sheets/analysis/findingText';
+import { locateMeasurements } from '../../../src/sheets/crimps/locateMeasurements';
+import type { MachineFacts } from '../../../src/sheets/analysis/machineFacts';
+import { readMeasurements } from '../../../src/sheets/crimps/readMeasurements';
+import { settingsAbove } from '../../../src/sheets/crimps/settingsAbove';
+import { sheetContent } from '../table/sheetContent';
+import { sampleSheets } from './sampleSheet';
+
+interface Truth {
+  readonly weeks: readonly {
+    readonly sheet: string;
+    readonly machine: number;
+    readonly settings: Readonly<Record<string, number>>;
+    readonly finding: string;
+  }[];
+}
+
+const truth = JSON.parse(readFileSync(join(__dirname, '../../../samples/measurement-book.json'), 'utf8')) as Truth;
+
+function analyse(rows: readonly (readonly CellValue[])[], facts: MachineFacts = {}): ReadingsAnalysis {
+  const used = sheetContent(rows);
+  const { table, proposed } = locateMeasurements(used, blockOf(rows.length > 8 ? 'A8' : 'A2')!)!;
+  const above = settingsAbove(used, table, 'mm');
+  const read = readMeasurements(used, table, proposed, { unit: 'mm', readingsACrimp: 4, above });
+  return analyseReadings(read, { factsOf: () => facts });
+}
+
+const textOf = ({ machines: [machine] }: ReadingsAnalysis) => findingText(machine!, 'mm');
+const known = (value: string) => ({ value: new Decimal(value), from: 'table Machines' });
+
+let book: Awaited<ReturnType<typeof sampleSheets>>;
+beforeAll(async () => {
+  book = await sampleSheets('measurement-book.xlsx');
+});
+const week = (name: string, facts?: MachineFacts) => analyse(book[name] as CellValue[][], facts);
+
+describe('the planted causes of the measurement book are named', () => {
+  test.each(truth.weeks.map(planted => [planted.sheet, planted.finding, planted] as const))(
+    '%s: %s',
+    (sheet, finding, planted) => {
+      const [machine] = week(sheet).machines;
+      expect(machine!.cause.finding).toBe(finding);
+      const own = machine!.combinations.filter(({ cause }) => cause.finding === 'OWN SETTING');
+      expect(own.map(({ name }) => name)).toEqual(Object.keys(planted.settings));
+      // Five combinations of six with a scatter of 0.02 and 0.015/√4: amounts are found to about 0.02.
+      expect(machine!.cause.offset!.toNumber()).toBeCloseTo(planted.machine, 1);
+      for (const { name, cause } of own) expect(-cause.correction.toNumber()).toBeCloseTo(planted.settings[name]!, 1);
+    },
+  );
+
+  test('in one sentence each, with amounts', () => {
+    expect(textOf(week('Week 38')).headline).toBe(
+      'Machine and settings are in order: every combination is within tolerance on average.',
+    );
+    expect(textOf(week('Week 39', { step: known('0.016') })).headline).toMatch(
+      /^Only Larch DN 16 with 24° cone is off, 0\.1[678] mm large: set its dial from 431 to 44[12], crimp one trial piece and measure\.$/,
+    );
+    expect(textOf(week('Week 40')).headline).toMatch(/^All combinations crimp 0\.(09|10|11) mm large: recalibrate\.$/);
+    expect(textOf(week('Week 41')).headline).toMatch(
+      /^The whole machine crimps 0\.(09|10|11) mm small: recalibrate\. Rowan DN 19 with split flange is 0\.1[789] mm large of its own: change its dial from 468 so that it crimps 0\.1[789] mm tighter, crimp one trial piece and measure\.$/,
+    );
+    expect(textOf(week('Week 42')).headline).toBe(
+      'Not enough crimps yet: measure one more combination, two crimps or more of it.',
+    );
+  });
+});
+
+describe('the way to turn', () => {
+  test('too large: tighter, by offset ÷ change per turn', () => {
+    const analysis = week('Week 40', { perTurn: known('0.44') });
+    const turns = analysis.machines[0]!.cause.offset!.div('0.44').toDecimalPlaces(2).toString();
+    expect(textOf(analysis).details[0]).toBe(`Turn the adjuster ${turns} turns tighter (0.44 mm a turn, table Machines).`);
+  });
+
+  test('too small: looser', () => {
+    expect(textOf(week('Week 41', { perTurn: known('0.44') })).details[0]).toMatch(/^Turn the adjuster 0\.2\d* turns looser/);
+  });
+
+  test('the change per turn is not known: the amount is said, no turns are made up', () => {
+    expect(textOf(week('Week 40')).details[0]).toMatch(
+      /^Turn the adjuster so that it crimps 0\.\d\d mm tighter; enter its change per turn/,
+    );
+  });
+});
+
+describe('the next dial', () => {
+  test('a machine on which a higher number crimps looser: the dial goes down', () => {
+    expect(textOf(week('Week 39', { step: known('-0.022') })).headline).toMatch(/set its dial from 431 to 42[34],/);
+  });
+
+  test('a move larger than the machine’s largest is refused with its reason', () => {
+    const facts = { step: known('0.016'), largestMove: new Decimal(5) };
+    expect(textOf(week('Week 39', facts)).headline).toMatch(
+      /no dial can be suggested \(.*more than 5.*look at die, hose, ferrule/,
+    );
+  });
+
+  test('a digit too coarse for it is said', () => {
+    expect(textOf(week('Week 39', { step: known('0.5') })).headline).toMatch(
+      /one digit is too coarse: use the calibration screw/,
+    );
+  });
+});
+
+/** Deviations in hundredths of mm around 27.35, four equal readings a crimp. */
+const crimpsOf = (name: string, hundredths: readonly number[], dial = 400, die = 'D23'): CellValue[][] =>
+  hundredths.map(each => [name, die, dial, ...Array<number>(4).fill((2735 + each) / 100), 27.35, 0.12]);
+const HEAD = ['Combination', 'Die', 'Dial', 'Reading 1', 'Reading 2', 'Reading 3', 'Reading 4', 'Target', 'Tolerance'];
+
+test('crimps made before the dial was changed do not tell about the setting as it is', () => {
+  const others = ['B', 'C', 'D'].flatMap(name => crimpsOf(name, [-1, 0, 1, 0, 1, -1], 400, 'D31'));
+  const before = crimpsOf('A', [20, 19, 21, 20], 390);
+  const after = crimpsOf('A', [1, 0, -1, 0], 403);
+  const [machine] = analyse([HEAD, ...before, ...after, ...others]).machines;
+  expect(machine!.cause.finding).toBe('IN SPEC');
+  expect(machine!.combinations[0]).toMatchObject({ name: 'A' });
+  expect([machine!.combinations[0]!.crimps.length, machine!.combinations[0]!.current.length]).toEqual([8, 4]);
+});
+
+test('the dial’s step is taken from the crimps where they show it and nobody states it', () => {
+  // Larch at four dials 5 digits apart, 0.02 mm a digit; Alder off by its own setting at one dial.
+  const noise = [1, -1, 0, 1, -1, 0];
+  const larch = [0, 1, 2, 3].flatMap(times =>
+    crimpsOf(
+      'Larch',
+      noise.map(each => 30 - 10 * times + each),
+      400 + 5 * times,
+    ),
+  );
+  const rest = ['Beech', 'Rowan'].flatMap(name => crimpsOf(name, noise, 400, 'D31'));
+  const analysis = analyse([
+    HEAD,
+    ...larch,
+    ...rest,
+    ...crimpsOf(
+      'Alder',
+      noise.map(each => 20 + each),
+      410,
+      'D40',
+    ),
+  ]);
+  const { headline, details } = textOf(analysis);
+  expect(headline).toMatch(/Only Alder is off, 0\.20 mm large: set its dial from 410 to 420/);
+  expect(details.join(' ')).toContain('0.02 mm a digit, as these crimps show');
+});
+
+describe('what is missing is asked for by name', () => {
+  const off = (dial: number) => ['A', 'B', 'C'].flatMap(name => crimpsOf(name, [0, 1, -1, 0, name === 'A' ? 1 : 0], dial, name));
+  const rows = (dial: number) => [...off(dial), ...crimpsOf('D', [20, 21, 19, 20, 20], dial, 'D')];
+
+  test('dials stand in the sheet: only the change per digit', () => {
+    expect(textOf(analyse([HEAD, ...rows(400)])).details[0]).toBe(
+      'To get the next dial, enter the change per digit (Limits and machine, or table Machines).',
+    );
+  });
+
+  test('no dials either: both', () => {
+    const without = [HEAD, ...rows(400)].map(row => row.filter((_, column) => column !== 2));
+    expect(textOf(analyse(without)).details[0]).toMatch(
+      /enter the dials in a column Dial of the sheet, and the change per digit/,
+    );
+  });
+
+  test('a chart of all combinations says which of them widens its limits', () => {
+    const [machine] = analyse([HEAD, ...rows(400)]).machines;
+    expect(mixedNote(machine!)).toBe('D is off on its own and widens these limits: look at one combination at a time.');
+    expect(mixedNote(analyse([HEAD, ...off(400)]).machines[0]!)).toBeUndefined();
+  });
+});
+
+test('an interval narrower than the caliper’s last digit is told with one more', () => {
+  const rows = ['A', 'B', 'C'].flatMap(name =>
+    crimpsOf(name, Array(20).fill(2), 400, name).concat(crimpsOf(name, [1.9, 2.1], 400, name)),
+  );
+  expect(textOf(analyse([HEAD, ...rows])).details[0]).toMatch(/lies between 0\.019 mm|lies between 0\.020 mm/);
+});
+
+describe('not enough crimps', () => {
+  test('no column names hose and coupling: that is said, not "measure two more combinations"', () => {
+    const rows = crimpsOf('A', [10, 11, 9, 10]).map(row => row.slice(1));
+    const { headline, details } = textOf(analyse([HEAD.slice(1), ...rows]));
+    expect(headline).toBe('No column names hose and coupling, so that all crimps count as one combination.');
+    expect(details[0]).toMatch(/Say which column does \(Which column is what\)/);
+  });
+
+  test('no repeats: a second crimp is asked for', () => {
+    const rows = ['A', 'B', 'C'].flatMap(name => crimpsOf(name, [10]));
+    expect(textOf(analyse([HEAD, ...rows])).headline).toBe('Not enough crimps yet: measure a second crimp of A, B and C.');
+  });
+
+  test('how many more of which combination, and that many do tell', () => {
+    const wide = [-10, 10, -9, 9, -10, 10];
+    const rows = [crimpsOf('A', wide), crimpsOf('B', wide), crimpsOf('C', [-10, 10])].flat();
+    const { headline } = textOf(analyse([HEAD, ...rows]));
+    const [, count] = /^Not enough crimps yet: measure (\w+) more of C\.$/.exec(headline) ?? [];
+    expect(['one', 'two', 'three', 'four']).toContain(count);
+    const words = ['no', 'one', 'two', 'three', 'four'];
+    const more = [-10, 10, -9, 9].slice(0, words.indexOf(count!));
+    const after = [crimpsOf('A', wide), crimpsOf('B', wide), crimpsOf('C', [-10, 10, ...more])].flat();
+    expect(analyse([HEAD, ...after]).machines[0]!.cause.finding).not.toBe('NOT ENOUGH DATA');
+  });
+});
+
+test('one die throughout: the offset may be the die’s, and that is checked before recalibrating', () => {
+  const rows = ['A', 'B', 'C'].flatMap(name => crimpsOf(name, [9, 10, 11, 10]));
+  const { headline, details } = textOf(analyse([HEAD, ...rows]));
+  expect(headline).toBe('All combinations crimp 0.10 mm large: machine or die D23.');
+  expect(details[0]).toMatch(/with another die before you recalibrate/);
+});
+
+test('machines are judged one by one, and each crimp is counted once', () => {
+  const rows = (machine: string, off: number) =>
+    ['A', 'B', 'C'].flatMap(name => crimpsOf(name, [off - 1, off, off + 1, off])).map(row => [machine, ...row]);
+  const { machines, counts } = analyse([['Machine', ...HEAD], ...rows('Gate', 0), ...rows('Van', 13)]);
+  expect(machines.map(({ machine, cause }) => [machine, cause.finding])).toEqual([
+    ['Gate', 'IN SPEC'],
+    ['Van', 'MACHINE OR DIE'],
+  ]);
+  expect(counts).toEqual({ 'IN SPEC': 15, LOOSE: 9, TIGHT: 0, OVAL: 0, UNSURE: 0 });
+});

@@ -1,0 +1,361 @@
+import { readFileSync } from 'node:fs';
+import { blockOf } from '../../../src/workbook/a1';
+import type { HostBlock } from '../../../src/workbook/hostTable';
+import type { CellValue, RangeContent } from '../../../src/workbook/workbook';
+import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
+import { datesAmongLengths, isDateFormat, textFormatChanges } from '../../../src/sheets/table/dateTrouble';
+import { findTable } from '../../../src/sheets/table/findTable';
+import type { CatalogueState } from '../../../src/sheets/catalogue/catalogueState';
+import type { OfferOptions } from '../../../src/sheets/columns/offer';
+import { offersFor } from '../../../src/sheets/columns/offers';
+import { planColumns } from '../../../src/sheets/columns/planColumns';
+import { NO_SETTINGS, offerOptions } from '../../../src/sheets/columns/offerSettings';
+import { proposeColumns } from '../../../src/sheets/table/proposeColumns';
+import { roleOfHeading, unitOfHeading } from '../../../src/sheets/table/roles';
+import { tableUnits } from '../../../src/sheets/columns/tableUnits';
+import { INCHES, OTHER_WORDS, sheetOf, TWO_TABLES } from './jobSheets';
+
+const NONE: CatalogueState = { present: false };
+const at = (address: string) => blockOf(address)!;
+
+function planned(
+  used: RangeContent,
+  cell: string,
+  ids: readonly string[],
+  { catalogue = NONE, spill = false, hostTables = [] as HostBlock[], options = {} as OfferOptions } = {},
+) {
+  const table = findTable(used, at(cell), hostTables)!;
+  const columns = proposeColumns(used, table, catalogue);
+  const offers = offersFor(columns, catalogue, tableUnits(table, columns), { spill, ...options }).filter(offer =>
+    ids.includes(offer.id),
+  );
+  const plan = planColumns(used, table, columns, offers, { spill, hostTables });
+  const formulas = plan.changes.find(change => change.kind === 'formulas')!;
+  return { plan, at: formulas.at.address, formulas: formulas.formulas };
+}
+
+async function sampleSheet(sheet: string): Promise<RangeContent> {
+  const { cells } = await readXlsx(new Uint8Array(readFileSync('samples/job-sheet.xlsx')), 'job-sheet.xlsx');
+  const own = cells.filter(cell => cell.sheet === sheet);
+  const rows: CellValue[][] = [];
+  for (const cell of own) {
+    const { row, column } = at(cell.address);
+    (rows[row] ??= [])[column] = cell.cached;
+  }
+  return sheetOf(Array.from(rows, row => Array.from(row ?? [], value => value ?? '')));
+}
+
+test('a table in other words under a title block is found with its blank row and without the note below', () => {
+  const used = sheetOf(OTHER_WORDS);
+  expect(findTable(used, at('B7'))?.block).toEqual(at('A4:H7'));
+  expect(findTable(used, at('A1'))?.block).toEqual(at('A4:H7'));
+  expect(planned(used, 'B5', ['cutLength'])).toMatchObject({
+    at: 'I5:I7',
+    formulas: [['=HOSE.CUTLENGTH(E5,G5,H5)'], ['=HOSE.CUTLENGTH(E6,G6,H6)'], ['=HOSE.CUTLENGTH(E7,G7,H7)']],
+  });
+});
+
+test('inch fractions as text are taken, with the allowance, and the heading carries the unit', () => {
+  const { plan, formulas } = planned(sheetOf(INCHES), 'A2', ['cutLength']);
+  expect(formulas[0]).toEqual(['=HOSE.CUTLENGTH(D2,E2,F2,G2)']);
+  expect(plan.changes[1]).toMatchObject({ values: [['Cut length (in)']] });
+  expect(plan.told).toContain('column H, rows 2 to 3');
+});
+
+test('of two tables side by side the selected one is taken, and the new columns jump over the other', () => {
+  const used = sheetOf(TWO_TABLES);
+  expect(findTable(used, at('A2'))?.block).toEqual(at('A1:B3'));
+  expect(findTable(used, at('F3'))?.block).toEqual(at('D1:L3'));
+  expect(planned(used, 'F3', ['check', 'deviation', 'nextDial']).formulas[1]).toEqual([
+    '=HOSE.CRIMPCHECK(E3:H3,I3,J3)',
+    '=INDEX(HOSE.CRIMPDETAIL(E3:H3,I3,J3),1,2)',
+    '=HOSE.NEXTDIAL(K3,E3:H3,I3,J3,L3)',
+  ]);
+  const left = findTable(used, at('A2'))!;
+  const columns = { overall: { first: 0, last: 0 }, cutOffA: { first: 1, last: 1 }, cutOffB: { first: 1, last: 1 } };
+  const plan = planColumns(used, left, columns, offersFor(columns, NONE).slice(0, 1));
+  // Column M stays free: beside the other table the new one would be taken for a part of it.
+  expect(plan.at).toEqual(at('N1:N3'));
+});
+
+test('a table below another one ends it', () => {
+  const rows = [['Hose', 'Qty'], ['Alder', 1], [], ['Hose', 'Qty', 'OAL'], ['Larch', 2, 900]];
+  expect(findTable(sheetOf(rows), at('A2'))?.block).toEqual(at('A1:B2'));
+  expect(findTable(sheetOf(rows), at('A5'))?.block).toEqual(at('A4:C5'));
+});
+
+test('a row of data with words of ours in it (a die D27, a dial from the MACHINE) does not end the table', () => {
+  const rows = [
+    ['Hose', 'Overall', 'Quantity', 'Die', 'Dial', 'Dial from', 'Cost'],
+    ['Larch DN 12', 840, 1, 'D23', 412, 'CATALOGUE', 31.5],
+    ['Larch DN 16', 1480, 10, 'D27', 281, 'MACHINE', 36.2],
+    ['Larch DN 19', 860, 2, 'D31', 441, 'CATALOGUE', 51.2],
+  ];
+  expect(findTable(sheetOf(rows), at('A2'))?.block).toEqual(at('A1:G4'));
+});
+
+test('a single cell anywhere in the height of the table keeps a column from being written', () => {
+  const rows = OTHER_WORDS.map((row, r) => (r === 6 ? [...row, 'mind the bend'] : row));
+  expect(planned(sheetOf(rows), 'B5', ['cutLength']).at).toBe('K5:K7');
+});
+
+test('a formula that shows nothing counts as data', () => {
+  const used = sheetOf(OTHER_WORDS.map((row, r) => (r === 4 ? [...row, ''] : row)));
+  const formulas = used.formulas.map((row, r) => row.map((_, c) => (r === 4 && c === 8 ? '=""' : '')));
+  expect(planned({ ...used, formulas }, 'B5', ['cutLength']).at).toBe('K5:K7');
+});
+
+test('another table of the host is never written into, even where it is empty', () => {
+  const hostTables = [at('I4:K9')];
+  expect(planned(sheetOf(OTHER_WORDS), 'B5', ['cutLength'], { hostTables }).at).toBe('M5:M7');
+});
+
+test('on request one formula a column spills over the rows, never over whole columns', () => {
+  const { at: where, formulas } = planned(sheetOf(OTHER_WORDS), 'B5', ['cutLength', 'dieA'], {
+    catalogue: { present: true, unit: 'mm' },
+    spill: true,
+  });
+  expect(where).toBe('I5:J5');
+  expect(formulas).toEqual([['=HOSE.CUTLENGTH(E5:E7,G5:G7,H5:H7)', '=INDEX(HOSE.CRIMPSETUP(Catalogue,B5:B7,C5:C7),0,1)']]);
+});
+
+test('a new column is as wide as the longest word of its heading; where something else stands in it, its width stays', () => {
+  const catalogue: CatalogueState = { present: true, unit: 'mm', pressureUnit: 'bar' };
+  const widths = (rows: typeof OTHER_WORDS) => {
+    const { plan } = planned(sheetOf(rows), 'B5', ['cutLength', 'pressure', 'assembly'], { catalogue });
+    return plan.changes.flatMap(change =>
+      change.kind === 'style' && change.style.columnWidth !== undefined ? [[change.at.address, change.style.columnWidth]] : [],
+    );
+  };
+  // "pressure" has eight letters; the check of the assembly answers in sentences.
+  expect(widths(OTHER_WORDS)).toEqual([
+    ['I4', 60],
+    ['J4', 64],
+    ['K4', 160],
+  ]);
+  const titled = OTHER_WORDS.map((row, index) => (index === 0 ? [...row, '', '', '', '', '', '', '', '', 'Week 40'] : row));
+  expect(widths(titled).map(([address]) => address)).toEqual(['I4', 'K4']);
+});
+
+test('means and money are shown with the digits that are read', () => {
+  const formats = (catalogue: CatalogueState, cell: string, ids: readonly string[]) => {
+    const used = sheetOf(TWO_TABLES);
+    const { plan } = planned(used, cell, ids, { catalogue });
+    return plan.changes.flatMap(change => (change.kind === 'format' ? [[change.at.address, change.numberFormat]] : []));
+  };
+  expect(formats(NONE, 'F2', ['check', 'deviation'])).toEqual([
+    ['M1:N3', 'General'],
+    ['N2:N3', '0.000'],
+  ]);
+});
+
+test('above 2,000 rows one formula a column is written without asking, at 2,000 a formula a row', () => {
+  const rows = (count: number) => [
+    ['Overall', 'Cut-off A', 'Cut-off B'],
+    ...Array.from({ length: count }, (_, i) => [1000 + i, 20, 20]),
+  ];
+  expect(planned(sheetOf(rows(2001)), 'A2', ['cutLength']).formulas).toEqual([['=HOSE.CUTLENGTH(A2:A2002,B2:B2002,C2:C2002)']]);
+  expect(planned(sheetOf(rows(2000)), 'A2', ['cutLength']).formulas).toHaveLength(2000);
+});
+
+test('in a table of the host every column is a formula a row by INDEX, even when a spill is asked for', () => {
+  const { formulas } = planned(sheetOf(INCHES), 'A2', ['dialA', 'dialB', 'pressure'], {
+    catalogue: { present: true, unit: 'in' },
+    spill: true,
+    hostTables: [at('A1:G3')],
+  });
+  expect(formulas).toHaveLength(2);
+  expect(formulas[0]).toEqual([
+    '=INDEX(HOSE.CRIMPSETUP(Catalogue,A2,B2),1,2)',
+    '=INDEX(HOSE.CRIMPSETUP(Catalogue,A2,C2),1,2)',
+    '=INDEX(HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2),1,2)',
+  ]);
+});
+
+test.each([
+  ['Target\nmm', 'target', 'mm'],
+  ['Finished length, in', 'overall', 'in'],
+  ['Length [mm]', 'overall', 'mm'],
+  ['Tol.\r\n(inch)', 'tolerance', 'in'],
+])('heading %j is read as %s in %s', (heading, role, unit) => {
+  expect([roleOfHeading(heading), unitOfHeading(heading)]).toEqual([role, unit]);
+});
+
+test('a row of totals of a host table gets no formula, belongs to it when selected, and is never written into', () => {
+  const used = sheetOf([
+    ['Hose', 'Overall length (mm)', 'Cut-off A', 'Cut-off B'],
+    ['Alder DN 25', 1250, 30, 41],
+    ['Larch DN 12', 840, 22, 22],
+    ['Total', 2090, '', ''],
+  ]);
+  const own = { ...at('A1:D3'), hasTotals: true };
+  expect(planned(used, 'A2', ['cutLength'], { hostTables: [own] }).at).toBe('E2:E3');
+  expect(findTable(used, at('B4'), [own])?.block).toEqual(at('A1:D3'));
+  const beside = { ...at('E5:F5'), row: 0, rows: 1, hasTotals: true };
+  expect(planned(used, 'A2', ['cutLength'], { hostTables: [own, beside] }).at).toBe('H2:H3');
+});
+
+test('what is missing is said in words, and columns that need no catalogue stay open', () => {
+  const used = sheetOf(OTHER_WORDS);
+  const columns = proposeColumns(used, findTable(used, at('B5'))!);
+  const reasons = Object.fromEntries(offersFor(columns, NONE).map(offer => [offer.id, offer.reason]));
+  expect(reasons.cutLength).toBeUndefined();
+  expect(reasons.dieA).toMatch(/named Catalogue/);
+  expect(reasons.pressure).toBe(reasons.dieA);
+  expect(reasons.check).toBe('Needs a column for: Readings, Target diameter, Tolerance.');
+  const inches = offersFor(columns, { present: true, unit: 'in' }, { overall: 'mm' }).find(offer => offer.id === 'pressure');
+  expect(inches?.reason).toMatch(/lengths are in mm, the catalogue is in in/);
+});
+
+test('lengths that became dates are named, and typed length columns are set to text', () => {
+  const used = sheetOf(INCHES, { F2: 'd-mmm' });
+  const table = findTable(used, at('A2'))!;
+  const columns = proposeColumns(used, table);
+  expect(datesAmongLengths(used, table, columns)).toEqual(['F2']);
+  expect(textFormatChanges(used, table, columns).map(change => 'at' in change && change.at.address)).toEqual([
+    'D2:D3',
+    'E2:E3',
+    'F2:F3',
+    'G2:G3',
+  ]);
+});
+
+test.each([
+  ['General', false],
+  ['0.00', false],
+  ['@', false],
+  ['0" days"', false],
+  ['[Red]0.0', false],
+  ['dd/mm/yyyy', true],
+  ['d-mmm', true],
+])('the number format %s shows a date: %s', (format, expected) => expect(isDateFormat(format)).toBe(expected));
+
+test.each([
+  [
+    'Jobs (mm)',
+    'A7',
+    ['hose', 'fittingA', 'fittingB', 'overall', 'cutOffA', 'cutOffB', 'allowance', 'quantity'],
+    '=HOSE.CUTLENGTH(H6,I6,J6,K6)',
+  ],
+  [
+    'Jobs (in)',
+    'C6',
+    ['hose', 'fittingA', 'fittingB', 'overall', 'cutOffA', 'cutOffB', 'allowance', 'quantity'],
+    '=HOSE.CUTLENGTH(H6,I6,J6,K6)',
+  ],
+])('the sample sheet %s is read', async (sheet, cell, roles, formula) => {
+  const used = await sampleSheet(sheet);
+  const columns = proposeColumns(used, findTable(used, at(cell))!);
+  expect(Object.keys(columns)).toEqual(expect.arrayContaining(roles));
+  const { plan, formulas } = planned(used, cell, ['cutLength']);
+  expect(formulas[0]).toEqual([formula]);
+  expect(plan.at.column).toBe(16);
+});
+
+test('the bench record of the samples offers check and next dial over its readings', async () => {
+  const used = await sampleSheet('Bench record');
+  const table = findTable(used, at('A15'))!;
+  const columns = proposeColumns(used, table);
+  expect(columns.readings && columns.readings.last - columns.readings.first + 1).toBe(4);
+  expect(offersFor(columns, NONE).find(offer => offer.id === 'check')?.reason).toBeUndefined();
+});
+
+const MACHINES: CatalogueState['machines'] = {
+  sheet: 'Our machines',
+  body: { row: 1, column: 0, rows: 30, columns: 11 },
+  columns: { machine: 0, step: 5, lowest: 7, highest: 8, largestMove: 9 },
+  stepUnit: 'mm',
+  machines: [
+    { name: 'Gate', row: 1, states: new Set(['step', 'lowest', 'highest', 'largestMove'] as const), isFirst: true },
+    { name: 'Van', row: 2, states: new Set(['step', 'lowest', 'highest'] as const), isFirst: true },
+  ],
+};
+const WORKSHOP: CatalogueState = { present: true, unit: 'mm', diameterUnit: 'mm', pressureUnit: 'bar', machines: MACHINES };
+
+/** Readings, hose and coupling, but neither target nor tolerance nor step. */
+const BENCH = [
+  ['Hose', 'Coupling', 'Machine', 'Dial set', 'R1', 'R2', 'R3', 'R4'],
+  ['Alder DN 25', 'Alder cone', 'Gate', 412, 34.11, 34.15, 34.12, 34.14],
+  ['Alder DN 25', 'Alder cone', 'Van', 318, 34.31, 34.35, 34.32, 34.34],
+];
+
+test('target and tolerance come from the catalogue where the table has none', () => {
+  const { formulas } = planned(sheetOf(BENCH), 'A2', ['check', 'toleranceA'], { catalogue: WORKSHOP });
+  const setUp = 'HOSE.CRIMPSETUP(Catalogue,A2,B2,C2)';
+  expect(formulas[0]).toEqual([`=INDEX(${setUp},1,4)`, `=HOSE.CRIMPCHECK(E2:H2,INDEX(${setUp},1,3),INDEX(${setUp},1,4))`]);
+});
+
+test("next dial takes change per digit and limits from the chosen machine's row; what the row does not state is left out", () => {
+  const call = (machine: string) =>
+    planned(sheetOf(BENCH), 'A2', ['nextDial'], { catalogue: WORKSHOP, options: { machine } }).formulas[0]![0]!;
+  expect(call('Gate')).toMatch(
+    /,1,4\),'Our machines'!\$F\$2,'Our machines'!\$H\$2,'Our machines'!\$I\$2,'Our machines'!\$J\$2\)$/,
+  );
+  expect(call('Gate')).toContain('HOSE.CRIMPSETUP(Catalogue,A2,B2,"Gate")');
+  expect(call('Van')).toMatch(/,'Our machines'!\$F\$3,'Our machines'!\$H\$3,'Our machines'!\$I\$3\)$/);
+});
+
+test('by the column of the machine the limits are looked up by its name, where every machine states them', () => {
+  const used = sheetOf(BENCH);
+  const columns = proposeColumns(used, findTable(used, at('A2'))!);
+  const offer = (catalogue: CatalogueState, spill = false) =>
+    offersFor(columns, catalogue, {}, { spill }).find(({ id }) => id === 'nextDial')!;
+  expect(offer(WORKSHOP).reason).toMatch(/^Not every machine states its largest move/);
+  const all = {
+    ...MACHINES!,
+    machines: MACHINES!.machines.map(machine => ({ ...machine, states: MACHINES!.machines[1]!.states })),
+  };
+  const { formulas } = planned(used, 'A2', ['nextDial'], { catalogue: { ...WORKSHOP, machines: all } });
+  const found = "MATCH(C2,'Our machines'!$A$2:$A$31,0)";
+  expect(formulas[0]![0]).toContain(`INDEX('Our machines'!$F$2:$F$31,${found}),INDEX('Our machines'!$H$2:$H$31,${found})`);
+  expect(offer({ ...WORKSHOP, machines: all }, true).reason).toMatch(/takes the limits of one machine/);
+  const below = { ...all, machines: all.machines.map(machine => ({ ...machine, isFirst: machine.name === 'Van' })) };
+  expect(offer({ ...WORKSHOP, machines: below }).reason).toMatch(/another row stands above the one that describes Gate/);
+});
+
+test('readings in another unit than the catalogue are refused', () => {
+  const used = sheetOf([[...BENCH[0]!.slice(0, 4), 'R1 (in)', 'R2 (in)', 'R3 (in)', 'R4 (in)'], ...BENCH.slice(1)]);
+  const table = findTable(used, at('A2'))!;
+  const columns = proposeColumns(used, table);
+  const reason = offersFor(columns, WORKSHOP, tableUnits(table, columns)).find(({ id }) => id === 'check')!.reason;
+  expect(reason).toBe('The readings and targets are in in, the catalogue is in mm: they must be the same.');
+});
+
+test('the price takes the margin that is asked for, or the column of the table', () => {
+  const rows = (more: string[]) => [
+    ['Hose', 'Fitting A', 'Fitting B', 'Overall length (mm)', 'Qty', ...more],
+    ['Alder DN 25', 'x', 'y', 1200, 2, ...more.map(() => 0.3)],
+  ];
+  const price = (more: string[], options: OfferOptions) =>
+    planned(sheetOf(rows(more)), 'A2', ['price'], { catalogue: WORKSHOP, options }).formulas[0]![0];
+  const cost = 'HOSE.UNITCOST(Catalogue,A2,B2,C2,D2,E2)';
+  expect(price([], { margin: '0.4' })).toBe(`=HOSE.SELLPRICE(INDEX(${cost},1,4),0.4)`);
+  expect(price([], { margin: '0.4', minimum: '15' })).toBe(`=HOSE.SELLPRICE(INDEX(${cost},1,4),0.4,,15)`);
+  expect(price(['Margin'], { roundTo: '0.5' })).toBe(`=HOSE.SELLPRICE(INDEX(${cost},1,4),F2,0.5)`);
+  expect(() => price([], {})).toThrow('Choose at least one column');
+});
+
+test('columns that name parts of the catalogue are told by what stands in them', () => {
+  const rows = [
+    ['Order', 'Remark', 'What', 'Left', 'Right', 'OAL'],
+    ['17', 'Elm', 'Alder DN 25', 'Alder cone', 'Alder flange', 1200],
+  ];
+  const isHose = (name: string) => name === 'Alder DN 25';
+  const isFitting = (name: string) => /cone|flange/.test(name);
+  const used = sheetOf(rows);
+  const columns = proposeColumns(used, findTable(used, at('A2'))!, { isHose, isFitting });
+  expect(columns).toMatchObject({ hose: { first: 2 }, fittingA: { first: 3 }, fittingB: { first: 4 }, overall: { first: 5 } });
+});
+
+test.each([
+  ['0.4', '0.4'],
+  ['40 %', '0.4'],
+  ['0,35', '0.35'],
+  ['40', undefined],
+  ['1', undefined],
+  ['0.4"', undefined],
+  ['-0.1', undefined],
+  ['x', undefined],
+])('a margin typed as %s is %s in the formula', (typed, expected) =>
+  expect(offerOptions({ ...NO_SETTINGS, margin: typed }, false).margin).toBe(expected),
+);

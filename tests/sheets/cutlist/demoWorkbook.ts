@@ -1,0 +1,28 @@
+import type { FakeCell } from '../../workbook/fakeWorkbook';
+
+/** An invented week of an invented workshop: never crimp from it. */
+export const demoSheets: Readonly<Record<string, readonly (readonly FakeCell[])[]>> = {
+  Jobs: [
+    ['Line', 'Wanted for', 'Hose', 'Bore (mm)', 'Quantity', 'Overall length (mm)', 'Cut length (mm)', 'Working pressure (bar)'],
+    [1, 'Topper lift', 'Larch DN 12', 12.7, 4, 1250, 1168.5, 275],
+    [2, 'Topper tilt', 'Larch DN 10', 9.5, 6, 985, 934, 330],
+    [3, 'Loader swing', 'Larch DN 12', 12.7, 3, 1480, 1399, 275],
+    [4, 'Boom', 'Rowan DN 19', 19.1, 2, 3400, 3303, 350],
+    [5, 'Not measured yet', 'Larch DN 12', 12.7, 1, 900, '', 275],
+    [6, 'Wheel lift', 'Larch DN 12', 12.7, 5, 700, 618, 275],
+    [7, 'Steering', 'Larch DN 10', 9.5, 3, 742, 689, 330],
+  ],
+  Rack: [
+    ['Hose', 'Length (mm)', 'Quantity', 'Place', 'Lot', 'Made'],
+    ['Larch DN 12', 4200, 1, 'A1', 'L70', '2026-02-01'],
+    ['Larch DN 12', 12000, 1, 'A2', 'L71', '2026-03-01'],
+    ['Larch DN 10', 2900, 2, 'A3', 'L66', '2019-05-01'],
+    ['Larch DN 10', 9800, 1, 'A4', 'L67', '2025-11-01'],
+    ['Rowan DN 19', 4000, 1, 'B1', 'R12', '2026-01-01'],
+  ],
+  Hoses: [
+    ['Hose', 'Reel length (m)'],
+    ['Larch DN 12', 40],
+    ['Rowan DN 19', 20],
+  ],
+};

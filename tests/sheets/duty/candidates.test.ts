@@ -1,0 +1,297 @@
+import fc from 'fast-check';
+import { hoseFit } from '../../../src/core/catalogue/hoseDuty';
+import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
+import { unitCost } from '../../../src/core/catalogue/unitCost';
+import { Decimal } from '../../../src/core/units/decimal';
+import { candidates, choose } from '../../../src/sheets/duty/candidates';
+import { costText, weakestPart } from '../../../src/sheets/duty/choiceTexts';
+import { endOptions, ruledOutFittings } from '../../../src/sheets/duty/endOptions';
+import { hoseDutyOf, hoseMargins } from '../../../src/sheets/duty/hoseMargins';
+import { rowContent } from '../../../src/sheets/duty/insertChoice';
+import { rulesOut } from '../../../src/sheets/duty/margin';
+import { treeTables, withCell } from '../../core/catalogue/treeCatalogue';
+import { demandOf } from './duties';
+import { sampleCatalogue } from './sampleCatalogue';
+
+const sample = sampleCatalogue();
+
+/** Against the small catalogue of the core's tests: no outside diameters, derating for one hose, fittings without rating. */
+const small = (change: Parameters<typeof demandOf>[0] = {}) =>
+  demandOf({
+    flow: '',
+    fastest: '',
+    bore: '12',
+    surge: '',
+    route: [{ kind: 'straight', length: '1000' }],
+    slack: '',
+    formA: '24° cone L',
+    angleA: '0',
+    angleB: '0',
+    ...change,
+  });
+const tree = readCatalogue(treeTables);
+const reasonsOf = (hose: string, demand: ReturnType<typeof demandOf>, catalogue = tree) =>
+  candidates(catalogue, demand).ruledOut.find(found => found.hose.hose === hose)?.reasons;
+
+test('what suits comes cheapest first by UNITCOST, and every hose is either among them or ruled out with a reason', () => {
+  const demand = demandOf({ angleA: '', surge: '120', pressure: '90' });
+  const { suitable, ruledOut } = candidates(sample, demand);
+  expect(suitable.length).toBeGreaterThan(2);
+  const totals = suitable.map(({ hose, cheapest }) => {
+    const names = cheapest.ends.map(({ fitting }) => fitting.fitting) as [string, string];
+    return unitCost(sample, hose.hose, names, cheapest.lengths.overall!, demand.quantity).total.toNumber();
+  });
+  expect(totals).toEqual([...totals].sort((a, b) => a - b));
+  expect(suitable.length + ruledOut.length).toBe(sample.hoses.length);
+  expect(ruledOut.every(({ reasons }) => reasons.length > 0 && reasons.every(reason => reason.length > 10))).toBe(true);
+});
+
+test('of the hoses ruled out those that lack nothing but couplings come first, then those with the fewest reasons', () => {
+  const { ruledOut } = candidates(sample, demandOf({ flow: '60', fastest: '4', pressure: '160', surge: '200' }));
+  const nearest = ruledOut.filter(({ by }) => by === 'couplings');
+  expect(nearest.flatMap(({ reasons }) => reasons)[0]).toMatch(/^End A: Pressure of Larch/);
+  expect(ruledOut.slice(0, nearest.length)).toEqual(nearest);
+  const counts = ruledOut.slice(nearest.length).map(({ reasons }) => reasons.length);
+  expect(counts).toEqual([...counts].sort((a, b) => a - b));
+  expect(counts.at(-1)).toBeGreaterThan(counts[0]!);
+});
+
+test('of several fittings the cheapest pair that may be made is taken; the others can be chosen', () => {
+  const demand = demandOf({ angleA: '' });
+  const [first] = candidates(sample, demand).suitable;
+  const all = first!.ends[0].flatMap(a => first!.ends[1].map(b => choose(sample, demand, first!, [a, b])));
+  const costs = all.filter(({ wrong }) => wrong.length === 0).map(({ cost }) => cost!.total.toNumber());
+  expect(costs.length).toBeGreaterThan(1);
+  expect(first!.cheapest.cost!.total.toNumber()).toBe(Math.min(...costs));
+});
+
+test('margins rule a hose out exactly where FINDHOSE’s arithmetic does, whatever is asked', () => {
+  const amount = (min: number, max: number) => fc.integer({ min, max }).map(String);
+  const change = fc.record({
+    units: fc.constant('metric' as const),
+    fluid: fc.constantFrom('', 'mineral oil', 'Water Glycol', 'rapeseed ester', 'phosphate ester'),
+    flow: fc.constant(''),
+    fastest: fc.constant(''),
+    bore: amount(5, 40),
+    surge: fc.oneof(fc.constant(''), amount(10, 500)),
+    pressure: amount(5, 400),
+    fluidColdest: amount(-50, 10),
+    fluidHottest: amount(30, 130),
+    vacuum: fc.oneof(
+      fc.constantFrom('', 'yes'),
+      amount(1, 9).map(tenths => String(Number(tenths) / 10)),
+    ),
+    route: fc.oneof(
+      fc.constant([{ kind: 'straight', length: '1000' }] as const),
+      amount(50, 700).map(radius => [{ kind: 'bend', radius, angle: '90', turn: 'left' }] as const),
+    ),
+  });
+  fc.assert(
+    fc.property(change, fc.constantFrom(sample, tree), (asked, catalogue) => {
+      const demand = demandOf(asked);
+      const duty = hoseDutyOf(catalogue, demand);
+      for (const hose of catalogue.hoses) {
+        const isOut = hoseMargins(catalogue, hose, demand).some(rulesOut);
+        expect([hose.hose, isOut]).toEqual([hose.hose, hoseFit(catalogue, hose, duty).ruledOut.length > 0]);
+      }
+    }),
+    { numRuns: 200 },
+  );
+});
+
+test('the rating at temperature comes from the derating table: .9 of 165 bar at 80 °C is 148.5 bar', () => {
+  const hose = tree.hoses.find(found => found.hose === 'Alder DN 25')!;
+  const margins = hoseMargins(tree, hose, small({ bore: '25', pressure: '100' }));
+  expect(margins.find(({ demand }) => demand === 'Pressure of the hose at 80 °C')).toEqual({
+    demand: 'Pressure of the hose at 80 °C',
+    state: 'met',
+    facts: 'asked 100 bar, has 148.5 bar (90 % of 165 bar)',
+    verdict: '48.5 bar to spare (49 %)',
+  });
+  expect(reasonsOf('Alder DN 25', small({ bore: '25', pressure: '150' }))).toContain(
+    'Pressure of the hose at 80 °C: asked 150 bar, has 148.5 bar (90 % of 165 bar), 1.5 bar too little',
+  );
+  expect(reasonsOf('Alder DN 25', small({ bore: '25', fluidHottest: '110' }))).toContainEqual(
+    expect.stringMatching(/Derating say nothing about 110 °C/),
+  );
+});
+
+test('what is asked is rounded up, what there is down, and what is to spare or lacking is the difference of both', () => {
+  const hose = tree.hoses.find(found => found.hose === 'Alder DN 25')!;
+  const pressureOf = (workingPressure: number, pressure: string) =>
+    hoseMargins(tree, { ...hose, workingPressure }, small({ bore: '25', pressure })).find(({ demand }) =>
+      demand.startsWith('Pressure of the hose'),
+    );
+  // .9 of 113.5 bar is 102.15 bar.
+  expect(pressureOf(113.5, '100')).toMatchObject({
+    facts: expect.stringContaining('has 102.1 bar'),
+    verdict: '2.1 bar to spare (2 %)',
+  });
+  expect(pressureOf(113.5, '110')).toMatchObject({
+    facts: expect.stringContaining('has 102.1 bar'),
+    verdict: '7.9 bar too little',
+  });
+  // Nearer than a tenth: what is shown as the same is still to spare, or lacking.
+  expect(pressureOf(113.5, '102.13')).toMatchObject({ state: 'met', verdict: '0.02 bar to spare (0.02 %)' });
+  expect(pressureOf(113.5, '102.17')).toMatchObject({ state: 'missed', verdict: '0.02 bar too little' });
+});
+
+test('100 °C is 212 °F (NIST SP 811), not a little less: what conversion leaves behind is not rounded away', () => {
+  const hose = tree.hoses.find(found => found.hose === 'Alder DN 12')!;
+  const demand = small({
+    units: 'US',
+    bore: '1/2',
+    pressure: '1450',
+    fluidHottest: '176',
+    fluidColdest: '-22',
+    airColdest: '',
+    airHottest: '',
+  });
+  const margin = hoseMargins(tree, hose, demand).find(found => found.demand === 'Hottest');
+  expect(margin).toMatchObject({ facts: 'asked 176 °F, up to 212 °F', verdict: '36 °F to spare' });
+});
+
+test('the cost of several is that of one as it is shown, times their number', () => {
+  const [found] = candidates(tree, small({ quantity: '7' })).suitable;
+  const text = costText(found!.cheapest, small({ quantity: '7' }));
+  const [, each, all] = /^Cost: ([\d.]+) each .*; 7 cost ([\d.]+)\.$/.exec(text)!;
+  expect(Math.round(Number(all) * 100)).toBe(Math.round(Number(each) * 100) * 7);
+});
+
+test('every fitting of the hose that does not suit an end has its reason: form, angle, crimp data, pressure', () => {
+  const hose = tree.hoses.find(found => found.hose === 'Alder DN 12')!;
+  const demand = small({ surge: '240' });
+  const { suitable } = endOptions(tree, hose, demand.ends[0], demand);
+  const reasons = new Map(
+    ruledOutFittings(tree, hose, demand.ends[0], demand, suitable).map(({ fitting, reason }) => [fitting, reason]),
+  );
+  expect(suitable.map(({ fitting }) => fitting.fitting)).toEqual(['Alder cone straight DN 12']);
+  expect(Object.fromEntries(reasons)).toEqual({
+    'Alder cone elbow DN 12': 'angle 90°',
+    'Alder flare straight DN 12': 'end form 37° flare swivel',
+    'Alder oddment': 'angle 45°',
+  });
+  const more = small({ surge: '260', formA: '37° flare swivel' });
+  const out = ruledOutFittings(tree, hose, more.ends[0], more, []);
+  expect(out).toContainEqual({ fitting: 'Alder flare straight DN 12', reason: 'asked 260 bar, the catalogue does not say' });
+});
+
+test('what is lacking is said in words that fit the demand', () => {
+  const bend = { route: [{ kind: 'bend', radius: '150', angle: '90', turn: 'left' }] } as const;
+  expect(reasonsOf('Alder DN 12', small({ ...bend, fluidColdest: '-45', fluidHottest: '105' }))).toEqual([
+    'Hottest: asked 105 °C, up to 100 °C, 5 °C too hot',
+    'Coldest: asked -45 °C, down to -40 °C, 5 °C too cold',
+    'Bend radius: route bends to 150 mm, hose at least 180 mm, 30 mm too tight',
+  ]);
+});
+
+test('without rows of derating the loss at temperature is not known, and said', () => {
+  const hose = tree.hoses.find(found => found.hose === 'Alder DN 12')!;
+  expect(hoseMargins(tree, hose, small()).find(({ demand }) => demand === 'Loss of pressure at 80 °C')).toMatchObject({
+    state: 'unsure',
+    verdict: 'not known',
+  });
+});
+
+test('the surge counts where it is higher, for hose and fittings', () => {
+  expect(reasonsOf('Alder DN 12', small({ surge: '260' }))).toEqual([
+    'End A: Pressure of Alder cone straight DN 12: asked 260 bar, has 250 bar, 10 bar too little',
+    'End B: Pressure of Alder cone straight DN 12: asked 260 bar, has 250 bar, 10 bar too little',
+  ]);
+  expect(candidates(tree, small({ surge: '250' })).suitable.map(({ hose }) => hose.hose)).toEqual(['Alder DN 12']);
+});
+
+test('every missing value is a reason in words, never passed over', () => {
+  const without = (heading: string) => readCatalogue(withCell('hoses', 1, heading, null));
+  const bend = { route: [{ kind: 'bend', radius: '300', angle: '90', turn: 'left' }] } as const;
+  const asked = small({ ...bend, vacuum: '0.5' });
+  expect(reasonsOf('Alder DN 12', asked, without('Bend radius (mm)'))).toContain(
+    'Bend radius: route bends to 300 mm, the catalogue does not say',
+  );
+  expect(reasonsOf('Alder DN 12', asked, without('Hottest (°C)'))).toContain('Hottest: asked 80 °C, the catalogue does not say');
+  expect(reasonsOf('Alder DN 12', asked, without('Fluids'))).toContain('Fluid: asked mineral oil, the catalogue names none');
+  expect(reasonsOf('Alder DN 12', asked)).toContain('Vacuum: asked 0.5 bar, the catalogue does not say');
+  expect(reasonsOf('Alder DN 12', small({ formA: '37° flare swivel' }))).toEqual([
+    'End A: Pressure of Alder flare straight DN 12: asked 180 bar, the catalogue does not say',
+  ]);
+  expect(reasonsOf('Birch DN 25', small())).toContainEqual(
+    expect.stringMatching(/^End A: no fitting "24° cone L" of 0° has crimp data/),
+  );
+});
+
+test('a hose without a stated bend radius suits a route without bends only', () => {
+  const silent = readCatalogue(withCell('hoses', 1, 'Bend radius (mm)', null));
+  expect(candidates(silent, small()).suitable.map(({ hose }) => hose.hose)).toEqual(['Alder DN 12']);
+});
+
+test('a length or a price that is not known leaves the cost not known, with the reason', () => {
+  const bend = { route: [{ kind: 'bend', radius: '300', angle: '90', turn: 'left' }] } as const;
+  const [bent] = candidates(tree, small(bend)).suitable;
+  expect(costText(bent!.cheapest, small(bend))).toMatch(/^Cost: not known, the outside diameter is not known/);
+  const unpriced = readCatalogue(withCell('fittings', 1, 'Price', null));
+  const [found] = candidates(unpriced, small()).suitable;
+  expect(costText(found!.cheapest, small())).toMatch(/^Cost: not known, price of Alder cone straight DN 12 is missing/);
+});
+
+test('a route too short for the couplings is refused as ASSEMBLY refuses it', () => {
+  expect(reasonsOf('Alder DN 12', small({ route: [{ kind: 'straight', length: '180' }] }))).toEqual([
+    'too short: 68 mm of free hose, at least 100 mm',
+  ]);
+  expect(reasonsOf('Alder DN 12', small({ route: [{ kind: 'straight', length: '50' }] }))?.[0]).toMatch(/leave no hose/);
+});
+
+test('the weakest part is named with its rating at temperature', () => {
+  const demand = small();
+  const [found] = candidates(tree, demand).suitable;
+  expect(weakestPart(tree, found!.cheapest, demand)).toBe(
+    'Working pressure: 250 bar; the weakest part is Alder cone straight DN 12.',
+  );
+});
+
+test('a row takes the length in both units, and a part’s name is never written as a formula', () => {
+  const names = readCatalogue({
+    ...treeTables,
+    hoses: treeTables.hoses.map(cells => cells.map(cell => (cell === 'Alder DN 12' ? '=Alder DN 12' : cell))),
+    crimps: treeTables.crimps.map(cells => cells.map(cell => (cell === 'Alder DN 12' ? '=Alder DN 12' : cell))),
+  });
+  const demand = small();
+  const [found] = candidates(names, demand).suitable;
+  expect(rowContent(names, demand, found!.cheapest)).toMatchObject({
+    hose: "'=Alder DN 12",
+    fittingA: 'Alder cone straight DN 12',
+    overall: { mm: 1000, in: 39.3701 },
+    cutOffA: { mm: 30, in: 1.1811 },
+    quantity: 4,
+  });
+});
+
+test('asked in US units the same hose suits, with margins in psi and inches', () => {
+  const demand = small({
+    units: 'US',
+    bore: '1/2',
+    pressure: '2500',
+    fluidColdest: '14',
+    airColdest: '',
+    fluidHottest: '176',
+    airHottest: '',
+    route: [{ kind: 'straight', length: '40' }],
+  });
+  const [found] = candidates(tree, demand).suitable;
+  expect(found!.hose.hose).toBe('Alder DN 12');
+  // 275 bar = 3988.5 psi (NIST SP 811: 1 psi = 6894.757 Pa).
+  expect(found!.margins.find(({ demand: name }) => name.startsWith('Pressure of the hose'))!.facts).toBe(
+    'asked 2500 psi, has 3988.5 psi',
+  );
+  expect(found!.margins.find(({ demand: name }) => name === 'Bore')).toMatchObject({
+    facts: 'asked 1/2 in, has 1/2 in',
+    verdict: '0 in to spare',
+  });
+  const metric = unitCost(
+    tree,
+    'Alder DN 12',
+    ['Alder cone straight DN 12', 'Alder cone straight DN 12'],
+    new Decimal(1016),
+    new Decimal(4),
+  );
+  expect(found!.cheapest.cost!.total.toNumber()).toBe(metric.total.toNumber());
+});

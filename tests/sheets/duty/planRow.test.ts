@@ -1,0 +1,127 @@
+import type { Change } from '../../../src/workbook/workbook';
+import { blockOf } from '../../../src/workbook/a1';
+import { findTable } from '../../../src/sheets/table/findTable';
+import { proposeColumns } from '../../../src/sheets/table/proposeColumns';
+import { planRow, type RowContent } from '../../../src/sheets/duty/planRow';
+import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+
+const content: RowContent = {
+  hose: 'Larch DN 16',
+  fittingA: 'Larch cone elbow',
+  fittingB: 'Larch cone straight',
+  quantity: 4,
+  overall: { mm: 1270, in: 50 },
+  cutOffA: { mm: 60, in: 2.3622 },
+  cutOffB: { mm: 30, in: 1.1811 },
+  unit: 'mm',
+};
+
+async function plan(
+  rows: readonly (readonly FakeCell[])[],
+  selected = 'A2',
+  change: Partial<RowContent> = {},
+  hostTables: string[] = [],
+) {
+  const { workbook } = fakeWorkbook({ Jobs: rows }, { sheet: 'Jobs', address: selected });
+  const used = (await workbook.used('Jobs'))!;
+  const blocks = hostTables.map(address => blockOf(address)!);
+  const table = findTable(used, blockOf(selected)!, blocks)!;
+  return planRow(used, table, proposeColumns(used, table), { ...content, ...change }, blocks);
+}
+
+const cells = (changes: readonly Change[]) =>
+  Object.fromEntries(
+    changes.map(change => {
+      if (change.kind === 'values') return [change.at.address, change.values[0]![0]];
+      if (change.kind === 'formulas') return [change.at.address, change.formulas[0]![0]];
+      throw new Error(`unexpected ${change.kind}`);
+    }),
+  );
+
+const HEADINGS = ['Hose', 'Fitting A', 'Fitting B', 'Overall length (mm)', 'Qty', 'Cut length'];
+const formula = (row: number): FakeCell => ({ formula: `=HOSE.CUTLENGTH(D${row},60,30)`, value: row });
+
+test('the row below the last one is written, and the formulas of the row above go on', async () => {
+  const { changes, told } = await plan([HEADINGS, ['Larch DN 12', 'x', 'y', 840, 1, formula(2)]]);
+  expect(cells(changes)).toEqual({
+    A3: 'Larch DN 16',
+    B3: 'Larch cone elbow',
+    C3: 'Larch cone straight',
+    D3: 1270,
+    E3: 4,
+    F3: '=HOSE.CUTLENGTH(D3,60,30)',
+  });
+  expect(told).toBe(
+    'Wrote row 3 of sheet Jobs (A3:F3). Hose: Larch DN 16; Fitting A: Larch cone elbow; Fitting B: Larch cone straight; Overall length (mm): 1270; Qty: 4. Formulas carried on: Cut length.',
+  );
+});
+
+test('a row that waits with formulas is filled, and its formulas stay', async () => {
+  const waiting = (row: number): FakeCell => ({ formula: `=HOSE.CUTLENGTH(D${row},60,30)`, value: '' });
+  const rows = [
+    HEADINGS,
+    ['Larch DN 12', 'x', 'y', 840, 1, formula(2)],
+    ['', '', '', '', '', waiting(3)],
+    ['', '', '', '', '', waiting(4)],
+  ];
+  const { changes, row } = await plan(rows);
+  expect(row).toBe(2);
+  expect(Object.keys(cells(changes))).toEqual(['A3', 'B3', 'C3', 'D3', 'E3']);
+});
+
+test('a row with anything in it is not free, even with a note only', async () => {
+  const rows = [
+    HEADINGS,
+    ['Larch DN 12', 'x', 'y', 840, 1, 750],
+    ['', '', '', '', 'asked for', ''],
+    ['', '', '', '', '', formula(4)],
+  ];
+  expect((await plan(rows)).row).toBe(3);
+});
+
+test('where the row below the table holds something nothing is written', async () => {
+  const rows = [
+    HEADINGS,
+    ['Larch DN 12', 'x', 'y', 840, 1, 750],
+    ['Hose', 'Qty', 'Die', 'Dial', '', ''],
+    ['a', 1, 'D1', 3, '', ''],
+  ];
+  await expect(plan(rows)).rejects.toThrow('Row 3 below the table is not free. Insert a row first. Nothing was written.');
+});
+
+test('a total is not pushed down or passed', async () => {
+  const rows = [
+    HEADINGS,
+    ['Larch DN 12', 'x', 'y', 840, 1, 750],
+    ['Total', '', '', '', { formula: '=SUM(E2:E2)', value: 1 }, ''],
+  ];
+  await expect(plan(rows)).rejects.toThrow('Row 3 is a total with no free row above it.');
+});
+
+test('the length follows the unit of its heading', async () => {
+  const headings = ['Hose', 'Overall length (in)', 'Cut-off A (in)', 'Cut-off B (in)'];
+  const { changes, told } = await plan([headings, ['Larch DN 12', 33, 1, 1]]);
+  expect(cells(changes)).toEqual({ A3: 'Larch DN 16', B3: 50, C3: 2.3622, D3: 1.1811 });
+  expect(told).toContain('No column for: Fitting A, Fitting B, Quantity.');
+});
+
+test('an overall length that is not known is left blank and said', async () => {
+  const { changes, told } = await plan([HEADINGS, ['Larch DN 12', 'x', 'y', 840, 1, 750]], 'A2', { overall: undefined });
+  expect(cells(changes)).not.toHaveProperty('D3');
+  expect(told).toContain('The overall length is not known and was left blank.');
+});
+
+test.each([
+  ['of other things', ['Part', 'Price'], ['bolt', 2]],
+  ['of hoses', ['Hose', 'Family', 'Bore (mm)'], ['Larch DN 12', 'Larch', 12.7]],
+  ['of crimps', ['Hose', 'Fitting', 'Die', 'Dial'], ['Larch DN 12', 'x', 'D23', 412]],
+  ['of stock', ['Hose', 'Length (mm)', 'Quantity', 'Place'], ['Larch DN 12', 40000, 1, 'A1']],
+] as const)('a table %s is refused', async (_, headings, row) => {
+  await expect(plan([headings, row])).rejects.toThrow('Select a cell of your job table. Nothing was written.');
+});
+
+test('below a host’s table it is said that the table has to be widened; another table there stops it', async () => {
+  const rows = [HEADINGS, ['Larch DN 12', 'x', 'y', 840, 1, 750], [], []];
+  expect((await plan(rows, 'A2', {}, ['A1:F2'])).told).toContain('widen the table by its corner');
+  await expect(plan(rows, 'A2', {}, ['A1:F2', 'A3:B4'])).rejects.toThrow('is not free');
+});

@@ -1,0 +1,87 @@
+import type { RawTable } from '../../../src/core/catalogue/rawTable';
+import { hosesTable } from '../../../src/core/catalogue/tables/hosesTable';
+import { mapHeadings } from '../../../src/sheets/parts/mapHeadings';
+import { headingFixes, headingText, missingFields, unitsOf } from '../../../src/sheets/parts/headingFixes';
+import { entriesOf, headingMaps, withHeading } from '../../../src/taskpane/parts/rememberedHeadings';
+
+const none = new Map<string, string>();
+const fix = (headings: readonly string[], map: ReadonlyMap<string, string> = none, rows: RawTable = []) =>
+  headingFixes(hosesTable, [headings, ...rows], map).map(({ heading, trouble, field, unit }) => [heading, trouble, field, unit]);
+
+test.each<[string, string[], string[][]]>([
+  ['known headings need nothing', ['Hose', 'bore (mm)', 'Working-pressure (BAR)', 'Vacuum', 'Shortens (%)'], []],
+  [
+    'an unknown one is not read',
+    ['Schlauch', 'Innen (mm)'],
+    [
+      ['Schlauch', 'unknown', '', ''],
+      ['Innen (mm)', 'unknown', '', ''],
+    ],
+  ],
+  [
+    'a unit that is missing or not known',
+    ['Bore', 'Bend radius (thou)'],
+    [
+      ['Bore', 'unit', 'bore', ''],
+      ['Bend radius (thou)', 'unit', 'bendRadius', ''],
+    ],
+  ],
+  ['a vacuum needs no unit, but not any', ['Vacuum (torr)'], [['Vacuum (torr)', 'unit', 'vacuum', '']]],
+  ['the second of two is told', ['Hose', 'hose '], [['hose', 'twice', 'hose', '']]],
+])('%s', (_, headings, expected) => expect(fix(headings)).toEqual(expected));
+
+test('a vacuum needs a unit where numbers stand below it, and can be given one', () => {
+  const headings = ['Hose', 'Vacuum'];
+  const numbers: RawTable = [
+    ['Alder', null],
+    ['Birch', '0,6'],
+    ['Cedar', 0.6],
+  ];
+  expect(fix(headings, none, [['Alder', 'yes']])).toEqual([]);
+  expect(fix(headings, none, numbers)).toEqual([['Vacuum', 'unit', 'vacuum', '']]);
+  expect(fix(headings, new Map([['Vacuum', headingText(hosesTable, 'Vacuum', 'vacuum', 'bar')]]), numbers)).toEqual([
+    ['Vacuum', 'unit', 'vacuum', 'bar'],
+  ]);
+});
+
+test('a mapped heading keeps its own unit, takes another, or is not read at all', () => {
+  const map = new Map([
+    ['Innen (mm)', headingText(hosesTable, 'Innen (mm)', 'bore', '')],
+    ['Druck', headingText(hosesTable, 'Druck', 'workingPressure', 'MPa')],
+    ['Hose', headingText(hosesTable, 'Hose', '', '')],
+  ]);
+  const headings = ['Innen (mm)', 'Druck', 'Hose', 'Schlauch'];
+  expect(mapHeadings([headings], map)[0]).toEqual(['Bore (mm)', 'Working pressure (MPa)', 'not used: Hose', 'Schlauch']);
+  expect(fix(headings, map)).toEqual([
+    ['Innen (mm)', 'unknown', 'bore', 'mm'],
+    ['Druck', 'unknown', 'workingPressure', 'MPa'],
+    ['Hose', 'none', '', ''],
+    ['Schlauch', 'unknown', '', ''],
+  ]);
+  expect(missingFields(hosesTable, headings, map)).toEqual(['Hose', 'Family']);
+});
+
+test('units are offered where a field has some', () => {
+  expect(unitsOf(hosesTable.fields.bore)).toContain('in');
+  expect(unitsOf(hosesTable.fields.vacuum)).toContain('bar');
+  expect(unitsOf(hosesTable.fields.note)).toEqual([]);
+});
+
+describe('what is remembered', () => {
+  test('the last mapping of a heading counts, and it can be forgotten', () => {
+    const first = withHeading([], 'hoses', 'Schlauch', 'Hose');
+    const second = withHeading(first, 'hoses', 'Schlauch', 'Family');
+    expect(headingMaps(second).get('hoses')).toEqual(new Map([['Schlauch', 'Family']]));
+    expect(withHeading(second, 'hoses', 'Schlauch', '')).toEqual([]);
+    expect(
+      headingMaps(withHeading(second, 'fittings', '__proto__', 'Fitting'))
+        .get('fittings')!
+        .get('__proto__'),
+    ).toBe('Fitting');
+  });
+
+  test.each([[undefined], ['x'], [{ length: 1 }], [[['hoses', 'A']]], [[['__proto__', 'A', 'B']]], [[['hoses', 1, 'B']]]])(
+    'a store that holds %j is taken for empty',
+    stored => expect(entriesOf(stored)).toEqual([]),
+  );
+});

@@ -1,0 +1,83 @@
+import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
+import type { RawCell } from '../../../src/core/catalogue/rawTable';
+import { partFacts } from '../../../src/sheets/parts/partFacts';
+import { partSearch, type PartQuery } from '../../../src/sheets/parts/partSearch';
+import { treeTables } from '../../core/catalogue/treeCatalogue';
+
+const catalogue = readCatalogue(treeTables);
+const search = partSearch(catalogue);
+const found = (words: string, more: Partial<PartQuery> = {}) =>
+  search.find({ words, kind: '', size: '', endForm: '', ...more }).map(({ name }) => name);
+
+test.each<[string, Partial<PartQuery>, string[]]>([
+  ['birch', {}, ['Birch DN 25', 'Birch flange DN 25', 'Birch ferrule DN 25']],
+  ['BIRCH 25 flange', {}, ['Birch flange DN 25']],
+  ['cone elb', {}, ['Alder cone elbow DN 12']],
+  ['24° L straight', {}, ['Alder cone straight DN 12']],
+  ['m36x2', {}, ['Alder cone straight DN 25']],
+  ['flare dn', {}, ['Alder flare straight DN 12']],
+  ['water glycol', {}, ['Alder DN 12', 'Alder DN 25']],
+  ['', { kind: 'hose', size: 'DN 25' }, ['Alder DN 25', 'Birch DN 25', 'Willow DN 25']],
+  ['', { endForm: 'split flange' }, ['Birch flange DN 25']],
+  ['birch', { kind: 'fitting', endForm: 'ferrule' }, ['Birch ferrule DN 25']],
+  ['alder oak', {}, []],
+  ['lder', {}, []],
+])('%j with %j finds %j: every word begins a word of the part', (words, more, expected) =>
+  expect(found(words, more)).toEqual(expected),
+);
+
+test('parts whose name has all words come before those that have them elsewhere', () => {
+  expect(found('alder 12')[0]).toBe('Alder DN 12');
+  expect(found('mineral')).toEqual(['Alder DN 12', 'Alder DN 25', 'Birch DN 25', 'Willow DN 25']);
+});
+
+test('sizes and end forms are offered in order', () => {
+  expect(search.sizes).toEqual(['DN 12', 'DN 25']);
+  expect(search.endForms).toEqual(['24° cone', '37° flare swivel', 'ferrule', 'split flange']);
+});
+
+test('accents need not be typed', () => {
+  const [row] = catalogue.hoses;
+  const french = partSearch({ hoses: [{ ...row!, hose: 'Érable DN 12' }], fittings: [] });
+  expect(french.find({ words: 'erable', kind: '', size: '', endForm: '' })).toHaveLength(1);
+});
+
+test('fifty thousand parts are searched while somebody types', () => {
+  const fittings = Array.from({ length: 50_000 }, (_, i) => ({
+    ...catalogue.fittings[i % 7]!,
+    fitting: `Alder cone ${i} DN ${i % 60}`,
+  }));
+  const many = partSearch({ hoses: [], fittings });
+  const times = ['a', 'al cone', 'alder cone 4711', 'straight 24° dn 25', 'nothing like it'].map(words => {
+    const rounds = [0, 1, 2].map(() => {
+      const start = performance.now();
+      many.find({ words, kind: '', size: '', endForm: '' });
+      return performance.now() - start;
+    });
+    return Math.min(...rounds);
+  });
+  // What takes a tenth of a second is felt as at once.
+  expect(Math.max(...times)).toBeLessThan(100);
+});
+
+test('a card shows units, reads fractions as per cent and names what is not stated', () => {
+  const fitting = search.parts.find(({ name }) => name === 'Alder flare straight DN 12')!;
+  const { facts, missing } = partFacts(fitting, catalogue.units);
+  expect(Object.fromEntries(facts.map(({ heading, text }) => [heading, text]))).toEqual({
+    Family: 'Alder',
+    'End form': '37° flare swivel',
+    Angle: 'straight',
+    Size: 'DN 12',
+    Bore: '12.7 mm',
+    'Cut-off': '-3 mm',
+    'Insertion depth': '26 mm',
+    Mass: '0.15 kg',
+    Price: '5',
+  });
+  expect(missing).toEqual(['Thread', 'Series', 'Measured to', 'Drop', 'Working pressure', 'Pack quantity']);
+  const tables = { ...treeTables, hoses: treeTables.hoses.map((row, r) => [...row, r === 0 ? 'Shortens (%)' : 4] as RawCell[]) };
+  const shrinking = readCatalogue(tables);
+  const hose = partSearch(shrinking).parts[0]!;
+  expect(partFacts(hose, shrinking.units).facts.find(({ field }) => field === 'shortens')!.text).toBe('4 %');
+  expect(partFacts(hose, shrinking.units).facts.find(({ field }) => field === 'pricePerLength')!.text).toBe('8 per m');
+});

@@ -1,0 +1,24 @@
+import { treeTables } from '../../core/catalogue/treeCatalogue';
+import type { RawTable } from '../../../src/core/catalogue/rawTable';
+import { catalogueTables, TABLE_NAMES } from '../../../src/core/catalogue/tables/catalogueTables';
+import type { FakeCell } from '../../workbook/fakeWorkbook';
+
+const cells = (table: RawTable): FakeCell[][] => table.map(row => row.map(cell => (cell ?? '') as FakeCell));
+
+/** The small invented catalogue in sheets, and job lines: never crimp from them. */
+export function demoQuotes(): Record<string, FakeCell[][]> {
+  const tables = TABLE_NAMES.filter(name => treeTables[name as keyof typeof treeTables]);
+  const sheets = tables.map(name => [catalogueTables[name].sheet, cells(treeTables[name as keyof typeof treeTables]!)] as const);
+  const range = (name: string) => (tables.includes(name as never) ? `${catalogueTables[name as 'hoses'].sheet}!A1:P40` : '');
+  const formula = `=HOSE.CATALOGUE(${['hoses', 'fittings', 'crimps', 'machines', 'rates', 'dies', 'guards', 'derating'].map(range).join(',')})`;
+  return {
+    Jobs: [
+      ['Line', 'Wanted for', 'Hose', 'Fitting A', 'Fitting B', 'Overall length (mm)', 'Quantity'],
+      [1, 'Topper lift', 'Alder DN 12', 'Alder cone straight DN 12', 'Alder cone elbow DN 12', 1250, 4],
+      [2, 'Suction', 'Willow DN 25', 'Alder cone straight DN 25', 'Alder cone straight DN 25', 900, 1],
+      [3, 'Not measured yet', 'Alder DN 12', 'Alder cone straight DN 12', 'Alder cone straight DN 12', '', 1],
+    ],
+    Parts: [['Catalogue', { formula, value: 'CAT-00000000 (mm, bar; 4 hoses, 7 fittings, 5 crimps)' }]],
+    ...Object.fromEntries(sheets),
+  };
+}

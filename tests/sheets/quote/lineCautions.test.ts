@@ -1,0 +1,27 @@
+import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
+import { Decimal } from '../../../src/core/units/decimal';
+import { lineCautions } from '../../../src/sheets/quote/lineCautions';
+import type { QuoteLine } from '../../../src/sheets/jobs/quoteLine';
+import { treeTables } from '../../core/catalogue/treeCatalogue';
+
+const line = {
+  row: 2,
+  hose: 'Alder DN 12',
+  fittingA: 'Alder cone straight DN 12',
+  fittingB: 'Alder cone elbow DN 12',
+  overall: new Decimal(1250),
+  quantity: 4,
+} as QuoteLine;
+
+test('a rate that is missing is named beside the line, with what to do', () => {
+  const rates = treeTables.rates.filter(([name]) => name !== 'set-up minutes');
+  expect(rates).toHaveLength(treeTables.rates.length - 1);
+  const [caution] = lineCautions(readCatalogue({ ...treeTables, rates }), [line]);
+  expect(caution).toMatchObject({ row: 2 });
+  expect(caution!.sentence).toMatch(/rate "set-up minutes" is missing: add it to the table Rates/);
+});
+
+test('a line whose cost is known has no caution for it', () => {
+  const sentences = lineCautions(readCatalogue(treeTables), [line]).map(({ sentence }) => sentence);
+  expect(sentences.join()).not.toMatch(/rate|price/);
+});

@@ -1,0 +1,240 @@
+/** @jest-environment jsdom */
+import { FluentProvider, webLightTheme } from '@fluentui/react-components';
+import { cleanup, act, fireEvent, render, screen, waitFor } from '@testing-library/react';
+import { hostServices } from '../../../src/taskpane/app/hostServices';
+import type { Change } from '../../../src/workbook/workbook';
+import { QuotesPanel } from '../../../src/taskpane/quote/QuotesPanel';
+import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { demoQuotes } from '../../sheets/quote/demoQuotes';
+
+beforeEach(() => localStorage.clear());
+
+async function open(sheets: Record<string, FakeCell[][]> = demoQuotes(), address = 'A2') {
+  const fake = fakeWorkbook(sheets, { sheet: 'Jobs', address });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <QuotesPanel workbook={fake.workbook} functions={[]} services={hostServices} />
+    </FluentProvider>,
+  );
+  // What the view looks for when it opens has been found.
+  await act(async () => void (await new Promise(resolve => setTimeout(resolve, 20))));
+  return fake;
+}
+
+/** Waits until the panel has followed the selection. */
+const settled = () => act(async () => void (await new Promise(resolve => setTimeout(resolve, 200))));
+const fill = (label: string | RegExp, value: string) => fireEvent.change(screen.getByLabelText(label), { target: { value } });
+const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }));
+const added = (changes: readonly Change[]) => changes.flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
+
+describe('quote', () => {
+  test('a blank margin is asked for, nothing is written', async () => {
+    const { written } = await open();
+    press('Write the quote as a new sheet');
+    expect(await screen.findByText(/Margin is blank: enter a share/)).toBeTruthy();
+    expect(document.activeElement).toBe(screen.getByLabelText(/^Margin/));
+    expect(written).toEqual([]);
+  });
+
+  test('one new sheet in one batch; lines left out and lines to look at are named', async () => {
+    const { written, workbook } = await open();
+    fill(/^Margin/, '40 %');
+    press('Write the quote as a new sheet');
+    await waitFor(() => expect(written).toHaveLength(1));
+    expect(added(written[0]!)).toEqual(['Quote']);
+    expect(written[0]!.every(change => change.kind === 'addSheet' || JSON.stringify(change).includes('"sheet":"Quote"'))).toBe(
+      true,
+    );
+    expect(await screen.findByText(/overall length is blank/)).toBeTruthy();
+    expect(screen.getByText(/no crimp data for Willow DN 25 .* do not assemble/)).toBeTruthy();
+    expect(screen.getByText('Look at these lines of Jobs before you send it')).toBeTruthy();
+    fireEvent.click(screen.getByText('Row 4'));
+    expect(await workbook.selection()).toMatchObject({ sheet: 'Jobs', address: 'A4' });
+  });
+
+  test('the terms are kept for the next quote, the customer is not', async () => {
+    await open();
+    fill(/^Customer$/, 'Neighbour (invented)');
+    fill(/^Call-out/, '35');
+    cleanup();
+    await open();
+    expect(screen.getByLabelText(/^Call-out/)).toHaveProperty('value', '35');
+    expect(screen.getByLabelText(/^Customer$/)).toHaveProperty('value', '');
+  });
+
+  test('a sheet for margins is made on request, and a class of it can be chosen', async () => {
+    const sheets = demoQuotes();
+    const { written } = await open(sheets);
+    press('Make a sheet for margins by customer class');
+    await waitFor(() => expect(written).toHaveLength(1));
+    expect(added(written[0]!)).toEqual(['Margins']);
+    expect(await screen.findByRole('button', { name: 'Margins' })).toBeTruthy();
+  });
+
+  test('classes of a sheet are offered with their margins', async () => {
+    await open({
+      ...demoQuotes(),
+      Margins: [
+        ['Class', 'Margin'],
+        ['Dealer', 0.3],
+        ['Neighbour', ''],
+      ],
+    });
+    expect(await screen.findByRole('option', { name: 'Dealer: 30 %' })).toBeTruthy();
+    expect(screen.getByRole('option', { name: 'Neighbour: no margin' })).toBeTruthy();
+  });
+
+  test('a class that has got another margin since shows it once its sheet was left', async () => {
+    const { workbook } = await open({
+      ...demoQuotes(),
+      Margins: [
+        ['Class', 'Margin'],
+        ['Dealer', 0.3],
+      ],
+    });
+    await screen.findByRole('option', { name: 'Dealer: 30 %' });
+    await workbook.select({ sheet: 'Margins', address: 'B2' });
+    await settled();
+    await workbook.write([{ kind: 'values', at: { sheet: 'Margins', address: 'B2' }, values: [[1.3]] }]);
+    await workbook.select({ sheet: 'Jobs', address: 'A2' });
+    expect(await screen.findByRole('option', { name: 'Dealer: no margin' })).toBeTruthy();
+  });
+
+  test('a class that has lost its margin while the quote was being filled in is named, and nothing is written', async () => {
+    const { workbook, written } = await open({
+      ...demoQuotes(),
+      Margins: [
+        ['Class', 'Margin'],
+        ['Dealer', 0.3],
+      ],
+    });
+    await screen.findByRole('option', { name: 'Dealer: 30 %' });
+    fireEvent.change(screen.getByLabelText('Customer class'), { target: { value: 'Dealer' } });
+    await workbook.write([{ kind: 'values', at: { sheet: 'Margins', address: 'B2' }, values: [['']] }]);
+    press('Write the quote as a new sheet');
+    expect(await screen.findByText(/class Dealer has no margin/)).toBeTruthy();
+    expect(written).toHaveLength(1);
+  });
+
+  test('without parts data it says so', async () => {
+    const { Jobs } = demoQuotes();
+    const { written } = await open({ Jobs: Jobs! });
+    fill(/^Margin/, '40 %');
+    press('Write the quote as a new sheet');
+    expect(await screen.findByText(/No parts data: no cell of this workbook holds =HOSE.CATALOGUE/)).toBeTruthy();
+    expect(written).toEqual([]);
+  });
+
+  test('without a job table it says what to select', async () => {
+    await open({ ...demoQuotes(), Jobs: [['nothing here']] }, 'A1');
+    fill(/^Margin/, '40 %');
+    press('Write the quote as a new sheet');
+    expect(await screen.findByText(/Sheet Jobs has no table with the columns Hose, Fitting A/)).toBeTruthy();
+  });
+});
+
+describe('checks', () => {
+  test('findings lead to their cells and are written as a new sheet', async () => {
+    const { written, workbook } = await open();
+    fireEvent.click(screen.getByRole('tab', { name: 'Checks' }));
+    press('Check the catalogue');
+    expect(await screen.findByText('4 findings in 4 hoses, 7 fittings.')).toBeTruthy();
+    expect(screen.getByText(/no table has a column of dates/)).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: 'Alder oddment' }));
+    expect(await workbook.selection()).toMatchObject({ sheet: 'Fittings' });
+    press('Write the findings as a new sheet');
+    await waitFor(() => expect(written).toHaveLength(1));
+    expect(added(written[0]!)).toEqual(['Catalogue checks']);
+  });
+
+  test('dates are picked where a table has them', async () => {
+    const sheets = demoQuotes();
+    sheets.Fittings!.forEach((row, index) => (row[13] = index === 0 ? 'Price date' : '2024-03-01'));
+    await open(sheets);
+    fireEvent.click(screen.getByRole('tab', { name: 'Checks' }));
+    press('Check the catalogue');
+    fireEvent.change(await screen.findByLabelText('Dates of the prices'), { target: { value: 'Fittings: Price date' } });
+    fill('Old are prices before', '2025-01-01');
+    expect(await screen.findByText('Old prices: 6')).toBeTruthy();
+  });
+});
+
+describe('to buy', () => {
+  test('by length and scrap, in one new sheet; a line that cannot be read is named', async () => {
+    const { written } = await open();
+    fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
+    press('Write the purchase list as a new sheet');
+    await waitFor(() => expect(written).toHaveLength(1));
+    expect(added(written[0]!)).toEqual(['Purchase list']);
+    expect(await screen.findByText(/overall length is blank/)).toBeTruthy();
+    expect(screen.getByText(/ferrules not known: no crimp data for Willow DN 25/)).toBeTruthy();
+  });
+
+  test('a cut list that stands is offered, and chosen where nothing else was', async () => {
+    const list: FakeCell[][] = [
+      ['Cut list'],
+      ['From sheet Jobs (1 lines) and rack Rack, 2026-10-04'],
+      ['Kerf 3 mm.'],
+      [],
+      ['Done', 'Cut', 'Reel', 'Hose', 'Place', 'Lot', 'Cut length (mm)', 'Line', 'Label', 'Piece'],
+      ...[1, 2, 3, 4].map(piece => ['☐', piece, 1, 'Alder DN 12', 'A1', '', 1174.5, 1, '', `${piece} of 4`]),
+    ];
+    const { written } = await open({ ...demoQuotes(), 'Cut list': list });
+    fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
+    expect(await screen.findByRole('radio', { name: 'the cut list that stands (Cut list)' })).toHaveProperty('checked', true);
+    press('Write the purchase list as a new sheet');
+    await waitFor(() => expect(written).toHaveLength(1));
+    const texts = JSON.stringify(written[0]);
+    expect(texts).toContain('sheet Cut list: cut from 1 piece of the rack, nothing to buy');
+    expect(texts).toContain('not all of it stands in sheet Cut list');
+  });
+
+  test('a cut plan asks for the kerf', async () => {
+    const { written } = await open();
+    fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
+    fireEvent.click(screen.getByRole('radio', { name: 'a cut plan' }));
+    press('Write the purchase list as a new sheet');
+    expect(await screen.findByText(/^Kerf is blank/)).toBeTruthy();
+    expect(written).toEqual([]);
+  });
+});
+
+describe('what-if', () => {
+  const H = ['Line', 'Hose', 'Fitting A', 'Fitting B', 'Overall length (mm)', 'Quantity', 'Price each', 'Line total'];
+  const quote = (validUntil: number): FakeCell[][] => [
+    ['Quote', '', '', '', '', '', '', '', '', 'Working: not printed'],
+    ['Customer', '', 'Neighbour', '', '', '', '', '', '', 'Customer class', ''],
+    ['Valid until', '', validUntil, '', '', '', '', '', '', 'Margin', 0.4],
+    ['', '', '', '', '', '', '', '', '', 'Prices rounded up to', 0.01],
+    ['', '', '', '', '', '', '', '', '', 'Least price each', 0],
+    [...H, '', 'Assembly', 'Cost each'],
+    [1, 'Alder DN 12', 'Alder cone straight DN 12', 'Alder cone elbow DN 12', 1250, 4, 50, 200, '', 'OK', 30],
+  ];
+
+  test('open quotes are compared in new sheets, ended ones only when asked for', async () => {
+    const { written } = await open({ ...demoQuotes(), Quote: quote(99_999), 'Quote 2': quote(40_000) });
+    fireEvent.click(screen.getByRole('tab', { name: 'What-if' }));
+    expect(await screen.findByRole('checkbox', { name: /^Quote, Neighbour, valid until/ })).toHaveProperty('checked', true);
+    expect(screen.getByRole('checkbox', { name: /^Quote 2, Neighbour, ended/ })).toHaveProperty('checked', false);
+    expect(screen.getByRole('button', { name: 'Write the comparison as new sheets' }).getAttribute('aria-disabled')).toBe('true');
+    fill('All (%)', '5');
+    fill('Birch (%)', 'much');
+    expect(await screen.findByText('enter per cent, like 5')).toBeTruthy();
+    fill('Birch (%)', '7');
+    press('Write the comparison as new sheets');
+    await waitFor(() => expect(written).toHaveLength(1));
+    // All sheets are added before anything names them.
+    expect(added(written[0]!)).toEqual(['What-if hoses', 'What-if fittings', 'What-if']);
+    expect(written[0]!.slice(0, 3).every(change => change.kind === 'addSheet')).toBe(true);
+    const touched = new Set(
+      written[0]!.map(change => ('at' in change ? change.at.sheet : 'sheet' in change ? change.sheet : '')),
+    );
+    expect([...touched].sort()).toEqual(['What-if', 'What-if fittings', 'What-if hoses']);
+  });
+
+  test('without a quote it says so', async () => {
+    await open();
+    fireEvent.click(screen.getByRole('tab', { name: 'What-if' }));
+    expect(await screen.findByText(/There is no quote in this workbook yet/)).toBeTruthy();
+  });
+});

@@ -1,0 +1,203 @@
+/** @jest-environment jsdom */
+import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
+import { FluentProvider, webLightTheme } from '@fluentui/react-components';
+import { hostServices } from '../../../src/taskpane/app/hostServices';
+import type { CutPlan } from '../../../src/core/cutplan/cutPlan';
+import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
+import type { Change } from '../../../src/workbook/workbook';
+import { CutPlanView } from '../../../src/taskpane/week/CutPlanView';
+import { CutsPanel } from '../../../src/taskpane/week/CutsPanel';
+import type { PlanSolver } from '../../../src/sheets/cutlist/planSolver';
+import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { demoSheets } from '../../sheets/cutlist/demoWorkbook';
+
+beforeEach(() => localStorage.clear());
+
+function open(solve: PlanSolver = solveCutPlan, address = 'A2') {
+  const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address });
+  const { unmount } = render(
+    <FluentProvider theme={webLightTheme}>
+      <CutPlanView workbook={fake.workbook} solve={solve} />
+    </FluentProvider>,
+  );
+  return { ...fake, unmount };
+}
+
+const fill = (label: string | RegExp, value: string) => fireEvent.change(screen.getByLabelText(label), { target: { value } });
+
+async function plan() {
+  await screen.findByRole('option', { name: 'Rack' });
+  fill(/^Kerf/, '3');
+  fill(/^Keep from/, '500');
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+}
+
+test('a plan for every hose: pictures with words, proof, comparison, what is short and what to buy', async () => {
+  open();
+  await plan();
+  const twelve = await screen.findByRole('region', { name: 'Larch DN 12' });
+  expect(within(twelve).getByText(/Proven best|At most .* % over/)).toBeTruthy();
+  expect(within(twelve).getAllByRole('img')[0]!.getAttribute('aria-label')).toMatch(/to scale: \d+ × \d+ mm: line/);
+  const rowan = screen.getByRole('region', { name: 'Rowan DN 19' });
+  expect(within(rowan).getByText(/too short for line 4 Boom: 1 × 3303 mm/).textContent).toMatch(
+    /Buy 1 reel of 20000 mm: the least that is enough/,
+  );
+});
+
+test('a line that cannot be read is named and leads to its row', async () => {
+  const { workbook } = open();
+  await plan();
+  const link = await screen.findByText('Row 6');
+  expect(link.parentElement!.textContent).toBe('Row 6: cut length is blank: fill it in');
+  fireEvent.click(link);
+  expect((await workbook.selection()).address).toBe('A6');
+});
+
+test('selected rows only: two lines, one hose', async () => {
+  open(solveCutPlan, 'A3:A4');
+  await plan();
+  await screen.findByRole('region', { name: 'Larch DN 10' });
+  expect(screen.queryByRole('region', { name: 'Rowan DN 19' })).toBeNull();
+});
+
+test('a blank kerf is asked for, not taken as 0', async () => {
+  const { written } = open();
+  await screen.findByRole('option', { name: 'Rack' });
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+  expect(await screen.findByText(/Kerf is blank: enter the width of your cut, 0 for a knife/)).toBeTruthy();
+  expect(document.activeElement).toBe(screen.getByLabelText(/^Kerf/));
+  expect(written).toEqual([]);
+});
+
+test('both sheets are written in one batch, under names that are free', async () => {
+  const { written } = open();
+  await plan();
+  fireEvent.click(await screen.findByRole('button', { name: 'Write cut list and rack as new sheets' }));
+  await waitFor(() => expect(written).toHaveLength(1));
+  const added = (written[0] as readonly Change[]).flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
+  expect(added).toEqual(['Cut list', 'Rack after']);
+  expect(JSON.stringify(written)).toContain('Left out: row 6 of Jobs: cut length is blank: fill it in.');
+  expect(await screen.findByText('Cut list')).toBeTruthy();
+});
+
+test('a plan whose lines or rack have changed since is not written; a selection elsewhere is no change', async () => {
+  const { workbook, written } = open(solveCutPlan, 'A3:A4');
+  await plan();
+  await screen.findByRole('region', { name: 'Larch DN 10' });
+  await workbook.select({ sheet: 'Rack', address: 'A2' });
+  const cell = { sheet: 'Rack', address: 'B5' };
+  await workbook.write([{ kind: 'values', at: cell, values: [[9700]] }]);
+  fireEvent.click(screen.getByRole('button', { name: 'Write cut list and rack as new sheets' }));
+  const told = 'Nothing was written: the job sheet or the rack has changed since. Plan the cuts again.';
+  expect(await screen.findByText(told)).toBeTruthy();
+  expect(written).toHaveLength(1);
+  await workbook.write([{ kind: 'values', at: cell, values: [[9800]] }]);
+  fireEvent.click(screen.getByRole('button', { name: 'Write cut list and rack as new sheets' }));
+  await waitFor(() => expect(written).toHaveLength(3));
+});
+
+test('a pane that is closed ends the planning', async () => {
+  let signal: { readonly aborted: boolean } | undefined;
+  const slow: PlanSolver = (_, watch) => {
+    signal = watch?.signal;
+    return new Promise(() => {});
+  };
+  const { unmount } = open(slow, 'A3:A4');
+  await plan();
+  await waitFor(() => expect(signal?.aborted).toBe(false));
+  unmount();
+  expect(signal?.aborted).toBe(true);
+});
+
+test('a double click writes once', async () => {
+  const { written } = open();
+  await plan();
+  const button = await screen.findByRole('button', { name: 'Write cut list and rack as new sheets' });
+  fireEvent.click(button, { detail: 1 });
+  await screen.findByText('Cut list');
+  fireEvent.click(button, { detail: 2 });
+  await new Promise(resolve => setTimeout(resolve, 30));
+  expect(written).toHaveLength(1);
+});
+
+test('a plan made with other settings than stand in the fields says so', async () => {
+  open(solveCutPlan, 'A3:A4');
+  await plan();
+  await screen.findByRole('region', { name: 'Larch DN 10' });
+  const told = /The plan below was made from sheet Rack with the settings of then/;
+  expect(screen.queryByText(told)).toBeNull();
+  fill(/^Kerf/, '4');
+  expect(screen.getByText(told)).toBeTruthy();
+  fill(/^Kerf/, '3');
+  expect(screen.queryByText(told)).toBeNull();
+});
+
+test('progress shows best and bound, and ending it keeps the best so far', async () => {
+  let end: (() => void) | undefined;
+  const slow: PlanSolver = async (problem, watch) => {
+    watch?.onProgress?.(1500, 900);
+    await new Promise<void>(resolve => (end = resolve));
+    return solveCutPlan(problem, watch) as Promise<CutPlan>;
+  };
+  open(slow, 'A3:A3');
+  await plan();
+  expect(await screen.findByText('Best so far takes 1.50 m; no plan can take less than 0.90 m.')).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Stop and keep the best so far' }));
+  expect(screen.getByRole('button', { name: 'Ending …' })).toBeTruthy();
+  const finish = setInterval(() => end?.(), 5);
+  expect(await screen.findByRole('region', { name: 'Larch DN 10' })).toBeTruthy();
+  clearInterval(finish);
+});
+
+test('hose beyond the age limit is warned of', async () => {
+  open();
+  fill(/^Age limit/, '6');
+  await plan();
+  const ten = await screen.findByRole('region', { name: 'Larch DN 10' });
+  expect(within(ten).getByText(/A3, lot L66 was made 2019-05-01: older than your limit/)).toBeTruthy();
+});
+
+test('a coarse bench: what is cut the other way to keep the length limits is said', async () => {
+  open();
+  // The nearest step, 1164, is 4.5 mm short; DIN 20066 (memory) allows 4 at 1250 mm, and 12 over.
+  fill(/^Bench step/, '12');
+  await plan();
+  const twelve = await screen.findByRole('region', { name: 'Larch DN 12' });
+  expect(within(twelve).getByText(/Line 1: cut 1176 for 1168\.5: the nearer step would miss the length limits/)).toBeTruthy();
+});
+
+test('a card is cut to the same step of the bench as the cut list', async () => {
+  localStorage.setItem('benchrow.cuts', JSON.stringify({ unit: 'mm', step: '0.5' }));
+  const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <CutsPanel workbook={fake.workbook} functions={[]} services={hostServices} />
+    </FluentProvider>,
+  );
+  fireEvent.click(screen.getByRole('tab', { name: 'Bench cards' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
+  await waitFor(() => expect(fake.written).toHaveLength(1));
+  expect(JSON.stringify(fake.written[0])).toContain('4 × 1168.5 mm, limits 1164.5 … 1180.5');
+});
+
+test('bench cards and tags are written as new sheets from the same lines', async () => {
+  const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <CutsPanel workbook={fake.workbook} functions={[]} services={hostServices} />
+    </FluentProvider>,
+  );
+  fireEvent.click(screen.getByRole('tab', { name: 'Bench cards' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
+  await waitFor(() => expect(fake.written).toHaveLength(1));
+  fireEvent.click(screen.getByRole('tab', { name: 'Tags' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
+  expect(await screen.findByText(/Enter your name as maker first/)).toBeTruthy();
+  fill(/^Maker/, 'Beet workshop (invented)');
+  fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
+  await waitFor(() => expect(fake.written).toHaveLength(2));
+  expect(fake.written.map(changes => changes[0])).toEqual([
+    { kind: 'addSheet', sheet: 'Bench cards' },
+    { kind: 'addSheet', sheet: 'Tags' },
+  ]);
+});
