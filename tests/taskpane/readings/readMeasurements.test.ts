@@ -289,10 +289,7 @@ test('the bench record of the job sheet: crimps, rows that wait, a decimal comma
   expect(crimps.length).toBeGreaterThan(5);
   expect(crimps.every(({ hose, fitting }) => hose !== '' && fitting !== '')).toBe(true);
   expect(crimps.every(({ largestSpread }) => largestSpread!.eq('0.25'))).toBe(true);
-  expect(problems.map(({ sentence }) => sentence.split(': ')[0])).toEqual([
-    'reading 4 is blank',
-    'target is not known',
-  ]);
+  expect(problems.map(({ sentence }) => sentence.split(': ')[0])).toEqual(['reading 4 is blank', 'target is not known']);
   expect(waiting).toHaveLength(1);
 });
 
