@@ -1,5 +1,6 @@
 import { Decimal, decimalOfCell } from '../core/units/decimal';
-import { COMMA_ADVICE, isNumberWithCommas, numberFromText } from '../core/units/numberText';
+import { commaAdvice, numberFromText } from '../core/units/numberText';
+import { looksLikeDate } from '../core/units/sheetDate';
 import { TradeError } from '../core/tradeError';
 import type { CellContent } from './cellContent';
 
@@ -31,8 +32,6 @@ export interface NumberRules {
 }
 
 const LARGEST = new Decimal('1e9');
-const FIRST_DATE = 36_526;
-const LAST_DATE = 73_050;
 
 /** A received cell as it is quoted in an error sentence. */
 export function quoted(cell: FilledCell): string {
@@ -40,8 +39,7 @@ export function quoted(cell: FilledCell): string {
 }
 
 function unreadable(cell: FilledCell, { hint = 'enter a number', like = '12.5, 3/8 or 1 1/2' }: NumberRules): string {
-  if (typeof cell !== 'string' || !isNumberWithCommas(cell)) return `${hint}, like ${like}`;
-  return COMMA_ADVICE;
+  return (typeof cell === 'string' ? commaAdvice(cell) : undefined) ?? `${hint}, like ${like}`;
 }
 
 function wrongMark({ hint = 'enter a number', millimetres, marks }: NumberRules): string | undefined {
@@ -60,10 +58,6 @@ function decimalOf(cell: FilledCell, label: string, rules: NumberRules): Decimal
   return rules.marks === 'feet' ? found.value.div(12) : found.value;
 }
 
-function looksLikeDate(value: Decimal): boolean {
-  return value.isInteger() && value.gte(FIRST_DATE) && value.lte(LAST_DATE);
-}
-
 /** A reader of numbers and of numbers that arrived as text. */
 export function number(rules: NumberRules = {}): CellReader<Decimal> {
   const { sign = 'any', mayBeDate = false, zeroIsBlank = false } = rules;
@@ -72,7 +66,7 @@ export function number(rules: NumberRules = {}): CellReader<Decimal> {
     const received = () => `is ${typeof cell === 'string' ? quoted(cell) : value.toString()}`;
     if (value.abs().gt(LARGEST))
       throw new TradeError('range', label, received(), 'that is too large to be meant; check the cell');
-    if (mayBeDate && looksLikeDate(value)) {
+    if (mayBeDate && looksLikeDate(value.toNumber())) {
       throw new TradeError(
         'date',
         label,

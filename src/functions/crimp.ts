@@ -22,7 +22,7 @@ const readSpread = number({ sign: 'notNegative', mayBeDate: true, hint: 'enter t
  * @param {any[][]} tolerance Allowed deviation of the mean, either way: one value or a column (same unit).
  * @param {any[][]} [uncertainty] Expanded uncertainty U (k = 2) of the mean, one value: a limit nearer to the mean than this gives UNSURE (same unit; blank = not asked).
  * @param {any[][]} [maxSpread] Largest spread of the readings, one value: a mean in spec with more spread gives OVAL (same unit; blank = not asked).
- * @returns {any[][]} One verdict a row: IN SPEC, TIGHT (mean below the band), LOOSE (above it), UNSURE or OVAL; blank where no reading is filled in. #VALUE! names the reading that is missing.
+ * @returns {any[][]} One verdict a row: IN SPEC, TIGHT (mean below the band), LOOSE (above it), UNSURE or OVAL; blank where no reading is filled in. #VALUE! names the reading that is missing or cannot be: outside 0.8 … 1.25 of the target, or more than 10 tolerances and 2 % of the target from the crimp's median.
  * Source: common practice (mean of four readings); guard band ISO 14253-1, ILAC-G8.
  * @example =HOSE.CRIMPCHECK({27.4,27.5,27.5,27.6}, 27.5, 0.1) gives IN SPEC
  */
@@ -111,7 +111,7 @@ export function conformity(mean: any[][], target: any[][], tolerance: any[][], u
  * @param {any[][]} [lowest] Lowest setting of the dial, in digits, one value (blank = no limit).
  * @param {any[][]} [highest] Highest setting of the dial, in digits, one value (blank = no limit).
  * @param {any[][]} [largestMove] Most digits in one move, one value (blank = no limit).
- * @returns {any[][]} Dial setting, in digits, one a row: the same in spec, else corrected to the nearest digit. #VALUE! where one digit is too coarse, the dial would leave its range or the move is too large: look at die, hose, ferrule and readings first.
+ * @returns {any[][]} Dial setting, in digits, one a row: the same in spec, else corrected to the nearest digit. #VALUE! where a reading cannot be (see CRIMPCHECK), one digit is too coarse for the tolerance, the dial would leave its range or the move is too large: look at die, hose, ferrule and readings first.
  * Source: common practice of the trade.
  * @example =HOSE.NEXTDIAL(412, {27.7,27.7,27.8,27.8}, 27.5, 0.1, 0.05) gives 417
  */

@@ -39,6 +39,24 @@ describe('CRIMPCHECK', () => {
     ]);
   });
 
+  test('a reading that cannot be is an error of its row that names it', () => {
+    const readings = [
+      [27.5, 2.75, 27.5, 27.5],
+      [27.5, 32, 27.5, 27.5],
+      [27.5, 27.5, 27.5, 27.6],
+    ];
+    const expected = [
+      '#VALUE! reading 2 is 2.75: it cannot belong to the target 27.5, which allows 22 … 34.375: decimal point? unit?',
+      '#VALUE! reading 2 is 32: it does not belong to this crimp, whose readings lie around 27.5: measure again',
+    ];
+    expect(check(readings, 27.5, 0.1).flat()).toEqual([...expected, 'IN SPEC']);
+    expect(called(() => crimpDetail(readings, one(27.5), one(0.1)))).toEqual([
+      ...expected.map(sentence => Array(4).fill(sentence)),
+      [27.525, 0.025, 0.1, 'IN SPEC'],
+    ]);
+    expect(called(() => nextDial(one(412), readings, one(27.5), one(0.1), one(0.05))).flat()).toEqual([...expected, 412]);
+  });
+
   test('a row that is not filled in stays blank whatever its target says', () => {
     expect(called(() => crimpCheck([[null, null]], one(new FakeCellError('#N/A')), one('x')))).toEqual([['']]);
   });
@@ -186,7 +204,7 @@ describe('NEXTDIAL', () => {
   });
 
   test('one digit too coarse, out of range and too far are errors that say what to do', () => {
-    expect(next(300, 1.006, 0.012)).toMatch(/one digit is too coarse: use the calibration screw/);
+    expect(next(300, 1.006, 0.012)).toMatch(/one digit is too coarse for this tolerance/);
     expect(next(300, 1.006, 0.011)).toBe(301);
     expect(next(300, 1.05, 0.005, 100, 305)).toMatch(
       /^#VALUE! dial would be 310, above 305: look at die, hose, ferrule and readings first/,

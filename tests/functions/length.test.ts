@@ -25,13 +25,11 @@ describe('CUTLENGTH', () => {
     ]);
   });
 
-  test('a comma is never guessed at, and the sentence says that it is the comma', () => {
-    const comma =
-      'it has a comma, which may mean decimals or thousands; write a decimal point, and thousands without a mark, like 1250.5';
+  test('a decimal comma is read; one that may part thousands is refused with both readings', () => {
     expect(called(() => cutLength(col('12,5', '1,200', 1000), col(1, 1, '48,5"'), one(2))).flat()).toEqual([
-      `#VALUE! overall length is "12,5": ${comma}`,
-      `#VALUE! overall length is "1,200": ${comma}`,
-      `#VALUE! cut-off A is "48,5"": ${comma}`,
+      9.5,
+      '#VALUE! overall length is "1,200": its comma may mean decimals or thousands; write 1.200 or 1200',
+      949.5,
     ]);
   });
 

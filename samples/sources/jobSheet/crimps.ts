@@ -83,7 +83,7 @@ export const crimps: readonly Crimp[] = [
     end: 'A',
     ...larch16,
     readings: [31.6, '31,62', 31.58, 31.61],
-    note: 'comma typed: a text that is not guessed at',
+    note: 'decimal comma typed: read as 31.62',
   },
   {
     line: 6,

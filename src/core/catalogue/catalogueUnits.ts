@@ -1,6 +1,6 @@
-import { measureUnit, type MeasureUnit, type Quantity } from '../units/measureUnit';
+import { measureUnit, type MeasureUnit } from '../units/measureUnit';
 import type { Column, Headings } from './headings';
-import type { Field } from './tableSchema';
+import type { Field, FieldQuantity } from './tableSchema';
 import type { TableName } from './tables/catalogueTables';
 
 /** The units that a catalogue's numbers are turned into. */
@@ -45,5 +45,5 @@ export function catalogueUnits(headings: AllHeadings): CatalogueUnits {
 export function unitOfField(units: CatalogueUnits, field: Field): MeasureUnit | undefined {
   if (field.kind === 'length') return field.lengths === 'diameter' ? units.diameter : units.length;
   if (field.kind === 'vacuum') return units.pressure;
-  return units[field.kind as Exclude<Quantity, 'length'>];
+  return units[field.kind as Exclude<FieldQuantity, 'length'>];
 }

@@ -1,8 +1,8 @@
 import { Decimal } from '../units/decimal';
 import { convertMeasure, type MeasureUnit } from '../units/measureUnit';
-import { COMMA_ADVICE, isNumberWithCommas, numberFromText } from '../units/numberText';
+import { commaAdvice, numberFromText } from '../units/numberText';
+import { ambiguousDate, looksLikeDate, momentNumber } from '../units/sheetDate';
 import { cellNumber } from './cellNumber';
-import { dayNumber } from './dayNumber';
 import type { Column } from './headings';
 import type { RawCell, RawError } from './rawTable';
 import type { Field } from './tableSchema';
@@ -21,15 +21,17 @@ type Filled = Exclude<RawCell, null | RawError>;
 export type CellReader = (cell: Filled) => Value | Misread;
 
 const LARGEST = 1e9;
-const FIRST_DATE = 36_526;
-const LAST_DATE = 73_050;
 const YES = new Set(['yes', 'y', 'x', 'true', '✓']);
 const NO = new Set(['no', 'n', 'false', '-', '–']);
 
 const readText: CellReader = cell => (typeof cell === 'boolean' ? String(cell).toUpperCase() : String(cell).trim());
 
-const readDate: CellReader = cell =>
-  (typeof cell === 'boolean' ? undefined : dayNumber(cell)) ?? new Misread('a date, like 2025-03-14');
+const readDate: CellReader = cell => {
+  const moment = typeof cell === 'boolean' ? undefined : momentNumber(cell);
+  if (moment !== undefined) return moment;
+  const either = typeof cell === 'string' ? ambiguousDate(cell) : undefined;
+  return new Misread(either ? `a date (${either})` : 'a date, like 2025-03-14 or 2025-03-14 15:30');
+};
 
 function expectedNumber(field: Field, unit: MeasureUnit | undefined): string {
   const what = unit
@@ -60,9 +62,11 @@ function numberReader({ field, unit, percent }: Column, to: MeasureUnit | undefi
   const same = !unit || !to || unit.symbol === to.symbol;
   return cell => {
     let value = typed(cell, unit);
-    if (value === undefined)
-      return new Misread(typeof cell === 'string' && isNumberWithCommas(cell) ? `${expected} (${COMMA_ADVICE})` : expected);
-    if (field.mayBeDate && Number.isInteger(value) && value >= FIRST_DATE && value <= LAST_DATE) {
+    if (value === undefined) {
+      const comma = typeof cell === 'string' ? commaAdvice(cell) : undefined;
+      return new Misread(comma ? `${expected} (${comma})` : expected);
+    }
+    if (field.mayBeDate && looksLikeDate(value)) {
       return new Misread(`${expected} (that looks like a date; format the cell as text and type the fraction again)`);
     }
     if (percent && field.kind === 'fraction') value = cellNumber(new Decimal(value).div(100));

@@ -1,4 +1,4 @@
-import { splitHeading } from './headings';
+import { splitHeading } from '../units/headingUnit';
 import { headingKey, partKey } from './partName';
 import type { ReadRow } from './readRows';
 import { catalogueTables, type TableName } from './tables/catalogueTables';

@@ -3,7 +3,7 @@ import { convertMeasure, measureUnit } from '../units/measureUnit';
 import type { CatalogueUnits } from './catalogueUnits';
 import { cellNumber } from './cellNumber';
 import { fillDiameter, isPlausible } from './crimpLimits';
-import { splitHeading } from './headings';
+import { splitHeading } from '../units/headingUnit';
 import { headingKey, partKey } from './partName';
 import type { ReadRow } from './readRows';
 import { addProblem, numberOf, shown, textOf } from './rowFacts';

@@ -1,8 +1,11 @@
 import { TradeError } from '../tradeError';
+import { splitHeading } from '../units/headingUnit';
 import { measureUnit, unitSymbols, type MeasureUnit, type Quantity } from '../units/measureUnit';
 import { headingKey } from './partName';
 import type { RawCell, RawTable } from './rawTable';
 import type { Field, TableSchema } from './tableSchema';
+
+export { splitHeading };
 
 /** A column of a table that came, and what it means. */
 export interface Column {
@@ -43,14 +46,6 @@ const EXAMPLES: Partial<Record<string, string>> = {
   massPerLength: 'kg/m',
   perLength: 'per m',
 };
-const BRACKETS = /^(.*?)\s*[([]([^()[\]]*)[)\]]$/;
-
-/** `Cut-off (mm)` → `Cut-off`, `mm`. */
-export function splitHeading(heading: string): { name: string; bracket: string | undefined } {
-  const text = heading.replace(/\s+/g, ' ').trim();
-  const [, name, bracket] = BRACKETS.exec(text) ?? [];
-  return name === undefined ? { name: text, bracket: undefined } : { name, bracket: bracket!.trim() };
-}
 
 /** A field's heading with an example of its unit: `Cut-off (mm)`. */
 function headingWithUnit({ heading, kind }: Field): string {

@@ -1,5 +1,5 @@
 import { TradeError } from '../tradeError';
-import { splitHeading } from './headings';
+import { splitHeading } from '../units/headingUnit';
 import { headingKey } from './partName';
 import type { TableSchema } from './tableSchema';
 

@@ -1,7 +1,10 @@
 import type { Quantity } from '../units/measureUnit';
 
+/** What the tables of a catalogue state units of. */
+export type FieldQuantity = Extract<Quantity, 'length' | 'pressure' | 'temperature' | 'mass' | 'massPerLength' | 'perLength'>;
+
 /** What a column holds. */
-export type FieldKind = 'name' | 'text' | 'number' | 'fraction' | 'angle' | 'date' | 'vacuum' | Quantity;
+export type FieldKind = 'name' | 'text' | 'number' | 'fraction' | 'angle' | 'date' | 'vacuum' | FieldQuantity;
 
 /** Which unit of the catalogue a length is turned into: that of cut-offs, or that of crimp diameters. */
 export type LengthFamily = 'cutOff' | 'diameter';

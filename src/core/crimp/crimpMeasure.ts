@@ -1,5 +1,6 @@
 import { Decimal } from '../units/decimal';
 import { requirePlausibleTolerance } from './crimpTolerance';
+import { requirePossibleReadings } from './impossibleReading';
 
 /** A crimp's caliper readings and what they should be, all in one unit. */
 export interface CrimpReadings {
@@ -25,11 +26,13 @@ export interface CrimpMeasure {
 
 /**
  * Mean, deviation and spread of a crimp's readings.
- * @throws TradeError `range` where the tolerance cannot belong to the target
+ * @throws TradeError `range` where the tolerance cannot belong to the target, or a reading not to its crimp (see impossibleReading)
  * Source: common practice of the trade (mean of four readings across flats).
  */
-export function measureCrimp({ readings, target, tolerance }: CrimpReadings): CrimpMeasure {
+export function measureCrimp(crimp: CrimpReadings): CrimpMeasure {
+  const { readings, target, tolerance } = crimp;
   requirePlausibleTolerance(target, tolerance);
+  requirePossibleReadings(crimp);
   const count = readings.length;
   const sum = Decimal.sum(...readings);
   const deviationSum = sum.minus(target.times(count));

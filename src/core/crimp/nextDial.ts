@@ -41,7 +41,7 @@ export function nextDial(measure: CrimpMeasure, tolerance: Decimal, range: DialR
 
   const move = digitsToMove(measure, step);
   if (move.isZero()) {
-    const advice = 'one digit is too coarse: use the calibration screw';
+    const advice = 'one digit is too coarse for this tolerance';
     throw new TradeError('impossible', 'dial', 'would move by half a digit or less', advice);
   }
   const next = dial.plus(move);

@@ -1,7 +1,8 @@
 import { Decimal } from './decimal';
+import { tidyUnitText, UNIT_WORDS, type PlainQuantity, type UnitWords } from './unitWords';
 
-/** Kinds of unit that a column heading can state. */
-export type Quantity = 'length' | 'pressure' | 'temperature' | 'mass' | 'massPerLength' | 'perLength';
+/** Kinds of unit that a heading, a cell or a field can state. */
+export type Quantity = PlainQuantity | 'massPerLength' | 'perLength';
 
 /** A unit of measure: (value + offset) × factor is the value in the quantity's own base unit. */
 export interface MeasureUnit {
@@ -12,101 +13,91 @@ export interface MeasureUnit {
   readonly offset?: Decimal;
 }
 
-const POUND_FORCE_NEWTON = new Decimal('4.4482216152605');
-const INCH_METRE = new Decimal('0.0254');
-const POUND_KILOGRAM = new Decimal('0.45359237');
+const PLAIN = Object.keys(UNIT_WORDS) as readonly PlainQuantity[];
 
-/** Exact factors. Source: NIST SP 811 (2008), appendix B; psi = lbf/in² from its exact parts, the inch of mercury is the conventional one. */
-const LENGTHS = { mm: '0.001', cm: '0.01', m: '1', in: INCH_METRE, ft: INCH_METRE.times(12) };
-const PRESSURES = {
-  bar: '100000',
-  mbar: '100',
-  MPa: '1000000',
-  kPa: '1000',
-  Pa: '1',
-  psi: POUND_FORCE_NEWTON.div(INCH_METRE.times(INCH_METRE)),
-  inHg: '3386.389',
-};
-const MASSES = { kg: '1', g: '0.001', lb: POUND_KILOGRAM, oz: POUND_KILOGRAM.div(16) };
-
-type Factor = string | number | Decimal;
-
-const unit = (quantity: Quantity, symbol: string, factor: Factor, offset?: string): MeasureUnit => ({
+const ofWords = (quantity: PlainQuantity, { symbol, factor, offset }: UnitWords): MeasureUnit => ({
   quantity,
   symbol,
-  factor: new Decimal(factor),
-  ...(offset === undefined ? {} : { offset: new Decimal(offset) }),
+  factor,
+  ...(offset ? { offset } : {}),
 });
 
-function each<T>(table: Readonly<Record<string, Factor>>, make: (symbol: string, factor: Factor) => T): T[] {
-  return Object.entries(table).map(([symbol, factor]) => make(symbol, factor));
+const PLAIN_UNITS = PLAIN.map(
+  quantity =>
+    [
+      quantity,
+      UNIT_WORDS[quantity].map(words => ({
+        unit: ofWords(quantity, words),
+        words: [tidyUnitText(words.symbol), ...words.words],
+      })),
+    ] as const,
+);
+const BY_WORD: ReadonlyMap<PlainQuantity, ReadonlyMap<string, MeasureUnit>> = new Map(
+  PLAIN_UNITS.map(([quantity, units]) => [
+    quantity,
+    new Map(units.flatMap(({ unit, words }) => words.map(word => [word, unit] as const))),
+  ]),
+);
+/** Units made of two, once each, so that equal units are one object. */
+const made = new Map<string, MeasureUnit>();
+
+function madeOf(quantity: Quantity, symbol: string, factor: Decimal): MeasureUnit {
+  let found = made.get(symbol);
+  if (!found) made.set(symbol, (found = { quantity, symbol, factor }));
+  return found;
 }
 
-/** All units that are understood, the usual one of each quantity first. */
-const MEASURE_UNITS: readonly MeasureUnit[] = [
-  ...each(LENGTHS, (symbol, factor) => unit('length', symbol, factor)),
-  ...each(PRESSURES, (symbol, factor) => unit('pressure', symbol, factor)),
-  unit('temperature', '°C', 1, '273.15'),
-  unit('temperature', '°F', new Decimal(5).div(9), '459.67'),
-  unit('temperature', 'K', 1),
-  ...each(MASSES, (symbol, factor) => unit('mass', symbol, factor)),
-  ...each(MASSES, (mass, factor) =>
-    each(LENGTHS, (length, metres) => unit('massPerLength', `${mass}/${length}`, new Decimal(factor).div(metres))),
-  ).flat(),
-  ...each(LENGTHS, (length, metres) => unit('perLength', `per ${length}`, new Decimal(1).div(metres))),
-  ...each(LENGTHS, (length, metres) =>
-    unit('perLength', `per 100 ${length}`, new Decimal(1).div(new Decimal(metres).times(100))),
-  ),
-];
+const plainUnit = (quantity: PlainQuantity, word: string) => BY_WORD.get(quantity)!.get(word);
 
-const SPELLINGS: readonly (readonly [RegExp, string])[] = [
-  [/[º˚]/g, '°'],
-  [/℃/g, '°c'],
-  [/℉/g, '°f'],
-  [/\s+/g, ' '],
-  [/\b(millimetres?|millimeters?)\b/g, 'mm'],
-  [/\b(centimetres?|centimeters?)\b/g, 'cm'],
-  [/\b(metres?|meters?)\b/g, 'm'],
-  [/\b(inch|inches)\b|"/g, 'in'],
-  [/\bin\.? ?(?:of )?(?:hg|mercury)\b/, 'inhg'],
-  [/\b(foot|feet)\b/g, 'ft'],
-  [/\b(lbs|pounds?)\b/g, 'lb'],
-  [/° /g, '°'],
-  [/^(deg\.? ?)?([cf])$/g, '°$2'],
-];
-
-const key = (symbol: string) => symbol.toLowerCase();
-const BY_SYMBOL = new Map(MEASURE_UNITS.map(found => [`${found.quantity} ${key(found.symbol)}`, found]));
-
-function tidy(text: string): string {
-  return SPELLINGS.reduce((spelt, [pattern, by]) => spelt.replace(pattern, by), text.trim().toLowerCase());
+/** `EUR/m`, `€/100 ft`, `/m` → `per m`, `per 100 ft`. */
+function perLengthUnit(text: string): MeasureUnit | undefined {
+  const [, hundred, word] = /^[^/]*\/(100 ?)?([^/]+)$/.exec(text) ?? [];
+  const length = word === undefined ? undefined : plainUnit('length', word);
+  if (!length) return undefined;
+  const metres = hundred ? length.factor.times(100) : length.factor;
+  return madeOf('perLength', `per ${hundred ? '100 ' : ''}${length.symbol}`, new Decimal(1).div(metres));
 }
 
-/** `EUR per m`, `€/m`, `per 100 ft` → `per m`, `per 100 ft`; `kg per m` → `kg/m`. */
-function candidates(quantity: Quantity, text: string): string[] {
-  if (quantity === 'perLength') return [text.replace(/^.*?(?:\bper|\/)\s*/, 'per ')];
-  if (quantity === 'massPerLength') return [text.replace(/\s*(?:\bper|\/)\s*/, '/')];
-  return [text, text.replace(/\s*(?:\bper|\/)\s*(?:digit|turn)$/, '')];
+/** `kg/m`, `lbs/ft`. */
+function massPerLengthUnit(text: string): MeasureUnit | undefined {
+  const [first, second, ...rest] = text.split('/');
+  if (second === undefined || rest.length > 0) return undefined;
+  const [mass, length] = [plainUnit('mass', first!.trim()), plainUnit('length', second.trim())];
+  return mass && length && madeOf('massPerLength', `${mass.symbol}/${length.symbol}`, mass.factor.div(length.factor));
 }
 
 /**
  * The unit that a text names.
- * @param quantity what the column holds
- * @param text e.g. `mm`, `in`, `°F`, `lb/ft`, `EUR per m`
+ * @param quantity what it measures
+ * @param text e.g. `mm`, `metres`, `″`, `°F`, `lb/ft`, `EUR per m`; `mm per digit` and `mm per turn` are millimetres
  * @returns undefined where the text is no unit of that quantity
  */
 export function measureUnit(quantity: Quantity, text: string): MeasureUnit | undefined {
-  for (const candidate of candidates(quantity, tidy(text))) {
-    const found = BY_SYMBOL.get(`${quantity} ${candidate}`);
+  const tidy = tidyUnitText(text);
+  if (quantity === 'perLength') return perLengthUnit(tidy);
+  if (quantity === 'massPerLength') return massPerLengthUnit(tidy);
+  return plainUnit(quantity, tidy) ?? plainUnit(quantity, tidy.replace(/\/(?:digit|turn)$/, ''));
+}
+
+/** The unit that a text names, of whatever quantity it is; undefined where it is none. */
+export function anyMeasureUnit(text: string): MeasureUnit | undefined {
+  const quantities: readonly Quantity[] = [...PLAIN, 'massPerLength', 'perLength'];
+  for (const quantity of quantities) {
+    const found = measureUnit(quantity, text);
     if (found) return found;
   }
   return undefined;
 }
 
-/** Symbols of a quantity, for a sentence: `mm, cm, m, in, ft`. */
+const SYMBOLS_PER_LENGTH = {
+  massPerLength: 'kg/m, kg/in, kg/ft, g/m, g/in, g/ft, lb/in, lb/ft, oz/m, oz/in, oz/ft',
+  perLength: 'per mm, per cm, per m, per in, per ft, per yd',
+};
+
+/** Symbols of a quantity, for a sentence: `mm, cm, m, in, ft, yd`. */
 export function unitSymbols(quantity: Quantity): string {
-  const symbols = MEASURE_UNITS.filter(found => found.quantity === quantity).map(found => found.symbol);
-  return symbols.filter(symbol => !/100|[gz]\/(?:mm|cm)|lb\/(?:mm|cm|m$)/.test(symbol)).join(', ');
+  if (quantity === 'massPerLength' || quantity === 'perLength') return SYMBOLS_PER_LENGTH[quantity];
+  return UNIT_WORDS[quantity].map(({ symbol }) => symbol).join(', ');
 }
 
 /**

@@ -1,4 +1,4 @@
-import { splitHeading } from '../../core/catalogue/headings';
+import { splitHeading } from '../../core/units/headingUnit';
 import type { RawTable } from '../../core/catalogue/rawTable';
 
 /** Headings as they came → headings that are understood, with their unit: `Einpresstiefe` → `Insertion depth (mm)`. */

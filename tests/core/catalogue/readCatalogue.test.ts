@@ -149,8 +149,8 @@ describe('problems', () => {
     ],
     [
       'a comma that may mean decimals or thousands',
-      withCell('fittings', 2, 'Cut-off (mm)', '12,5'),
-      'Fittings row 3: Cut-off is "12,5", expected a number in mm (it has a comma, which may mean decimals or thousands; write a decimal point, and thousands without a mark, like 1250.5)',
+      withCell('fittings', 2, 'Cut-off (mm)', '1,250'),
+      'Fittings row 3: Cut-off is "1,250", expected a number in mm (its comma may mean decimals or thousands; write 1.250 or 1250)',
     ],
     [
       'a date for a cut-off',
@@ -211,7 +211,7 @@ describe('problems', () => {
     [
       'no date',
       withCell('machines', 3, 'Date', 'in spring'),
-      'Machines row 4: Date is "in spring", expected a date, like 2025-03-14',
+      'Machines row 4: Date is "in spring", expected a date, like 2025-03-14 or 2025-03-14 15:30',
     ],
     ['all scrap', withCell('rates', 5, 'Value', 1), 'Rates row 6: Value is 1, expected a fraction below 1 (4 % is 0.04)'],
     [

@@ -23,7 +23,12 @@ test('the widest temperatures of fluid and air count', () => {
 });
 
 test.each([
-  ['a comma', { pressure: '1,8' }, 'pressure', /^Working pressure is "1,8": it has a comma, .* write a decimal point/],
+  [
+    'a comma of either kind',
+    { pressure: '1,800' },
+    'pressure',
+    /^Working pressure is "1,800": its comma may mean decimals or thousands; write 1.800 or 1800/,
+  ],
   ['an inch mark in mm', { bore: '1/2"' }, 'bore', /that is in inches/],
   ['half an assembly', { quantity: '1.5' }, 'quantity', /enter a whole number/],
   ['hottest below coldest', { fluidHottest: '-30', airHottest: '' }, 'fluidHottest', /exchange them/],

@@ -1,0 +1,31 @@
+import type { Decimal } from './decimal';
+import { measureUnit, type MeasureUnit, type Quantity } from './measureUnit';
+import { numberFromText, type CommaRule } from './numberText';
+
+/** A number read from a sheet's text, with the unit that stands behind it. */
+export interface MeasureFromText {
+  readonly value: Decimal;
+  /** Undefined where the text has no unit of its own: that of its column holds. */
+  readonly unit: MeasureUnit | undefined;
+}
+
+const NUMBER_AND_WORD = /^([^a-zµ°]*?)\s*([a-zµ°].*)$/i;
+
+/**
+ * Reads a number with a unit behind it, as sheets have it (functions take no units in their arguments).
+ * @param text e.g. `27.5 mm`, `3/8 in`, `4' 3 1/2"`, `1,5 m`, `210 bar`, `27.5`
+ * @param comma how a comma that may mean either is taken; see numberFromText
+ * @returns undefined where it is no number, or its word is no unit of that quantity
+ * @example measureFromText('length', '1.25 m') // 1.25, m
+ */
+export function measureFromText(quantity: Quantity, text: string, comma?: CommaRule): MeasureFromText | undefined {
+  const [, digits = text, word] = NUMBER_AND_WORD.exec(text.trim()) ?? [];
+  const found = numberFromText(digits, comma);
+  if (!found) return undefined;
+  if (found.mark === 'inch') {
+    const inch = quantity === 'length' && word === undefined ? measureUnit('length', 'in') : undefined;
+    return inch && { value: found.value, unit: inch };
+  }
+  const unit = word === undefined ? undefined : measureUnit(quantity, word);
+  return word !== undefined && !unit ? undefined : { value: found.value, unit };
+}

@@ -1,0 +1,96 @@
+import { Decimal } from './decimal';
+
+/** Quantities whose units are words of their own; those per length are made of them (see measureUnit). */
+export type PlainQuantity = 'length' | 'pressure' | 'temperature' | 'mass' | 'volume' | 'flow' | 'velocity' | 'viscosity';
+
+/** A unit of the list: how it is printed, how many base units it is, and the words that mean it besides its symbol. */
+export interface UnitWords {
+  readonly symbol: string;
+  readonly factor: Decimal;
+  /** Added before the factor counts (temperatures). */
+  readonly offset?: Decimal;
+  /** In lower case, as tidyUnitText leaves them. */
+  readonly words: readonly string[];
+}
+
+const INCH = new Decimal('0.0254');
+const FOOT = INCH.times(12);
+const POUND_FORCE = new Decimal('4.4482216152605');
+const POUND = new Decimal('0.45359237');
+const LITRE = new Decimal('0.001');
+const GALLON = LITRE.times('3.785411784');
+
+const unit = (symbol: string, factor: string | number | Decimal, words: string, offset?: string): UnitWords => ({
+  symbol,
+  factor: new Decimal(factor),
+  words: words.split('|').filter(Boolean),
+  ...(offset === undefined ? {} : { offset: new Decimal(offset) }),
+});
+
+/**
+ * THE list of unit words: whatever reads a unit looks here. The usual unit of each quantity comes first.
+ * Factors are exact, in m, Pa, K, kg, m³, m³/s, m/s and m²/s. Source: NIST SP 811 (2008), appendix B; psi = lbf/in² from its exact
+ * parts, the inch of mercury is the conventional one.
+ */
+export const UNIT_WORDS: Readonly<Record<PlainQuantity, readonly UnitWords[]>> = {
+  length: [
+    unit('mm', '0.001', 'millimetre|millimetres|millimeter|millimeters'),
+    unit('cm', '0.01', 'centimetre|centimetres|centimeter|centimeters'),
+    unit('m', 1, 'metre|metres|meter|meters'),
+    unit('in', INCH, 'inch|inches|"'),
+    unit('ft', FOOT, "foot|feet|'"),
+    unit('yd', INCH.times(36), 'yds|yard|yards'),
+  ],
+  pressure: [
+    unit('bar', 100_000, 'bars'),
+    unit('mbar', 100, 'millibar|millibars'),
+    unit('MPa', 1_000_000, 'megapascal|megapascals'),
+    unit('kPa', 1000, 'kilopascal|kilopascals'),
+    unit('Pa', 1, 'pascal|pascals'),
+    unit('psi', POUND_FORCE.div(INCH.times(INCH)), 'psig|lbf/in²|lbf/in2'),
+    unit('inHg', '3386.389', 'in hg|in. hg|"hg|" hg|in.hg|inches hg|in of mercury|inch of mercury|inches of mercury'),
+  ],
+  temperature: [
+    unit('°C', 1, 'c|degc|deg c|deg. c|degrees c|celsius|degrees celsius', '273.15'),
+    unit('°F', new Decimal(5).div(9), 'f|degf|deg f|deg. f|degrees f|fahrenheit|degrees fahrenheit', '459.67'),
+    unit('K', 1, 'kelvin'),
+  ],
+  mass: [
+    unit('kg', 1, 'kgs|kilogram|kilograms'),
+    unit('g', '0.001', 'gram|grams'),
+    unit('lb', POUND, 'lbs|pound|pounds'),
+    unit('oz', POUND.div(16), 'ounce|ounces'),
+  ],
+  volume: [
+    unit('L', LITRE, 'litre|litres|liter|liters'),
+    unit('mL', LITRE.div(1000), 'millilitre|millilitres|milliliter|milliliters|cm³|cm3|cc'),
+    unit('m³', 1, 'm3'),
+    unit('gal', GALLON, 'gallon|gallons|us gal|us gallon|us gallons'),
+    unit('in³', INCH.pow(3), 'in3|cu in|cubic inch|cubic inches'),
+  ],
+  flow: [
+    unit('L/min', LITRE.div(60), 'lpm|litre/min|litres/min|liter/min|liters/min|litres/minute|liters/minute|l/minute'),
+    unit('L/s', LITRE, 'litres/s|liters/s|litres/second|liters/second'),
+    unit('m³/h', new Decimal(1).div(3600), 'm3/h|m³/hr|m3/hr'),
+    unit('gpm', GALLON.div(60), 'us gpm|gal/min|gallons/min|gallons/minute|us gal/min'),
+  ],
+  velocity: [unit('m/s', 1, 'metres/second|meters/second|m/sec'), unit('ft/s', FOOT, 'fps|ft/sec|feet/second')],
+  viscosity: [unit('mm²/s', '0.000001', 'mm2/s|cst|centistoke|centistokes')],
+};
+
+const SPELLINGS: readonly (readonly [RegExp, string])[] = [
+  [/[\u2032\u2018\u2019]/g, "'"],
+  [/[\u2033\u201c\u201d]|''/g, '"'],
+  [/[º˚]/g, '°'],
+  [/℃/g, '°c'],
+  [/℉/g, '°f'],
+  [/\s+/g, ' '],
+  [/° /g, '°'],
+  [/\s*(?:\/|\bper\b)\s*/g, '/'],
+  [/(?<=[a-z])\.$/, ''],
+];
+
+/** A text as the list spells units: lower case, one kind of marks and blanks, `/` for `per`, no full stop behind an abbreviation. */
+export function tidyUnitText(text: string): string {
+  return SPELLINGS.reduce((spelt, [pattern, by]) => spelt.replace(pattern, by), text.trim().toLowerCase()).trim();
+}
