@@ -1,0 +1,65 @@
+import type { Block } from '../../workbook/a1';
+import type { CellValue, RangeContent, SheetLayout } from '../../workbook/workbook';
+
+const PLAIN_LAYOUT: SheetLayout = { hiddenRows: new Set(), merges: [] };
+
+const holds = ({ row, column, rows, columns }: Block, r: number, c: number) =>
+  r >= row && r < row + rows && c >= column && c < column + columns;
+
+/** The cells of a sheet by zero-based rows and columns, with what is merged and what is hidden. */
+export class SheetCells {
+  constructor(
+    readonly used: RangeContent,
+    readonly layout: SheetLayout = PLAIN_LAYOUT,
+  ) {}
+
+  get sheet(): string {
+    return this.used.sheet;
+  }
+
+  /** Last row and column that hold something. */
+  get lastRow(): number {
+    return this.used.row + this.used.values.length - 1;
+  }
+
+  get lastColumn(): number {
+    return this.used.column + (this.used.values[0]?.length ?? 0) - 1;
+  }
+
+  /** What stands in the cell itself; blank outside the used part. */
+  value(row: number, column: number): CellValue {
+    return this.used.values[row - this.used.row]?.[column - this.used.column] ?? '';
+  }
+
+  formula(row: number, column: number): string {
+    return this.used.formulas[row - this.used.row]?.[column - this.used.column] ?? '';
+  }
+
+  format(row: number, column: number): string {
+    return this.used.formats[row - this.used.row]?.[column - this.used.column] ?? '';
+  }
+
+  /** The merged block that a cell belongs to; undefined for an ordinary cell. */
+  merge(row: number, column: number): Block | undefined {
+    return this.layout.merges.find(block => holds(block, row, column));
+  }
+
+  /** What a cell shows to the reader: of merged cells what stands in their first. */
+  shown(row: number, column: number): CellValue {
+    const own = this.value(row, column);
+    if (own !== '') return own;
+    const merge = this.merge(row, column);
+    return merge ? this.value(merge.row, merge.column) : own;
+  }
+
+  /** Whether nothing at all stands in a cell, not even a formula that shows nothing. */
+  isEmpty(row: number, column: number): boolean {
+    const value = this.value(row, column);
+    const blank = value === '' || (typeof value === 'string' && value.trim() === '');
+    return blank && this.formula(row, column) === '';
+  }
+
+  isHidden(row: number): boolean {
+    return this.layout.hiddenRows.has(row);
+  }
+}

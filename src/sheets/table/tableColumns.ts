@@ -1,0 +1,53 @@
+import type { HeadingWords } from './headingWords';
+import { HEADING_WORDS, type HeadingWord } from './headingWords';
+import { headingForms } from './heading';
+import type { FoundTable } from './findTables';
+
+/**
+ * What the columns of one kind of table can be: each role with its words of the vocabulary, in the order in which they are tried.
+ * A role listed first takes a column before the others.
+ */
+export type RoleList<Role extends string> = readonly (readonly [role: Role, ...words: HeadingWord[]])[];
+
+/** Columns of a table by role, zero-based on the sheet. */
+export type ColumnsByRole<Role extends string> = Readonly<Partial<Record<Role, number>>>;
+
+/** What somebody said by hand: heading (in lower case) → role, or "" for none. */
+export type HeadingCorrections = ReadonlyMap<string, string>;
+
+/** A heading as it is remembered. */
+export const correctionKey = (heading: string): string => heading.replace(/\s+/g, ' ').trim().toLowerCase();
+
+const matches = (heading: string, pattern: RegExp | undefined) =>
+  pattern !== undefined && headingForms(heading).some(form => form !== '' && pattern.test(form));
+
+/**
+ * Which column is what, by the words of its heading: corrections by hand first, then exact words, then loose ones for roles that are
+ * still without a column.
+ */
+export function columnsByRole<Role extends string>(
+  { headings, block }: FoundTable,
+  roles: RoleList<Role>,
+  corrections: HeadingCorrections = new Map(),
+): ColumnsByRole<Role> {
+  const found: Partial<Record<Role, number>> = {};
+  const taken = new Set<number>();
+  headings.forEach((heading, index) => {
+    const said = corrections.get(correctionKey(heading));
+    if (said === undefined || heading === '') return;
+    taken.add(index);
+    if (roles.some(([role]) => role === said)) found[said as Role] ??= block.column + index;
+  });
+  for (const kind of ['exact', 'loose'] as const) {
+    for (const [role, ...words] of roles) {
+      if (found[role] !== undefined) continue;
+      const index = headings.findIndex(
+        (heading, at) => !taken.has(at) && words.some(word => matches(heading, (HEADING_WORDS[word] as HeadingWords)[kind])),
+      );
+      if (index < 0) continue;
+      taken.add(index);
+      found[role] = block.column + index;
+    }
+  }
+  return found;
+}
