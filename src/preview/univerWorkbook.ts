@@ -1,10 +1,12 @@
 import type { Univer } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
-import type { HostTable, RangeAddress, RangeContent, Workbook } from '../workbook/workbook';
+import type { HostTable, RangeAddress, RangeContent, SheetLayout, Workbook } from '../workbook/workbook';
 import { CellSource } from './host/cellSource';
 import { onContent } from './host/onContent';
 import { applyChanges } from './host/applyChanges';
+import { layoutOf } from './host/layoutOf';
+import { rememberedIn, rememberIn } from './host/remembered';
 import { scrollTo } from './host/scrollTo';
 import { blockAddress, blockOf, type CellBlock } from './xlsx/address';
 import { callsOurs } from './xlsx/storedFormula';
@@ -90,6 +92,11 @@ export class UniverWorkbook implements Workbook {
     return [];
   }
 
+  async layout(sheet: string): Promise<SheetLayout> {
+    const page = this.sheet(sheet);
+    return layoutOf(page.getSheet(), this.source(page).used());
+  }
+
   async spillParent({ sheet, address }: RangeAddress): Promise<RangeAddress | undefined> {
     const { startRow, startColumn } = requestedBlock({ sheet, address });
     const from = this.source(this.sheet(sheet)).filledFrom(startRow, startColumn);
@@ -107,6 +114,14 @@ export class UniverWorkbook implements Workbook {
 
   async write(changes: Parameters<Workbook['write']>[0]): Promise<void> {
     applyChanges(this.univer, this.workbook, changes);
+  }
+
+  async recall(key: string): Promise<string | undefined> {
+    return rememberedIn({ custom: this.workbook.getWorkbook().getCustomMetadata() }).get(key);
+  }
+
+  async remember(key: string, text: string | undefined): Promise<void> {
+    rememberIn(this.workbook.getWorkbook(), key, text);
   }
 
   async select(at: RangeAddress): Promise<void> {

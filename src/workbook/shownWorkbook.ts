@@ -36,9 +36,12 @@ export function shownWorkbook(host: Workbook): ShownWorkbook {
     read: ranges => host.read(ranges),
     used: sheet => host.used(sheet),
     tables: sheet => host.tables(sheet),
+    layout: sheet => host.layout(sheet),
     spillParent: cell => host.spillParent(cell),
     names: () => host.names(),
     write: changes => host.write(changes),
+    recall: key => host.recall(key),
+    remember: (key, text) => host.remember(key, text),
     select: at => host.select(at),
     reenterUnknownNames: () => host.reenterUnknownNames(),
   };

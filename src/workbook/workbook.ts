@@ -1,3 +1,5 @@
+import type { Block } from './a1';
+
 /** A range of one sheet. */
 export interface RangeAddress {
   readonly sheet: string;
@@ -32,6 +34,14 @@ export interface RangeContent extends RangeAddress {
   readonly formulas: readonly (readonly string[])[];
   /** Number formats as the host writes them: `General`, `0.00`, `dd/mm/yyyy`, `@`. */
   readonly formats: readonly (readonly string[])[];
+}
+
+/** How a sheet is laid out, beyond what its cells hold. */
+export interface SheetLayout {
+  /** Zero-based rows of the sheet that are hidden, by hand or by a filter; outside the used part of the sheet none is told. */
+  readonly hiddenRows: ReadonlySet<number>;
+  /** Merged cells, zero-based blocks; the first cell of each holds what is shown in all of it. */
+  readonly merges: readonly Block[];
 }
 
 /**
@@ -115,6 +125,8 @@ export interface Workbook {
   used(sheet: string): Promise<RangeContent | undefined>;
   /** The sheet's tables in the host's own sense (Excel tables), with heading row; [] where the host knows none. */
   tables(sheet: string): Promise<readonly HostTable[]>;
+  /** Hidden rows and merged cells of a sheet. Throws where there is no such sheet. */
+  layout(sheet: string): Promise<SheetLayout>;
   /** The cell whose formula spills into this one; undefined where the cell is not filled from elsewhere. */
   spillParent(cell: RangeAddress): Promise<RangeAddress | undefined>;
   /** Workbook-scoped defined names that refer to ranges. */
@@ -125,6 +137,10 @@ export interface Workbook {
    * names that came with the batch are taken away then, and the error says which cells may hold part of it.
    */
   write(changes: readonly Change[]): Promise<void>;
+  /** A small text that is remembered with the workbook, in its file; undefined where none was remembered under that key. */
+  recall(key: string): Promise<string | undefined>;
+  /** Remembers a small text with the workbook, under a key of ours (`headings.Jobs`); undefined forgets it. No step of undo. */
+  remember(key: string, text: string | undefined): Promise<void>;
   /** Selects a range and shows it. */
   select(at: RangeAddress): Promise<void>;
   /** Enters again all formulas that contain a function of ours and show #NAME?; gives how many. */

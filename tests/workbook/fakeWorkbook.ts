@@ -1,5 +1,5 @@
 import { addressOf, blockOf, overlap } from '../../src/workbook/a1';
-import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../src/workbook/workbook';
+import type { CellValue, Change, RangeAddress, RangeContent, SheetLayout, Workbook } from '../../src/workbook/workbook';
 
 /** One cell of a fake sheet: a value, or a formula with the value it shows. */
 export type FakeCell = CellValue | { readonly formula: string; readonly value: CellValue; readonly spill?: string };
@@ -8,12 +8,29 @@ interface FakeSheet {
   readonly rows: readonly (readonly FakeCell[])[];
 }
 
+/** What a fake workbook has besides its cells; all of it by sheet, but for the texts. */
+export interface FakeDetails {
+  /** Zero-based numbers of hidden rows. */
+  readonly hiddenRows?: Readonly<Record<string, readonly number[]>>;
+  /** Addresses of merged cells: `A2:A4`. */
+  readonly merges?: Readonly<Record<string, readonly string[]>>;
+  /** Number formats by range: `{ Jobs: { 'B2:B9': 'dd/mm/yyyy' } }`; General elsewhere. */
+  readonly formats?: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** Texts remembered with the workbook, by key. */
+  readonly remembered?: Readonly<Record<string, string>>;
+}
+
 const isFormula = (cell: FakeCell): cell is Extract<FakeCell, { formula: string }> =>
   typeof cell === 'object' && 'formula' in cell;
 const valueOf = (cell: FakeCell = ''): CellValue => (isFormula(cell) ? cell.value : cell);
 
 /** A workbook in memory behind the Workbook port: strict about sheets that do not exist, clips ranges as the port says, keeps what is written. */
-export function fakeWorkbook(standing: Readonly<Record<string, FakeSheet['rows']>>, selected: RangeAddress) {
+export function fakeWorkbook(
+  standing: Readonly<Record<string, FakeSheet['rows']>>,
+  selected: RangeAddress,
+  details: FakeDetails = {},
+) {
+  const remembered = new Map(Object.entries(details.remembered ?? {}));
   /** Sheets that were written to, copied before the first change. */
   const changed: Record<string, FakeCell[][]> = {};
   const rowsOf = (sheet: string): FakeSheet['rows'] | undefined => changed[sheet] ?? standing[sheet];
@@ -21,15 +38,29 @@ export function fakeWorkbook(standing: Readonly<Record<string, FakeSheet['rows']
   const listeners = new Set<() => void>();
   let selection = selected;
 
+  const formatOf = (sheet: string, row: number, column: number): string => {
+    const cell = { row, column, rows: 1, columns: 1 };
+    const formats = Object.entries(details.formats?.[sheet] ?? {});
+    return formats.find(([address]) => overlap(blockOf(address)!, cell))?.[1] ?? 'General';
+  };
+
+  const layoutOf = (sheet: string): SheetLayout => {
+    if (!rowsOf(sheet)) throw new Error(`there is no sheet ${sheet}`);
+    const merges = (details.merges?.[sheet] ?? []).map(address => blockOf(address)!);
+    return { hiddenRows: new Set(details.hiddenRows?.[sheet]), merges };
+  };
+
   const contentOf = ({ sheet, address }: RangeAddress): RangeContent => {
     const rows = rowsOf(sheet);
     const asked = blockOf(address);
     if (!rows || !asked) throw new Error(`no range ${sheet}!${address}`);
     const used = { row: 0, column: 0, rows: rows.length, columns: Math.max(1, ...rows.map(row => row.length)) };
     const block = overlap(asked, used) ?? { row: asked.row, column: asked.column, rows: 1, columns: 1 };
-    const table = <T>(pick: (cell: FakeCell) => T): T[][] =>
+    const table = <T>(pick: (cell: FakeCell, row: number, column: number) => T): T[][] =>
       Array.from({ length: block.rows }, (_, r) =>
-        Array.from({ length: block.columns }, (__, c) => pick(rows[block.row + r]?.[block.column + c] ?? '')),
+        Array.from({ length: block.columns }, (__, c) =>
+          pick(rows[block.row + r]?.[block.column + c] ?? '', block.row + r, block.column + c),
+        ),
       );
     return {
       sheet,
@@ -38,7 +69,7 @@ export function fakeWorkbook(standing: Readonly<Record<string, FakeSheet['rows']
       column: block.column,
       values: table(valueOf),
       formulas: table(cell => (isFormula(cell) ? cell.formula : '')),
-      formats: table(() => 'General'),
+      formats: table((_, row, column) => formatOf(sheet, row, column)),
     };
   };
 
@@ -93,11 +124,17 @@ export function fakeWorkbook(standing: Readonly<Record<string, FakeSheet['rows']
     read: async ranges => ranges.map(contentOf),
     used: async sheet => (rowsOf(sheet)?.length ? contentOf({ sheet, address: 'A1:XFD1048576' }) : undefined),
     tables: async () => [],
+    layout: async sheet => layoutOf(sheet),
     spillParent: async cell => spillParent(cell),
     names: async () => [],
     write: async changes => {
       written.push(changes);
       changes.forEach(apply);
+    },
+    recall: async key => remembered.get(key),
+    remember: async (key, text) => {
+      if (text === undefined) remembered.delete(key);
+      else remembered.set(key, text);
     },
     select: async at => {
       selection = at;
@@ -105,5 +142,5 @@ export function fakeWorkbook(standing: Readonly<Record<string, FakeSheet['rows']
     },
     reenterUnknownNames: async () => 2,
   };
-  return { workbook, written, listeners };
+  return { workbook, written, listeners, remembered };
 }

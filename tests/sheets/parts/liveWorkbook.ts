@@ -1,7 +1,7 @@
 import { catalogueFromCells } from '../../../src/cells/catalogueFromCells';
 import { callsCatalogue, catalogueReferences } from '../../../src/workbook/catalogueFormula';
 import { addressOf, blockOf, overlap, type Block } from '../../../src/workbook/a1';
-import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../../src/workbook/workbook';
+import type { CellValue, Change, RangeAddress, RangeContent, SheetLayout, Workbook } from '../../../src/workbook/workbook';
 
 type Cell = { value: string | number | boolean; formula: string; format: string };
 
@@ -18,6 +18,11 @@ export class LiveWorkbook implements Workbook {
   readonly written: (readonly Change[])[] = [];
   /** Called before each batch; what it throws is what the host says no with. */
   beforeWrite: (changes: readonly Change[], turn: number) => void = () => {};
+  /** Zero-based numbers of hidden rows, and addresses of merged cells, by sheet. */
+  readonly hiddenRows: Record<string, readonly number[]> = {};
+  readonly merges: Record<string, readonly string[]> = {};
+  /** Texts remembered with the workbook. */
+  readonly remembered = new Map<string, string>();
   private readonly listeners = new Set<() => void>();
   /** An object, so that a view of this workbook selects in it and not in itself. */
   private readonly chosen = { at: { sheet: '', address: 'A1' } as RangeAddress };
@@ -125,6 +130,18 @@ export class LiveWorkbook implements Workbook {
   async tables(sheet: string) {
     this.sheet(sheet);
     return [];
+  }
+  async layout(sheet: string): Promise<SheetLayout> {
+    this.sheet(sheet);
+    const merges = (this.merges[sheet] ?? []).map(address => blockOf(address)!);
+    return { hiddenRows: new Set(this.hiddenRows[sheet]), merges };
+  }
+  async recall(key: string) {
+    return this.remembered.get(key);
+  }
+  async remember(key: string, text: string | undefined) {
+    if (text === undefined) this.remembered.delete(key);
+    else this.remembered.set(key, text);
   }
   /** Blocks that a formula fills, by sheet; the first cell is the formula's. */
   readonly spills: { sheet: string; address: string }[] = [];
