@@ -30,7 +30,9 @@ function wordOf(text: string): HeadingWord | undefined {
   if (known.has(text)) return known.get(text);
   if (known.size > 5000) known.clear();
   // A bare number may head a reading, but makes no row of headings: it may as well be a number of the table.
-  const forms = /[\p{L}°ø#±]/iu.test(text) ? headingForms(text).flatMap(form => [form, form.replace(/ (?:at |of )?(?:end )?[ab]$/, '')]) : [];
+  const forms = /[\p{L}°ø#±]/iu.test(text)
+    ? headingForms(text).flatMap(form => [form, form.replace(/ (?:at |of )?(?:end )?[ab]$/, '')])
+    : [];
   const found = WORDS.find(([, { exact, ...rest }]) => {
     const loose = 'loose' in rest ? (rest.loose as RegExp) : undefined;
     return forms.some(form => exact.test(form) || loose?.test(form));
@@ -89,7 +91,8 @@ function beginsTable(cells: SheetCells, row: number, run: Run): boolean {
 }
 
 /** Numbers that head readings: 1, 2, 3, 4 or angles. */
-const isReadingNumber = (value: CellValue) => typeof value === 'number' && (value < 10 || value % 45 === 0) && Number.isInteger(value);
+const isReadingNumber = (value: CellValue) =>
+  typeof value === 'number' && (value < 10 || value % 45 === 0) && Number.isInteger(value);
 
 /** Inside a table: at least half of the filled cells are words of the vocabulary, and no number stands where numbers belong. */
 function isSecondHeading(cells: SheetCells, row: number, run: Run): boolean {

@@ -36,7 +36,10 @@ export const HEADING_WORDS = {
     `${PART}s? ?${END_A}|${END_A} ${PART}|(?:fitting|coupling) ${END_A} ?end|${END_A} end ${PART}`,
     'fitting|coupling|couplings|fittings|end fitting|end|insert|connector|termination',
   ),
-  fittingB: words('Fitting B', `${PART}s? ?${END_B}|${END_B} ${PART}|other end|(?:fitting|coupling) ${END_B} ?end|${END_B} end ${PART}`),
+  fittingB: words(
+    'Fitting B',
+    `${PART}s? ?${END_B}|${END_B} ${PART}|other end|(?:fitting|coupling) ${END_B} ?end|${END_B} end ${PART}`,
+  ),
   overall: words(
     'Overall length',
     'overall|overall length|oal|o\\.a\\.l\\.?|length overall|length over all|over ?all|assembly length|total length|finished length|finish length|made[- ]up length|length oal',
@@ -51,7 +54,7 @@ export const HEADING_WORDS = {
   cutOffB: words('Cut-off B', `${CUT_OFF}(?: length)?(?: (?:at|of|for))?(?: (?:end|fitting|coupling))? ?${END_B}`),
   quantity: words(
     'Quantity',
-    'quantity|qty\\.?|q\'ty|qnty\\.?|pcs\\.?|pieces|how many|count|no\\. off|nos\\.?|off|number off|number of pieces|order(?:ed)? (?:qty\\.?|quantity)|qty\\.? (?:ordered|required|to make)',
+    "quantity|qty\\.?|q'ty|qnty\\.?|pcs\\.?|pieces|how many|count|no\\. off|nos\\.?|off|number off|number of pieces|order(?:ed)? (?:qty\\.?|quantity)|qty\\.? (?:ordered|required|to make)",
     'number|amount|make|required',
   ),
   reels: words('Number of reels', 'reels|number of reels|coils'),

@@ -26,7 +26,7 @@ const matches = (heading: string, pattern: RegExp | undefined) =>
  * still without a column.
  */
 export function columnsByRole<Role extends string>(
-  { headings, block }: FoundTable,
+  { headings, block }: Pick<FoundTable, 'headings' | 'block'>,
   roles: RoleList<Role>,
   corrections: HeadingCorrections = new Map(),
 ): ColumnsByRole<Role> {

@@ -1,0 +1,123 @@
+import { headingForms } from '../table/heading';
+import { HEADING_WORDS } from '../table/headingWords';
+import type { MeasureRole } from '../table/tableReader';
+import type { RoleList } from '../table/tableColumns';
+
+/** Roles of what a job sheet may say of the crimp of an end: `…A`, `…B`, or one column for both. */
+const END_FIELDS = [
+  'ferrule',
+  'die',
+  'dial',
+  'target',
+  'tolerance',
+  'smallest',
+  'largest',
+  'crimpLength',
+  'skiveOutside',
+  'skiveInside',
+  'insertionDepth',
+  'angle',
+] as const;
+export type EndField = (typeof END_FIELDS)[number];
+export type EndRole = `${EndField}${'A' | 'B' | ''}`;
+
+/** What a column of a job sheet can be. */
+export type JobRole =
+  | 'hose'
+  | 'fittingA'
+  | 'fittingB'
+  | 'overall'
+  | 'cutLength'
+  | 'cutOffA'
+  | 'cutOffB'
+  | 'allowance'
+  | 'quantity'
+  | 'line'
+  | 'label'
+  | 'assembly'
+  | 'order'
+  | 'due'
+  | 'status'
+  | 'shortestLength'
+  | 'longestLength'
+  | 'bore'
+  | 'twist'
+  | 'pressure'
+  | 'temperature'
+  | 'fluid'
+  | 'guard'
+  | 'note'
+  | 'check'
+  | 'crimper'
+  | EndRole;
+
+/** Roles of a job sheet, the surest words first; those of the ends are found apart (see endColumns). */
+export const JOB_ROLES: RoleList<JobRole> = [
+  ['cutOffA', 'cutOffA'],
+  ['cutOffB', 'cutOffB'],
+  ['fittingA', 'fittingA'],
+  ['fittingB', 'fittingB'],
+  ['hose', 'hose'],
+  ['overall', 'overall'],
+  ['cutLength', 'cutLength'],
+  ['allowance', 'allowance'],
+  ['quantity', 'quantity'],
+  ['order', 'order'],
+  ['line', 'line'],
+  ['assembly', 'assembly'],
+  ['label', 'label'],
+  ['due', 'due'],
+  ['status', 'status'],
+  ['shortestLength', 'shortest'],
+  ['longestLength', 'longest'],
+  ['bore', 'bore'],
+  ['twist', 'twist'],
+  ['pressure', 'pressure'],
+  ['temperature', 'temperature'],
+  ['fluid', 'fluid'],
+  ['guard', 'guard'],
+  ['note', 'note'],
+  ['check', 'check'],
+  ['crimper', 'crimper'],
+];
+
+/** The same for both ends where the heading names none. */
+export const END_ROLES: RoleList<EndField> = END_FIELDS.map(field => [field, field] as const);
+
+const length = (label: string): MeasureRole => ({ quantity: 'length', group: 'length', label });
+const small = (label: string): MeasureRole => ({ quantity: 'length', group: 'diameter', label });
+
+/** Measures of an end, without its letter. */
+const END_MEASURES: Readonly<Partial<Record<EndField, MeasureRole>>> = {
+  target: small('crimp diameter'),
+  tolerance: small('tolerance'),
+  smallest: small('smallest diameter'),
+  largest: small('largest diameter'),
+  crimpLength: small('crimp length'),
+  skiveOutside: small('skive outside'),
+  skiveInside: small('skive inside'),
+  insertionDepth: small('insertion depth'),
+};
+
+/** What the numbers of a job sheet measure. */
+export const JOB_MEASURES: Readonly<Partial<Record<JobRole, MeasureRole>>> = {
+  overall: length('overall length'),
+  cutLength: length('cut length'),
+  cutOffA: length('cut-off A'),
+  cutOffB: length('cut-off B'),
+  allowance: length('allowance'),
+  shortestLength: length('shortest length'),
+  longestLength: length('longest length'),
+  bore: small('bore'),
+  pressure: { quantity: 'pressure', group: 'other', label: 'working pressure' },
+  temperature: { quantity: 'temperature', group: 'other', label: 'temperature' },
+  ...Object.fromEntries(
+    Object.entries(END_MEASURES).flatMap(([field, measure]) =>
+      ['', 'A', 'B'].map(end => [`${field}${end}`, { ...measure, label: end ? `${measure.label} ${end}` : measure.label }]),
+    ),
+  ),
+};
+
+/** True where a heading says overall length, not just length. */
+export const isOverallByName = (heading: string): boolean =>
+  headingForms(heading).some(form => HEADING_WORDS.overall.exact.test(form));

@@ -1,0 +1,88 @@
+import type { MeasureUnit, Quantity } from '../../core/units/measureUnit';
+import { headingUnit } from '../../core/units/headingUnit';
+import { endsOfHeading } from '../table/endOfHeading';
+import type { FoundTable } from '../table/findTables';
+import type { SheetCells } from '../table/sheetCells';
+import type { TableAnswers } from '../table/tableAnswers';
+import { columnsByRole, correctionKey, type ColumnsByRole } from '../table/tableColumns';
+import { nameColumns, type KnownParts } from '../table/nameColumns';
+import { TableReader, type TableQuestion } from '../table/tableReader';
+import { END_ROLES, isOverallByName, JOB_MEASURES, JOB_ROLES, type EndField, type EndRole, type JobRole } from './jobRoles';
+
+/** A table of job lines: what its columns are, and a reader of its rows. */
+export interface JobTable {
+  readonly table: FoundTable;
+  readonly columns: ColumnsByRole<JobRole>;
+  readonly reader: TableReader<JobRole>;
+}
+
+/** Columns of each end: those whose headings name it, and those that hold for both. */
+function endColumns({ headings, block }: FoundTable, taken: ReadonlySet<number>): ColumnsByRole<EndRole> {
+  const found: Partial<Record<EndRole, number>> = {};
+  headings.forEach((heading, index) => {
+    const column = block.column + index;
+    if (taken.has(column) || heading === '') return;
+    const { name } = headingUnit(heading, 'length');
+    const one = (text: string) => (Object.keys(columnsByRole({ headings: [text], block }, END_ROLES)) as EndField[])[0];
+    for (const { end, rest } of endsOfHeading(name)) {
+      const field = one(rest);
+      if (field) {
+        found[`${field}${end}`] ??= column;
+        return;
+      }
+    }
+    const field = one(name);
+    if (field) found[field] ??= column;
+  });
+  return found;
+}
+
+/** What `Machine` means: the crimper where its values are names in Machines, else what the hose is for. */
+function machineColumn(cells: SheetCells, table: FoundTable, columns: ColumnsByRole<JobRole>, { isMachine }: KnownParts) {
+  const index = table.headings.findIndex(heading => correctionKey(heading) === 'machine');
+  const column = table.block.column + index;
+  if (index < 0 || columns.crimper !== undefined) return {};
+  const values = Array.from({ length: table.block.rows - 1 }, (_, i) => cells.shown(table.block.row + 1 + i, column));
+  const names = values.filter(value => typeof value === 'string' && value.trim() !== '') as string[];
+  const isCrimper = !!isMachine && names.length > 0 && names.filter(isMachine).length * 2 >= names.length;
+  return isCrimper ? { crimper: column, ...(columns.label === column && { label: undefined }) } : {};
+}
+
+/** Overall lengths without any coupling: are they the lengths to cut? */
+function whichLength(reader: TableReader<JobRole>): TableQuestion {
+  const heading = reader.heading('overall');
+  return {
+    asked: 'role',
+    heading,
+    column: heading,
+    sentence: `No column names couplings. Is ${heading} the length to cut?`,
+    choices: [
+      { value: 'cutLength', label: 'Yes, cut to this length' },
+      { value: 'none', label: 'No, couplings come off it' },
+    ],
+  };
+}
+
+/**
+ * A table as job lines: at least a hose and a length; undefined where it is no such table.
+ * @param proposals units proposed, never taken, where a heading names none
+ */
+export function jobTable(
+  cells: SheetCells,
+  table: FoundTable,
+  answers: TableAnswers,
+  parts: KnownParts,
+  proposals: Readonly<Partial<Record<Quantity, MeasureUnit>>> = {},
+): JobTable | undefined {
+  const byWords = columnsByRole(table, JOB_ROLES, answers.role);
+  const named = nameColumns(cells, table, byWords, parts, answers.role);
+  const both = { ...byWords, ...named };
+  const main = { ...both, ...machineColumn(cells, table, both, parts) };
+  if (main.hose === undefined || (main.overall === undefined && main.cutLength === undefined)) return undefined;
+  const taken = new Set(Object.values(main).filter(column => column !== undefined));
+  const columns: ColumnsByRole<JobRole> = { ...endColumns(table, taken), ...main };
+  const reader = new TableReader<JobRole>(cells, table, columns, JOB_MEASURES, answers, proposals, ['quantity', 'twist']);
+  const hasLength = columns.cutLength !== undefined || columns.fittingA !== undefined || columns.fittingB !== undefined;
+  if (!hasLength && isOverallByName(reader.heading('overall'))) reader.questions.push(whichLength(reader));
+  return { table, columns, reader };
+}

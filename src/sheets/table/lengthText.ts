@@ -1,0 +1,14 @@
+import type { Decimal } from '../../core/units/decimal';
+
+/** Length as people write it: whole millimetres or hundredths, or inches with a fraction where it is one of 64ths. */
+export function lengthText(length: Decimal, unit: string): string {
+  if (unit !== 'in') return length.toDecimalPlaces(unit === 'm' ? 5 : 2).toString();
+  const sixtyFourths = length.times(64);
+  if (!sixtyFourths.isInteger()) return length.toDecimalPlaces(4).toString();
+  if (length.isNegative()) return `-${lengthText(length.negated(), unit)}`;
+  const whole = length.floor();
+  let [top, bottom] = [sixtyFourths.minus(whole.times(64)).toNumber(), 64];
+  while (top > 0 && top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
+  if (top === 0) return whole.toString();
+  return `${whole.isZero() ? '' : `${whole} `}${top}/${bottom}`;
+}

@@ -1,0 +1,54 @@
+import * as v from 'valibot';
+import type { Workbook } from '../../workbook/workbook';
+import { correctionKey, type HeadingCorrections } from './tableColumns';
+
+/** Kinds of table whose reading people can correct. */
+export type TableKind = 'jobs' | 'rack' | 'crimps';
+
+/** What a table's reading may ask; the answer is remembered with the workbook. */
+export type Asked = 'role' | 'unit' | 'comma';
+
+/** Answers about one table: heading (as `correctionKey`) → what was said. */
+export type TableAnswers = Readonly<Record<Asked, HeadingCorrections>>;
+
+export const NO_ANSWERS: TableAnswers = { role: new Map(), unit: new Map(), comma: new Map() };
+
+const KEY = 'tables';
+const Stored = v.array(v.tuple([v.string(), v.string(), v.picklist(['role', 'unit', 'comma']), v.string(), v.string()]));
+/** Kind of table, sheet, what was asked, heading, answer. */
+type StoredAnswer = v.InferOutput<typeof Stored>[number];
+
+async function stored(workbook: Workbook): Promise<readonly StoredAnswer[]> {
+  const text = await workbook.recall(KEY);
+  if (text === undefined) return [];
+  try {
+    const parsed = v.safeParse(Stored, JSON.parse(text));
+    return parsed.success ? parsed.output : [];
+  } catch {
+    return [];
+  }
+}
+
+/** What was said about the tables of one kind on a sheet. */
+export async function tableAnswers(workbook: Workbook, kind: TableKind, sheet: string): Promise<TableAnswers> {
+  const own = (await stored(workbook)).filter(([of, on]) => of === kind && on === sheet);
+  const mapOf = (asked: Asked) => new Map(own.flatMap(([, , what, heading, said]) => (what === asked ? [[heading, said]] : [])));
+  return { role: mapOf('role'), unit: mapOf('unit'), comma: mapOf('comma') };
+}
+
+/** Remembers an answer with the workbook; undefined takes it back. */
+export async function rememberAnswer(
+  workbook: Workbook,
+  kind: TableKind,
+  sheet: string,
+  asked: Asked,
+  heading: string,
+  answer: string | undefined,
+): Promise<void> {
+  const key = correctionKey(heading);
+  const others = (await stored(workbook)).filter(
+    ([of, on, what, about]) => !(of === kind && on === sheet && what === asked && about === key),
+  );
+  const all: readonly StoredAnswer[] = answer === undefined ? others : [...others, [kind, sheet, asked, key, answer]];
+  await workbook.remember(KEY, all.length > 0 ? JSON.stringify(all) : undefined);
+}

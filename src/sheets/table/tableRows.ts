@@ -1,0 +1,94 @@
+import { nameOfCell } from '../../cells/sheetCell';
+import type { FoundTable } from './findTables';
+import type { SheetCells } from './sheetCells';
+
+/** Why a row of a sheet is not among those that are worked with. */
+export type LeftOutReason = 'hidden' | 'total' | 'remark' | 'below' | 'done' | 'planned' | 'stop' | 'none wanted' | 'problem';
+
+/** Words for each reason, for one row and for several. */
+export const LEFT_OUT_WORDS: Readonly<Record<LeftOutReason, string>> = {
+  hidden: 'hidden or filtered out',
+  total: 'totals',
+  remark: 'remarks',
+  below: 'below the end of the table',
+  done: 'done',
+  planned: 'planned already',
+  stop: 'STOP',
+  'none wanted': 'quantity 0',
+  problem: 'not readable',
+};
+
+/** Reasons that a tick sets aside: the rows are taken then. */
+export type Takeable = Extract<LeftOutReason, 'hidden' | 'below' | 'done' | 'planned'>;
+export const TAKEABLE: ReadonlySet<LeftOutReason> = new Set<Takeable>(['hidden', 'below', 'done', 'planned']);
+
+/** A row of the sheet, as the sheet shows it, and why it was left out. */
+export interface LeftOutRow {
+  readonly row: number;
+  readonly reason: LeftOutReason;
+  /** More about it, where there is more to say. */
+  readonly sentence?: string | undefined;
+}
+
+/** What a view has read: shown above its result. */
+export interface ReadReport {
+  readonly sheet: string;
+  /** `A5:K40`, one a table that was read. */
+  readonly tables: readonly string[];
+  /** Rows that were taken, as the sheet shows them. */
+  readonly taken: readonly number[];
+  readonly leftOut: readonly LeftOutRow[];
+}
+
+const TOTAL =
+  /^(?:grand |sub[- ]?)?(?:total|totals|sum|subtotal|mean|average|avg\.?|range|spread|std\.? ?dev\.?|standard deviation|min\.?|minimum|max\.?|maximum|count)(?: .*)?:?$/i;
+
+/** A row under the headings: a line, or what it is instead. */
+export interface TableRow {
+  /** Zero-based. */
+  readonly row: number;
+  readonly kind: 'line' | 'total' | 'remark' | 'hidden' | 'below';
+}
+
+/** How the rows of a kind of table are told from totals and remarks. */
+export interface RowRules {
+  /** Zero-based column of the name without which a row of a total is none of ours. */
+  readonly name: number | undefined;
+  /** Columns of which a line fills at least one. */
+  readonly keys: readonly number[];
+  readonly takesHidden: boolean;
+  /** A name of the workbook's catalogue: its row is no remark, even where nothing else is filled in. */
+  readonly isKnown?: ((name: string) => boolean) | undefined;
+}
+
+function kindOf(cells: SheetCells, { block }: FoundTable, row: number, rules: RowRules): TableRow['kind'] | undefined {
+  const { name, keys, takesHidden, isKnown } = rules;
+  const columns = Array.from({ length: block.columns }, (_, i) => block.column + i);
+  const filled = columns.filter(
+    column => nameOfCell(cells.value(row, column)) !== '' || typeof cells.value(row, column) === 'object',
+  );
+  const covered = columns.some(column => cells.shown(row, column) !== '');
+  if (filled.length === 0 && !(covered && keys.some(key => cells.shown(row, key) !== ''))) return undefined;
+  const first = filled.length > 0 ? nameOfCell(cells.value(row, filled[0]!)) : '';
+  const isNamed = name !== undefined && filled[0] !== name && nameOfCell(cells.shown(row, name)) !== '';
+  if (TOTAL.test(first) && !isNamed) return 'total';
+  const isAlone = filled.length === 1 && typeof cells.value(row, filled[0]!) === 'string' && block.columns > 2;
+  const isWords = /\p{L}/u.test(first) && !/^\d/.test(first);
+  if (isAlone && isWords && !isKnown?.(first) && (!keys.includes(filled[0]!) || filled[0] === block.column)) return 'remark';
+  if (!keys.some(key => cells.shown(row, key) !== '')) return 'remark';
+  return cells.isHidden(row) && !takesHidden ? 'hidden' : 'line';
+}
+
+/** The rows of a table that hold something, in order, those below its end last. */
+export function tableRows(cells: SheetCells, table: FoundTable, rules: RowRules): readonly TableRow[] {
+  const { block, below } = table;
+  const within = Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i).flatMap((row): TableRow[] => {
+    const kind = kindOf(cells, table, row, rules);
+    return kind ? [{ row, kind }] : [];
+  });
+  const after = below.flatMap((row): TableRow[] => {
+    const kind = kindOf(cells, table, row, { ...rules, takesHidden: true });
+    return kind === undefined ? [] : [{ row, kind: kind === 'line' ? 'below' : kind }];
+  });
+  return [...within, ...after];
+}
