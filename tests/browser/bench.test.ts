@@ -4,7 +4,7 @@ import { Workbook } from 'exceljs';
 import Papa from 'papaparse';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, settled, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const SAMPLES = join(__dirname, '../../samples');
 const MACHINE = 'Machine at the gate';
@@ -64,7 +64,6 @@ async function benchFile(): Promise<{ bytes: Buffer; setup: Setup }> {
 
 const idle = () => settled(page);
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
-const tab = (name: string) => pane().getByRole('tab', { name, exact: true });
 
 /** Types a value and Enter for each reading, as a digital caliper does. */
 async function caliper(...values: readonly number[]): Promise<void> {
@@ -85,17 +84,6 @@ async function saved(): Promise<Workbook> {
 const valueOf = (cell: unknown): unknown =>
   typeof cell === 'object' && cell !== null && 'result' in cell ? (cell as { result: unknown }).result : cell;
 
-/** Overflow of the pane's content at 320 points. */
-const overflow = () =>
-  pane()
-    .locator('[data-frame=pane]')
-    .evaluate(main => {
-      main.style.width = '320px';
-      const wide = main.scrollWidth - main.clientWidth;
-      main.style.width = '';
-      return wide;
-    });
-
 let setup: Setup;
 
 beforeAll(async () => {
@@ -105,14 +93,14 @@ beforeAll(async () => {
   ({ page } = opened);
   await openFile(page, 'bench.xlsx', file.bytes);
   await page.getByText('Bench', { exact: true }).click();
-  await tab('Readings').click();
+  await openPlace(page, 'qa/analysis');
 }, 90_000);
 
 afterAll(() => opened?.close());
 
 describe('at the bench on the try-out page', () => {
   it('takes four readings by keyboard, says the verdict and the next dial, and writes the row', async () => {
-    await tab('Entry').click();
+    await openPlace(page, 'bench/entry');
     await pane().getByText('Line 1, end A', { exact: true }).waitFor({ timeout: 10_000 });
     // Ten digits too large; the tolerance of the sample is less than that.
     const wrong = setup.target + 10 * setup.step;
@@ -127,7 +115,7 @@ describe('at the bench on the try-out page', () => {
       `Next dial ${next} (was ${setup.dial}, 10 up). It is for the next crimp; this crimp stays rejected.`,
     );
     expect(await pane().getByText('Line 1, end B', { exact: true }).count()).toBe(1);
-    expect(await overflow()).toBeLessThanOrEqual(0);
+    expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await page.screenshot({ path: join(ARTIFACTS, 'bench-entry.png') });
   }, 30_000);
 
@@ -139,7 +127,7 @@ describe('at the bench on the try-out page', () => {
     const record = pane().getByRole('button', { name: `Record dial ${next}`, exact: true });
     await record.waitFor({ timeout: 10_000 });
     expect(await pane().getByText(`Now ${setup.dial} (Catalogue), new ${next}`).count()).toBe(1);
-    expect(await overflow()).toBeLessThanOrEqual(0);
+    expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await record.click();
     await pane()
       .getByText(/CRIMPSETUP uses it\./)
@@ -148,7 +136,7 @@ describe('at the bench on the try-out page', () => {
   }, 30_000);
 
   it('adds the crimp as data, and prints a record of it', async () => {
-    await tab('Records').click();
+    await openPlace(page, 'qa/records');
     await pane().getByLabel('Operator').fill('M. Beet (invented)');
     await pane().getByRole('button', { name: 'Print records' }).click();
     const frame = page.locator('iframe[title="Page to print"]');
@@ -161,7 +149,7 @@ describe('at the bench on the try-out page', () => {
     expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
     await pane().getByRole('button', { name: 'Add to Inspection records' }).click();
     await pane().getByText('2 rows added from row 2').waitFor({ timeout: 10_000 });
-    expect(await overflow()).toBeLessThanOrEqual(0);
+    expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
   }, 30_000);
 
   it('leaves all of it in the saved workbook, with the set-up that followed the new dial', async () => {

@@ -4,7 +4,7 @@ import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { plainValue } from '../../src/preview/xlsx/fileValue';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const CATALOGUE = join(__dirname, '../../samples/catalogue.xlsx');
 const SHEET = 'Own jobs';
@@ -52,12 +52,12 @@ beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 900 });
   ({ page } = opened);
   await openFile(page, 'own-jobs.xlsx', await jobFile());
-  await pane().getByRole('tab', { name: 'Columns', exact: true }).click();
+  await openPlace(page, 'week/columns');
 }, 120_000);
 
 afterAll(() => opened?.close());
 
-describe('panel Columns on the try-out page, beside a catalogue', () => {
+describe('view Week › Columns on the try-out page, beside a catalogue', () => {
   it('finds the table under its title block and tells hose and couplings by what stands in their columns', async () => {
     await pane().getByText(`Table A3:L5 of sheet ${SHEET}, 2 rows.`).waitFor({ timeout: 30_000 });
     const shown = (role: string) => section('Which column is what').getByLabel(role, { exact: true });
@@ -92,7 +92,7 @@ describe('panel Columns on the try-out page, beside a catalogue', () => {
     const main = pane().locator('[data-frame=pane]');
     await main.evaluate(element => void (element.style.width = '320px'));
     await page.waitForTimeout(300);
-    expect(await main.evaluate(element => element.scrollWidth - element.clientWidth)).toBeLessThanOrEqual(0);
+    expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     for (const [name, media] of [
       ['light', { colorScheme: 'light', forcedColors: 'none' }],
       ['dark', { colorScheme: 'dark', forcedColors: 'none' }],

@@ -4,7 +4,7 @@ import { Workbook } from 'exceljs';
 import type { Browser, Page } from 'playwright-core';
 import { launch } from './launch';
 import { serveDist } from './serveDist';
-import { openFile, openPage } from './tryOut';
+import { openFile, openPage, openPlace } from './tryOut';
 
 const officeJs = join(__dirname, '../../node_modules/@microsoft/office-js/dist');
 const CDN = 'https://appsforoffice.microsoft.com/lib/1/hosted/';
@@ -56,7 +56,7 @@ test('progress tells best and bound, and stopping keeps the best so far of every
   await openPage(page, server.url);
   await openFile(page, 'long.xlsx', await longJob());
   const pane = page.getByRole('complementary', { name: 'Task pane' });
-  await pane.getByRole('tab', { name: 'Cuts', exact: true }).click();
+  await openPlace(page, 'week/cut-list');
   await pane.getByLabel(/^Kerf/).fill('3');
   await pane.getByLabel(/^Squaring/).fill('25');
   await pane.getByLabel(/^Keep from/).fill('500');

@@ -4,7 +4,7 @@ import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
 import { demoSheets } from '../sheets/cutlist/demoWorkbook';
-import { ARTIFACTS, openFile, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -17,7 +17,6 @@ async function demoFile(): Promise<Buffer> {
 }
 
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
-const tab = (name: string) => pane().getByRole('tab', { name, exact: true });
 
 /** The page that a Print button sends to the printer, as PDF and its number of pages. */
 async function printed(button: string, name: string, cssSize: boolean): Promise<{ html: string; pages: number }> {
@@ -39,12 +38,12 @@ beforeAll(async () => {
   ({ page } = opened);
   page.on('worker', worker => workers.push(worker.url()));
   await openFile(page, 'week.xlsx', await demoFile());
-  await tab('Cuts').click();
+  await openPlace(page, 'week/cut-list');
 }, 90_000);
 
 afterAll(() => opened?.close());
 
-describe('panel Cuts on the try-out page', () => {
+describe('tab Week on the try-out page', () => {
   it('plans the cuts in a worker and shows every reel', async () => {
     await pane().getByLabel(/^Kerf/).fill('3');
     await pane()
@@ -76,16 +75,8 @@ describe('panel Cuts on the try-out page', () => {
   }, 40_000);
 
   it('keeps everything within a pane 320 points wide', async () => {
-    const wide = await pane()
-      .getByRole('region', { name: 'Larch DN 12' })
-      .evaluate(region => {
-        const holder = region.closest<HTMLElement>('[data-frame=pane]')!;
-        holder.style.width = '320px';
-        const overflow = holder.scrollWidth - holder.clientWidth;
-        holder.style.width = '';
-        return overflow;
-      });
-    expect(wide).toBeLessThanOrEqual(0);
+    await pane().getByRole('region', { name: 'Larch DN 12' }).waitFor();
+    expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
   });
 
   it('writes the cut list and the rack as new sheets', async () => {
@@ -96,7 +87,7 @@ describe('panel Cuts on the try-out page', () => {
   }, 20_000);
 
   it('makes bench cards that print two a page, with cautions, and a sheet with them', async () => {
-    await tab('Bench cards').click();
+    await openPlace(page, 'week/cards');
     const cards = await printed('Print cards', 'bench-cards', false);
     // Seven lines, two a page.
     expect(cards.html.match(/class="card"/g)).toHaveLength(7);
@@ -108,7 +99,7 @@ describe('panel Cuts on the try-out page', () => {
   }, 30_000);
 
   it('makes tags at the size of the labels', async () => {
-    await tab('Tags').click();
+    await openPlace(page, 'week/tags');
     await pane()
       .getByLabel(/^Maker/)
       .fill('Beet workshop (invented)');

@@ -3,10 +3,9 @@ import { join } from 'node:path';
 import type { CellFormulaValue, Worksheet } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, settled, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const CATALOGUE = join(__dirname, '../../samples/catalogue.xlsx');
-const NARROW = 320;
 
 let opened: TryOut;
 let page: Page;
@@ -20,7 +19,7 @@ beforeAll(async () => {
   ({ page } = opened);
   await openFile(page, 'catalogue.xlsx', readFileSync(CATALOGUE));
   await page.getByText('Jobs', { exact: true }).click();
-  await pane().getByRole('tab', { name: 'Duty', exact: true }).click();
+  await openPlace(page, 'quote/duty');
   await pane()
     .getByText(/^Parts data: CAT-/)
     .waitFor({ timeout: 20_000 });
@@ -64,7 +63,7 @@ const shown = (sheet: Worksheet, address: string) => {
   return value && typeof value === 'object' && 'formula' in value ? (value as CellFormulaValue).result : value;
 };
 
-describe('panel Duty on the try-out page', () => {
+describe('view Duty on the try-out page', () => {
   it('finds the hoses of the sample catalogue that suit, by keyboard', async () => {
     await fillForm();
     await pane().getByRole('button', { name: 'Find hoses' }).press('Enter');
@@ -88,15 +87,7 @@ describe('panel Duty on the try-out page', () => {
   }, 20_000);
 
   it('keeps everything within a pane 320 points wide', async () => {
-    const wide = await pane()
-      .locator('[data-frame=pane]')
-      .evaluate((holder: HTMLElement, width) => {
-        holder.style.width = `${width}px`;
-        const overflow = holder.scrollWidth - holder.clientWidth;
-        holder.style.width = '';
-        return overflow;
-      }, NARROW);
-    expect(wide).toBeLessThanOrEqual(0);
+    expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
   });
 
   it('inserts a row whose formulas look everything up, and that costs what the pane says', async () => {

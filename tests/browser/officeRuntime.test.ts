@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
+import { builtFile } from '../builtFile';
 import { launch } from './launch';
 import { serveDist } from './serveDist';
 
@@ -52,7 +53,7 @@ test('the real custom functions runtime takes our functions, and our errors are 
       message: bad.message,
     };
   });
-  const { functions } = JSON.parse(readFileSync(join(__dirname, '../../dist/functions.json'), 'utf8'));
+  const { functions } = JSON.parse(readFileSync(builtFile('functions.json'), 'utf8'));
   expect(found).toEqual({
     ids: functions.map(({ id }: { id: string }) => id).sort(),
     cut: 1099.5,

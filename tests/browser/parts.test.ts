@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { Workbook, type CellFormulaValue, type Worksheet } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPage, tryOut, XLSX, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPage, openPlace, sidewaysAt320, tryOut, XLSX, type TryOut } from './tryOut';
 
 const SAMPLES = join(__dirname, '../../samples');
 const CSV = 'text/csv';
@@ -36,7 +36,7 @@ async function jobs(): Promise<Buffer> {
 async function openWorkbook(name: string, buffer: Buffer): Promise<void> {
   await openPage(page, opened.url);
   await openFile(page, name, buffer);
-  await pane().getByRole('tab', { name: 'Parts', exact: true }).click();
+  await openPlace(page, 'parts/load');
 }
 
 /** Drops a file on the pane, as from a folder. */
@@ -95,7 +95,7 @@ async function pictures(name: string): Promise<void> {
     await dock.screenshot({ path: join(ARTIFACTS, `parts-${name}-${look}.png`) });
   }
   await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
-  const overflow = await dock.locator('[data-frame=pane]').evaluate(main => main.scrollWidth - main.clientWidth);
+  const overflow = await sidewaysAt320(page);
   await dock.evaluate(aside => aside.removeAttribute('style'));
   expect(overflow).toBeLessThanOrEqual(0);
 }
@@ -108,7 +108,7 @@ beforeAll(async () => {
 
 afterAll(() => opened?.close());
 
-describe('panel Parts on the try-out page', () => {
+describe('tab Parts on the try-out page', () => {
   it('reads a dropped .csv and chosen ones, asks for headings and a unit, and says where problems stand', async () => {
     await says(/no parts data yet/);
     await drop('hoses.csv', foreignHoses());
@@ -140,7 +140,7 @@ describe('panel Parts on the try-out page', () => {
 
   it('finds a part as it is typed, and inserts its name and a look-up that answers', async () => {
     await page.getByText('Week', { exact: true }).click();
-    await pane().getByRole('tab', { name: 'Search', exact: true }).click();
+    await openPlace(page, 'parts/search');
     await pane().getByRole('searchbox').fill('larch dn 12 hose');
     await button('Larch DN 12').click();
     await pictures('card');
@@ -160,7 +160,7 @@ describe('panel Parts on the try-out page', () => {
   }, 60_000);
 
   it('compares an .xlsx with what stands, keeps the old values on dated sheets, and the look-up follows', async () => {
-    await pane().getByRole('tab', { name: 'Load', exact: true }).click();
+    await openPlace(page, 'parts/load');
     const dearer = new Workbook();
     const bytes = readFileSync(join(SAMPLES, 'catalogue.xlsx'));
     await dearer.xlsx.load(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer);
@@ -190,7 +190,7 @@ describe('panel Parts on the try-out page', () => {
   }, 60_000);
 
   it('refuses what is no parts file in a sentence and stays usable', async () => {
-    await pane().getByRole('tab', { name: 'Load', exact: true }).click();
+    await openPlace(page, 'parts/load');
     await chooseParts({ name: 'parts.xlsx', mimeType: XLSX, buffer: Buffer.from('PK\u0003\u0004 nothing') });
     await says('parts.xlsx is no .xlsx file, or it is damaged');
     await drop('rates.csv', sample('rates.csv'));

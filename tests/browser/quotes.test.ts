@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { costParts, sampleLines, upToCents } from '../sheets/quote/independentCosts';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, settled, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const SAMPLE = join(__dirname, '../../samples/catalogue.xlsx');
 
@@ -12,32 +12,20 @@ let page: Page;
 
 const idle = () => settled(page);
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
-const tab = (name: string) => pane().getByRole('tab', { name, exact: true });
 const press = (name: string) => pane().getByRole('button', { name, exact: true }).click();
 const jobs = () => page.getByText('Jobs', { exact: true }).click();
 const written = (sheet: string) => pane().getByRole('button', { name: sheet, exact: true }).waitFor({ timeout: 20_000 });
-
-/** Points by which the view is wider than a pane of 320. */
-const overflow = () =>
-  pane()
-    .locator('[data-frame=pane]')
-    .evaluate(main => {
-      main.style.width = '320px';
-      const wide = main.scrollWidth - main.clientWidth;
-      main.style.width = '';
-      return wide;
-    });
 
 beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 900 });
   ({ page } = opened);
   await openFile(page, 'catalogue.xlsx', readFileSync(SAMPLE));
-  await tab('Quotes').click();
+  await openPlace(page, 'quote/quote');
 }, 120_000);
 
 afterAll(() => opened?.close());
 
-describe('panel Quotes on the try-out page', () => {
+describe('tab Quote on the try-out page', () => {
   it('writes a quote from the job lines and names the lines that should not be made', async () => {
     await jobs();
     await pane().getByLabel('Customer', { exact: true }).fill('Neighbour (invented)');
@@ -47,7 +35,7 @@ describe('panel Quotes on the try-out page', () => {
     await press('Write the quote as a new sheet');
     await written('Quote');
     expect(await pane().getByText('Look at these lines of Jobs before you send it').count()).toBe(1);
-    expect(await overflow()).toBeLessThanOrEqual(0);
+    expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await press('Quote');
     await idle();
     await page.screenshot({ path: join(ARTIFACTS, 'quotes-quote.png') });
@@ -55,17 +43,17 @@ describe('panel Quotes on the try-out page', () => {
 
   it('writes what to buy', async () => {
     await jobs();
-    await tab('To buy').click();
+    await openPlace(page, 'quote/to-buy');
     await press('Write the purchase list as a new sheet');
     await written('Purchase list');
-    expect(await overflow()).toBeLessThanOrEqual(0);
+    expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await press('Purchase list');
     await idle();
     await page.screenshot({ path: join(ARTIFACTS, 'quotes-buy.png') });
   }, 60_000);
 
   it('checks the catalogue, and a finding leads to its cell', async () => {
-    await tab('Checks').click();
+    await openPlace(page, 'parts/checks');
     await press('Check the catalogue');
     await pane()
       .getByText(/findings? in 44 hoses|Nothing to correct/)
@@ -75,19 +63,19 @@ describe('panel Quotes on the try-out page', () => {
         .getByText(/no table has a column of dates/)
         .count(),
     ).toBe(1);
-    expect(await overflow()).toBeLessThanOrEqual(0);
+    expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await page.screenshot({ path: join(ARTIFACTS, 'quotes-checks.png') });
   }, 60_000);
 
   it('compares the quote with a rise of prices', async () => {
-    await tab('What-if').click();
+    await openPlace(page, 'quote/what-if');
     await pane()
       .getByRole('checkbox', { name: /^Quote, Neighbour/ })
       .waitFor({ timeout: 20_000 });
     await pane().getByLabel('All (%)').fill('5');
     await press('Write the comparison as new sheets');
     await written('What-if');
-    expect(await overflow()).toBeLessThanOrEqual(0);
+    expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await press('What-if');
     await idle();
     await page.screenshot({ path: join(ARTIFACTS, 'quotes-whatif.png') });

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const BOOK = join(__dirname, '../../samples/measurement-book.xlsx');
 
@@ -17,12 +17,12 @@ beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 900 });
   ({ page } = opened);
   await openFile(page, 'book.xlsx', readFileSync(BOOK));
-  await pane().getByRole('tab', { name: 'Readings', exact: true }).click();
+  await openPlace(page, 'qa/analysis');
 }, 120_000);
 
 afterAll(() => opened?.close());
 
-describe('panel Readings on the measurement book in the try-out page', () => {
+describe('view Analysis on the measurement book in the try-out page', () => {
   it.each([
     ['Week 38', /Machine and settings are in order/],
     ['Week 39', /Only Larch DN 16 with 24° cone is off, 0\.17 mm large: change its dial from 431/],
@@ -56,9 +56,7 @@ describe('panel Readings on the measurement book in the try-out page', () => {
         .evaluate((main, wide) => void (main.style.width = wide), width);
     await narrow('320px');
     await page.waitForTimeout(300);
-    const overflow = await pane()
-      .locator('[data-frame=pane]')
-      .evaluate(main => main.scrollWidth - main.clientWidth);
+    const overflow = await sidewaysAt320(page);
     const width = await picture.locator('svg').evaluate(svg => svg.getBoundingClientRect().width);
     expect(overflow).toBeLessThanOrEqual(0);
     expect(width).toBeLessThanOrEqual(320);

@@ -1,7 +1,8 @@
 import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { extname, join, normalize } from 'node:path';
+import { dirname, extname, join, normalize } from 'node:path';
+import { builtFile } from '../builtFile';
 
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -15,7 +16,7 @@ const TYPES: Readonly<Record<string, string>> = {
 
 /** Serves dist/ on a free port of this computer, as any static host would. */
 export async function serveDist(): Promise<{ url: string; close(): Promise<void> }> {
-  const dist = join(__dirname, '../../dist');
+  const dist = dirname(builtFile('preview.html'));
   const server = createServer((request, response) => {
     const path = join(dist, normalize(decodeURIComponent(new URL(request.url!, 'http://localhost').pathname)));
     if (!path.startsWith(dist) || !existsSync(path) || !statSync(path).isFile()) {

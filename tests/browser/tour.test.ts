@@ -20,7 +20,7 @@ test.each(tours)(
   async ({ id, person, steps }) => {
     await page.getByRole('button', { name: 'Take the tour' }).press('Enter');
     await page.getByRole('button', { name: new RegExp(`^${person}:`) }).press('Enter');
-    for (const [index, { title, select, panel }] of steps.entries()) {
+    for (const [index, { title, select, place, strip }] of steps.entries()) {
       await page.locator('.tour .words', { hasText: `step ${index + 1} of 5 ${title}` }).waitFor({ timeout: 20_000 });
       const onwards = page.getByRole('button', { name: index === 4 ? 'Finish' : 'Next', exact: true });
       await page.waitForFunction(
@@ -28,7 +28,9 @@ test.each(tours)(
         cellName(select.address),
         { timeout: 20_000 },
       );
-      expect(await page.locator(`#tab-${panel}`).getAttribute('aria-selected')).toBe('true');
+      expect(await page.locator(`#tab-${place.replace('/', '-')}`).getAttribute('aria-selected')).toBe('true');
+      const line = page.getByRole('region', { name: 'Selected cell' }).getByRole('button').first();
+      expect(await line.getAttribute('aria-expanded')).toBe(String(strip === 'open'));
       expect(await page.locator('.problem').count()).toBe(0);
       await page.screenshot({ path: join(ARTIFACTS, `tour-${id}-${index + 1}.png`) });
       await onwards.press('Enter');

@@ -42,6 +42,26 @@ export async function openPage(page: Page, url: string): Promise<void> {
   await settled(page);
 }
 
+/** Opens a view of the pane by its place, like `quote/duty`, with the tabs that lead to it. */
+export async function openPlace(page: Page, place: string): Promise<void> {
+  const [tab, view] = place.split('/');
+  await page.locator(`#tab-${tab}`).click();
+  await page.locator(`#tab-${tab}-${view}`).click();
+}
+
+/** Points by which the pane, its view or its strip would have to be scrolled sideways at a width of 320 points; 0 where it fits. */
+export function sidewaysAt320(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const pane = document.querySelector<HTMLElement>('[data-frame=pane]')!;
+    const before = pane.style.width;
+    pane.style.width = '320px';
+    const frames = [pane, ...pane.querySelectorAll('[data-frame]')];
+    const wide = Math.max(...frames.map(frame => frame.scrollWidth - frame.clientWidth));
+    pane.style.width = before;
+    return wide;
+  });
+}
+
 /** The try-out page in a browser, and what it complained about. */
 export interface TryOut {
   readonly browser: Browser;

@@ -1,38 +1,20 @@
 import { cellsOf, treeTables, withCell, withRows } from '../core/catalogue/treeCatalogue';
 import { CellError, excelCall } from './excelCall';
+import { lookupFunctions, type LookupFunction } from './lookupFunctions';
 
-/** A function that takes a catalogue and rows: arguments of one good row, values for the whole call behind them, and its answer by hand. */
-interface Lookup {
-  readonly id: string;
-  readonly rows: readonly unknown[];
-  readonly whole: readonly unknown[];
-  readonly answer: readonly unknown[];
-}
-
-const [hose, straight, elbow] = ['Alder DN 12', 'Alder cone straight DN 12', 'Alder cone elbow DN 12'];
-const close = (value: number) => expect.closeTo(value, 9);
-const lookups: readonly Lookup[] = [
-  { id: 'HOSEDATA', rows: ['alder dn 12 '], whole: ['bend-RADIUS'], answer: [180] },
-  { id: 'FITTINGDATA', rows: [elbow], whole: ['Cut off'], answer: [45.5] },
-  { id: 'CRIMPSETUP', rows: [hose, straight], whole: [], answer: ['D23', 320, 23.5, 0.15, 26, 'CATALOGUE'] },
-  // 1200 − 30 − 45.5; the fittings' 250 bar; 1.1245 × .5 + .1 + .2.
-  { id: 'ASSEMBLY', rows: [hose, straight, elbow, 1200], whole: [], answer: [1124.5, 250, close(0.86225), 'OK'] },
-  // 960 mm of 8 a metre with 4 % scrap; 4 + 9; 30 ÷ 10 + 2 + 2 × 1.5 minutes of 1.
-  { id: 'UNITCOST', rows: [hose, straight, elbow, 1035.5, 10], whole: [], answer: [8, 13, 8, 29] },
-];
-
+const [hose, straight] = ['Alder DN 12', 'Alder cone straight DN 12'];
 let handle: unknown;
 beforeAll(async () => ([[handle]] = (await excelCall('CATALOGUE', ...cellsOf(treeTables))) as [[unknown]]));
 
 /** The call with so many rows; `change` replaces cells of an argument of the rows, by its place and row. */
-function call({ id, rows, whole }: Lookup, height: number, change?: { at: number; row: number; cell: unknown }) {
+function call({ id, rows, whole }: LookupFunction, height: number, change?: { at: number; row: number; cell: unknown }) {
   const columns = rows.map((good, at) =>
     Array.from({ length: height }, (_, row) => [change?.at === at && change.row === row ? change.cell : good]),
   );
   return excelCall(id, handle, ...columns, ...whole);
 }
 
-describe.each(lookups)('$id', lookup => {
+describe.each(lookupFunctions)('$id', lookup => {
   const { id, rows, whole, answer } = lookup;
   const all = (cell: unknown) => answer.map(() => cell);
   const places = rows.map((_, at) => at);

@@ -1,8 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { createContext, runInContext } from 'node:vm';
-
-const dist = join(__dirname, '../../dist');
+import { builtFile } from '../builtFile';
 
 interface Metadata {
   readonly allowErrorForDataTypeAny?: boolean;
@@ -17,10 +15,10 @@ interface Metadata {
 }
 
 /** dist/functions.json. */
-export const metadata = JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf8')) as Metadata;
+export const metadata = JSON.parse(readFileSync(builtFile('functions.json'), 'utf8')) as Metadata;
 
 /** Text of dist/functions.js. */
-export const script = readFileSync(join(dist, 'functions.js'), 'utf8');
+export const script = readFileSync(builtFile('functions.js'), 'utf8');
 
 /** The error class of the world that the script is loaded in. */
 export class CellError extends Error {

@@ -1,12 +1,11 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { builtFile } from '../builtFile';
 import '../host/customFunctions';
 import { worksheetFunctions } from '../../src/functions/register';
 import { CellError, loadedFunctions, metadata, script } from './excelCall';
 
-const dist = join(__dirname, '../../dist');
 test('functions.js is small: under 60 kB as a server sends it', () => {
   expect(gzipSync(script).length).toBeLessThan(60_000);
 });
@@ -21,7 +20,7 @@ test('functions.js can be required in Node, too, where CustomFunctions stands re
   const code = `
     const found = new Map();
     globalThis.CustomFunctions = { Error, ErrorCode: {}, associate: (id, call) => found.set(id, call) };
-    require(${JSON.stringify(join(dist, 'functions.js'))});
+    require(${JSON.stringify(builtFile('functions.js'))});
     const plan = found.get('CUTPLAN')([[1250], [840]], [[3], [2]], [[6000]], [['']], [[3]], null, null, null, null, {});
     plan.then(rows => console.log(JSON.stringify([found.size, rows[1]])));`;
   const answer = execFileSync(process.execPath, ['-e', code], { encoding: 'utf8', timeout: 60_000 });
@@ -53,13 +52,13 @@ test('errors may come in as values, in every function', () => {
 });
 
 test('the help page has one section for every function', () => {
-  const help = readFileSync(join(dist, 'help.html'), 'utf8');
+  const help = readFileSync(builtFile('help.html'), 'utf8');
   const missing = Object.keys(worksheetFunctions).filter(id => !new RegExp(`<section id="?${id}"?>`).test(help));
   expect(missing).toEqual([]);
 });
 
 test('the help page has one main part and no colour that a light page cannot show dark enough', () => {
-  const help = readFileSync(join(dist, 'help.html'), 'utf8');
+  const help = readFileSync(builtFile('help.html'), 'utf8');
   expect(help.match(/<main>/g)).toHaveLength(1);
   // GrayText is for what cannot be used: 3.9 : 1 on white in Chromium, WCAG 2.2 asks 4.5 : 1 of text (1.4.3).
   expect(help).not.toMatch(/[^-]color: ?GrayText/);

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { builtFile } from '../builtFile';
 
 const root = join(__dirname, '../..');
-const text = readFileSync(join(root, 'dist/licences.txt'), 'utf8');
+const text = readFileSync(builtFile('licences.txt'), 'utf8');
 const { dependencies } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { dependencies: Record<string, string> };
 
 /** Package, version and licence of every line that names one. */

@@ -1,6 +1,7 @@
 /** @jest-environment jsdom */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { builtFile } from '../builtFile';
 import { manifestProblems } from './manifestProblems';
 
 const dist = join(__dirname, '../../dist');
@@ -14,7 +15,7 @@ function iconSize(url: string): { width: number; height: number } | undefined {
   return bytes.toString('latin1', 1, 4) === 'PNG' ? { width: bytes.readUInt32BE(16), height: bytes.readUInt32BE(20) } : undefined;
 }
 
-const manifest = readFileSync(join(dist, 'manifest.xml'), 'utf8');
+const manifest = readFileSync(builtFile('manifest.xml'), 'utf8');
 const problems = (xml: string) => manifestProblems(new DOMParser().parseFromString(xml, 'application/xml'), iconSize);
 
 test('the built manifest has no problem that can be found without Microsoft’s service', () => {

@@ -1,14 +1,15 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import type { BuiltFunctions } from '../../src/preview/headless/recalculate';
-
-const dist = join(__dirname, '../../dist');
+import { builtFile } from '../builtFile';
 
 /** The worksheet functions as `npm run build` made them. */
 export function builtFunctions(): BuiltFunctions {
+  const script = builtFile('functions.js');
+  const beside = (name: string) => join(dirname(script), name);
   return {
-    script: readFileSync(join(dist, 'functions.js'), 'utf8'),
-    metadata: JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf8')),
-    sibling: name => (existsSync(join(dist, name)) ? readFileSync(join(dist, name)) : undefined),
+    script: readFileSync(script, 'utf8'),
+    metadata: JSON.parse(readFileSync(builtFile('functions.json'), 'utf8')),
+    sibling: name => (existsSync(beside(name)) ? readFileSync(beside(name)) : undefined),
   };
 }

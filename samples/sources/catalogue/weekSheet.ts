@@ -64,7 +64,7 @@ export async function addWeek(book: Workbook): Promise<void> {
   putTitle(
     sheet,
     'This week: from here to the bench',
-    'Select these lines, open Cuts in the pane: cut list from the sheet Rack, then bench cards and tags.',
+    'Select these lines, open the tab Week in the pane: cut list from the sheet Rack, then bench cards and tags.',
     `${INVENTED}. Twist angle: looking along the hose with the near end at six o’clock, counter-clockwise.`,
   );
   putHeadings(sheet, HEADING_ROW, columns);

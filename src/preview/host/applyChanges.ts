@@ -176,7 +176,7 @@ class ChangeWriter {
       }
       case 'chart':
       case 'picture':
-        // The page has neither; the panel that asks for one says so.
+        // The page has neither; the view that asks for one says so.
         return;
       case 'name':
         return this.setName(change.name, change.refersTo);

@@ -1,4 +1,5 @@
 import { lazy, Suspense, useState, useSyncExternalStore } from 'react';
+import type { Wanted } from '../../taskpane/app/wanted';
 import type { Workbook } from '../../workbook/workbook';
 import type { FunctionMetadata } from '../../workbook/functionMetadata';
 
@@ -24,8 +25,7 @@ const TaskPane = lazy(async () => {
 interface PaneDockProps {
   readonly workbook: Workbook | undefined;
   readonly functions: readonly FunctionMetadata[];
-  /** Panel to open; a new object is a new wish. */
-  readonly wanted: { readonly panel: string } | undefined;
+  readonly wanted: Wanted | undefined;
 }
 
 /** The task pane at the right of the sheet, where Excel docks it, or over the sheet on a narrow page; it can be put away. */

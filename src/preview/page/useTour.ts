@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { Wanted } from '../../taskpane/app/wanted';
 import type { Workbook } from '../../workbook/workbook';
 import { showStep } from '../tour/showStep';
 import type { Tour } from '../tour/tour';
@@ -8,8 +9,8 @@ interface TourState {
   readonly tour: Tour | undefined;
   readonly step: number;
   readonly busy: boolean;
-  /** Panel that the step wants; a new object is a new wish. */
-  readonly wanted: { readonly panel: string } | undefined;
+  /** What the step wants to see in the pane. */
+  readonly wanted: Wanted | undefined;
 }
 
 const CLOSED: TourState = { isOpen: false, tour: undefined, step: 0, busy: false, wanted: undefined };
@@ -33,7 +34,8 @@ export function useTour({ openSample, workbook, onProblem }: TourHost) {
     } catch (error) {
       onProblem(`The tour cannot show this step: ${error instanceof Error ? error.message : String(error)}`);
     }
-    setState({ isOpen: true, tour, step, busy: false, wanted: { panel: tour.steps[step]!.panel } });
+    const { place, strip = 'folded' } = tour.steps[step]!;
+    setState({ isOpen: true, tour, step, busy: false, wanted: { place, strip } });
   };
 
   return {

@@ -11,26 +11,27 @@ export const estimator: Tour = {
       title: 'The parts stand in ordinary sheets',
       text:
         'Hoses, Fittings, Crimps and the other sheets hold the workshop’s data, invented here. This cell, named Catalogue, checks them all ' +
-        'and gives a short handle; every look-up takes it. The panel Parts loads your own files and searches them.',
+        'and gives a short handle; every look-up takes it. The tab Parts loads your own files and searches them.',
       select: { sheet: 'Catalogue', address: 'B5' },
-      panel: 'parts',
+      place: 'parts/search',
     },
     {
       title: 'Which hose suits the duty',
       text:
         'The pressure asked for has just been raised to 260 bar, peaks included: hoses with a lower rating have left the list, the cheapest ' +
-        'that suits stands on top. The panel Duty asks for the whole duty and says why a hose is out.',
+        'that suits stands on top. The view Quote › Duty asks for the whole duty and says why a hose is out.',
       select: { sheet: 'Find', address: 'B6' },
-      panel: 'duty',
+      place: 'quote/duty',
       changes: [{ kind: 'values', at: { sheet: 'Find', address: 'B6' }, values: [[260]] }],
     },
     {
       title: 'A longer hose',
       text:
-        'The overall length of this line has just been changed to 2,000 mm. Cut length, mass, cost and price of the row, all in the panel Sheet, ' +
-        'followed at once, as with any formula. The panel Columns adds such columns to a table of your own.',
+        'The overall length of this line has just been changed to 2,000 mm. Cut length, mass, cost and price of the row, all in the strip at the ' +
+        'bottom, followed at once, as with any formula. The view Quote › Columns adds such columns to a table of your own.',
       select: { sheet: 'Jobs', address: 'G13' },
-      panel: 'sheet',
+      place: 'quote/columns',
+      strip: 'open',
       changes: [{ kind: 'values', at: { sheet: 'Jobs', address: 'D13' }, values: [[2000]] }],
     },
     {
@@ -39,16 +40,17 @@ export const estimator: Tour = {
         'The price of Alder DN 6 has just been raised in the sheet Hoses. The handle in the Catalogue cell is another one now, and every line that ' +
         'uses the hose, like this one, has its new price: nothing had to be refreshed.',
       select: { sheet: 'Jobs', address: 'U10' },
-      panel: 'sheet',
+      place: 'quote/columns',
+      strip: 'open',
       changes: [{ kind: 'values', at: { sheet: 'Hoses', address: 'Q2' }, values: [[4.95]] }],
     },
     {
       title: 'The quote',
       text:
-        'Select the lines to quote and use the panel Quotes: it writes a sheet with quantity breaks, margin and total in live formulas, and the ' +
-        'purchase list for the same lines.',
+        'Select the lines to quote: the view Quote › Quote writes a sheet with quantity breaks, margin and total in live formulas, and Quote › ' +
+        'To buy the purchase list for the same lines.',
       select: { sheet: 'Jobs', address: 'A10:E14' },
-      panel: 'quotes',
+      place: 'quote/quote',
     },
   ],
 };

@@ -10,44 +10,46 @@ export const shopOffice: Tour = {
     {
       title: 'A hose and two couplings are enough',
       text:
-        'Cut length, pressure and mass of this row are looked up and worked out from the parts beside it. Select a shaded cell, and the panel ' +
-        'Sheet says what its function does and which cells it took.',
+        'Cut length, pressure and mass of this row are looked up and worked out from the parts beside it. Select a shaded cell, and the strip ' +
+        'at the bottom says what its function does and which cells it took.',
       select: { sheet: 'Week', address: 'J6' },
-      panel: 'sheet',
+      place: 'week/columns',
+      strip: 'open',
     },
     {
       title: 'What cannot be assembled says so',
       text:
-        'Coupling B of this row has just been changed to one of another family. The panel Sheet repeats what the row says is wrong, before anybody ' +
-        'cuts hose for it; where there is no crimp data, it says do not assemble.',
+        'Coupling B of this row has just been changed to one of another family. The strip at the bottom repeats what the row says is wrong, ' +
+        'before anybody cuts hose for it; where there is no crimp data, it says do not assemble.',
       select: { sheet: 'Week', address: 'J11' },
-      panel: 'sheet',
+      place: 'week/columns',
+      strip: 'open',
       changes: [{ kind: 'values', at: { sheet: 'Week', address: 'F11' }, values: [['Alder 24° cone L straight DN 10']] }],
     },
     {
       title: 'The row is right again',
       text:
-        'The right coupling is back, and the row reads OK. In the same way the panel Columns adds cut length, die, dial, crimp diameter or ' +
+        'The right coupling is back, and the row reads OK. In the same way the view Week › Columns adds cut length, die, dial, crimp diameter or ' +
         'insertion depth to a table of your own, with one formula a row.',
       select: { sheet: 'Week', address: 'A5:H13' },
-      panel: 'columns',
+      place: 'week/columns',
       changes: [{ kind: 'values', at: { sheet: 'Week', address: 'F11' }, values: [['Larch 24° cone S straight DN 10']] }],
     },
     {
       title: 'A cut list that wastes next to nothing',
       text:
-        'The panel Cuts takes the selected rows and the reels of the rack, plans the cuts, draws every reel to scale and says how far the plan ' +
+        'The view Week › Cut list takes the selected rows and the reels of the rack, plans the cuts, draws every reel to scale and says how far the plan ' +
         'can be from the best one. Cut list and rack afterwards become sheets of their own.',
       select: { sheet: 'Week', address: 'A6:H13' },
-      panel: 'cuts',
+      place: 'week/cut-list',
     },
     {
       title: 'Cards for the bench, tags for the hoses',
       text:
-        'On the panel’s other tabs: one card a line with the steps in working order, die, dial, crimp diameter with its limits and room for ' +
+        'In the views beside it, Week › Cards and Week › Tags: one card a line with the steps in working order, die, dial, crimp diameter with its limits and room for ' +
         'four readings, and tags with a code of the number. They print from here or as a sheet.',
       select: { sheet: 'Week', address: 'A6:H13' },
-      panel: 'cuts',
+      place: 'week/cards',
     },
   ],
 };

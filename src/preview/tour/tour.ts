@@ -7,8 +7,10 @@ export interface TourStep {
   readonly text: string;
   /** What is selected. */
   readonly select: RangeAddress;
-  /** Panel of the task pane that is opened beside it. */
-  readonly panel: string;
+  /** Place of the task pane that is opened beside it: `quote/duty`. */
+  readonly place: string;
+  /** Whether the strip about the selected cell is unfolded; folded where nothing is said. */
+  readonly strip?: 'open';
   /** What the step enters; nothing on most steps. */
   readonly changes?: readonly Change[];
 }

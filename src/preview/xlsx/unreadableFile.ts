@@ -33,7 +33,7 @@ export function checkFileStart(bytes: Uint8Array, name: string): void {
   }
   if (!startsWith(bytes, 0x50, 0x4b) && TEXT_NAME.test(name)) {
     throw new UnreadableFile(
-      `${name} is a text file. Open it in your spreadsheet program and save it as .xlsx; tables of parts go through the panel Parts.`,
+      `${name} is a text file. Open it in your spreadsheet program and save it as .xlsx; tables of parts go through Parts › Load in the task pane.`,
     );
   }
   if (!startsWith(bytes, 0x50, 0x4b)) {

@@ -28,7 +28,7 @@ export interface CatalogueState {
 /** Why nothing can be looked up in it, in words; undefined where it can. */
 export function catalogueHindrance({ present, trouble }: CatalogueState): string | undefined {
   if (present) return trouble;
-  return 'No cell of this workbook is named Catalogue and holds =HOSE.CATALOGUE(…). Load the parts data in panel Parts.';
+  return 'No cell of this workbook is named Catalogue and holds =HOSE.CATALOGUE(…). Load the parts data under Parts › Load.';
 }
 
 const known = new WeakMap<Workbook, { readonly key: string; readonly state: CatalogueState }>();

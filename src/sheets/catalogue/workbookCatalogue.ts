@@ -30,7 +30,7 @@ export async function workbookCatalogue(workbook: Workbook): Promise<WorkbookCat
   const standing = await standingCatalogue(workbook);
   if (!standing) {
     throw new NothingToQuote(
-      'No parts data: no cell of this workbook holds =HOSE.CATALOGUE(…). Prices come from its tables: load them in panel Parts.',
+      'No parts data: no cell of this workbook holds =HOSE.CATALOGUE(…). Prices come from its tables: load them under Parts › Load.',
     );
   }
   const { cell, formula, isNamed, tables, catalogue, canBeFollowed, reason } = standing;

@@ -3,6 +3,7 @@ import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook'
 import type { FunctionMetadata } from '../../workbook/functionMetadata';
 import { argumentCells, type ArgumentCells } from './argumentCells';
 import { functionCall, type FunctionCall } from './functionCall';
+import { valueText } from './valueText';
 
 /** One argument of the selected cell's function. */
 export interface ArgumentView {
@@ -18,6 +19,8 @@ export interface ArgumentView {
 /** What the pane says of the selected cell. */
 export interface CellView {
   readonly address: string;
+  /** What the cell shows, in short; "" where it is blank. */
+  readonly shown: string;
   /** The function of ours in the cell's formula, or in the formula that spills into it. */
   readonly call?: {
     readonly id: string;
@@ -32,14 +35,14 @@ export interface CellView {
   readonly sentence?: string;
 }
 
-const shown = (value: unknown): string =>
+const inShort = (value: unknown): string =>
   value === null ? 'blank' : typeof value === 'object' ? String((value as { basicValue?: unknown }).basicValue) : String(value);
 
 function nowOf(cells: ArgumentCells | undefined, row: number): string {
   if (cells === undefined) return 'worked out by the sheet';
   if (cells === null) return 'left out';
   const line = cells[cells.length === 1 ? 0 : row] ?? cells[0]!;
-  const values = line.slice(0, 6).map(shown).join(', ') + (line.length > 6 ? ' …' : '');
+  const values = line.slice(0, 6).map(inShort).join(', ') + (line.length > 6 ? ' …' : '');
   return cells.length > 1 ? `${values} (row ${Math.min(row, cells.length - 1) + 1} of ${cells.length})` : values;
 }
 
@@ -95,12 +98,14 @@ export async function cellView(
   cell: RangeContent,
 ): Promise<CellView> {
   const address = cell.address.split(':')[0]!;
-  const error = errorOf(cell.values[0]?.[0]);
+  const value = cell.values[0]?.[0] ?? '';
+  const shown = valueText(value);
+  const error = errorOf(value);
   const source = await sourceOf(workbook, cell);
-  if (!source) return { address, error: error?.error, sentence: error?.sentence };
+  if (!source) return { address, shown, error: error?.error, sentence: error?.sentence };
   const metadata = functions.find(({ id }) => id === source.call.id);
   if (!metadata)
-    return { address, error: error?.error, sentence: `There is no function HOSE.${source.call.id}: check its name.` };
+    return { address, shown, error: error?.error, sentence: `There is no function HOSE.${source.call.id}: check its name.` };
   const cells = await argumentCells(workbook, source.sheet, source.call.arguments);
   const view = metadata.parameters.map(({ name, description = '', optional = false }, index) => ({
     name,
@@ -111,6 +116,7 @@ export async function cellView(
   }));
   return {
     address,
+    shown,
     call: { id: metadata.id, description: metadata.description ?? '', helpUrl: `help.html#${metadata.id}`, arguments: view },
     error: error?.error,
     sentence: error && (error.sentence || (await sentenceOf(source, cells))),

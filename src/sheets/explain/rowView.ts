@@ -1,6 +1,7 @@
 import { addressOf, SHEET_COLUMNS } from '../../workbook/a1';
 import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 import { functionCall } from './functionCall';
+import { valueText } from './valueText';
 
 /** Words a crimp is judged with. */
 export type Verdict = 'IN SPEC' | 'TIGHT' | 'LOOSE' | 'UNSURE' | 'OVAL';
@@ -14,13 +15,13 @@ export interface RowResult {
   readonly isError: boolean;
 }
 
-const VERDICTS: readonly Verdict[] = ['IN SPEC', 'TIGHT', 'LOOSE', 'UNSURE', 'OVAL'];
+/** The worst first: a row may hold several verdicts, with and without spread. */
+const VERDICTS: readonly Verdict[] = ['TIGHT', 'LOOSE', 'OVAL', 'UNSURE', 'IN SPEC'];
 const HEADING_ROWS = 40;
 
-const textOf = (value: CellValue): string => {
-  if (typeof value === 'object') return value.sentence || value.error;
-  return typeof value === 'number' ? String(Number(value.toPrecision(8))) : String(value);
-};
+/** The worst verdict of a row; undefined where it has none. */
+export const worstVerdict = (row: readonly RowResult[]): Verdict | undefined =>
+  VERDICTS.find(word => row.some(result => result.verdict === word));
 
 /** Column of the formula of ours that a cell of a row holds or may be spilled from. */
 function sourceOf({ values, formulas, column }: RangeContent, line: number, index: number): number | undefined {
@@ -82,7 +83,7 @@ export async function rowView(workbook: Workbook, cell: RangeContent): Promise<r
         (await workbook.spillParent({ sheet: cell.sheet, address: addressOf({ row: cell.row, column, rows: 1, columns: 1 }) }));
       if (!own) return undefined;
       const title = headingOf(above, column, cell.row, sourceOf(row, 0, index)) ?? call?.id ?? 'Verdict';
-      return { title, text: textOf(value), isError: typeof value === 'object', ...(verdict && { verdict }) };
+      return { title, text: valueText(value), isError: typeof value === 'object', ...(verdict && { verdict }) };
     }),
   );
   return results.filter((result): result is RowResult => result !== undefined);

@@ -6,7 +6,7 @@ export interface LengthRange {
   readonly longest: Decimal;
 }
 
-/** One line of a job sheet to be cut; lengths in the unit of the panel. */
+/** One line of a job sheet to be cut; lengths in the unit of the cut settings. */
 export interface CutLine {
   /** Row of the sheet, as the sheet shows it. */
   readonly row: number;

@@ -115,7 +115,7 @@ const BLANKS = [
 ] as const;
 
 const NO_CATALOGUE =
-  'This workbook has no Catalogue cell, and a dial is recorded in the table Machines that it reads: load your hoses, couplings and crimp data in the panel Parts first; that makes the cell.';
+  'This workbook has no Catalogue cell, and a dial is recorded in the table Machines that it reads: load your hoses, couplings and crimp data under Parts › Load first; that makes the cell.';
 
 /**
  * Plans a new row of Machines: what counts now, what would count, what is written; or the sentence that says why not.

@@ -61,7 +61,7 @@ async function listedReels(
   const unit = /^(?:in|ft)$/.test(catalogue.units.length.symbol) ? 'in' : 'mm';
   const lists = await cutListsOf(workbook, unit, jobSheet);
   if (lists.length === 0)
-    throw new NothingToQuote(`No cut list of this workbook was made from sheet ${jobSheet}: write one in the panel Cuts.`);
+    throw new NothingToQuote(`No cut list of this workbook was made from sheet ${jobSheet}: write one under Week › Cut list.`);
   return hoses.map(need => reelsOfLists(need, lists, catalogue.units.length, unit));
 }
 

@@ -4,7 +4,7 @@ import { findTable, type FoundTable } from './findTable';
 import { catalogueState, type CatalogueState } from '../catalogue/catalogueState';
 import type { Block } from '../../workbook/a1';
 
-/** What the panel works on. */
+/** What the view works on. */
 export type ColumnsView =
   | { readonly status: 'loading' }
   | { readonly status: 'failed'; readonly reason: string }

@@ -3,8 +3,8 @@ const END_B = '(?:b|2|two|right|second|far)';
 const PART = '(?:fitting|coupling|end|end fitting|connection|insert|connector|termination)';
 
 /**
- * What people call the columns of a job sheet or a rack, in lower case and without the unit: every panel knows the same words.
- * A column named only `fitting` is left to those panels that can take it for end A.
+ * What people call the columns of a job sheet or a rack, in lower case and without the unit: every view knows the same words.
+ * A column named only `fitting` is left to those views that can take it for end A.
  */
 export const JOB_WORDS = {
   hose: /^(?:hose|tube|material|hose (?:type|part|line|item|grade|style|spec|name)|hose no\.?)$/,

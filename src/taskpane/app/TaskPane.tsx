@@ -1,66 +1,91 @@
-import { FluentProvider, makeStyles, Tab, TabList, tokens } from '@fluentui/react-components';
-import { useState } from 'react';
-import { hostServices } from './hostServices';
+import { FluentProvider, makeStyles, tokens } from '@fluentui/react-components';
+import { useCallback, useState } from 'react';
 import { KeptViews } from '../controls/KeptViews';
-import type { PanelProps } from '../controls/panelProps';
-import { panels } from './panels';
+import { TabRow } from '../controls/TabRow';
+import type { ViewProps } from '../controls/viewProps';
+import { hostServices } from './hostServices';
+import { goTo, shownAt, startOf } from './places';
+import { Strip } from './strip/Strip';
+import { tabs } from './tabs';
 import { useTheme } from './useTheme';
+import type { Wanted } from './wanted';
+
+/** Where the pane is so low, or enlarged so much, all of it scrolls: two rows of tabs and the strip would leave nothing for the view. */
+const LOW = '@media (max-height: 400px)';
 
 const useStyles = makeStyles({
   pane: {
-    minHeight: '100%',
-    boxSizing: 'border-box',
-    padding: tokens.spacingHorizontalM,
+    height: '100%',
     display: 'flex',
     flexDirection: 'column',
-    gap: tokens.spacingVerticalM,
+    [LOW]: { height: 'auto', minHeight: '100%' },
   },
-  tabs: { flexWrap: 'wrap' },
+  tabs: { flexShrink: 0, padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalXS} 0` },
+  shown: { flex: '1 1 0', minHeight: 0, display: 'flex', flexDirection: 'column', [LOW]: { flexBasis: 'auto' } },
+  views: {
+    flex: '1 1 0',
+    minHeight: 0,
+    overflowY: 'auto',
+    padding: tokens.spacingHorizontalM,
+    [LOW]: { flexBasis: 'auto', overflowY: 'visible' },
+  },
 });
 
-interface Props extends Omit<PanelProps, 'services'> {
-  /** Panel that the host wants opened; a new object is a new wish. */
-  readonly wanted?: { readonly panel: string } | undefined;
+interface Props extends Omit<ViewProps, 'services' | 'goTo'> {
+  readonly wanted?: Wanted | undefined;
 }
 
-/** The task pane: one tab a panel. The same in Excel and in the try-out sheet; it reaches the workbook through its port only. */
+/**
+ * The task pane: five tabs with their views, and below them the strip about the selected cell. The same in Excel and in the try-out
+ * sheet; it reaches the workbook through its port only.
+ */
 export function TaskPane({ workbook, functions, wanted }: Props) {
   const styles = useStyles();
-  const [chosen, setChosen] = useState(panels[0]!.id);
-  const [granted, setGranted] = useState<Props['wanted']>();
+  const [places, setPlaces] = useState(() => startOf(tabs));
+  const [granted, setGranted] = useState<Wanted>();
   if (wanted !== granted) {
     setGranted(wanted);
-    if (panels.some(panel => panel.id === wanted?.panel)) setChosen(wanted!.panel);
+    if (wanted) setPlaces(goTo(tabs, places, wanted.place));
   }
-  // Another file in the same pane: what a panel has found, or is still working at, belongs to the one before.
+  const open = useCallback((place: string) => setPlaces(before => goTo(tabs, before, place)), []);
+  // Another file in the same pane: what a view has found, or is still working at, belongs to the one before.
   const [shown, setShown] = useState({ workbook, count: 0 });
   if (shown.workbook !== workbook) setShown({ workbook, count: shown.count + 1 });
+  const { tab, view } = shownAt(tabs, places);
   // In the try-out page the pane stands in a landmark of that page, and the sheet is what the page is about.
   const Frame = workbook.host === 'try-out' ? 'div' : 'main';
   return (
-    <FluentProvider theme={useTheme()} style={{ minHeight: '100%' }}>
+    <FluentProvider theme={useTheme()} style={{ height: '100%' }}>
       <Frame className={styles.pane} data-frame="pane">
-        <TabList
-          className={styles.tabs}
-          aria-label="Panels"
-          size="small"
-          selectedValue={chosen}
-          onTabSelect={(_, { value }) => setChosen(String(value))}
-        >
-          {panels.map(panel => (
-            <Tab key={panel.id} id={`tab-${panel.id}`} value={panel.id}>
-              {panel.title}
-            </Tab>
-          ))}
-        </TabList>
-        <KeptViews
-          key={shown.count}
-          views={panels}
-          chosen={chosen}
-          workbook={workbook}
-          functions={functions}
-          services={hostServices}
-        />
+        <div className={styles.tabs}>
+          <TabRow label="Tabs" tabs={tabs} chosen={tab.id} prefix="tab-" controls="tab-shown" onChoose={open} />
+        </div>
+        <div className={styles.shown} role="tabpanel" id="tab-shown" aria-labelledby={`tab-${tab.id}`}>
+          <div className={styles.tabs}>
+            <TabRow
+              key={tab.id}
+              isSecond
+              label={`Views of ${tab.title}`}
+              tabs={tab.views}
+              chosen={view.id}
+              prefix={`tab-${tab.id}-`}
+              controls={`view-${view.id}`}
+              onChoose={id => open(`${tab.id}/${id}`)}
+            />
+          </div>
+          <div className={styles.views} data-frame="view">
+            <KeptViews
+              key={shown.count}
+              views={tabs.flatMap(({ views }) => views)}
+              chosen={view.id}
+              workbook={workbook}
+              functions={functions}
+              services={hostServices}
+              goTo={open}
+            />
+          </div>
+        </div>
+        <Strip key={`strip ${shown.count}`} workbook={workbook} functions={functions} wanted={wanted} />
       </Frame>
     </FluentProvider>
   );

@@ -1,4 +1,4 @@
-import type { HostServices } from '../controls/panelProps';
+import type { HostServices } from '../controls/viewProps';
 
 /** What the host does for the views; its heavy parts are loaded when they are first used. */
 export const hostServices: HostServices = {

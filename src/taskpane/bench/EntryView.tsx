@@ -1,6 +1,6 @@
 import { Button, Caption1, makeStyles, MessageBar, MessageBarBody, Spinner, Text, tokens } from '@fluentui/react-components';
 import { today } from '../../sheets/table/today';
-import type { PanelProps } from '../controls/panelProps';
+import type { ViewProps } from '../controls/viewProps';
 import { ProblemList } from '../controls/ProblemList';
 import { AcceptDial } from '../controls/AcceptDial';
 import type { DialProposal } from '../../sheets/machines/dialProposal';
@@ -29,7 +29,7 @@ function proposalOf({ slot, judgement: { next, verdict } }: EntryResult): DialPr
 }
 
 /** At the bench: one crimp after the other, typed by the caliper, judged at once, written to its row. */
-export function EntryView({ workbook }: PanelProps) {
+export function EntryView({ workbook }: ViewProps) {
   const styles = useStyles();
   const { state, dispatch, status, settings, setSettings, load, undo, undoRefusal } = useEntry(workbook);
   const { slots, last, failure } = state;

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import { PanelBoundary } from './PanelBoundary';
-import type { Panel, PanelProps } from './panelProps';
+import { ViewBoundary } from './ViewBoundary';
+import type { View, ViewProps } from './viewProps';
 import { shownWorkbook } from '../../workbook/shownWorkbook';
 
 /** The workbook of one view: a new object each time the view is shown again, so that whoever reads it reads it anew. */
@@ -17,24 +17,26 @@ function useWorkbookOfView(workbook: Workbook, isShown: boolean): Workbook {
   return shown.workbook;
 }
 
-interface KeptViewProps extends PanelProps {
-  readonly panel: Panel;
+interface KeptViewProps extends ViewProps {
+  readonly view: View;
   readonly isShown: boolean;
 }
 
-function KeptView({ panel: { title, View }, isShown, workbook, functions, services }: KeptViewProps) {
+function KeptView({ view: { id, title, View }, isShown, workbook, ...props }: KeptViewProps) {
   const own = useWorkbookOfView(workbook, isShown);
   return (
-    <div role="tabpanel" aria-label={title} hidden={!isShown}>
-      <PanelBoundary>
-        <View workbook={own} functions={functions} services={services} />
-      </PanelBoundary>
+    <div role="tabpanel" id={`view-${id}`} aria-label={title} hidden={!isShown}>
+      <ViewBoundary>
+        <View workbook={own} {...props} />
+      </ViewBoundary>
     </div>
   );
 }
 
-interface KeptViewsProps extends PanelProps {
-  readonly views: readonly Panel[];
+interface KeptViewsProps extends ViewProps {
+  /** All views of the pane; one that two tabs show may come twice. */
+  readonly views: readonly View[];
+  /** Id of the view that is shown. */
   readonly chosen: string;
 }
 
@@ -45,7 +47,6 @@ interface KeptViewsProps extends PanelProps {
 export function KeptViews({ views, chosen, ...props }: KeptViewsProps) {
   const [visited, setVisited] = useState<readonly string[]>([chosen]);
   if (!visited.includes(chosen)) setVisited([...visited, chosen]);
-  return views
-    .filter(({ id }) => id === chosen || visited.includes(id))
-    .map(panel => <KeptView key={panel.id} panel={panel} isShown={panel.id === chosen} {...props} />);
+  const kept = new Map(views.filter(({ id }) => id === chosen || visited.includes(id)).map(view => [view.id, view]));
+  return [...kept.values()].map(view => <KeptView key={view.id} view={view} isShown={view.id === chosen} {...props} />);
 }

@@ -2,28 +2,34 @@ import { makeStyles, Tab, TabList } from '@fluentui/react-components';
 
 const useStyles = makeStyles({ tabs: { flexWrap: 'wrap' } });
 
-interface Props<Id extends string> {
+interface Props {
   /** What the row of tabs is called. */
   readonly label: string;
-  readonly tabs: readonly { readonly id: Id; readonly title: string }[];
-  readonly chosen: Id;
-  onChoose(id: Id): void;
+  readonly tabs: readonly { readonly id: string; readonly title: string }[];
+  readonly chosen: string;
+  /** What stands before a tab's own id in the page: `tab-`. */
+  readonly prefix: string;
+  /** Id of the element that shows what is chosen. */
+  readonly controls: string;
+  /** A row below another one looks lighter. */
+  readonly isSecond?: boolean;
+  onChoose(id: string): void;
 }
 
-/** The row of tabs of a panel of several views. */
-export function TabRow<Id extends string>({ label, tabs, chosen, onChoose }: Props<Id>) {
+/** One row of tabs. */
+export function TabRow({ label, tabs, chosen, prefix, controls, isSecond = false, onChoose }: Props) {
   const styles = useStyles();
   return (
     <TabList
       className={styles.tabs}
       size="small"
-      appearance="subtle"
+      appearance={isSecond ? 'subtle-circular' : 'transparent'}
       selectedValue={chosen}
-      onTabSelect={(_, { value }) => onChoose(value as Id)}
+      onTabSelect={(_, { value }) => onChoose(String(value))}
       aria-label={label}
     >
       {tabs.map(({ id, title }) => (
-        <Tab key={id} value={id}>
+        <Tab key={id} id={`${prefix}${id}`} value={id} aria-controls={id === chosen ? controls : undefined}>
           {title}
         </Tab>
       ))}

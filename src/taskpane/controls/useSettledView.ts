@@ -1,13 +1,13 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 
-/** A panel's view of the selection before it was read, or where it could not be. */
+/** A view of the selection before it was read, or where it could not be. */
 export type UnreadView = { readonly status: 'loading' } | { readonly status: 'failed'; readonly reason: string };
 
 const SETTLED_MS = 120;
 
 /**
- * Follows the selection: reads what a panel shows once the selection has settled, and lets only the newest answer through.
+ * Follows the selection: reads what a view shows once the selection has settled, and lets only the newest answer through.
  * @param read gives the view; the same function as long as nothing but the selection changes
  * @param isSame whether a view says the same as the one before, which then stays
  * @returns the view, and how to read it anew

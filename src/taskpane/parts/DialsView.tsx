@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../workbook/workbook';
 import { today } from '../../sheets/table/today';
-import type { PanelProps } from '../controls/panelProps';
+import type { ViewProps } from '../controls/viewProps';
 import { measurementsView } from '../../sheets/crimps/measurementsView';
 import { AcceptDial } from '../controls/AcceptDial';
 import { MachineField } from '../controls/MachineField';
@@ -46,7 +46,7 @@ async function fromSelection(workbook: Workbook): Promise<Partial<Fields>> {
 const isOpenToPair = ({ machine, hose, fitting, dial }: Fields) => dial === '' || machine + hose + fitting === '';
 
 /** The dials that machines have of their own: one is recorded with its day, the old ones are kept. */
-export function DialsView({ workbook }: PanelProps) {
+export function DialsView({ workbook }: ViewProps) {
   const styles = useStyles();
   const [fields, setFields] = useState<Fields>({
     machine: '',

@@ -118,7 +118,7 @@ export function StandingCard({ workbook, standing, onAgain }: Props) {
         </MessageBar>
       );
     case 'none':
-      return <Body1>This workbook has no parts data yet. Load your tables of hoses, fittings and crimps below.</Body1>;
+      return <Body1>This workbook has no parts data yet. Load your tables of hoses, fittings and crimps first.</Body1>;
     case 'ready':
       return <Found workbook={workbook} found={standing.found} onAgain={onAgain} />;
   }

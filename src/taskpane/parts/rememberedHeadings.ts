@@ -10,7 +10,7 @@ type Entry = v.InferOutput<typeof Entries>[number];
 
 const MOST = 2000;
 
-/** What a store gave, which anything may have written to; nothing where it is not what this panel writes. */
+/** What a store gave, which anything may have written to; nothing where it is not what this view writes. */
 export function entriesOf(stored: unknown): readonly Entry[] {
   const read = v.safeParse(Entries, stored);
   return read.success ? read.output : [];

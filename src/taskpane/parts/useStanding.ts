@@ -3,7 +3,7 @@ import { callsCatalogue } from '../../workbook/catalogueFormula';
 import type { CellValue, Workbook } from '../../workbook/workbook';
 import { standingCatalogue, type StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
 
-/** The catalogue of the workbook as the panel knows it. */
+/** The catalogue of the workbook as the view knows it. */
 export type Standing =
   | { readonly status: 'loading' }
   | { readonly status: 'failed'; readonly reason: string }

@@ -1,13 +1,13 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
 import { addressOf } from '../../workbook/a1';
-import type { PanelProps } from '../controls/panelProps';
+import type { ViewProps } from '../controls/viewProps';
 import { TableAnalysis } from './TableAnalysis';
 import { useMeasurements } from './useMeasurements';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM, minWidth: 0 } });
 
 /** What the readings around the selection say of machine and settings. */
-export function AnalysisView({ workbook }: PanelProps) {
+export function AnalysisView({ workbook }: ViewProps) {
   const styles = useStyles();
   const view = useMeasurements(workbook);
   return (

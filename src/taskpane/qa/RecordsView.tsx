@@ -5,7 +5,7 @@ import type { Writing } from '../../sheets/print/writing';
 import { WritingBar } from '../controls/WritingBar';
 import { freshSettings } from '../../sheets/cutlist/cutSettings';
 import { today } from '../../sheets/table/today';
-import type { PanelProps } from '../controls/panelProps';
+import type { ViewProps } from '../controls/viewProps';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
@@ -26,7 +26,7 @@ const useStyles = makeStyles({
 const FRESH = { ...FRESH_FIELDS, pressureUnit: 'bar' };
 
 /** Inspection records of the selected lines: printed, written as a sheet, and kept as data. */
-export function RecordsView({ workbook }: PanelProps) {
+export function RecordsView({ workbook }: ViewProps) {
   const styles = useStyles();
   const [stored, setStored] = useStored('records', FRESH);
   const [bench] = useStored('cuts', freshSettings('mm'));

@@ -4,7 +4,7 @@ import { CutFields } from '../controls/CutFields';
 import { freshSettings, readSettings } from '../../sheets/cutlist/cutSettings';
 import { rackSheets } from '../../sheets/cutlist/gatherCuts';
 import type { PlanProgress } from '../../sheets/cutlist/planCuts';
-import type { PanelProps } from '../controls/panelProps';
+import type { ViewProps } from '../controls/viewProps';
 import { PlanProgressView } from '../controls/PlanProgressView';
 import { cutListsOf } from '../../sheets/cutlist/readCutList';
 import { today } from '../../sheets/table/today';
@@ -31,7 +31,7 @@ interface StockSheets {
   readonly lists: readonly string[];
 }
 
-function useStockSheets(workbook: PanelProps['workbook']): StockSheets {
+function useStockSheets(workbook: ViewProps['workbook']): StockSheets {
   const [found, setFound] = useState<StockSheets>({ racks: [], lists: [] });
   const look = useCallback(async () => {
     const racks = await rackSheets(workbook).catch(() => []);
@@ -43,7 +43,7 @@ function useStockSheets(workbook: PanelProps['workbook']): StockSheets {
 }
 
 /** Writes what has to be bought for the selected job lines. */
-export function PurchaseView({ workbook, services }: PanelProps) {
+export function PurchaseView({ workbook, services }: ViewProps) {
   const styles = useStyles();
   const [fields, setFields] = useStored('purchase', FRESH);
   const [cuts, setCuts] = useStored('cuts', freshSettings('mm'));

@@ -18,11 +18,11 @@ import { freshSettings, readSettings, type CutSettings } from '../../sheets/cutl
 import { rackSheets } from '../../sheets/cutlist/gatherCuts';
 import { HoseResult } from './HoseResult';
 import { PlanProgressView } from '../controls/PlanProgressView';
-import type { PlanSolver } from '../../sheets/cutlist/planSolver';
 import { worthSentence } from '../../sheets/cutlist/planText';
 import { ProblemList } from '../controls/ProblemList';
 import { WriteButton } from '../controls/WriteButton';
 import { useOnSheets } from '../controls/useOnSheets';
+import type { ViewProps } from '../controls/viewProps';
 import { useCutPlans, type CutsView } from './useCutPlans';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
@@ -100,7 +100,7 @@ function Results({
 }
 
 /** Plans what to cut from which reel for the selected job lines, shows it, and writes it to new sheets. */
-export function CutPlanView({ workbook, solve }: { readonly workbook: Workbook; readonly solve: PlanSolver }) {
+export function CutPlanView({ workbook, services: { solve } }: Pick<ViewProps, 'workbook' | 'services'>) {
   const styles = useStyles();
   const [fields, setFields] = useStored('cuts', freshSettings('mm'));
   const [chosenRack, setChosenRack] = useState('');

@@ -8,7 +8,7 @@ import type { HosePlan } from '../../sheets/cutlist/planHose';
 import type { PlanSolver } from '../../sheets/cutlist/planSolver';
 import { writeCuts } from '../../sheets/cutlist/writeCuts';
 
-/** What the panel shows. */
+/** What the view shows. */
 export type CutsView =
   | { readonly status: 'idle' }
   | { readonly status: 'failed'; readonly reason: string }

@@ -64,7 +64,7 @@ async function sheetOf(rows: readonly (readonly (string | number)[])[]): Promise
   ]);
 }
 
-/** Adds columns as the panel does; gives what then stands under their headings. */
+/** Adds columns as the pane does; gives what then stands under their headings. */
 async function added(ids: readonly string[], options: OfferOptions = {}): Promise<Record<string, CellValue[]>> {
   const view = await columnsView(port, { sheet: 'My jobs', block: blockOf('B2')! });
   if (view.status !== 'ready') throw new Error(view.status);

@@ -11,10 +11,11 @@ import { showStep } from '../../../src/preview/tour/showStep';
 import type { Tour } from '../../../src/preview/tour/tour';
 import { UniverWorkbook } from '../../../src/preview/univerWorkbook';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
-import { panels } from '../../../src/taskpane/app/panels';
+import { tabs } from '../../../src/taskpane/app/tabs';
 import { builtFunctions } from '../builtFunctions';
 
 const functions = builtFunctions();
+const PLACES = tabs.flatMap(({ id, views }) => views.map(view => `${id}/${view.id}`));
 let open: HeadlessWorkbook | undefined;
 afterEach(() => open?.dispose());
 
@@ -33,7 +34,7 @@ async function walk(
   for (const [index, step] of tour.steps.entries()) {
     await showStep(port, step);
     await open.calculate();
-    expect(panels.map(panel => panel.id)).toContain(step.panel);
+    expect(PLACES).toContain(step.place);
     expect((await port.selection()).sheet).toBe(step.select.sheet);
     await after(index + 1, cell);
   }

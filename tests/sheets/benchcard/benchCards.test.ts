@@ -190,7 +190,7 @@ test('where no line has crimp data, it is said once where they come from; on the
   });
   expect(noCrimpData(demoCards, 'excel')).toBeUndefined();
   expect(noCrimpData([...bare, first], 'excel')).toBeUndefined();
-  expect(noCrimpData(bare, 'excel')).toMatch(/^Every card says STOP.*panel Parts\)\.$/);
+  expect(noCrimpData(bare, 'excel')).toMatch(/^Every card says STOP.*Parts › Load\)\.$/);
   expect(noCrimpData(bare, 'try-out')).toMatch(/the sample Catalogue has them: its sheets Jobs and Week\.$/);
   expect(noPressure('try-out')).toMatch(/^No selected line has a working pressure.*sample Catalogue/);
 });

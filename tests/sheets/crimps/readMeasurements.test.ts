@@ -9,7 +9,7 @@ import { settingsAbove } from '../../../src/sheets/crimps/settingsAbove';
 import { sheetContent } from '../table/sheetContent';
 import { sampleSheets } from '../analysis/sampleSheet';
 
-/** Reads a sheet from A1 as the panel does it, with one cell of it selected. */
+/** Reads a sheet from A1 as the pane does it, with one cell of it selected. */
 function read(rows: readonly (readonly CellValue[])[], selected = 'A2', wishes: Partial<ReadingWishes> = {}) {
   const used = sheetContent(rows);
   const located = locateMeasurements(used, blockOf(selected)!)!;

@@ -10,7 +10,7 @@ import { tablesFromFiles } from '../../../src/sheets/parts/tablesFromFiles';
 
 const TODAY = '2026-11-25';
 
-/** The panel's own way from files to a plan, without its looks. */
+/** The pane's own way from files to a plan, without its looks. */
 export async function loadThrough(
   workbook: Workbook,
   files: Readonly<Record<string, Uint8Array>>,

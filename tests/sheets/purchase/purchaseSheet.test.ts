@@ -147,7 +147,7 @@ describe('by a cut plan', () => {
 });
 
 describe('by the cut list that stands', () => {
-  /** A rack that is enough for three of the hoses, and the cut list that the panel Cuts writes from it. */
+  /** A rack that is enough for three of the hoses, and the cut list that the view Cut list writes from it. */
   async function cutList(): Promise<string> {
     await book.port.write([
       { kind: 'addSheet', sheet: 'Our rack' },

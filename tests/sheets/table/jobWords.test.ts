@@ -12,7 +12,7 @@ test.each([
   { hose: 'Tube', a: 'End 1', b: 'End 2', overall: 'OAL (mm)', quantity: 'No. off' },
   { hose: 'Hose type', a: 'Coupling left', b: 'Coupling right', overall: 'Assembly length (mm)', quantity: 'Pcs' },
   { hose: 'Hose no.', a: 'First end', b: 'Second end', overall: 'Made-up length (mm)', quantity: 'Off' },
-])('every panel finds the columns of a sheet headed $hose, $a, $b, $overall, $quantity', ({ hose, a, b, overall, quantity }) => {
+])('every view finds the columns of a sheet headed $hose, $a, $b, $overall, $quantity', ({ hose, a, b, overall, quantity }) => {
   const job = sheetContent([
     [hose, a, b, overall, 'Cut length (mm)', quantity],
     ['Alder DN 12', 'Alder cone straight DN 12', 'Alder cone elbow DN 12', 1200, 1124.5, 3],

@@ -2,9 +2,9 @@
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { act, render, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { hostServices } from '../../../src/taskpane/app/hostServices';
 import { EntryView } from '../../../src/taskpane/bench/EntryView';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { viewProps } from '../viewProps';
 import { benchSheets } from '../../sheets/crimps/benchSheets';
 import { gate, registerSheets } from '../../sheets/machines/registerSheets';
 
@@ -20,7 +20,7 @@ async function open(
   before?.(fake);
   render(
     <FluentProvider theme={webLightTheme}>
-      <EntryView workbook={fake.workbook} functions={[]} services={hostServices} />
+      <EntryView {...viewProps(fake.workbook)} />
     </FluentProvider>,
   );
   await screen.findByRole('region', { name: 'Crimp in work' });
@@ -186,7 +186,7 @@ test('a sheet without such a table says what to select', async () => {
   const fake = fakeWorkbook({ Words: [['only words']] }, { sheet: 'Words', address: 'A1' });
   render(
     <FluentProvider theme={webLightTheme}>
-      <EntryView workbook={fake.workbook} functions={[]} services={hostServices} />
+      <EntryView {...viewProps(fake.workbook)} />
     </FluentProvider>,
   );
   expect(await screen.findByText(/No rows for readings here/)).toBeTruthy();
@@ -230,7 +230,7 @@ test('shown again with another sheet selected: written rows give way to that she
   // Whoever shows a view again hands it a new workbook object.
   const shown = () => (
     <FluentProvider theme={webLightTheme}>
-      <EntryView workbook={{ ...fake.workbook }} functions={[]} services={hostServices} />
+      <EntryView {...viewProps({ ...fake.workbook })} />
     </FluentProvider>
   );
   const { rerender } = render(shown());

@@ -1,13 +1,13 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
-import { hostServices } from '../../../src/taskpane/app/hostServices';
 import { dayNumber } from '../../../src/core/catalogue/dayNumber';
 import { careTasks } from '../../../src/sheets/machines/machineCare';
 import { machineCheck, type CheckForm } from '../../../src/sheets/machines/machineCheck';
 import { MachineView } from '../../../src/taskpane/bench/MachineView';
 import { today } from '../../../src/sheets/table/today';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { viewProps } from '../viewProps';
 
 beforeEach(() => localStorage.clear());
 
@@ -77,7 +77,7 @@ function open(sheets: Readonly<Record<string, readonly (readonly FakeCell[])[]>>
   const fake = fakeWorkbook(sheets, { sheet: Object.keys(sheets)[0]!, address: 'A1' });
   render(
     <FluentProvider theme={webLightTheme}>
-      <MachineView workbook={fake.workbook} functions={[]} services={hostServices} />
+      <MachineView {...viewProps(fake.workbook)} />
     </FluentProvider>,
   );
   return fake;

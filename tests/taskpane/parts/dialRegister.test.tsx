@@ -1,7 +1,6 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { act, fireEvent, render, screen, waitFor } from '@testing-library/react';
-import { hostServices } from '../../../src/taskpane/app/hostServices';
 import { crimpSetup } from '../../../src/core/catalogue/crimpSetup';
 import { dayNumber } from '../../../src/core/catalogue/dayNumber';
 import { Decimal } from '../../../src/core/units/decimal';
@@ -13,6 +12,7 @@ import { planDial } from '../../../src/sheets/machines/planDial';
 import { catalogueOfWorkbook } from '../../../src/sheets/catalogue/catalogueOfWorkbook';
 import { today } from '../../../src/sheets/table/today';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { viewProps } from '../viewProps';
 import { gate, machineHeadings, registerSheets, withoutRegister } from '../../sheets/machines/registerSheets';
 
 const proposal: DialProposal = {
@@ -156,7 +156,7 @@ test.each<[string, Readonly<Record<string, readonly (readonly FakeCell[])[]>>, R
   [
     'no Catalogue',
     { Jobs: [['x']] },
-    /has no Catalogue cell.*load your hoses, couplings and crimp data in the panel Parts first/,
+    /has no Catalogue cell.*load your hoses, couplings and crimp data under Parts › Load first/,
   ],
   [
     'no column Date',
@@ -208,7 +208,7 @@ test('the view Dials takes machine and pair from the selected row', async () => 
     ['Gate', 'Larch DN 12', 'Larch cone', 'D23', 25.01, 25.02, 25, 0.1],
   ];
   const { workbook } = fakeWorkbook({ ...registerSheets(gate), Readings: readings }, { sheet: 'Readings', address: 'A2' });
-  wrapped(<DialsView workbook={workbook} functions={[]} services={hostServices} />);
+  wrapped(<DialsView {...viewProps(workbook)} />);
   await waitFor(() => expect(screen.getByLabelText('Coupling')).toHaveProperty('value', 'Larch cone'));
   fireEvent.change(screen.getByLabelText('New dial'), { target: { value: '411' } });
   fireEvent.click(screen.getByRole('button', { name: 'Compare with the dial that counts now' }));
@@ -220,7 +220,7 @@ test('machine and pair follow the selection until a dial is typed for them', asy
   const headings = ['Machine', 'Hose', 'Coupling', 'Die', 'Reading 1 (mm)', 'Reading 2 (mm)', 'Target (mm)', 'Tolerance (mm)'];
   const readings = [headings, row('Larch cone'), row('Larch flange')];
   const { workbook } = fakeWorkbook({ ...registerSheets(gate), Readings: readings }, { sheet: 'Machines', address: 'A1' });
-  wrapped(<DialsView workbook={workbook} functions={[]} services={hostServices} />);
+  wrapped(<DialsView {...viewProps(workbook)} />);
   const coupling = () => screen.getByLabelText<HTMLInputElement>('Coupling').value;
   const select = (address: string) => act(() => workbook.select({ sheet: 'Readings', address }));
   fireEvent.change(screen.getByLabelText('New dial'), { target: { value: '411' } });

@@ -1,9 +1,9 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { fireEvent, render, screen, waitFor } from '@testing-library/react';
-import { hostServices } from '../../../src/taskpane/app/hostServices';
 import { RecordsView } from '../../../src/taskpane/qa/RecordsView';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { viewProps } from '../viewProps';
 import { recordSheets } from '../../sheets/inspection/recordSheets';
 
 beforeEach(() => localStorage.clear());
@@ -12,7 +12,7 @@ async function open(sheet = 'Readings', address = 'A2:A3') {
   const fake = fakeWorkbook(recordSheets, { sheet, address });
   const view = render(
     <FluentProvider theme={webLightTheme}>
-      <RecordsView workbook={fake.workbook} functions={[]} services={hostServices} />
+      <RecordsView {...viewProps(fake.workbook)} />
     </FluentProvider>,
   );
   await screen.findByRole('option', { name: 'Jobs' });
@@ -52,7 +52,7 @@ test('where nothing can be recorded, it is said', async () => {
   const fake = fakeWorkbook({ Words: [['only words']] }, { sheet: 'Words', address: 'A1' });
   render(
     <FluentProvider theme={webLightTheme}>
-      <RecordsView workbook={fake.workbook} functions={[]} services={hostServices} />
+      <RecordsView {...viewProps(fake.workbook)} />
     </FluentProvider>,
   );
   await screen.findByRole('option', { name: 'Words' });

@@ -1,9 +1,9 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { fireEvent, render, screen, waitFor } from '@testing-library/react';
-import { hostServices } from '../../../src/taskpane/app/hostServices';
 import { AnalysisView } from '../../../src/taskpane/qa/AnalysisView';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { viewProps } from '../viewProps';
 import { gate, registerSheets } from '../../sheets/machines/registerSheets';
 
 const headings = [
@@ -31,7 +31,7 @@ test('the dial that the analysis asks for is recorded after a look at old and ne
   const { workbook } = fakeWorkbook({ ...registerSheets(gate), Readings: readings }, { sheet: 'Readings', address: 'A2' });
   render(
     <FluentProvider theme={webLightTheme}>
-      <AnalysisView workbook={workbook} functions={[]} services={hostServices} />
+      <AnalysisView {...viewProps(workbook)} />
     </FluentProvider>,
   );
   // 0.20 large at 0.02 a digit: ten up.

@@ -1,10 +1,10 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
-import { hostServices } from '../../../src/taskpane/app/hostServices';
 import type { Change } from '../../../src/workbook/workbook';
-import { ReadingsPanel } from '../../../src/taskpane/qa/ReadingsPanel';
+import { AnalysisView } from '../../../src/taskpane/qa/AnalysisView';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { viewProps } from '../viewProps';
 import { sampleSheets } from '../../sheets/analysis/sampleSheet';
 
 let book: Readonly<Record<string, FakeCell[][]>>;
@@ -16,7 +16,7 @@ function open(sheet: string, address = 'F12', sheets: Readonly<Record<string, Fa
   const fake = fakeWorkbook(sheets, { sheet, address });
   render(
     <FluentProvider theme={webLightTheme}>
-      <ReadingsPanel workbook={fake.workbook} functions={[]} services={hostServices} />
+      <AnalysisView {...viewProps(fake.workbook)} />
     </FluentProvider>,
   );
   return fake;

@@ -5,10 +5,12 @@ import { hostServices } from '../../../src/taskpane/app/hostServices';
 import type { CutPlan } from '../../../src/core/cutplan/cutPlan';
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import type { Change } from '../../../src/workbook/workbook';
+import { CardsView } from '../../../src/taskpane/week/CardsView';
 import { CutPlanView } from '../../../src/taskpane/week/CutPlanView';
-import { CutsPanel } from '../../../src/taskpane/week/CutsPanel';
+import { TagsView } from '../../../src/taskpane/week/TagsView';
 import type { PlanSolver } from '../../../src/sheets/cutlist/planSolver';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { viewProps } from '../viewProps';
 import { demoSheets } from '../../sheets/cutlist/demoWorkbook';
 
 beforeEach(() => localStorage.clear());
@@ -17,7 +19,7 @@ function open(solve: PlanSolver = solveCutPlan, address = 'A2') {
   const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address });
   const { unmount } = render(
     <FluentProvider theme={webLightTheme}>
-      <CutPlanView workbook={fake.workbook} solve={solve} />
+      <CutPlanView {...viewProps(fake.workbook)} services={{ ...hostServices, solve }} />
     </FluentProvider>,
   );
   return { ...fake, unmount };
@@ -171,10 +173,9 @@ test('a card is cut to the same step of the bench as the cut list', async () => 
   const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
   render(
     <FluentProvider theme={webLightTheme}>
-      <CutsPanel workbook={fake.workbook} functions={[]} services={hostServices} />
+      <CardsView {...viewProps(fake.workbook)} />
     </FluentProvider>,
   );
-  fireEvent.click(screen.getByRole('tab', { name: 'Bench cards' }));
   fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
   await waitFor(() => expect(fake.written).toHaveLength(1));
   expect(JSON.stringify(fake.written[0])).toContain('4 × 1168.5 mm, limits 1164.5 … 1180.5');
@@ -182,15 +183,15 @@ test('a card is cut to the same step of the bench as the cut list', async () => 
 
 test('bench cards and tags are written as new sheets from the same lines', async () => {
   const fake = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
-  render(
+  const shown = (View: typeof CardsView) => (
     <FluentProvider theme={webLightTheme}>
-      <CutsPanel workbook={fake.workbook} functions={[]} services={hostServices} />
-    </FluentProvider>,
+      <View {...viewProps(fake.workbook)} />
+    </FluentProvider>
   );
-  fireEvent.click(screen.getByRole('tab', { name: 'Bench cards' }));
+  const { rerender } = render(shown(CardsView));
   fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
   await waitFor(() => expect(fake.written).toHaveLength(1));
-  fireEvent.click(screen.getByRole('tab', { name: 'Tags' }));
+  rerender(shown(TagsView));
   fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
   expect(await screen.findByText(/Enter your name as maker first/)).toBeTruthy();
   fill(/^Maker/, 'Beet workshop (invented)');

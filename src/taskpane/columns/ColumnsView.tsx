@@ -1,6 +1,6 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { PanelProps } from '../controls/panelProps';
+import type { ViewProps } from '../controls/viewProps';
 import { TableColumns } from './TableColumns';
 import { ToldBar, type Told } from '../controls/ToldBar';
 import { useColumnsView } from './useColumnsView';
@@ -8,7 +8,7 @@ import { useColumnsView } from './useColumnsView';
 const useStyles = makeStyles({ panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
 
 /** Adds columns of ours to someone's own table. */
-export function ColumnsPanel({ workbook }: PanelProps) {
+export function ColumnsView({ workbook }: ViewProps) {
   const styles = useStyles();
   const view = useColumnsView(workbook);
   // Kept here: another table that is selected is proposed anew.

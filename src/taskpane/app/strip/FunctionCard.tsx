@@ -9,7 +9,7 @@ import {
   Subtitle2,
   tokens,
 } from '@fluentui/react-components';
-import type { ArgumentView, CellView } from '../../sheets/explain/cellView';
+import type { ArgumentView, CellView } from '../../../sheets/explain/cellView';
 
 const useStyles = makeStyles({
   card: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
@@ -41,7 +41,7 @@ function Argument({ argument: { name, help, optional, written, now } }: { readon
 export function FunctionCard({ cell }: { readonly cell: CellView }) {
   const styles = useStyles();
   return (
-    <section className={styles.card} aria-label={`Cell ${cell.address}`}>
+    <div className={styles.card} role="group" aria-label={`Cell ${cell.address}`}>
       {cell.error && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>
@@ -72,6 +72,6 @@ export function FunctionCard({ cell }: { readonly cell: CellView }) {
           {cell.address} holds no function of ours. Select a cell that does, or type <code>=HOSE.</code> into an empty one.
         </Body1>
       )}
-    </section>
+    </div>
   );
 }

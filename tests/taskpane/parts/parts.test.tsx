@@ -12,9 +12,16 @@ Object.assign(globalThis, { TextDecoder });
 configure({ asyncUtilTimeout: 10_000 });
 beforeEach(() => localStorage.clear());
 
-function open(workbook: LiveWorkbook) {
-  render(<TaskPane workbook={workbook} functions={[]} />);
-  fireEvent.click(screen.getByRole('tab', { name: 'Parts' }));
+function open(workbook: LiveWorkbook, place = 'parts/search') {
+  render(<TaskPane workbook={workbook} functions={[]} wanted={{ place }} />);
+  return workbook;
+}
+
+const LOAD = { place: 'parts/load' };
+/** Opens the view that loads, and waits until it has read the workbook. */
+async function openLoad(workbook: LiveWorkbook) {
+  open(workbook, 'parts/load');
+  await screen.findByLabelText('Files of parts data');
   return workbook;
 }
 
@@ -42,7 +49,8 @@ describe('what stands', () => {
   test('an empty workbook is told so, with the way to load', async () => {
     open(new LiveWorkbook({ Sheet1: [] }));
     expect(await screen.findByText(/no parts data yet/)).toBeTruthy();
-    expect(screen.getByText('Choose files …', { selector: 'button' })).toBeTruthy();
+    fireEvent.click(screen.getByText('Load parts data', { selector: 'button' }));
+    expect(await screen.findByText('Choose files …', { selector: 'button' })).toBeTruthy();
   });
 
   test('a catalogue cell whose tables are none says why', async () => {
@@ -54,8 +62,8 @@ describe('what stands', () => {
         ],
       }),
     );
-    // The panel Sheet, which is kept behind this one, may say it as well.
-    const own = within(screen.getByRole('tabpanel', { name: 'Parts' }));
+    // The strip below may say it as well.
+    const own = within(screen.getByRole('tabpanel', { name: 'Search' }));
     expect(await own.findByText(/Hoses has no heading "Bore", "Working pressure"/)).toBeTruthy();
   });
 });
@@ -111,7 +119,7 @@ describe('searching', () => {
 
 describe('loading', () => {
   test('three .csv files become the catalogue of an empty workbook', async () => {
-    const workbook = open(new LiveWorkbook({ Sheet1: [] }));
+    const workbook = await openLoad(new LiveWorkbook({ Sheet1: [] }));
     await screen.findByText(/no parts data yet/);
     choose(...threeFiles());
     const write = await screen.findByText('Write the catalogue', { selector: 'button' });
@@ -126,7 +134,7 @@ describe('loading', () => {
   });
 
   test('a reading that is stopped says what it waits for, and that nothing was loaded', async () => {
-    open(new LiveWorkbook({ Sheet1: [] }));
+    await openLoad(new LiveWorkbook({ Sheet1: [] }));
     await screen.findByText(/no parts data yet/);
     const slow = new File([], 'parts.xlsx');
     let arrive: (bytes: ArrayBuffer) => void = () => {};
@@ -145,10 +153,9 @@ describe('loading', () => {
     const outer = jest.fn();
     render(
       <div onDrop={outer}>
-        <TaskPane workbook={new LiveWorkbook({ Sheet1: [] })} functions={[]} />
+        <TaskPane workbook={new LiveWorkbook({ Sheet1: [] })} functions={[]} wanted={LOAD} />
       </div>,
     );
-    fireEvent.click(screen.getByRole('tab', { name: 'Parts' }));
     const zone = (await screen.findByText(/^Drop .xlsx or .csv/)).parentElement!;
     fireEvent.drop(zone, { dataTransfer: { files: [file('hoses.csv', csvOf(treeTables.hoses))] } });
     expect(await screen.findByText(/hoses.csv \(4 rows\)/)).toBeTruthy();
@@ -162,8 +169,7 @@ describe('loading', () => {
     );
     const files = () => [file('hoses.csv', csvOf(german)), ...threeFiles().slice(1)];
     const first = new LiveWorkbook({ Sheet1: [] });
-    const { unmount } = render(<TaskPane workbook={first} functions={[]} />);
-    fireEvent.click(screen.getByRole('tab', { name: 'Parts' }));
+    const { unmount } = render(<TaskPane workbook={first} functions={[]} wanted={LOAD} />);
     await screen.findByText(/no parts data yet/);
     choose(...files());
     await screen.findByText(/Still missing: Hose, Bore/);
@@ -173,7 +179,7 @@ describe('loading', () => {
     fireEvent.change(screen.getByLabelText('Unit of Innen'), { target: { value: 'mm' } });
     expect(await screen.findByText('Write the catalogue', { selector: 'button' })).toBeTruthy();
     unmount();
-    open(new LiveWorkbook({ Sheet1: [] }));
+    await openLoad(new LiveWorkbook({ Sheet1: [] }));
     await screen.findByText(/no parts data yet/);
     choose(...files());
     expect(await screen.findByText('Write the catalogue', { selector: 'button' })).toBeTruthy();
@@ -181,7 +187,7 @@ describe('loading', () => {
   });
 
   test('a file in unknown words is never folded away, and its headings open once it is said what it is', async () => {
-    open(new LiveWorkbook({ Sheet1: [] }));
+    await openLoad(new LiveWorkbook({ Sheet1: [] }));
     await screen.findByText(/no parts data yet/);
     const strange = Uint8Array.from(Buffer.from('Preisliste 2026\nTeil;Art;Durchgang\nx;y;12,7\n'));
     choose(...threeFiles().slice(0, 1), file('export 7.csv', strange));
@@ -193,8 +199,7 @@ describe('loading', () => {
   });
 
   test('problems of a file say sheet, row and column', async () => {
-    open(standingWorkbook());
-    fireEvent.click(await screen.findByRole('tab', { name: 'Load' }));
+    await openLoad(standingWorkbook());
     const bad = withRows('hoses', ['Cedar DN 6', 'Cedar', null, null, 'wide', 200]).hoses!;
     choose(file('hoses.csv', csvOf([['Our hoses'], [], ...bad])));
     const list = await screen.findByText(/hoses.csv, row 8, column E: Bore is "wide"/);
@@ -205,8 +210,7 @@ describe('loading', () => {
   });
 
   test('changes are compared field by field before a catalogue is replaced', async () => {
-    const workbook = open(standingWorkbook());
-    fireEvent.click(await screen.findByRole('tab', { name: 'Load' }));
+    const workbook = await openLoad(standingWorkbook());
     const dearer = withCell('hoses', 1, 'Price per length (per m)', 9.5).hoses!.slice(0, -1);
     choose(file('hoses.csv', csvOf(dearer)));
     fireEvent.click(await screen.findByText('Hoses: 1 changed, 1 removed', { selector: 'button' }));
@@ -219,8 +223,7 @@ describe('loading', () => {
 
   test('what would be written over has to be agreed to', async () => {
     const rows = [...(treeTables.hoses as never[]), ['mine']] as never;
-    const workbook = open(standingWorkbook({ Hoses: rows }));
-    fireEvent.click(await screen.findByRole('tab', { name: 'Load' }));
+    const workbook = await openLoad(standingWorkbook({ Hoses: rows }));
     choose(file('hoses.csv', csvOf(withRows('hoses', ['Cedar DN 6', 'Cedar', null, null, 6.3, 200]).hoses!)));
     const button = await screen.findByText('Replace the catalogue', { selector: 'button' });
     expect(button).toHaveProperty('disabled', true);
@@ -231,8 +234,7 @@ describe('loading', () => {
   });
 
   test('a workbook that changed since the comparison is not written to', async () => {
-    const workbook = open(standingWorkbook());
-    fireEvent.click(await screen.findByRole('tab', { name: 'Load' }));
+    const workbook = await openLoad(standingWorkbook());
     choose(file('hoses.csv', csvOf(treeTables.hoses.slice(0, 3))));
     const button = await screen.findByText('Replace the catalogue', { selector: 'button' });
     workbook.cells.get('Hoses')!.set('1,4', { value: 12.9, formula: '', format: 'General' });
@@ -242,8 +244,7 @@ describe('loading', () => {
   });
 
   test('a refusal of the host is said with what stands', async () => {
-    const workbook = open(standingWorkbook());
-    fireEvent.click(await screen.findByRole('tab', { name: 'Load' }));
+    const workbook = await openLoad(standingWorkbook());
     choose(file('hoses.csv', csvOf(treeTables.hoses.slice(0, 3))));
     workbook.beforeWrite = () => {
       throw new Error('The sheet is protected');
@@ -254,7 +255,7 @@ describe('loading', () => {
 
   test('a sheet of this workbook is read where it stands', async () => {
     const { hoses, fittings, crimps } = treeTables;
-    const workbook = open(
+    const workbook = await openLoad(
       new LiveWorkbook({
         'Our hoses': [['Parts of the workshop'], ...hoses] as never,
         Ends: fittings as never,

@@ -6,8 +6,7 @@ import { OTHER_WORDS, TWO_TABLES } from '../../sheets/columns/jobSheets';
 
 async function open(rows: Parameters<typeof fakeWorkbook>[0][string], address: string) {
   const fake = fakeWorkbook({ Jobs: rows }, { sheet: 'Jobs', address });
-  render(<TaskPane workbook={fake.workbook} functions={[]} />);
-  fireEvent.click(screen.getByRole('tab', { name: 'Columns' }));
+  render(<TaskPane workbook={fake.workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
   return fake;
 }
 
@@ -57,7 +56,7 @@ test('a write that fails is said', async () => {
   expect(await screen.findByText(/The sheet is protected/)).toBeTruthy();
 });
 
-test('where there is no table the panel says what to select', async () => {
+test('where there is no table the view says what to select', async () => {
   await open([['only a word']], 'A1');
   expect(await screen.findByText(/No table here/)).toBeTruthy();
 });
@@ -69,8 +68,7 @@ test('what was written stays said when the table is read again with its new colu
     sheets.Jobs = OTHER_WORDS.map((row, r) => (r === 3 ? [...row, 'Cut length (mm)'] : row));
     await workbook.select({ sheet: 'Jobs', address: 'B5' });
   });
-  render(<TaskPane workbook={workbook} functions={[]} />);
-  fireEvent.click(screen.getByRole('tab', { name: 'Columns' }));
+  render(<TaskPane workbook={workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
   fireEvent.click(await screen.findByRole('checkbox', { name: 'Cut length' }));
   fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
   expect(await screen.findByText(/Table A4:I7/)).toBeTruthy();
@@ -80,8 +78,7 @@ test('what was written stays said when the table is read again with its new colu
 test('what was corrected by hand stays when the table has grown by a column, and goes when another table is selected', async () => {
   const sheets = { Jobs: OTHER_WORDS as Parameters<typeof fakeWorkbook>[0][string] };
   const { workbook } = fakeWorkbook(sheets, { sheet: 'Jobs', address: 'B5' });
-  render(<TaskPane workbook={workbook} functions={[]} />);
-  fireEvent.click(screen.getByRole('tab', { name: 'Columns' }));
+  render(<TaskPane workbook={workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
   fireEvent.change(await screen.findByLabelText('Cut-off A'), { target: { value: '7' } });
   sheets.Jobs = OTHER_WORDS.map((row, r) => (r === 3 ? [...row, 'Cut length (mm)'] : row));
   await workbook.select({ sheet: 'Jobs', address: 'B5' });

@@ -1,7 +1,7 @@
 import { Button, Caption1 } from '@fluentui/react-components';
 import { ArrowClockwiseRegular } from '@fluentui/react-icons';
 import { useState } from 'react';
-import type { Workbook } from '../../workbook/workbook';
+import type { Workbook } from '../../../workbook/workbook';
 
 const told = (count: number) =>
   count === 0 ? 'No formula of ours shows #NAME?.' : `Entered ${count} ${count === 1 ? 'formula' : 'formulas'} again.`;
@@ -21,7 +21,7 @@ export function ReenterButton({ workbook }: { readonly workbook: Workbook }) {
     }
   };
   return (
-    <section aria-label="Formulas that show #NAME?">
+    <div role="group" aria-label="Formulas that show #NAME?">
       <Caption1 block>A file opened before the add-in was loaded shows #NAME? in our formulas.</Caption1>
       <Button icon={<ArrowClockwiseRegular />} disabled={busy} onClick={enterAgain}>
         Enter formulas again
@@ -29,6 +29,6 @@ export function ReenterButton({ workbook }: { readonly workbook: Workbook }) {
       <Caption1 block role="status">
         {message}
       </Caption1>
-    </section>
+    </div>
   );
 }

@@ -19,8 +19,7 @@ beforeEach(() => localStorage.clear());
 async function open(fields: DutyText = LIFT, selected = { sheet: 'Jobs', address: 'B11' }, book = sheets) {
   localStorage.setItem('benchrow.duty', JSON.stringify(fields));
   const fake = fakeWorkbook(book, selected);
-  render(<TaskPane workbook={fake.workbook} functions={[]} />);
-  fireEvent.click(screen.getByRole('tab', { name: 'Duty' }));
+  render(<TaskPane workbook={fake.workbook} functions={[]} wanted={{ place: 'quote/duty' }} />);
   return fake;
 }
 

@@ -4,6 +4,7 @@ import {
   Caption1,
   makeStyles,
   MessageBar,
+  MessageBarActions,
   MessageBarBody,
   MessageBarTitle,
   Spinner,
@@ -12,7 +13,7 @@ import {
 import { useMemo, useState } from 'react';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { Told } from '../controls/ToldBar';
-import type { PanelProps } from '../controls/panelProps';
+import type { ViewProps } from '../controls/viewProps';
 import { useStored } from '../controls/useStored';
 import { candidates, type Candidates, type Choice } from '../../sheets/duty/candidates';
 import { endFormsOf, fluidsOf, FRESH_DUTY, type DutyText } from '../../sheets/duty/dutyFields';
@@ -33,7 +34,7 @@ interface Answer {
 }
 
 /** From what an assembly has to do to the hose, the fittings, the length, the cost, and a row of the job sheet. */
-export function DutyPanel({ workbook }: PanelProps) {
+export function DutyView({ workbook, goTo }: ViewProps) {
   const styles = useStyles();
   const [stored, setFields] = useStored<DutyText>('duty', FRESH_DUTY);
   const fields = Array.isArray(stored.route) ? stored : FRESH_DUTY;
@@ -73,9 +74,12 @@ export function DutyPanel({ workbook }: PanelProps) {
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
             <MessageBarTitle>No parts data</MessageBarTitle>
-            No cell of this workbook holds =HOSE.CATALOGUE(…) over tables of hoses, fittings and crimps. The panel Parts makes one
-            from your own files or ranges.
+            No cell of this workbook holds =HOSE.CATALOGUE(…) over tables of hoses, fittings and crimps. Load them from your own
+            files or ranges; that makes the cell.
           </MessageBarBody>
+          <MessageBarActions>
+            <Button onClick={() => goTo('parts/load')}>Load parts data</Button>
+          </MessageBarActions>
         </MessageBar>
       )}
       {view.status === 'failed' && (

@@ -12,17 +12,19 @@ export interface HostServices {
   readonly readPartsFile: PartsFileReader;
 }
 
-/** What every panel is given. */
-export interface PanelProps {
+/** What every view is given. */
+export interface ViewProps {
   readonly workbook: Workbook;
   /** The functions of functions.json. */
   readonly functions: readonly FunctionMetadata[];
   readonly services: HostServices;
+  /** Opens another view by its place: `parts/load`. A place that the pane does not have changes nothing. */
+  readonly goTo: (place: string) => void;
 }
 
-/** One panel of the pane, or one view of a panel. */
-export interface Panel {
+/** One view of the pane; a view that two tabs show has one id, and is one view. */
+export interface View {
   readonly id: string;
   readonly title: string;
-  readonly View: ComponentType<PanelProps>;
+  readonly View: ComponentType<ViewProps>;
 }

@@ -1,19 +1,23 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
+import type { ComponentType } from 'react';
 import { cleanup, act, fireEvent, render, screen, waitFor } from '@testing-library/react';
-import { hostServices } from '../../../src/taskpane/app/hostServices';
 import type { Change } from '../../../src/workbook/workbook';
-import { QuotesPanel } from '../../../src/taskpane/quote/QuotesPanel';
+import type { ViewProps } from '../../../src/taskpane/controls/viewProps';
+import { PurchaseView } from '../../../src/taskpane/quote/PurchaseView';
+import { QuoteView } from '../../../src/taskpane/quote/QuoteView';
+import { WhatIfView } from '../../../src/taskpane/quote/WhatIfView';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { viewProps } from '../viewProps';
 import { demoQuotes } from '../../sheets/quote/demoQuotes';
 
 beforeEach(() => localStorage.clear());
 
-async function open(sheets: Record<string, FakeCell[][]> = demoQuotes(), address = 'A2') {
+async function open(View: ComponentType<ViewProps>, sheets: Record<string, FakeCell[][]> = demoQuotes(), address = 'A2') {
   const fake = fakeWorkbook(sheets, { sheet: 'Jobs', address });
   render(
     <FluentProvider theme={webLightTheme}>
-      <QuotesPanel workbook={fake.workbook} functions={[]} services={hostServices} />
+      <View {...viewProps(fake.workbook)} />
     </FluentProvider>,
   );
   // What the view looks for when it opens has been found.
@@ -21,7 +25,7 @@ async function open(sheets: Record<string, FakeCell[][]> = demoQuotes(), address
   return fake;
 }
 
-/** Waits until the panel has followed the selection. */
+/** Waits until the view has followed the selection. */
 const settled = () => act(async () => void (await new Promise(resolve => setTimeout(resolve, 200))));
 const fill = (label: string | RegExp, value: string) => fireEvent.change(screen.getByLabelText(label), { target: { value } });
 const press = (name: string | RegExp) => fireEvent.click(screen.getByRole('button', { name }));
@@ -29,7 +33,7 @@ const added = (changes: readonly Change[]) => changes.flatMap(change => (change.
 
 describe('quote', () => {
   test('a blank margin is asked for, nothing is written', async () => {
-    const { written } = await open();
+    const { written } = await open(QuoteView);
     press('Write the quote as a new sheet');
     expect(await screen.findByText(/Margin is blank: enter a share/)).toBeTruthy();
     expect(document.activeElement).toBe(screen.getByLabelText(/^Margin/));
@@ -37,7 +41,7 @@ describe('quote', () => {
   });
 
   test('one new sheet in one batch; lines left out and lines to look at are named', async () => {
-    const { written, workbook } = await open();
+    const { written, workbook } = await open(QuoteView);
     fill(/^Margin/, '40 %');
     press('Write the quote as a new sheet');
     await waitFor(() => expect(written).toHaveLength(1));
@@ -53,18 +57,18 @@ describe('quote', () => {
   });
 
   test('the terms are kept for the next quote, the customer is not', async () => {
-    await open();
+    await open(QuoteView);
     fill(/^Customer$/, 'Neighbour (invented)');
     fill(/^Call-out/, '35');
     cleanup();
-    await open();
+    await open(QuoteView);
     expect(screen.getByLabelText(/^Call-out/)).toHaveProperty('value', '35');
     expect(screen.getByLabelText(/^Customer$/)).toHaveProperty('value', '');
   });
 
   test('a sheet for margins is made on request, and a class of it can be chosen', async () => {
     const sheets = demoQuotes();
-    const { written } = await open(sheets);
+    const { written } = await open(QuoteView, sheets);
     press('Make a sheet for margins by customer class');
     await waitFor(() => expect(written).toHaveLength(1));
     expect(added(written[0]!)).toEqual(['Margins']);
@@ -72,7 +76,7 @@ describe('quote', () => {
   });
 
   test('classes of a sheet are offered with their margins', async () => {
-    await open({
+    await open(QuoteView, {
       ...demoQuotes(),
       Margins: [
         ['Class', 'Margin'],
@@ -85,7 +89,7 @@ describe('quote', () => {
   });
 
   test('a class that has got another margin since shows it once its sheet was left', async () => {
-    const { workbook } = await open({
+    const { workbook } = await open(QuoteView, {
       ...demoQuotes(),
       Margins: [
         ['Class', 'Margin'],
@@ -101,7 +105,7 @@ describe('quote', () => {
   });
 
   test('a class that has lost its margin while the quote was being filled in is named, and nothing is written', async () => {
-    const { workbook, written } = await open({
+    const { workbook, written } = await open(QuoteView, {
       ...demoQuotes(),
       Margins: [
         ['Class', 'Margin'],
@@ -118,7 +122,7 @@ describe('quote', () => {
 
   test('without parts data it says so', async () => {
     const { Jobs } = demoQuotes();
-    const { written } = await open({ Jobs: Jobs! });
+    const { written } = await open(QuoteView, { Jobs: Jobs! });
     fill(/^Margin/, '40 %');
     press('Write the quote as a new sheet');
     expect(await screen.findByText(/No parts data: no cell of this workbook holds =HOSE.CATALOGUE/)).toBeTruthy();
@@ -126,43 +130,16 @@ describe('quote', () => {
   });
 
   test('without a job table it says what to select', async () => {
-    await open({ ...demoQuotes(), Jobs: [['nothing here']] }, 'A1');
+    await open(QuoteView, { ...demoQuotes(), Jobs: [['nothing here']] }, 'A1');
     fill(/^Margin/, '40 %');
     press('Write the quote as a new sheet');
     expect(await screen.findByText(/Sheet Jobs has no table with the columns Hose, Fitting A/)).toBeTruthy();
   });
 });
 
-describe('checks', () => {
-  test('findings lead to their cells and are written as a new sheet', async () => {
-    const { written, workbook } = await open();
-    fireEvent.click(screen.getByRole('tab', { name: 'Checks' }));
-    press('Check the catalogue');
-    expect(await screen.findByText('4 findings in 4 hoses, 7 fittings.')).toBeTruthy();
-    expect(screen.getByText(/no table has a column of dates/)).toBeTruthy();
-    fireEvent.click(screen.getByRole('button', { name: 'Alder oddment' }));
-    expect(await workbook.selection()).toMatchObject({ sheet: 'Fittings' });
-    press('Write the findings as a new sheet');
-    await waitFor(() => expect(written).toHaveLength(1));
-    expect(added(written[0]!)).toEqual(['Catalogue checks']);
-  });
-
-  test('dates are picked where a table has them', async () => {
-    const sheets = demoQuotes();
-    sheets.Fittings!.forEach((row, index) => (row[13] = index === 0 ? 'Price date' : '2024-03-01'));
-    await open(sheets);
-    fireEvent.click(screen.getByRole('tab', { name: 'Checks' }));
-    press('Check the catalogue');
-    fireEvent.change(await screen.findByLabelText('Dates of the prices'), { target: { value: 'Fittings: Price date' } });
-    fill('Old are prices before', '2025-01-01');
-    expect(await screen.findByText('Old prices: 6')).toBeTruthy();
-  });
-});
-
 describe('to buy', () => {
   test('by length and scrap, in one new sheet; a line that cannot be read is named', async () => {
-    const { written } = await open();
-    fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
+    const { written } = await open(PurchaseView);
     press('Write the purchase list as a new sheet');
     await waitFor(() => expect(written).toHaveLength(1));
     expect(added(written[0]!)).toEqual(['Purchase list']);
@@ -179,8 +156,7 @@ describe('to buy', () => {
       ['Done', 'Cut', 'Reel', 'Hose', 'Place', 'Lot', 'Cut length (mm)', 'Line', 'Label', 'Piece'],
       ...[1, 2, 3, 4].map(piece => ['☐', piece, 1, 'Alder DN 12', 'A1', '', 1174.5, 1, '', `${piece} of 4`]),
     ];
-    const { written } = await open({ ...demoQuotes(), 'Cut list': list });
-    fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
+    const { written } = await open(PurchaseView, { ...demoQuotes(), 'Cut list': list });
     expect(await screen.findByRole('radio', { name: 'the cut list that stands (Cut list)' })).toHaveProperty('checked', true);
     press('Write the purchase list as a new sheet');
     await waitFor(() => expect(written).toHaveLength(1));
@@ -190,8 +166,7 @@ describe('to buy', () => {
   });
 
   test('a cut plan asks for the kerf', async () => {
-    const { written } = await open();
-    fireEvent.click(screen.getByRole('tab', { name: 'To buy' }));
+    const { written } = await open(PurchaseView);
     fireEvent.click(screen.getByRole('radio', { name: 'a cut plan' }));
     press('Write the purchase list as a new sheet');
     expect(await screen.findByText(/^Kerf is blank/)).toBeTruthy();
@@ -212,8 +187,7 @@ describe('what-if', () => {
   ];
 
   test('open quotes are compared in new sheets, ended ones only when asked for', async () => {
-    const { written } = await open({ ...demoQuotes(), Quote: quote(99_999), 'Quote 2': quote(40_000) });
-    fireEvent.click(screen.getByRole('tab', { name: 'What-if' }));
+    const { written } = await open(WhatIfView, { ...demoQuotes(), Quote: quote(99_999), 'Quote 2': quote(40_000) });
     expect(await screen.findByRole('checkbox', { name: /^Quote, Neighbour, valid until/ })).toHaveProperty('checked', true);
     expect(screen.getByRole('checkbox', { name: /^Quote 2, Neighbour, ended/ })).toHaveProperty('checked', false);
     expect(screen.getByRole('button', { name: 'Write the comparison as new sheets' }).getAttribute('aria-disabled')).toBe('true');
@@ -233,8 +207,7 @@ describe('what-if', () => {
   });
 
   test('without a quote it says so', async () => {
-    await open();
-    fireEvent.click(screen.getByRole('tab', { name: 'What-if' }));
+    await open(WhatIfView);
     expect(await screen.findByText(/There is no quote in this workbook yet/)).toBeTruthy();
   });
 });

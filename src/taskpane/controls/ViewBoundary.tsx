@@ -1,8 +1,8 @@
 import { Button, MessageBar, MessageBarActions, MessageBarBody, MessageBarTitle } from '@fluentui/react-components';
 import { Component, type ReactNode } from 'react';
 
-/** Keeps a panel's defect inside the panel: says so, and lets the user start it again. */
-export class PanelBoundary extends Component<{ readonly children: ReactNode }, { readonly message?: string }> {
+/** Keeps a view's defect inside the view: says so, and lets the user start it again. */
+export class ViewBoundary extends Component<{ readonly children: ReactNode }, { readonly message?: string }> {
   override state: { readonly message?: string } = {};
 
   static getDerivedStateFromError(error: unknown) {
@@ -14,7 +14,7 @@ export class PanelBoundary extends Component<{ readonly children: ReactNode }, {
     return (
       <MessageBar intent="error" layout="multiline">
         <MessageBarBody>
-          <MessageBarTitle>This panel stopped</MessageBarTitle>
+          <MessageBarTitle>This view stopped</MessageBarTitle>
           {this.state.message} Your workbook was not changed by this.
         </MessageBarBody>
         <MessageBarActions>

@@ -1,7 +1,7 @@
 import { Badge, Body1, Caption1, makeStyles, Subtitle2, tokens } from '@fluentui/react-components';
 import { ArrowDownRegular, ArrowUpRegular, CheckmarkRegular, CircleHintRegular, QuestionRegular } from '@fluentui/react-icons';
 import type { ReactElement } from 'react';
-import type { RowResult, Verdict } from '../../sheets/explain/rowView';
+import { worstVerdict, type RowResult, type Verdict } from '../../../sheets/explain/rowView';
 
 const useStyles = makeStyles({
   card: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
@@ -31,9 +31,6 @@ const LOOKS: Readonly<Record<Verdict, Look>> = {
   OVAL: { icon: <CircleHintRegular />, color: 'danger', meaning: 'the mean fits, the readings differ too much: rejected' },
 };
 
-/** A row may hold several verdicts (with and without spread); the worst one is shown large. */
-const WORST_FIRST: readonly Verdict[] = ['TIGHT', 'LOOSE', 'OVAL', 'UNSURE', 'IN SPEC'];
-
 const CAUTION_REJECTED =
   'This crimp stays rejected: scrap it, unless the maker allows crimping again. The next dial is for the next crimp: try it on one trial piece and measure before the batch goes on.';
 const CAUTION_ALWAYS =
@@ -43,12 +40,12 @@ const CAUTION_ALWAYS =
 export function RowCard({ row }: { readonly row: readonly RowResult[] }) {
   const styles = useStyles();
   if (row.length === 0) return null;
-  const verdict = WORST_FIRST.find(word => row.some(result => result.verdict === word));
+  const verdict = worstVerdict(row);
   return (
-    <section className={styles.card} aria-label="Selected row">
+    <div className={styles.card} role="group" aria-label="Selected row">
       <Subtitle2 as="h2">This row</Subtitle2>
       {verdict && (
-        <div role="status">
+        <div>
           <Badge size="extra-large" shape="rounded" appearance="filled" color={LOOKS[verdict].color} icon={LOOKS[verdict].icon}>
             {verdict}
           </Badge>
@@ -69,6 +66,6 @@ export function RowCard({ row }: { readonly row: readonly RowResult[] }) {
         {verdict && verdict !== 'IN SPEC' && <Caption1 block>{CAUTION_REJECTED}</Caption1>}
         <Caption1 block>{CAUTION_ALWAYS}</Caption1>
       </div>
-    </section>
+    </div>
   );
 }

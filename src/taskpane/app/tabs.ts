@@ -1,0 +1,72 @@
+import { EntryView } from '../bench/EntryView';
+import { MachineView } from '../bench/MachineView';
+import { ColumnsView } from '../columns/ColumnsView';
+import type { View } from '../controls/viewProps';
+import { ChecksView } from '../parts/ChecksView';
+import { DialsView } from '../parts/DialsView';
+import { LoadView } from '../parts/LoadView';
+import { SearchView } from '../parts/SearchView';
+import { AnalysisView } from '../qa/AnalysisView';
+import { RecordsView } from '../qa/RecordsView';
+import { DutyView } from '../quote/DutyView';
+import { PurchaseView } from '../quote/PurchaseView';
+import { QuoteView } from '../quote/QuoteView';
+import { WhatIfView } from '../quote/WhatIfView';
+import { CardsView } from '../week/CardsView';
+import { CutPlanView } from '../week/CutPlanView';
+import { TagsView } from '../week/TagsView';
+import type { Tab } from './places';
+
+/** One view under two tabs: what is corrected or chosen in one is so in the other. */
+const columns: View = { id: 'columns', title: 'Columns', View: ColumnsView };
+
+/** The tabs of the pane and their views, in order. Their ids are places (`quote/duty`), which tours and links name. */
+export const tabs: readonly Tab[] = [
+  {
+    id: 'parts',
+    title: 'Parts',
+    views: [
+      { id: 'search', title: 'Search', View: SearchView },
+      { id: 'load', title: 'Load', View: LoadView },
+      { id: 'checks', title: 'Checks', View: ChecksView },
+      { id: 'dials', title: 'Dials', View: DialsView },
+    ],
+  },
+  {
+    id: 'quote',
+    title: 'Quote',
+    views: [
+      { id: 'duty', title: 'Duty', View: DutyView },
+      columns,
+      { id: 'quote', title: 'Quote', View: QuoteView },
+      { id: 'to-buy', title: 'To buy', View: PurchaseView },
+      { id: 'what-if', title: 'What-if', View: WhatIfView },
+    ],
+  },
+  {
+    id: 'week',
+    title: 'Week',
+    views: [
+      columns,
+      { id: 'cut-list', title: 'Cut list', View: CutPlanView },
+      { id: 'cards', title: 'Cards', View: CardsView },
+      { id: 'tags', title: 'Tags', View: TagsView },
+    ],
+  },
+  {
+    id: 'bench',
+    title: 'Bench',
+    views: [
+      { id: 'entry', title: 'Entry', View: EntryView },
+      { id: 'machine', title: 'Machine', View: MachineView },
+    ],
+  },
+  {
+    id: 'qa',
+    title: 'QA',
+    views: [
+      { id: 'analysis', title: 'Analysis', View: AnalysisView },
+      { id: 'records', title: 'Records', View: RecordsView },
+    ],
+  },
+];

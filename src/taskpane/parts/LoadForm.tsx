@@ -1,0 +1,114 @@
+import { Button, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
+import { useCallback } from 'react';
+import type { Workbook } from '../../workbook/workbook';
+import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import { useFocusWhenLost } from '../controls/useFocusWhenLost';
+import { CompareView } from './CompareView';
+import { HeadingFields } from './HeadingFields';
+import { PlacedProblems } from './PlacedProblems';
+import { useRememberedHeadings } from './rememberedHeadings';
+import { ReadingBar, SourcePicker } from './SourcePicker';
+import { TableList } from './TableList';
+import type { PartsFileReader, PickedFile } from '../../sheets/parts/tablesFromFiles';
+import { useLoad } from './useLoad';
+import { usePartsPlan } from './usePartsPlan';
+import { useCatalogueWriting } from './useCatalogueWriting';
+import { WriteView } from './WriteView';
+import { CatalogueWritingBar } from './CatalogueWritingBar';
+
+const useStyles = makeStyles({
+  view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM, ':focus': { outline: 'none' } },
+});
+
+interface Props {
+  readonly workbook: Workbook;
+  readonly readPartsFile: PartsFileReader;
+  readonly standing: StandingCatalogue | undefined;
+  /** Reads the workbook's catalogue again. */
+  readonly onAgain: () => void;
+}
+
+function Refusals({ refusals }: { readonly refusals: readonly string[] }) {
+  if (refusals.length === 0) return null;
+  return (
+    <MessageBar intent="error" layout="multiline">
+      <MessageBarBody>
+        <MessageBarTitle>Not loaded</MessageBarTitle>
+        {refusals.map(sentence => (
+          <div key={sentence}>{sentence}</div>
+        ))}
+      </MessageBarBody>
+    </MessageBar>
+  );
+}
+
+/** From files or ranges to the catalogue of the workbook: load, map, compare, write. */
+export function LoadForm({ workbook, readPartsFile, standing, onAgain }: Props) {
+  const styles = useStyles();
+  const [maps, map] = useRememberedHeadings();
+  const { tables, taken, refusals, reading, chosen, result, addFiles, addRange, take, cancel, clear } = useLoad(
+    workbook,
+    readPartsFile,
+    standing,
+    maps,
+  );
+  const planned = usePartsPlan(workbook, standing, result);
+  const onWritten = useCallback(() => {
+    clear();
+    onAgain();
+  }, [clear, onAgain]);
+  const { writing, write, cancel: stopWriting, forget } = useCatalogueWriting(workbook, onWritten, onAgain);
+  // The button that was pressed goes away when all is written or begun anew.
+  const view = useFocusWhenLost<HTMLDivElement>(`${tables.length} ${writing.status}`);
+  const isBusy = reading !== undefined || writing.status === 'writing';
+  const pick = (files: readonly PickedFile[]) => {
+    if (files.length === 0 || isBusy) return;
+    forget();
+    void addFiles(files);
+  };
+  const pickRange = (sheet: string | undefined) => {
+    forget();
+    void addRange(sheet);
+  };
+  return (
+    <div className={styles.view} ref={view} tabIndex={-1} role="group" aria-label="Load parts data">
+      <SourcePicker workbook={workbook} isBusy={isBusy} onFiles={pick} onRange={pickRange} />
+      {reading && <ReadingBar reading={reading} onCancel={cancel} />}
+      <Refusals refusals={refusals} />
+      <CatalogueWritingBar workbook={workbook} writing={writing} onCancel={stopWriting} />
+      <TableList tables={tables} taken={taken} onTake={take} />
+      <HeadingFields chosen={chosen} maps={maps} onMap={map} />
+      {result && !result.catalogue && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            <MessageBarTitle>No catalogue yet</MessageBarTitle>
+            {result.reason}
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      {result?.catalogue && (
+        <>
+          <PlacedProblems
+            key={result.catalogue.digest}
+            workbook={workbook}
+            title={`${result.catalogue.leftOutRows} ${result.catalogue.leftOutRows === 1 ? 'row' : 'rows'} would be left out`}
+            problems={result.problems}
+          />
+          {result.changes && <CompareView changes={result.changes} unitChange={result.unitChange} />}
+          <WriteView
+            planned={planned}
+            result={result}
+            isBusy={isBusy}
+            isReplacing={standing !== undefined}
+            onWrite={agreed => void write(standing, result, agreed)}
+          />
+        </>
+      )}
+      {tables.length > 0 && (
+        <Button disabledFocusable={isBusy} onClick={clear}>
+          Start over
+        </Button>
+      )}
+    </div>
+  );
+}
