@@ -47,10 +47,21 @@ function filledCells(worksheet: Worksheet): Map<string, string> {
   return filled;
 }
 
-/** Every cell that the file mentions, blank ones with a style included (the library's own iterators leave those out or make up others). */
+interface FileRow {
+  readonly _cells: readonly (Cell | undefined)[];
+  readonly height?: number;
+  readonly hidden: boolean;
+}
+
+/** Every row that the file mentions, blank ones included (the library's own iterators leave those out or make up others). */
+function eachRow(worksheet: Worksheet, visit: (row: FileRow, index: number) => void): void {
+  const { _rows: rows } = worksheet as unknown as { _rows: (FileRow | undefined)[] };
+  rows.forEach((row, index) => row && visit(row, index));
+}
+
+/** Every cell that the file mentions, blank ones with a style included. */
 function eachCell(worksheet: Worksheet, visit: (cell: Cell, row: number, column: number) => void): void {
-  const { _rows: rows } = worksheet as unknown as { _rows: ({ _cells: (Cell | undefined)[] } | undefined)[] };
-  rows.forEach((row, rowIndex) => row?._cells.forEach((cell, column) => cell && visit(cell, rowIndex, column)));
+  eachRow(worksheet, (row, rowIndex) => row._cells.forEach((cell, column) => cell && visit(cell, rowIndex, column)));
 }
 
 function frozen(worksheet: Worksheet): IWorksheetData['freeze'] | undefined {
@@ -113,8 +124,8 @@ function cellsOf(worksheet: Worksheet, styles: StyleTable) {
   };
 
   eachCell(worksheet, read);
-  worksheet.eachRow({ includeEmpty: false }, ({ height, hidden }, number) => {
-    if (height || hidden) rowData[number - 1] = { ...(height && { h: height * POINT }), ...(hidden && { hd: 1 }) };
+  eachRow(worksheet, ({ height, hidden }, row) => {
+    if (height || hidden) rowData[row] = { ...(height && { h: height * POINT }), ...(hidden && { hd: 1 }) };
   });
   return { cells, cellData, rowData };
 }
