@@ -2,6 +2,7 @@ import type { ICellData, IWorksheetData } from '@univerjs/core';
 import type { Cell, CellValue, Worksheet } from 'exceljs';
 import { blockOf, cellAddress } from './address';
 import { readCarriedOver } from './carriedOver';
+import { eachCell, eachRow } from './eachCell';
 import { formulaText, plainValue } from './fileValue';
 import { readPrinting } from './printing';
 import type { CachedValue, FileCell } from './fileCell';
@@ -45,23 +46,6 @@ function filledCells(worksheet: Worksheet): Map<string, string> {
     }
   });
   return filled;
-}
-
-interface FileRow {
-  readonly _cells: readonly (Cell | undefined)[];
-  readonly height?: number;
-  readonly hidden: boolean;
-}
-
-/** Every row that the file mentions, blank ones included (the library's own iterators leave those out or make up others). */
-function eachRow(worksheet: Worksheet, visit: (row: FileRow, index: number) => void): void {
-  const { _rows: rows } = worksheet as unknown as { _rows: (FileRow | undefined)[] };
-  rows.forEach((row, index) => row && visit(row, index));
-}
-
-/** Every cell that the file mentions, blank ones with a style included. */
-function eachCell(worksheet: Worksheet, visit: (cell: Cell, row: number, column: number) => void): void {
-  eachRow(worksheet, (row, rowIndex) => row._cells.forEach((cell, column) => cell && visit(cell, rowIndex, column)));
 }
 
 function frozen(worksheet: Worksheet): IWorksheetData['freeze'] | undefined {
