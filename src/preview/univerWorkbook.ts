@@ -6,7 +6,7 @@ import { CellSource } from './host/cellSource';
 import { onContent } from './host/onContent';
 import { applyChanges } from './host/applyChanges';
 import { layoutOf } from './host/layoutOf';
-import { rememberedIn, rememberIn } from './host/remembered';
+import { recallFrom, rememberIn } from './host/remembered';
 import { scrollTo } from './host/scrollTo';
 import { blockAddress, blockOf, type CellBlock } from './xlsx/address';
 import { callsOurs } from './xlsx/storedFormula';
@@ -117,7 +117,7 @@ export class UniverWorkbook implements Workbook {
   }
 
   async recall(key: string): Promise<string | undefined> {
-    return rememberedIn({ custom: this.workbook.getWorkbook().getCustomMetadata() }).get(key);
+    return recallFrom(this.workbook.getWorkbook(), key);
   }
 
   async remember(key: string, text: string | undefined): Promise<void> {

@@ -64,6 +64,31 @@ describe('reading through the port', () => {
     expect(await port.tables('Jobs')).toEqual([]);
   });
 
+  it('tells hidden rows of the used part and merged cells, and follows when a row is hidden or shown', async () => {
+    const merges = [{ row: 7, column: 0, rows: 1, columns: 3 }];
+    expect(await port.layout('Jobs')).toEqual({ hiddenRows: new Set(), merges });
+    const sheet = open.api.getActiveWorkbook()!.getActiveSheet();
+    sheet.hideRows(2, 2);
+    sheet.hideRows(50, 1);
+    sheet.hideColumns(0, 26);
+    expect(await port.layout('Jobs')).toEqual({ hiddenRows: new Set([2, 3]), merges });
+    sheet.showRows(3, 1);
+    expect((await port.layout('Jobs')).hiddenRows).toEqual(new Set([2]));
+    await port.write([{ kind: 'addSheet', sheet: 'Blank' }]);
+    expect(await port.layout('Blank')).toEqual({ hiddenRows: new Set(), merges: [] });
+    await expect(port.layout('Nowhere')).rejects.toThrow('there is no sheet Nowhere');
+  });
+
+  it('remembers texts with the workbook, and undo leaves them alone', async () => {
+    expect(await port.recall('unit.Jobs')).toBeUndefined();
+    await port.write([{ kind: 'values', at: at('A2'), values: [[99]] }]);
+    await port.remember('unit.Jobs', 'mm');
+    await port.remember('unit.Rack', 'in');
+    await port.remember('unit.Rack', undefined);
+    await open.api.undo();
+    expect([await port.recall('unit.Jobs'), await port.recall('unit.Rack')]).toEqual(['mm', undefined]);
+  });
+
   it('refuses sheets and ranges that do not exist', async () => {
     await expect(port.read([at('A1', 'Nowhere')])).rejects.toThrow('there is no sheet Nowhere');
     await expect(port.read([at('A1:')])).rejects.toThrow('is no range');

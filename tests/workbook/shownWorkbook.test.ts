@@ -39,6 +39,30 @@ test('everything a workbook can do, a shown one can do, also apart from it', asy
   expect([hostOf(shown), hostOf(shownWorkbook(shown).workbook), hostOf(workbook)]).toEqual([workbook, workbook, workbook]);
 });
 
+test('hidden rows, merged cells, formats and remembered texts are those of the host', async () => {
+  const details = {
+    hiddenRows: { Record: [5] },
+    merges: { Record: ['A2:A4'] },
+    formats: { Record: { 'A6:A7': 'dd/mm/yyyy' } },
+    remembered: { 'unit.Record': 'mm' },
+  };
+  const { workbook, remembered } = fakeWorkbook(benchSheets, { sheet: 'Record', address: 'A6' }, details);
+  const { workbook: shown } = shownWorkbook(workbook);
+  expect(await shown.layout('Record')).toEqual({
+    hiddenRows: new Set([5]),
+    merges: [{ row: 1, column: 0, rows: 3, columns: 1 }],
+  });
+  const [read] = await shown.read([{ sheet: 'Record', address: 'A5:B6' }]);
+  expect(read!.formats).toEqual([
+    ['General', 'General'],
+    ['dd/mm/yyyy', 'General'],
+  ]);
+  expect(await shown.recall('unit.Record')).toBe('mm');
+  await shown.remember('unit.Record', undefined);
+  await shown.remember('headings.Record', '{"A":"hose"}');
+  expect([...remembered]).toEqual([['headings.Record', '{"A":"hose"}']]);
+});
+
 test.each([
   ['Columns', catalogueState],
   ['Readings', measurementsView],

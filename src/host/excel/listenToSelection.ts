@@ -1,3 +1,4 @@
+import { toldOnce } from '../../workbook/toldOnce';
 import { run } from './run';
 
 type Handler = { remove(): void; context: Excel.RequestContext };
@@ -26,26 +27,21 @@ async function detach(handlers: readonly Handler[]): Promise<void> {
   });
 }
 
+/** Longer than the time between two steps of an arrow key that is held. */
+const TOGETHER_MILLISECONDS = 80;
+
 /**
- * Calls the listener when another cell or sheet is selected and when cells change or are calculated; several events of one
- * moment make one call.
+ * Calls the listener when another cell or sheet is selected and when cells change or are calculated; events that follow each other
+ * closely make one call, after the last of them.
  * @returns how to stop
  */
 export function listenToSelection(listener: () => void): () => void {
-  let waiting = false;
-  let stopped = false;
-  const once = async () => {
-    if (waiting || stopped) return;
-    waiting = true;
-    await Promise.resolve();
-    waiting = false;
-    if (!stopped) listener();
-  };
-  const attached = attach(once);
+  const told = toldOnce(listener, TOGETHER_MILLISECONDS);
+  const attached = attach(async () => told.event());
   // A host that has no events leaves the pane readable; its own refresh still works.
   attached.catch(() => undefined);
   return () => {
-    stopped = true;
+    told.stop();
     attached.then(detach).catch(() => undefined);
   };
 }

@@ -1,4 +1,5 @@
 import type { FUniver } from '@univerjs/core/facade';
+import { toldOnce } from '../../workbook/toldOnce';
 
 /** What the engine calls the moments at which a selection, or what stands in it, changes. */
 const MOMENTS = new Set([
@@ -14,14 +15,12 @@ const TOGETHER_MILLISECONDS = 40;
  * @returns how to stop that
  */
 export function onContent(api: FUniver, listener: () => void): () => void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
+  const told = toldOnce(listener, TOGETHER_MILLISECONDS);
   const subscription = api.addEvent(api.Event.CommandExecuted, ({ id }) => {
-    if (!MOMENTS.has(id)) return;
-    clearTimeout(timer);
-    timer = setTimeout(listener, TOGETHER_MILLISECONDS);
+    if (MOMENTS.has(id)) told.event();
   });
   return () => {
-    clearTimeout(timer);
+    told.stop();
     subscription.dispose();
   };
 }

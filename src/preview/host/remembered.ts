@@ -1,24 +1,33 @@
 import type { CustomData, IWorkbookData, Workbook } from '@univerjs/core';
+import type { CustomProperties, FileProperty } from '../xlsx/customProperties';
 
-/** Where a workbook's data keep the texts remembered with it. */
-interface WithRemembered {
+/** How a workbook's data keep them. */
+interface Kept {
   readonly remembered?: Readonly<Record<string, string>>;
+  readonly fileProperties?: readonly FileProperty[];
 }
 
-/** Texts remembered with a workbook, by key. */
-export function rememberedIn(data: Pick<IWorkbookData, 'custom'>): ReadonlyMap<string, string> {
-  return new Map(Object.entries((data.custom as WithRemembered | undefined)?.remembered ?? {}));
+/** What is remembered with a file, and other custom properties of it, as a workbook's data keep them. */
+export function customOf({ remembered, others }: CustomProperties): CustomData {
+  return { remembered: Object.fromEntries(remembered), fileProperties: others } satisfies Kept;
 }
 
-/** A workbook's custom data with these texts in place of the ones before. */
-export function withRemembered(custom: CustomData | undefined, texts: ReadonlyMap<string, string>): CustomData {
-  return { ...custom, remembered: Object.fromEntries(texts) };
+/** The way back. */
+export function propertiesOf({ custom }: Pick<IWorkbookData, 'custom'>): CustomProperties {
+  const { remembered = {}, fileProperties = [] } = (custom ?? {}) as Kept;
+  return { remembered: new Map(Object.entries(remembered)), others: fileProperties };
+}
+
+/** A text remembered with the workbook that is open. */
+export function recallFrom(workbook: Workbook, key: string): string | undefined {
+  return propertiesOf({ custom: workbook.getCustomMetadata() }).remembered.get(key);
 }
 
 /** Remembers a text with the workbook that is open; undefined forgets it. */
 export function rememberIn(workbook: Workbook, key: string, text: string | undefined): void {
-  const texts = new Map(rememberedIn({ custom: workbook.getCustomMetadata() }));
+  const { remembered, others } = propertiesOf({ custom: workbook.getCustomMetadata() });
+  const texts = new Map(remembered);
   if (text === undefined) texts.delete(key);
   else texts.set(key, text);
-  workbook.setCustomMetadata(withRemembered(workbook.getCustomMetadata(), texts));
+  workbook.setCustomMetadata({ ...workbook.getCustomMetadata(), ...customOf({ remembered: texts, others }) });
 }

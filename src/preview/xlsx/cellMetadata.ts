@@ -1,5 +1,7 @@
 /** Where a workbook keeps what it knows about cells beyond value and formula. */
 export const METADATA_PART = 'xl/metadata.xml';
+export const METADATA_TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml';
+export const METADATA_RELATIONSHIP = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships/sheetMetadata';
 
 /** One metadata type (XLDAPR, dynamic array properties), one record of it, and one cell metadata entry that points to the record. */
 const DYNAMIC_ARRAY_METADATA = [

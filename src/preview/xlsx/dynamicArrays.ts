@@ -1,5 +1,5 @@
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from 'fflate';
-import { cellMetadata, METADATA_PART } from './cellMetadata';
+import { cellMetadata, METADATA_PART, METADATA_RELATIONSHIP, METADATA_TYPE } from './cellMetadata';
 import { addContentType, addRelationship } from './packageParts';
 
 /** Zip entries carry this time (local, as zip times are), so that equal workbooks are equal files. */
@@ -56,8 +56,9 @@ export function markDynamicArrays(xlsx: Uint8Array): Uint8Array {
   }
   if (marked > 0) {
     write(METADATA_PART, metadata.xml);
-    write('[Content_Types].xml', addContentType(read('[Content_Types].xml')));
-    write('xl/_rels/workbook.xml.rels', addRelationship(read('xl/_rels/workbook.xml.rels')));
+    const relationships = 'xl/_rels/workbook.xml.rels';
+    write('[Content_Types].xml', addContentType(read('[Content_Types].xml'), METADATA_PART, METADATA_TYPE));
+    write(relationships, addRelationship(read(relationships), METADATA_RELATIONSHIP, 'metadata.xml'));
     write('xl/workbook.xml', read('xl/workbook.xml').replace(/(<calcPr\b[^>]*\bcalcId=)"\d+"/, `$1"${CALCULATION_ENGINE}"`));
   }
   const zippable: Zippable = Object.fromEntries(parts);

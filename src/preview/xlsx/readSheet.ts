@@ -2,6 +2,7 @@ import type { ICellData, IWorksheetData } from '@univerjs/core';
 import type { Cell, CellValue, Worksheet } from 'exceljs';
 import { blockOf, cellAddress } from './address';
 import { readCarriedOver } from './carriedOver';
+import { eachCell, eachRow } from './eachCell';
 import { formulaText, plainValue } from './fileValue';
 import { readPrinting } from './printing';
 import type { CachedValue, FileCell } from './fileCell';
@@ -45,12 +46,6 @@ function filledCells(worksheet: Worksheet): Map<string, string> {
     }
   });
   return filled;
-}
-
-/** Every cell that the file mentions, blank ones with a style included (the library's own iterators leave those out or make up others). */
-function eachCell(worksheet: Worksheet, visit: (cell: Cell, row: number, column: number) => void): void {
-  const { _rows: rows } = worksheet as unknown as { _rows: ({ _cells: (Cell | undefined)[] } | undefined)[] };
-  rows.forEach((row, rowIndex) => row?._cells.forEach((cell, column) => cell && visit(cell, rowIndex, column)));
 }
 
 function frozen(worksheet: Worksheet): IWorksheetData['freeze'] | undefined {
@@ -113,8 +108,8 @@ function cellsOf(worksheet: Worksheet, styles: StyleTable) {
   };
 
   eachCell(worksheet, read);
-  worksheet.eachRow({ includeEmpty: false }, ({ height, hidden }, number) => {
-    if (height || hidden) rowData[number - 1] = { ...(height && { h: height * POINT }), ...(hidden && { hd: 1 }) };
+  eachRow(worksheet, ({ height, hidden }, row) => {
+    if (height || hidden) rowData[row] = { ...(height && { h: height * POINT }), ...(hidden && { hd: 1 }) };
   });
   return { cells, cellData, rowData };
 }

@@ -1,6 +1,8 @@
 import type { IWorkbookData } from '@univerjs/core';
 import type { Workbook } from 'exceljs';
 import { loadExcelJs } from './excelJs';
+import { customOf } from '../host/remembered';
+import { readCustomProperties } from './customProperties';
 import { definedNameResources } from './definedNames';
 import type { FileCell } from './fileCell';
 import { hiddenPartNotes } from './hiddenPartNotes';
@@ -58,6 +60,7 @@ export async function readXlsx(bytes: Uint8Array, name = 'The file'): Promise<Op
     sheetOrder: sheets.map(sheet => sheet.data.id!),
     sheets: Object.fromEntries(sheets.map(sheet => [sheet.data.id!, sheet.data])),
     resources: definedNameResources(workbook),
+    custom: customOf(readCustomProperties(bytes)),
   };
   const slow =
     formulas > MANY_FORMULAS ? [`${formulas.toLocaleString('en')} formulas: calculating them takes a while here.`] : [];

@@ -1,4 +1,5 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
+import { addCustomProperties, type CustomProperties } from './customProperties';
 
 const SHEET_PART = /^xl\/worksheets\/[^/]+\.xml$/;
 const WORKBOOK_PART = 'xl/workbook.xml';
@@ -20,12 +21,13 @@ function withQuotedSheets(workbookXml: string): string {
   );
 }
 
-/** A workbook as the library writes it, with what it writes otherwise than Excel reads it put right. */
-export function tidyPackage(xlsx: Uint8Array): Uint8Array {
+/** A workbook as the library writes it, with what it writes otherwise than Excel reads it put right, and with custom properties, which it knows none of. */
+export function tidyPackage(xlsx: Uint8Array, properties: CustomProperties): Uint8Array {
   const parts = unzipSync(xlsx);
   for (const [name, part] of Object.entries(parts)) {
     const tidy = SHEET_PART.test(name) ? withFittingRows : name === WORKBOOK_PART ? withQuotedSheets : undefined;
     if (tidy) parts[name] = strToU8(tidy(strFromU8(part)));
   }
+  addCustomProperties(parts, properties);
   return zipSync(parts, { level: 0 });
 }

@@ -11,6 +11,7 @@ import { loadExcelJs } from './excelJs';
 import { isErrorText } from '../host/cellReading';
 import { writePrinting } from './printing';
 import type { CachedValue } from './fileCell';
+import { propertiesOf } from '../host/remembered';
 import { tidyPackage } from './tidyPackage';
 import { callsOurs, storedFormula } from './storedFormula';
 
@@ -98,9 +99,20 @@ class SheetWriter {
     if (height) this.worksheet.properties.defaultRowHeight = height / POINT;
   }
 
+  private writeRows(): void {
+    const { rowData = {}, cellData = {}, defaultRowHeight } = this.sheet;
+    for (const [key, row] of Object.entries(rowData)) {
+      const target = this.worksheet.getRow(Number(key) + 1);
+      // The library writes no row that has neither cells nor a height.
+      const height = row?.h ?? (row?.hd && !cellData[Number(key)] ? defaultRowHeight : undefined);
+      if (height) target.height = height / POINT;
+      if (row?.hd) target.hidden = true;
+    }
+  }
+
   writeLayout(): void {
     this.writeDefaults();
-    const { columnData = {}, rowData = {}, mergeData = [], freeze, showGridlines, hidden } = this.sheet;
+    const { columnData = {}, mergeData = [], freeze, showGridlines, hidden } = this.sheet;
     for (const [key, column] of Object.entries(columnData)) {
       const target = this.worksheet.getColumn(Number(key) + 1);
       if (column?.w) target.width = widthOfPixels(column.w);
@@ -108,11 +120,7 @@ class SheetWriter {
       const style = this.styleOf(column?.s);
       if (style) Object.assign(target, fileStyle(style));
     }
-    for (const [key, row] of Object.entries(rowData)) {
-      const target = this.worksheet.getRow(Number(key) + 1);
-      if (row?.h) target.height = row.h / POINT;
-      if (row?.hd) target.hidden = true;
-    }
+    this.writeRows();
     for (const block of mergeData) this.worksheet.mergeCells(blockAddress(block));
     const frozen = freeze && (freeze.xSplit > 0 || freeze.ySplit > 0);
     const split = frozen ? { state: 'frozen' as const, xSplit: freeze.xSplit, ySplit: freeze.ySplit } : {};
@@ -138,5 +146,5 @@ export async function writeXlsx(workbook: SavedWorkbook): Promise<Uint8Array> {
     writer.writeCells();
   }
   for (const { name, range } of definedNamesOf(workbook.data)) file.definedNames.add(range, name);
-  return markDynamicArrays(tidyPackage(new Uint8Array(await file.xlsx.writeBuffer())));
+  return markDynamicArrays(tidyPackage(new Uint8Array(await file.xlsx.writeBuffer()), propertiesOf(workbook.data)));
 }

@@ -31,18 +31,51 @@ function excelWithEvents() {
   return state;
 }
 
+/** Longer than events are waited for that belong together. */
+const silence = () => new Promise(resolve => setTimeout(resolve, 150));
 const settled = () => new Promise(resolve => setTimeout(resolve, 0));
 
-test('selection, sheet, change and calculation call the listener; those of one moment once', async () => {
+test('selection, sheet, change and calculation call the listener; those that follow each other closely once', async () => {
   const { standing } = excelWithEvents();
   const listener = jest.fn();
   listenToSelection(listener);
   await settled();
   expect([...standing.keys()]).toEqual(['selection', 'activated', 'changed', 'calculated']);
   await Promise.all([...standing.values()].map(call => call()));
+  expect(listener).not.toHaveBeenCalled();
+  await silence();
   expect(listener).toHaveBeenCalledTimes(1);
   await standing.get('changed')!();
+  await silence();
   expect(listener).toHaveBeenCalledTimes(2);
+});
+
+describe('an arrow key that is held', () => {
+  beforeEach(() => jest.useFakeTimers());
+  afterEach(() => jest.useRealTimers());
+
+  /** Selects that many cells, one every 33 ms, as a keyboard does that repeats 30 times a second. */
+  async function hold(cells: number) {
+    const { standing } = excelWithEvents();
+    const listener = jest.fn();
+    listenToSelection(listener);
+    await jest.advanceTimersByTimeAsync(0);
+    for (let cell = 0; cell < cells; cell++) {
+      await standing.get('selection')!();
+      await jest.advanceTimersByTimeAsync(33);
+    }
+    const onTheWay = listener.mock.calls.length;
+    await jest.advanceTimersByTimeAsync(1000);
+    return [onTheWay, listener.mock.calls.length];
+  }
+
+  test('is answered when it is let go', async () => expect(await hold(10)).toEqual([0, 1]));
+
+  test('and two or three times a second where it is held on', async () => {
+    const [onTheWay, all] = await hold(60);
+    expect(onTheWay).toBeGreaterThanOrEqual(4);
+    expect(all).toBeLessThanOrEqual(6);
+  });
 });
 
 test.each([false, true])('stopped, no event stands any more (while a cell is being edited: %s)', async editing => {
@@ -54,7 +87,7 @@ test.each([false, true])('stopped, no event stands any more (while a cell is bei
   const [late] = state.standing.values();
   stop();
   await late!();
-  await settled();
+  await silence();
   expect(state.standing.size).toBe(0);
   expect(listener).not.toHaveBeenCalled();
 });

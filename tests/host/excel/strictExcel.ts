@@ -2,10 +2,13 @@ import type { Batch, Block, Sheets } from './strict/batch';
 import { guarded } from './strict/guarded';
 import { namesOf } from './strict/namesOf';
 import { rangeOf } from './strict/rangeOf';
-import { refusal, refused, structure } from './strict/refusals';
+import { excelApi, refusal, refused, structure } from './strict/refusals';
+import { settingsOf } from './strict/settingsOf';
 import { worksheetOf, worksheetsOf } from './strict/worksheets';
 
-export { answerLimit, refusal, structure } from './strict/refusals';
+export { excelLayouts } from './strict/layouts';
+export { answerLimit, excelApi, refusal, structure } from './strict/refusals';
+export { excelSettings } from './strict/settingsOf';
 export { excelTables } from './strict/tablesOf';
 
 export interface StrictExcel {
@@ -37,7 +40,8 @@ export function strictExcel(sheets: Sheets, selected: Block & { sheet: string })
     await context.sync();
     return result;
   };
-  Object.assign(globalThis, { Excel: { run }, Office: { context: { requirements: { isSetSupported: () => false } } } });
+  const isSetSupported = (_: string, version: string) => excelApi.supported.includes(version);
+  Object.assign(globalThis, { Excel: { run }, Office: { context: { requirements: { isSetSupported } } } });
   return state;
 }
 
@@ -55,6 +59,7 @@ function workbookOf(batch: Batch, selected: Block & { sheet: string }): object {
   return {
     worksheets: worksheetsOf(batch),
     names: namesOf(batch),
+    settings: settingsOf(batch),
     protection: guarded(batch.pending, () => structure, {}),
     getSelectedRange: () => rangeOf(batch, selected.sheet, selected),
     getActiveCell: () => rangeOf(batch, selected.sheet, { ...selected, rows: 1, columns: 1 }),

@@ -3,6 +3,7 @@ import { hostFunctions } from '../../../src/preview/host/hostFunctions';
 import { savedWorkbook } from '../../../src/preview/host/savedWorkbook';
 import { headlessWorkbook } from '../../../src/preview/headless/headlessWorkbook';
 import { loadScript } from '../../../src/preview/headless/loadScript';
+import { UniverWorkbook } from '../../../src/preview/univerWorkbook';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
 import { writeXlsx } from '../../../src/preview/xlsx/writeXlsx';
 import { builtFunctions } from '../builtFunctions';
@@ -10,11 +11,12 @@ import { workshopFile } from '../workshopFile';
 
 const functions = builtFunctions();
 
-/** Opens a file, calculates it, and saves it again. */
-async function savedAgain(file: Uint8Array): Promise<Uint8Array> {
+/** Opens a file, calculates it, does something with it, and saves it again. */
+async function savedAgain(file: Uint8Array, work: (port: UniverWorkbook) => Promise<void> = async () => {}): Promise<Uint8Array> {
   const { data, cells } = await readXlsx(file);
   const workbook = headlessWorkbook(data, hostFunctions(functions.metadata, loadScript(functions.script)));
   await workbook.calculate();
+  await work(new UniverWorkbook(workbook.univer, workbook.api));
   const saved = await writeXlsx(savedWorkbook(workbook.univer, workbook.api, cells));
   workbook.dispose();
   return saved;
@@ -136,6 +138,34 @@ describe('a workbook that is opened and saved as .xlsx', () => {
       page: { orientation: 'landscape', titleRows: '1:1', fitWidth: true },
     });
     expect((await readXlsx(await savedAgain(file))).data.sheets.sheet1!.custom).toEqual(before);
+  });
+
+  it('keeps hidden rows, also those a filter has hidden and those without a cell, and the height of blank ones', async () => {
+    // ECMA-376 part 1, 18.3.1.73: a row that a filter leaves out is `hidden`, as one that was hidden by hand.
+    const unfiltered = await workshopFile(workbook => {
+      const jobs = workbook.getWorksheet('Jobs')!;
+      jobs.autoFilter = 'A1:F5';
+      Object.assign(jobs.getRow(4), { hidden: true });
+      Object.assign(jobs.getRow(6), { height: 30 });
+      Object.assign(jobs.getRow(7), { height: 15, hidden: true });
+    });
+    const filter =
+      '<filterColumn colId="0"><customFilters><customFilter operator="lessThan" val="18"/></customFilters></filterColumn>';
+    const file = withPart(unfiltered, 'xl/worksheets/sheet1.xml', xml => {
+      const filtered = xml.replace('<autoFilter ref="A1:F5"/>', `<autoFilter ref="A1:F5">${filter}</autoFilter>`);
+      // As Excel writes a hidden row nobody has set the height of.
+      return filtered.replace(/(<row r="7") ht="15" customHeight="1"/, '$1');
+    });
+    const saved = await savedAgain(file, async port => {
+      expect(await port.layout('Jobs')).toEqual({
+        hiddenRows: new Set([3, 6]),
+        merges: [{ row: 7, column: 0, rows: 1, columns: 3 }],
+      });
+    });
+    const rows = strFromU8(unzipSync(saved)['xl/worksheets/sheet1.xml']!).match(/<row [^>]*>/g)!;
+    expect(rows.filter(row => row.includes(' hidden="1"')).map(row => /r="(\d+)"/.exec(row)![1])).toEqual(['4', '7']);
+    expect(rows.find(row => row.includes('r="6"'))).toContain('ht="30"');
+    expect((await readXlsx(saved)).data.sheets.sheet1!.mergeData).toEqual((await readXlsx(file)).data.sheets.sheet1!.mergeData);
   });
 
   it('reads a date as its day number (25 November 2026 is day 46351)', async () => {

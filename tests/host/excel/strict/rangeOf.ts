@@ -1,6 +1,7 @@
 import { addressOf, sharedBlock, usedBlock } from './address';
 import type { Batch, Block, Cell } from './batch';
 import { guarded } from './guarded';
+import { mergedAreasOf, rowHiddenOf, rowPropertiesOf } from './layouts';
 import { answerLimit, refused } from './refusals';
 
 const value = (cell: Cell) => (typeof cell === 'object' ? cell[1] : cell);
@@ -18,6 +19,8 @@ export function rangeOf(batch: Batch, sheet: string, block: Block | undefined): 
     getIntersectionOrNullObject: () => rangeOf(batch, sheet, sharedBlock(block!, usedBlock(batch.sheets[sheet]))),
     getCell: (r: number, c: number) =>
       rangeOf(batch, sheet, { row: block!.row + r, column: block!.column + c, rows: 1, columns: 1 }),
+    getRowProperties: (asked: object) => rowPropertiesOf(batch, sheet, block!, asked),
+    getMergedAreasOrNullObject: () => mergedAreasOf(batch, sheet, block!),
     select: () => batch.note(`select ${address()}`),
     format: { font: {}, fill: {}, borders: bordersOf(batch, block) },
     __address: address,
@@ -45,6 +48,9 @@ function propertiesOf({ sheets }: Batch, sheet: string, block: Block) {
     columnIndex: block.column,
     rowCount: block.rows,
     columnCount: block.columns,
+    get rowHidden() {
+      return rowHiddenOf(sheet, block);
+    },
     get values() {
       return table(value);
     },

@@ -10,3 +10,6 @@ export const refusal: { of: RegExp[]; code: string } = { of: [], code: 'AccessDe
 export const structure = { protected: false };
 
 export const refused = (message: string, code: string): Error => Object.assign(new Error(message), { code });
+
+/** Versions of ExcelApi that this Excel has besides those it must have; a test sets them, and puts them back. */
+export const excelApi = { supported: [] as string[] };

@@ -8,6 +8,10 @@ import { tablesOf } from './tablesOf';
 
 const protectionOf = (sheet: string) => ({ protected: sheet === 'Locked' });
 
+function raise(error: Error): never {
+  throw error;
+}
+
 /** A sheet; a null object where there is none of that name. */
 export function worksheetOf(batch: Batch, sheet: string): any {
   const { sheets, written } = batch;
@@ -30,7 +34,11 @@ export function worksheetOf(batch: Batch, sheet: string): any {
     charts: chartsOf(batch),
     shapes: shapesOf(batch, sheet),
     getUsedRange: used,
-    getUsedRangeOrNullObject: () => (sheets[sheet]!.length > 0 ? used() : rangeOf(batch, sheet, undefined)),
+    getUsedRangeOrNullObject: () => {
+      const missing = { __load: () => raise(refused(`no sheet ${sheet}`, 'ItemNotFound')) };
+      if (!(sheet in sheets)) batch.pending.push(missing);
+      return sheets[sheet]?.length ? used() : rangeOf(batch, sheet, undefined);
+    },
   });
 }
 
