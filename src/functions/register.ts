@@ -1,4 +1,4 @@
-import { assembly, crimpSetup, unitCost } from './assembly';
+import { assembly, crimpSetup, trialDial, unitCost } from './assembly';
 import { catalogue } from './catalogue';
 import { calibrationTurns, conformity, crimpCheck, crimpDetail, nextDial } from './crimp';
 import { cutPlan } from './cutplan';
@@ -24,6 +24,7 @@ export const worksheetFunctions = {
   HOSEDATA: hoseData,
   FITTINGDATA: fittingData,
   CRIMPSETUP: crimpSetup,
+  TRIALDIAL: trialDial,
   ASSEMBLY: assembly,
   FINDHOSE: findHose,
   FINDFITTING: findFitting,

@@ -1,4 +1,5 @@
 import type { CatalogueUnits } from './catalogueUnits';
+import type { Note } from './note';
 import type { Problem } from './problem';
 import type { Crimp } from './tables/crimpsTable';
 import type { Derating } from './tables/deratingTable';
@@ -29,7 +30,7 @@ export interface HoseCrimps {
 
 /** A recorded setting of a machine or its description, or such a row that was left out. */
 export interface MachineEntry {
-  /** Day number; undefined where none is given or it could not be read. */
+  /** Day number, the time of day as a fraction; undefined where none is given or it could not be read. */
   readonly date: number | undefined;
   /** Key of the die; "" where none is given or it could not be read. */
   readonly die: string;
@@ -53,6 +54,8 @@ export interface Catalogue {
   readonly derating: readonly Derating[];
   /** All problems, in table and row order. */
   readonly problems: readonly Problem[];
+  /** What looks wrong though its row stays, in table and row order. */
+  readonly notes: readonly Note[];
   readonly leftOutRows: number;
   readonly index: CatalogueIndex;
 }
@@ -64,7 +67,7 @@ export interface CatalogueIndex {
   readonly crimps: ReadonlyMap<string, HoseCrimps>;
   /** Names of machines that some row names, as they stand there. */
   readonly machines: ReadonlyMap<string, string>;
-  /** Recorded settings by machine, hose and fitting (or pattern of fittings); newest first. */
+  /** Recorded settings by machine, hose and fitting (or pattern of fittings); newest first, of one time the lower row first. */
   readonly settings: ReadonlyMap<string, readonly MachineEntry[]>;
   /** Keys of the patterns that some recorded setting names in place of a fitting, longest first. */
   readonly settingPatterns: readonly string[];

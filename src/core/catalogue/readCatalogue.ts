@@ -2,11 +2,13 @@ import { TradeError } from '../tradeError';
 import type { Catalogue } from './catalogue';
 import { catalogueIndex } from './catalogueIndex';
 import { catalogueUnits, type CatalogueUnits } from './catalogueUnits';
+import { catalogueDialsNotes } from './catalogueDials';
 import { contentHash } from './contentHash';
 import { markDuplicates } from './duplicates';
 import { dieRanges, finishRows } from './finishRows';
 import { handleText } from './handleText';
 import { readHeadings, type Headings } from './headings';
+import { refuseDialsOffScale } from './machineScale';
 import type { RawTable } from './rawTable';
 import { readRows, type ReadRow } from './readRows';
 import { catalogueTables, REQUIRED_TABLES, TABLE_NAMES, type TableName } from './tables/catalogueTables';
@@ -48,6 +50,7 @@ function allRows(tables: RawTables, headings: Partial<Record<TableName, Headings
   for (const name of TABLE_NAMES) {
     if (name !== 'dies') finishRows(name, rows[name], context);
     markDuplicates(name, rows[name]);
+    if (name === 'machines') refuseDialsOffScale(rows.machines);
   }
   return rows;
 }
@@ -86,5 +89,6 @@ export function readCatalogue(tables: RawTables): Catalogue {
     leftOut: bad.length,
   });
   const problems = bad.flatMap(row => row.problems);
-  return { ...catalogue, handle, digest, units, problems, leftOutRows: bad.length, index: catalogueIndex(rows) };
+  const notes = catalogueDialsNotes(rows.machines);
+  return { ...catalogue, handle, digest, units, problems, notes, leftOutRows: bad.length, index: catalogueIndex(rows) };
 }
