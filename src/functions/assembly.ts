@@ -50,7 +50,7 @@ export function crimpSetup(catalogue: any[][], hose: any[][], fitting: any[][], 
  * @param {any[][]} machine Name of the machine, as in the table Machines: one value or a column of text.
  * @returns {any[][]} Five columns: dial, low and high in digits (95 % for the next crimp; blank with fewer than two records), records used, and basis: RECORD (its own), CATALOGUE (catalogue's dial and how its records differ), SAME DIE (its records with that die, by diameter and step). #N/A with nothing to go by; #VALUE! outside the machine's scale.
  * Source: Student's t, mean ± t·s·√(1 + 1/n).
- * @example =HOSE.TRIALDIAL(Catalogue, "Alder DN 12", "Alder cone straight DN 12", "Bench 1") gives 318, , , 1 and RECORD
+ * @example =HOSE.TRIALDIAL(Catalogue, "Alder DN 12", "Alder cone elbow DN 12", "Bench 1") gives 323, , , 1 and CATALOGUE
  */
 export function trialDial(catalogue: any[][], hose: any[][], fitting: any[][], machine: any[][]): any[][] {
   return withCatalogue(catalogue, found =>
