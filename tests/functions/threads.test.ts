@@ -15,7 +15,7 @@ describe('FINDTHREAD', () => {
   test('33.3 mm: the nearest first, with what it is off by', () => {
     const rows = find(33.3, null, 'mm');
     expect(rows[0]).toEqual(['Thread', 'Standard', 'Diameter', 'Pitch', 'Off by', 'Used with']);
-    expect(rows[1]).toEqual(['1 5/16-12', 'ASME B1.1', 33.3375, close(25.4 / 12), -0.0375, '37° flare DN 25']);
+    expect(rows[1]).toEqual(['1 5/16-12', 'ASME B1.1', 33.3375, close(25.4 / 12), -0.0375, '37° flare swivel DN 25']);
     expect(rows[2]).toEqual(['G 1', 'ISO 228-1', 33.249, close(25.4 / 11), 0.051, '60° cone DN 25']);
     expect(rows.slice(3).map(row => row[0])).toEqual(['R 1', '1-11.5 NPT', 'M33x2']);
   });
@@ -33,7 +33,7 @@ describe('FINDTHREAD', () => {
   });
 
   test('inches: diameters in inches, pitches in threads per inch', () => {
-    expect(find('3/4', 16, 'in').slice(1)).toEqual([['3/4-16', 'ASME B1.1', 0.75, 16, 0, '37° flare DN 12']]);
+    expect(find('3/4', 16, 'in').slice(1)).toEqual([['3/4-16', 'ASME B1.1', 0.75, 16, 0, '37° flare swivel DN 12']]);
     const [metric] = find(1.181, 12.7, 'in').slice(1);
     expect(metric).toEqual([
       'M30x2',
