@@ -19,29 +19,6 @@ const assemblyColumns = (found: Catalogue, hose: any[][], fittingA: any[][], fit
   ] as const;
 
 /**
- * What to set the crimper to for a hose and a fitting.
- * @customfunction CRIMPSETUP CRIMPSETUP
- * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
- * @param {any[][]} hose Name of the hose: one value or a column of text.
- * @param {any[][]} fitting Name of the fitting: one value or a column of text.
- * @param {any[][]} [machine] Name of the machine, whose own recorded dial for that die wins; the catalogue's dial counts only where Catalogue dials in Machines says so (blank: where there is one machine only): one value or a column of text.
- * @returns {any[][]} Six columns: die, dial, crimp diameter, tolerance (unit of Crimps), insertion depth (unit of Cut-off), and whose dial it is: MACHINE (its own record), CATALOGUE, or NO DIAL with a blank dial, where the catalogue's dials are not for that machine. #N/A "no crimp data for …: do not assemble" where there is no row for the pair.
- * @example =HOSE.CRIMPSETUP(Catalogue, "Alder DN 12", "Alder cone straight DN 12") gives D23, 320, 23.5, 0.15, 26 and CATALOGUE
- */
-export function crimpSetup(catalogue: any[][], hose: any[][], fitting: any[][], machine?: any[][]): any[][] {
-  return withCatalogue(catalogue, found =>
-    mapRows(
-      [column('hose', hose, text), column('fitting', fitting, text), optionalColumn('machine', machine, text)],
-      6,
-      (hoseName, fittingName, machineName) => {
-        const setup = crimpSetupOf(found, hoseName, fittingName, machineName);
-        return [setup.die, setup.dial, setup.crimpDiameter, setup.tolerance, setup.insertionDepth, setup.source];
-      },
-    ),
-  );
-}
-
-/**
  * A dial to try on ONE trial piece of a hose and a fitting before a batch, from what is recorded of the machine; measure that piece first.
  * @customfunction TRIALDIAL TRIALDIAL
  * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
@@ -60,6 +37,29 @@ export function trialDial(catalogue: any[][], hose: any[][], fitting: any[][], m
       (hoseName, fittingName, machineName) => {
         const { dial, low, high, records, basis } = trialDialOf(found, hoseName, fittingName, machineName);
         return [dial, low, high, records, basis];
+      },
+    ),
+  );
+}
+
+/**
+ * What to set the crimper to for a hose and a fitting.
+ * @customfunction CRIMPSETUP CRIMPSETUP
+ * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
+ * @param {any[][]} hose Name of the hose: one value or a column of text.
+ * @param {any[][]} fitting Name of the fitting: one value or a column of text.
+ * @param {any[][]} [machine] Name of the machine, whose own recorded dial for that die wins; the catalogue's dial counts only where Catalogue dials in Machines says so (blank: where there is one machine only): one value or a column of text.
+ * @returns {any[][]} Six columns: die, dial, crimp diameter, tolerance (unit of Crimps), insertion depth (unit of Cut-off), and whose dial it is: MACHINE (its own record), CATALOGUE, or NO DIAL with a blank dial, where the catalogue's dials are not for that machine. #N/A "no crimp data for …: do not assemble" where there is no row for the pair.
+ * @example =HOSE.CRIMPSETUP(Catalogue, "Alder DN 12", "Alder cone straight DN 12") gives D23, 320, 23.5, 0.15, 26 and CATALOGUE
+ */
+export function crimpSetup(catalogue: any[][], hose: any[][], fitting: any[][], machine?: any[][]): any[][] {
+  return withCatalogue(catalogue, found =>
+    mapRows(
+      [column('hose', hose, text), column('fitting', fitting, text), optionalColumn('machine', machine, text)],
+      6,
+      (hoseName, fittingName, machineName) => {
+        const setup = crimpSetupOf(found, hoseName, fittingName, machineName);
+        return [setup.die, setup.dial, setup.crimpDiameter, setup.tolerance, setup.insertionDepth, setup.source];
       },
     ),
   );

@@ -1,3 +1,4 @@
+import { catalogueDialsNotes } from '../../src/core/catalogue/catalogueDials';
 import { noteSentence } from '../../src/core/catalogue/note';
 import { problemSentence } from '../../src/core/catalogue/problem';
 import { readCatalogue, type RawTables } from '../../src/core/catalogue/readCatalogue';
@@ -113,7 +114,8 @@ describe('CRIMPSETUP with a machine', () => {
   });
 
   test('notes say which cell to fill', () => {
-    const notes = (...machines: RawCell[][]) => readCatalogue(tables(...machines)).notes.map(noteSentence);
+    const notes = (...machines: RawCell[][]) =>
+      catalogueDialsNotes(readCatalogue(tables(...machines)).rows.machines).map(noteSentence);
     expect(notes(describing('Bench 1', null))).toEqual([]);
     expect(notes(describing('Bench 1', 'yes'), describing('Van', 'no'))).toEqual([]);
     expect(notes(describing('Bench 1', 'yes'), describing('Van', null), record('Shed', 10, 400))).toEqual([

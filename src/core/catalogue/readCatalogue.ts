@@ -2,7 +2,6 @@ import { TradeError } from '../tradeError';
 import type { Catalogue } from './catalogue';
 import { catalogueIndex } from './catalogueIndex';
 import { catalogueUnits, type CatalogueUnits } from './catalogueUnits';
-import { catalogueDialsNotes } from './catalogueDials';
 import { contentHash } from './contentHash';
 import { markDuplicates } from './duplicates';
 import { dieRanges, finishRows } from './finishRows';
@@ -89,6 +88,5 @@ export function readCatalogue(tables: RawTables): Catalogue {
     leftOut: bad.length,
   });
   const problems = bad.flatMap(row => row.problems);
-  const notes = catalogueDialsNotes(rows.machines);
-  return { ...catalogue, handle, digest, units, problems, notes, leftOutRows: bad.length, index: catalogueIndex(rows) };
+  return { ...catalogue, handle, digest, units, problems, leftOutRows: bad.length, rows, index: catalogueIndex(rows) };
 }
