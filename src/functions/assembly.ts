@@ -1,6 +1,7 @@
 import { assembly as assemblyOf } from '../core/catalogue/assembly';
 import type { Catalogue } from '../core/catalogue/catalogue';
 import { crimpSetup as crimpSetupOf } from '../core/catalogue/crimpSetup';
+import { trialDial as trialDialOf } from '../core/catalogue/trialDial';
 import { unitCost as unitCostOf } from '../core/catalogue/unitCost';
 import { withCatalogue } from '../host/catalogue/withCatalogue';
 import { column, optionalColumn } from '../cells/columns';
@@ -18,13 +19,37 @@ const assemblyColumns = (found: Catalogue, hose: any[][], fittingA: any[][], fit
   ] as const;
 
 /**
+ * A dial to try on ONE trial piece of a hose and a fitting before a batch, from what is recorded of the machine; measure that piece first.
+ * @customfunction TRIALDIAL TRIALDIAL
+ * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
+ * @param {any[][]} hose Name of the hose: one value or a column of text.
+ * @param {any[][]} fitting Name of the fitting: one value or a column of text.
+ * @param {any[][]} machine Name of the machine, as in the table Machines: one value or a column of text.
+ * @returns {any[][]} Five columns: dial, low and high in digits (95 % for the next crimp; blank with fewer than two records), records used, and basis: RECORD (its own), CATALOGUE (catalogue's dial and how its records differ), SAME DIE (its records with that die, by diameter and step). #N/A with nothing to go by; #VALUE! outside the machine's scale.
+ * Source: Student's t, mean ± t·s·√(1 + 1/n).
+ * @example =HOSE.TRIALDIAL(Catalogue, "Alder DN 12", "Alder cone elbow DN 12", "Bench 1") gives 323, , , 1 and CATALOGUE
+ */
+export function trialDial(catalogue: any[][], hose: any[][], fitting: any[][], machine: any[][]): any[][] {
+  return withCatalogue(catalogue, found =>
+    mapRows(
+      [column('hose', hose, text), column('fitting', fitting, text), column('machine', machine, text)],
+      5,
+      (hoseName, fittingName, machineName) => {
+        const { dial, low, high, records, basis } = trialDialOf(found, hoseName, fittingName, machineName);
+        return [dial, low, high, records, basis];
+      },
+    ),
+  );
+}
+
+/**
  * What to set the crimper to for a hose and a fitting.
  * @customfunction CRIMPSETUP CRIMPSETUP
  * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
  * @param {any[][]} hose Name of the hose: one value or a column of text.
  * @param {any[][]} fitting Name of the fitting: one value or a column of text.
- * @param {any[][]} [machine] Name of the machine, whose own recorded dial for that die wins: one value or a column of text.
- * @returns {any[][]} Six columns: die, dial, crimp diameter, tolerance (unit of Crimps), insertion depth (unit of Cut-off), and whose dial it is: CATALOGUE or MACHINE. #N/A "no crimp data for …: do not assemble" where there is no row for the pair.
+ * @param {any[][]} [machine] Name of the machine, whose own recorded dial for that die wins; the catalogue's dial counts only where Catalogue dials in Machines says so (blank: where there is one machine only): one value or a column of text.
+ * @returns {any[][]} Six columns: die, dial, crimp diameter, tolerance (unit of Crimps), insertion depth (unit of Cut-off), and whose dial it is: MACHINE (its own record), CATALOGUE, or NO DIAL with a blank dial, where the catalogue's dials are not for that machine. #N/A "no crimp data for …: do not assemble" where there is no row for the pair.
  * @example =HOSE.CRIMPSETUP(Catalogue, "Alder DN 12", "Alder cone straight DN 12") gives D23, 320, 23.5, 0.15, 26 and CATALOGUE
  */
 export function crimpSetup(catalogue: any[][], hose: any[][], fitting: any[][], machine?: any[][]): any[][] {

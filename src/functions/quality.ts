@@ -2,7 +2,6 @@ import { capability as capabilityOf } from '../core/quality/capability';
 import { controlLimits as controlLimitsOf } from '../core/quality/controlLimits';
 import { crimpCause as crimpCauseOf } from '../core/quality/crimpCause';
 import { dialResponse as dialResponseOf } from '../core/quality/dialResponse';
-import { gaugeStudy as gaugeStudyOf } from '../core/quality/gaugeStudy';
 import { runSignals as runSignalsOf } from '../core/quality/runSignals';
 import { TradeError } from '../core/tradeError';
 import { Decimal } from '../core/units/decimal';
@@ -176,41 +175,5 @@ export function capability(subgroups: any[][], lower: any[][], upper: any[][], t
       target: optionalSingle('target', target, number({ mayBeDate: true, hint: 'enter the target' }))?.toNumber(),
     });
     return table([['Index', 'Value', 'Low', 'High'], ...indices.map(({ index, value, low, high }) => [index, value, low, high])]);
-  });
-}
-
-/**
- * Gauge study: how much of the variation comes from the caliper, from who measures, and from the parts.
- * @customfunction GAUGESTUDY GAUGESTUDY
- * @param {any[][]} part Name of the part measured, a column, one reading a row.
- * @param {any[][]} operator Name of the person who measured, a column; two or more, each measures every part equally often.
- * @param {any[][]} reading Reading, a column (one unit with the tolerance, mm or in); deviations may be negative.
- * @param {any[][]} [tolerance] Full width of the tolerance, one value (same unit; blank = share of tolerance not asked).
- * @returns {any[][]} Table with heading: Source, Variance, Share of study, Share of tolerance (shares of standard deviations, 6 of them to the tolerance, as fractions); rows Repeatability, Reproducibility, Gauge, Part, Total, Distinct categories. #VALUE! says whose readings are missing.
- * Source: AIAG, Measurement Systems Analysis, 4th ed., ANOVA method.
- * @example =HOSE.GAUGESTUDY({1;1;1;1;2;2;2;2}, {"A";"A";"B";"B";"A";"A";"B";"B"}, {1;2;1;2;5;6;5;6}) gives Source, Variance, Share of study, Share of tolerance, Repeatability, 0.4
- */
-export function gaugeStudy(part: any[][], operator: any[][], reading: any[][], tolerance?: any[][]): any[][] {
-  return answer(() => {
-    const rows = listRows(
-      [
-        column('part', part, readName),
-        column('operator', operator, readName),
-        column('reading', reading, number({ mayBeDate: true, hint: 'enter the caliper reading' })),
-      ],
-      [],
-    );
-    const readings = rows.map(([{ shown: p }, { shown: o }, value]) => {
-      return { part: String(p), operator: String(o), reading: value.toNumber() };
-    });
-    if (readings.every(row => row.reading >= 0) && readings.some(row => row.reading === 0)) {
-      throw new TradeError('blank', 'reading', 'is blank or zero', 'take all readings of the study');
-    }
-    const study = gaugeStudyOf(readings, optionalSingle('tolerance', tolerance, readTolerance)?.toNumber());
-    return table([
-      ['Source', 'Variance', 'Share of study', 'Share of tolerance'],
-      ...study.sources.map(row => [row.source, row.variance, row.shareOfStudy, row.shareOfTolerance]),
-      ['Distinct categories', study.distinctCategories, '', ''],
-    ]);
   });
 }

@@ -1,12 +1,14 @@
-import { assembly, crimpSetup, unitCost } from './assembly';
+import { assembly, crimpSetup, trialDial, unitCost } from './assembly';
 import { catalogue } from './catalogue';
 import { calibrationTurns, conformity, crimpCheck, crimpDetail, nextDial } from './crimp';
 import { cutPlan } from './cutplan';
+import { gaugeCheck, gaugeStudy } from './gauges';
 import { boreSize, pressureDrop, velocity, viscosity } from './hydraulics';
 import { cutLength, lengthChange, lengthLimits, overallLength, routeLength } from './length';
 import { findFitting, findHose, fittingData, hoseData } from './parts';
 import { sellPrice } from './price';
-import { capability, controlLimits, crimpCause, dialResponse, gaugeStudy, runSignals } from './quality';
+import { capability, controlLimits, crimpCause, dialResponse, runSignals } from './quality';
+import { findThread } from './threads';
 
 /** Every worksheet function by its id. Ids are stored in people's files and never change. */
 export const worksheetFunctions = {
@@ -24,9 +26,11 @@ export const worksheetFunctions = {
   HOSEDATA: hoseData,
   FITTINGDATA: fittingData,
   CRIMPSETUP: crimpSetup,
+  TRIALDIAL: trialDial,
   ASSEMBLY: assembly,
   FINDHOSE: findHose,
   FINDFITTING: findFitting,
+  FINDTHREAD: findThread,
   UNITCOST: unitCost,
   CUTPLAN: cutPlan,
   CRIMPCAUSE: crimpCause,
@@ -35,6 +39,7 @@ export const worksheetFunctions = {
   RUNSIGNALS: runSignals,
   CAPABILITY: capability,
   GAUGESTUDY: gaugeStudy,
+  GAUGECHECK: gaugeCheck,
   SELLPRICE: sellPrice,
   VELOCITY: velocity,
   BORESIZE: boreSize,

@@ -61,6 +61,13 @@ export const listFunctions: readonly ListFunction[] = [
     header: ['Source', 'Variance', 'Share of study', 'Share of tolerance'],
   },
   {
+    id: 'GAUGECHECK',
+    lists: { readings: col(25.01, 24.99, 25.01, 25, 25.02, 25, 24.99, 25.01, 25, 25) },
+    whole: { reference: 25, tolerance: 0.24 },
+    // Bias by hand; s, Cg and Cgk are held to their check values in tests/functions/gauges.test.ts.
+    header: [expect.closeTo(0.003, 9), expect.any(Number), expect.any(Number), expect.any(Number)],
+  },
+  {
     id: 'CUTPLAN',
     lists: { lengths: col(1250, 840), quantities: col(3, 2) },
     whole: { stockLengths: 6000, stockQuantities: 2, kerf: 3, keep: 500, squaring: 10, seconds: 2, unit: 'mm' },

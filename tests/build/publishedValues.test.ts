@@ -28,6 +28,25 @@ test.each([
   ['NEXTDIAL', '300, {0.99,0.99,0.99,0.99}, 1, 0.005, 0.005', '298', 'too tight: lower it, common practice'],
   ['CALIBRATIONTURNS', '0.028, 0.028', '1', '.028 in a turn, common practice'],
   ['CONFORMITY', '9.8, 9.5, 0.5, 0.2', '0.977250', 'JCGM 106 form, computed'],
+  // Ten readings whose mean is .006 above 25 and whose s is .012: ± .012·√.9 = .011384199577 about 25.006.
+  [
+    'GAUGECHECK',
+    '{25.017384199577,24.994615800423,25.017384199577,24.994615800423,25.017384199577,24.994615800423,25.017384199577,24.994615800423,25.017384199577,24.994615800423}, 25, 0.24',
+    '0.006, 0.012, 0.6667, 0.5',
+    'form of ISO 22514-7, memory: T .24, s .012, bias .006',
+  ],
+  [
+    'FINDTHREAD',
+    '20.955, "", "mm"',
+    'Thread, Standard, Diameter, Pitch, Off by, Used with, G 1/2, ISO 228-1, 20.955, 1.8143, 0',
+    'ISO 228-1, memory: G 1/2 is 20.955 mm, 14 threads per inch',
+  ],
+  [
+    'FINDTHREAD',
+    '27.835, 2, "mm", "female"',
+    'Thread, Standard, Diameter, Pitch, Off by, Used with, M30x2, ISO 261, 27.835, 2, 0',
+    'arithmetic of the 60° form: 30 − 1.0825 × 2',
+  ],
   ['VELOCITY', '12000, 200, "metric"', '6.37', 'White, Fluid Mechanics, example 6.7: .2 m³/s through 200 mm'],
   // 117.352 m of oil × 900 kg/m³ × 9.81 m/s².
   ['PRESSUREDROP', '12000, 200, 500, 10, "metric", 900, 0.26', '10.361', 'White, Fluid Mechanics, example 6.7, computed'],

@@ -27,7 +27,7 @@ describe('CRIMPSETUP', () => {
 
   test("a machine's own newest dial for that die wins", () => {
     expect(setup('Alder DN 12', 'Alder cone straight DN 12', 'bench 1')).toEqual([['D23', 318, 23.5, 0.15, 26, 'MACHINE']]);
-    expect(setup('Alder DN 12', 'Alder cone straight DN 12', 'Bench 2')).toEqual([['D23', 320, 23.5, 0.15, 26, 'CATALOGUE']]);
+    expect(setup('Alder DN 12', 'Alder cone straight DN 12', 'Bench 2')).toEqual([['D23', '', 23.5, 0.15, 26, 'NO DIAL']]);
     expect(String(setup('Alder DN 12', 'Alder cone straight DN 12', 'Bench 9')[0]![0])).toMatch(
       /^#N\/A machine "Bench 9" is not in the catalogue/,
     );
@@ -132,17 +132,6 @@ describe('CRIMPSETUP', () => {
       called(() => functions.crimpSetup(found, one('Alder DN 12'), one('Alder cone straight DN 12'), null as never))[0]![0],
     ).toBe(
       '#N/A no crimp data for Alder DN 12 with Alder cone straight DN 12: do not assemble (Crimps row 3: Dial is "high", expected a number)',
-    );
-  });
-
-  test('the same date twice: the machine row is named, the catalogue dial is not taken silently', () => {
-    const found = catalogueOf(
-      withRows('machines', ['Bench 1', 'D23', 'Alder DN 12', 'Alder cone straight DN 12', 319, null, null, null, null, 45_600]),
-    );
-    expect(
-      called(() => functions.crimpSetup(found, one('Alder DN 12'), one('Alder cone straight DN 12'), one('Bench 1')))[0]![0],
-    ).toBe(
-      '#N/A machine "Bench 1" has a recorded setting that was left out of the catalogue: Machines row 5: Date is the same as in row 7, expected one row only',
     );
   });
 });

@@ -101,6 +101,7 @@ describe('examples in the documentation', () => {
     HOSEDATA: parts.hoseData,
     FITTINGDATA: parts.fittingData,
     CRIMPSETUP: assemblies.crimpSetup,
+    TRIALDIAL: assemblies.trialDial,
     ASSEMBLY: assemblies.assembly,
     FINDHOSE: parts.findHose,
     FINDFITTING: parts.findFitting,

@@ -1,5 +1,6 @@
 import { called, col, FakeCellError } from '../host/customFunctions';
-import { capability, controlLimits, crimpCause, dialResponse, gaugeStudy, runSignals } from '../../src/functions/quality';
+import { capability, controlLimits, crimpCause, dialResponse, runSignals } from '../../src/functions/quality';
+import { gaugeStudy } from '../../src/functions/gauges';
 
 const one = (value: unknown): any[][] => [[value]];
 const none = null as never;

@@ -6,11 +6,13 @@ const VAN = 'Machine in the van';
 
 const machine = (
   name: string,
+  catalogueDials: 'yes' | 'no',
   limits: { step: number; perTurn: number; lowest: number; highest: number; largestMove: number },
 ): TableCell[] => {
   const { step, perTurn, lowest, highest, largestMove } = limits;
   return [
     name,
+    catalogueDials,
     undefined,
     undefined,
     undefined,
@@ -26,14 +28,15 @@ const machine = (
 };
 
 const setting = (name: string, die: string, hose: string, fitting: string, dial: number, date: Date): TableCell[] => {
-  return [name, die, hose, fitting, dial, undefined, undefined, undefined, undefined, undefined, date, NEVER_CRIMP];
+  return [name, undefined, die, hose, fitting, dial, undefined, undefined, undefined, undefined, undefined, date, NEVER_CRIMP];
 };
 
-/** Two machines, and the dials they were found to need; on the second one a higher number crimps looser. */
+/** Two machines, and the dials they were found to need; on the second one a higher number crimps looser, so the catalogue's dials are not for it. */
 export const machinesTable: SampleTable = {
   name: 'Machines',
   headings: [
     'Machine',
+    'Catalogue dials',
     'Die',
     'Hose',
     'Fitting',
@@ -47,8 +50,8 @@ export const machinesTable: SampleTable = {
     'Note',
   ],
   rows: [
-    machine(gateMachine.name, gateMachine),
-    machine(VAN, { step: -0.022, perTurn: 0.37, lowest: 50, highest: 750, largestMove: 9 }),
+    machine(gateMachine.name, 'yes', gateMachine),
+    machine(VAN, 'no', { step: -0.022, perTurn: 0.37, lowest: 50, highest: 750, largestMove: 9 }),
     setting(gateMachine.name, 'D23', 'Larch DN 12', 'Larch 24° cone S straight DN 12', 409, day(2025, 9, 12)),
     setting(gateMachine.name, 'D23', 'Larch DN 12', 'Larch 24° cone S straight DN 12', 414, day(2026, 9, 3)),
     setting(gateMachine.name, 'D27', 'Larch DN 16', 'Larch 24° cone L straight DN 16', 433, day(2026, 9, 3)),

@@ -1,5 +1,7 @@
 import type { CatalogueUnits } from './catalogueUnits';
 import type { Problem } from './problem';
+import type { ReadRow } from './readRows';
+import type { TableName } from './tables/catalogueTables';
 import type { Crimp } from './tables/crimpsTable';
 import type { Derating } from './tables/deratingTable';
 import type { Die } from './tables/diesTable';
@@ -29,7 +31,7 @@ export interface HoseCrimps {
 
 /** A recorded setting of a machine or its description, or such a row that was left out. */
 export interface MachineEntry {
-  /** Day number; undefined where none is given or it could not be read. */
+  /** Day number, the time of day as a fraction; undefined where none is given or it could not be read. */
   readonly date: number | undefined;
   /** Key of the die; "" where none is given or it could not be read. */
   readonly die: string;
@@ -54,6 +56,8 @@ export interface Catalogue {
   /** All problems, in table and row order. */
   readonly problems: readonly Problem[];
   readonly leftOutRows: number;
+  /** All rows as they were read, those that are left out among them; what may be noticed in them tells catalogueNotes. */
+  readonly rows: Readonly<Record<TableName, readonly ReadRow[]>>;
   readonly index: CatalogueIndex;
 }
 
@@ -64,7 +68,7 @@ export interface CatalogueIndex {
   readonly crimps: ReadonlyMap<string, HoseCrimps>;
   /** Names of machines that some row names, as they stand there. */
   readonly machines: ReadonlyMap<string, string>;
-  /** Recorded settings by machine, hose and fitting (or pattern of fittings); newest first. */
+  /** Recorded settings by machine, hose and fitting (or pattern of fittings); newest first, of one time the lower row first. */
   readonly settings: ReadonlyMap<string, readonly MachineEntry[]>;
   /** Keys of the patterns that some recorded setting names in place of a fitting, longest first. */
   readonly settingPatterns: readonly string[];

@@ -70,7 +70,8 @@ function machineEntries(
     else push(settings, settingKey(machine, hose, fitting), entry);
     if (/[^*]\*$/.test(fitting)) patterns.add(fitting);
   }
-  for (const group of [...settings.values(), ...descriptions.values()]) group.sort(newestFirst);
+  // Of one date and time the lower row counts: reversed, it comes first, and sorting keeps it there.
+  for (const group of [...settings.values(), ...descriptions.values()]) group.reverse().sort(newestFirst);
   return { machines, settings, settingPatterns: [...patterns].sort((a, b) => b.length - a.length), descriptions };
 }
 

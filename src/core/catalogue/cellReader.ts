@@ -85,13 +85,19 @@ function angleReader(column: Column): CellReader {
   };
 }
 
+function yesOrNo(cell: Filled): 'yes' | 'no' | undefined {
+  const word = String(cell).trim().toLowerCase();
+  return YES.has(word) ? 'yes' : NO.has(word) ? 'no' : undefined;
+}
+
+const readYesNo: CellReader = cell => yesOrNo(cell) ?? new Misread('yes or no');
+
 /** A vacuum is a pressure (its sign does not matter) or yes or no. Without a unit in its heading, a number says yes and no more. */
 function vacuumReader(column: Column, to: MeasureUnit | undefined): CellReader {
   const read = numberReader(column, to);
   return cell => {
-    const word = String(cell).trim().toLowerCase();
-    if (YES.has(word)) return 'yes';
-    if (NO.has(word)) return 'no';
+    const word = yesOrNo(cell);
+    if (word) return word;
     const value = read(cell);
     if (typeof value !== 'number') return new Misread(`a pressure in ${(column.unit ?? to)!.symbol}, yes or no`);
     return column.unit || value === 0 ? Math.abs(value) : 'yes';
@@ -106,6 +112,8 @@ export function cellReader(column: Column, to: MeasureUnit | undefined): CellRea
       return readText;
     case 'date':
       return readDate;
+    case 'yesNo':
+      return readYesNo;
     case 'angle':
       return angleReader(column);
     case 'vacuum':

@@ -83,6 +83,19 @@ export function crimpFor(catalogue: Catalogue, hose: string, fitting: string): C
   return matches(catalogue, `${hose}\u001f${fitting}`, () => look(catalogue, hose, fitting));
 }
 
+/**
+ * The crimp row that a machine's record is about: that of its pair, or of its pattern where it names one.
+ * @returns undefined where the catalogue has none
+ */
+export function crimpOfRecord(catalogue: Catalogue, hose: string, fitting: string): Crimp | undefined {
+  if (fitting.trim().endsWith('*')) {
+    const start = partKey(fitting).slice(0, -1);
+    return catalogue.index.crimps.get(partKey(hose))?.patterns.find(pattern => pattern.start === start)?.entry.row;
+  }
+  const found = crimpOrReason(catalogue, hose, fitting);
+  return typeof found === 'string' ? undefined : found.crimp;
+}
+
 /** As crimpFor, with the reason's sentence instead of an error. */
 export function crimpOrReason(catalogue: Catalogue, hose: string, fitting: string): CrimpMatch | string {
   try {

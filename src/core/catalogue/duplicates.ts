@@ -43,7 +43,7 @@ export function markDuplicates(name: TableName, rows: readonly ReadRow[]): void 
   const groups = new Map<string, ReadRow[]>();
   const key = KEYS[name];
   for (const row of rows) {
-    if (row.problems.length > 0 && !hasKey(name, row)) continue;
+    if ((row.problems.length > 0 && !hasKey(name, row)) || isRecord(name, row)) continue;
     const found = key(row);
     const group = groups.get(found);
     if (group) group.push(row);
@@ -61,6 +61,10 @@ export function markDuplicates(name: TableName, rows: readonly ReadRow[]): void 
     }
   }
 }
+
+/** A machine's recorded setting: two of one date are no mistake, the lower row counts. */
+const isRecord = (name: TableName, row: ReadRow) =>
+  name === 'machines' && ['hose', 'fitting'].some(key => row.values[key] !== undefined || row.unread?.[key]);
 
 function hasKey(name: TableName, row: ReadRow): boolean {
   if (name === 'machines') return row.values.machine !== undefined && !row.unread?.date && !row.unread?.die;

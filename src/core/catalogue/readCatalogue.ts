@@ -7,6 +7,7 @@ import { markDuplicates } from './duplicates';
 import { dieRanges, finishRows } from './finishRows';
 import { handleText } from './handleText';
 import { readHeadings, type Headings } from './headings';
+import { refuseDialsOffScale } from './machineScale';
 import type { RawTable } from './rawTable';
 import { readRows, type ReadRow } from './readRows';
 import { catalogueTables, REQUIRED_TABLES, TABLE_NAMES, type TableName } from './tables/catalogueTables';
@@ -48,6 +49,7 @@ function allRows(tables: RawTables, headings: Partial<Record<TableName, Headings
   for (const name of TABLE_NAMES) {
     if (name !== 'dies') finishRows(name, rows[name], context);
     markDuplicates(name, rows[name]);
+    if (name === 'machines') refuseDialsOffScale(rows.machines);
   }
   return rows;
 }
@@ -86,5 +88,5 @@ export function readCatalogue(tables: RawTables): Catalogue {
     leftOut: bad.length,
   });
   const problems = bad.flatMap(row => row.problems);
-  return { ...catalogue, handle, digest, units, problems, leftOutRows: bad.length, index: catalogueIndex(rows) };
+  return { ...catalogue, handle, digest, units, problems, leftOutRows: bad.length, rows, index: catalogueIndex(rows) };
 }

@@ -4,7 +4,7 @@ import type { Quantity } from '../units/measureUnit';
 export type FieldQuantity = Extract<Quantity, 'length' | 'pressure' | 'temperature' | 'mass' | 'massPerLength' | 'perLength'>;
 
 /** What a column holds. */
-export type FieldKind = 'name' | 'text' | 'number' | 'fraction' | 'angle' | 'date' | 'vacuum' | FieldQuantity;
+export type FieldKind = 'name' | 'text' | 'number' | 'fraction' | 'angle' | 'date' | 'vacuum' | 'yesNo' | FieldQuantity;
 
 /** Which unit of the catalogue a length is turned into: that of cut-offs, or that of crimp diameters. */
 export type LengthFamily = 'cutOff' | 'diameter';
@@ -30,7 +30,13 @@ export interface TableSchema {
   readonly fields: Readonly<Record<string, Field>>;
 }
 
-type ValueOf<K extends FieldKind> = K extends 'name' | 'text' ? string : K extends 'vacuum' ? number | 'yes' | 'no' : number;
+type ValueOf<K extends FieldKind> = K extends 'name' | 'text'
+  ? string
+  : K extends 'vacuum'
+    ? number | 'yes' | 'no'
+    : K extends 'yesNo'
+      ? 'yes' | 'no'
+      : number;
 
 /** A good row of a table: numbers in the catalogue's units, at the 15 digits of a cell; dates as the sheet's day numbers. */
 export type Row<T extends TableSchema> = {

@@ -1,16 +1,7 @@
 import { Decimal } from '../units/decimal';
+import type { CrimpReadings } from './crimpReadings';
 import { requirePlausibleTolerance } from './crimpTolerance';
 import { requirePossibleReadings } from './impossibleReading';
-
-/** A crimp's caliper readings and what they should be, all in one unit. */
-export interface CrimpReadings {
-  /** Across flats at mid crimp length, between the die ridges, evenly round (four: 45° apart). Two or more. */
-  readonly readings: readonly Decimal[];
-  /** Specified crimp diameter. */
-  readonly target: Decimal;
-  /** Allowed deviation of the mean, either way. */
-  readonly tolerance: Decimal;
-}
 
 /** A measured crimp. The sum of deviations stands beside the mean, so that a mean exactly on a limit stays exact for any count. */
 export interface CrimpMeasure {

@@ -1,6 +1,6 @@
 import { TradeError } from '../tradeError';
 import { Decimal } from '../units/decimal';
-import type { CrimpReadings } from './crimpMeasure';
+import type { CrimpReadings } from './crimpReadings';
 
 const LEAST_SHARE = new Decimal('0.8');
 const MOST_SHARE = new Decimal('1.25');

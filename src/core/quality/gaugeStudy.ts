@@ -19,9 +19,10 @@ export interface GaugeReading {
 /** A source of variation. */
 export interface GaugeSource {
   readonly source: 'Repeatability' | 'Reproducibility' | 'Gauge' | 'Part' | 'Total';
-  readonly variance: number;
+  /** Undefined for the reproducibility of one operator, which nobody measured. */
+  readonly variance: number | undefined;
   /** Share of the total standard deviation, 0 … 1. */
-  readonly shareOfStudy: number;
+  readonly shareOfStudy: number | undefined;
   /** 6 standard deviations ÷ full tolerance; undefined without tolerance. */
   readonly shareOfTolerance: number | undefined;
 }
@@ -41,6 +42,12 @@ export interface GaugeAnova {
   readonly repeatability: { readonly squares: number; readonly df: number };
 }
 
+interface Variances {
+  readonly repeatability: number;
+  readonly reproducibility: number | undefined;
+  readonly part: number;
+}
+
 type Layout = readonly (readonly (readonly number[])[])[];
 
 const named = (names: readonly string[]) =>
@@ -54,7 +61,6 @@ function layOut(readings: readonly GaugeReading[]): Layout {
     if (count < 2) throw new TradeError('shape', what, `came as ${count}`, 'a gauge study needs two or more');
   };
   need('parts', parts.length);
-  need('operators', operators.length);
   const same = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();
   const layout = parts.map(part =>
     operators.map(operator =>
@@ -90,8 +96,17 @@ export function gaugeAnova(layout: Layout): GaugeAnova {
   };
 }
 
-function variances(layout: Layout) {
+/** One operator: parts against repeats, without a reproducibility. */
+function variancesOfOne(layout: Layout): Variances {
+  const { part, repeatability } = gaugeAnova(layout);
+  const error = repeatability.squares / repeatability.df;
+  const between = (part.squares / part.df - error) / layout[0]![0]!.length;
+  return { repeatability: error, reproducibility: undefined, part: Math.max(0, between) };
+}
+
+function variances(layout: Layout): Variances {
   const [p, o, r] = [layout.length, layout[0]!.length, layout[0]![0]!.length];
+  if (o === 1) return variancesOfOne(layout);
   const { part, operator, interaction, repeatability } = gaugeAnova(layout);
   const ratio = interaction.squares / interaction.df / (repeatability.squares / repeatability.df);
   const pooled = interaction.squares === 0 || fUpperTail(ratio, interaction.df, repeatability.df) > POOL_ABOVE;
@@ -111,7 +126,7 @@ function variances(layout: Layout) {
 
 /**
  * Gauge repeatability and reproducibility by analysis of variance; the interaction is pooled with the repeatability where p > 0.25,
- * variances estimated below 0 count as 0.
+ * variances estimated below 0 count as 0. With one operator it is a one-way analysis, and reproducibility stays open.
  * @param readings every operator measures every part equally often, twice or more
  * @param tolerance full width of the tolerance, in the unit of the readings
  * @throws TradeError `shape` that names the part and operator whose readings are missing; `impossible` where nothing varies
@@ -119,16 +134,17 @@ function variances(layout: Layout) {
  */
 export function gaugeStudy(readings: readonly GaugeReading[], tolerance?: number): GaugeStudy {
   const { repeatability, reproducibility, part } = variances(layOut(readings));
-  const gauge = repeatability + reproducibility;
+  const gauge = repeatability + (reproducibility ?? 0);
   const total = gauge + part;
   if (total === 0) {
     throw new TradeError('impossible', 'readings', 'show no scatter', 'use parts that differ and a finer resolution');
   }
-  const source = (name: GaugeSource['source'], variance: number): GaugeSource => ({
+  const source = (name: GaugeSource['source'], variance: number | undefined): GaugeSource => ({
     source: name,
     variance,
-    shareOfStudy: Math.sqrt(variance / total),
-    shareOfTolerance: tolerance === undefined ? undefined : (TOLERANCE_SIGMAS * Math.sqrt(variance)) / tolerance,
+    shareOfStudy: variance === undefined ? undefined : Math.sqrt(variance / total),
+    shareOfTolerance:
+      variance === undefined || tolerance === undefined ? undefined : (TOLERANCE_SIGMAS * Math.sqrt(variance)) / tolerance,
   });
   return {
     sources: [

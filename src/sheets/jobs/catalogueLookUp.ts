@@ -34,7 +34,7 @@ export function catalogueLookUp(catalogue: Catalogue, machine?: string): CrimpLo
       return {
         ferrule: crimp.ferrule,
         die,
-        dial: String(dial),
+        dial: dial === undefined ? undefined : String(dial),
         diameter,
         smallest: diameter.minus(around),
         largest: diameter.plus(around),
@@ -44,7 +44,7 @@ export function catalogueLookUp(catalogue: Catalogue, machine?: string): CrimpLo
         insertionDepth: length(insertionDepth, units.length, unit),
         angle: findFitting(catalogue, fitting).angle,
         remark: [crimp.note, ...notes].filter(Boolean).join('; ') || undefined,
-        source: `${source === 'MACHINE' ? `dial of ${machine}, else catalogue` : 'catalogue'}, row ${matched}`,
+        source: `${{ MACHINE: `dial of ${machine}, else catalogue`, CATALOGUE: 'catalogue', 'NO DIAL': `catalogue, no dial for ${machine}` }[source]}, row ${matched}`,
       };
     },
     assembly(hose, fittingA, fittingB, overall, unit) {

@@ -1,3 +1,4 @@
+import type { DialSource } from '../../core/catalogue/crimpSetup';
 import type { Decimal } from '../../core/units/decimal';
 
 /** A dial setting to be recorded for a machine and a combination. */
@@ -15,9 +16,10 @@ export interface DialProposal {
 
 /** A dial that is recorded or stands in the catalogue. */
 export interface StandingDial {
+  /** "" where there is none. */
   readonly dial: string;
   /** Whose dial it is. */
-  readonly from: 'CATALOGUE' | 'MACHINE';
+  readonly from: DialSource;
   /** ISO date; "" where it has none. */
   readonly date: string;
 }

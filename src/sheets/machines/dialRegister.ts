@@ -36,7 +36,7 @@ const refused = (sentence: string, comparison?: DialComparison): DialPlan => ({
 
 function rowChanges(place: Place, sheet: string, proposal: DialProposal, comparison: DialComparison) {
   const { old, setUp } = comparison;
-  const before = `before ${old.dial}${old.from === 'CATALOGUE' ? ' (Catalogue)' : ''}`;
+  const before = `before ${old.dial || 'none'}${old.from === 'CATALOGUE' ? ' (Catalogue)' : ''}`;
   const cells: Partial<Record<RegisterField, string | number>> = {
     machine: proposal.machine.trim(),
     die: setUp.die,

@@ -52,8 +52,8 @@ function limitRefusal(catalogue: Catalogue, proposal: DialProposal, setUp: Crimp
       : row?.highest !== undefined && dial.gt(row.highest)
         ? `${dial} is above the machine’s highest dial, ${row.highest}: ${look}.`
         : undefined;
-  const move = dial.minus(setUp.dial).abs();
-  const isFar = row?.largestMove !== undefined && move.gt(row.largestMove);
+  const move = setUp.dial === undefined ? undefined : dial.minus(setUp.dial).abs();
+  const isFar = row?.largestMove !== undefined && move?.gt(row.largestMove);
   return { refusal, warnings: isFar ? [`That is ${move} digits, more than the largest move ${row.largestMove}: ${look}.`] : [] };
 }
 
@@ -66,13 +66,15 @@ export function standingDial(catalogue: Catalogue, proposal: DialProposal, today
   const isNewMachine = !catalogue.index.machines.has(partKey(machine));
   const setUp = crimpSetup(catalogue, hose, fitting, isNewMachine ? undefined : machine);
   const history = historyOf(catalogue, proposal, setUp.die);
-  const old: StandingDial = history[0] ?? { dial: String(setUp.dial), from: setUp.source, date: '' };
+  const old: StandingDial = history[0] ?? { dial: String(setUp.dial ?? ''), from: setUp.source, date: '' };
   const limits = limitRefusal(catalogue, proposal, setUp, isNewMachine);
   const refusal =
     (die !== '' && partKey(die) !== partKey(setUp.die)
       ? `The Catalogue crimps this pair with die ${setUp.die}: a dial for ${die} would not be used.`
       : undefined) ??
-    (dial.eq(setUp.dial) ? `${dial} is the dial that counts already (${old.from}${old.date && `, ${old.date}`}).` : undefined) ??
+    (setUp.dial !== undefined && dial.eq(setUp.dial)
+      ? `${dial} is the dial that counts already (${old.from}${old.date && `, ${old.date}`}).`
+      : undefined) ??
     limits.refusal ??
     dateRefusal(proposal.date, today, history);
   const unknown = isNewMachine ? [`Machines has no row for ${machine} yet: this one will be the first.`] : [];

@@ -25,7 +25,7 @@ interface Props {
 }
 
 const dialText = ({ dial, from, date }: StandingDial) =>
-  `${dial} (${from === 'MACHINE' ? 'Machines' : 'Catalogue'}${date && `, ${date}`})`;
+  dial === '' ? 'none' : `${dial} (${from === 'MACHINE' ? 'Machines' : 'Catalogue'}${date && `, ${date}`})`;
 
 const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
 

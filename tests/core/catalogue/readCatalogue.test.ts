@@ -240,7 +240,13 @@ describe('problems', () => {
 
   test('dates as serial number and as ISO text are the same day', () => {
     // 2024-03-05 is day 45356 of the sheet (1900 date system, as Excel's DATEVALUE gives it)
-    expect(sentences(withCell('machines', 4, 'Date', 45_356))).toHaveLength(2);
+    const described = ['Bench 1', null, null, null, null, 0.04, 0.7, 100, 900] as const;
+    const twice = withRows('machines', [...described, '2024-03-05', 'yes'], [...described, 45_356, 'yes']);
+    expect(sentences(twice)).toHaveLength(2);
+  });
+
+  test('two recorded dials of one date are no duplicates', () => {
+    expect(sentences(withCell('machines', 4, 'Date', 45_356))).toEqual([]);
   });
 
   test('one limit that says what diameter and tolerance say is none', () => {

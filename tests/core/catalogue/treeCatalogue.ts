@@ -72,12 +72,12 @@ const crimps: RawTable = [
 ];
 
 const machines: RawTable = [
-  ['Machine', 'Die', 'Hose', 'Fitting', 'Dial', 'Step (mm)', 'Per turn (mm)', 'Lowest', 'Highest', 'Date'],
-  ['Bench 1', null, null, null, null, 0.04, 0.7, 100, 900, null],
-  ['Bench 2', null, null, null, null, 0.05, 0.9, 100, 900, null],
-  ['Bench 1', 'D23', 'Alder DN 12', 'Alder cone straight DN 12', 316, null, null, null, null, '2024-03-05'],
-  ['Bench 1', 'D23', 'Alder DN 12', 'Alder cone straight DN 12', 318, null, null, null, null, 45_600],
-  ['Bench 1', 'D24', 'Alder DN 12', 'Alder cone straight DN 12', 390, null, null, null, null, 45_700],
+  ['Machine', 'Die', 'Hose', 'Fitting', 'Dial', 'Step (mm)', 'Per turn (mm)', 'Lowest', 'Highest', 'Date', 'Catalogue dials'],
+  ['Bench 1', null, null, null, null, 0.04, 0.7, 100, 900, null, 'yes'],
+  ['Bench 2', null, null, null, null, 0.05, 0.9, 100, 900, null, 'no'],
+  ['Bench 1', 'D23', 'Alder DN 12', 'Alder cone straight DN 12', 316, null, null, null, null, '2024-03-05', null],
+  ['Bench 1', 'D23', 'Alder DN 12', 'Alder cone straight DN 12', 318, null, null, null, null, 45_600, null],
+  ['Bench 1', 'D24', 'Alder DN 12', 'Alder cone straight DN 12', 390, null, null, null, null, 45_700, null],
 ];
 
 const rates: RawTable = [

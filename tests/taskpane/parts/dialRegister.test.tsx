@@ -107,7 +107,7 @@ test.each([
   expect(plan.told[0]).toMatch(told);
   await workbook.write(plan.writing.changes);
   const name = sheet.includes(' ') ? `'${sheet}'` : sheet;
-  expect(await catalogueFormula(workbook)).toBe(`=HOSE.CATALOGUE(Hoses!A1:D9,Fittings!A1:E9,Crimps!A1:F9,${name}!A1:L22)`);
+  expect(await catalogueFormula(workbook)).toBe(`=HOSE.CATALOGUE(Hoses!A1:D9,Fittings!A1:E9,Crimps!A1:F9,${name}!A1:M22)`);
   const catalogue = (await catalogueOfWorkbook(workbook))!;
   expect(catalogue.problems).toEqual([]);
   expect(crimpSetup(catalogue, 'Larch DN 12', 'Larch cone', 'Gate')).toMatchObject({ dial: 415, source: 'MACHINE' });

@@ -5,6 +5,7 @@ export const machinesTable = {
   sheet: 'Machines',
   fields: {
     machine: { heading: 'Machine', kind: 'name', required: true },
+    catalogueDials: { heading: 'Catalogue dials', kind: 'yesNo' },
     die: { heading: 'Die', kind: 'text' },
     hose: { heading: 'Hose', kind: 'text' },
     fitting: { heading: 'Fitting', kind: 'text' },
