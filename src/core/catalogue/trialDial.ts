@@ -7,6 +7,7 @@ import { crimpFor, crimpOfRecord } from './crimpFor';
 import { machineDescription, machineDial } from './machineDial';
 import { machineRecords } from './machineRecords';
 import { partKey } from './partName';
+import { remembered } from './remembered';
 import type { Crimp } from './tables/crimpsTable';
 
 const CONFIDENCE = 0.95;
@@ -72,15 +73,7 @@ function requireOnScale(catalogue: Catalogue, machine: string, die: string, dial
     throw new TradeError('range', 'dial', `would be ${dial}, above ${highest}`, look);
 }
 
-/**
- * A dial to try on ONE trial piece of a hose with a fitting, before a batch: the machine's own record; else, where the catalogue's dials hold
- * for it, the catalogue's dial and the mean difference of its records from theirs; else the mean of its records with that die, by crimp
- * diameter and step. Only the newest record of each pair and die counts.
- * @throws TradeError `notApproved` without crimp data; `notFound` with nothing to go by; `range` outside the machine's scale
- * Source: Student's t; interval for one more value, mean ± t·s·√(1 + 1/n).
- * @example catalogue dial 413, records 2, 3 and 3 digits above theirs: 416, from 412.80 to 418.54
- */
-export function trialDial(catalogue: Catalogue, hose: string, fitting: string, machine: string): TrialDial {
+function work(catalogue: Catalogue, hose: string, fitting: string, machine: string): TrialDial {
   const { crimp } = crimpFor(catalogue, hose, fitting);
   const own = machineDial(catalogue, machine, crimp.die, hose, fitting)?.dial;
   if (own !== undefined) return { ...estimate([new Decimal(own)]), basis: 'RECORD' };
@@ -93,4 +86,18 @@ export function trialDial(catalogue: Catalogue, hose: string, fitting: string, m
   }
   requireOnScale(catalogue, machine, crimp.die, found.dial);
   return { ...found, basis: holds ? 'CATALOGUE' : 'SAME DIE' };
+}
+
+const known = remembered<TrialDial>();
+
+/**
+ * A dial to try on ONE trial piece of a hose with a fitting, before a batch: the machine's own record; else, where the catalogue's dials hold
+ * for it, the catalogue's dial and the mean difference of its records from theirs; else the mean of its records with that die, by crimp
+ * diameter and step. Only the newest record of each pair and die counts.
+ * @throws TradeError `notApproved` without crimp data; `notFound` with nothing to go by; `range` outside the machine's scale
+ * Source: Student's t; interval for one more value, mean ± t·s·√(1 + 1/n).
+ * @example catalogue dial 413, records 2, 3 and 3 digits above theirs: 416, from 412.80 to 418.54
+ */
+export function trialDial(catalogue: Catalogue, hose: string, fitting: string, machine: string): TrialDial {
+  return known(catalogue, [hose, fitting, machine].join('\u001f'), () => work(catalogue, hose, fitting, machine));
 }
