@@ -49,15 +49,23 @@ function gridPieces(problem: CutPlanProblem, perUnit: number, kerf: number) {
   return groups;
 }
 
-function gridStock(length: number, quantity: number, most: number, kerf: number, squaring: number, keep?: number): GridStock {
+/** What is the same for all stock, in steps of the grid. */
+interface Bench {
+  readonly kerf: number;
+  readonly squaring: number;
+  readonly keep: number | undefined;
+  readonly handling: number;
+}
+
+function gridStock(length: number, quantity: number, most: number, { kerf, squaring, keep, handling }: Bench): GridStock {
   const isOpenEnded = keep !== undefined;
-  const whole = isOpenEnded ? Math.max(0, length - keep) : length;
+  const worth = isOpenEnded ? Math.max(0, length - keep) : length;
   return {
     capacity: length - squaring + kerf,
     count: Math.min(quantity, most),
     unlimited: quantity >= most,
-    whole,
-    base: isOpenEnded && whole > 0 ? squaring : Infinity,
+    whole: worth + handling,
+    base: isOpenEnded && worth > 0 ? squaring + handling : Infinity,
   };
 }
 
@@ -84,11 +92,14 @@ function checkLengths(problem: CutPlanProblem, grid: GridProblem, groups: readon
  */
 export function toGrid(problem: CutPlanProblem): Gridded {
   const perUnit = GRID[problem.unit];
-  const up = (length: Decimal) => length.times(perUnit).ceil().toNumber();
-  const kerf = up(problem.kerf);
-  const squaring = up(problem.squaring ?? new Decimal(0));
-  const keep = problem.keep && up(problem.keep);
-  const groups = gridPieces(problem, perUnit, kerf);
+  const up = (length = new Decimal(0)) => length.times(perUnit).ceil().toNumber();
+  const bench: Bench = {
+    kerf: up(problem.kerf),
+    squaring: up(problem.squaring),
+    keep: problem.keep && up(problem.keep),
+    handling: up(problem.handling),
+  };
+  const groups = gridPieces(problem, perUnit, bench.kerf);
   const demand = groups.map(group => group.pieces.reduce((sum, piece) => sum + piece.quantity, 0));
   const most = demand.reduce((sum, count) => sum + count, 0);
   if (most > MOST_PIECES) {
@@ -99,7 +110,7 @@ export function toGrid(problem: CutPlanProblem): Gridded {
   // Stock that no piece fits into is none: counted among the stock, its length would only weaken the bound (see grain).
   const rows = merged(problem.stock.map(row => ({ length: row.length, quantity: row.quantity ?? Infinity }))).flatMap(row => {
     const length = row.length.times(perUnit).floor().toNumber();
-    const onGrid = gridStock(length, row.quantity, most, kerf, squaring, keep);
+    const onGrid = gridStock(length, row.quantity, most, bench);
     return onGrid.capacity < shortest ? [] : [{ ...row, onGrid }];
   });
   const stock = rows.map(({ onGrid }) => onGrid);
