@@ -3,6 +3,7 @@ import { TradeError } from '../tradeError';
 import type { CutPlanProblem } from './cutPlan';
 import { commonDivisor, type GridProblem } from './gridProblem';
 import type { GridStock } from './gridStock';
+import { canStayOpen } from './stockCounts';
 
 /** A problem on the grid and the way back to the user's lengths. */
 export interface Gridded {
@@ -16,7 +17,7 @@ export interface Gridded {
   readonly sheet: { readonly pieces: readonly number[]; readonly stock: readonly number[] };
 }
 
-const MOST_PIECES = 100_000;
+const MOST_PIECES = 1_000_000;
 
 /** Steps of the grid in one unit of length: 0.1 mm, 1/64 in. */
 const GRID = { mm: 10, in: 64 } as const;
@@ -114,7 +115,8 @@ export function toGrid(problem: CutPlanProblem): Gridded {
     return onGrid.capacity < shortest ? [] : [{ ...row, onGrid }];
   });
   const stock = rows.map(({ onGrid }) => onGrid);
-  const losses = stock.flatMap(one => (one.base < one.whole ? [one.whole, one.base, ...widths] : [one.whole]));
+  const open = stock.filter(canStayOpen);
+  const losses = [...stock.map(one => one.whole), ...open.map(one => one.base), ...(open.length > 0 ? widths : [])];
   const grid: GridProblem = { widths, demand, stock, grain: commonDivisor(losses) || 1 };
   checkLengths(problem, grid, groups);
   return {
