@@ -15,6 +15,8 @@ export interface CutPlanProblem {
   readonly handling?: Decimal | undefined;
   /** Lengths are worked in whole 0.1 mm or 1/64 in: stock rounded down, everything else up. */
   readonly unit: 'mm' | 'in';
+  /** `any`: the first plan found ends the search, and where there is none, little is spent on naming what is short; default `best`. */
+  readonly wanted?: 'best' | 'any' | undefined;
   /** How much work to spend, as seconds of an ordinary machine, and when to stop for safety; default 3. */
   readonly seconds?: number | undefined;
 }

@@ -62,7 +62,8 @@ export async function solveCutPlan(problem: CutPlanProblem, watch: CutPlanWatch 
     shown = `${best?.loss}:${bound}`;
     watch.onProgress(best && best.loss / perUnit, bound / perUnit);
   };
-  const forShortage = Math.min(seconds * SHORTAGE_SHARE, SHORTAGE_SECONDS);
+  const isAnyWanted = problem.wanted === 'any';
+  const forShortage = isAnyWanted ? 0 : Math.min(seconds * SHORTAGE_SHARE, SHORTAGE_SECONDS);
   const workUntil = (share: number, last: number) =>
     new Work(share * STEPS_PER_SECOND, () => watch.signal?.aborted === true || clock() >= started + last * SEARCH_SHARE * 1000);
   let state: GridState | undefined;
@@ -73,7 +74,7 @@ export async function solveCutPlan(problem: CutPlanProblem, watch: CutPlanWatch 
       !best && (work.spent >= first * STEPS_PER_SECOND || clock() >= started + first * SEARCH_SHARE * 1000);
     state = await finished(solveGrid(grid, sheet, work), work, step => {
       show(step);
-      if (isHopeless(step)) work.stopped = true;
+      if (isHopeless(step) || (isAnyWanted && step.best)) work.stopped = true;
     });
   }
   if (!state?.best) {

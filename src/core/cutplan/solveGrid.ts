@@ -101,7 +101,7 @@ function quickBounds(search: Search, work: Work): void {
 export function* solveGrid(problem: GridProblem, sheet: Sheet, work: Work): Generator<GridState, GridState> {
   const search = new Search(problem);
   for (const order of GREEDY_ORDERS) {
-    if (work.over) break;
+    if (work.over && search.best) break;
     search.see(greedyPlan(problem, order, sheet));
     yield search.state;
   }
