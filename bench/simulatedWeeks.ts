@@ -1,4 +1,5 @@
 import { Decimal } from '../src/core/units/decimal';
+import { seededUniform } from './seededUniform';
 
 /** What was planted in a week. */
 export type Planted = 'nothing' | 'machine' | 'setting' | 'machine and setting';
@@ -14,17 +15,6 @@ export interface SimulatedWeek {
     readonly settingOff: boolean;
     readonly deviations: readonly Decimal[];
   }[];
-}
-
-/** Uniform random numbers from a seed (mulberry32), the same on every machine. */
-function seededUniform(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
 }
 
 /** How much is measured in a week, and how plainly: ranges, low and high. In shares of the tolerance where it is a diameter. */

@@ -52,7 +52,19 @@ function required<T>(cell: Cell, label: string, read: CellReader<T>): T {
 
 /** The arguments of CUTPLAN as they come from the sheet. */
 export type CutPlanCells = Readonly<
-  Record<'lengths' | 'quantities' | 'stockLengths' | 'stockQuantities' | 'kerf' | 'keep' | 'squaring' | 'seconds' | 'unit', Cells>
+  Record<
+    | 'lengths'
+    | 'quantities'
+    | 'stockLengths'
+    | 'stockQuantities'
+    | 'kerf'
+    | 'keep'
+    | 'squaring'
+    | 'seconds'
+    | 'unit'
+    | 'handling',
+    Cells
+  >
 >;
 
 /**
@@ -89,6 +101,7 @@ export function cutPlanProblem(cells: CutPlanCells): { problem: CutPlanProblem; 
     kerf: single('kerf', cells.kerf, readAllowance),
     keep: optionalSingle('keep', cells.keep, readAllowance),
     squaring: optionalSingle('squaring', cells.squaring, readAllowance),
+    handling: optionalSingle('handling', cells.handling, readAllowance),
     seconds: seconds?.toNumber(),
     unit,
   };

@@ -4,7 +4,7 @@ import { planCuts } from '../host/cutplan/planCuts';
 import { cutPlanProblem } from './cutPlanArguments';
 
 /**
- * Plans which pieces to cut from which stock so that the least is lost, offcuts worth keeping counted.
+ * Plans which pieces to cut from which stock so that the least is lost, offcuts worth keeping and the fetching of stock counted.
  * @customfunction CUTPLAN CUTPLAN
  * @cancelable
  * @param {any[][]} lengths Lengths to cut, a column (one unit for all lengths, mm or in; wholly blank rows are skipped).
@@ -16,6 +16,7 @@ import { cutPlanProblem } from './cutPlanArguments';
  * @param {any[][]} [squaring] Taken off every piece of stock first, to start square (same unit; blank = none).
  * @param {any[][]} [seconds] Work to spend, in seconds of an ordinary machine (blank = 3).
  * @param {any[][]} [unit] "mm" (blank) or "in": lengths are worked in whole 0.1 mm or 1/64 in.
+ * @param {any[][]} [handling] Length of stock that fetching one more piece of it from the rack is worth (same unit; blank = 0).
  * @param {CustomFunctions.CancelableInvocation} invocation
  * @returns {Promise<any[][]>} Table with the header Stock, Times, Cuts, Used, Left (per piece of stock) and a last row Total: pieces of stock, "proven best" or "at most x % over the best", length used, length left. #VALUE! says which lengths are short where the stock is not enough.
  * Source: column generation (Gilmore and Gomory 1961), exact bound by Lagrange duality.
@@ -31,6 +32,7 @@ export function cutPlan(
   squaring: any[][],
   seconds: any[][],
   unit: any[][],
+  handling: any[][],
   invocation?: CustomFunctions.CancelableInvocation,
 ): Promise<any[][]> {
   return answerLater(async () => {
@@ -44,6 +46,7 @@ export function cutPlan(
       squaring,
       seconds,
       unit,
+      handling,
     });
     const signal = { aborted: false };
     if (invocation) invocation.onCanceled = () => (signal.aborted = true);

@@ -21,7 +21,7 @@ test('functions.js can be required in Node, too, where CustomFunctions stands re
     const found = new Map();
     globalThis.CustomFunctions = { Error, ErrorCode: {}, associate: (id, call) => found.set(id, call) };
     require(${JSON.stringify(builtFile('functions.js'))});
-    const plan = found.get('CUTPLAN')([[1250], [840]], [[3], [2]], [[6000]], [['']], [[3]], null, null, null, null, {});
+    const plan = found.get('CUTPLAN')([[1250], [840]], [[3], [2]], [[6000]], [['']], [[3]], null, null, null, null, null, {});
     plan.then(rows => console.log(JSON.stringify([found.size, rows[1]])));`;
   const answer = execFileSync(process.execPath, ['-e', code], { encoding: 'utf8', timeout: 60_000 });
   expect(JSON.parse(answer)).toEqual([Object.keys(worksheetFunctions).length, [6000, 1, '3 x 1250 + 2 x 840', 5445, 555]]);

@@ -70,7 +70,7 @@ export const listFunctions: readonly ListFunction[] = [
   {
     id: 'CUTPLAN',
     lists: { lengths: col(1250, 840), quantities: col(3, 2) },
-    whole: { stockLengths: 6000, stockQuantities: 2, kerf: 3, keep: 500, squaring: 10, seconds: 2, unit: 'mm' },
+    whole: { stockLengths: 6000, stockQuantities: 2, kerf: 3, keep: 500, squaring: 10, seconds: 2, unit: 'mm', handling: 250 },
     header: ['Stock', 'Times', 'Cuts', 'Used', 'Left'],
   },
   {

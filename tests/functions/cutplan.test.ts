@@ -5,7 +5,7 @@ const one = (value: unknown): any[][] => [[value]];
 const none = null as never;
 
 type Arguments = Partial<
-  Record<'lengths' | 'quantities' | 'stock' | 'stockQuantities' | 'kerf' | 'keep' | 'squaring' | 'unit', any[][]>
+  Record<'lengths' | 'quantities' | 'stock' | 'stockQuantities' | 'kerf' | 'keep' | 'squaring' | 'unit' | 'handling', any[][]>
 >;
 
 /** Calls CUTPLAN; an error of the call comes back as its one cell. */
@@ -23,6 +23,7 @@ async function planned(given: Arguments): Promise<unknown[][]> {
         given.squaring ?? none,
         none,
         given.unit ?? none,
+        given.handling ?? none,
       ),
     );
   } catch (error) {
@@ -49,10 +50,29 @@ describe('CUTPLAN', () => {
     ]);
   });
 
-  test('with keep, an offcut that just serves goes before a new reel; without, the least stock wins', async () => {
-    const rack = { lengths: one(900), quantities: one(1), stock: col(10000, 1000, 950), stockQuantities: col(1, 1, 1) };
-    expect((await planned({ ...rack, keep: one(500) }))[1]).toEqual([950, 1, '1 x 900', 900, 50]);
-    expect((await planned(rack))[1]).toEqual([950, 1, '1 x 900', 900, 50]);
+  test('with keep, offcuts that just serve go before a reel; without, the least stock wins (by hand)', async () => {
+    const rack = { lengths: one(900), quantities: one(2), stock: col(1850, 950), stockQuantities: col(1, 2) };
+    // Worth above 100: 850 + 850 = 1700 of the offcuts, 1750 of the reel. As a whole: 1900 or 1850 of stock.
+    expect(await planned({ ...rack, keep: one(100) })).toEqual([
+      header,
+      [950, 2, '1 x 900', 900, 50],
+      ['Total', 2, 'proven best', 1800, 100],
+    ]);
+    expect(await planned(rack)).toEqual([header, [1850, 1, '2 x 900', 1800, 50], ['Total', 1, 'proven best', 1800, 50]]);
+  });
+
+  test.each([
+    // Worth above 500: two offcuts lose 900 + 2 × handling, the reel 1800 + 1 × handling; they are even at 900.
+    ['offcuts', 899, 500, [950, 2, '1 x 900', 900, 50]],
+    ['one reel', 901, 500, [10000, 1, '2 x 900', 1800, 8200]],
+    // As a whole: 1900 + 2 × handling or 10000 + 1 × handling of stock; even at 8100.
+    ['offcuts', 8099, undefined, [950, 2, '1 x 900', 900, 50]],
+    ['one reel', 8101, undefined, [10000, 1, '2 x 900', 1800, 8200]],
+  ])('handling counts once a piece of stock: %s at %f, keep %p (by hand)', async (_, handling, keep, row) => {
+    const rack = { lengths: one(900), quantities: one(2), stock: col(10000, 950), stockQuantities: col(1, 2) };
+    const plan = await planned({ ...rack, handling: one(handling), keep: keep === undefined ? none : one(keep) });
+    expect(plan[1]).toEqual(row);
+    expect(plan[2]).toEqual(['Total', row[1], 'proven best', 1800, row[1] === 1 ? 8200 : 100]);
   });
 
   test('skips blank rows; a blank stock quantity is unlimited', async () => {
@@ -110,6 +130,11 @@ describe('CUTPLAN', () => {
       '#VALUE! kerf is blank: fill it in',
     ],
     [
+      'a handling below 0',
+      { lengths: one(1000), quantities: one(1), stock: one(6000), handling: one(-1) },
+      '#VALUE! handling is -1: it must not be less than 0',
+    ],
+    [
       'an unknown unit',
       { lengths: one(1000), quantities: one(1), stock: one(6000), unit: one('cm') },
       '#VALUE! unit is "cm": enter "mm" or "in"',
@@ -130,7 +155,7 @@ describe('CUTPLAN', () => {
 
   test('a canceled call still ends, with an honest verdict', async () => {
     const invocation = { onCanceled: () => {} } as CustomFunctions.CancelableInvocation;
-    const running = cutPlan(col(310, 270, 190), col(7, 9, 11), one(1000), none, one(3), none, none, none, none, invocation);
+    const running = cutPlan(col(310, 270, 190), col(7, 9, 11), one(1000), none, one(3), none, none, none, none, none, invocation);
     invocation.onCanceled!();
     const plan = await running;
     expect(plan[plan.length - 1]![2]).toMatch(/^(proven best|at most [\d.]+ % over the best)$/);

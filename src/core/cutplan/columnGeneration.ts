@@ -5,7 +5,7 @@ import { endingOf } from './stockCounts';
 import type { Work } from './work';
 
 // Named here, since a script host may make every look at a global slow.
-const { min } = Math;
+const { ceil, min } = Math;
 
 /** The linear relaxation once no pattern improves it (or the work ran out). */
 export interface Relaxation {
@@ -27,8 +27,11 @@ class Pricing {
     private readonly duals: Duals,
     private readonly work: Work,
     private readonly isQuick: boolean,
+    turn: number,
   ) {
-    this.open = problem.stock.map((_, t) => t).filter(t => problem.stock[t]!.count > 0);
+    const all = problem.stock.map((_, t) => t).filter(t => problem.stock[t]!.count > 0);
+    const every = isQuick ? ceil(all.length / STOCKS_A_ROUND) : 1;
+    this.open = all.filter((_, k) => (k + turn) % every === 0);
   }
 
   private consider(t: number, counts: ArrayLike<number>): void {
@@ -73,11 +76,13 @@ class Pricing {
 }
 
 const OTHERS = 12;
+/** So many stocks are looked at in a quick round; where there are more, every so many-th, in turn. */
+const STOCKS_A_ROUND = 40;
 
 /** The most attractive patterns; a quick look first, a thorough one only where that finds nothing. */
-function attractive(problem: GridProblem, duals: Duals, work: Work): Pattern[] {
+function attractive(problem: GridProblem, duals: Duals, work: Work, turn: number): Pattern[] {
   for (const isQuick of [true, false]) {
-    const pricing = new Pricing(problem, duals, work, isQuick);
+    const pricing = new Pricing(problem, duals, work, isQuick, turn);
     pricing.full(problem.demand);
     pricing.offcuts();
     if (pricing.found.length > 0) {
@@ -96,10 +101,10 @@ function attractive(problem: GridProblem, duals: Duals, work: Work): Pattern[] {
 export function* relax(problem: GridProblem, start: Iterable<Pattern>, work: Work): Generator<void, Relaxation> {
   const master = new Master(problem, start, work);
   let complete = false;
-  while (!work.over) {
+  for (let turn = 0; !work.over; turn++) {
     if (!master.solve()) break;
     let added = 0;
-    for (const pattern of attractive(problem, master.duals(), work)) if (master.add(pattern)) added++;
+    for (const pattern of attractive(problem, master.duals(), work, turn)) if (master.add(pattern)) added++;
     if (added === 0) {
       complete = true;
       break;

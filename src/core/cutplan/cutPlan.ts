@@ -11,8 +11,12 @@ export interface CutPlanProblem {
   readonly squaring?: Decimal | undefined;
   /** Shortest offcut worth keeping; undefined: nothing left over is worth anything. */
   readonly keep?: Decimal | undefined;
-  /** Lengths are worked in whole 0.1 mm or 1/64 in: pieces and kerf rounded up, stock down. */
+  /** The length of stock that fetching one more piece of it from the rack is worth; default 0. */
+  readonly handling?: Decimal | undefined;
+  /** Lengths are worked in whole 0.1 mm or 1/64 in: stock rounded down, everything else up. */
   readonly unit: 'mm' | 'in';
+  /** `any`: the first plan found ends the search, and where there is none, little is spent on naming what is short; default `best`. */
+  readonly wanted?: 'best' | 'any' | undefined;
   /** How much work to spend, as seconds of an ordinary machine, and when to stop for safety; default 3. */
   readonly seconds?: number | undefined;
 }
@@ -36,7 +40,7 @@ export interface CutPlan {
   readonly stockCut: number;
   readonly used: Decimal;
   readonly left: Decimal;
-  /** Σ over the stock cut of v(before) − v(left); v(x) = x − keep and nothing below keep; without keep the stock counts whole. */
+  /** Σ over the stock cut of v(before) − v(left) + handling; v(x) = x − keep and nothing below keep; without keep the stock counts whole. */
   readonly loss: Decimal;
   /** No plan loses less. */
   readonly bound: Decimal;

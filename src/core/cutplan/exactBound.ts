@@ -27,7 +27,7 @@ const EXACT = 2 ** 50;
 const INEXACT = 2 ** 53;
 const NONE = { closed: 0, open: 0 };
 
-/** A power of two that keeps every sum of this problem below 2^50. */
+/** A power of two that keeps every sum of this problem below 2^50; below 1 the lengths are too large for exact sums. */
 export function exactScale(problem: GridProblem, duals: ArrayLike<number>): number {
   let total = 1;
   problem.demand.forEach((demand, item) => (total += demand * (max(0, duals[item]!) + problem.widths[item]!)));
@@ -127,7 +127,7 @@ export function exactBound(
   const { sum, size, reach } = stockPart(problem, least, together);
   let scaledBound = pieces + sum;
   if (scaledBound === Infinity) return { bound: Infinity, scaledBound, duals: whole, reach, scale };
-  // Far below any loss there can be: such a sum proves nothing.
-  if (size + pieces > INEXACT) scaledBound = -Infinity;
+  // Far below any loss there can be, or of lengths too large: such a sum proves nothing.
+  if (size + pieces > INEXACT || scale < 1) scaledBound = -Infinity;
   return { bound: roundedBound(scaledBound, scale, problem.grain), scaledBound, duals: whole, reach, scale };
 }

@@ -7,21 +7,33 @@ interface Sized extends CutPlanRow {
   readonly before: Decimal;
 }
 
-/** Hands out the user's lengths behind the widths, longest first. */
-function lengthsOf(gridded: Gridded): (pattern: Pattern) => { length: Decimal; count: number }[] {
+interface Cut {
+  readonly length: Decimal;
+  readonly count: number;
+}
+
+/** Hands out the user's lengths behind the widths, longest first, to as many of `most` copies of a pattern as get the same. */
+function lengthsOf(gridded: Gridded): (pattern: Pattern, most: number) => { cuts: Cut[]; copies: number } {
   const left = gridded.pieces.map(group => group.map(piece => ({ ...piece })));
-  return pattern =>
-    pattern.items.flatMap((item, k) => {
-      const taken: { length: Decimal; count: number }[] = [];
-      let wanted = pattern.counts[k]!;
-      for (const piece of left[item]!) {
-        const count = Math.min(wanted, piece.quantity);
-        if (count > 0) taken.push({ length: piece.length, count });
-        piece.quantity -= count;
-        wanted -= count;
-      }
-      return taken;
-    });
+  const take = (item: number, wanted: number): Cut[] => {
+    const taken: Cut[] = [];
+    for (let missing = wanted; missing > 0;) {
+      const piece = left[item]![0]!;
+      const count = Math.min(missing, piece.quantity);
+      taken.push({ length: piece.length, count });
+      piece.quantity -= count;
+      missing -= count;
+      if (piece.quantity === 0) left[item]!.shift();
+    }
+    return taken;
+  };
+  return ({ items, counts }, most) => {
+    const alike = items.map((item, k) => Math.floor(left[item]![0]!.quantity / counts[k]!));
+    const copies = Math.max(1, Math.min(most, ...alike));
+    // Where not even one copy is of one length each, it is handed out alone.
+    const cuts = items.flatMap((item, k) => take(item, copies * counts[k]!));
+    return { cuts: copies === 1 ? cuts : cuts.map(cut => ({ ...cut, count: cut.count / copies })), copies };
+  };
 }
 
 function compareCuts(a: CutPlanRow, b: CutPlanRow): number {
@@ -36,7 +48,7 @@ function compareCuts(a: CutPlanRow, b: CutPlanRow): number {
 
 /** The user's rows: equal ones joined, longest stock first, longest cuts first. */
 function rowsOf(problem: CutPlanProblem, gridded: Gridded, plan: GridPlan): Sized[] {
-  const { perUnit, grid, stock, pieces } = gridded;
+  const { perUnit, grid, stock } = gridded;
   const kerf = problem.kerf.times(perUnit).ceil();
   const cutsOf = lengthsOf(gridded);
   const rows = new Map<string, Sized>();
@@ -44,15 +56,15 @@ function rowsOf(problem: CutPlanProblem, gridded: Gridded, plan: GridPlan): Size
   for (const { pattern, times } of ordered) {
     const room = new Decimal(grid.stock[pattern.stock]!.capacity).minus(kerf);
     const left = Decimal.max(0, room.minus(pattern.width));
-    const isShared = pattern.items.some(item => pieces[item]!.length > 1);
-    for (let copy = 0; copy < times; copy += isShared ? 1 : times) {
-      const cuts = cutsOf({ ...pattern, counts: pattern.counts });
+    for (let copy = 0; copy < times;) {
+      const { cuts, copies } = cutsOf(pattern, times - copy);
+      copy += copies;
       const key = `${pattern.stock}:${cuts.map(cut => `${cut.count}x${cut.length}`).join()}`;
       const known = rows.get(key);
       const row = {
         stock: stock[pattern.stock]!,
         before: stock[pattern.stock]!.times(perUnit).floor().div(perUnit),
-        times: (known?.times ?? 0) + (isShared ? 1 : times),
+        times: (known?.times ?? 0) + copies,
         cuts,
         used: room.minus(left).div(perUnit),
         left: left.div(perUnit),

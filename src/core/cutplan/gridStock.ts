@@ -5,7 +5,7 @@ export interface GridStock {
   /** Pieces of stock there are; for unlimited stock as many as there are pieces to cut. */
   readonly count: number;
   readonly unlimited: boolean;
-  /** Loss when nothing left over is worth anything: v(length). */
+  /** Loss when nothing left over is worth anything: v(length) + handling. */
   readonly whole: number;
   /** Loss of an offcut plan is base + Σ (piece + kerf) as long as that is less than `whole`; Infinity where offcuts count nothing. */
   readonly base: number;

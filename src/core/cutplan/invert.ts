@@ -1,3 +1,5 @@
+import type { Work } from './work';
+
 // Named here, since a script host may make every look at a global slow.
 const { abs } = Math;
 
@@ -24,19 +26,18 @@ function filledIn(matrix: Float64Array, size: number, row: number, from: number,
  * the columns that a pivot row fills are touched.
  * @param matrix is used up
  * @param inverse gets the result
- * @returns how many operations that took; undefined where the matrix is singular
+ * @returns false where the matrix is singular or the work was stopped
  */
-export function invert(matrix: Float64Array, inverse: Float64Array, size: number): number | undefined {
+export function invert(matrix: Float64Array, inverse: Float64Array, size: number, work: Work): boolean {
   inverse.fill(0);
   for (let j = 0; j < size; j++) inverse[j * size + j] = 1;
   const left = new Int32Array(size);
   const right = new Int32Array(size);
-  let operations = 0;
   for (let j = 0; j < size; j++) {
     let pivotRow = j;
     for (let i = j + 1; i < size; i++) if (abs(matrix[i * size + j]!) > abs(matrix[pivotRow * size + j]!)) pivotRow = i;
     const pivot = matrix[pivotRow * size + j]!;
-    if (abs(pivot) < SMALLEST_PIVOT) return undefined;
+    if (abs(pivot) < SMALLEST_PIVOT || work.stopped) return false;
     // The exchanges land in the inverse by themselves.
     exchange(matrix, size, j, pivotRow, pivot);
     exchange(inverse, size, j, pivotRow, pivot);
@@ -48,7 +49,7 @@ export function invert(matrix: Float64Array, inverse: Float64Array, size: number
       for (let f = 0; f < lefts; f++) matrix[i * size + left[f]!]! -= factor * matrix[j * size + left[f]!]!;
       for (let f = 0; f < rights; f++) inverse[i * size + right[f]!]! -= factor * inverse[j * size + right[f]!]!;
     }
-    operations += size * (lefts + rights);
+    work.spendFlops(size * (lefts + rights));
   }
-  return operations;
+  return true;
 }

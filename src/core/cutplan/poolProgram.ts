@@ -154,7 +154,9 @@ export class PoolProgram {
     const { rest, pool, loss: before } = this.node;
     this.work.spend(pool.length / PATTERNS_A_STEP);
     const floats = this.master.duals();
-    const scale = exactScale(rest, floats.items) / 2 ** ceil(log2(2 + (max(0, ...floats.extra) > 0 ? this.rows.length : 0)));
+    const largest = exactScale(rest, floats.items);
+    if (largest < 1) return before;
+    const scale = largest / 2 ** ceil(log2(2 + (max(0, ...floats.extra) > 0 ? this.rows.length : 0)));
     const whole = (duals: Float64Array) => duals.map(dual => floor(dual * scale));
     const duals = whole(floats.items);
     const extra = whole(floats.extra);

@@ -19,6 +19,8 @@ export interface PoolSearchOwner {
 /** So many patterns are looked through in one step of work, and what each branch takes besides. */
 const PATTERNS_A_STEP = 40;
 const STEPS_A_BRANCH = 2;
+/** A pattern that can be used more often than this is not branched on: quantities are too large for such a search. */
+const MOST_BRANCHES = 2_000;
 const ROOT_ROUNDS = 4;
 const CUTS_A_ROUND = 15;
 const MOST_CUTS = 100;
@@ -90,7 +92,9 @@ export function* poolSearch(
       if (bound >= owner.below) continue;
     }
     const kind = node.fixed.length === 0 ? undecidedKind(problem, uses, isByPairs) : undefined;
-    stack.push(...(kind ? kindBranches(node, kind, uses, basis) : patternBranches(node, uses, work)));
+    const branches = kind ? kindBranches(node, kind, uses, basis) : patternBranches(node, uses, work);
+    if (!branches) return false;
+    stack.push(...branches);
   }
   return true;
 }
@@ -115,8 +119,8 @@ function kindBranches(node: PoolNode, kind: Requirement, uses: readonly PoolUse[
   ];
 }
 
-/** One branch for every number of times the pattern can be used; the likeliest last, so that it is searched first. */
-function patternBranches(node: PoolNode, uses: readonly PoolUse[], work: Work): PoolNode[] {
+/** One branch for every number of times the pattern can be used; the likeliest last, so that it is searched first. Undefined where these are too many. */
+function patternBranches(node: PoolNode, uses: readonly PoolUse[], work: Work): PoolNode[] | undefined {
   const branch = branching(node, uses);
   if (!branch) return [];
   const { pattern, value } = branch;
@@ -124,6 +128,7 @@ function patternBranches(node: PoolNode, uses: readonly PoolUse[], work: Work): 
   const { rest } = node;
   const useful = pattern.items.map((item, k) => ceil(rest.demand[item]! / pattern.counts[k]!));
   const most = min(rest.stock[pattern.stock]!.count, max(...useful));
+  if (most > MOST_BRANCHES) return undefined;
   const others = node.pool.filter(one => one !== pattern);
   const aim = ceil(value - 1e-4);
   work.spend((most + 1) * (others.length / PATTERNS_A_STEP + STEPS_A_BRANCH));

@@ -28,7 +28,12 @@ export function residual(problem: GridProblem, uses: readonly PatternUse[]): Gri
     if (wanted && !mayCut(problem, wanted, pattern, times)) return undefined;
     if (wanted) wanted = countsAfter(wanted, pattern.stock, endingOf(problem.stock[pattern.stock]!, pattern.width), times);
   }
-  return { ...problem, demand, stock: problem.stock.map((stock, t) => ({ ...stock, count: counts[t]! })), counts: wanted };
+  return {
+    ...problem,
+    demand,
+    stock: problem.stock.map((one, t) => (counts[t] === one.count ? one : { ...one, count: counts[t]! })),
+    counts: wanted,
+  };
 }
 
 /** True where nothing is left to cut. */

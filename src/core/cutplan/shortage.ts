@@ -1,12 +1,11 @@
 import { Decimal } from '../units/decimal';
 import { TradeError } from '../tradeError';
 import type { CutPlanProblem } from './cutPlan';
-import { commonDivisor, patternOf, type GridProblem } from './gridProblem';
+import { commonDivisor, type GridProblem } from './gridProblem';
 import { bestFills } from './knapsack';
-import { residual } from './residual';
 import { solveGrid, type GridState } from './solveGrid';
 import type { Gridded } from './toGrid';
-import { Work } from './work';
+import type { Work } from './work';
 
 /** Pieces of each width that cannot be cut. */
 export interface Shortage {
@@ -18,20 +17,40 @@ export interface Shortage {
 const lengthOf = ({ widths }: GridProblem, missing: readonly number[]) =>
   missing.reduce((sum, count, item) => sum + count * widths[item]!, 0);
 
+/** Share of the work after which stock is only filled longest piece first. */
+const CAREFUL_SHARE = 0.2;
+
+/** Longest first, what fits. */
+function longestFirst({ widths }: GridProblem, demand: readonly number[], capacity: number): Int32Array {
+  const counts = new Int32Array(widths.length);
+  let room = capacity;
+  widths.forEach((width, item) => {
+    counts[item] = Math.min(demand[item]!, Math.floor(room / width));
+    room -= counts[item]! * width;
+  });
+  return counts;
+}
+
 /** What stays uncut when the stock is filled one by one in this order, each as full as can be. */
-function leftOver(problem: GridProblem, order: readonly number[]): number[] {
-  const work = new Work(Infinity);
-  let rest = problem;
+function leftOver(problem: GridProblem, order: readonly number[], work: Work): number[] {
+  const { widths, stock } = problem;
+  const demand = [...problem.demand];
+  const careful = work.spent + work.limit * CAREFUL_SHARE;
   for (const t of order) {
-    while (rest.stock[t]!.count > 0) {
-      const fill = bestFills(rest.widths, problem.widths, rest.demand, [rest.stock[t]!.capacity], work, true)[0]!;
-      const pattern = patternOf(rest, t, fill.counts);
-      if (pattern.width === 0) break;
-      const most = Math.min(...pattern.items.map((item, k) => Math.floor(rest.demand[item]! / pattern.counts[k]!)));
-      rest = residual(rest, [{ pattern, times: Math.max(1, Math.min(most, rest.stock[t]!.count)) }])!;
+    const { count, capacity } = stock[t]!;
+    for (let left = count; left > 0;) {
+      const isCareful = work.spent < careful && !work.stopped;
+      const counts = isCareful
+        ? bestFills(widths, widths, demand, [capacity], work, true)[0]!.counts
+        : longestFirst(problem, demand, capacity);
+      let times = left;
+      counts.forEach((each, item) => (times = each > 0 ? Math.min(times, Math.floor(demand[item]! / each)) : times));
+      if (counts.every(each => each === 0)) break;
+      counts.forEach((each, item) => (demand[item]! -= times * each));
+      left -= times;
     }
   }
-  return [...rest.demand];
+  return demand;
 }
 
 /** The same pieces and stock, where cutting costs nothing, but every piece can be had elsewhere at its length. */
@@ -59,7 +78,7 @@ function withPiecesToBuy({ widths, demand, stock }: GridProblem): GridProblem {
 export function* findShortage({ grid, sheet }: Gridded, work: Work): Generator<void, Shortage> {
   const byLength = grid.stock.map((_, t) => t);
   const quick = [byLength, [...byLength].reverse()]
-    .map(order => leftOver(grid, order))
+    .map(order => leftOver(grid, order, work))
     .reduce((best, one) => (lengthOf(grid, one) < lengthOf(grid, best) ? one : best));
   const first = grid.stock.length;
   const places = { pieces: sheet.pieces, stock: [...sheet.stock, ...grid.widths.map((_, item) => first + item)] };

@@ -7,7 +7,6 @@ const { max, min } = Math;
 const TOLERANCE = 1e-9;
 const PIVOT_TOLERANCE = 1e-8;
 const REFACTOR_AFTER = 120;
-const FLOPS_PER_STEP = 1_400;
 
 /**
  * Primal simplex (revised, dense inverse) for min c·x, A·x ≥ b in the first rows, A·x ≤ b in the others, x ≥ 0, b ≥ 0.
@@ -138,14 +137,12 @@ export class Simplex {
       const column = this.basis[j]!;
       for (let k = this.at[column]!; k < this.at[column + 1]!; k++) matrix[this.row[k]! * m + j] = this.entry[k]!;
     }
-    const flops = invert(matrix, this.inverse, m);
-    if (flops === undefined) return false;
+    if (!invert(matrix, this.inverse, m, this.work)) return false;
     for (let i = 0; i < m; i++) {
       let value = 0;
       for (let k = 0; k < m; k++) value += this.inverse[i * m + k]! * this.rhs[k]!;
       this.values[i] = value;
     }
-    this.work.spend(flops / FLOPS_PER_STEP);
     return true;
   }
 
@@ -164,7 +161,7 @@ export class Simplex {
         best = j;
       }
     }
-    this.work.spend((2 * this.row.length) / FLOPS_PER_STEP);
+    this.work.spendFlops(2 * this.row.length);
     return best < 0 ? undefined : { column: best, reduced: bestReduced };
   }
 
@@ -209,13 +206,14 @@ export class Simplex {
     this.isBasic[this.basis[leaving]!] = false;
     this.isBasic[entering] = true;
     this.basis[leaving] = entering;
-    this.work.spend((2 * rows * filled + 8 * m) / FLOPS_PER_STEP);
+    this.work.spendFlops(2 * rows * filled + 8 * m);
   }
 
-  /** Pivots until optimal over the columns added so far. False where the pivot limit or a bad pivot ended it. */
+  /** Pivots until optimal over the columns added so far. False where the pivot limit, a bad pivot or the end of the work ended it. */
   solve(limit = 20_000): boolean {
     const m = this.rows;
     for (let count = 0; count < limit; count++) {
+      if (this.work.over) return false;
       if (this.pivots >= REFACTOR_AFTER) {
         if (!this.refactor()) return false;
         this.y = this.duals();

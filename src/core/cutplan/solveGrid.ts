@@ -25,6 +25,8 @@ interface Sheet {
   readonly stock: readonly number[];
 }
 
+/** A linear program with more rows (widths, stock of limited number) would not fit the seconds: value correction goes on alone. */
+const MOST_ROWS = 2_000;
 const COUNT_NODES = 60;
 /** Plans built by value correction before the relaxation and after the first dive. */
 const EARLY_CORRECTIONS = 2;
@@ -99,13 +101,18 @@ function quickBounds(search: Search, work: Work): void {
 export function* solveGrid(problem: GridProblem, sheet: Sheet, work: Work): Generator<GridState, GridState> {
   const search = new Search(problem);
   for (const order of GREEDY_ORDERS) {
+    if (work.over && search.best) break;
     search.see(greedyPlan(problem, order, sheet));
     yield search.state;
   }
   quickBounds(search, work);
   if (search.isOver) return search.state;
   yield* corrected(search, EARLY_CORRECTIONS, work);
-  if (search.isOver) return search.state;
+  if (search.isOver || work.over) return search.state;
+  if (problem.widths.length + problem.stock.filter(one => !one.unlimited).length > MOST_ROWS) {
+    yield* corrected(search, Infinity, work);
+    return search.state;
+  }
   const steps = relax(problem, search.best?.uses.map(use => use.pattern) ?? [], work);
   let step = steps.next();
   for (; !step.done; step = steps.next()) yield search.state;

@@ -3,6 +3,7 @@ import { TradeError } from '../tradeError';
 import type { CutPlanProblem } from './cutPlan';
 import { commonDivisor, type GridProblem } from './gridProblem';
 import type { GridStock } from './gridStock';
+import { canStayOpen } from './stockCounts';
 
 /** A problem on the grid and the way back to the user's lengths. */
 export interface Gridded {
@@ -16,7 +17,7 @@ export interface Gridded {
   readonly sheet: { readonly pieces: readonly number[]; readonly stock: readonly number[] };
 }
 
-const MOST_PIECES = 100_000;
+const MOST_PIECES = 1_000_000;
 
 /** Steps of the grid in one unit of length: 0.1 mm, 1/64 in. */
 const GRID = { mm: 10, in: 64 } as const;
@@ -49,15 +50,23 @@ function gridPieces(problem: CutPlanProblem, perUnit: number, kerf: number) {
   return groups;
 }
 
-function gridStock(length: number, quantity: number, most: number, kerf: number, squaring: number, keep?: number): GridStock {
+/** What is the same for all stock, in steps of the grid. */
+interface Bench {
+  readonly kerf: number;
+  readonly squaring: number;
+  readonly keep: number | undefined;
+  readonly handling: number;
+}
+
+function gridStock(length: number, quantity: number, most: number, { kerf, squaring, keep, handling }: Bench): GridStock {
   const isOpenEnded = keep !== undefined;
-  const whole = isOpenEnded ? Math.max(0, length - keep) : length;
+  const worth = isOpenEnded ? Math.max(0, length - keep) : length;
   return {
     capacity: length - squaring + kerf,
     count: Math.min(quantity, most),
     unlimited: quantity >= most,
-    whole,
-    base: isOpenEnded && whole > 0 ? squaring : Infinity,
+    whole: worth + handling,
+    base: isOpenEnded && worth > 0 ? squaring + handling : Infinity,
   };
 }
 
@@ -84,11 +93,14 @@ function checkLengths(problem: CutPlanProblem, grid: GridProblem, groups: readon
  */
 export function toGrid(problem: CutPlanProblem): Gridded {
   const perUnit = GRID[problem.unit];
-  const up = (length: Decimal) => length.times(perUnit).ceil().toNumber();
-  const kerf = up(problem.kerf);
-  const squaring = up(problem.squaring ?? new Decimal(0));
-  const keep = problem.keep && up(problem.keep);
-  const groups = gridPieces(problem, perUnit, kerf);
+  const up = (length = new Decimal(0)) => length.times(perUnit).ceil().toNumber();
+  const bench: Bench = {
+    kerf: up(problem.kerf),
+    squaring: up(problem.squaring),
+    keep: problem.keep && up(problem.keep),
+    handling: up(problem.handling),
+  };
+  const groups = gridPieces(problem, perUnit, bench.kerf);
   const demand = groups.map(group => group.pieces.reduce((sum, piece) => sum + piece.quantity, 0));
   const most = demand.reduce((sum, count) => sum + count, 0);
   if (most > MOST_PIECES) {
@@ -99,11 +111,12 @@ export function toGrid(problem: CutPlanProblem): Gridded {
   // Stock that no piece fits into is none: counted among the stock, its length would only weaken the bound (see grain).
   const rows = merged(problem.stock.map(row => ({ length: row.length, quantity: row.quantity ?? Infinity }))).flatMap(row => {
     const length = row.length.times(perUnit).floor().toNumber();
-    const onGrid = gridStock(length, row.quantity, most, kerf, squaring, keep);
+    const onGrid = gridStock(length, row.quantity, most, bench);
     return onGrid.capacity < shortest ? [] : [{ ...row, onGrid }];
   });
   const stock = rows.map(({ onGrid }) => onGrid);
-  const losses = stock.flatMap(one => (one.base < one.whole ? [one.whole, one.base, ...widths] : [one.whole]));
+  const open = stock.filter(canStayOpen);
+  const losses = [...stock.map(one => one.whole), ...open.map(one => one.base), ...(open.length > 0 ? widths : [])];
   const grid: GridProblem = { widths, demand, stock, grain: commonDivisor(losses) || 1 };
   checkLengths(problem, grid, groups);
   return {

@@ -1,15 +1,26 @@
 import { patternOf, type GridPlan, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
 import { bestFills } from './knapsack';
-import { isDone, planOf, residual } from './residual';
+import { planOf } from './residual';
 import type { Work } from './work';
 
 // Named here, since a script host may make every look at a global slow.
 const { ceil, floor, max, min } = Math;
 
+/** So many stocks are looked at for one pattern; where there are more, every so many-th of those left. */
+const STOCKS_A_PATTERN = 24;
+
+/** What is still to be cut, and the stock that is left. */
+interface Rest {
+  readonly demand: number[];
+  readonly counts: number[];
+}
+
 /** The pattern that loses least for what its pieces are worth. */
-function bestPattern(problem: GridProblem, values: Float64Array, work: Work): Pattern | undefined {
-  const { widths, demand, stock } = problem;
-  const open = stock.map((_, t) => t).filter(t => stock[t]!.count > 0);
+function bestPattern(problem: GridProblem, { demand, counts }: Rest, values: Float64Array, work: Work): Pattern | undefined {
+  const { widths, stock } = problem;
+  const all = stock.map((_, t) => t).filter(t => counts[t]! > 0);
+  const every = ceil(all.length / STOCKS_A_PATTERN);
+  const open = all.filter((_, k) => (k + all.length) % every === 0);
   const fills = bestFills(
     widths,
     values,
@@ -37,21 +48,22 @@ function* onePlan(
   work: Work,
 ): Generator<undefined, GridPlan | undefined> {
   const uses: PatternUse[] = [];
-  let rest: GridProblem | undefined = problem;
-  while (rest && !isDone(rest)) {
-    const pattern = bestPattern(rest, values, work);
+  const rest: Rest = { demand: [...problem.demand], counts: problem.stock.map(stock => stock.count) };
+  while (rest.demand.some(wanted => wanted > 0)) {
+    const pattern = bestPattern(problem, rest, values, work);
     if (!pattern || work.over) return undefined;
     yield undefined;
-    const most = min(...pattern.items.map((item, k) => floor(rest!.demand[item]! / pattern.counts[k]!)));
-    const times = max(1, min(rest.stock[pattern.stock]!.count, ceil(most / 2)));
+    const most = min(...pattern.items.map((item, k) => floor(rest.demand[item]! / pattern.counts[k]!)));
+    const times = max(1, min(rest.counts[pattern.stock]!, ceil(most / 2)));
     uses.push({ pattern, times });
     const { capacity } = problem.stock[pattern.stock]!;
     pattern.items.forEach((item, k) => {
       const worth = (problem.widths[item]! ** 1.02 * capacity) / pattern.width;
-      const share = (weight * pattern.counts[k]! * times) / (problem.demand[item]! + rest!.demand[item]!);
+      const share = (weight * pattern.counts[k]! * times) / (problem.demand[item]! + rest.demand[item]!);
       values[item] = (1 - share) * values[item]! + share * worth;
     });
-    rest = residual(rest, [{ pattern, times }]);
+    pattern.items.forEach((item, k) => (rest.demand[item]! -= times * pattern.counts[k]!));
+    rest.counts[pattern.stock]! -= times;
   }
   return planOf(problem, uses);
 }

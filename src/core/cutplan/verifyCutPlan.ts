@@ -10,6 +10,7 @@ export function faultOf(problem: CutPlanProblem, plan: CutPlan): string | undefi
   const kerf = up(problem.kerf);
   const squaring = up(problem.squaring);
   const keep = problem.keep && up(problem.keep);
+  const handling = up(problem.handling);
   const worth = (x: bigint) => (keep === undefined || x <= keep ? 0n : x - keep);
 
   const wanted = new Map<string, number>();
@@ -45,7 +46,7 @@ export function faultOf(problem: CutPlanProblem, plan: CutPlan): string | undefi
     const times = BigInt(row.times);
     totals.used += used * times;
     totals.left += left * times;
-    totals.loss += times * (keep === undefined ? length : worth(length) - worth(left));
+    totals.loss += times * (handling + (keep === undefined ? length : worth(length) - worth(left)));
     totals.cut += length * times;
     totals.stock += row.times;
   }

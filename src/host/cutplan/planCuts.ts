@@ -12,9 +12,10 @@ export interface PlanWorker {
 }
 
 const FILE = 'cutplan-worker.js';
-/** How often a cancel is looked for, and how long a worker may take to come alive (milliseconds). */
+/** How often a cancel is looked for, how long a worker may take to come alive, and to answer a cancel (milliseconds). */
 const LOOK = 50;
 const ALIVE = 5_000;
+const ANSWER = 500;
 
 /** Where this script stands, so that the worker is found beside it; undefined where the host does not say. */
 const home = scriptAddress();
@@ -39,7 +40,7 @@ function besideWorker(): PlanWorker | undefined {
 
 /**
  * The cutting plan that loses least: in a Worker where there is one, else here, in slices.
- * Either way the plan has passed the independent check.
+ * Either way the plan has passed the independent check. Once cancelled, no worker is waited for: the first plan found here will do.
  * @param watch progress, and a signal that ends the search with the best plan so far
  * @param start makes the worker; tests give their own
  * @throws TradeError as solveCutPlan does
@@ -49,7 +50,7 @@ export async function planCuts(
   watch: CutPlanWatch = {},
   start: () => PlanWorker | undefined = besideWorker,
 ): Promise<CutPlan> {
-  const worker = start();
+  const worker = watch.signal?.aborted ? undefined : start();
   const plan = worker && (await planAside(worker, problem, watch));
   if (!plan) return solveCutPlan(problem, watch);
   const fault = faultOf(problem, plan);
@@ -57,15 +58,16 @@ export async function planCuts(
   return plan;
 }
 
-/** The worker's plan; undefined where it did not come alive. */
+/** The worker's plan; undefined where it did not come alive, or does not answer a cancel. */
 function planAside(worker: PlanWorker, problem: CutPlanProblem, watch: CutPlanWatch): Promise<CutPlan | undefined> {
   return new Promise<CutPlan | undefined>((resolve, reject) => {
     let isAlive = false;
-    let isCanceled = false;
+    let sinceCancel = -1;
     const look = setInterval(() => {
-      if (!watch.signal?.aborted || isCanceled || !isAlive) return;
-      isCanceled = true;
-      worker.postMessage({ cancel: true });
+      if (!watch.signal?.aborted) return;
+      sinceCancel++;
+      if (!isAlive || sinceCancel * LOOK >= ANSWER) end(() => resolve(undefined));
+      else if (sinceCancel === 0) worker.postMessage({ cancel: true });
     }, LOOK);
     const waiting = setTimeout(() => isAlive || end(() => resolve(undefined)), ALIVE);
     const end = (settle: () => void) => {

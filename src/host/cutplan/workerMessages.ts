@@ -50,6 +50,7 @@ export function problemFrom(given: Plain<CutPlanProblem>): CutPlanProblem {
     kerf: new Decimal(given.kerf),
     squaring: decimal(given.squaring),
     keep: decimal(given.keep),
+    handling: decimal(given.handling),
   };
 }
 

@@ -1,10 +1,12 @@
+import type { CutPlan } from '../../core/cutplan/cutPlan';
 import type { CutPlanWatch } from '../../core/cutplan/solveCutPlan';
-import { TradeError } from '../../core/tradeError';
 import type { CutLine } from '../jobs/cutLine';
+import { canCut } from './canCut';
 import type { CutSettings } from './cutSettings';
 import { firstFit, piecesOf } from './firstFit';
 import { withRack, type HoseJob } from './hoseJob';
 import { plannedReels } from './plannedReel';
+import { bestPlan } from './bestPlan';
 import type { PlanSolver } from './planSolver';
 
 /** What the stock is enough for, and what it is not. */
@@ -15,8 +17,8 @@ export interface CutNow {
   readonly later: readonly CutLine[];
 }
 
-/** A question to the solver costs this many seconds at most. */
-const SECONDS = 1;
+/** The plan whose rests are filled with what comes later is searched for so many seconds. */
+const SECONDS = 0.5;
 
 /** The lines with only so many pieces each; those without any fall away. */
 function withQuantities(lines: readonly CutLine[], pieces: readonly CutLine[]): readonly CutLine[] {
@@ -34,30 +36,25 @@ function withQuantities(lines: readonly CutLine[], pieces: readonly CutLine[]): 
  */
 export async function cutNow(job: HoseJob, settings: CutSettings, solve: PlanSolver, watch?: CutPlanWatch): Promise<CutNow> {
   const pieces = piecesOf(job.lines);
-  const planOf = async (count: number) => {
-    const part = withRack({ ...job, lines: withQuantities(job.lines, pieces.slice(0, count)) }, job.rack, settings);
-    try {
-      const plan = await solve({ ...part.problem, seconds: SECONDS }, { signal: watch?.signal });
-      return plannedReels(part, plan, settings);
-    } catch (error) {
-      if (!(error instanceof TradeError)) throw error;
-      return undefined;
-    }
-  };
+  const firstOf = (count: number) =>
+    withRack({ ...job, lines: withQuantities(job.lines, pieces.slice(0, count)) }, job.rack, settings);
   let enough = 0;
   let tooMany = pieces.length;
-  let reels: Awaited<ReturnType<typeof planOf>> = [];
+  let plan: CutPlan | undefined;
   while (tooMany - enough > 1) {
     const middle = Math.floor((enough + tooMany) / 2);
-    const found = await planOf(middle);
-    if (found) [enough, reels] = [middle, found];
+    const found = await canCut(firstOf(middle).problem, solve, { signal: watch?.signal });
+    if ('rows' in found) [enough, plan] = [middle, found];
     else tooMany = middle;
   }
+  const first = firstOf(enough);
+  if (plan && !plan.isProven) plan = await bestPlan({ ...first.problem, seconds: SECONDS }, plan, solve, watch);
+  const reels = plan ? plannedReels(first, plan, settings) : [];
   const rest = pieces.slice(enough);
-  const taken = (row: number) => (reels ?? []).filter(reel => reel.rack.row === row).length;
+  const taken = (row: number) => reels.filter(reel => reel.rack.row === row).length;
   const left = [
     // What is left of a reel that is cut into is squared off already.
-    ...(reels ?? []).map(reel => ({ ...reel.rack, length: reel.left.plus(reel.squaring) })),
+    ...reels.map(reel => ({ ...reel.rack, length: reel.left.plus(reel.squaring) })),
     ...job.rack.map(row => ({ ...row, quantity: row.quantity - taken(row.row) })),
   ];
   const { missing } = firstFit(rest, left, settings);

@@ -1,8 +1,8 @@
 import type { CutPlanProblem } from '../../core/cutplan/cutPlan';
 import type { CutPlanWatch } from '../../core/cutplan/solveCutPlan';
-import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { CutLine } from '../jobs/cutLine';
+import { canCut } from './canCut';
 import type { CutSettings } from './cutSettings';
 import { firstFit, piecesOf } from './firstFit';
 import type { PlanSolver } from './planSolver';
@@ -13,9 +13,6 @@ export function byAge(rack: readonly RackRow[]): readonly RackRow[] {
   const key = (row: RackRow) => row.made || '9999';
   return [...rack].sort((a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0));
 }
-
-/** A question to the solver costs this many seconds at most. */
-const SECONDS = 1;
 
 /** Enough hose by length alone, in these pieces of the rack. */
 function isLongEnough({ pieces, kerf, squaring }: CutPlanProblem, stock: readonly RackRow[]): boolean {
@@ -51,17 +48,11 @@ export async function oldestThatServe(
   const least = await leastYes(1, single.length, count => isLongEnough(problem, first(count)));
   const fits = (count: number) => firstFit(pieces, first(count).map(one), settings).missing.length === 0;
   const most = fits(single.length) ? await leastYes(least, single.length, fits) : single.length;
-  const canCut = async (count: number) => {
+  const serve = async (count: number) => {
     const stock = joined(first(count)).map(({ length, quantity }) => ({ length, quantity }));
-    try {
-      await solve({ ...problem, stock, seconds: SECONDS }, { signal: watch?.signal });
-      return true;
-    } catch (error) {
-      if (!(error instanceof TradeError)) throw error;
-      return false;
-    }
+    return 'rows' in (await canCut({ ...problem, stock }, solve, { signal: watch?.signal }));
   };
-  return joined(first(await leastYes(least, most, canCut)));
+  return joined(first(await leastYes(least, most, serve)));
 }
 
 const one = (row: RackRow): RackRow => ({ ...row, quantity: 1 });

@@ -13,19 +13,39 @@ export interface PlanProgress {
   readonly bound?: number | undefined;
 }
 
-/** Plans all hoses one after the other. Once cancelled, each hose that is left gets the first plan found for it. */
+/** Seconds of work for all hoses together, and the most for one. */
+const ALL_SECONDS = 20;
+const MOST_SECONDS = 3;
+
+/**
+ * Plans all hoses. Once cancelled, each hose that is left gets the first plan found for it.
+ * @param atOnce hoses planned at the same time; progress is that of the first of them
+ */
 export async function planCuts(
   { jobs, settings, reelLengths }: Gathered,
   solve: PlanSolver,
   onProgress: (progress: PlanProgress) => void,
   signal: { readonly aborted: boolean },
+  atOnce = 1,
 ): Promise<readonly HosePlan[]> {
+  const seconds = Math.min(MOST_SECONDS, ALL_SECONDS / jobs.length);
+  const solveInTime: PlanSolver = (problem, watch) => solve({ seconds, ...problem }, watch);
   const plans: HosePlan[] = [];
-  for (const [index, job] of jobs.entries()) {
+  const running = new Set<number>();
+  let next = 0;
+  const planNext = async (): Promise<void> => {
+    if (next >= jobs.length) return;
+    const index = next++;
+    const job = jobs[index]!;
     const at = { hose: job.hose, number: index + 1, of: jobs.length };
-    onProgress(at);
-    const watch = { signal, onProgress: (best: number | undefined, bound: number) => onProgress({ ...at, best, bound }) };
-    plans.push(await planHose(job, settings, reelLengths.get(hoseKey(job.hose)), solve, watch));
-  }
+    running.add(index);
+    const show = (progress: PlanProgress) => index === Math.min(...running) && onProgress(progress);
+    show(at);
+    const watch = { signal, onProgress: (best: number | undefined, bound: number) => show({ ...at, best, bound }) };
+    plans[index] = await planHose(job, settings, reelLengths.get(hoseKey(job.hose)), solveInTime, watch);
+    running.delete(index);
+    return planNext();
+  };
+  await Promise.all(Array.from({ length: atOnce }, planNext));
   return plans;
 }

@@ -1,8 +1,9 @@
 import type { CutPlan } from '../../core/cutplan/cutPlan';
 import type { CutPlanWatch } from '../../core/cutplan/solveCutPlan';
-import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import type { CutLine } from '../jobs/cutLine';
+import { bestPlan } from './bestPlan';
+import { canCut } from './canCut';
 import { cutNow } from './cutNow';
 import type { CutSettings } from './cutSettings';
 import { cutTotals, type CutTotals } from './cutTotals';
@@ -46,20 +47,23 @@ function sheetOrder(job: HoseJob, settings: CutSettings): CutTotals | undefined 
 
 type Planned = Pick<HosePlan, 'job' | 'plan' | 'reels' | 'totals' | 'inSheetOrder' | 'shortage' | 'later'>;
 
+/** The question whether the rack is enough at all may take longer than those of a search by halving. */
+const SECONDS = 1.5;
+
 /** Plans the lines that fit the rack, if it is enough for all of them. */
 async function planned(whole: HoseJob, settings: CutSettings, solve: PlanSolver, watch?: CutPlanWatch): Promise<Planned> {
   const none = { plan: undefined, reels: [], totals: undefined, inSheetOrder: undefined, shortage: undefined, later: [] };
   if (whole.lines.length === 0) return { job: whole, ...none };
   const job = settings.isOldestFirst ? withRack(whole, await oldestThatServe(whole, settings, solve, watch), settings) : whole;
-  try {
-    const plan = await solve(job.problem, watch);
-    const reels = plannedReels(job, plan, settings);
-    const totals = cutTotals(reels, settings.keep);
-    return { job, plan, reels, totals, inSheetOrder: sheetOrder(job, settings), shortage: undefined, later: [] };
-  } catch (error) {
-    if (!(error instanceof TradeError)) throw error;
-    return { job, ...none, shortage: error.code === 'impossible' ? 'sure' : 'likely', later: job.lines };
+  // The best plan is only searched for where there is one: naming what is short would take the solver longer than asking.
+  const first = await canCut(job.problem, solve, watch, SECONDS);
+  if (!('rows' in first)) {
+    return { job, ...none, shortage: first.code === 'impossible' ? 'sure' : 'likely', later: job.lines };
   }
+  const plan = first.isProven ? first : await bestPlan(job.problem, first, solve, watch);
+  const reels = plannedReels(job, plan, settings);
+  const totals = cutTotals(reels, settings.keep);
+  return { job, plan, reels, totals, inSheetOrder: sheetOrder(job, settings), shortage: undefined, later: [] };
 }
 
 /** Plans the lines that fit the rack; where it is too short for all of them, what can be cut now. */

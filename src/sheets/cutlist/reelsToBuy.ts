@@ -1,7 +1,7 @@
 import type { CutPlanProblem } from '../../core/cutplan/cutPlan';
 import type { CutPlanWatch } from '../../core/cutplan/solveCutPlan';
-import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
+import { canCut } from './canCut';
 import type { PlanSolver } from './planSolver';
 
 /** New reels with which everything can be cut. */
@@ -11,9 +11,6 @@ export interface ReelsToBuy {
   /** With fewer than this it is shown that not everything can be cut; equal to `reels` where these are the least. */
   readonly atLeast: number;
 }
-
-/** A search step of the solver spends this many seconds at most. */
-const SECONDS = 1;
 
 /** Reels that are needed by length alone: no plan can do with fewer. */
 function leastByLength({ pieces, stock, kerf, squaring }: CutPlanProblem, reelLength: Decimal): number {
@@ -41,14 +38,10 @@ export async function reelsToBuy(
   let atLeast = leastByLength(problem, reelLength);
   const isEnough = async (reels: number): Promise<boolean> => {
     const stock = [...problem.stock, { length: reelLength, quantity: reels }];
-    try {
-      await solve({ ...problem, stock, seconds: SECONDS }, { signal: watch?.signal });
-      return true;
-    } catch (error) {
-      if (!(error instanceof TradeError)) throw error;
-      if (error.code === 'impossible') atLeast = Math.max(atLeast, reels + 1);
-      return false;
-    }
+    const found = await canCut({ ...problem, stock }, solve, { signal: watch?.signal });
+    if ('rows' in found) return true;
+    if (found.code === 'impossible') atLeast = Math.max(atLeast, reels + 1);
+    return false;
   };
   const most = atLeast + problem.pieces.reduce((sum, piece) => sum + piece.quantity, 0);
   let tooFew = atLeast - 1;

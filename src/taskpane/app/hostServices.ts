@@ -1,11 +1,17 @@
 import type { HostServices } from '../controls/viewProps';
 
+const MOST_AT_ONCE = 4;
+
+/** As many as there are cores, where the solver runs in workers. */
+const plansAtOnce = typeof Worker === 'function' ? Math.min(MOST_AT_ONCE, navigator.hardwareConcurrency || 1) : 1;
+
 /** What the host does for the views; its heavy parts are loaded when they are first used. */
 export const hostServices: HostServices = {
   solve: async (problem, watch) => {
     const { planCuts } = await import('../../host/cutplan/planCuts');
     return planCuts(problem, watch);
   },
+  plansAtOnce,
   readPartsFile: async (file, watch) => {
     const { readPartsFile } = await import('../../host/catalogueFile/readPartsFile');
     return readPartsFile(file, watch);

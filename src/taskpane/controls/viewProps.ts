@@ -8,6 +8,8 @@ import type { Workbook } from '../../workbook/workbook';
 export interface HostServices {
   /** Plans cuts: in a worker where the host has them. */
   readonly solve: PlanSolver;
+  /** Cut plans that it works on at the same time. */
+  readonly plansAtOnce: number;
   /** Reads a parts file that somebody picked. */
   readonly readPartsFile: PartsFileReader;
 }

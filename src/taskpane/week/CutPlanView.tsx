@@ -100,7 +100,7 @@ function Results({
 }
 
 /** Plans what to cut from which reel for the selected job lines, shows it, and writes it to new sheets. */
-export function CutPlanView({ workbook, services: { solve } }: Pick<ViewProps, 'workbook' | 'services'>) {
+export function CutPlanView({ workbook, services: { solve, plansAtOnce } }: Pick<ViewProps, 'workbook' | 'services'>) {
   const styles = useStyles();
   const [fields, setFields] = useStored('cuts', freshSettings('mm'));
   const [chosenRack, setChosenRack] = useState('');
@@ -109,7 +109,7 @@ export function CutPlanView({ workbook, services: { solve } }: Pick<ViewProps, '
   const [racks, look] = useRacks(workbook);
   const rack = racks.includes(chosenRack) ? chosenRack : (racks[0] ?? '');
   const { settings, mistakes } = readSettings(fields);
-  const { view, plan, cancel, write } = useCutPlans(workbook, solve);
+  const { view, plan, cancel, write } = useCutPlans(workbook, solve, plansAtOnce);
   const start = async () => {
     setIsAsked(true);
     leadToMistake();

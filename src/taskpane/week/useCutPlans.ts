@@ -24,7 +24,7 @@ export type CutsView =
 const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 /** Plans, cancels and writes; the newest run counts. */
-export function useCutPlans(workbook: Workbook, solve: PlanSolver) {
+export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: number) {
   const [view, setView] = useState<CutsView>({ status: 'idle' });
   const run = useRef({ aborted: false });
   // A pane that is closed, or shows another workbook, needs no plan any more.
@@ -44,7 +44,7 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver) {
       const gathered = await gatherCuts(workbook, rackSheet, settings, today());
       const onProgress = (progress: PlanProgress) =>
         isNewest() && setView({ status: 'planning', progress, isEnding: signal.aborted });
-      const plans = await planCuts(gathered, solve, onProgress, signal);
+      const plans = await planCuts(gathered, solve, onProgress, signal, plansAtOnce);
       if (isNewest()) setView({ status: 'ready', gathered, plans });
     } catch (error) {
       if (isNewest()) setView({ status: 'failed', reason: sentence(error) });

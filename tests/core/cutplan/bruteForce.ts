@@ -5,6 +5,7 @@ export interface SmallCase {
   readonly kerf: number;
   readonly squaring: number;
   readonly keep: number | undefined;
+  readonly handling: number;
 }
 
 /** A repeatable source of random whole numbers in [low, high]. */
@@ -33,6 +34,7 @@ export function smallCase(seed: number): SmallCase {
     kerf: random(0, 2) === 0 ? 0 : random(1, Math.ceil(scale / 20)),
     squaring: random(0, 2) === 0 ? random(1, Math.ceil(scale / 10)) : 0,
     keep: random(0, 2) === 0 ? undefined : random(0, scale),
+    handling: random(0, 1) === 0 ? 0 : random(1, scale),
   };
 }
 
@@ -53,7 +55,7 @@ export function leastMissing(small: SmallCase): number {
 }
 
 /** Least loss for every set of pieces (bit k = piece k). */
-function leastLosses({ pieces, stock, kerf, squaring, keep }: SmallCase): Float64Array {
+function leastLosses({ pieces, stock, kerf, squaring, keep, handling }: SmallCase): Float64Array {
   const n = pieces.length;
   const all = (1 << n) - 1;
   const sum = new Float64Array(all + 1);
@@ -67,7 +69,7 @@ function leastLosses({ pieces, stock, kerf, squaring, keep }: SmallCase): Float6
   const lossOf = (length: number, set: number) => {
     if (sum[set]! + (size[set]! - 1) * kerf > length - squaring) return Infinity;
     const left = Math.max(0, length - squaring - sum[set]! - size[set]! * kerf);
-    return (keep === undefined ? length : worth(length)) - worth(left);
+    return (keep === undefined ? length : worth(length)) - worth(left) + handling;
   };
   let best = new Float64Array(all + 1).fill(Infinity);
   best[0] = 0;

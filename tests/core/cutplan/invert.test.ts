@@ -1,10 +1,11 @@
 import { invert } from '../../../src/core/cutplan/invert';
+import { Work } from '../../../src/core/cutplan/work';
 import { seeded } from './bruteForce';
 
 /** Inverse of a matrix given by rows. */
 function inverseOf(rows: readonly (readonly number[])[]): number[] | undefined {
   const inverse = new Float64Array(rows.length ** 2);
-  return invert(Float64Array.from(rows.flat()), inverse, rows.length) === undefined ? undefined : [...inverse];
+  return invert(Float64Array.from(rows.flat()), inverse, rows.length, new Work(Infinity)) ? [...inverse] : undefined;
 }
 
 test('a matrix times its inverse is the unit matrix (definition), rows exchanged where a pivot is 0', () => {

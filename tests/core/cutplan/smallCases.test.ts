@@ -3,9 +3,9 @@ import { TradeError } from '../../../src/core/tradeError';
 import { leastLoss, smallCase } from './bruteForce';
 import { problemOf } from './smallProblem';
 
-/** `npm run bench` runs all 3,000; the quick share runs with the tests. */
-const CASES = Number(process.env.SMALL_CASES ?? 300);
-const BLOCK = 50;
+/** `npm run bench` runs 30,000. */
+const CASES = Number(process.env.SMALL_CASES ?? 3000);
+const BLOCK = 250;
 
 test.each(Array.from({ length: Math.ceil(CASES / BLOCK) }, (_, block) => block * BLOCK))(
   'random cases from %i on lose what brute force finds',

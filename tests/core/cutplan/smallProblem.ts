@@ -15,6 +15,7 @@ export function problemOf(small: SmallCase): CutPlanProblem {
     kerf: tenths(small.kerf),
     squaring: tenths(small.squaring),
     keep: small.keep === undefined ? undefined : tenths(small.keep),
+    handling: tenths(small.handling),
     unit: 'mm',
   };
 }

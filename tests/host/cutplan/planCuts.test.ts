@@ -83,3 +83,24 @@ test('a plan that was changed on the way fails its check', async () => {
   });
   await expect(planCuts(problem, {}, () => worker)).rejects.toThrow('failed its check');
 });
+
+test('once cancelled, no worker is started: the first plan found here will do', async () => {
+  const start = jest.fn(() => fakeWorker(solving).worker);
+  const plan = await planCuts(problem, { signal: { aborted: true } }, start);
+  expect(start).not.toHaveBeenCalled();
+  expect(plan.stockCut).toBe(1);
+});
+
+test('a worker that is deaf to a cancel, or not alive yet, is ended and not waited for', async () => {
+  for (const isAlive of [true, false]) {
+    const signal = { aborted: false };
+    const { worker, isEnded } = fakeWorker(() => {});
+    setTimeout(() => (signal.aborted = true), 20);
+    const cancelled = Date.now();
+    // The copy hears nothing, so it never comes alive.
+    const plan = await planCuts(problem, { signal }, () => (isAlive ? worker : { ...worker }));
+    expect(plan.stockCut).toBe(1);
+    if (isAlive) expect(isEnded()).toBe(true);
+    expect(Date.now() - cancelled).toBeLessThan(2_000);
+  }
+});

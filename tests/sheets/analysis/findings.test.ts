@@ -103,9 +103,7 @@ describe('the next dial', () => {
   });
 
   test('a digit too coarse for it is said', () => {
-    expect(textOf(week('Week 39', { step: known('0.5') })).headline).toMatch(
-      /one digit is too coarse for this tolerance/,
-    );
+    expect(textOf(week('Week 39', { step: known('0.5') })).headline).toMatch(/one digit is too coarse for this tolerance/);
   });
 });
 

@@ -1,0 +1,85 @@
+import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
+import { Decimal } from '../../../src/core/units/decimal';
+import type { CutLine } from '../../../src/sheets/jobs/cutLine';
+import type { CutSettings } from '../../../src/sheets/cutlist/cutSettings';
+import type { Gathered } from '../../../src/sheets/cutlist/gatherCuts';
+import { hoseJobs } from '../../../src/sheets/cutlist/hoseJob';
+import { planCuts } from '../../../src/sheets/cutlist/planCuts';
+import type { PlanSolver } from '../../../src/sheets/cutlist/planSolver';
+
+const d = (value: number) => new Decimal(value);
+const settings: CutSettings = {
+  unit: 'mm',
+  step: d(1),
+  kerf: d(3),
+  squaring: d(10),
+  keep: d(500),
+  ageLimitMonths: undefined,
+  isOldestFirst: false,
+};
+
+/** So many hoses with 30 lines each; every second rack is too short for all of them. */
+function gathered(hoses: number): Gathered {
+  const lines = Array.from({ length: hoses * 30 }, (_, k): CutLine => {
+    const cutLength = d(400 + ((k * 373) % 1900));
+    return { row: k + 2, line: `${k}`, label: '', hose: `Alder ${k % hoses}`, quantity: 2, wanted: cutLength, cutLength };
+  });
+  const rack = Array.from({ length: hoses }, (_, k) => ({
+    row: k + 2,
+    hose: `Alder ${k}`,
+    length: d(9000),
+    quantity: k % 2 === 0 ? 20 : 6,
+    place: '',
+    lot: '',
+    made: '',
+  }));
+  const reelLengths = new Map(rack.map(({ hose }) => [hose.toLowerCase(), d(9000)]));
+  return { jobs: hoseJobs(lines, rack, settings, '2026-10-05'), settings, reelLengths } as unknown as Gathered;
+}
+
+test('two hoses at a time give the plans that one at a time gives, in the order of the sheet', async () => {
+  // The clock stands still, so that only the work limit ends a search.
+  const clock = jest.spyOn(performance, 'now').mockReturnValue(0);
+  const quick: PlanSolver = (problem, watch) => solveCutPlan({ ...problem, seconds: 0.2 }, watch);
+  const plansOf = async (atOnce: number) => {
+    const plans = await planCuts(gathered(4), quick, () => {}, { aborted: false }, atOnce);
+    return plans.map(({ job, totals, later }) => [job.hose, totals?.worth.toString(), later.map(({ row }) => row)]);
+  };
+  const both = await plansOf(2);
+  expect(both.map(([hose]) => hose)).toEqual(['Alder 0', 'Alder 1', 'Alder 2', 'Alder 3']);
+  expect(both).toEqual(await plansOf(1));
+  clock.mockRestore();
+}, 30_000);
+
+test('no more hoses are planned at a time than asked for, and progress is that of the first of them', async () => {
+  const running = new Set<object>();
+  let most = 0;
+  const slow: PlanSolver = async (problem, watch) => {
+    const own = {};
+    most = Math.max(most, running.add(own).size);
+    await new Promise(resolve => setTimeout(resolve, 5));
+    try {
+      return await solveCutPlan({ ...problem, seconds: 0.02 }, watch);
+    } finally {
+      running.delete(own);
+    }
+  };
+  const seen: number[] = [];
+  await planCuts(gathered(5), slow, ({ number }) => seen.push(number), { aborted: false }, 2);
+  expect(most).toBe(2);
+  expect(seen).toEqual([...seen].sort((a, b) => a - b));
+  expect(seen[0]).toBe(1);
+}, 30_000);
+
+test('a stop acts on all hoses within a second, short racks and all, and each still gets a plan', async () => {
+  const signal = { aborted: false };
+  let stopped = Infinity;
+  const patient: PlanSolver = (problem, watch) => solveCutPlan({ ...problem, seconds: 60 }, watch);
+  setTimeout(() => {
+    signal.aborted = true;
+    stopped = process.cpuUsage().user;
+  }, 300);
+  const plans = await planCuts(gathered(12), patient, () => {}, signal, 1);
+  expect((process.cpuUsage().user - stopped) / 1e6).toBeLessThan(1);
+  expect(plans.map(({ reels }) => reels.length > 0)).toEqual(Array<boolean>(12).fill(true));
+}, 30_000);
