@@ -27,6 +27,7 @@ export const NAMED_BY: Record<TableName, readonly string[]> = {
   dies: ['die'],
   guards: ['guard', 'size'],
   derating: ['hose', 'temperature'],
+  fluids: ['fluid', 'hose'],
 };
 
 type AnyRow = Readonly<Record<string, Value>>;

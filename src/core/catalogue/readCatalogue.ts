@@ -9,6 +9,7 @@ import { handleText } from './handleText';
 import { readHeadings, type Headings } from './headings';
 import type { RawTable } from './rawTable';
 import { readRows, type ReadRow } from './readRows';
+import { catalogueNotes } from './catalogueNotes';
 import { catalogueTables, REQUIRED_TABLES, TABLE_NAMES, type TableName } from './tables/catalogueTables';
 
 /** The tables of a catalogue as they came, by name; those left out or without any cell filled are missing. */
@@ -75,6 +76,7 @@ export function readCatalogue(tables: RawTables): Catalogue {
     dies: goodRows<Catalogue['dies'][number]>(rows.dies),
     guards: goodRows<Catalogue['guards'][number]>(rows.guards),
     derating: goodRows<Catalogue['derating'][number]>(rows.derating),
+    fluids: goodRows<Catalogue['fluids'][number]>(rows.fluids),
   };
   const { hoses, fittings, crimps } = catalogue;
   const handle = handleText({
@@ -86,5 +88,7 @@ export function readCatalogue(tables: RawTables): Catalogue {
     leftOut: bad.length,
   });
   const problems = bad.flatMap(row => row.problems);
-  return { ...catalogue, handle, digest, units, problems, leftOutRows: bad.length, index: catalogueIndex(rows) };
+  const index = catalogueIndex(rows);
+  const notes = catalogueNotes(rows, units, index);
+  return { ...catalogue, handle, digest, units, problems, notes, leftOutRows: bad.length, index };
 }

@@ -1,0 +1,192 @@
+import { Decimal } from '../units/decimal';
+import { convertMeasure, measureUnit, type MeasureUnit } from '../units/measureUnit';
+import type { CatalogueIndex } from './catalogue';
+import type { CatalogueUnits } from './catalogueUnits';
+import { cellNumber } from './cellNumber';
+import { rateKey } from './duplicates';
+import type { Note } from './note';
+import { partKey } from './partName';
+import { partPresence, type PartPresence } from './partPresence';
+import { KNOWN_RATES, ZERO_RATES } from './rateNames';
+import type { ReadRow } from './readRows';
+import { numberOf, textOf } from './rowFacts';
+import type { TableSchema } from './tableSchema';
+import { catalogueTables, TABLE_NAMES, type TableName } from './tables/catalogueTables';
+
+/*
+ * Limits beyond which a value looks like a slip of the pen or a wrong unit. Common practice: no hose of the trade's standards bends
+ * tighter than twice its outside diameter, carries more than 1,400 bar, goes deeper into a coupling than six bores and 20 mm, or is
+ * crimped to less than 0.8 or more than 1.5 of its outside diameter.
+ */
+const LEAST_BEND = 2;
+const HIGHEST_BAR = 1400;
+const DEPTH_BORES = 6;
+const DEPTH_MM = 20;
+const CRIMP_SHARES = [0.8, 1.5] as const;
+
+interface Context {
+  readonly units: CatalogueUnits;
+  readonly index: CatalogueIndex;
+  readonly present: PartPresence;
+  readonly dies: ReadonlyMap<string, ReadRow>;
+  readonly highestPressure: number;
+  readonly depthMargin: number;
+  /** How many of the unit of lengths make one of the unit of crimp diameters. */
+  readonly lengthsADiameter: number;
+}
+
+/** What is noticed in a row: by the key of the column, the sentence. */
+type Noticed = readonly (readonly [key: string, text: string])[];
+
+const rounded = (value: number) => Number(value.toPrecision(6));
+
+function pressureNote(row: ReadRow, { highestPressure, units }: Context): Noticed {
+  const pressure = numberOf(row, 'workingPressure');
+  if (pressure === undefined || pressure <= highestPressure) return [];
+  const limit = `${rounded(highestPressure)} ${units.pressure.symbol}`;
+  return [['workingPressure', `Working pressure is ${pressure}, above ${limit}: check the unit`]];
+}
+
+function depthNote(row: ReadRow, bore: number | undefined, { depthMargin }: Context): Noticed {
+  const depth = numberOf(row, 'insertionDepth');
+  const most = bore === undefined ? undefined : cellNumber(DEPTH_BORES * bore + depthMargin);
+  if (depth === undefined || most === undefined || depth <= most) return [];
+  return [['insertionDepth', `Insertion depth is ${depth}, deeper than 6 bores and 20 mm (${rounded(most)}): check the unit`]];
+}
+
+function hoseNotes(row: ReadRow, context: Context): Noticed {
+  const [bore, outside, bend] = ['bore', 'outsideDiameter', 'bendRadius'].map(key => numberOf(row, key));
+  const found: (readonly [string, string])[] = [...pressureNote(row, context)];
+  if (outside === undefined) return found;
+  if (outside <= bore!) found.push(['outsideDiameter', `Outside diameter is ${outside}, not above the bore ${bore}`]);
+  if (bend !== undefined && bend < LEAST_BEND * outside) {
+    found.push(['bendRadius', `Bend radius is ${bend}, under 2 outside diameters (${rounded(LEAST_BEND * outside)})`]);
+  }
+  return found;
+}
+
+function hosePartNote(row: ReadRow, { present }: Context): Noticed {
+  const hose = textOf(row, 'hose');
+  if (hose === undefined || present.hose(hose)) return [];
+  return [['hose', `Hose "${hose}" is not in the table Hoses`]];
+}
+
+function partNotes(row: ReadRow, context: Context): Noticed {
+  const fitting = textOf(row, 'fitting');
+  const own = hosePartNote(row, context);
+  if (fitting === undefined || context.present.fitting(fitting)) return own;
+  const text = fitting.endsWith('*')
+    ? `no fitting in the table Fittings begins like "${fitting}"`
+    : `Fitting "${fitting}" is not in the table Fittings`;
+  return [...own, ['fitting', text]];
+}
+
+function crimpDiameterNote(row: ReadRow, outside: number | undefined, { lengthsADiameter }: Context): Noticed {
+  const diameter = numberOf(row, 'crimpDiameter');
+  if (outside === undefined || diameter === undefined) return [];
+  const crimped = cellNumber(diameter * lengthsADiameter);
+  const [low, high] = CRIMP_SHARES;
+  const isBelow = crimped < cellNumber(low * outside);
+  if (!isBelow && crimped <= cellNumber(high * outside)) return [];
+  const limit = isBelow ? `below ${low}` : `above ${high}`;
+  return [['crimpDiameter', `Crimp diameter is ${diameter}, ${limit} outside diameters of the hose (${outside})`]];
+}
+
+function dieNote(row: ReadRow, { dies }: Context): Noticed {
+  const name = textOf(row, 'die');
+  if (name === undefined || dies.size === 0) return [];
+  const die = dies.get(partKey(name));
+  if (!die) return [['die', `Die "${name}" is not in the table Dies`]];
+  const [length, crimpLength] = [numberOf(die, 'length'), numberOf(row, 'crimpLength')];
+  if (length === undefined || crimpLength === undefined || length >= crimpLength) return [];
+  return [['crimpLength', `Crimp length is ${crimpLength}, longer than its die ${name} (${length})`]];
+}
+
+function crimpNotes(row: ReadRow, context: Context): Noticed {
+  const hose = context.index.hoses.get(partKey(textOf(row, 'hose') ?? ''))?.row;
+  return [
+    ...partNotes(row, context),
+    ...dieNote(row, context),
+    ...crimpDiameterNote(row, hose?.outsideDiameter, context),
+    ...depthNote(row, hose?.bore, context),
+  ];
+}
+
+function fluidNotes(row: ReadRow, { present, index }: Context): Noticed {
+  const hose = textOf(row, 'hose');
+  const own = partKey(textOf(row, 'fluid')!);
+  const names = index.fluids.find(({ entry }) => entry.row === row.values)?.names ?? [];
+  const shared = names
+    .slice(1)
+    .find(name => index.fluids.some(other => other.names.includes(name) && other.names[0] !== names[0]));
+  return [
+    ...(hose === undefined || present.hose(hose)
+      ? []
+      : [['hose', hose.endsWith('*') ? `no hose begins like "${hose}"` : `Hose "${hose}" is not in the table Hoses`] as const]),
+    ...(shared === undefined ? [] : [['alsoCalled', `"${shared}" names another fluid than ${own}, too`] as const]),
+  ];
+}
+
+const known = new Set(KNOWN_RATES.map(rateKey));
+
+function rateNotes(row: ReadRow): Noticed {
+  const rate = textOf(row, 'rate')!;
+  return known.has(rateKey(rate)) ? [] : [['rate', `nothing reads the rate "${rate}"; rates are ${KNOWN_RATES.join(', ')}`]];
+}
+
+const ROW_NOTES: Partial<Record<TableName, (row: ReadRow, context: Context) => Noticed>> = {
+  hoses: hoseNotes,
+  fittings: (row, context) => [...pressureNote(row, context), ...depthNote(row, numberOf(row, 'bore'), context)],
+  crimps: crimpNotes,
+  machines: partNotes,
+  rates: rateNotes,
+  derating: hosePartNote,
+  fluids: fluidNotes,
+};
+
+/** Rates that are missing and count as 0; none where there is no table of rates at all. */
+function zeroRates(rows: readonly ReadRow[], { rates }: CatalogueIndex): Note[] {
+  if (rows.length === 0) return [];
+  return ZERO_RATES.filter(name => !rates.has(rateKey(name))).map(name => ({
+    sheet: catalogueTables.rates.sheet,
+    row: 0,
+    column: catalogueTables.rates.fields.rate.heading,
+    text: `there is no rate "${name}": it counts as 0`,
+  }));
+}
+
+function contextOf(
+  tables: Readonly<Record<TableName, readonly ReadRow[]>>,
+  units: CatalogueUnits,
+  index: CatalogueIndex,
+): Context {
+  const turned = (value: number, from: MeasureUnit, to: MeasureUnit) => convertMeasure(new Decimal(value), from, to).toNumber();
+  const good = tables.dies.filter(row => row.problems.length === 0);
+  return {
+    units,
+    index,
+    present: partPresence(index),
+    dies: new Map(good.map(row => [partKey(textOf(row, 'die')!), row])),
+    highestPressure: turned(HIGHEST_BAR, measureUnit('pressure', 'bar')!, units.pressure),
+    depthMargin: turned(DEPTH_MM, measureUnit('length', 'mm')!, units.length),
+    lengthsADiameter: turned(1, units.diameter, units.length),
+  };
+}
+
+/** What looks wrong in the rows that stay, and which rates count as 0; in table and row order. */
+export function catalogueNotes(
+  tables: Readonly<Record<TableName, readonly ReadRow[]>>,
+  units: CatalogueUnits,
+  index: CatalogueIndex,
+): readonly Note[] {
+  const context = contextOf(tables, units, index);
+  return TABLE_NAMES.flatMap(name => {
+    const { sheet, fields }: TableSchema = catalogueTables[name];
+    const notice = ROW_NOTES[name];
+    const ofRows = tables[name].flatMap(row => {
+      if (!notice || row.problems.length > 0) return [];
+      return notice(row, context).map(([key, text]) => ({ sheet, row: row.row, column: fields[key]!.heading, text }));
+    });
+    return name === 'rates' ? [...ofRows, ...zeroRates(tables.rates, index)] : ofRows;
+  });
+}
