@@ -114,6 +114,19 @@ describe('FINDHOSE and FINDFITTING', () => {
       ['Alder oddment', '24° cone', '', 45, ''],
     ]);
     expect(find('Alder DN 12', '24° cone l', 90).slice(1)).toEqual([['Alder cone elbow DN 12', '24° cone', 'M22x1.5', 90, 9]]);
+    // Short words of the connection standards: common practice.
+    const names = (hose: string, form: string) => {
+      const [first, ...rest] = find(hose, form, null);
+      return rest.length > 0 ? rest.map(row => row[0]) : String(first![0]).slice(0, 4);
+    };
+    const light = ['Alder cone straight DN 12', 'Alder cone elbow DN 12', 'Alder oddment'];
+    for (const word of ['DKOL', 'dkol', '24° cone light', '24° cone L']) expect(names('Alder DN 12', word)).toEqual(light);
+    expect(names('Alder DN 12', 'DKOS')).toBe('#N/A');
+    expect(names('Alder DN 25', 'DKOS')).toEqual(['Alder cone straight DN 25']);
+    expect(names('Alder DN 12', 'jic')).toEqual(['Alder flare straight DN 12']);
+    expect(names('Birch DN 25', 'SAE flange')).toEqual(['Birch flange DN 25']);
+    expect(names('Alder DN 12', 'ORFS')).toBe('#N/A');
+    expect(names('Alder DN 12', 'BSP')).toBe('#N/A');
     expect(String(find('Alder DN 12', 'split flange', null)[0]![0])).toMatch(
       /^#N\/A no fitting "split flange" has crimp data for Alder DN 12/,
     );

@@ -1,6 +1,7 @@
 import type { CatalogueUnits } from './catalogueUnits';
-import type { Note } from './note';
 import type { Problem } from './problem';
+import type { ReadRow } from './readRows';
+import type { TableName } from './tables/catalogueTables';
 import type { Crimp } from './tables/crimpsTable';
 import type { Derating } from './tables/deratingTable';
 import type { Die } from './tables/diesTable';
@@ -72,9 +73,9 @@ export interface Catalogue {
   readonly fluids: readonly FluidRow[];
   /** All problems, in table and row order. */
   readonly problems: readonly Problem[];
-  /** What looks wrong though its row stays, in table and row order. */
-  readonly notes: readonly Note[];
   readonly leftOutRows: number;
+  /** All rows as they were read, those that are left out among them; what may be noticed in them tells catalogueNotes. */
+  readonly rows: Readonly<Record<TableName, readonly ReadRow[]>>;
   readonly index: CatalogueIndex;
 }
 

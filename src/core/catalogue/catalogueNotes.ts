@@ -1,6 +1,6 @@
 import { Decimal } from '../units/decimal';
 import { convertMeasure, measureUnit, type MeasureUnit } from '../units/measureUnit';
-import type { CatalogueIndex } from './catalogue';
+import type { Catalogue, CatalogueIndex } from './catalogue';
 import type { CatalogueUnits } from './catalogueUnits';
 import { cellNumber } from './cellNumber';
 import { rateKey } from './duplicates';
@@ -145,9 +145,9 @@ const ROW_NOTES: Partial<Record<TableName, (row: ReadRow, context: Context) => N
 };
 
 /** Rates that are missing and count as 0; none where there is no table of rates at all. */
-function zeroRates(rows: readonly ReadRow[], { rates }: CatalogueIndex): Note[] {
-  if (rows.length === 0) return [];
-  return ZERO_RATES.filter(name => !rates.has(rateKey(name))).map(name => ({
+function zeroRates({ rows, index }: Catalogue): Note[] {
+  if (rows.rates.length === 0) return [];
+  return ZERO_RATES.filter(name => !index.rates.has(rateKey(name))).map(name => ({
     sheet: catalogueTables.rates.sheet,
     row: 0,
     column: catalogueTables.rates.fields.rate.heading,
@@ -155,13 +155,9 @@ function zeroRates(rows: readonly ReadRow[], { rates }: CatalogueIndex): Note[] 
   }));
 }
 
-function contextOf(
-  tables: Readonly<Record<TableName, readonly ReadRow[]>>,
-  units: CatalogueUnits,
-  index: CatalogueIndex,
-): Context {
+function contextOf({ rows, units, index }: Catalogue): Context {
   const turned = (value: number, from: MeasureUnit, to: MeasureUnit) => convertMeasure(new Decimal(value), from, to).toNumber();
-  const good = tables.dies.filter(row => row.problems.length === 0);
+  const good = rows.dies.filter(row => row.problems.length === 0);
   return {
     units,
     index,
@@ -173,20 +169,16 @@ function contextOf(
   };
 }
 
-/** What looks wrong in the rows that stay, and which rates count as 0; in table and row order. */
-export function catalogueNotes(
-  tables: Readonly<Record<TableName, readonly ReadRow[]>>,
-  units: CatalogueUnits,
-  index: CatalogueIndex,
-): readonly Note[] {
-  const context = contextOf(tables, units, index);
+/** What looks wrong in the rows of a catalogue that stay, and which rates count as 0; in table and row order. */
+export function catalogueNotes(catalogue: Catalogue): readonly Note[] {
+  const context = contextOf(catalogue);
   return TABLE_NAMES.flatMap(name => {
     const { sheet, fields }: TableSchema = catalogueTables[name];
     const notice = ROW_NOTES[name];
-    const ofRows = tables[name].flatMap(row => {
+    const ofRows = catalogue.rows[name].flatMap(row => {
       if (!notice || row.problems.length > 0) return [];
       return notice(row, context).map(([key, text]) => ({ sheet, row: row.row, column: fields[key]!.heading, text }));
     });
-    return name === 'rates' ? [...ofRows, ...zeroRates(tables.rates, index)] : ofRows;
+    return name === 'rates' ? [...ofRows, ...zeroRates(catalogue)] : ofRows;
   });
 }

@@ -9,7 +9,6 @@ import { handleText } from './handleText';
 import { readHeadings, type Headings } from './headings';
 import type { RawTable } from './rawTable';
 import { readRows, type ReadRow } from './readRows';
-import { catalogueNotes } from './catalogueNotes';
 import { catalogueTables, REQUIRED_TABLES, TABLE_NAMES, type TableName } from './tables/catalogueTables';
 
 /** The tables of a catalogue as they came, by name; those left out or without any cell filled are missing. */
@@ -88,7 +87,5 @@ export function readCatalogue(tables: RawTables): Catalogue {
     leftOut: bad.length,
   });
   const problems = bad.flatMap(row => row.problems);
-  const index = catalogueIndex(rows);
-  const notes = catalogueNotes(rows, units, index);
-  return { ...catalogue, handle, digest, units, problems, notes, leftOutRows: bad.length, index };
+  return { ...catalogue, handle, digest, units, problems, leftOutRows: bad.length, rows, index: catalogueIndex(rows) };
 }

@@ -1,12 +1,13 @@
+import { catalogueNotes } from '../../../src/core/catalogue/catalogueNotes';
 import { noteSentence } from '../../../src/core/catalogue/note';
 import type { RawCell } from '../../../src/core/catalogue/rawTable';
 import { readCatalogue, type RawTables } from '../../../src/core/catalogue/readCatalogue';
 import { treeTables, withCell, withRows } from './treeCatalogue';
 
 const sentences = (tables: RawTables) => {
-  const { notes, problems, leftOutRows } = readCatalogue(tables);
-  expect([problems, leftOutRows]).toEqual([[], 0]);
-  return notes.map(noteSentence);
+  const catalogue = readCatalogue(tables);
+  expect([catalogue.problems, catalogue.leftOutRows]).toEqual([[], 0]);
+  return catalogueNotes(catalogue).map(noteSentence);
 };
 
 const withMinutes = withRows('rates', ['minutes per test', 4, null]);
