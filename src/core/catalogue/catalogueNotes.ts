@@ -1,8 +1,4 @@
-import { Decimal } from '../units/decimal';
-import { convertMeasure, measureUnit, type MeasureUnit } from '../units/measureUnit';
 import type { Catalogue, CatalogueIndex } from './catalogue';
-import type { CatalogueUnits } from './catalogueUnits';
-import { cellNumber } from './cellNumber';
 import { rateKey } from './duplicates';
 import type { Note } from './note';
 import { partKey } from './partName';
@@ -10,59 +6,14 @@ import { partPresence, type PartPresence } from './partPresence';
 import { KNOWN_RATES, ZERO_RATES } from './rateNames';
 import type { ReadRow } from './readRows';
 import { numberOf, textOf } from './rowFacts';
+import { crimpDiameterNote, depthNote, hoseNotes, pressureNote, sizeLimits, type Noticed, type SizeLimits } from './sizeNotes';
 import type { TableSchema } from './tableSchema';
 import { catalogueTables, TABLE_NAMES, type TableName } from './tables/catalogueTables';
 
-/*
- * Limits beyond which a value looks like a slip of the pen or a wrong unit. Common practice: no hose of the trade's standards bends
- * tighter than twice its outside diameter, carries more than 1,400 bar, goes deeper into a coupling than six bores and 20 mm, or is
- * crimped to less than 0.8 or more than 1.5 of its outside diameter.
- */
-const LEAST_BEND = 2;
-const HIGHEST_BAR = 1400;
-const DEPTH_BORES = 6;
-const DEPTH_MM = 20;
-const CRIMP_SHARES = [0.8, 1.5] as const;
-
-interface Context {
-  readonly units: CatalogueUnits;
+interface Context extends SizeLimits {
   readonly index: CatalogueIndex;
   readonly present: PartPresence;
   readonly dies: ReadonlyMap<string, ReadRow>;
-  readonly highestPressure: number;
-  readonly depthMargin: number;
-  /** How many of the unit of lengths make one of the unit of crimp diameters. */
-  readonly lengthsADiameter: number;
-}
-
-/** What is noticed in a row: by the key of the column, the sentence. */
-type Noticed = readonly (readonly [key: string, text: string])[];
-
-const rounded = (value: number) => Number(value.toPrecision(6));
-
-function pressureNote(row: ReadRow, { highestPressure, units }: Context): Noticed {
-  const pressure = numberOf(row, 'workingPressure');
-  if (pressure === undefined || pressure <= highestPressure) return [];
-  const limit = `${rounded(highestPressure)} ${units.pressure.symbol}`;
-  return [['workingPressure', `Working pressure is ${pressure}, above ${limit}: check the unit`]];
-}
-
-function depthNote(row: ReadRow, bore: number | undefined, { depthMargin }: Context): Noticed {
-  const depth = numberOf(row, 'insertionDepth');
-  const most = bore === undefined ? undefined : cellNumber(DEPTH_BORES * bore + depthMargin);
-  if (depth === undefined || most === undefined || depth <= most) return [];
-  return [['insertionDepth', `Insertion depth is ${depth}, deeper than 6 bores and 20 mm (${rounded(most)}): check the unit`]];
-}
-
-function hoseNotes(row: ReadRow, context: Context): Noticed {
-  const [bore, outside, bend] = ['bore', 'outsideDiameter', 'bendRadius'].map(key => numberOf(row, key));
-  const found: (readonly [string, string])[] = [...pressureNote(row, context)];
-  if (outside === undefined) return found;
-  if (outside <= bore!) found.push(['outsideDiameter', `Outside diameter is ${outside}, not above the bore ${bore}`]);
-  if (bend !== undefined && bend < LEAST_BEND * outside) {
-    found.push(['bendRadius', `Bend radius is ${bend}, under 2 outside diameters (${rounded(LEAST_BEND * outside)})`]);
-  }
-  return found;
 }
 
 function hosePartNote(row: ReadRow, { present }: Context): Noticed {
@@ -79,17 +30,6 @@ function partNotes(row: ReadRow, context: Context): Noticed {
     ? `no fitting in the table Fittings begins like "${fitting}"`
     : `Fitting "${fitting}" is not in the table Fittings`;
   return [...own, ['fitting', text]];
-}
-
-function crimpDiameterNote(row: ReadRow, outside: number | undefined, { lengthsADiameter }: Context): Noticed {
-  const diameter = numberOf(row, 'crimpDiameter');
-  if (outside === undefined || diameter === undefined) return [];
-  const crimped = cellNumber(diameter * lengthsADiameter);
-  const [low, high] = CRIMP_SHARES;
-  const isBelow = crimped < cellNumber(low * outside);
-  if (!isBelow && crimped <= cellNumber(high * outside)) return [];
-  const limit = isBelow ? `below ${low}` : `above ${high}`;
-  return [['crimpDiameter', `Crimp diameter is ${diameter}, ${limit} outside diameters of the hose (${outside})`]];
 }
 
 function dieNote(row: ReadRow, { dies }: Context): Noticed {
@@ -156,16 +96,12 @@ function zeroRates({ rows, index }: Catalogue): Note[] {
 }
 
 function contextOf({ rows, units, index }: Catalogue): Context {
-  const turned = (value: number, from: MeasureUnit, to: MeasureUnit) => convertMeasure(new Decimal(value), from, to).toNumber();
   const good = rows.dies.filter(row => row.problems.length === 0);
   return {
-    units,
+    ...sizeLimits(units),
     index,
     present: partPresence(index),
     dies: new Map(good.map(row => [partKey(textOf(row, 'die')!), row])),
-    highestPressure: turned(HIGHEST_BAR, measureUnit('pressure', 'bar')!, units.pressure),
-    depthMargin: turned(DEPTH_MM, measureUnit('length', 'mm')!, units.length),
-    lengthsADiameter: turned(1, units.diameter, units.length),
   };
 }
 
