@@ -110,7 +110,9 @@ describe('panel Quotes on the try-out page', () => {
     );
     const letter = (heading: string) => quote.getColumn(headings.indexOf(heading)).letter;
     const prices = sampleLines.map((_, row) => shown(`${letter('Price each')}${13 + row}`));
-    const wanted = sampleLines.map(line => {
+    const wanted = sampleLines.map((line, index) => {
+      // Too short, and a coupling of another family: what must not be made has no price.
+      if (index === 6 || index === 8) return 'no price';
       const { hose, fittings, labour } = costParts(line);
       return Math.max(upToCents((hose + fittings + labour) / 0.6), 15);
     });
