@@ -139,7 +139,7 @@ test('temperature, fluid and guard come behind the arguments there were, row by 
     ['', 'hotter than Alder DN 25 allows with water glycol: 65 °C, at most 60 °C'],
   ]);
   // 960 mm of 8 + 4 a metre with 4 % scrap.
-  expect(await excelCall('UNITCOST', full, hose, straight, elbow, 1035.5, 10, [['coil'], ['']])).toEqual([
+  expect(await excelCall('UNITCOST', full, hose, straight, 'Alder cone elbow DN 12', 1035.5, 10, [['coil'], ['']])).toEqual([
     [12, 13, 8, 33],
     [8, 13, 8, 29],
   ]);
