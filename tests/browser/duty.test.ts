@@ -69,7 +69,7 @@ describe('panel Duty on the try-out page', () => {
     await fillForm();
     await pane().getByRole('button', { name: 'Find hoses' }).press('Enter');
     await pane()
-      .getByText(/^\d+ of 44 hoses suit, cheapest first\.$/)
+      .getByText(/^\d+ of 48 hoses suit, cheapest first\.$/)
       .waitFor({ timeout: 10_000 });
     await pane()
       .getByRole('img', { name: /bend to the left, 90°, radius 220 mm/ })

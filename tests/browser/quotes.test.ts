@@ -68,7 +68,7 @@ describe('panel Quotes on the try-out page', () => {
     await tab('Checks').click();
     await press('Check the catalogue');
     await pane()
-      .getByText(/findings? in 44 hoses|Nothing to correct/)
+      .getByText(/findings? in 48 hoses|Nothing to correct/)
       .waitFor({ timeout: 20_000 });
     expect(
       await pane()

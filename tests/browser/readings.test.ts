@@ -93,7 +93,7 @@ describe('panel Readings on the measurement book in the try-out page', () => {
       .getByLabel(/^Change per turn/)
       .fill('0.44');
     await crimps()
-      .getByText(/set its dial from 413 to 425, crimp one trial piece and measure/)
+      .getByText(/set its dial from 425 to 437, crimp one trial piece and measure/)
       .waitFor();
     await crimps()
       .getByText(/Turn the adjuster 0\.2\d turns looser/)

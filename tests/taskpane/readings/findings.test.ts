@@ -64,7 +64,7 @@ describe('the planted causes of the measurement book are named', () => {
     );
     expect(textOf(week('Week 40')).headline).toMatch(/^All combinations crimp 0\.(09|10|11) mm large: recalibrate\.$/);
     expect(textOf(week('Week 41')).headline).toMatch(
-      /^The whole machine crimps 0\.(09|10|11) mm small: recalibrate\. Rowan DN 19 with split flange is 0\.1[789] mm large of its own: change its dial from 413 so that it crimps 0\.1[789] mm tighter, crimp one trial piece and measure\.$/,
+      /^The whole machine crimps 0\.(09|10|11) mm small: recalibrate\. Rowan DN 19 with split flange is 0\.1[789] mm large of its own: change its dial from 425 so that it crimps 0\.1[789] mm tighter, crimp one trial piece and measure\.$/,
     );
     expect(textOf(week('Week 42')).headline).toBe(
       'Not enough crimps yet: measure one more combination, two crimps or more of it.',
