@@ -127,7 +127,7 @@ describe('panel Duty on the try-out page', () => {
       G: 881,
       H: 250,
       J: 'OK',
-      K: 'D27',
+      K: 'D30',
     });
     expect(cost).toContain(`${(row.T as number).toFixed(2)} each`);
     expect(shown(sheet, 'A18')).toBe('Larch DN 16');

@@ -1,5 +1,6 @@
 import { splitHeading } from '../../core/catalogue/headings';
 import { headingKey } from '../../core/catalogue/partName';
+import { looksLikeNumber } from '../../core/catalogue/nameText';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import { sheetText } from '../../core/catalogue/sheetText';
 import type { TableSchema } from '../../core/catalogue/tableSchema';
@@ -53,9 +54,6 @@ function holdsDates(schema: TableSchema, heading: string, column: readonly Writt
   const numbers = column.filter(cell => typeof cell === 'number');
   return numbers.length > 0 && numbers.every(day => day >= FIRST_DATE && day <= LAST_DATE);
 }
-
-/** A name or a text that a sheet would turn into a number or a date as it is written: `1E5`, `1.500`, `3/8`. */
-const looksLikeNumber = (text: string) => /\d/.test(text) && /^[\s\d.,:/+e-]+$/i.test(text);
 
 function holdsNames(schema: TableSchema, heading: string): boolean {
   const kind = Object.values(schema.fields).find(each => headingKey(each.heading) === heading)?.kind;

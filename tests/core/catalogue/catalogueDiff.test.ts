@@ -1,6 +1,7 @@
 import { catalogueDiff } from '../../../src/core/catalogue/catalogueDiff';
 import { readCatalogue, type RawTables } from '../../../src/core/catalogue/readCatalogue';
 import { removedParts } from '../../../src/core/catalogue/removedParts';
+import { nameText } from '../../../src/core/catalogue/nameText';
 import { sheetText } from '../../../src/core/catalogue/sheetText';
 import { treeTables, withCell, withRows } from './treeCatalogue';
 
@@ -102,3 +103,14 @@ test.each([
   ['+3/8', '+3/8'],
   ['Alder = best', 'Alder = best'],
 ])('%j is written to a sheet as %j', (text, expected) => expect(sheetText(text)).toBe(expected));
+
+test.each([
+  ['1E5', "'1E5"],
+  ['1.500', "'1.500"],
+  ['0012', "'0012"],
+  ['3/8', "'3/8"],
+  ['-12', "'-12"],
+  ['=1', "'=1"],
+  ['Alder DN 12', 'Alder DN 12'],
+  ['E', 'E'],
+])('a part called %j is written to a sheet as %j', (name, expected) => expect(nameText(name)).toBe(expected));
