@@ -7,7 +7,7 @@ import { withCatalogue } from '../host/catalogue/withCatalogue';
 import { column, optionalColumn } from '../cells/columns';
 import { text } from '../cells/readers';
 import { mapRows } from '../cells/rows';
-import { overallReader, readQuantity } from './catalogueArguments';
+import { overallReader, readQuantity, readTemperature } from './catalogueArguments';
 
 /** The columns that say what is assembled. */
 const assemblyColumns = (found: Catalogue, hose: any[][], fittingA: any[][], fittingB: any[][], overall: any[][]) =>
@@ -66,27 +66,45 @@ export function crimpSetup(catalogue: any[][], hose: any[][], fitting: any[][], 
 }
 
 /**
- * Cut length, working pressure and mass of a hose with two fittings, and OK or what is wrong with it.
+ * Cut length, working pressure and mass of a hose with two fittings, and OK or what is wrong with it (at a temperature, with a fluid).
  * @customfunction ASSEMBLY ASSEMBLY
  * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
  * @param {any[][]} hose Name of the hose: one value or a column of text.
  * @param {any[][]} fittingA Name of the fitting at end A: one value or a column of text.
  * @param {any[][]} fittingB Name of the fitting at end B: one value or a column of text.
  * @param {any[][]} overall Overall length: one value or a column, in the unit of Fittings' Cut-off.
- * @returns {any[][]} Four columns: cut length (unit of Cut-off), working pressure of the weakest part (blank where a rating is missing), mass (unit of mass in Mass per length; blank where one is missing), OK or what is wrong. #N/A where a part is not in the catalogue.
+ * @param {any[][]} [temperature] Hottest temperature in use, for which the hose is derated: one value or a column, in the unit of Hoses' Hottest (blank = not derated).
+ * @param {any[][]} [fluid] Fluid in the hose, by any of its names: one value or a column of text (blank = not checked).
+ * @returns {any[][]} Four columns: cut length (unit of Cut-off), working pressure of the weakest part (blank where a rating is missing or the hose may not be so hot or cold), mass (unit of mass in Mass per length; blank where one is missing), OK or what is wrong. #N/A where a part is not in the catalogue.
  * @example =HOSE.ASSEMBLY(Catalogue, "Alder DN 12", "Alder cone straight DN 12", "Alder cone elbow DN 12", 1200) gives 1124.5, 250, 0.86225 and OK
  */
-export function assembly(catalogue: any[][], hose: any[][], fittingA: any[][], fittingB: any[][], overall: any[][]): any[][] {
+export function assembly(
+  catalogue: any[][],
+  hose: any[][],
+  fittingA: any[][],
+  fittingB: any[][],
+  overall: any[][],
+  temperature?: any[][],
+  fluid?: any[][],
+): any[][] {
   return withCatalogue(catalogue, found =>
-    mapRows(assemblyColumns(found, hose, fittingA, fittingB, overall), 4, (hoseName, a, b, length) => {
-      const made = assemblyOf(found, hoseName, a, b, length);
-      return [made.cutLength, made.workingPressure, made.mass, made.wrong.length > 0 ? made.wrong.join('; ') : 'OK'];
-    }),
+    mapRows(
+      [
+        ...assemblyColumns(found, hose, fittingA, fittingB, overall),
+        optionalColumn('temperature', temperature, readTemperature),
+        optionalColumn('fluid', fluid, text),
+      ],
+      4,
+      (hoseName, a, b, length, degrees, fluidName) => {
+        const made = assemblyOf(found, hoseName, a, b, length, { temperature: degrees, fluid: fluidName });
+        return [made.cutLength, made.workingPressure, made.mass, made.wrong.length > 0 ? made.wrong.join('; ') : 'OK'];
+      },
+    ),
   );
 }
 
 /**
- * Cost of one assembly: hose with scrap, fittings, labour with its share of the set-up, and their total.
+ * Cost of one assembly: hose with its guard and scrap, fittings, labour with its share of the set-up, and their total.
  * @customfunction UNITCOST UNITCOST
  * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
  * @param {any[][]} hose Name of the hose: one value or a column of text.
@@ -94,7 +112,8 @@ export function assembly(catalogue: any[][], hose: any[][], fittingA: any[][], f
  * @param {any[][]} fittingB Name of the fitting at end B: one value or a column of text.
  * @param {any[][]} overall Overall length: one value or a column, in the unit of Fittings' Cut-off.
  * @param {any[][]} quantity Assemblies in the batch: one value or a column of whole numbers.
- * @returns {any[][]} Four columns, each in the currency of the catalogue's prices: hose, fittings (with ferrules that the crimp rows name), labour, total. #N/A names the part, price or rate that is missing.
+ * @param {any[][]} [guard] Guard over the hose, as in the table Guards: one value or a column of text (blank = none).
+ * @returns {any[][]} Four columns, each in the currency of the catalogue's prices: hose (with its guard), fittings (with ferrules that the crimp rows name), labour, total. #N/A names the part, price or rate that is missing, or why the assembly must not be made.
  * @example =HOSE.UNITCOST(Catalogue, "Alder DN 12", "Alder cone straight DN 12", "Alder cone elbow DN 12", 1035.5, 10) gives 8, 13, 8 and 29
  */
 export function unitCost(
@@ -104,13 +123,18 @@ export function unitCost(
   fittingB: any[][],
   overall: any[][],
   quantity: any[][],
+  guard?: any[][],
 ): any[][] {
   return withCatalogue(catalogue, found =>
     mapRows(
-      [...assemblyColumns(found, hose, fittingA, fittingB, overall), column('quantity', quantity, readQuantity)],
+      [
+        ...assemblyColumns(found, hose, fittingA, fittingB, overall),
+        column('quantity', quantity, readQuantity),
+        optionalColumn('guard', guard, text),
+      ],
       4,
-      (hoseName, a, b, length, count) => {
-        const cost = unitCostOf(found, hoseName, [a, b], length, count);
+      (hoseName, a, b, length, count, guardName) => {
+        const cost = unitCostOf(found, hoseName, [a, b], length, count, guardName);
         return [cost.hose, cost.fittings, cost.labour, cost.total];
       },
     ),

@@ -13,6 +13,7 @@ import { answer } from '../cells/answer';
  * @param {any[][]} [dies] Table of dies and the diameters they crimp to, with its heading row (units in the headings).
  * @param {any[][]} [guards] Table of guards and their prices, with its heading row (units in the headings).
  * @param {any[][]} [derating] Table of pressure factors by temperature, with its heading row (units in the headings).
+ * @param {any[][]} [fluids] Table of fluids, their other names and the temperatures a hose may carry them at, with its heading row (units in the headings).
  * @returns {any[][]} The handle, with units and counts; it ends "; 2 rows left out" where rows are bad or stand twice. #VALUE! names the table, heading or unit that is missing.
  * @example =HOSE.CATALOGUE(Hoses!A1:S60, Fittings!A1:Q120, Crimps!A1:N400) gives CAT-7f3a2c1e (mm, bar; 12 hoses, 30 fittings, 64 crimps)
  */
@@ -25,9 +26,10 @@ export function catalogue(
   dies?: any[][],
   guards?: any[][],
   derating?: any[][],
+  fluids?: any[][],
 ): any[][] {
   return answer(() => {
-    const read = catalogueFromCells([hoses, fittings, crimps, machines, rates, dies, guards, derating]);
+    const read = catalogueFromCells([hoses, fittings, crimps, machines, rates, dies, guards, derating, fluids]);
     catalogueStore.put(read);
     return [[read.handle]];
   });

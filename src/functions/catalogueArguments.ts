@@ -28,6 +28,9 @@ export const readQuantity: CellReader<Decimal> = (cell, label) => {
   throw new TradeError('range', label, `is ${quoted(cell)}`, 'enter a whole number of assemblies');
 };
 
+/** Reads a temperature, in the catalogue's unit. */
+export const readTemperature = number({ marks: 'noLength', hint: 'enter a temperature', like: '70 or -10' });
+
 /** Reads an angle in degrees; `straight` is 0. */
 export const readAngle: CellReader<Decimal> = (cell, label) => {
   const word = typeof cell === 'string' ? cell.trim().toLowerCase() : cell;

@@ -10,10 +10,9 @@ import { column } from '../cells/columns';
 import { number, text } from '../cells/readers';
 import { mapRows } from '../cells/rows';
 import { optionalSingle, single } from '../cells/singles';
-import { lengthReader, readAngle, readVacuum } from './catalogueArguments';
+import { lengthReader, readAngle, readTemperature, readVacuum } from './catalogueArguments';
 
 const readPressure = number({ sign: 'notNegative', marks: 'noLength', hint: 'enter a pressure', like: '250' });
-const readTemperature = number({ marks: 'noLength', hint: 'enter a temperature', like: '70 or -10' });
 
 /**
  * One field of a hose from the catalogue.
@@ -55,10 +54,10 @@ export function fittingData(catalogue: any[][], part: any[][], field: any[][]): 
  * @param {any[][]} pressure Highest pressure, surges included (unit of Hoses' Working pressure).
  * @param {any[][]} bendRadius Tightest bend of the route (unit of Fittings' Cut-off).
  * @param {any[][]} coldest Lowest temperature (unit of Hoses' Hottest).
- * @param {any[][]} hottest Highest temperature (unit of Hoses' Hottest); the table Derating applies.
- * @param {any[][]} [fluid] Fluid, as it stands in Hoses' Fluids (blank = any).
+ * @param {any[][]} hottest Highest temperature (unit of Hoses' Hottest); the tables Derating and Fluids apply.
+ * @param {any[][]} [fluid] Fluid, by its name in Hoses' Fluids or by any name in the table Fluids, whose temperatures apply (blank = any).
  * @param {any[][]} [vacuum] Vacuum that it must stand (unit of Working pressure), or "yes" (blank = none).
- * @returns {any[][]} Table with the header Hose, Standard, Working pressure, Bend radius, Price, Margin of pressure (what the rating at the hottest temperature is above the demand). #N/A where no hose suits, with what rules them out.
+ * @returns {any[][]} Table with the header Hose, Standard, Working pressure (derated at the hottest temperature), Bend radius, Price, Margin of pressure (working pressure less the demand), cheapest first. #N/A where no hose suits, with what keeps the nearest from it.
  * @example =HOSE.FINDHOSE(Catalogue, 25, 170, 350, -30, 70) gives Hose, Standard, Working pressure, Bend radius, Price, Margin of pressure, Birch DN 25, EN 856 4SH, 380, 340, 31, 210
  */
 export function findHose(
@@ -85,7 +84,7 @@ export function findHose(
     const rows = findHoses(found, duty).map(({ hose, ratingAtHottest }) => [
       hose.hose,
       hose.standard,
-      hose.workingPressure,
+      ratingAtHottest,
       hose.bendRadius,
       hose.pricePerLength,
       ratingAtHottest!.minus(duty.pressure),
@@ -99,7 +98,7 @@ export function findHose(
  * @customfunction FINDFITTING FINDFITTING
  * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
  * @param {any[][]} hose Name of the hose, one value of text, as in the table Hoses.
- * @param {any[][]} endForm End form, as it stands in Fittings' End form, like "24° cone" or, with the series, "24° cone L".
+ * @param {any[][]} endForm End form, as in Fittings' End form, like "24° cone" or, with the series, "24° cone L"; or a short word: JIC, ORFS, BSP, DKOL, DKOS, SAE flange.
  * @param {any[][]} [angle] Angle in degrees, 0 = straight (blank = any).
  * @returns {any[][]} Table with the header Fitting, End form, Thread, Angle, Price. #N/A where there is none.
  * @example =HOSE.FINDFITTING(Catalogue, "Alder DN 12", "24° cone", 90) gives Fitting, End form, Thread, Angle, Price, Alder cone elbow DN 12, 24° cone, M22x1.5, 90, 9

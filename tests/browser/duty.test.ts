@@ -68,7 +68,7 @@ describe('view Duty on the try-out page', () => {
     await fillForm();
     await pane().getByRole('button', { name: 'Find hoses' }).press('Enter');
     await pane()
-      .getByText(/^\d+ of 44 hoses suit, cheapest first\.$/)
+      .getByText(/^\d+ of 48 hoses suit, cheapest first\.$/)
       .waitFor({ timeout: 10_000 });
     await pane()
       .getByRole('img', { name: /bend to the left, 90°, radius 220 mm/ })
@@ -118,7 +118,7 @@ describe('view Duty on the try-out page', () => {
       G: 881,
       H: 250,
       J: 'OK',
-      K: 'D27',
+      K: 'D30',
     });
     expect(cost).toContain(`${(row.T as number).toFixed(2)} each`);
     expect(shown(sheet, 'A18')).toBe('Larch DN 16');

@@ -56,7 +56,7 @@ describe('tab Quote on the try-out page', () => {
     await openPlace(page, 'parts/checks');
     await press('Check the catalogue');
     await pane()
-      .getByText(/findings? in 44 hoses|Nothing to correct/)
+      .getByText(/findings? in 48 hoses|Nothing to correct/)
       .waitFor({ timeout: 20_000 });
     expect(
       await pane()
@@ -98,7 +98,9 @@ describe('tab Quote on the try-out page', () => {
     );
     const letter = (heading: string) => quote.getColumn(headings.indexOf(heading)).letter;
     const prices = sampleLines.map((_, row) => shown(`${letter('Price each')}${13 + row}`));
-    const wanted = sampleLines.map(line => {
+    const wanted = sampleLines.map((line, index) => {
+      // Too short, and a coupling of another family: what must not be made has no price.
+      if (index === 6 || index === 8) return 'no price';
       const { hose, fittings, labour } = costParts(line);
       return Math.max(upToCents((hose + fittings + labour) / 0.6), 15);
     });

@@ -1,4 +1,5 @@
 import { cellsOf, treeTables, withCell, withRows } from '../core/catalogue/treeCatalogue';
+import { treeFluids } from '../core/catalogue/treeFluids';
 import { CellError, excelCall } from './excelCall';
 import { lookupFunctions, type LookupFunction } from './lookupFunctions';
 
@@ -88,7 +89,7 @@ test('the two searches answer with a heading, and with #N/A where nothing suits'
   // At 80 °C the table of deratings leaves 165 × .9 of Alder DN 25.
   expect(await hoses(20, '148.5', 340, -40, 80)).toEqual([
     header,
-    ['Alder DN 25', 'EN 853 2SN', 165, 300, 16.5, 0],
+    ['Alder DN 25', 'EN 853 2SN', 148.5, 300, 16.5, 0],
     ['Birch DN 25', 'EN 856 4SH', 380, 340, 31, 231.5],
   ]);
   expect(await hoses(20, 10, 340, -40, 80, 'Mineral Oil', -0.8)).toEqual([header, ['Willow DN 25', '', 20, 150, '', 10]]);
@@ -99,4 +100,32 @@ test('the two searches answer with a heading, and with #N/A where nothing suits'
     [straight, '24° cone', 'M22x1.5', 0, 4],
   ]);
   expect(await excelCall('FINDFITTING', handle, hose, 'hose tail')).toEqual([[expect.stringMatching(/^#N\/A /)]]);
+});
+
+test('temperature, fluid and guard come behind the arguments there were, row by row, and may be blank', async () => {
+  const guards = [
+    ['Guard', 'Price per length (per m)'],
+    ['coil', 4],
+  ];
+  const tables = cellsOf({ ...treeTables, guards, fluids: treeFluids });
+  const [[full]] = (await excelCall('CATALOGUE', ...tables)) as [[unknown]];
+  const end = 'Alder cone straight DN 25';
+  const temperatures = [[80], [''], [60], [65]];
+  const fluids = [[''], ['HFC'], ['HFC'], ['water glycol']];
+  const made = (await excelCall('ASSEMBLY', full, 'Alder DN 25', end, end, 900, temperatures, fluids)) as unknown[][];
+  // 165 × .9 at 80 °C by Derating; 60 °C is the most with that fluid by Fluids.
+  expect(made.map(row => [row[1], row[3]])).toEqual([
+    [148.5, 'OK'],
+    [165, 'OK'],
+    [165, 'OK'],
+    ['', 'hotter than Alder DN 25 allows with water glycol: 65 °C, at most 60 °C'],
+  ]);
+  // 960 mm of 8 + 4 a metre with 4 % scrap.
+  expect(await excelCall('UNITCOST', full, hose, straight, 'Alder cone elbow DN 12', 1035.5, 10, [['coil'], ['']])).toEqual([
+    [12, 13, 8, 33],
+    [8, 13, 8, 29],
+  ]);
+  expect(await excelCall('UNITCOST', full, hose, straight, straight, 200, 10)).toEqual([
+    Array(4).fill('#N/A too short: 88 mm of free hose, at least 100 mm'),
+  ]);
 });

@@ -4,7 +4,7 @@ import { lookupFunctions } from './lookupFunctions';
 import { rowFunctions } from './rowFunctions';
 
 /** Functions without rows that answer with a table or a handle: they are told by the tests of the catalogue. */
-const tableFunctions = ['CATALOGUE', 'FINDHOSE', 'FINDFITTING'];
+const tableFunctions = ['CATALOGUE', 'FINDHOSE', 'FINDFITTING', 'FINDTHREAD'];
 
 const withRows = [...rowFunctions, ...lookupFunctions].map(({ id }) => id);
 const withoutRows = [...listFunctions.map(({ id }) => id), ...tableFunctions];

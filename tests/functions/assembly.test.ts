@@ -187,7 +187,7 @@ describe('ASSEMBLY', () => {
     );
   });
 
-  test('sizes are compared by bore within 2 % where one part has no size', () => {
+  test('sizes are compared by bore within 2 %', () => {
     // 12.9 against 12.7: 1.6 %
     expect(made('Alder DN 12', 'Alder oddment', 'Alder oddment', 1000)).toEqual([
       934,
@@ -198,11 +198,11 @@ describe('ASSEMBLY', () => {
   });
 
   test.each([
-    ['the same number counted in dashes and in DN is another size', 'DN 16', 'dash 16', 25.4, 'sizes differ'],
-    ['a bare number may be either, so that the bore decides', '16', 'DN 16', 25.4, 'sizes differ'],
-    ['a bare number of the same bore', '16', '-16', 15.9, 'OK'],
-    ['blanks and case do not matter', 'dn16', 'DN  16', 25.4, 'OK'],
-  ])('%s', (_, hoseSize, fittingSize, fittingBore, expected) => {
+    ['another size of the same bore is that bore', 'DN 16', 'DN 15', 15.9, 'OK'],
+    ['the same size of another bore is another bore', 'DN 16', 'DN 16', 25.4, 'sizes differ'],
+    ['a bore within 2 %', 'DN 16', '-10', 15.6, 'OK'],
+    ['the same number counted in dashes and in DN', 'DN 16', 'dash 16', 25.4, 'sizes differ'],
+  ])('the bore decides, Size does not: %s', (_, hoseSize, fittingSize, fittingBore, expected) => {
     const hose = ['Alder hose', 'Alder', null, hoseSize, 15.9, 130, 200];
     const fitting = ['Alder end', 'Alder', '24° cone', null, 'L', 0, fittingSize, fittingBore, 30, 26, 160, 0.1, 4];
     const tables = withRows('crimps', ['Alder hose', 'Alder end', null, 'D27', 300, 28, 0.15, null, null, null]);
@@ -294,5 +294,84 @@ describe('UNITCOST', () => {
     expect(cost(withCell('rates', 1, 'Rate', 'wages'), 'Birch DN 25', 'Birch flange DN 25')[0]).toBe(
       '#N/A rate "labour per hour" is missing: add it to the table Rates (0 where there is none)',
     );
+  });
+
+  const part = 'Alder cone straight DN 12';
+  const costOf = (tables: Parameters<typeof catalogueOf>[0], overall: unknown, quantity: unknown, guard: unknown, end = part) =>
+    called(() =>
+      functions.unitCost(
+        catalogueOf(tables),
+        one('Alder DN 12'),
+        one(end),
+        one(end),
+        one(overall),
+        Array.isArray(quantity) ? quantity : one(quantity),
+        Array.isArray(guard) ? guard : one(guard),
+      ),
+    );
+
+  test('minutes per test are worked, too', () => {
+    // (30 ÷ 10 + 2 + 1.5 × 2 + 6) × 60 ÷ 60 = 14, against 8 without
+    const tested = withRows('rates', ['minutes per test', 6, null]);
+    expect(costOf(tested, 1020, 10, null)[0]!.slice(2)).toEqual([14, 30]);
+    expect(costOf(treeTables, 1020, 10, null)[0]!.slice(2)).toEqual([8, 24]);
+  });
+
+  test('the minimum charge is that of a quote, never of a cost', () => {
+    const charged = withRows('rates', ['minimum charge', 500, null]);
+    expect(costOf(charged, 1020, 10, null)).toEqual(costOf(treeTables, 1020, 10, null));
+  });
+
+  const guards = [
+    ['Guard', 'Size', 'Inside diameter (mm)', 'Price per length (per m)'],
+    ['coil', 'DN 12', 22, 4],
+    ['coil', 'dn 25', 40, 7],
+    ['sleeve', null, 30, 2],
+    ['tube', 'DN 25', 40, null],
+  ];
+
+  test('a guard is paid for by the cut length, with its share of scrap: the row of its name, by size where there are several', () => {
+    const guarded = { ...treeTables, guards };
+    // 0.96 m × (8 + 4) ÷ 0.96; 0.96 × (8 + 2) ÷ 0.96
+    expect(costOf(guarded, 1020, one(10), col('COIL', 'sleeve', null)).map(row => [row[0], row[3]])).toEqual([
+      [12, 28],
+      [10, 26],
+      [8, 24],
+    ]);
+    expect(costOf(guarded, 1020, 10, 'net')[0]![0]).toBe(
+      '#N/A guard "net" is not in the catalogue: check its name, or add it to the table Guards',
+    );
+    expect(costOf(guarded, 1020, 10, 'tube')[0]![0]).toBe('#N/A price of tube is missing: enter it in the catalogue');
+    const other = guards.map(row => row.map(cell => (cell === 'DN 12' ? 'DN 16' : cell)));
+    expect(costOf({ ...treeTables, guards: other }, 1020, 10, 'coil')[0]![0]).toBe(
+      '#N/A guard "coil" has no size DN 12, that of Alder DN 12: add that size to the table Guards, or choose another guard',
+    );
+  });
+
+  test('what must not be made has no cost, with the sentence of ASSEMBLY; a missing rating is no reason', () => {
+    for (const [overall, end] of [
+      [200, part],
+      [900, 'Birch flange DN 25'],
+      [900, 'Alder cone straight DN 25'],
+    ] as const) {
+      const [said] = functions.assembly(handle, one('Alder DN 12'), one(end), one(end), one(overall));
+      expect(costOf(treeTables, overall, 10, null, end)).toEqual([Array(4).fill(`#N/A ${said![3]}`)]);
+    }
+    expect(costOf(treeTables, 900, 10, null, 'Alder flare straight DN 12')[0]![1]).toBe(10);
+  });
+
+  test('a shortest free hose in diameters: the longer of the two counts', () => {
+    const tables = (diameters: number, outside: number | null) => ({
+      ...withRows('rates', ['shortest free hose in diameters', diameters, null]),
+      hoses: treeTables.hoses.map((row, at) => [...row, at === 0 ? 'Outside diameter (mm)' : outside]),
+    });
+    const verdict = (found: any[][], overall: number) =>
+      functions.assembly(found, one('Alder DN 12'), one(part), one(part), one(overall))[0]![3];
+    // 10 cm of the table against 6 × 20 mm; both ends take 30 of cut-off and 26 of depth
+    const longer = catalogueOf(tables(6, 20));
+    expect([verdict(longer, 232), verdict(longer, 231)]).toEqual(['OK', 'too short: 119 mm of free hose, at least 120 mm']);
+    const shorter = catalogueOf(tables(4, 20));
+    expect([verdict(shorter, 212), verdict(shorter, 211)]).toEqual(['OK', 'too short: 99 mm of free hose, at least 100 mm']);
+    expect(verdict(catalogueOf(tables(4, null)), 900)).toBe('outside diameter missing: Alder DN 12');
   });
 });

@@ -51,7 +51,7 @@ describe('the week of the sample catalogue', () => {
     );
     expect(plans[3]!.later.map(({ quantity }) => quantity)).toEqual([1]);
     expect(plans[3]!.buy).toMatchObject({ reels: 1, atLeast: 1 });
-    expect(plans.flatMap(({ job }) => job.warnings)).toEqual([expect.stringContaining('lot L-1202 was made 2019-08-01')]);
+    expect(plans.flatMap(({ job }) => job.warnings)).toEqual([expect.stringContaining('lot 67/19 was made 2019-08-01')]);
   }, 60_000);
 
   test('every line gets a card without a stop, and every assembly a tag', async () => {

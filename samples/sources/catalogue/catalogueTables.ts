@@ -4,7 +4,7 @@ import { fittingsTable } from './fittings';
 import { hosesTable } from './hoses';
 import { machinesTable } from './machines';
 import type { SampleTable } from './sampleTable';
-import { deratingTable, guardsTable, ratesTable } from './smallTables';
+import { deratingTable, fluidsTable, guardsTable, ratesTable } from './smallTables';
 
 /** The workshop's catalogue, in the order of HOSE.CATALOGUE's arguments. */
 export const catalogueTables: readonly SampleTable[] = [
@@ -16,4 +16,5 @@ export const catalogueTables: readonly SampleTable[] = [
   diesTable,
   guardsTable,
   deratingTable,
+  fluidsTable,
 ];

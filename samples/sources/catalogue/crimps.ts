@@ -1,4 +1,4 @@
-import { dieFor } from './dies';
+import { dieFor, gateDial } from './dies';
 import { ferruleName, insertionMm, sampleFittings, type SampleFitting } from './fittings';
 import { sampleHoses, type SampleHose } from './hoses';
 import { NEVER_CRIMP, toStep, type SampleTable } from './sampleTable';
@@ -18,21 +18,16 @@ const toleranceMm: Readonly<Record<Size, number>> = {
   51: 0.25,
 };
 
-/** Invented: what an end form adds to the crimp diameter of its hose, in mm, and to the dial, in digits. */
-function ofEndForm({ form, angle }: SampleFitting): { diameter: number; digits: number } {
-  if (form.endForm === 'O-ring face seal') return { diameter: 0.05, digits: -3 };
-  if (form.endForm === '37° flare swivel') return { diameter: -0.05, digits: 3 };
-  return { diameter: 0, digits: angle === 0 ? 0 : 1 };
+/** Invented: what an end form adds to the crimp diameter of its hose, in mm. */
+function ofEndForm({ form }: SampleFitting): number {
+  if (form.endForm === 'O-ring face seal') return 0.05;
+  return form.endForm === '37° flare swivel' ? -0.05 : 0;
 }
-
-/** Invented: dial of the gate machine in digits. */
-const dialFor = (crimpMm: number) => Math.round(300 + 4.1 * crimpMm);
 
 /** A row for a coupling, or for all couplings that a pattern names; those crimp like `like`. */
 function row(hose: SampleHose, like: SampleFitting, named = like.name) {
   const { size, family } = hose;
-  const added = ofEndForm(like);
-  const crimpMm = toStep(hose.crimpMm + added.diameter, 0.05);
+  const crimpMm = toStep(hose.crimpMm + ofEndForm(like), 0.05);
   const depth = insertionMm(size);
   const skived = family === 'Rowan' && size >= 31;
   return [
@@ -40,7 +35,7 @@ function row(hose: SampleHose, like: SampleFitting, named = like.name) {
     named,
     ferruleName(family, size),
     dieFor(crimpMm).name,
-    dialFor(hose.crimpMm) + added.digits,
+    gateDial(crimpMm),
     crimpMm,
     toleranceMm[size],
     size <= 19 ? 0.25 : 0.3,

@@ -26,7 +26,7 @@ const hoseEndMm: Readonly<Record<Size, number>> = {
   51: 47,
 };
 
-/** Threads and pressures: ISO 8434-1, -2, -3, -6, ISO 6162-2 and ISO 12151, recalled from memory: compare with your own copy. */
+/** Threads and pressures (of 37° flares 240 bar at DN 16; no 60° cone at DN 8, as there is no G 5/16): ISO 228-1, ISO 8434-1, -2, -3, -6, ISO 6162-2 and ISO 12151, recalled from memory: compare with your own copy. */
 export const endForms = {
   light: {
     endForm: '24° cone',
@@ -72,7 +72,7 @@ export const endForms = {
       8: ['1/2-20 UNF', 350],
       10: ['9/16-18 UNF', 350],
       12: ['3/4-16 UNF', 310],
-      16: ['7/8-14 UNF', 310],
+      16: ['7/8-14 UNF', 240],
       19: ['1 1/16-12 UN', 240],
       25: ['1 5/16-12 UN', 210],
       31: ['1 5/8-12 UN', 170],
@@ -99,7 +99,6 @@ export const endForms = {
     measuredTo: 'seat',
     sizes: {
       6: ['G 1/4', 350],
-      8: ['G 5/16', 350],
       10: ['G 3/8', 350],
       12: ['G 1/2', 350],
       16: ['G 5/8', 250],

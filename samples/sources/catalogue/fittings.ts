@@ -42,6 +42,11 @@ const stock: Readonly<Record<Family, readonly (readonly [form: EndFormName, angl
     ['flange', 45, 25, 38],
     ['flange', 90, 19, 38],
   ],
+  Willow: [
+    ['light', 0, 25, 38],
+    ['cone60', 0, 25, 51],
+    ['cone60', 90, 25, 38],
+  ],
 };
 
 const ALL_SIZES = Object.keys(bores).map(Number) as Size[];
@@ -49,6 +54,7 @@ const ferruleSizes: Readonly<Record<Family, readonly [from: Size, to: Size]>> = 
   Alder: [6, 51],
   Larch: [6, 38],
   Rowan: [10, 38],
+  Willow: [25, 51],
 };
 const angleWord = (angle: number) => (angle === 0 ? 'straight' : `${angle}°`);
 
@@ -65,7 +71,7 @@ function fittingsOf(family: Family): SampleFitting[] {
   });
 }
 
-const FAMILIES = ['Alder', 'Larch', 'Rowan'] as const;
+const FAMILIES = ['Alder', 'Larch', 'Rowan', 'Willow'] as const;
 
 /** Every coupling of the workshop, without the ferrules. */
 export const sampleFittings: readonly SampleFitting[] = FAMILIES.flatMap(fittingsOf);
@@ -77,7 +83,7 @@ export const ferruleName = (family: Family, size: Size) => `${family} ferrule ${
 export const insertionMm = (size: Size) => Math.round(20 + 0.6 * bores[size].mm);
 
 const RATING_NOT_KNOWN = 'Larch 37° flare swivel 90° DN 19';
-const NOTE = 'thread and pressure from memory of the standard: check; cut-off, depth, mass and price invented';
+const NOTE = 'thread and pressure from memory of the standard: check; cut-off, drop, depth, mass, price and pack invented';
 
 function fittingRow({ name, family, form, angle, size }: SampleFitting) {
   const bore = bores[size].mm;
@@ -112,7 +118,7 @@ function ferruleRow(family: Family, size: Size) {
   const bore = bores[size].mm;
   const [mass, price] = [toStep(0.02 + 0.0006 * bore ** 1.8, 0.001), toStep(0.5 + 0.02 * bore ** 1.4, 0.05)];
   const head = [ferruleName(family, size), family, 'ferrule', undefined, undefined, undefined, dn(size), bore, 0];
-  return [...head, 'end', undefined, undefined, undefined, mass, price, 20, undefined, 'mass and price invented'];
+  return [...head, 'end', undefined, undefined, undefined, mass, price, 20, undefined, 'all values invented'];
 }
 
 const ferruleRows = FAMILIES.flatMap(family => {

@@ -2,14 +2,14 @@ import type { SampleTable } from './sampleTable';
 import { toStep } from './sampleTable';
 import { bores, dn, type Size } from './sizes';
 
-/** The three families of the workshop; fittings belong to one of them. */
-export type Family = 'Alder' | 'Larch' | 'Rowan';
+/** The four families of the workshop; fittings belong to one of them. Willow is the suction hose. */
+export type Family = 'Alder' | 'Larch' | 'Rowan' | 'Willow';
 
 /** One hose: what the standard says of its size, and the invented diameter it is crimped to. */
 export interface SampleHose {
   readonly name: string;
   readonly family: Family;
-  readonly standard: string;
+  readonly standard?: string;
   readonly size: Size;
   readonly outsideMm: number;
   readonly pressureBar: number;
@@ -24,7 +24,8 @@ interface Construction {
   readonly family: Family;
   /** Word between family and size. */
   readonly kind?: string;
-  readonly standard: string;
+  /** None: all of its values are invented. */
+  readonly standard?: string;
   readonly lines: readonly Line[];
 }
 
@@ -117,6 +118,16 @@ const constructions: readonly Construction[] = [
       [38, 53.5, 290, 560, 59.6],
     ],
   },
+  {
+    family: 'Willow',
+    kind: 'suction',
+    lines: [
+      [25, 37, 16, 130, 41.6],
+      [31, 44, 14, 160, 48.7],
+      [38, 51, 10, 200, 55.3],
+      [51, 65, 7, 260, 70.4],
+    ],
+  },
 ];
 
 /** Every hose of the workshop. */
@@ -124,7 +135,7 @@ export const sampleHoses: readonly SampleHose[] = constructions.flatMap(({ famil
   lines.map(([size, outsideMm, pressureBar, bendMm, crimpMm]) => ({
     name: [family, kind, dn(size)].filter(Boolean).join(' '),
     family,
-    standard,
+    ...(standard !== undefined && { standard }),
     size,
     outsideMm,
     pressureBar,
@@ -133,8 +144,12 @@ export const sampleHoses: readonly SampleHose[] = constructions.flatMap(({ famil
   })),
 );
 
-const layers = { Alder: 1, Larch: 1.45, Rowan: 2.3 } as const satisfies Record<Family, number>;
-const NOTE = 'sizes, pressure, bend radius from memory of the standard: check; mass and price invented';
+const layers = { Alder: 1, Larch: 1.45, Rowan: 2.3, Willow: 0.6 } as const satisfies Record<Family, number>;
+const NOTE =
+  'sizes, pressure, bend radius, temperatures from memory of the standard: check; fluids, cover, change of length, mass, price, reel invented';
+const ALL_INVENTED = 'all values invented';
+/** Coldest and hottest in °C, fluids and vacuum (bar, where something is said of it) of a suction hose; invented. */
+const SUCTION = { coldest: -30, hottest: 80, fluids: 'mineral oil, water-glycol, rapeseed ester', vacuumBar: 0.8 } as const;
 
 function row(hose: SampleHose) {
   const { name, family, standard, size, outsideMm, pressureBar, bendMm } = hose;
@@ -143,8 +158,8 @@ function row(hose: SampleHose) {
   const wallMm2 = outsideMm ** 2 - bore ** 2;
   const mass = toStep(wallMm2 * 0.0016 * Math.sqrt(layers[family]), 0.01);
   const price = toStep((1.1 + wallMm2 * 0.014) * layers[family] * (compact ? 1.12 : 1), 0.05);
-  const fluids = compact ? 'mineral oil, rapeseed ester' : 'mineral oil, water-glycol';
-  const vacuum = family === 'Alder' && size <= 19 ? 0.6 : 'no';
+  const suction = family === 'Willow' ? SUCTION : undefined;
+  const fluids = suction?.fluids ?? (compact ? 'mineral oil, rapeseed ester' : 'mineral oil, water-glycol');
   const cover = family === 'Rowan' ? 'abrasion resistant' : 'rubber';
   return [
     name,
@@ -155,17 +170,18 @@ function row(hose: SampleHose) {
     outsideMm,
     pressureBar,
     bendMm,
-    -40,
-    100,
-    vacuum,
+    suction?.coldest ?? -40,
+    suction?.hottest ?? 100,
+    // The standards of the pressure hoses say nothing of a vacuum that could be repeated here.
+    suction?.vacuumBar,
     fluids,
     cover,
-    0.04,
-    0.02,
+    suction ? undefined : 0.04,
+    suction ? undefined : 0.02,
     mass,
     price,
     size <= 19 ? 100_000 : 40_000,
-    NOTE,
+    suction ? ALL_INVENTED : NOTE,
   ];
 }
 

@@ -9,7 +9,7 @@ const HEADING_ROW = 9;
 const FREE_ROWS = 3;
 export const HANDLE = 'B5';
 /** Tables in the order CATALOGUE takes them. */
-const TABLES = ['Hoses', 'Fittings', 'Crimps', 'Machines', 'Rates', 'Dies', 'Guards', 'Derating'];
+const TABLES = ['Hoses', 'Fittings', 'Crimps', 'Machines', 'Rates', 'Dies', 'Guards', 'Derating', 'Fluids'];
 /** Rows below a table that are part of its range already, so that a part can be added. */
 const SPARE_ROWS = 20;
 

@@ -25,11 +25,10 @@ const columns: readonly SheetColumn[] = [
   { heading: 'Reading 4 (mm)', ...reading },
   { heading: 'Target (mm)', ...reading },
   { heading: 'Tolerance ± (mm)', ...reading },
-  { heading: 'Verdict', width: 12, align: 'center', kind: 'computed' },
   { heading: 'Mean (mm)', ...result },
   { heading: 'Deviation (mm)', ...result, format: '+0.000;-0.000;0.000' },
   { heading: 'Spread (mm)', ...result, format: '0.00' },
-  { heading: 'Verdict with spread', width: 12, align: 'center', kind: 'computed' },
+  { heading: 'Verdict', width: 12, align: 'center', kind: 'computed' },
   { heading: 'Next dial (digits)', width: 10, format: '0', align: 'right', kind: 'computed' },
   { heading: 'Note', width: 44 },
 ];
@@ -71,11 +70,9 @@ export async function addBenchRecord(book: Workbook): Promise<void> {
     if (crimp) putTyped(sheet, row, crimp);
     const [readings, target, tolerance] = [at(`G${row}:J${row}`), at(`K${row}`), at(`L${row}`)];
     const limits = [at('$D$6'), at('$D$7'), at('$D$8')];
-    await putFormula(sheet, `M${row}`, call('CRIMPCHECK', readings, target, tolerance));
-    await putFormula(sheet, `N${row}`, call('CRIMPDETAIL', readings, target, tolerance, at('$D$9')));
-    await putFormula(sheet, `R${row}`, call('NEXTDIAL', at(`F${row}`), readings, target, tolerance, at('$D$5'), ...limits));
+    await putFormula(sheet, `M${row}`, call('CRIMPDETAIL', readings, target, tolerance, at('$D$9')));
+    await putFormula(sheet, `Q${row}`, call('NEXTDIAL', at(`F${row}`), readings, target, tolerance, at('$D$5'), ...limits));
   }
-  colourVerdicts(sheet, `M${HEADING_ROW + 1}:M${last}`);
-  colourVerdicts(sheet, `Q${HEADING_ROW + 1}:Q${last}`);
+  colourVerdicts(sheet, `P${HEADING_ROW + 1}:P${last}`);
   setUpSheet(sheet, HEADING_ROW, 2);
 }

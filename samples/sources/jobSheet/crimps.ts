@@ -1,3 +1,6 @@
+import { gateDial } from '../catalogue/dies';
+import { GATE_STEP } from '../catalogue/gateStep';
+
 /** One crimp of the bench record; diameters in mm, dial in digits. */
 export interface Crimp {
   readonly line: number;
@@ -17,7 +20,7 @@ export interface Crimp {
 /** The invented machine these crimps were made on: change of diameter in mm per digit and per turn of its calibration screw. */
 export const machine = {
   name: 'Machine at the gate',
-  step: 0.016,
+  step: GATE_STEP,
   perTurn: 0.44,
   lowest: 100,
   highest: 900,
@@ -27,11 +30,12 @@ export const machine = {
 /** Largest difference of a crimp's readings, in mm, before it counts as oval. */
 export const LARGEST_SPREAD = 0.25;
 
-const larch12 = { hose: 'Larch DN 12', die: 'D23', dial: 412, target: 27.35, tolerance: 0.12 } as const;
-const larch16 = { hose: 'Larch DN 16', die: 'D27', dial: 431, target: 31.6, tolerance: 0.15 } as const;
-const larch10 = { hose: 'Larch DN 10', die: 'D19', dial: 388, target: 22.8, tolerance: 0.15 } as const;
-const larch8 = { hose: 'Larch DN 8', die: 'D19', dial: 365, target: 19.45, tolerance: 0.12 } as const;
-const rowan25 = { hose: 'Rowan DN 25', die: 'D40', dial: 540, target: 44.2, tolerance: 0.15 } as const;
+const larch12 = { hose: 'Larch DN 12', die: 'D26', dial: gateDial(27.35), target: 27.35, tolerance: 0.12 } as const;
+const larch12Face = { ...larch12, dial: gateDial(27.4), target: 27.4 } as const;
+const larch16 = { hose: 'Larch DN 16', die: 'D30', dial: gateDial(31.6), target: 31.6, tolerance: 0.15 } as const;
+const larch10 = { hose: 'Larch DN 10', die: 'D22', dial: gateDial(22.8), target: 22.8, tolerance: 0.15 } as const;
+const larch8 = { hose: 'Larch DN 8', die: 'D18', dial: gateDial(19.45), target: 19.45, tolerance: 0.12 } as const;
+const rowan25 = { hose: 'Rowan DN 25', die: 'D39', dial: gateDial(44.2), target: 44.2, tolerance: 0.15 } as const;
 
 /** The crimps of two days, both ends of an assembly in rows of their own. */
 export const crimps: readonly Crimp[] = [
@@ -43,12 +47,19 @@ export const crimps: readonly Crimp[] = [
     coupling: '24° cone S straight',
     end: 'B',
     ...larch10,
-    dial: 377,
+    dial: gateDial(22.8) - 12,
     readings: [22.79, 22.83, 22.76, 22.82],
     note: 'after the new dial was tried on a trial piece',
   },
   { line: 3, coupling: '24° cone L straight', end: 'A', ...larch8, readings: [19.66, 19.62, 19.7, 19.67], note: 'loose' },
-  { line: 3, coupling: '24° cone L 90°', end: 'B', ...larch8, dial: 378, readings: [19.45, 19.49, 19.43, 19.47] },
+  {
+    line: 3,
+    coupling: '24° cone L 90°',
+    end: 'B',
+    ...larch8,
+    dial: gateDial(19.45) + 13,
+    readings: [19.45, 19.49, 19.43, 19.47],
+  },
   {
     line: 4,
     coupling: 'split flange straight',
@@ -70,10 +81,10 @@ export const crimps: readonly Crimp[] = [
     hose: 'Alder DN 31',
     coupling: '24° cone L straight',
     end: 'A',
-    die: 'D45',
-    dial: 505,
-    target: 49.4,
-    tolerance: 0.15,
+    die: 'D44',
+    dial: gateDial(49.2),
+    target: 49.2,
+    tolerance: 0.2,
     readings: [49.98, 50.05, 50.02, 49.95],
     note: 'far off: look before you turn the dial',
   },
@@ -97,10 +108,10 @@ export const crimps: readonly Crimp[] = [
     line: 7,
     coupling: 'O-ring face seal straight',
     end: 'A',
-    ...larch12,
-    readings: [27.47, 27.5, 27.44, 27.47],
+    ...larch12Face,
+    readings: [27.52, 27.55, 27.49, 27.52],
     note: 'mean on the upper limit: in spec',
   },
-  { line: 7, coupling: 'O-ring face seal 90°', end: 'B', ...larch12, readings: [], note: 'not crimped yet' },
+  { line: 7, coupling: 'O-ring face seal 90°', end: 'B', ...larch12Face, readings: [], note: 'not crimped yet' },
   { line: 8, hose: 'Rowan DN 19', coupling: 'split flange straight', end: 'A', die: 'D35', readings: [], note: 'not set up yet' },
 ];

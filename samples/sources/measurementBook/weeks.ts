@@ -1,3 +1,5 @@
+import { gateDial } from '../catalogue/dies';
+
 /** Allowed deviation of every combination in the book, in mm. */
 export const TOLERANCE = 0.12;
 
@@ -11,11 +13,11 @@ interface Combination {
 }
 
 export const combinations = [
-  { name: 'Larch DN 10 with 24° cone', die: 'D19', dial: 388, target: 22.8 },
-  { name: 'Larch DN 12 with 24° cone', die: 'D23', dial: 412, target: 27.35 },
-  { name: 'Larch DN 16 with 24° cone', die: 'D27', dial: 431, target: 31.6 },
-  { name: 'Alder DN 19 with 60° cone', die: 'D31', dial: 455, target: 33.4 },
-  { name: 'Rowan DN 19 with split flange', die: 'D31', dial: 468, target: 36.4 },
+  { name: 'Larch DN 10 with 24° cone', die: 'D22', dial: gateDial(22.8), target: 22.8 },
+  { name: 'Larch DN 12 with 24° cone', die: 'D26', dial: gateDial(27.35), target: 27.35 },
+  { name: 'Larch DN 16 with 24° cone', die: 'D30', dial: gateDial(31.6), target: 31.6 },
+  { name: 'Alder DN 19 with 60° cone', die: 'D30', dial: gateDial(33.4), target: 33.4 },
+  { name: 'Rowan DN 19 with split flange', die: 'D35', dial: gateDial(36.4), target: 36.4 },
 ] as const satisfies readonly Combination[];
 
 export type CombinationName = (typeof combinations)[number]['name'];

@@ -5,6 +5,7 @@ import type { TableName } from './tables/catalogueTables';
 import type { Crimp } from './tables/crimpsTable';
 import type { Derating } from './tables/deratingTable';
 import type { Die } from './tables/diesTable';
+import type { FluidRow } from './tables/fluidsTable';
 import type { Fitting } from './tables/fittingsTable';
 import type { Guard } from './tables/guardsTable';
 import type { Hose } from './tables/hosesTable';
@@ -38,6 +39,22 @@ export interface MachineEntry {
   readonly entry: Entry<MachineRow>;
 }
 
+/** A row of the table Fluids, or one that was left out, by what it names. */
+export interface FluidEntry {
+  /** Keys of the fluid's own name and of what else it is called; the own name first. */
+  readonly names: readonly string[];
+  /** Key of the hose or pattern; "" = all hoses. */
+  readonly hose: string;
+  readonly entry: Entry<FluidRow>;
+}
+
+/** A guard, or a row of Guards that was left out. */
+export interface GuardEntry {
+  /** Key of its size; "" where none is given. */
+  readonly size: string;
+  readonly entry: Entry<Guard>;
+}
+
 /** The parts data of a workshop, read and checked. Numbers are in `units`. */
 export interface Catalogue {
   /** Short text made from the content: equal data, equal handle. */
@@ -53,6 +70,7 @@ export interface Catalogue {
   readonly dies: readonly Die[];
   readonly guards: readonly Guard[];
   readonly derating: readonly Derating[];
+  readonly fluids: readonly FluidRow[];
   /** All problems, in table and row order. */
   readonly problems: readonly Problem[];
   readonly leftOutRows: number;
@@ -77,4 +95,7 @@ export interface CatalogueIndex {
   readonly rates: ReadonlyMap<string, Entry<Rate>>;
   /** By hose, coldest first. A left-out row makes the hose's derating unknown. */
   readonly derating: ReadonlyMap<string, readonly Entry<Derating>[]>;
+  readonly fluids: readonly FluidEntry[];
+  /** Guards by name: one a size. */
+  readonly guards: ReadonlyMap<string, readonly GuardEntry[]>;
 }

@@ -1,10 +1,13 @@
-import type { CatalogueIndex, CrimpEntry, Entry, HoseCrimps, MachineEntry } from './catalogue';
+import type { CatalogueIndex, CrimpEntry, Entry, FluidEntry, GuardEntry, HoseCrimps, MachineEntry } from './catalogue';
 import { rateKey } from './duplicates';
-import { partKey } from './partName';
+import { fluidKey, fluidNames } from './fluidName';
+import { headingKey, partKey } from './partName';
 import type { ReadRow } from './readRows';
 import type { TableName } from './tables/catalogueTables';
 import type { Crimp } from './tables/crimpsTable';
 import type { Derating } from './tables/deratingTable';
+import type { FluidRow } from './tables/fluidsTable';
+import type { Guard } from './tables/guardsTable';
 import type { MachineRow } from './tables/machinesTable';
 
 /** Key of a machine's setting. */
@@ -82,6 +85,23 @@ function deratingByHose(rows: readonly ReadRow[]): Map<string, Entry<Derating>[]
   return groups;
 }
 
+const fluidEntries = (rows: readonly ReadRow[]): FluidEntry[] =>
+  rows.flatMap(row => {
+    const own = fluidKey(String(row.values.fluid ?? row.unread?.fluid ?? ''));
+    const names = [own, ...fluidNames(String(row.values.alsoCalled ?? row.unread?.alsoCalled ?? ''))];
+    const hose = partKey(String(row.values.hose ?? row.unread?.hose ?? ''));
+    return own === '' ? [] : [{ names, hose, entry: entryOf<FluidRow>(row) }];
+  });
+
+function guardsByName(rows: readonly ReadRow[]): Map<string, GuardEntry[]> {
+  const groups = new Map<string, GuardEntry[]>();
+  for (const row of rows) {
+    if (row.values.guard === undefined) continue;
+    push(groups, keyOf(row, 'guard'), { size: headingKey(keyOf(row, 'size')), entry: entryOf<Guard>(row) });
+  }
+  return groups;
+}
+
 /** The ways into the rows that were read. */
 export function catalogueIndex(tables: Readonly<Record<TableName, readonly ReadRow[]>>): CatalogueIndex {
   return {
@@ -91,5 +111,7 @@ export function catalogueIndex(tables: Readonly<Record<TableName, readonly ReadR
     ...machineEntries(tables.machines),
     rates: byName(tables.rates, 'rate', rateKey),
     derating: deratingByHose(tables.derating),
+    fluids: fluidEntries(tables.fluids),
+    guards: guardsByName(tables.guards),
   };
 }

@@ -11,7 +11,7 @@ export interface CatalogueUnits {
   readonly diameter: MeasureUnit;
   /** The unit of Hoses' Working pressure. */
   readonly pressure: MeasureUnit;
-  /** The unit of Hoses' Hottest; undefined where no temperature is given. */
+  /** The unit of Hoses' Hottest, else that of Derating or Fluids; undefined where no temperature is given. */
   readonly temperature: MeasureUnit | undefined;
   /** Hoses' Mass per length; undefined where none is given. */
   readonly massPerLength: MeasureUnit | undefined;
@@ -34,7 +34,7 @@ export function catalogueUnits(headings: AllHeadings): CatalogueUnits {
     length,
     diameter: unit('crimps', 'crimpDiameter', 'smallestDiameter', 'tolerance') ?? length,
     pressure: unit('hoses', 'workingPressure')!,
-    temperature: unit('hoses', 'hottest', 'coldest') ?? unit('derating', 'temperature'),
+    temperature: unit('hoses', 'hottest', 'coldest') ?? unit('derating', 'temperature') ?? unit('fluids', 'hottest', 'coldest'),
     massPerLength,
     mass: massPerLength ? measureUnit('mass', massPerLength.symbol.split('/')[0]!) : unit('fittings', 'mass'),
     perLength: unit('hoses', 'pricePerLength') ?? unit('guards', 'pricePerLength'),

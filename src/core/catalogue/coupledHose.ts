@@ -3,7 +3,7 @@ import type { Catalogue } from './catalogue';
 import { crimpOrReason, type CrimpMatch } from './crimpFor';
 import { findFitting, findHose } from './findPart';
 import { lengthIn } from './lengthIn';
-import { partKey } from './partName';
+import { headingKey, partKey } from './partName';
 import { familiesMatch, sizesMatch } from './partsMatch';
 import { rateOf } from './rateOf';
 import { remembered } from './remembered';
@@ -29,14 +29,20 @@ export interface CoupledHose {
   readonly inserted: Decimal;
   /** Shortest cut that leaves the shop's shortest free hose; undefined where the rates name none. */
   readonly shortestCut: Decimal | undefined;
+  /** The rates count the shortest free hose in outside diameters, and that of the hose is not known. */
+  readonly outsideMissing: boolean;
   /** Fittings whose insertion depth neither their own row nor the crimp row states. */
   readonly depthMissing: readonly string[];
-  /** Of the weakest part; undefined where a part's rating is missing. */
+  /** Of the weakest part, not derated; undefined where a part's rating is missing. */
   readonly workingPressure: number | undefined;
+  /** Of the weaker fitting; undefined where a rating is missing. */
+  readonly fittingPressure: number | undefined;
   /** Mass of one unit of the catalogue's lengths of hose, and of fittings and ferrules; undefined where a mass is missing. */
   readonly mass: { readonly perLength: number; readonly parts: number } | undefined;
-  /** What is wrong with the parts, the gravest first; none where they go together. */
-  readonly wrong: readonly string[];
+  /** Why the parts must not be put together (families, sizes, crimp data), the gravest first; none where they may. */
+  readonly forbidden: readonly string[];
+  /** Each fitting without a rating, as a sentence. */
+  readonly ratingMissing: readonly string[];
 }
 
 /** Each once, in order: the two ends are often alike. */
@@ -57,6 +63,12 @@ function massOf(catalogue: Catalogue, hose: Hose, parts: readonly Fitting[]): Co
   return { perLength: perLength.toNumber(), parts: sumOf(masses as number[]).toNumber() };
 }
 
+/** The size of a part, with its bore where the size of the other one reads alike. */
+function sizeText({ size, bore }: Pick<Hose, 'size' | 'bore'>, other: Pick<Hose, 'size'>): string {
+  if (size === undefined) return `bore ${bore}`;
+  return other.size !== undefined && headingKey(other.size) === headingKey(size) ? `${size}, bore ${bore}` : size;
+}
+
 interface Pair {
   readonly fitting: Fitting;
   readonly match: CrimpMatch | string;
@@ -71,14 +83,29 @@ const FAULTS: readonly ((hose: Hose, pair: Pair) => string | undefined)[] = [
   (hose, { fitting }) =>
     sizesMatch(hose, fitting)
       ? undefined
-      : `sizes differ: ${hose.hose} (${hose.size ?? hose.bore}), ${fitting.fitting} (${fitting.size ?? fitting.bore})`,
+      : `sizes differ: ${hose.hose} (${sizeText(hose, fitting)}), ${fitting.fitting} (${sizeText(fitting, hose)})`,
   (_, { match }) => (typeof match === 'string' ? match : undefined),
-  (_, { fitting }) => (fitting.workingPressure === undefined ? `rating missing: ${fitting.fitting}` : undefined),
 ];
 
 function endOf(catalogue: Catalogue, fitting: Fitting, match: CrimpMatch | string): CoupledEnd {
   const ofCrimp = typeof match === 'string' ? undefined : match.crimp.insertionDepth;
   return { fitting, insertionDepth: ofCrimp ?? fitting.insertionDepth, ferrule: ferruleOf(catalogue, match) };
+}
+
+/** The shop's shortest free hose: the longer of the two ways in which the rates may give it. */
+function shortestFree(
+  catalogue: Catalogue,
+  { outsideDiameter }: Hose,
+  inserted: Decimal,
+): Pick<CoupledHose, 'shortestCut' | 'outsideMissing'> {
+  const length = rateOf(catalogue, 'shortest free hose');
+  const diameters = rateOf(catalogue, 'shortest free hose in diameters');
+  const ofDiameter = outsideDiameter === undefined ? undefined : diameters?.times(outsideDiameter);
+  const stated = [length, ofDiameter].filter(found => found !== undefined);
+  return {
+    shortestCut: stated.length > 0 ? Decimal.max(...stated).plus(inserted) : undefined,
+    outsideMissing: diameters !== undefined && !diameters.isZero() && outsideDiameter === undefined,
+  };
 }
 
 function couple(catalogue: Catalogue, hoseName: string, fittingNames: readonly [string, string]): CoupledHose {
@@ -89,21 +116,26 @@ function couple(catalogue: Catalogue, hoseName: string, fittingNames: readonly [
   });
   const ends = pairs.map(({ fitting, match }) => endOf(catalogue, fitting, match)) as [CoupledEnd, CoupledEnd];
   const inserted = sumOf(ends.map(({ insertionDepth }) => insertionDepth ?? 0));
-  const ratings = [hose.workingPressure, ...ends.map(({ fitting }) => fitting.workingPressure)];
+  const ratings = ends.map(({ fitting }) => fitting.workingPressure);
+  const fittingPressure = ratings.includes(undefined) ? undefined : Math.min(...(ratings as number[]));
   return {
     hose,
     ends,
     cutOffs: sumOf(ends.map(({ fitting }) => fitting.cutOff)),
     inserted,
-    shortestCut: rateOf(catalogue, 'shortest free hose')?.plus(inserted),
+    ...shortestFree(catalogue, hose, inserted),
     depthMissing: once(ends.flatMap(end => (end.insertionDepth === undefined ? end.fitting.fitting : []))),
-    workingPressure: ratings.includes(undefined) ? undefined : Math.min(...(ratings as number[])),
+    workingPressure: fittingPressure === undefined ? undefined : Math.min(hose.workingPressure, fittingPressure),
+    fittingPressure,
     mass: massOf(
       catalogue,
       hose,
       ends.flatMap(({ fitting, ferrule }) => (ferrule ? [fitting, ferrule] : [fitting])),
     ),
-    wrong: once(FAULTS.flatMap(fault => pairs.flatMap(pair => fault(hose, pair) ?? []))),
+    forbidden: once(FAULTS.flatMap(fault => pairs.flatMap(pair => fault(hose, pair) ?? []))),
+    ratingMissing: once(
+      pairs.flatMap(({ fitting }) => (fitting.workingPressure === undefined ? `rating missing: ${fitting.fitting}` : [])),
+    ),
   };
 }
 

@@ -24,6 +24,7 @@ const KEYS: Record<TableName, (row: ReadRow) => string> = {
   dies: joined('die'),
   guards: joined('guard', 'size'),
   derating: joined('hose', 'temperature'),
+  fluids: joined('fluid', 'hose'),
 };
 
 /** The column where a duplicate is reported. */
@@ -36,6 +37,7 @@ const SHOWN: Record<TableName, string> = {
   dies: 'die',
   guards: 'guard',
   derating: 'temperature',
+  fluids: 'fluid',
 };
 
 /** Adds a problem to all rows that say the same thing twice; rows whose key could not be read are passed over. */

@@ -2,35 +2,24 @@ import { TradeError } from '../tradeError';
 import type { Decimal } from '../units/decimal';
 import type { Catalogue } from './catalogue';
 import { crimpOrReason } from './crimpFor';
+import { isEndForm } from './endFormWords';
 import { findHose } from './findPart';
-import { partKey } from './partName';
 import type { Fitting } from './tables/fittingsTable';
 
-const key = (text: string) =>
-  partKey(text)
-    .replace(/[º˚]|\s*deg(?:rees?)?\b/g, '°')
-    .replace(/\s+/g, ' ');
-
-function isOfForm(fitting: Fitting, wanted: string): boolean {
-  const endForm = key(fitting.endForm);
-  return endForm === wanted || (fitting.series !== undefined && `${endForm} ${key(fitting.series)}` === wanted);
-}
-
-/** Whether a fitting has an end form, as in the catalogue or with the series behind it; without case. */
-export const hasEndForm = (fitting: Fitting, endForm: string): boolean => isOfForm(fitting, key(endForm));
+/** Whether a fitting has an end form, as in the catalogue, with the series behind it, or by a short word (JIC, ORFS); without case. */
+export const hasEndForm = ({ endForm, series }: Fitting, wanted: string): boolean => isEndForm(endForm, series, wanted);
 
 /**
  * Fittings of an end form that have crimp data for a hose, in the catalogue's order.
- * @param endForm as in the catalogue, or with the series behind it (`24° cone L`); without case
+ * @param endForm as in the catalogue, with the series behind it (`24° cone L`), or a short word (JIC, ORFS, BSP, DKOL, DKOS, SAE flange); without case
  * @param angle in degrees, 0 = straight; undefined = any
  * @throws TradeError `notFound` for an unknown hose, or where there is none
  */
 export function findFittings(catalogue: Catalogue, hose: string, endForm: string, angle?: Decimal): readonly Fitting[] {
   findHose(catalogue, hose);
-  const wanted = key(endForm);
   const found = catalogue.fittings.filter(
     fitting =>
-      isOfForm(fitting, wanted) &&
+      hasEndForm(fitting, endForm) &&
       (angle === undefined || (fitting.angle !== undefined && angle.eq(fitting.angle))) &&
       typeof crimpOrReason(catalogue, hose, fitting.fitting) !== 'string',
   );

@@ -18,9 +18,9 @@ export interface RowContext {
 }
 
 /** A pattern is the beginning of a name and one * at its end: none is bare, and none has a * elsewhere. */
-function refuseOddPattern(schema: TableSchema, row: ReadRow): void {
-  const fitting = textOf(row, 'fitting') ?? '';
-  if (/^\*|\*./.test(fitting)) addProblem(schema, row, 'fitting', `"${fitting}"`, 'a part, or the beginning of its name and *');
+function refuseOddPattern(schema: TableSchema, row: ReadRow, key = 'fitting'): void {
+  const name = textOf(row, key) ?? '';
+  if (/^\*|\*./.test(name)) addProblem(schema, row, key, `"${name}"`, 'a part, or the beginning of its name and *');
 }
 
 function finishCrimp(row: ReadRow, { dieRanges }: RowContext): void {
@@ -62,10 +62,15 @@ function finishDie(row: ReadRow): void {
   addProblem(catalogueTables.dies, row, 'smallest', shown(smallest), `no more than the largest, ${largest}`);
 }
 
-function finishHose(row: ReadRow): void {
+function finishTemperatures(schema: TableSchema, row: ReadRow): void {
   const [coldest, hottest] = [numberOf(row, 'coldest'), numberOf(row, 'hottest')];
   if (coldest === undefined || hottest === undefined || coldest <= hottest) return;
-  addProblem(catalogueTables.hoses, row, 'coldest', shown(coldest), `no more than the hottest, ${hottest}`);
+  addProblem(schema, row, 'coldest', shown(coldest), `no more than the hottest, ${hottest}`);
+}
+
+function finishFluid(row: ReadRow): void {
+  refuseOddPattern(catalogueTables.fluids, row, 'hose');
+  finishTemperatures(catalogueTables.fluids, row);
 }
 
 /** Brackets in a rate's name are its unit or currency; that of a length counts. */
@@ -75,19 +80,24 @@ function finishRate(row: ReadRow, { units }: RowContext): void {
   if (headingKey(name) === 'scrapfraction' && value !== undefined && value >= 1) {
     addProblem(catalogueTables.rates, row, 'value', shown(value), 'a fraction below 1 (4 % is 0.04)');
   }
-  const unit = headingKey(name) === 'shortestfreehose' && bracket ? measureUnit('length', bracket) : undefined;
-  if (unit && value !== undefined) {
+  if (headingKey(name) !== 'shortestfreehose' || !bracket) return;
+  const unit = measureUnit('length', bracket);
+  if (!unit) {
+    const expected = `"${name}" with a unit of length, or "${name} in diameters" without brackets`;
+    addProblem(catalogueTables.rates, row, 'rate', `"${textOf(row, 'rate')}"`, expected);
+  } else if (value !== undefined) {
     row.values.value = cellNumber(convertMeasure(new Decimal(value), unit, units.length));
     row.values.rate = name;
   }
 }
 
 const FINISH: Partial<Record<TableName, (row: ReadRow, context: RowContext) => void>> = {
-  hoses: finishHose,
+  hoses: row => finishTemperatures(catalogueTables.hoses, row),
   crimps: finishCrimp,
   machines: finishMachine,
   dies: finishDie,
   rates: finishRate,
+  fluids: finishFluid,
 };
 
 /** Checks each row as a whole and works out what follows from its cells; problems are added to the rows. */

@@ -1,8 +1,9 @@
 import { Decimal } from '../units/decimal';
 import type { Catalogue } from './catalogue';
-import { partKey } from './partName';
+import { takesFluid } from './fluidRows';
 import { pressureAt } from './pressureAt';
 import type { Hose } from './tables/hosesTable';
+import { temperatureLimits } from './temperatureLimits';
 
 /** What a hose has to do. Values are in the catalogue's units. */
 export interface HoseDuty {
@@ -18,6 +19,12 @@ export interface HoseDuty {
   readonly vacuum?: Decimal | 'yes' | undefined;
 }
 
+/** Why a hose does not suit: the demand that it misses, worded alike for all hoses, and what this one has. */
+interface Reason {
+  readonly demand: string;
+  readonly text: string;
+}
+
 /** A hose against a duty. */
 export interface HoseFit {
   readonly hose: Hose;
@@ -25,58 +32,72 @@ export interface HoseFit {
   readonly ratingAtHottest: Decimal | undefined;
   /** Why it does not suit; none where it does. A value that is missing is a reason. */
   readonly ruledOut: readonly string[];
+  /** The demands that it misses, in words that are the same for every hose. */
+  readonly missed: readonly string[];
 }
 
-/** Blanks and hyphens in a fluid's name do not matter: water-glycol, water glycol. */
-const key = (text: string) => partKey(text).replace(/[\s\u002d\u2010-\u2015]+/g, ' ');
+const same = (text: string): Reason => ({ demand: text, text });
 
-/** True where the list names the fluid, as an item of its own or in brackets behind one. */
-export function fluidListed(fluids: string, fluid: string): boolean {
-  const wanted = key(fluid);
-  return key(fluids) === wanted || fluids.split(/[,;|/()\n]/).some(item => key(item) === wanted);
+function boreReasons({ bore }: Hose, wanted: Decimal): Reason[] {
+  return wanted.lte(bore) ? [] : [{ demand: `bore below ${wanted}`, text: `bore ${bore}` }];
 }
 
-function limit(name: string, value: number | undefined, suits: (value: number) => boolean): string[] {
-  if (value === undefined) return [`${name} not stated`];
-  return suits(value) ? [] : [`${name} ${value}`];
+function bendReasons({ bendRadius }: Hose, tightest: Decimal | undefined): Reason[] {
+  if (tightest === undefined) return [];
+  if (bendRadius === undefined) return [same('bend radius not stated')];
+  return tightest.gte(bendRadius) ? [] : [{ demand: `bend radius above ${tightest}`, text: `bend radius ${bendRadius}` }];
 }
 
-function bendReasons(hose: Hose, tightest: Decimal | undefined): string[] {
-  return tightest === undefined ? [] : limit('bend radius', hose.bendRadius, radius => tightest.gte(radius));
-}
-
-function vacuumReasons(hose: Hose, wanted: HoseDuty['vacuum']): string[] {
+function vacuumReasons(hose: Hose, wanted: HoseDuty['vacuum']): Reason[] {
   if (wanted === undefined) return [];
-  if (hose.vacuum === undefined) return ['vacuum not stated'];
-  if (hose.vacuum === 'no' || hose.vacuum === 0) return ['no vacuum'];
+  if (hose.vacuum === undefined) return [same('vacuum not stated')];
+  if (hose.vacuum === 'no' || hose.vacuum === 0) return [same('no vacuum')];
   if (wanted === 'yes') return [];
-  if (hose.vacuum === 'yes') return ['vacuum not stated as a pressure'];
-  return wanted.abs().lte(hose.vacuum) ? [] : [`vacuum ${hose.vacuum}`];
+  if (hose.vacuum === 'yes') return [same('vacuum not stated as a pressure')];
+  return wanted.abs().lte(hose.vacuum) ? [] : [{ demand: `vacuum below ${wanted.abs()}`, text: `vacuum ${hose.vacuum}` }];
 }
 
-function fluidReasons(hose: Hose, fluid: string | undefined): string[] {
+function fluidReasons(catalogue: Catalogue, hose: Hose, fluid: string | undefined): Reason[] {
   if (fluid === undefined) return [];
-  if (hose.fluids === undefined) return ['fluids not stated'];
-  return fluidListed(hose.fluids, fluid) ? [] : [`not for ${fluid}`];
+  const takes = takesFluid(catalogue, hose, fluid);
+  if (takes === undefined) return [same('fluids not stated')];
+  return takes ? [] : [same(`not for ${fluid.trim()}`)];
 }
 
-function pressureReasons(hose: Hose, rating: Decimal | undefined, wanted: Decimal): string[] {
-  if (rating === undefined) return ['working pressure at that temperature not stated'];
+function temperatureReasons(catalogue: Catalogue, hose: Hose, { coldest, hottest, fluid }: HoseDuty): Reason[] {
+  const limits = temperatureLimits(catalogue, hose, fluid);
+  const reasons = (name: 'coldest' | 'hottest', wanted: Decimal, suits: (limit: number) => boolean, side: string): Reason[] => {
+    const limit = limits[name];
+    // A fluid's range says nothing of a hose whose own is not stated.
+    if (hose[name] === undefined || !limit) return [same(`${name} not stated`)];
+    if (suits(limit.value)) return [];
+    const withFluid = limit.byFluid ? ` with ${fluid!.trim()}` : '';
+    return [{ demand: `${name}${withFluid} ${side} ${wanted}`, text: `${name}${withFluid} ${limit.value}` }];
+  };
+  return [
+    ...reasons('coldest', coldest, limit => coldest.gte(limit), 'above'),
+    ...reasons('hottest', hottest, limit => hottest.lte(limit), 'below'),
+    ...(limits.problem ? [same(`temperature limits of ${fluid!.trim()} not known`)] : []),
+  ];
+}
+
+function pressureReasons(hose: Hose, rating: Decimal | undefined, wanted: Decimal): Reason[] {
+  if (rating === undefined) return [same('working pressure at that temperature not stated')];
   if (rating.gte(wanted)) return [];
-  return [rating.eq(hose.workingPressure) ? `working pressure ${rating}` : `working pressure ${rating} at that temperature`];
+  const derated = rating.eq(hose.workingPressure) ? '' : ' at that temperature';
+  return [{ demand: `working pressure below ${wanted}`, text: `working pressure ${rating}${derated}` }];
 }
 
 /** Judges one hose against a duty, demand by demand. */
 export function hoseFit(catalogue: Catalogue, hose: Hose, duty: HoseDuty): HoseFit {
   const ratingAtHottest = pressureAt(catalogue, hose, duty.hottest);
-  const ruledOut = [
-    ...(duty.bore.lte(hose.bore) ? [] : [`bore ${hose.bore}`]),
+  const reasons = [
+    ...boreReasons(hose, duty.bore),
     ...pressureReasons(hose, ratingAtHottest, duty.pressure),
     ...bendReasons(hose, duty.bendRadius),
-    ...limit('coldest', hose.coldest, coldest => duty.coldest.gte(coldest)),
-    ...limit('hottest', hose.hottest, hottest => duty.hottest.lte(hottest)),
-    ...fluidReasons(hose, duty.fluid),
+    ...temperatureReasons(catalogue, hose, duty),
+    ...fluidReasons(catalogue, hose, duty.fluid),
     ...vacuumReasons(hose, duty.vacuum),
   ];
-  return { hose, ratingAtHottest, ruledOut };
+  return { hose, ratingAtHottest, ruledOut: reasons.map(({ text }) => text), missed: reasons.map(({ demand }) => demand) };
 }

@@ -1,40 +1,14 @@
 import { Decimal } from '../units/decimal';
-import { numberFromText } from '../units/numberText';
 import { partKey } from './partName';
 import type { Fitting } from './tables/fittingsTable';
 import type { Hose } from './tables/hosesTable';
 
-const SIZE = /^(dn|dash|-)?\s*-?\s*(\d+(?:\.\d+)?)$/;
-const INCHES = /^(.+?) ?(?:["″”]|in(?:ch(?:es)?)?\.?)$/;
-
-interface Size {
-  /** How the size is counted; "" where it does not say. */
-  readonly system: string;
-  readonly number: string;
-}
-
-function sizeOf(text: string): Size {
-  const key = partKey(text).replace(/\s+/g, ' ');
-  const [, inchText] = INCHES.exec(key) ?? [];
-  const inches = inchText && numberFromText(inchText);
-  if (inches) return { system: 'inch', number: String(inches.value) };
-  const [, system, number] = SIZE.exec(key) ?? [];
-  if (number === undefined) return { system: '', number: key };
-  return { system: system === 'dn' ? 'dn' : system ? 'dash' : '', number: String(Number(number)) };
-}
-
-/** Same bore within 2 % of the hose's. */
-function boresMatch(hose: number, fitting: number): boolean {
-  return new Decimal(hose).minus(fitting).abs().times(50).lte(hose);
-}
-
-/** Sizes are compared by Size where both have one in the same count (DN, dash, inches, or a bare number), else by bore within 2 %. */
-export function sizesMatch(hose: Hose, fitting: Fitting): boolean {
-  if (hose.size !== undefined && fitting.size !== undefined) {
-    const [a, b] = [sizeOf(hose.size), sizeOf(fitting.size)];
-    if (a.system === b.system) return a.number === b.number;
-  }
-  return boresMatch(hose.bore, fitting.bore);
+/**
+ * Sizes match where the fitting's bore agrees with the hose's within 2 %. What stands in Size is shown and decides nothing: DN 19 and DN 20
+ * are one bore, and some dash numbers are larger than the bore they stand for.
+ */
+export function sizesMatch(hose: Pick<Hose, 'bore'>, fitting: Pick<Fitting, 'bore'>): boolean {
+  return new Decimal(hose.bore).minus(fitting.bore).abs().times(50).lte(hose.bore);
 }
 
 export function familiesMatch(hose: Hose, fitting: Fitting): boolean {

@@ -77,6 +77,7 @@ export function readCatalogue(tables: RawTables): Catalogue {
     dies: goodRows<Catalogue['dies'][number]>(rows.dies),
     guards: goodRows<Catalogue['guards'][number]>(rows.guards),
     derating: goodRows<Catalogue['derating'][number]>(rows.derating),
+    fluids: goodRows<Catalogue['fluids'][number]>(rows.fluids),
   };
   const { hoses, fittings, crimps } = catalogue;
   const handle = handleText({

@@ -30,8 +30,26 @@ export function decimalMark(rows: readonly (readonly string[])[], delimiter: str
   return comma || (threes && !point && delimiter === ';') ? ',' : '.';
 }
 
-/** A cell's number; undefined where it is none, or one that can be read in two ways. */
+/** Digits that a number keeps. */
+const KEPT_DIGITS = 15;
+
+/** True where a number says all that its text does: no digit is lost, and it is none that no cell can hold. */
+function isWhole(text: string, value: number): boolean {
+  return Number.isFinite(value) && text.replace(/e.*$/i, '').replace(/\D/g, '').replace(/^0+/, '').length <= KEPT_DIGITS;
+}
+
+/** A cell's number; undefined where it is none, one that can be read in two ways, or one that a number cannot hold. */
 export function markedNumber(text: string, mark: DecimalMark): number | undefined {
+  const value = numberOf(text, mark);
+  return value !== undefined && isWhole(text, value) ? value : undefined;
+}
+
+/** True for `1E5`, `+4` and `1.500`: as a number they would be written otherwise, so that they may be names. */
+export function mayBeName(text: string, mark: DecimalMark): boolean {
+  return /e/i.test(text) || text.startsWith('+') || (mark === '.' && /\.\d*0$/.test(text));
+}
+
+function numberOf(text: string, mark: DecimalMark): number | undefined {
   if (mark === ',') {
     if (THREES['.'].test(text) || BOTH[','].test(text)) return Number(text.replace(/\./g, '').replace(',', '.'));
     if (COMMA.test(text)) return Number(text.replace(',', '.'));

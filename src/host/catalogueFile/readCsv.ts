@@ -1,6 +1,7 @@
 import Papa from 'papaparse';
+import { headingHolds } from '../../core/catalogue/proposedHeading';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
-import { decimalMark, markedNumber, type DecimalMark } from './decimalMark';
+import { decimalMark, markedNumber, mayBeName, type DecimalMark } from './decimalMark';
 import { decodeText } from './decodeText';
 import { delimiterOf } from './delimiter';
 import { MOST_ROWS, requireFileSize, requireTableSize, UnreadableTable } from './fileLimits';
@@ -9,11 +10,29 @@ import { breathe, type Watch } from '../../workbook/watch';
 /** Characters that are taken apart before the page may breathe. */
 const PIECE = 2 ** 19;
 const ROWS_A_PIECE = 5000;
+/** Rows at the top among which the headings are. */
+const LOOK_IN = 30;
 
-function cellOf(text: string, mark: DecimalMark): RawCell {
+/** What stands in a column: names and other text, numbers, or anything. */
+type Holds = 'text' | 'number' | undefined;
+
+/** Names stay as they are typed: as a number, `1E5` would become 100000 and `1.500` 1.5. */
+function cellOf(text: string, mark: DecimalMark, holds: Holds): RawCell {
   const trimmed = text.trim();
   if (trimmed === '') return null;
+  if (holds === 'text' || (holds === undefined && mayBeName(trimmed, mark))) return text;
   return markedNumber(trimmed, mark) ?? text;
+}
+
+/** What each column holds, by its heading; the first column of every table of parts is one of names. */
+function columnKinds(rows: readonly (readonly string[])[]): Holds[] {
+  const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
+  // A title may stand above the headings.
+  const top = rows.slice(0, LOOK_IN);
+  return Array.from({ length: width }, (_, column) => {
+    const said = top.map(row => headingHolds(row[column] ?? '')).find(kind => kind !== undefined);
+    return said ?? (column === 0 ? 'text' : undefined);
+  });
 }
 
 const isBlank = (row: readonly string[]) => row.every(cell => cell.trim() === '');
@@ -71,9 +90,10 @@ export async function readCsv(name: string, bytes: Uint8Array, watch: Watch = {}
   while (rows.length > 0 && isBlank(rows.at(-1)!)) rows.pop();
   if (rows.length === 0) throw new UnreadableTable(`${name} is empty`);
   const mark = decimalMark(rows, delimiter);
+  const kinds = columnKinds(rows);
   const table: RawCell[][] = [];
   for (const [index, row] of rows.entries()) {
-    table.push(row.map(cell => (index === 0 ? cell.trim() || null : cellOf(cell, mark))));
+    table.push(row.map((cell, column) => (index === 0 ? cell.trim() || null : cellOf(cell, mark, kinds[column]))));
     if (index % ROWS_A_PIECE === ROWS_A_PIECE - 1) await breathe(watch, 0.7 + (0.3 * index) / rows.length);
   }
   return table;

@@ -1,5 +1,5 @@
 import { rateKey } from '../../core/catalogue/duplicates';
-import { NEEDED_RATES } from '../../core/catalogue/unitCost';
+import { NEEDED_RATES } from '../../core/catalogue/rateNames';
 import { blockOf } from '../../workbook/a1';
 import { TablePlace } from './tablePlace';
 import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';

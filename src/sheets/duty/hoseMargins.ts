@@ -1,5 +1,6 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
-import { fluidListed, type HoseDuty } from '../../core/catalogue/hoseDuty';
+import { takesFluid } from '../../core/catalogue/fluidRows';
+import type { HoseDuty } from '../../core/catalogue/hoseDuty';
 import { partKey } from '../../core/catalogue/partName';
 import { pressureAt } from '../../core/catalogue/pressureAt';
 import type { Hose } from '../../core/catalogue/tables/hosesTable';
@@ -66,10 +67,10 @@ function pressureMargins(catalogue: Catalogue, hose: Hose, demand: Demand): Marg
   return [margin, unsure];
 }
 
-function fluidMargin(hose: Hose, fluid: string | undefined): Margin {
+function fluidMargin(catalogue: Catalogue, hose: Hose, fluid: string | undefined): Margin {
   if (fluid === undefined) return notAsked('Fluid', 'no fluid was named: whether hose and seals stand it is not judged');
   if (hose.fluids === undefined) return notKnown('Fluid', `asked ${fluid}, the catalogue names none`);
-  if (fluidListed(hose.fluids, fluid)) return { demand: 'Fluid', state: 'met', facts: `asked ${fluid}`, verdict: 'listed' };
+  if (takesFluid(catalogue, hose, fluid)) return { demand: 'Fluid', state: 'met', facts: `asked ${fluid}`, verdict: 'listed' };
   return { demand: 'Fluid', state: 'missed', facts: `asked ${fluid}, listed ${hose.fluids}`, verdict: 'not listed' };
 }
 
@@ -111,7 +112,7 @@ export function hoseMargins(catalogue: Catalogue, hose: Hose, demand: Demand): r
   const degrees = (value: number | undefined) => converted(decimal(value), catalogue.units.temperature, temperature);
   const bore = converted(new Decimal(hose.bore), catalogue.units.length, length);
   return [
-    fluidMargin(hose, demand.fluid),
+    fluidMargin(catalogue, hose, demand.fluid),
     numberMargin('Bore', demand.bore, bore, length, { note: demand.isBoreByFlow ? '; by flow and fastest velocity' : '' }),
     ...pressureMargins(catalogue, hose, demand),
     numberMargin('Hottest', demand.hottest, degrees(hose.hottest), temperature, {

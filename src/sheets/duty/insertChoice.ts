@@ -1,5 +1,5 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
-import { sheetText } from '../../core/catalogue/sheetText';
+import { nameText } from '../../core/catalogue/nameText';
 import { Decimal } from '../../core/units/decimal';
 import { convertMeasure, measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import type { LengthUnit } from '../../core/units/lengthUnit';
@@ -24,9 +24,9 @@ function inBoth(value: Decimal, unit: MeasureUnit): Readonly<Record<LengthUnit, 
 export function rowContent(catalogue: Catalogue, demand: Demand, { hose, ends, lengths }: Choice): RowContent {
   const cutOff = (index: 0 | 1) => inBoth(new Decimal(ends[index].fitting.cutOff), catalogue.units.length);
   return {
-    hose: sheetText(hose.hose),
-    fittingA: sheetText(ends[0].fitting.fitting),
-    fittingB: sheetText(ends[1].fitting.fitting),
+    hose: nameText(hose.hose),
+    fittingA: nameText(ends[0].fitting.fitting),
+    fittingB: nameText(ends[1].fitting.fitting),
     quantity: demand.quantity.toNumber(),
     overall: lengths.overall && inBoth(lengths.overall, UNITS_OF[demand.units].length),
     cutOffA: cutOff(0),

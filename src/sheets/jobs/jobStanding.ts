@@ -60,9 +60,11 @@ export function judgeParts(catalogue: Catalogue | undefined, line: LineFacts): J
   const { units } = catalogue;
   const found = attempt(reasons, () => {
     const known = overall ? into(overall, units.length) : overallOf(catalogue, line);
-    void temperature;
-    void fluid;
-    return assembly(catalogue, hose, a, b, known);
+    const use = {
+      temperature: temperature && convertMeasure(temperature.value, temperature.unit, units.temperature),
+      fluid: fluid === '' ? undefined : fluid,
+    };
+    return assembly(catalogue, hose, a, b, known, use);
   });
   return { reasons: [...reasons, ...(found?.wrong ?? [])], assembly: found };
 }

@@ -5,7 +5,7 @@ import { partKey } from '../../core/catalogue/partName';
 import { isFerrule } from '../../core/catalogue/partsMatch';
 import type { Problem } from '../../core/catalogue/problem';
 import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import { NEEDED_RATES } from '../../core/catalogue/unitCost';
+import { NEEDED_RATES } from '../../core/catalogue/rateNames';
 import type { RangeAddress } from '../../workbook/workbook';
 import { TablePlace } from '../catalogue/tablePlace';
 import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';

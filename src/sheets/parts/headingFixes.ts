@@ -1,7 +1,9 @@
 import { splitHeading } from '../../core/catalogue/headings';
 import { headingKey } from '../../core/catalogue/partName';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
+import { proposedHeadings } from '../../core/catalogue/proposedHeading';
 import type { Field, TableSchema } from '../../core/catalogue/tableSchema';
+import { catalogueTables, TABLE_NAMES } from '../../core/catalogue/tables/catalogueTables';
 import { measureUnit, unitSymbols, type Quantity } from '../../core/units/measureUnit';
 import { numberFromText } from '../../core/units/numberText';
 import { mapHeadings, type HeadingMap } from './mapHeadings';
@@ -18,6 +20,8 @@ export interface HeadingFix {
   readonly field: string;
   /** Unit it is read in; "" = none. */
   readonly unit: string;
+  /** Nobody said so: it is what the words of the trade say. */
+  readonly isProposed: boolean;
 }
 
 const NOT_USED = 'not used: ';
@@ -79,22 +83,33 @@ function troubleOf(
   return (unit === '' && needs(field)) || isVague ? 'unit' : 'none';
 }
 
+/** What somebody mapped, and for the other headings what the words of the trade propose. */
+export function withProposals(schema: TableSchema, headings: readonly RawCell[], map: HeadingMap): HeadingMap {
+  const table = TABLE_NAMES.find(name => catalogueTables[name].sheet === schema.sheet)!;
+  const own = headings.map(cell => (typeof cell === 'string' && map.has(cell.trim()) ? map.get(cell.trim())! : cell));
+  return new Map([...proposedHeadings(table, own), ...map]);
+}
+
 /** The headings of a table that are unknown, lack a unit or stand twice, and those that were mapped. */
 export function headingFixes(schema: TableSchema, [headings = [], ...rows]: RawTable, map: HeadingMap): readonly HeadingFix[] {
   const seen = new Set<string>();
+  const whole = withProposals(schema, headings, map);
   return headings.flatMap((cell, column) => {
     if (typeof cell !== 'string' || cell.trim() === '') return [];
     const heading = cell.trim();
     const trouble = troubleOf(schema, heading, seen, field => needsUnit(field, rows, column));
     if (trouble === 'none' && !map.has(heading)) return [];
-    const { key, unit } = meaning(schema, mapped(heading, map));
-    return [{ heading, column, trouble, field: key, unit }];
+    const { key, unit } = meaning(schema, mapped(heading, whole));
+    return [{ heading, column, trouble, field: key, unit, isProposed: key !== '' && !map.has(heading) && whole.has(heading) }];
   });
 }
 
 /** Headings of required fields that no heading stands for yet. */
 export function missingFields(schema: TableSchema, headings: readonly RawCell[], map: HeadingMap): readonly string[] {
-  const found = new Set(headings.flatMap(cell => (typeof cell === 'string' ? [meaning(schema, mapped(cell, map)).key] : [])));
+  const whole = withProposals(schema, headings, map);
+  const found = new Set(
+    headings.flatMap(cell => (typeof cell === 'string' ? [meaning(schema, mapped(cell.trim(), whole)).key] : [])),
+  );
   return Object.entries(schema.fields)
     .filter(([key, field]) => field.required && !found.has(key))
     .map(([, field]) => field.heading);

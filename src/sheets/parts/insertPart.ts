@@ -1,3 +1,4 @@
+import { nameText } from '../../core/catalogue/nameText';
 import { addressOf, sheetInFormula, SHEET_COLUMNS } from '../../workbook/a1';
 import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
 import type { StandingCatalogue } from '../catalogue/standingCatalogue';
@@ -62,7 +63,7 @@ export function insertion(
     return value === '' && formula === '' ? undefined : `${at(across).address} holds ${shown(value, formula)}`;
   };
   const stands = isPart(values[0]![0]!, part);
-  const name: Change = { kind: 'values', at: cell, values: [[part.name]] };
+  const name: Change = { kind: 'values', at: cell, values: [[nameText(part.name)]] };
   const changes: Change[] = stands ? [] : [name];
   const over = stands ? [] : [holds(0)];
   if (wanted.what === 'name') {

@@ -6,6 +6,7 @@ import { readCatalogue, type RawTables } from '../../core/catalogue/readCatalogu
 import { catalogueTables, REQUIRED_TABLES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import { mapHeadings, type HeadingMap } from './mapHeadings';
 import { rawTablesOf, type StandingCatalogue } from '../catalogue/standingCatalogue';
+import { withProposals } from './headingFixes';
 import type { LoadedTable } from './loadedTable';
 import { placedProblem, tableOfProblem, type PlacedProblem, type TableOrigin } from './placedProblem';
 
@@ -28,7 +29,7 @@ export interface LoadedCatalogue {
   readonly problems: readonly PlacedProblem[];
   /** Against the catalogue that stands; undefined where none stands that can be read. */
   readonly changes: readonly RowChange[] | undefined;
-  /** The units that change, where they do: numbers of the two cannot be compared then. */
+  /** The units that change, where they do. */
   readonly unitChange: string;
 }
 
@@ -46,7 +47,8 @@ export function chosenTables(
   return tables.flatMap(loaded => {
     const table = taken.get(loaded.id);
     if (!table) return [];
-    const raw = mapHeadings(loaded.raw, maps.get(table) ?? NO_MAP);
+    const map = withProposals(catalogueTables[table], loaded.raw[0] ?? [], maps.get(table) ?? NO_MAP);
+    const raw = mapHeadings(loaded.raw, map);
     return [{ loaded, table, raw, isMapped: raw[0]?.some((cell, index) => cell !== loaded.raw[0]![index]) ?? false }];
   });
 }

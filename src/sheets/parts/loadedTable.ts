@@ -4,6 +4,7 @@ import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import type { TableSchema } from '../../core/catalogue/tableSchema';
 import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import type { RangeAddress } from '../../workbook/workbook';
+import { withProposals } from './headingFixes';
 import type { TableOrigin } from './placedProblem';
 
 /** A table that was picked: out of a file, or a range of this workbook. Its first row holds the headings. */
@@ -51,14 +52,26 @@ export function headingRow(table: RawTable): number {
   return best >= 0 ? best : firstFullRow(table.slice(0, LOOK_IN));
 }
 
-function byHeadings(cells: readonly RawCell[]): TableName | undefined {
+function byHeadings(cells: readonly RawCell[], fieldsOf = foundFields): TableName | undefined {
   const fits = TABLE_NAMES.flatMap(name => {
     const schema: TableSchema = catalogueTables[name];
-    const found = foundFields(schema, cells);
+    const found = fieldsOf(schema, cells);
     const isWhole = Object.entries(schema.fields).every(([key, field]) => !field.required || found.has(key));
     return isWhole ? [{ name, count: found.size }] : [];
   });
   return fits.sort((a, b) => b.count - a.count)[0]?.name;
+}
+
+/** Fewer proposed headings than this may be those of any table. */
+const LEAST_PROPOSED = 4;
+
+/** As byHeadings, by what the words of the trade propose. */
+function byProposals(cells: readonly RawCell[]): TableName | undefined {
+  return byHeadings(cells, (schema, headings) => {
+    const proposed = [...withProposals(schema, headings, new Map()).values()];
+    const found = new Set([...foundFields(schema, headings), ...foundFields(schema, proposed)]);
+    return found.size < LEAST_PROPOSED ? new Set() : found;
+  });
 }
 
 /** What else people call a table. */
@@ -84,7 +97,7 @@ export const tableOfSheet = (name: string): TableName | undefined =>
 export function guessTable(name: string, headings: readonly RawCell[], isFile: boolean): TableName | undefined {
   const sheet = tableOfSheet(name);
   if (sheet || !isFile) return sheet ?? byHeadings(headings);
-  const [named, fits] = [byName(name), byHeadings(headings)];
+  const [named, fits] = [byName(name), byHeadings(headings) ?? byProposals(headings)];
   const fieldsOf = (table: TableName) => foundFields(catalogueTables[table], headings).size;
   // Of Dies a single heading is required, so that other tables with a column of dies would be taken for it.
   return named && fits && fieldsOf(named) > fieldsOf(fits) ? named : (fits ?? named);

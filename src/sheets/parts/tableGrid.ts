@@ -1,5 +1,6 @@
 import { splitHeading } from '../../core/catalogue/headings';
 import { headingKey } from '../../core/catalogue/partName';
+import { looksLikeNumber } from '../../core/catalogue/nameText';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import { sheetText } from '../../core/catalogue/sheetText';
 import type { TableSchema } from '../../core/catalogue/tableSchema';
@@ -13,7 +14,7 @@ export interface TableGrid {
   readonly moved: readonly number[];
   /** Zero-based columns that hold dates. */
   readonly dates: readonly number[];
-  /** Zero-based columns with a text that a host could take for a formula. */
+  /** Zero-based columns with a text that a host could take for a formula, or a name that it could take for a number. */
   readonly guarded: readonly number[];
   /** Headings that stood before and come no more. */
   readonly dropped: readonly string[];
@@ -54,6 +55,11 @@ function holdsDates(schema: TableSchema, heading: string, column: readonly Writt
   return numbers.length > 0 && numbers.every(day => day >= FIRST_DATE && day <= LAST_DATE);
 }
 
+function holdsNames(schema: TableSchema, heading: string): boolean {
+  const kind = Object.values(schema.fields).find(each => headingKey(each.heading) === heading)?.kind;
+  return kind === 'name' || kind === 'text';
+}
+
 /**
  * A table as it is written over another: columns stay where their headings stand, so that formulas that name them still do.
  * @param before headings that stand there; [] where the place is free
@@ -86,9 +92,15 @@ export function tableGrid(schema: TableSchema, table: RawTable, before: readonly
         ),
       )
       .map(({ column }) => column),
-    guarded: at.filter(column =>
-      cells.some(line => typeof line[column] === 'string' && sheetText(line[column]) !== line[column]),
-    ),
+    guarded: columns
+      .filter(({ column, key }) => {
+        const isNames = holdsNames(schema, key);
+        return cells.slice(1).some(line => {
+          const cell = line[column];
+          return typeof cell === 'string' && (sheetText(cell) !== cell || (isNames && looksLikeNumber(cell)));
+        });
+      })
+      .map(({ column }) => column),
     dropped: before.flatMap(old =>
       typeof old === 'string' && old.trim() !== '' && !newKeys.has(keyOf(old)) ? [old.trim()] : [],
     ),

@@ -37,7 +37,10 @@ function countsText(changes: readonly RowChange[]): string {
 
 function rowText(change: RowChange): string {
   if (change.kind !== 'changed') return `${change.kind}: ${change.name}`;
-  const fields = change.fields.map(({ heading, before, after }) => `${heading} ${shown(before)} → ${shown(after)}`);
+  const fields = change.fields.map(({ heading, before, after, percent }) => {
+    const rise = percent === undefined ? '' : ` (${percent > 0 ? '+' : ''}${percent} %)`;
+    return `${heading} ${shown(before)} → ${shown(after)}${rise}`;
+  });
   return `changed: ${change.name}: ${fields.join(', ')}`;
 }
 
@@ -77,7 +80,7 @@ export function CompareView({ changes, unitChange }: Props) {
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
             <MessageBarTitle>Units change</MessageBarTitle>
-            {unitChange}. Numbers are compared as they stand in their units, so rows may look changed that say the same.
+            {unitChange}. Numbers are converted before they are compared, and shown in the new units.
           </MessageBarBody>
         </MessageBar>
       )}

@@ -24,13 +24,14 @@ const useStyles = makeStyles({
 });
 
 /** What is still to be said about a heading; a warning where it keeps the table from being read. */
-function stateOf({ trouble, field, unit, column }: HeadingFix, schema: TableSchema, rows: RawTable) {
+function stateOf({ trouble, field, unit, column, isProposed }: HeadingFix, schema: TableSchema, rows: RawTable) {
   if (field === '') return { text: 'Kept in the sheet and not read', isWarning: false };
   if (unit === '' && needsUnit(schema.fields[field]!, rows, column)) {
     return { text: 'Its unit is missing or not known', isWarning: true };
   }
   if (trouble === 'unit' && unit === '') return { text: 'Its unit is not known', isWarning: true };
-  return { text: trouble === 'twice' ? 'This heading stands twice' : 'Mapped by hand', isWarning: trouble === 'twice' };
+  if (trouble === 'twice') return { text: 'This heading stands twice', isWarning: true };
+  return { text: isProposed ? 'Proposed: check it' : 'Mapped by hand', isWarning: false };
 }
 
 interface FixProps {
@@ -44,11 +45,12 @@ interface FixProps {
 
 function Fix({ fix, schema, rows, letters, onChange }: FixProps) {
   const styles = useStyles();
-  const { heading, trouble, field, unit } = fix;
+  const { heading, trouble, field, unit, isProposed } = fix;
   const state = stateOf(fix, schema, rows);
   const units = schema.fields[field] ? unitsOf(schema.fields[field]) : [];
   const choose = (key: string) => {
-    if (key === '' && trouble === 'unknown') return onChange('');
+    // A proposal comes back where nothing is said; so it is said that the heading is not used.
+    if (key === '' && trouble === 'unknown' && !isProposed) return onChange('');
     const possible = schema.fields[key] ? unitsOf(schema.fields[key]) : [];
     onChange(headingText(schema, heading, key, possible.includes(unit) ? unit : ''));
   };

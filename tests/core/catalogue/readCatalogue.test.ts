@@ -3,6 +3,7 @@ import type { RawCell, RawTable } from '../../../src/core/catalogue/rawTable';
 import { readCatalogue, type RawTables } from '../../../src/core/catalogue/readCatalogue';
 import { problemSentence } from '../../../src/core/catalogue/problem';
 import { treeTables, withCell, withRows } from './treeCatalogue';
+import { treeFluids } from './treeFluids';
 
 const handle = readCatalogue(treeTables).handle;
 const sentences = (tables: RawTables) => readCatalogue(tables).problems.map(problemSentence);
@@ -57,6 +58,41 @@ describe('the handle', () => {
     }
     handles.add(readCatalogue({ ...treeTables, rates: [treeTables.rates[0]!, ...treeTables.rates.slice(1).reverse()] }).handle);
     expect(handles.size).toBe(columns.length + 2);
+  });
+
+  test.each<[string, Partial<RawTables>]>([
+    ['Fluids', { fluids: treeFluids }],
+    [
+      'Guards',
+      {
+        guards: [
+          ['Guard', 'Size', 'Inside diameter (mm)', 'Price per length (per m)'],
+          ['coil', 'DN 12', 22, 4],
+        ],
+      },
+    ],
+    [
+      'Derating',
+      {
+        derating: [
+          ['Hose', 'Temperature (°C)', 'Factor', 'Note'],
+          ['Alder DN 25', 80, 0.9, 'invented'],
+        ],
+      },
+    ],
+  ])('follows every known field of %s', (_, given) => {
+    const [[name, table]] = Object.entries(given) as [[keyof RawTables, RawTable]];
+    const handles = new Set([handle, readCatalogue({ ...treeTables, ...given }).handle]);
+    table[0]!.forEach((_heading, column) => {
+      const changed = table.map((row, at) =>
+        row.map((cell, c) => (at !== 1 || c !== column ? cell : typeof cell === 'number' ? cell / 2 : `${cell ?? ''} new`)),
+      );
+      const blanked = table.map((row, at) => row.map((cell, c) => (at === 1 && c === column ? null : cell)));
+      handles.add(readCatalogue({ ...treeTables, [name]: changed }).handle);
+      if (table[1]![column] !== null) handles.add(readCatalogue({ ...treeTables, [name]: blanked }).handle);
+    });
+    const filled = table[1]!.filter(cell => cell !== null).length;
+    expect(handles.size).toBe(2 + table[0]!.length + filled);
   });
 
   test('follows what a bad row holds', () => {
@@ -214,6 +250,33 @@ describe('problems', () => {
       'Machines row 4: Date is "in spring", expected a date, like 2025-03-14 or 2025-03-14 15:30',
     ],
     ['all scrap', withCell('rates', 5, 'Value', 1), 'Rates row 6: Value is 1, expected a fraction below 1 (4 % is 0.04)'],
+    [
+      'a length of free hose counted in something else',
+      withCell('rates', 6, 'Rate', 'shortest free hose (in diameters)'),
+      'Rates row 7: Rate is "shortest free hose (in diameters)", expected "shortest free hose" with a unit of length, or "shortest free hose in diameters" without brackets',
+    ],
+    [
+      'a range of a fluid upside down',
+      {
+        ...treeTables,
+        fluids: [
+          ['Fluid', 'Coldest (°C)', 'Hottest (°C)'],
+          ['HFC', 70, -20],
+        ],
+      },
+      'Fluids row 2: Coldest is 70, expected no more than the hottest, -20',
+    ],
+    [
+      'a fluid for a bare pattern of hoses',
+      {
+        ...treeTables,
+        fluids: [
+          ['Fluid', 'Hose', 'Hottest (°C)'],
+          ['HFC', '*', 60],
+        ],
+      },
+      'Fluids row 2: Hose is "*", expected a part, or the beginning of its name and *',
+    ],
     [
       'a target outside its die',
       {

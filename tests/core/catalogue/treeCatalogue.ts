@@ -127,6 +127,6 @@ export function withRows(table: keyof typeof treeTables, ...rows: RawCell[][]): 
 
 /** As CATALOGUE's arguments. */
 export function cellsOf(tables: RawTables): (RawTable | null)[] {
-  const { hoses, fittings, crimps, machines, rates, dies, guards, derating } = tables;
-  return [hoses, fittings, crimps, machines, rates, dies, guards, derating].map(table => table ?? null);
+  const { hoses, fittings, crimps, machines, rates, dies, guards, derating, fluids } = tables;
+  return [hoses, fittings, crimps, machines, rates, dies, guards, derating, fluids].map(table => table ?? null);
 }

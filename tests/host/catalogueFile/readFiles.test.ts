@@ -31,11 +31,11 @@ describe('.csv', () => {
     ]);
   });
 
-  test('quoted cells keep delimiters and line ends; formulas, leading zeros and prototype names stay text', async () => {
+  test('quoted cells keep delimiters and line ends; formulas, leading zeros, exponents and prototype names stay text', async () => {
     expect(await readCsv('x.csv', bytes('A,B,__proto__\n"a,\n""b""",007,=1+1\nconstructor,-3,1e3\n\n,,\n'))).toEqual([
       ['A', 'B', '__proto__'],
       ['a,\n"b"', '007', '=1+1'],
-      ['constructor', -3, 1000],
+      ['constructor', -3, '1e3'],
     ]);
   });
 
@@ -72,7 +72,7 @@ describe('.csv', () => {
         ['1,250', 0.5],
       ],
     ],
-    ['both ways in threes: left as text where there is a comma', 'H;P;Q\na;1,250;2.000', [['1,250', 2]]],
+    ['both ways in threes: left as text where there is a comma', 'H;P;Price\na;1,250;2.000', [['1,250', 2]]],
   ])('%s', async (_, text, numbers) => {
     const [, ...rows] = await readCsv('x.csv', bytes(text));
     expect(rows.map(row => row.slice(1))).toEqual(numbers);
@@ -194,4 +194,51 @@ test('headings are mapped by hand with the unit they had', () => {
     ['Innen (mm)', 'Bore'],
   ]);
   expect(mapHeadings(table, map)[0]).toEqual(['Hose', 'Family', 'Bore (mm)', 'Shelf']);
+});
+
+describe('names in a .csv stay text', () => {
+  const odd = ['1E5', '1.500', '12345678901234567890', '9'.repeat(400), '007', '3-4', '0x10', 'Infinity'];
+  const read = async (heading: string, text = odd.join('\n'), delimiter = ',') => {
+    const rows = text.split('\n').map(cell => `Alder${delimiter}${cell}`);
+    const [, ...cells] = await readCsv('x.csv', bytes(`Family${delimiter}${heading}\n${rows.join('\n')}`));
+    return cells.map(row => row[1]);
+  };
+
+  test.each(['Hose', 'FITTING', 'Part no.', 'Item number', 'Coupling', 'Die set', 'Size', 'Note'])(
+    'under %s every one is as it was typed',
+    async heading => expect(await read(heading)).toEqual(odd),
+  );
+
+  test('in the first column, whatever its heading', async () => {
+    const table = await readCsv('x.csv', bytes(`Teil,Bore (mm)\n${odd.map(name => `${name},12.700`).join('\n')}`));
+    expect(table.slice(1)).toEqual(odd.map(name => [name, 12.7]));
+    const semicolons = await readCsv('x.csv', bytes('Teil;Preis\n12,50;2.000\n1.500;3,5'));
+    expect(semicolons.slice(1)).toEqual([
+      ['12,50', 2000],
+      ['1.500', 3.5],
+    ]);
+  });
+
+  test('under a heading that says nothing, whatever a number would write otherwise', async () => {
+    expect(await read('Zeichnung', '1E5\n1.500\n2.50\n+4\n4711\n2.5\n-3')).toEqual(['1E5', '1.500', '2.50', '+4', 4711, 2.5, -3]);
+  });
+
+  test('under a heading of numbers they are numbers, but none that loses a digit', async () => {
+    for (const heading of ['Bore (mm)', 'ID (mm)', 'WP (psi)', 'Price', 'Dial']) {
+      expect(await read(heading, '1E5\n1.500\n0.375\n12345678901234567890\n0.1234567890123456')).toEqual([
+        100_000,
+        1.5,
+        0.375,
+        '12345678901234567890',
+        '0.1234567890123456',
+      ]);
+      expect(await read(heading, '9'.repeat(400))).toEqual(['9'.repeat(400)]);
+      expect(await read(heading, '1e400')).toEqual(['1e400']);
+    }
+  });
+
+  test('a title above the headings changes nothing', async () => {
+    const table = await readCsv('x.csv', bytes('Hoses of 2026,\nFamily,Hose\nAlder,1E5\n'));
+    expect(table[2]).toEqual(['Alder', '1E5']);
+  });
 });

@@ -94,19 +94,25 @@ const LOOKED_UP = [
 ];
 
 test('looked-up columns answer for a catalogue of the workbook, one formula a row', async () => {
-  await sheetOf([line(1, 1200, 'Machine at the gate', 414), line(2, 200, 'Machine in the van', 296)]);
+  await sheetOf([
+    line(1, 1200, 'Machine at the gate', 405),
+    line(2, 420, 'Machine in the van', 21),
+    line(3, 200, 'Machine in the van', 21),
+  ]);
   const columns = await added(LOOKED_UP, { margin: '0.4' });
   const [fittings] = await port.read([{ sheet: 'Fittings', address: 'A1:R200' }]);
   const cutOff = fittings!.values[0]!.indexOf('Cut-off (mm)');
   const cone = fittings!.values.find(row => row[0] === CONE)!;
-  expect(columns.cutLength).toEqual([1200, 200].map(overall => overall - 2 * Number(cone[cutOff])));
+  expect(columns.cutLength).toEqual([1200, 420, 200].map(overall => overall - 2 * Number(cone[cutOff])));
   // The dials are the machines' own: the newest of those recorded in the sheet Machines.
-  expect(columns.dialA).toEqual([414, 296]);
-  expect(columns.dieA).toEqual(['D23', 'D23']);
+  expect(columns.dialA).toEqual([405, 21, 21]);
+  expect(columns.dieA).toEqual(['D26', 'D26', 'D26']);
   expect(columns.diameterA![0]).toBeCloseTo(27.35, 9);
-  expect(columns.pressure).toEqual([275, 275]);
-  expect(columns.assembly).toEqual(['OK', expect.stringMatching(/^too short/)]);
-  expect(columns.price!.map((price, i) => Number(price) * 0.6 - Number(columns.cost![i]))).toEqual([
+  expect(columns.pressure).toEqual([275, 275, 275]);
+  expect(columns.assembly).toEqual(['OK', 'OK', expect.stringMatching(/^too short/)]);
+  // What must not be made has no cost.
+  expect(columns.cost![2]).toEqual({ error: '#N/A', sentence: columns.assembly![2] });
+  expect(columns.price!.slice(0, 2).map((price, i) => Number(price) * 0.6 - Number(columns.cost![i]))).toEqual([
     expect.closeTo(0, 9),
     expect.closeTo(0, 9),
   ]);
@@ -124,7 +130,7 @@ test('one formula a column spills what one formula a row gives, errors and blank
   const byRow = await added(LOOKED_UP, { margin: '0.4' });
   const spilt = await added(LOOKED_UP, { margin: '0.4', spill: true });
   expect(spilt).toEqual(byRow);
-  expect(byRow.dialA!.slice(2)).toEqual(['', { error: '#N/A', sentence: expect.stringMatching(/do not assemble/) }, 414]);
+  expect(byRow.dialA!.slice(2)).toEqual(['', { error: '#N/A', sentence: expect.stringMatching(/do not assemble/) }, 405]);
   expect(byRow.cutLength![1]).toMatchObject({ error: '#VALUE!' });
   expect(byRow.cutLength![2]).toBe('');
 });

@@ -1,7 +1,7 @@
 import type { RawTable } from '../../../src/core/catalogue/rawTable';
 import { hosesTable } from '../../../src/core/catalogue/tables/hosesTable';
 import { mapHeadings } from '../../../src/sheets/parts/mapHeadings';
-import { headingFixes, headingText, missingFields, unitsOf } from '../../../src/sheets/parts/headingFixes';
+import { headingFixes, headingText, missingFields, unitsOf, withProposals } from '../../../src/sheets/parts/headingFixes';
 import { entriesOf, headingMaps, withHeading } from '../../../src/taskpane/parts/rememberedHeadings';
 
 const none = new Map<string, string>();
@@ -59,6 +59,34 @@ test('a mapped heading keeps its own unit, takes another, or is not read at all'
     ['Schlauch', 'unknown', '', ''],
   ]);
   expect(missingFields(hosesTable, headings, map)).toEqual(['Hose', 'Family']);
+});
+
+test('headings of the trade are proposed with their unit; what somebody mapped wins, and a proposal can be refused', () => {
+  const headings = ['Part no.', 'Range', 'ID (mm)', 'WP (psi)', 'Min bend', 'Shelf'];
+  expect(
+    headingFixes(hosesTable, [headings], none).map(({ heading, field, unit, isProposed }) => [heading, field, unit, isProposed]),
+  ).toEqual([
+    ['Part no.', 'hose', '', true],
+    ['Range', 'family', '', true],
+    ['ID (mm)', 'bore', 'mm', true],
+    ['WP (psi)', 'workingPressure', 'psi', true],
+    ['Min bend', 'bendRadius', '', true],
+    ['Shelf', '', '', false],
+  ]);
+  expect(missingFields(hosesTable, headings, none)).toEqual([]);
+  const map = new Map([
+    ['Part no.', headingText(hosesTable, 'Part no.', '', '')],
+    ['Shelf', headingText(hosesTable, 'Shelf', 'hose', '')],
+    ['ID (mm)', headingText(hosesTable, 'ID (mm)', 'outsideDiameter', 'mm')],
+  ]);
+  expect(mapHeadings([headings], withProposals(hosesTable, headings, map))[0]).toEqual([
+    'not used: Part no.',
+    'Family',
+    'Outside diameter (mm)',
+    'Working pressure (psi)',
+    'Bend radius',
+    'Hose',
+  ]);
 });
 
 test('units are offered where a field has some', () => {

@@ -66,14 +66,14 @@ describe('a table over another', () => {
     ]);
   });
 
-  test('columns of dates and of texts that look like formulas are told', () => {
+  test('columns of dates, of texts that look like formulas and of names that look like numbers are told', () => {
     const table: RawTable = [
       ['Machine', 'Note', 'Date', 'Dial'],
       ['Bench 1', '=1', 46_265, 300],
       ['-12', 'x', 46_266, 45_000],
     ];
     const { dates, guarded } = tableGrid(machinesTable, table, []);
-    expect([dates, guarded]).toEqual([[2], [1]]);
+    expect([dates, guarded]).toEqual([[2], [0, 1]]);
   });
 });
 

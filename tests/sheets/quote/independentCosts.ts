@@ -4,7 +4,7 @@ import Papa from 'papaparse';
 
 /*
  * Costs of the sample's job lines, worked out from its .csv files with plain numbers and another reader: nothing of src/ is used.
- * Cost: cut length × price ÷ (1 − scrap) + couplings + ferrules + (set-up ÷ quantity + cut + 2 × crimp) × wage ÷ 60, as the design says.
+ * Cost: cut length × price ÷ (1 − scrap) + couplings + ferrules + (set-up ÷ quantity + cut + 2 × crimp + test) × wage ÷ 60, as the design says.
  * Price: cost ÷ (1 − margin), the definition of gross margin; 40 % margin = 66.667 % markup.
  */
 type Row = Readonly<Record<string, string>>;
@@ -50,7 +50,8 @@ export function costParts(
   const cut = overall - Number(fittings.get(a)!['Cut-off (mm)']) - Number(fittings.get(b)!['Cut-off (mm)']);
   const perMetre = Number(hoses.get(hose)!['Price per length (per m)']) * (1 + (rises.hose ?? 0));
   const couplings = [a, b].flatMap(name => [name, ferrule(hose, name) ?? []].flat());
-  const minutes = rate('set-up minutes') / quantity + rate('minutes per cut') + 2 * rate('minutes per crimp');
+  const minutes =
+    rate('set-up minutes') / quantity + rate('minutes per cut') + 2 * rate('minutes per crimp') + rate('minutes per test');
   return {
     cut,
     hose: ((cut / 1000) * perMetre) / (1 - rate('scrap fraction')),
@@ -77,6 +78,18 @@ export const sampleLines: readonly Wanted[] = [
   line('Larch DN 19', 'Larch 37° flare swivel 90° DN 19', 'Larch 24° cone L straight DN 19', 740, 2),
   line('Larch DN 16', 'Rowan 24° cone S straight DN 19', 'Larch 24° cone L straight DN 16', 900, 1),
 ];
+
+/** Cells of the sample sheet Jobs that make its lines 7 and 9 assemblies that may be made: what must not be made has no cost. */
+export const corrections = [
+  { kind: 'values', at: { sheet: 'Jobs', address: 'D16' }, values: [[420]] },
+  { kind: 'values', at: { sheet: 'Jobs', address: 'B18' }, values: [['Larch 24° cone S straight DN 16']] },
+] as const;
+
+/** The sample's lines with these corrections. */
+export const correctedLines: readonly Wanted[] = sampleLines.map((each, index) => {
+  if (index === 6) return { ...each, overall: 420 };
+  return index === 8 ? { ...each, a: 'Larch 24° cone S straight DN 16' } : each;
+});
 
 function line(hose: string, a: string, b: string, overall: number, quantity: number): Wanted {
   return { hose, a, b, overall, quantity };

@@ -2,6 +2,7 @@ import { crimpsTable } from './crimpsTable';
 import { deratingTable } from './deratingTable';
 import { diesTable } from './diesTable';
 import { fittingsTable } from './fittingsTable';
+import { fluidsTable } from './fluidsTable';
 import { guardsTable } from './guardsTable';
 import { hosesTable } from './hosesTable';
 import { machinesTable } from './machinesTable';
@@ -17,6 +18,7 @@ export const catalogueTables = {
   dies: diesTable,
   guards: guardsTable,
   derating: deratingTable,
+  fluids: fluidsTable,
 } as const;
 
 export type TableName = keyof typeof catalogueTables;

@@ -7,6 +7,7 @@ export const deratingTable = {
     hose: { heading: 'Hose', kind: 'name', required: true },
     temperature: { heading: 'Temperature', kind: 'temperature', required: true },
     factor: { heading: 'Factor', kind: 'fraction', required: true, sign: 'positive' },
+    note: { heading: 'Note', kind: 'text' },
   },
 } as const satisfies TableSchema;
 

@@ -6,6 +6,7 @@ export const guardsTable = {
   fields: {
     guard: { heading: 'Guard', kind: 'name', required: true },
     size: { heading: 'Size', kind: 'text' },
+    insideDiameter: { heading: 'Inside diameter', kind: 'length', sign: 'positive' },
     pricePerLength: { heading: 'Price per length', kind: 'perLength', sign: 'notNegative' },
   },
 } as const satisfies TableSchema;
