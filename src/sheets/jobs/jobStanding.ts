@@ -61,7 +61,8 @@ export function judgeParts(catalogue: Catalogue | undefined, line: LineFacts): J
   const found = attempt(reasons, () => {
     const known = overall ? into(overall, units.length) : overallOf(catalogue, line);
     const use = {
-      temperature: temperature && convertMeasure(temperature.value, temperature.unit, units.temperature),
+      // A catalogue without any temperature has none to check against.
+      temperature: temperature && units.temperature && convertMeasure(temperature.value, temperature.unit, units.temperature),
       fluid: fluid === '' ? undefined : fluid,
     };
     return assembly(catalogue, hose, a, b, known, use);
