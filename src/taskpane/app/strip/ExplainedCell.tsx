@@ -27,7 +27,7 @@ interface Props {
 export function ExplainedCell({ id, view, workbook }: Props) {
   const styles = useStyles();
   return (
-    <div className={styles.content} id={id}>
+    <div className={styles.content} id={id} data-frame="strip">
       {view.status === 'loading' && <Spinner size="tiny" label="Reading the selected cell" />}
       {view.status === 'failed' && (
         <MessageBar intent="warning" layout="multiline">
