@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { tabs } from '../../src/taskpane/app/tabs';
-import { ARTIFACTS, openFile, openPlace, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const SAMPLE = join(__dirname, '../../samples/catalogue.xlsx');
 const PLACES = tabs.flatMap(({ id, views }) => views.map(view => `${id}/${view.id}`));
@@ -17,7 +17,7 @@ beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 860 });
   ({ page } = opened);
   await openFile(page, 'catalogue.xlsx', readFileSync(SAMPLE));
-  await page.getByText('Jobs', { exact: true }).click();
+  await openSheet(page, 'Jobs');
 }, 120_000);
 
 afterAll(() => opened?.close());
