@@ -4,7 +4,7 @@ import { Workbook } from 'exceljs';
 import Papa from 'papaparse';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPlace, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const SAMPLES = join(__dirname, '../../samples');
 const MACHINE = 'Machine at the gate';
@@ -92,7 +92,7 @@ beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 1000 });
   ({ page } = opened);
   await openFile(page, 'bench.xlsx', file.bytes);
-  await page.getByText('Bench', { exact: true }).click();
+  await openSheet(page, 'Bench');
   await openPlace(page, 'qa/analysis');
 }, 90_000);
 

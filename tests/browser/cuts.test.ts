@@ -4,7 +4,7 @@ import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
 import { demoSheets } from '../sheets/cutlist/demoWorkbook';
-import { ARTIFACTS, openFile, openPlace, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -83,7 +83,7 @@ describe('tab Week on the try-out page', () => {
     await pane().getByRole('button', { name: 'Write cut list and rack as new sheets' }).click();
     await pane().getByRole('button', { name: 'Cut list', exact: true }).click();
     await page.screenshot({ path: join(ARTIFACTS, 'cuts-list.png') });
-    await page.getByText('Jobs', { exact: true }).click();
+    await openSheet(page, 'Jobs');
   }, 20_000);
 
   it('makes bench cards that print two a page, with cautions, and a sheet with them', async () => {
@@ -95,7 +95,7 @@ describe('tab Week on the try-out page', () => {
     await pane().getByRole('button', { name: 'Write as a new sheet' }).click();
     await pane().getByRole('button', { name: 'Bench cards', exact: true }).click();
     await page.screenshot({ path: join(ARTIFACTS, 'cuts-cards.png') });
-    await page.getByText('Jobs', { exact: true }).click();
+    await openSheet(page, 'Jobs');
   }, 30_000);
 
   it('makes tags at the size of the labels', async () => {

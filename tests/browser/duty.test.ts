@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { CellFormulaValue, Worksheet } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPlace, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const CATALOGUE = join(__dirname, '../../samples/catalogue.xlsx');
 
@@ -18,7 +18,7 @@ beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 900 });
   ({ page } = opened);
   await openFile(page, 'catalogue.xlsx', readFileSync(CATALOGUE));
-  await page.getByText('Jobs', { exact: true }).click();
+  await openSheet(page, 'Jobs');
   await openPlace(page, 'quote/duty');
   await pane()
     .getByText(/^Parts data: CAT-/)

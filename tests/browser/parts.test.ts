@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { Workbook, type CellFormulaValue, type Worksheet } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPage, openPlace, sidewaysAt320, tryOut, XLSX, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPage, openPlace, openSheet, sidewaysAt320, tryOut, XLSX, type TryOut } from './tryOut';
 
 const SAMPLES = join(__dirname, '../../samples');
 const CSV = 'text/csv';
@@ -17,7 +17,7 @@ const sample = (name: string) => readFileSync(join(SAMPLES, 'catalogue', name), 
 const csv = (name: string, text: string) => ({ name, mimeType: CSV, buffer: Buffer.from(text) });
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const button = (name: string | RegExp) => pane().getByRole('button', { name });
-const says = (text: string | RegExp) => pane().getByText(text).first().waitFor({ timeout: 20_000 });
+const says = (text: string | RegExp) => pane().getByText(text).filter({ visible: true }).first().waitFor({ timeout: 20_000 });
 const chooseParts = (...files: ReturnType<typeof csv>[]) => pane().getByLabel('Files of parts data').setInputFiles(files);
 
 /** The hoses as another house writes them: one heading in its own words, another without unit, one bore that is none. */
@@ -139,7 +139,7 @@ describe('tab Parts on the try-out page', () => {
   }, 60_000);
 
   it('finds a part as it is typed, and inserts its name and a look-up that answers', async () => {
-    await page.getByText('Week', { exact: true }).click();
+    await openSheet(page, 'Week');
     await openPlace(page, 'parts/search');
     await pane().getByRole('searchbox').fill('larch dn 12 hose');
     await button('Larch DN 12').click();
@@ -182,9 +182,9 @@ describe('tab Parts on the try-out page', () => {
   }, 60_000);
 
   it('after a reload the saved workbook gives the same catalogue, and the look-up answers', async () => {
-    const handle = await pane().getByText(/^CAT-/).first().textContent();
+    const handle = await pane().getByText(/^CAT-/).filter({ visible: true }).first().textContent();
     await openWorkbook('week.xlsx', saved);
-    await pane().getByText(handle!, { exact: true }).first().waitFor({ timeout: 20_000 });
+    await pane().getByText(handle!, { exact: true }).filter({ visible: true }).first().waitFor({ timeout: 20_000 });
     const book = await save();
     expect(shown(book.getWorksheet('Week'), 'B1')).toBe(123);
   }, 60_000);

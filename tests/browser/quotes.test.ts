@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { costParts, sampleLines, upToCents } from '../sheets/quote/independentCosts';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPlace, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const SAMPLE = join(__dirname, '../../samples/catalogue.xlsx');
 
@@ -13,7 +13,7 @@ let page: Page;
 const idle = () => settled(page);
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const press = (name: string) => pane().getByRole('button', { name, exact: true }).click();
-const jobs = () => page.getByText('Jobs', { exact: true }).click();
+const jobs = () => openSheet(page, 'Jobs');
 const written = (sheet: string) => pane().getByRole('button', { name: sheet, exact: true }).waitFor({ timeout: 20_000 });
 
 beforeAll(async () => {

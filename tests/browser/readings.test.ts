@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPlace, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const BOOK = join(__dirname, '../../samples/measurement-book.xlsx');
 
@@ -11,7 +11,7 @@ let page: Page;
 
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const crimps = () => pane().getByRole('region', { name: 'All crimps' });
-const week = (name: string) => page.getByText(name, { exact: true }).first().click();
+const week = (name: string) => openSheet(page, name);
 
 beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 900 });

@@ -31,6 +31,7 @@ test.each(tours)(
       expect(await page.locator(`#tab-${place.replace('/', '-')}`).getAttribute('aria-selected')).toBe('true');
       const line = page.getByRole('region', { name: 'Selected cell' }).getByRole('button').first();
       expect(await line.getAttribute('aria-expanded')).toBe(String(strip === 'open'));
+      await line.getByText(new RegExp(`^${cellName(select.address)}\\b`)).waitFor({ timeout: 20_000 });
       expect(await page.locator('.problem').count()).toBe(0);
       await page.screenshot({ path: join(ARTIFACTS, `tour-${id}-${index + 1}.png`) });
       await onwards.press('Enter');

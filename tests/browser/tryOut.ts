@@ -42,11 +42,17 @@ export async function openPage(page: Page, url: string): Promise<void> {
   await settled(page);
 }
 
+/** Goes to a sheet by its tab below the sheet; tabs of the pane may have the same name. */
+export const openSheet = (page: Page, name: string): Promise<void> =>
+  page.getByRole('tablist', { name: 'Sheet tabs' }).getByText(name, { exact: true }).click();
+
 /** Opens a view of the pane by its place, like `quote/duty`, with the tabs that lead to it. */
 export async function openPlace(page: Page, place: string): Promise<void> {
   const [tab, view] = place.split('/');
   await page.locator(`#tab-${tab}`).click();
-  await page.locator(`#tab-${tab}-${view}`).click();
+  const own = page.locator(`#tab-${tab}-${view}`);
+  // A view that is shown already may have put the keyboard where it is wanted.
+  if ((await own.getAttribute('aria-selected')) !== 'true') await own.click();
 }
 
 /** Points by which the pane, its view or its strip would have to be scrolled sideways at a width of 320 points; 0 where it fits. */

@@ -13,7 +13,7 @@ export const quality: Tour = {
         'The mean of four caliper readings is judged against target and tolerance. This crimp is loose: the strip at the bottom says it in words, ' +
         'with the cells the verdict came from. A rejected crimp stays rejected.',
       select: { sheet: 'Week 39', address: 'N10' },
-      place: 'bench/entry',
+      place: 'qa/analysis',
       strip: 'open',
     },
     {
@@ -22,7 +22,7 @@ export const quality: Tour = {
         'One reading of this row has just been changed, as if it had been typed wrongly. Mean, deviation and spread followed. What cannot be a ' +
         'reading, text or a date, would be refused with a sentence.',
       select: { sheet: 'Week 39', address: 'F8' },
-      place: 'bench/entry',
+      place: 'qa/analysis',
       strip: 'open',
       changes: [{ kind: 'values', at: { sheet: 'Week 39', address: 'F8' }, values: [[22.91]] }],
     },

@@ -11,7 +11,7 @@ export interface CellSummary {
 export function cellSummary({ address, error, sentence, call, shown }: CellView, row: readonly RowResult[]): CellSummary {
   const verdict = worstVerdict(row);
   if (error) return { text: `${address} ${[error, sentence].filter(Boolean).join(': ')}`, isWrong: true };
-  const cell = call ? `${address} HOSE.${call.id}${shown && `: ${shown}`}` : `${address} no Benchrow function`;
+  const cell = call ? `${address} HOSE.${call.id}${shown && `: ${shown}`}` : `${address}: no Benchrow function`;
   // The verdict of the cell itself is not said twice.
   const more = verdict && shown !== verdict ? ` · this row: ${verdict}` : '';
   return { text: cell + more, isWrong: verdict !== undefined && verdict !== 'IN SPEC' };

@@ -1,5 +1,6 @@
 import { Divider, makeStyles, MessageBar, MessageBarBody, Spinner, tokens } from '@fluentui/react-components';
 import type { Workbook } from '../../../workbook/workbook';
+import { CellErrorBar } from './CellErrorBar';
 import { FunctionCard } from './FunctionCard';
 import { ReenterButton } from './ReenterButton';
 import { RowCard } from './RowCard';
@@ -23,11 +24,11 @@ interface Props {
   readonly workbook: Workbook;
 }
 
-/** All that there is to say of the selected cell: its error, its function with the cells that went in, its row, and what to do. */
+/** All that there is to say of the selected cell: its error, its row with what to do, its function with the cells that went in. */
 export function ExplainedCell({ id, view, workbook }: Props) {
   const styles = useStyles();
   return (
-    <div className={styles.content} id={id}>
+    <div className={styles.content} id={id} data-frame="strip">
       {view.status === 'loading' && <Spinner size="tiny" label="Reading the selected cell" />}
       {view.status === 'failed' && (
         <MessageBar intent="warning" layout="multiline">
@@ -36,8 +37,9 @@ export function ExplainedCell({ id, view, workbook }: Props) {
       )}
       {view.status === 'ready' && (
         <>
-          <FunctionCard cell={view.cell} />
+          <CellErrorBar cell={view.cell} />
           <RowCard row={view.row} />
+          <FunctionCard cell={view.cell} />
         </>
       )}
       <Divider />

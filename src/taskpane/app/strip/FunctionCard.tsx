@@ -1,14 +1,4 @@
-import {
-  Body1,
-  Caption1,
-  Link,
-  makeStyles,
-  MessageBar,
-  MessageBarBody,
-  MessageBarTitle,
-  Subtitle2,
-  tokens,
-} from '@fluentui/react-components';
+import { Body1, Caption1, Link, makeStyles, Subtitle2, tokens } from '@fluentui/react-components';
 import type { ArgumentView, CellView } from '../../../sheets/explain/cellView';
 
 const useStyles = makeStyles({
@@ -37,21 +27,11 @@ function Argument({ argument: { name, help, optional, written, now } }: { readon
   );
 }
 
-/** The selected cell: its error in a sentence, its function and what each argument means and holds. */
+/** The selected cell's function, and what each argument means and holds. */
 export function FunctionCard({ cell }: { readonly cell: CellView }) {
   const styles = useStyles();
   return (
     <div className={styles.card} role="group" aria-label={`Cell ${cell.address}`}>
-      {cell.error && (
-        <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>
-            <MessageBarTitle>
-              {cell.address} shows {cell.error}
-            </MessageBarTitle>
-            {cell.sentence ?? 'It does not come from a function of ours.'}
-          </MessageBarBody>
-        </MessageBar>
-      )}
       {cell.call ? (
         <>
           <Subtitle2 as="h2">HOSE.{cell.call.id}</Subtitle2>
