@@ -1,0 +1,37 @@
+import type { CauseSet } from './causeModel';
+import { RULE } from './causeRule';
+
+/** A set of causes and how good an explanation it is: less is better. */
+export interface RatedSet {
+  readonly causes: CauseSet;
+  readonly criterion: number;
+}
+
+/** Every model met that is nearly as good as the best. */
+export interface ModelPool {
+  readonly best: number;
+  note(causes: CauseSet, criterion: number): void;
+  /** Best first; of equals the one met first. */
+  sorted(): RatedSet[];
+}
+
+export function modelPool(): ModelPool {
+  const met = new Map<string, RatedSet>();
+  let best = Infinity;
+  return {
+    get best() {
+      return best;
+    },
+    note: (causes, criterion) => {
+      if (criterion > best + RULE.keptWithin) return;
+      const key = causes.join();
+      if (!met.has(key)) met.set(key, { causes, criterion });
+      if (criterion < best) best = criterion;
+    },
+    sorted: () =>
+      [...met.values()]
+        .filter(({ criterion }) => criterion <= best + RULE.keptWithin)
+        .sort((a, b) => a.criterion - b.criterion)
+        .slice(0, RULE.mostModels),
+  };
+}
