@@ -4,7 +4,8 @@ import { join } from 'node:path';
 const TOPICS = {
   length: 'Length',
   crimp: 'Crimp',
-  quality: 'Machine and setting',
+  quality: 'Dial, charts and gauge',
+  causes: 'Machine, die or setting',
   catalogue: 'Catalogue',
   parts: 'Parts',
   assembly: 'Assembly',

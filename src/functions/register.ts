@@ -1,12 +1,13 @@
 import { assembly, crimpSetup, unitCost } from './assembly';
 import { catalogue } from './catalogue';
+import { crimpCause } from './causes';
 import { calibrationTurns, conformity, crimpCheck, crimpDetail, nextDial } from './crimp';
 import { cutPlan } from './cutplan';
 import { boreSize, pressureDrop, velocity, viscosity } from './hydraulics';
 import { cutLength, lengthChange, lengthLimits, overallLength, routeLength } from './length';
 import { findFitting, findHose, fittingData, hoseData } from './parts';
 import { sellPrice } from './price';
-import { capability, controlLimits, crimpCause, dialResponse, gaugeStudy, runSignals } from './quality';
+import { capability, controlLimits, dialResponse, gaugeStudy, runSignals } from './quality';
 
 /** Every worksheet function by its id. Ids are stored in people's files and never change. */
 export const worksheetFunctions = {

@@ -5,6 +5,12 @@ import { machineChangeCount, type Explanation, type PresentOffset } from './pres
 /** What can be said of a combination or a die. */
 export type OwnDecision = 'off' | 'not off' | 'open';
 
+/** What is known of a combination: its crimps, and its own deviation in its tolerances: the nearer end of the interval, 0 where it reaches 0. */
+export interface CombinationFacts {
+  readonly crimps: number;
+  readonly atLeast: number;
+}
+
 /** What can be said at all: where the machine is open, everything is. */
 export interface CauseDecision {
   readonly machineSure: boolean;
@@ -63,13 +69,13 @@ function ownDecision(
 /**
  * Steps 8 and 9: what is off now.
  * @param all explanations, best first
- * @param crimps of each combination
+ * @param facts of each combination
  * @param dies how many
  */
 export function causeDecision(
   all: readonly Explanation[],
   limits: DecisionLimits,
-  crimps: readonly number[],
+  facts: readonly CombinationFacts[],
   dies: number,
 ): CauseDecision {
   const dieNumbers = Array.from({ length: dies }, (_, die) => die);
@@ -77,16 +83,19 @@ export function causeDecision(
     return {
       machineSure: false,
       machineOff: false,
-      combinations: crimps.map(() => 'open'),
+      combinations: facts.map(() => 'open'),
       dies: dieNumbers.map(() => 'open'),
     };
   }
   return {
     machineSure: true,
     machineOff: reaches(all[0]!.machine.offset, limits.actionShare),
-    combinations: crimps.map((count, number) =>
-      ownDecision(all, limits, each => each.combinations.get(number), count >= LEAST_CRIMPS, MOST_DOUBT_OF_COMBINATION),
-    ),
+    combinations: facts.map(({ crimps, atLeast }, number) => {
+      const of = (each: Explanation) => each.combinations.get(number);
+      // Where very many are off, an explanation does not hold them all: none of the others passes as right.
+      if (!of(all[0]!) && reaches(atLeast, limits.actionShare)) return 'open';
+      return ownDecision(all, limits, of, crimps >= LEAST_CRIMPS, MOST_DOUBT_OF_COMBINATION);
+    }),
     dies: dieNumbers.map(number => ownDecision(all, limits, each => each.dies.get(number), true, MOST_DOUBT_OF_DIE)),
   };
 }

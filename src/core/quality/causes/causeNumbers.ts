@@ -84,7 +84,8 @@ export function causeNumbers(
   const dies = series.dies.map((_, die) => {
     const changes = lines.flatMap((line, index) => (isOfDie(line) && line.of === die ? [fit.coefficients[index + 1]!] : []));
     if (changes.length > 0) return tidy(changes.reduce((total, each) => total + each, 0));
-    const crimps = used.filter(crimp => series.die[crimp] === die);
+    const ofDie = (crimps: readonly number[]) => crimps.filter(crimp => series.die[crimp] === die);
+    const crimps = ofDie(used).length > 0 ? ofDie(used) : ofDie(counted);
     return crimps.length > 0 ? tidy(meanOf(crimps.map(beyond))) : undefined;
   });
   const now = [1, ...lines.map(line => (isOfMachine(line) ? presentShare(line) : 0))];

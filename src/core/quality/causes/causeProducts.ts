@@ -106,7 +106,9 @@ export function causeProducts(
     causes,
     crimps: series.crimps.length,
     scatter,
-    deviations: series.deviation.reduce((total, each) => total + each ** 2, 0) - totals.reduce((total, each, index) => total + weights[index]! * each ** 2, 0),
+    deviations:
+      series.deviation.reduce((total, each) => total + each ** 2, 0) -
+      totals.reduce((total, each, index) => total + weights[index]! * each ** 2, 0),
     withDeviations: Float64Array.from(columns, ({ found, withDeviations }) => less(withDeviations, found, each => totals[each]!)),
     withItself: Float64Array.from(columns, ({ found, withItself }) => less(withItself, found, (_, index) => found.sums[index]!)),
     withAll: cause => {

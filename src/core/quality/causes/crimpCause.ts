@@ -21,7 +21,7 @@ function nextMeasurement(
   series: CrimpSeries,
   actionShare: number,
 ): NextMeasurement {
-  const open = machineSure ? combinations.indexOf('open') : undefined;
+  const open = machineSure ? series.combinations.flatMap((_, number) => (combinations[number] === 'open' ? [number] : [])) : [];
   const next = measureNext(all, series, scatter, actionShare, open);
   return {
     ...next,
@@ -40,16 +40,24 @@ export function crimpCause({ crimps, confidence, actionShare }: CrimpCauseInput)
   const series = crimpSeries(crimps);
   if (series.combinations.length > MOST_COMBINATIONS) {
     const received = `has ${series.combinations.length} names`;
-    throw new TradeError('range', 'combination', received, `give at most ${MOST_COMBINATIONS} combinations of one machine a call`);
+    throw new TradeError(
+      'range',
+      'combination',
+      received,
+      `give at most ${MOST_COMBINATIONS} combinations of one machine a call`,
+    );
   }
   if (areNotEnough(series)) return notEnoughCrimps(series, confidence);
 
   const explained = explainCrimps(series);
   const { all, time } = explained;
   const best = all[0]!;
-  const counts = series.ofCombination.map(({ length }) => length);
-  const decision = causeDecision(all, { confidence, actionShare }, counts, series.dies.length);
   const numbers = causeNumbers(series, time, best.causes, confidence);
+  const facts = series.ofCombination.map((ofIt, number) => {
+    const [low, high] = numbers.combinations[number]?.interval ?? [0, 0];
+    return { crimps: ofIt.length, atLeast: Math.max(0, low, -high) / series.crimps[ofIt[0]!]!.tolerance };
+  });
+  const decision = causeDecision(all, { confidence, actionShare }, facts, series.dies.length);
   const off = whatIsOff(decision, series);
   const isOpen = !decision.machineSure || decision.combinations.includes('open') || decision.dies.includes('open');
   return {

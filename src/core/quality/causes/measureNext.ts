@@ -76,14 +76,14 @@ function crimpedPairs({ combination, die, share }: CrimpSeries): Pair[] {
 /**
  * Step 13: what to crimp next where explanations are as good.
  * Source, from memory: Box & Hill 1967 (measure where rivals differ most).
- * @param open a combination that is open though no rival says so: then it is the one to crimp again
+ * @param open combinations that are open: among others that tell as much they come first, since they have to be crimped anyway
  */
 export function measureNext(
   all: readonly Explanation[],
   series: CrimpSeries,
   scatter: number,
   actionShare: number,
-  open?: number,
+  open: readonly number[],
 ): NextCrimps {
   const best = all[0]!;
   const rivals = otherExplanations(all, actionShare);
@@ -95,11 +95,13 @@ export function measureNext(
   };
   const again = mostTelling(made, best, rivals);
   if (again) return answer(again, again.difference, false);
-  const every = series.ofCombination.flatMap((crimps, combination) =>
-    series.dies.map((_, die) => ({ combination, die, share: series.share[crimps[0]!]! })),
-  );
+  const inOrder = [...new Set([...open, ...series.combinations.keys()])];
+  const every = inOrder.flatMap(combination => {
+    const share = series.share[series.ofCombination[combination]![0]!]!;
+    return series.dies.map((_, die) => ({ combination, die, share }));
+  });
   const other = mostTelling(every, best, rivals);
   if (other) return answer(other, other.difference, true);
   // The explanations differ in size only: more crimps of any will do.
-  return answer(made.find(({ combination }) => combination === open) ?? made[0]!, RULE.telling, false);
+  return answer(made.find(({ combination }) => open.includes(combination)) ?? made[0]!, RULE.telling, false);
 }

@@ -20,11 +20,7 @@ function centred(values: Float64Array, groups: readonly number[]): Float64Array 
  * What is left when every combination has a level of its own besides the columns.
  * @param groups combination of each row
  */
-export function withinScatter(
-  columns: readonly Float64Array[],
-  values: Float64Array,
-  groups: readonly number[],
-): WithinScatter {
+export function withinScatter(columns: readonly Float64Array[], values: Float64Array, groups: readonly number[]): WithinScatter {
   const { residualSquares, rank } = leastSquares(
     columns.map(column => centred(column, groups)),
     centred(values, groups),
