@@ -57,7 +57,7 @@ function shownBy(names: readonly (Name | undefined)[]): (key: string) => Name['s
  * @param {any[][]} [when] When the crimp was made, a column of dates, times or running numbers (dates as text like 2026-03-14 08:30; a blank in any row = changes with time are not looked for).
  * @returns {any[][]} Table with heading: Combination, Crimps, Mean deviation, Correction (change of diameter wanted, same unit), Finding, Since, Low, High. Row All: what is off, MACHINE (or MACHINE OR DIE), DIE, SETTING joined by +, or IN SPEC, CANNOT TELL, NOT ENOUGH DATA; its mean deviation is what the machine is off now. Then a row for each die where there are two or more, for each combination (its own deviation), for each crimp set aside; after CANNOT TELL what to measure next.
  * Source: fewest causes by a Bayesian linear model; numbers by least squares (NIST/SEMATECH e-Handbook 4.4.3).
- * @example =HOSE.CRIMPCAUSE({"Alder";"Birch";"Cedar"}, {0.1;0.1;0.1}, 0.05) gives Combination, Crimps, Mean deviation, Correction, Finding, Since, Low, High, All, 3, 0.1, 0, NOT ENOUGH DATA
+ * @example =HOSE.CRIMPCAUSE({"Alder";"Alder";"Birch";"Birch";"Cedar";"Cedar"}, {0.1;0.12;0.11;0.1;0.09;0.11}, 0.05) gives Combination, Crimps, Mean deviation, Correction, Finding, Since, Low, High, All, 6, 0.105, -0.105, MACHINE
  */
 export function crimpCause(
   combination: any[][],

@@ -112,6 +112,13 @@ function notEnough(machine: MachineReadings, unit: LengthUnit): FindingText {
       details: ['A machine can be told from a setting only by three combinations or more.', ...soFar],
     };
   }
+  if (cause.crimps === combinations.length) {
+    const names = listText(combinations.map(({ name }) => name));
+    return {
+      headline: `${start} measure a second crimp of ${names}.`,
+      details: ['One crimp of each shows no scatter.', ...soFar],
+    };
+  }
   return { headline: `${start} measure ${nextText(machine)}.`, details: soFar };
 }
 

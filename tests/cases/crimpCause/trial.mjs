@@ -298,7 +298,7 @@ const fits = (T, j, cand, G) => {
 
 export function analyse(rows, tol, p = P, focus = null) {
   const A = prepare(rows, tol, p),
-    { n, names, dies } = A;
+    { names, dies } = A;
   if (names.length < 3 || A.df < 3) return { finding: 'NOT ENOUGH DATA', machine: { sure: false }, combos: [], dies: [] };
   const cand = candidates(A, p, focus),
     E = engine(A, cand, p);
@@ -482,7 +482,6 @@ export function report(a, tQ, conf = 0.95) {
       keep = [];
     cols.forEach((x, q) => {
       const row = [];
-      let ok = 1;
       for (let e = 0; e < keep.length; e++) {
         let s = 0;
         const w = cols[keep[e]];

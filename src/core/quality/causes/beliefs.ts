@@ -1,5 +1,5 @@
 import { normalCdf } from '../normalCdf';
-import { RULE } from './causeRule';
+import { AGREE, RIVAL_WITHIN } from './causeRule';
 import type { Explanation, PresentOffset } from './presentState';
 
 const NONE: PresentOffset = { offset: 0, variance: 0 };
@@ -32,12 +32,12 @@ export function beliefToReach(all: readonly Explanation[], limit: number, of: (e
 
 /** Probability, over all explanations, that an offset agrees with one that is claimed. */
 export function beliefToAgree(all: readonly Explanation[], claimed: number, of: (each: Explanation) => PresentOffset): number {
-  const [low, high] = [claimed - RULE.agree, claimed + RULE.agree];
+  const [low, high] = [claimed - AGREE, claimed + AGREE];
   return all.reduce((total, each) => total + each.weight * between(low, high, of(each)), 0);
 }
 
 /** Explanations of no more causes than the best that fit nearly as well: no kind of cause is preferred among them. */
 export function rivalsOf(all: readonly Explanation[]): Explanation[] {
   const best = all[0]!;
-  return all.filter(({ causes, fit }) => causes.length <= best.causes.length && fit <= best.fit + RULE.rivalWithin);
+  return all.filter(({ causes, fit }) => causes.length <= best.causes.length && fit <= best.fit + RIVAL_WITHIN);
 }

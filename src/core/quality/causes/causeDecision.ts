@@ -1,5 +1,5 @@
 import { beliefToAgree, beliefToReach, reaches, rivalsOf, weightOf } from './beliefs';
-import { RULE } from './causeRule';
+import { AGREE, MOST_MACHINE_CHANGES } from './causeRule';
 import { machineChangeCount, type Explanation, type PresentOffset } from './presentState';
 
 /** What can be said of a combination or a die. */
@@ -38,13 +38,13 @@ const LEAST_CRIMPS = 2;
 function isMachineSure(all: readonly Explanation[], { confidence, actionShare }: DecisionLimits): boolean {
   const best = all[0]!;
   const claimed = best.machine.offset;
-  const agrees = ({ machine }: Explanation) => Math.abs(machine.offset - claimed) <= RULE.agree;
+  const agrees = ({ machine }: Explanation) => Math.abs(machine.offset - claimed) <= AGREE;
   const ofMachine = ({ machine }: Explanation) => machine;
   return (
     weightOf(all, agrees) >= confidence &&
     beliefToAgree(all, claimed, ofMachine) >= LEAST_AGREEMENT &&
     (reaches(claimed, actionShare) || beliefToReach(all, actionShare, ofMachine) <= MOST_DOUBT_OF_MACHINE) &&
-    machineChangeCount(best) < RULE.mostMachineChanges &&
+    machineChangeCount(best) < MOST_MACHINE_CHANGES &&
     rivalsOf(all).every(agrees)
   );
 }
@@ -60,7 +60,7 @@ function ownDecision(
   const offset = (each: Explanation) => of(each)?.offset ?? 0;
   const isOff = mayBeOff && weightOf(all, each => reaches(offset(each), actionShare)) >= confidence;
   const disagrees = (rival: Explanation) =>
-    reaches(offset(rival), actionShare) !== isOff && Math.abs(offset(rival) - offset(all[0]!)) > RULE.agree;
+    reaches(offset(rival), actionShare) !== isOff && Math.abs(offset(rival) - offset(all[0]!)) > AGREE;
   if (rivalsOf(all).some(disagrees)) return 'open';
   if (isOff) return 'off';
   return beliefToReach(all, actionShare, of) > mostDoubt ? 'open' : 'not off';

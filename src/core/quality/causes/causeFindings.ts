@@ -17,10 +17,11 @@ export function machineFinding(
   series: CrimpSeries,
 ): MachineCause {
   const offset = machine?.offset ?? 0;
-  if (!machineSure) return { offset, correction: 0 };
+  if (!machineSure) return { isSure: false, offset, correction: 0 };
   const changes = best.causes.filter(isMachineChange);
   const boundary = lastBoundary(changes);
   return {
+    isSure: true,
     offset,
     interval: machine?.interval,
     correction: machineOff ? -offset : 0,

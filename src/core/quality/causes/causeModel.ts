@@ -1,5 +1,5 @@
 import type { CauseProducts } from './causeProducts';
-import { RULE } from './causeRule';
+import { EFFECT, PRIOR_SCATTER, PRIOR_WEIGHT, STRAY_EFFECT } from './causeRule';
 
 /** Causes by number, ascending. */
 export type CauseSet = readonly number[];
@@ -33,7 +33,7 @@ export interface CauseModels {
 }
 
 const NO_MORE = 1e-9;
-const PRIOR_SQUARES = RULE.priorWeight * RULE.priorScatter ** 2;
+const PRIOR_SQUARES = PRIOR_WEIGHT * PRIOR_SCATTER ** 2;
 
 /** Solves L·x = b, as far as rows of L go. */
 function forward(triangle: readonly Float64Array[], right: (row: number) => number, into: Float64Array): void {
@@ -47,9 +47,9 @@ function forward(triangle: readonly Float64Array[], right: (row: number) => numb
 export function causeModels(products: CauseProducts, costs: Float64Array): CauseModels {
   const { causes, crimps, scatter, withDeviations, withItself, withAll } = products;
   /** κ²/σ²: how much larger effects may be than the scatter. */
-  const prior = Float64Array.from(causes, ({ kind }) => (kind === 'crimp' ? RULE.strayEffect : RULE.effect) ** 2 / scatter);
+  const prior = Float64Array.from(causes, ({ kind }) => (kind === 'crimp' ? STRAY_EFFECT : EFFECT) ** 2 / scatter);
   const score = (unexplained: number, logDeterminant: number) =>
-    (crimps + RULE.priorWeight) * Math.log(PRIOR_SQUARES + Math.max(unexplained, 0)) + logDeterminant;
+    (crimps + PRIOR_WEIGHT) * Math.log(PRIOR_SQUARES + Math.max(unexplained, 0)) + logDeterminant;
   const fit = ({ unexplained, logDeterminant }: SolvedModel) => score(unexplained, logDeterminant);
 
   function solve(set: CauseSet): SolvedModel {
@@ -110,7 +110,7 @@ export function causeModels(products: CauseProducts, costs: Float64Array): Cause
     variance: ({ triangle, unexplained }, weights) => {
       const parts = new Float64Array(weights.length);
       forward(triangle, index => weights[index]!, parts);
-      const left = (PRIOR_SQUARES + Math.max(unexplained, 0)) / (crimps + RULE.priorWeight);
+      const left = (PRIOR_SQUARES + Math.max(unexplained, 0)) / (crimps + PRIOR_WEIGHT);
       return left * parts.reduce((total, part) => total + part ** 2, 0);
     },
   };

@@ -1,5 +1,5 @@
 import { columnAt, type Cause } from './cause';
-import { RULE } from './causeRule';
+import { SPREAD } from './causeRule';
 import type { CrimpSeries } from './crimpSeries';
 import { lineProduct, stretchMoments } from './stretchMoments';
 import type { TimeStretches } from './timeStretches';
@@ -75,7 +75,7 @@ export function causeProducts(
   time: TimeStretches,
   scatter: number,
 ): CauseProducts {
-  const ratio = RULE.spread ** 2 / scatter;
+  const ratio = SPREAD ** 2 / scatter;
   const weights = Float64Array.from(series.ofCombination, ({ length }) => ratio / (1 + length * ratio));
   const totals = new Float64Array(weights.length);
   series.deviation.forEach((deviation, crimp) => (totals[series.combination[crimp]!]! += deviation));

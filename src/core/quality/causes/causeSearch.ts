@@ -1,6 +1,6 @@
 import type { Cause } from './cause';
 import type { CauseModels, CauseSet } from './causeModel';
-import { RULE } from './causeRule';
+import { BEAM, EXCHANGED, EXCHANGE_ROUNDS, KEPT_WITHIN, MOST_CAUSES } from './causeRule';
 import { mayJoin } from './causesTogether';
 import { modelPool, type ModelPool, type RatedSet } from './modelPool';
 
@@ -52,13 +52,13 @@ function nextBeam(searched: Searched, beam: readonly RatedSet[], pool: ModelPool
     enlarge(searched, set, (cause, criterion) => {
       const known = bestOf.get(names[cause]!);
       if (!known || criterion < known.criterion) bestOf.set(names[cause]!, { cause, criterion });
-      if (criterion <= pool.best + RULE.keptWithin) pool.note(withCause(set, cause), criterion);
+      if (criterion <= pool.best + KEPT_WITHIN) pool.note(withCause(set, cause), criterion);
     });
     const inOrder = [...bestOf.values()].sort((a, b) => a.cause - b.cause);
     for (const { cause, criterion } of inOrder) found.push({ causes: withCause(set, cause), criterion });
   }
   found.sort((a, b) => a.criterion - b.criterion);
-  return firstOfEach(found, names, RULE.beam);
+  return firstOfEach(found, names, BEAM);
 }
 
 /** One cause after the other, until two sizes were no better than the best. */
@@ -66,7 +66,7 @@ function build(searched: Searched, pool: ModelPool, names: readonly string[]): v
   const { models } = searched;
   pool.note([], models.criterion(models.solve([])));
   let beam: RatedSet[] = [{ causes: [], criterion: pool.best }];
-  for (let size = 0, worse = 0; size < RULE.mostCauses && worse < 2 && beam.length > 0; size++) {
+  for (let size = 0, worse = 0; size < MOST_CAUSES && worse < 2 && beam.length > 0; size++) {
     const before = pool.best;
     beam = nextBeam(searched, beam, pool, names);
     worse = pool.best < before - BETTER ? 0 : worse + 1;
@@ -76,14 +76,14 @@ function build(searched: Searched, pool: ModelPool, names: readonly string[]): v
 /** Drops a cause of the best models, and adds any other in its place, as long as that makes the best one better. */
 function exchange(searched: Searched, pool: ModelPool, names: readonly string[]): void {
   const { models } = searched;
-  for (let round = 0; round < RULE.exchangeRounds; round++) {
+  for (let round = 0; round < EXCHANGE_ROUNDS; round++) {
     const before = pool.best;
-    for (const { causes: set } of firstOfEach(pool.sorted(), names, RULE.exchanged)) {
+    for (const { causes: set } of firstOfEach(pool.sorted(), names, EXCHANGED)) {
       for (const dropped of set) {
         const rest = set.filter(cause => cause !== dropped);
         pool.note(rest, models.criterion(models.solve(rest)));
         enlarge(searched, rest, (cause, criterion) => {
-          if (criterion <= pool.best + RULE.keptWithin) pool.note(withCause(rest, cause), criterion);
+          if (criterion <= pool.best + KEPT_WITHIN) pool.note(withCause(rest, cause), criterion);
         });
       }
     }

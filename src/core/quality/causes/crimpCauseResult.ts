@@ -16,6 +16,8 @@ export interface CauseSince {
 
 /** The finding on the machine. */
 export interface MachineCause {
+  /** False where explanations as good disagree about the machine: then nothing else can be told either. */
+  readonly isSure: boolean;
   /** Offset now; undefined without any crimp. */
   readonly offset: number | undefined;
   readonly interval?: Interval | undefined;

@@ -1,8 +1,7 @@
-import { median } from './median';
-import { RULE } from './causeRule';
+import { median } from '../median';
+import { PRIOR_SCATTER, PRIOR_WEIGHT } from './causeRule';
 import type { CrimpSeries } from './crimpSeries';
 
-const { priorScatter, priorWeight } = RULE;
 /** With so many differences their median tells which of them are too large to be scatter. */
 const ENOUGH = 6;
 const LEAST_SCATTER = 0.02;
@@ -18,5 +17,5 @@ export function crimpScatter({ deviation, ofCombination }: CrimpSeries): number 
   );
   const most = differences.length < ENOUGH ? Infinity : 3 * Math.max(1.4826 * median(differences), LEAST_SCATTER);
   const squares = differences.reduce((total, difference) => total + Math.min(difference, most) ** 2, 0);
-  return (priorWeight * priorScatter ** 2 + squares) / (priorWeight + differences.length);
+  return (PRIOR_WEIGHT * PRIOR_SCATTER ** 2 + squares) / (PRIOR_WEIGHT + differences.length);
 }

@@ -1,5 +1,5 @@
 import { reaches, rivalsOf } from './beliefs';
-import { RULE } from './causeRule';
+import { AGREE, RIVAL_WITHIN, TELLING } from './causeRule';
 import type { CrimpSeries } from './crimpSeries';
 import type { Explanation } from './presentState';
 
@@ -43,9 +43,8 @@ export function otherExplanations(all: readonly Explanation[], actionShare: numb
   const equals = new Set(rivalsOf(all));
   return all.filter(
     each =>
-      (each.criterion <= best.criterion + RULE.rivalWithin || equals.has(each)) &&
-      (Math.abs(each.machine.offset - best.machine.offset) > RULE.agree ||
-        offNow(each, actionShare) !== offNow(best, actionShare)),
+      (each.criterion <= best.criterion + RIVAL_WITHIN || equals.has(each)) &&
+      (Math.abs(each.machine.offset - best.machine.offset) > AGREE || offNow(each, actionShare) !== offNow(best, actionShare)),
   );
 }
 
@@ -55,7 +54,7 @@ function mostTelling(pairs: readonly Pair[], best: Explanation, rivals: readonly
   for (const pair of pairs) {
     const telling = rivals
       .map(rival => ({ weight: rival.weight, difference: Math.abs(predicted(best, pair) - predicted(rival, pair)) }))
-      .filter(({ difference }) => difference >= RULE.telling);
+      .filter(({ difference }) => difference >= TELLING);
     const gain = telling.reduce((total, { weight }) => total + weight, 0);
     if (gain === 0 || (found && gain <= found.gain + 1e-9)) continue;
     found = { ...pair, gain, difference: Math.min(...telling.map(({ difference }) => difference)) };
@@ -103,5 +102,5 @@ export function measureNext(
   const other = mostTelling(every, best, rivals);
   if (other) return answer(other, other.difference, true);
   // The explanations differ in size only: more crimps of any will do.
-  return answer(made.find(({ combination }) => open.includes(combination)) ?? made[0]!, RULE.telling, false);
+  return answer(made.find(({ combination }) => open.includes(combination)) ?? made[0]!, TELLING, false);
 }

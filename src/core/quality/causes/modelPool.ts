@@ -1,5 +1,5 @@
 import type { CauseSet } from './causeModel';
-import { RULE } from './causeRule';
+import { KEPT_WITHIN, MOST_MODELS } from './causeRule';
 
 /** A set of causes and how good an explanation it is: less is better. */
 export interface RatedSet {
@@ -23,15 +23,15 @@ export function modelPool(): ModelPool {
       return best;
     },
     note: (causes, criterion) => {
-      if (criterion > best + RULE.keptWithin) return;
+      if (criterion > best + KEPT_WITHIN) return;
       const key = causes.join();
       if (!met.has(key)) met.set(key, { causes, criterion });
       if (criterion < best) best = criterion;
     },
     sorted: () =>
       [...met.values()]
-        .filter(({ criterion }) => criterion <= best + RULE.keptWithin)
+        .filter(({ criterion }) => criterion <= best + KEPT_WITHIN)
         .sort((a, b) => a.criterion - b.criterion)
-        .slice(0, RULE.mostModels),
+        .slice(0, MOST_MODELS),
   };
 }

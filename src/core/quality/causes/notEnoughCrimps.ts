@@ -33,7 +33,7 @@ export function notEnoughCrimps(series: CrimpSeries, confidence: number): CrimpC
     finding: 'NOT ENOUGH DATA',
     off: [],
     crimps: series.crimps.length,
-    machine: { offset: numbers?.machine?.offset, correction: 0 },
+    machine: { isSure: false, offset: numbers?.machine?.offset, correction: 0 },
     dies: series.dies.map((name, die) => ({
       name,
       crimps: series.die.filter(each => each === die).length,

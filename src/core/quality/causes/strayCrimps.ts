@@ -1,7 +1,7 @@
 import type { Cause } from './cause';
-import { RULE } from './causeRule';
+import { MOST_STRAYS, STRAY_DISTANCE } from './causeRule';
 import type { CrimpSeries } from './crimpSeries';
-import { median } from './median';
+import { median } from '../median';
 
 /** Neighbours in time on either side within the combination. */
 const NEIGHBOURS = 2;
@@ -17,9 +17,9 @@ export function strayCrimps({ ofCombination, deviation }: CrimpSeries, scatter: 
       const near = crimps.slice(from, place + NEIGHBOURS + 1).filter(other => other !== crimp);
       if (near.length === 0) return [];
       const distance = Math.abs(deviation[crimp]! - median(near.map(other => deviation[other]!))) / Math.sqrt(scatter);
-      return distance > RULE.strayDistance ? [{ crimp, distance }] : [];
+      return distance > STRAY_DISTANCE ? [{ crimp, distance }] : [];
     }),
   );
   far.sort((a, b) => b.distance - a.distance);
-  return far.slice(0, RULE.mostStrays).map(({ crimp }) => ({ kind: 'crimp', of: crimp }));
+  return far.slice(0, MOST_STRAYS).map(({ crimp }) => ({ kind: 'crimp', of: crimp }));
 }

@@ -1,4 +1,4 @@
-import { RULE } from './causeRule';
+import { MOST_BOUNDARIES } from './causeRule';
 
 /** Time cut into stretches at the boundaries that are searched; times count from the first crimp. */
 export interface TimeStretches {
@@ -24,8 +24,8 @@ function allBoundaries(time: Float64Array): number[] {
 /** Boundaries at about equal numbers of crimps. */
 function thinnedOut(all: readonly number[], crimps: number): number[] {
   const picked = new Set<number>();
-  for (let part = 1; part <= RULE.mostBoundaries; part++) {
-    const wanted = (part * crimps) / (RULE.mostBoundaries + 1);
+  for (let part = 1; part <= MOST_BOUNDARIES; part++) {
+    const wanted = (part * crimps) / (MOST_BOUNDARIES + 1);
     picked.add(all.reduce((near, each) => (Math.abs(each - wanted) < Math.abs(near - wanted) ? each : near)));
   }
   return [...picked];
@@ -33,10 +33,10 @@ function thinnedOut(all: readonly number[], crimps: number): number[] {
 
 /** Every second of them, and all that lie near one that was chosen in a first search. */
 function closerLook(all: readonly number[], thinned: readonly number[], chosen: readonly number[], crimps: number): number[] {
-  const reach = crimps / (RULE.mostBoundaries + 1);
+  const reach = crimps / (MOST_BOUNDARIES + 1);
   const near = all.filter(each => chosen.some(boundary => Math.abs(each - boundary) <= reach));
   const rough = thinned.filter((_, index) => index % 2 === 1);
-  return [...new Set([...rough, ...near.slice(0, 2 * RULE.mostBoundaries)])].sort((a, b) => a - b);
+  return [...new Set([...rough, ...near.slice(0, 2 * MOST_BOUNDARIES)])].sort((a, b) => a - b);
 }
 
 /**
@@ -46,7 +46,7 @@ function closerLook(all: readonly number[], thinned: readonly number[], chosen: 
  */
 export function timeStretches(time: Float64Array, chosen?: readonly number[]): TimeStretches {
   const all = allBoundaries(time);
-  const thinned = all.length > RULE.mostBoundaries;
+  const thinned = all.length > MOST_BOUNDARIES;
   const rough = thinned ? thinnedOut(all, time.length) : all;
   const boundaries = thinned && chosen ? closerLook(all, rough, chosen, time.length) : rough;
 
