@@ -6,6 +6,9 @@ import { crimpsOf, PLANTED, plantedBooks, SIZES } from './plantedBooks';
 const BOOKS = Number(process.env.BOOKS ?? 100);
 const SEED = 20261204;
 
+/** Millionths of a tolerance; 0 without a sign. */
+const millionths = (offset: number) => String(Math.round(offset * 1e6) + 0);
+
 /** The trial's finding, its rows and its offset as one text. */
 function ofTrial({ rows }: TrialBook): string {
   const analysis = analyse(rows, 1);
@@ -14,7 +17,7 @@ function ofTrial({ rows }: TrialBook): string {
   if (!mSure) return 'cannot tell';
   const list = (names: Iterable<string>) => [...names].sort().join();
   const { m: offset, df } = report(analysis, tQ);
-  return [m !== 0, list(C.keys()), list(Cu), list(D.keys()), list(Du), df > 0 ? offset.toFixed(6) : ''].join(' / ');
+  return [m !== 0, list(C.keys()), list(Cu), list(D.keys()), list(Du), df > 0 ? millionths(offset) : ''].join(' / ');
 }
 
 function ofProduct(book: TrialBook): string {
@@ -36,7 +39,7 @@ function ofProduct(book: TrialBook): string {
     list(dies, 'DIE'),
     list(dies, 'CANNOT TELL'),
   ];
-  return [machine.correction !== 0, ...rows, Number.isFinite(scatter) ? machine.offset!.toFixed(6) : ''].join(' / ');
+  return [machine.correction !== 0, ...rows, Number.isFinite(scatter) ? millionths(machine.offset!) : ''].join(' / ');
 }
 
 for (const size of SIZES) {

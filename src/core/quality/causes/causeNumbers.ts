@@ -29,13 +29,19 @@ export interface CauseNumbers {
   readonly scatter: WithinScatter;
 }
 
+/** A combination that decides a column of the fit alone has no deviation of its own left. */
+const NONE = 1e-9;
 /** Offsets are sums of readings; beyond these places they only carry the noise of binary numbers. */
 const tidy = (value: number) => Number(value.toFixed(12));
 
-function around(offset: number, unitVariance: number, { scatter, df }: WithinScatter, confidence: number): MeasuredOffset {
-  if (!(df > 0) || !(unitVariance > 0)) return { offset: tidy(offset) };
-  const reach = tQuantile((1 + confidence) / 2, df) * scatter * Math.sqrt(unitVariance);
-  return { offset: tidy(offset), interval: [tidy(offset - reach), tidy(offset + reach)] };
+/** Offsets with their intervals: how far they reach for a variance of 1 is the same for all. */
+function measuredWith({ scatter, df }: WithinScatter, confidence: number) {
+  const unitReach = df > 0 ? tQuantile((1 + confidence) / 2, df) * scatter : NaN;
+  return (offset: number, unitVariance: number): MeasuredOffset => {
+    if (!(df > 0) || !(unitVariance > NONE)) return { offset: tidy(offset) };
+    const reach = unitReach * Math.sqrt(unitVariance);
+    return { offset: tidy(offset), interval: [tidy(offset - reach), tidy(offset + reach)] };
+  };
 }
 
 const meanOf = (values: readonly number[]) => values.reduce((total, value) => total + value, 0) / values.length;
@@ -66,7 +72,7 @@ export function causeNumbers(
   const counted = series.crimps.map((_, crimp) => crimp).filter(crimp => !strays.has(crimp));
   const used = counted.filter(crimp => !own.has(series.combination[crimp]!));
   const fit = fitOf(used);
-  const { within } = fitOf(counted);
+  const measured = measuredWith(fitOf(counted).within, confidence);
   const sumOf = (weights: readonly number[]) =>
     weights.reduce((total, weight, column) => total + weight * fit.coefficients[column]!, 0);
   const ofMachine = (weights: readonly number[]) =>
@@ -79,7 +85,7 @@ export function causeNumbers(
     const ofFit = fit.unitVariance([1, ...lines].map((_, column) => meanOf(crimps.map(crimp => rows[crimp]![column]!))));
     // The mean of one that the fit rests on moves the fit along with it.
     const unit = own.has(number) ? 1 / crimps.length + ofFit : 1 / crimps.length - ofFit;
-    return around(meanOf(crimps.map(beyond)), unit, within, confidence);
+    return measured(meanOf(crimps.map(beyond)), unit);
   });
   const dies = series.dies.map((_, die) => {
     const changes = lines.flatMap((line, index) => (isOfDie(line) && line.of === die ? [fit.coefficients[index + 1]!] : []));
@@ -90,7 +96,7 @@ export function causeNumbers(
   });
   const now = [1, ...lines.map(line => (isOfMachine(line) ? presentShare(line) : 0))];
   return {
-    machine: used.length > 0 ? around(sumOf(now), fit.unitVariance(now), fit.within, confidence) : undefined,
+    machine: used.length > 0 ? measuredWith(fit.within, confidence)(sumOf(now), fit.unitVariance(now)) : undefined,
     machineAt: crimp => tidy(sumOf(ofMachine(rows[crimp]!))),
     combinations,
     dies,

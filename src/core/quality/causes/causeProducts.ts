@@ -30,18 +30,22 @@ interface CombinationSums {
 const EVERY_DIE = -1;
 
 /** A column's sums, and its plain products with the deviations and itself. */
-function walk(cause: Cause, crimps: Iterable<number>, series: CrimpSeries, time: TimeStretches) {
-  const sums = new Map<number, number>();
-  let [withDeviations, withItself] = [0, 0];
+function walk(cause: Cause, crimps: readonly number[], series: CrimpSeries, time: TimeStretches) {
+  const totals = new Float64Array(series.combinations.length);
+  const met: number[] = [];
+  let withDeviations = 0;
+  let withItself = 0;
   for (const crimp of crimps) {
     const value = columnAt(cause, crimp, series, time);
     if (value === 0) continue;
     const combination = series.combination[crimp]!;
-    sums.set(combination, (sums.get(combination) ?? 0) + value);
+    if (totals[combination] === 0) met.push(combination);
+    totals[combination]! += value;
     withDeviations += value * series.deviation[crimp]!;
-    withItself += value ** 2;
+    withItself += value * value;
   }
-  const found: CombinationSums = { combinations: Int32Array.from(sums.keys()), sums: Float64Array.from(sums.values()) };
+  const found: CombinationSums = { combinations: Int32Array.from(met), sums: new Float64Array(met.length) };
+  met.forEach((combination, index) => (found.sums[index] = totals[combination]!));
   return { found, withDeviations, withItself };
 }
 
@@ -92,14 +96,19 @@ export function causeProducts(
     const own = new Float64Array(weights.length);
     columns[cause]!.found.combinations.forEach((each, index) => (own[each] = columns[cause]!.found.sums[index]!));
     const weighted = own.map((each, combination) => each * weights[combination]!);
-    if (kind === 'combination') weighted[of]! -= 1;
-    return Float64Array.from(causes, (other, index) => {
+    const isCombination = kind === 'combination';
+    if (isCombination) weighted[of]! -= 1;
+    // A search asks for hundreds of these, each with every candidate: plain loops.
+    const products = new Float64Array(causes.length);
+    for (let index = 0; index < products.length; index++) {
+      const other = causes[index]!;
       const { combinations, sums } = columns[index]!.found;
       let product = 0;
-      if (kind !== 'combination') product = other.kind === 'combination' ? own[other.of]! : plain(causes[cause]!, other);
+      if (!isCombination) product = other.kind === 'combination' ? own[other.of]! : plain(causes[cause]!, other);
       for (let each = 0; each < sums.length; each++) product -= sums[each]! * weighted[combinations[each]!]!;
-      return product;
-    });
+      products[index] = product;
+    }
+    return products;
   };
   const kept = new Map<number, Float64Array>();
   return {

@@ -1,6 +1,6 @@
 import type { Cause } from './cause';
 import type { CauseModels, CauseSet } from './causeModel';
-import { BEAM, EXCHANGED, EXCHANGE_ROUNDS, KEPT_WITHIN, MOST_CAUSES } from './causeRule';
+import { BEAM, EXCHANGED, EXCHANGE_ROUNDS, MOST_CAUSES } from './causeRule';
 import { mayJoin } from './causesTogether';
 import { modelPool, type ModelPool, type RatedSet } from './modelPool';
 
@@ -35,12 +35,17 @@ function firstOfEach<T extends RatedSet>(sorted: readonly T[], names: readonly s
   return [...found.values()];
 }
 
-/** Visits every set that is one larger, and notes those that are nearly as good as the best. */
-function enlarge({ causes, models, dies }: Searched, set: CauseSet, visit: (cause: number, criterion: number) => void): void {
+/** Visits every set that is one larger and worth a look: asked in this order, since most are not. */
+function enlarge(
+  { causes, models, dies }: Searched,
+  set: CauseSet,
+  isWorth: (cause: number, criterion: number) => boolean,
+  visit: (cause: number, criterion: number) => void,
+): void {
   const members = set.map(cause => causes[cause]!);
-  const isMember = new Set(set);
   models.additions(models.solve(set), (cause, criterion) => {
-    if (!isMember.has(cause) && mayJoin(causes[cause]!, members, dies)) visit(cause, criterion);
+    if (!isWorth(cause, criterion) || set.includes(cause) || !mayJoin(causes[cause]!, members, dies)) return;
+    visit(cause, criterion);
   });
 }
 
@@ -49,10 +54,11 @@ function nextBeam(searched: Searched, beam: readonly RatedSet[], pool: ModelPool
   const found: RatedSet[] = [];
   for (const { causes: set } of beam) {
     const bestOf = new Map<string, { cause: number; criterion: number }>();
-    enlarge(searched, set, (cause, criterion) => {
-      const known = bestOf.get(names[cause]!);
-      if (!known || criterion < known.criterion) bestOf.set(names[cause]!, { cause, criterion });
-      if (criterion <= pool.best + KEPT_WITHIN) pool.note(withCause(set, cause), criterion);
+    const isBest = (cause: number, criterion: number) => criterion < (bestOf.get(names[cause]!)?.criterion ?? Infinity);
+    const isWorth = (cause: number, criterion: number) => pool.wants(criterion) || isBest(cause, criterion);
+    enlarge(searched, set, isWorth, (cause, criterion) => {
+      if (isBest(cause, criterion)) bestOf.set(names[cause]!, { cause, criterion });
+      if (pool.wants(criterion)) pool.note(withCause(set, cause), criterion);
     });
     const inOrder = [...bestOf.values()].sort((a, b) => a.cause - b.cause);
     for (const { cause, criterion } of inOrder) found.push({ causes: withCause(set, cause), criterion });
@@ -82,9 +88,8 @@ function exchange(searched: Searched, pool: ModelPool, names: readonly string[])
       for (const dropped of set) {
         const rest = set.filter(cause => cause !== dropped);
         pool.note(rest, models.criterion(models.solve(rest)));
-        enlarge(searched, rest, (cause, criterion) => {
-          if (criterion <= pool.best + KEPT_WITHIN) pool.note(withCause(rest, cause), criterion);
-        });
+        const isWorth = (_: number, criterion: number) => pool.wants(criterion);
+        enlarge(searched, rest, isWorth, (cause, criterion) => pool.note(withCause(rest, cause), criterion));
       }
     }
     if (pool.best >= before - BETTER) return;

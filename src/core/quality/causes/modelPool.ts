@@ -10,6 +10,8 @@ export interface RatedSet {
 /** Every model met that is nearly as good as the best. */
 export interface ModelPool {
   readonly best: number;
+  /** True for a model nearly as good as the best so far. */
+  wants(criterion: number): boolean;
   note(causes: CauseSet, criterion: number): void;
   /** Best first; of equals the one met first. */
   sorted(): RatedSet[];
@@ -18,19 +20,21 @@ export interface ModelPool {
 export function modelPool(): ModelPool {
   const met = new Map<string, RatedSet>();
   let best = Infinity;
+  const wants = (criterion: number) => criterion <= best + KEPT_WITHIN;
   return {
     get best() {
       return best;
     },
+    wants,
     note: (causes, criterion) => {
-      if (criterion > best + KEPT_WITHIN) return;
+      if (!wants(criterion)) return;
       const key = causes.join();
       if (!met.has(key)) met.set(key, { causes, criterion });
       if (criterion < best) best = criterion;
     },
     sorted: () =>
       [...met.values()]
-        .filter(({ criterion }) => criterion <= best + KEPT_WITHIN)
+        .filter(({ criterion }) => wants(criterion))
         .sort((a, b) => a.criterion - b.criterion)
         .slice(0, MOST_MODELS),
   };

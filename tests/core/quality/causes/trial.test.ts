@@ -3,7 +3,7 @@ import { crimpCause } from '../../../../src/core/quality/causes/crimpCause';
 import { analyse, decide, next, report, tQ, type TrialBook } from '../../../cases/crimpCause/trial.mjs';
 
 // The trial of the rule (tests/cases/crimpCause/trial.mjs) is a second implementation with dense columns, independent of src.
-const BOOKS: Readonly<Record<BookSize, number>> = { ample: 1, small: 6, thin: 6 };
+const BOOKS: Readonly<Record<BookSize, number>> = { ample: 1, small: 4, thin: 4 };
 const kinds = SIZES.flatMap(size => PLANTED.map(planted => [size, planted] as const));
 
 /**
