@@ -1,97 +1,46 @@
-// How often the cause of wrong crimps is found, against the plain rule "average everything and adjust the machine".
-import { crimpCause } from '../src/core/quality/crimpCause';
-import { Decimal } from '../src/core/units/decimal';
-import { simulatedWeeks, type Planted, type SimulatedWeek, type WeekKind } from './simulatedWeeks';
+// How often CRIMPCAUSE gives the right advice for now, beside its former rule and "average everything and adjust the machine".
+// BOOKS=50 for a quicker look.
+import { byAverage, byCause, byFormerRule, outcomeOf, type Advice, type Outcome } from './causeAdvice';
+import { PLANTED, plantedBooks, SIZES, type BookSize } from './plantedBooks';
+import type { TrialBook } from '../tests/cases/crimpCause/trial.mjs';
 
-const WEEKS = 2000;
-const SEED = 20240611;
-const ACTION_SHARE = 0.5;
+const BOOKS = Number(process.env.BOOKS ?? 300);
+const SEED = 20261204;
+const TITLES: Readonly<Record<BookSize, string>> = {
+  ample: 'Ample books: 30 combinations, 400 crimps, 40 working days, 5 dies',
+  small: 'Small books: 5 combinations, 30 crimps, 5 days, 2 dies (3 where a die is planted)',
+  thin: 'Thin books: 3 to 5 combinations, 2 or 3 crimps of each, 5 days, 2 dies (3 where a die is planted)',
+};
+const OUTCOMES: readonly Outcome[] = ['right', 'right, rows open', 'wrong', 'cannot tell'];
 
-/** What is changed: the machine by a correction, combinations (by name) by their own. Nothing is said where there are too few data. */
-interface Advice {
-  readonly machine: number;
-  readonly own: ReadonlyMap<string, number>;
-  readonly undecided: boolean;
+type Counts = Record<Outcome, number>;
+const nothing = (): Counts => ({ right: 0, 'right, rows open': 0, wrong: 0, 'cannot tell': 0 });
+
+function count(books: readonly TrialBook[], advise: (book: TrialBook) => Advice): Counts {
+  const counts = nothing();
+  for (const book of books) counts[outcomeOf(advise(book), book.truth)] += 1;
+  return counts;
 }
 
-function byCause({ combinations }: SimulatedWeek): Advice {
-  const cause = crimpCause({
-    groups: combinations,
-    tolerance: new Decimal(1),
-    confidence: 0.95,
-    actionShare: new Decimal(ACTION_SHARE),
-  });
-  const own = cause.combinations.filter(({ finding }) => finding === 'OWN SETTING');
-  return {
-    machine: cause.correction.toNumber(),
-    own: new Map(own.map(({ name, correction }) => [name, correction.toNumber()])),
-    undecided: cause.finding === 'NOT ENOUGH DATA',
-  };
+const line = (...cells: readonly string[]) => console.log(`| ${cells.join(' | ')} |`);
+
+function report(size: BookSize): void {
+  console.log(`\n${TITLES[size]}; ${BOOKS} books of each kind, seed ${SEED}\n`);
+  line('planted', 'right', 'right, rows open', 'confident and wrong', 'cannot tell', 'former rule: wrong', 'average: wrong');
+  line(...Array<string>(7).fill('---'));
+  const total = { cause: nothing(), former: 0, average: 0 };
+  for (const planted of PLANTED) {
+    const books = plantedBooks(size, planted, BOOKS, SEED);
+    const percent = (counted: number) => `${((100 * counted) / books.length).toFixed(1)} %`;
+    const counts = count(books, byCause);
+    const [former, average] = [count(books, byFormerRule).wrong, count(books, byAverage).wrong];
+    line(planted, ...OUTCOMES.map(outcome => percent(counts[outcome])), percent(former), percent(average));
+    for (const outcome of OUTCOMES) total.cause[outcome] += counts[outcome] / PLANTED.length;
+    total.former += former / PLANTED.length;
+    total.average += average / PLANTED.length;
+  }
+  const percent = (counted: number) => `${((100 * counted) / BOOKS).toFixed(1)} %`;
+  line('all kinds', ...OUTCOMES.map(outcome => percent(total.cause[outcome])), percent(total.former), percent(total.average));
 }
 
-function byAverage({ combinations }: SimulatedWeek): Advice {
-  const all = combinations.flatMap(({ deviations }) => deviations);
-  const mean = Decimal.sum(...all)
-    .div(all.length)
-    .toNumber();
-  return { machine: Math.abs(mean) >= ACTION_SHARE ? -mean : 0, own: new Map(), undecided: false };
-}
-
-/** How an advice compares with what was planted. */
-function judge(week: SimulatedWeek, advice: Advice) {
-  const machineOff = week.planted.startsWith('machine');
-  const wrong = week.combinations.filter(({ settingOff }) => settingOff);
-  const innocent = week.combinations.filter(({ settingOff }) => !settingOff);
-  const machineTouched = advice.machine !== 0;
-  const found = wrong.filter(({ name }) => advice.own.has(name)).length;
-  const condemned = innocent.filter(({ name }) => advice.own.has(name)).length;
-  const left = week.combinations.map(({ name, own }) =>
-    Math.abs(week.machine + own + advice.machine + (advice.own.get(name) ?? 0)),
-  );
-  return {
-    right: machineTouched === machineOff && found === wrong.length && condemned === 0,
-    undecided: advice.undecided,
-    machineFalsely: machineTouched && !machineOff,
-    settingFalsely: condemned > 0,
-    stillOff: left.filter(deviation => deviation > ACTION_SHARE).length / left.length,
-  };
-}
-
-const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
-const HEADING = [
-  'planted',
-  'rule',
-  'cause found, nothing else touched',
-  'says it cannot tell',
-  'machine adjusted for nothing',
-  'a right setting changed',
-  'combinations still off by more than half the tolerance',
-];
-
-function row(weeks: readonly SimulatedWeek[], planted: Planted, rule: string, advise: (week: SimulatedWeek) => Advice): string[] {
-  const results = weeks.filter(week => week.planted === planted).map(week => judge(week, advise(week)));
-  const share = (of: (result: (typeof results)[number]) => number | boolean) =>
-    percent(results.reduce((total, result) => total + Number(of(result)), 0) / results.length);
-  return [
-    planted,
-    rule,
-    share(({ right }) => right),
-    share(({ undecided }) => undecided),
-    share(({ machineFalsely }) => machineFalsely),
-    share(({ settingFalsely }) => settingFalsely),
-    share(({ stillOff }) => stillOff),
-  ];
-}
-
-function report(title: string, kind: WeekKind): void {
-  const weeks = simulatedWeeks(WEEKS, SEED, kind);
-  const rows = (['nothing', 'machine', 'setting', 'machine and setting'] as const).flatMap(planted => [
-    row(weeks, planted, 'CRIMPCAUSE', byCause),
-    row(weeks, planted, 'average everything', byAverage),
-  ]);
-  console.log(`\n${title}: ${WEEKS} weeks, seed ${SEED}\n`);
-  for (const cells of [HEADING, HEADING.map(() => '---'), ...rows]) console.log(`| ${cells.join(' | ')} |`);
-}
-
-report('A week with enough crimps', { combinations: [4, 8], crimps: [3, 10], scatter: [0.15, 0.35], off: [0.7, 1.5] });
-report('A thin week', { combinations: [3, 5], crimps: [2, 3], scatter: [0.2, 0.45], off: [0.6, 1.5] });
+for (const size of SIZES) report(size);

@@ -4,7 +4,8 @@ import { join } from 'node:path';
 const TOPICS = {
   length: 'Length',
   crimp: 'Crimp',
-  quality: 'Machine and setting',
+  quality: 'Dial and charts',
+  causes: 'Machine, die or setting',
   gauges: 'Gauge',
   catalogue: 'Catalogue',
   parts: 'Parts',

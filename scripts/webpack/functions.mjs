@@ -1,10 +1,18 @@
+import { fileURLToPath } from 'node:url';
 import MinimizerPlugin from 'minimizer-webpack-plugin';
 import { bundle } from './bundle.mjs';
 import { SiteFilesPlugin } from './siteFilesPlugin.mjs';
 
+const slimDecimal = { test: /decimal\.js[\\/]decimal\.mjs$/, loader: fileURLToPath(new URL('slimDecimal.mjs', import.meta.url)) };
+
+function usual(setting) {
+  const { module, ...rest } = bundle(setting, 'functions');
+  return { ...rest, module: { ...module, rules: [...module.rules, slimDecimal] } };
+}
+
 /** The worksheet functions: one classic script that needs no DOM to register; and the files that describe them to a host. */
 export const functions = setting => ({
-  ...bundle(setting, 'functions'),
+  ...usual(setting),
   entry: { functions: './src/functions/register.ts' },
   optimization: {
     // The smallest, not the fastest: every workbook loads it.

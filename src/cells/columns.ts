@@ -70,6 +70,19 @@ export function optionalColumn<T>(label: string, cells: Cells, read: CellReader<
   return cellColumn<T | undefined>(label, cells, () => undefined, read);
 }
 
+/** The place of each row in the list, from 0, whatever was skipped before it. */
+export function rowPlaces(): Column<number> {
+  return {
+    label: 'row',
+    height: 1,
+    isReadings: false,
+    isBlank: () => true,
+    isBlankOrZero: () => true,
+    errorAt: () => undefined,
+    at: row => row,
+  };
+}
+
 const readReading = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the caliper reading' });
 
 /**

@@ -1,6 +1,7 @@
+import { partKey } from '../core/catalogue/partName';
 import type { CellReader, FilledCell } from '../cells/readers';
 
-/** A name out of a cell: compared without case and outer blanks, shown as it came. */
+/** A name out of a cell: compared without case, outer and repeated blanks, shown as it came. */
 export interface Name {
   readonly key: string;
   readonly shown: FilledCell;
@@ -9,7 +10,7 @@ export interface Name {
 /** Reads a name; a number is a name too and stays a number in the result. */
 export const readName: CellReader<Name> = cell => {
   const text = String(cell).trim();
-  return { key: text.toLowerCase(), shown: typeof cell === 'string' ? text : cell };
+  return { key: partKey(text.replace(/\s+/g, ' ')), shown: typeof cell === 'string' ? text : cell };
 };
 
 /** Rows gathered by name, in order of first appearance; each group is shown as its name first came. */

@@ -1,14 +1,13 @@
 import { capability as capabilityOf } from '../core/quality/capability';
 import { controlLimits as controlLimitsOf } from '../core/quality/controlLimits';
-import { crimpCause as crimpCauseOf } from '../core/quality/crimpCause';
 import { dialResponse as dialResponseOf } from '../core/quality/dialResponse';
 import { runSignals as runSignalsOf } from '../core/quality/runSignals';
 import { TradeError } from '../core/tradeError';
 import { Decimal } from '../core/units/decimal';
 import { answer, table } from '../cells/answer';
-import { column, optionalColumn } from '../cells/columns';
+import { column } from '../cells/columns';
 import { listRows } from '../cells/lists';
-import { number, type CellReader } from '../cells/readers';
+import { number } from '../cells/readers';
 import { mapRows } from '../cells/rows';
 import { optionalSingle, single } from '../cells/singles';
 import { gatherByName, readName } from './combinationList';
@@ -19,66 +18,6 @@ const readLimit = number({ mayBeDate: true, hint: 'enter the limit' });
 
 /** A 0 so many sigma away from the centre line is no point of the chart but a blank that the host turned into 0. */
 const BLANK_BEYOND = 20;
-
-const readConfidence: CellReader<Decimal> = (cell, label) => {
-  const value = number({ marks: 'noLength', hint: 'enter a share', like: '0.95' })(cell, label);
-  if (value.gt(0.5) && value.lt(1)) return value;
-  throw new TradeError('range', label, `is ${value}`, 'it must lie between 0.5 and 1, like 0.95');
-};
-
-const readShare: CellReader<Decimal> = (cell, label) => {
-  const value = number({ marks: 'noLength', hint: 'enter a share', like: '0.5' })(cell, label);
-  if (value.gte(0) && value.lte(1)) return value;
-  throw new TradeError('range', label, `is ${value}`, 'it must lie between 0 and 1, like 0.5');
-};
-
-/**
- * Tells whether a crimping machine is off for all combinations alike, or single combinations are off by their own setting.
- * @customfunction CRIMPCAUSE CRIMPCAUSE
- * @param {any[][]} combination Name of the combination (hose and fitting), a column, one crimp a row; all of one machine.
- * @param {any[][]} deviation Deviation of the crimp, mean of its readings - target, a column (one unit with the tolerance, mm or in).
- * @param {any[][]} tolerance Allowed deviation either way, one value (same unit).
- * @param {any[][]} [die] Die of the crimp, a column or one value: with one die throughout the cause may be machine or die (blank = not asked).
- * @param {any[][]} [confidence] Confidence of the finding, one value, a fraction between 0.5 and 1 (blank = 0.95).
- * @param {any[][]} [actionShare] Fraction of the tolerance below which nothing is touched, one value from 0 to 1 (blank = 0.5).
- * @returns {any[][]} Table with heading: Combination, Crimps, Mean deviation, Correction (change of diameter wanted, same unit), Finding. Row All: MACHINE, MACHINE OR DIE, SETTING, BOTH, IN SPEC or NOT ENOUGH DATA; then OWN SETTING or WITH THE MACHINE for each combination.
- * Source: one-way analysis of variance, NIST/SEMATECH e-Handbook 7.4.3; two one-sided tests.
- * @example =HOSE.CRIMPCAUSE({"Alder";"Birch";"Cedar"}, {0.1;0.1;0.1}, 0.05) gives Combination, Crimps, Mean deviation, Correction, Finding, All, 3, 0.1, 0, NOT ENOUGH DATA
- */
-export function crimpCause(
-  combination: any[][],
-  deviation: any[][],
-  tolerance: any[][],
-  die?: any[][],
-  confidence?: any[][],
-  actionShare?: any[][],
-): any[][] {
-  return answer(() => {
-    const crimps = listRows(
-      [
-        column('combination', combination, readName),
-        column('deviation', deviation, number({ mayBeDate: true, hint: 'enter the deviation' })),
-      ],
-      [optionalColumn('die', die, readName)],
-    );
-    const groups = gatherByName(crimps.map(([name, value]) => [name, value] as const));
-    const dies = new Set(crimps.flatMap(([, , name]) => (name ? [name.key] : [])));
-    const cause = crimpCauseOf({
-      groups: groups.map(({ name, items }) => ({ name: String(name), deviations: items })),
-      tolerance: single('tolerance', tolerance, readTolerance),
-      confidence: optionalSingle('confidence', confidence, readConfidence)?.toNumber() ?? 0.95,
-      actionShare: optionalSingle('action share', actionShare, readShare) ?? new Decimal(0.5),
-      oneDie: dies.size === 1,
-    });
-    return table([
-      ['Combination', 'Crimps', 'Mean deviation', 'Correction', 'Finding'],
-      ['All', cause.crimps, cause.offset, cause.correction, cause.finding],
-      ...cause.combinations.map(({ crimps: count, mean, correction, finding }, index) => {
-        return [groups[index]!.name, count, mean, correction, finding];
-      }),
-    ]);
-  });
-}
 
 /**
  * How much tighter one digit of the dial crimps, from crimps at different settings: one slope for all combinations, each at a level of its own.

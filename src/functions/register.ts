@@ -1,5 +1,6 @@
 import { assembly, crimpSetup, trialDial, unitCost } from './assembly';
 import { catalogue } from './catalogue';
+import { crimpCause } from './causes';
 import { calibrationTurns, conformity, crimpCheck, crimpDetail, nextDial } from './crimp';
 import { cutPlan } from './cutplan';
 import { gaugeCheck, gaugeStudy } from './gauges';
@@ -7,7 +8,7 @@ import { boreSize, pressureDrop, velocity, viscosity } from './hydraulics';
 import { cutLength, lengthChange, lengthLimits, overallLength, routeLength } from './length';
 import { findFitting, findHose, fittingData, hoseData } from './parts';
 import { sellPrice } from './price';
-import { capability, controlLimits, crimpCause, dialResponse, runSignals } from './quality';
+import { capability, controlLimits, dialResponse, runSignals } from './quality';
 import { findThread } from './threads';
 
 /** Every worksheet function by its id. Ids are stored in people's files and never change. */

@@ -89,7 +89,8 @@ describe.each(everyList)('$id, list $name', ({ called, name }) => {
 });
 
 describe.each(everyWhole)('$id, argument $name', ({ called, name }) => {
-  const takesList = ['stockLengths', 'stockQuantities', 'straights'].includes(name);
+  const takesList =
+    ['stockLengths', 'stockQuantities', 'straights'].includes(name) || `${called.id} ${name}` === 'CRIMPCAUSE tolerance';
 
   test('several cells are refused where one value is meant', async () => {
     const value = called.whole[name];

@@ -15,9 +15,14 @@ const names = col('A', 'A', 'B', 'B', 'C', 'C');
 export const listFunctions: readonly ListFunction[] = [
   {
     id: 'CRIMPCAUSE',
-    lists: { combination: names, deviation: col(0.1, 0.11, 0.1, 0.09, 0.1, 0.1), die: col(...Array<string>(6).fill('D23')) },
+    lists: {
+      combination: names,
+      deviation: col(0.1, 0.11, 0.1, 0.09, 0.1, 0.1),
+      die: col(...Array<string>(6).fill('D23')),
+      when: col(1, 2, 3, 4, 5, 6),
+    },
     whole: { tolerance: 0.05, confidence: 0.9, actionShare: 0.4 },
-    header: ['Combination', 'Crimps', 'Mean deviation', 'Correction', 'Finding'],
+    header: ['Combination', 'Crimps', 'Mean deviation', 'Correction', 'Finding', 'Since', 'Low', 'High'],
   },
   {
     id: 'DIALRESPONSE',

@@ -44,6 +44,9 @@ const columns: readonly SheetColumn[] = [
   { heading: 'Mean deviation', ...deviation },
   { heading: 'Correction', ...deviation },
   { heading: 'Finding', width: 22, kind: 'computed' },
+  { heading: 'Since', width: 12, format: 'dd/mm/yyyy', align: 'center', kind: 'computed' },
+  { heading: 'Low', ...deviation },
+  { heading: 'High', ...deviation },
 ];
 const readingColumns = columns.slice(0, FINDING_COLUMN - 2);
 const findingColumns = columns.slice(FINDING_COLUMN - 1);
@@ -73,8 +76,9 @@ export async function addWeek(book: Workbook, week: Week): Promise<void> {
   dressRows(sheet, first, last, readingColumns);
   for (const [index, crimp] of crimps.entries()) await putCrimp(sheet, first + index, crimp);
 
-  const combined = [at(`$B$${first}:$B$${last}`), at(`$L$${first}:$L$${last}`), at('$C$5'), at(`$D$${first}:$D$${last}`)];
-  const found = await putFormula(sheet, `P${HEADING_ROW}`, call('CRIMPCAUSE', ...combined));
+  // Most dies are crimped with one combination only: with the dies given, a wrong dial could not be told from a worn die.
+  const combined = [at(`$B$${first}:$B$${last}`), at(`$L$${first}:$L$${last}`), at('$C$5'), undefined, undefined, undefined];
+  const found = await putFormula(sheet, `P${HEADING_ROW}`, call('CRIMPCAUSE', ...combined, at(`$A$${first}:$A$${last}`)));
   dressRows(sheet, first, HEADING_ROW + found.length - 1, findingColumns, FINDING_COLUMN);
   dressHeadings(sheet, HEADING_ROW, findingColumns, FINDING_COLUMN);
   colourVerdicts(sheet, `N${first}:N${last}`);

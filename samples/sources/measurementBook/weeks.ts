@@ -36,7 +36,7 @@ export interface Week {
   /** Crimps of each combination that was made this week. */
   readonly crimps: Partial<Record<CombinationName, number>>;
   /** First word of CRIMPCAUSE's table. */
-  readonly finding: 'MACHINE' | 'SETTING' | 'BOTH' | 'IN SPEC' | 'NOT ENOUGH DATA';
+  readonly finding: 'MACHINE' | 'SETTING' | 'MACHINE + SETTING' | 'IN SPEC' | 'NOT ENOUGH DATA';
 }
 
 /** Scatter from crimp to crimp, and of one reading around its crimp, as standard deviations in mm. */
@@ -84,7 +84,7 @@ export const weeks: readonly Week[] = [
     machine: -0.1,
     settings: { 'Rowan DN 19 with split flange': 0.18 },
     crimps: everyOne(6),
-    finding: 'BOTH',
+    finding: 'MACHINE + SETTING',
   },
   {
     sheet: 'Week 42',

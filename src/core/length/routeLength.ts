@@ -7,7 +7,8 @@ export interface Bend {
   readonly angleDegrees: Decimal;
 }
 
-const PI = Decimal.acos(-1);
+/** π to the digits that the decimals carry. Source: NIST Digital Library of Mathematical Functions 3.12.1. */
+const PI = new Decimal('3.141592653589793238462643383279502884197');
 
 /**
  * Length of hose along a route: its straights and the arcs of its bends, along the hose axis.

@@ -1,8 +1,8 @@
 import { partKey } from '../../core/catalogue/partName';
 import { judgeCrimp, type CrimpVerdict } from '../../core/crimp/crimpVerdict';
-import { crimpCause, type CombinationCause, type CrimpCause } from '../../core/quality/crimpCause';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
+import { machineCause, type CombinationReadingsCause, type MachineReadingsCause } from './machineCause';
 import type { MachineFacts } from './machineFacts';
 import type { Crimp, Measurements } from '../crimps/measurements';
 
@@ -20,7 +20,7 @@ export interface CombinationReadings {
   readonly crimps: readonly JudgedCrimp[];
   /** Those made at the die and dial of the newest: only they tell about the setting as it is. */
   readonly current: readonly JudgedCrimp[];
-  readonly cause: CombinationCause;
+  readonly cause: CombinationReadingsCause;
 }
 
 /** What the readings of one machine say. */
@@ -32,7 +32,7 @@ export interface MachineReadings {
   readonly tolerance: Decimal;
   readonly tolerancesDiffer: boolean;
   readonly combinations: readonly CombinationReadings[];
-  readonly cause: CrimpCause;
+  readonly cause: MachineReadingsCause;
   /** The one die that all were made with; "" where there are several or none is named. */
   readonly die: string;
   readonly facts: (die: string) => MachineFacts;
@@ -95,7 +95,7 @@ function analyseMachine(machine: string, crimps: readonly JudgedCrimp[], rules: 
     ({ die }) => die,
   );
   const die = dies.length === 1 ? dies[0]!.name : '';
-  const cause = crimpCause({
+  const cause = machineCause({
     groups: groups.map(({ name, current }) => ({ name, deviations: current.map(({ measure }) => measure.deviation) })),
     tolerance,
     confidence: rules.confidence ?? 0.95,

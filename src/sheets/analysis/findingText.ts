@@ -1,8 +1,6 @@
 import { calibrationTurns } from '../../core/crimp/calibrationTurns';
-import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CombinationReadings, MachineReadings } from './analyseReadings';
-import { crimpsNeeded } from './crimpsNeeded';
 import { dialMove } from './dialMove';
 import { UNNAMED } from '../crimps/measurements';
 import { deviationText, listText, offText, sizeText } from './diameterText';
@@ -62,7 +60,7 @@ function intervalText({ cause }: MachineReadings, unit: LengthUnit): string[] {
   const [low, high] = cause.interval;
   const isNarrow = sizeText(low, unit) === sizeText(high, unit) && low > 0 === high > 0;
   const signed = (value: number) => `${deviationText(value, unit, isNarrow).replace('+', '')} ${unit}`;
-  return [`What the machine adds to all lies between ${signed(low)} and ${signed(high)} (95 %, ${cause.rest!.crimps} crimps).`];
+  return [`What the machine adds to all lies between ${signed(low)} and ${signed(high)} (95 %, ${cause.crimps} crimps).`];
 }
 
 function settingSentence(machine: MachineReadings, combination: CombinationReadings, unit: LengthUnit, isOnly: boolean): string {
@@ -76,7 +74,7 @@ function machineText(machine: MachineReadings, unit: LengthUnit): FindingText {
   const own = ownSettings(machine);
   const off = offText(cause.offset!, unit);
   const rest = own.length === 0 ? 'All combinations crimp' : 'The whole machine crimps';
-  const isDie = cause.finding === 'MACHINE OR DIE';
+  const isDie = cause.off.includes('MACHINE OR DIE');
   const besides = own.map(combination => settingSentence(machine, combination, unit, false));
   const action = isDie ? `machine or die ${die}` : 'recalibrate';
   return {
@@ -92,7 +90,7 @@ function machineText(machine: MachineReadings, unit: LengthUnit): FindingText {
 }
 
 function notEnough(machine: MachineReadings, unit: LengthUnit): FindingText {
-  const { cause, combinations, tolerance } = machine;
+  const { cause, combinations } = machine;
   const soFar = cause.offset
     ? [`So far the crimps are ${offText(cause.offset, unit)} on average; nothing is corrected on that.`]
     : [];
@@ -114,26 +112,29 @@ function notEnough(machine: MachineReadings, unit: LengthUnit): FindingText {
       details: ['A machine can be told from a setting only by three combinations or more.', ...soFar],
     };
   }
-  const groups = combinations.map(({ name, current }) => ({ name, deviations: current.map(({ measure }) => measure.deviation) }));
-  const scatter = (cause.rest ?? cause.all)?.scatter ?? NaN;
-  if (!(scatter >= 0)) {
-    const names = listText(combinations.slice(0, 3).map(({ name }) => name));
+  if (cause.crimps === combinations.length) {
+    const names = listText(combinations.map(({ name }) => name));
     return {
       headline: `${start} measure a second crimp of ${names}.`,
       details: ['One crimp of each shows no scatter.', ...soFar],
     };
   }
-  const needed = crimpsNeeded({ groups, tolerance, confidence: 0.95, actionShare: new Decimal(0.5) }, scatter);
-  if (needed) {
-    const names = listText(needed.map(({ name, more }) => `${countText(more)} more of ${name}`));
-    return {
-      headline: `${start} measure ${names}.`,
-      details: ['That many would tell if they come out like those so far.', ...soFar],
-    };
-  }
+  return { headline: `${start} measure ${nextText(machine)}.`, details: soFar };
+}
+
+/** What to measure next, in words. */
+function nextText({ cause }: MachineReadings): string {
+  const { crimps, combination } = cause.next!;
+  return `${countText(crimps)} more of ${combination}`;
+}
+
+/** Explanations that are as good contradict each other, for the machine or for single combinations. */
+function cannotTell(machine: MachineReadings, unit: LengthUnit): FindingText {
+  const open = machine.combinations.filter(({ cause }) => cause.finding === 'CANNOT TELL').map(({ name }) => name);
+  const about = open.length === machine.combinations.length ? 'machine or setting' : `the setting of ${listText(open)}`;
   return {
-    headline: 'The combinations differ too much to be called alike and too little to be told apart.',
-    details: ['Look at die, hose, ferrule and readings; then measure a few more of each combination.', ...soFar],
+    headline: `These crimps cannot tell about ${about} yet: measure ${nextText(machine)}.`,
+    details: ['More than one explanation fits as well. Correct nothing until then.', ...intervalText(machine, unit)],
   };
 }
 
@@ -143,6 +144,8 @@ export function findingText(machine: MachineReadings, unit: LengthUnit): Finding
   switch (cause.finding) {
     case 'NOT ENOUGH DATA':
       return notEnough(machine, unit);
+    case 'CANNOT TELL':
+      return cannotTell(machine, unit);
     case 'IN SPEC':
       return {
         headline: 'Machine and settings are in order: every combination is within tolerance on average.',

@@ -9,7 +9,6 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useCallback, useMemo } from 'react';
-import type { MachineFinding } from '../../core/quality/crimpCause';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { Workbook } from '../../workbook/workbook';
 import { SuggestedDials } from './SuggestedDials';
@@ -27,23 +26,21 @@ const useStyles = makeStyles({
   details: { margin: 0, paddingLeft: '1.1em' },
 });
 
-const TITLES: Readonly<Record<MachineFinding, string>> = {
+const TITLES: Readonly<Record<string, string>> = {
   MACHINE: 'The machine is off',
   'MACHINE OR DIE': 'The machine or its die is off',
   SETTING: 'A setting is off',
-  BOTH: 'Machine and setting are off',
+  'MACHINE + SETTING': 'Machine and setting are off',
+  'MACHINE OR DIE + SETTING': 'Machine or die, and setting are off',
   'IN SPEC': 'In order',
+  'CANNOT TELL': 'Cannot tell yet',
   'NOT ENOUGH DATA': 'Too few data',
 };
 
-const INTENTS = {
-  MACHINE: 'warning',
-  'MACHINE OR DIE': 'warning',
-  SETTING: 'warning',
-  BOTH: 'warning',
-  'IN SPEC': 'success',
-  'NOT ENOUGH DATA': 'info',
-} as const;
+function intentOf(finding: string): 'warning' | 'success' | 'info' {
+  if (finding === 'IN SPEC') return 'success';
+  return finding === 'CANNOT TELL' || finding === 'NOT ENOUGH DATA' ? 'info' : 'warning';
+}
 
 const LEGEND =
   '● in spec, ▲ loose, ▼ tight, ◆ oval, ■ unsure; hollow: at an earlier setting. Grey: tolerance band. Thick: mean. Dashed: what the machine adds to all.';
@@ -65,7 +62,7 @@ export function MachineSection({ workbook, machine, unit, order }: Props) {
   return (
     <section className={styles.section} aria-label={name}>
       <Subtitle2 as="h2">{name}</Subtitle2>
-      <MessageBar intent={INTENTS[cause.finding]} layout="multiline">
+      <MessageBar intent={intentOf(cause.finding)} layout="multiline">
         <MessageBarBody>
           <MessageBarTitle>{TITLES[cause.finding]}</MessageBarTitle>
           {headline}

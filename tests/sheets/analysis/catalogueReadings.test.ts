@@ -50,7 +50,7 @@ test('turns and next dial come from the Machines table of the crimps’ own mach
   const all = [...rows.slice(0, 3).flatMap(row => crimpsOf(row, 11)), ...crimpsOf(rows[3]!, 11 + 16)];
   const { analysis } = analyse([HEAD, ...all]);
   const [machine] = analysis.machines;
-  expect(machine!.cause.finding).toBe('BOTH');
+  expect(machine!.cause.finding).toBe('MACHINE + SETTING');
   const { headline, details } = findingText(machine!, 'mm');
   const dial = Number(of(rows[3]!, 'Dial'));
   expect(headline).toContain(`set its dial from ${dial} to ${dial + 10}, crimp one trial piece and measure`);

@@ -1,0 +1,3 @@
+export const UNUSED_METHODS: Readonly<Record<string, string>>;
+export const UNUSED_STATICS: readonly string[];
+export default function slimDecimal(source: string): string;

@@ -1,0 +1,48 @@
+/** Methods of decimal.js that no worksheet function calls (a test holds the sources against this list); those of the prototype have long names. */
+export const UNUSED_METHODS = {
+  cosine: 'cos',
+  cubeRoot: 'cbrt',
+  hyperbolicCosine: 'cosh',
+  hyperbolicSine: 'sinh',
+  hyperbolicTangent: 'tanh',
+  inverseCosine: 'acos',
+  inverseHyperbolicCosine: 'acosh',
+  inverseHyperbolicSine: 'asinh',
+  inverseHyperbolicTangent: 'atanh',
+  inverseSine: 'asin',
+  inverseTangent: 'atan',
+  logarithm: 'log',
+  naturalExponential: 'exp',
+  naturalLogarithm: 'ln',
+  sine: 'sin',
+  tangent: 'tan',
+  toBinary: 'toBinary',
+  toFraction: 'toFraction',
+  toHexadecimal: 'toHex',
+  toOctal: 'toOctal',
+};
+/** Functions of the class that go with them. */
+export const UNUSED_STATICS =
+  'acos acosh asin asinh atan atanh atan2 cbrt cos cosh exp hypot ln log log10 log2 random sin sinh tan tanh'.split(' ');
+/** Functions of the module that only they call. */
+const INNER = 'cosine sine taylorSeries tinyPow toLessThanHalfPi getPi toStringBinary'.split(' ');
+
+/** Takes out the text from the first match of a pattern to the next line that begins with `end`. */
+function without(source, pattern, end) {
+  const start = source.search(pattern);
+  if (start < 0) throw new Error(`decimal.js has changed: no ${pattern}`);
+  return source.slice(0, start) + source.slice(source.indexOf(`\n${end}`, start) + 1 + end.length);
+}
+
+/**
+ * webpack loader: decimal.mjs without what the worksheet functions never call, a third of its bytes. Its methods hang on a prototype, so that a minifier
+ * cannot know that nobody calls them.
+ */
+export default function slimDecimal(source) {
+  let slim = source;
+  for (const name of Object.keys(UNUSED_METHODS)) slim = without(slim, new RegExp(`^P\\.${name} = `, 'm'), '};');
+  for (const name of [...INNER, ...UNUSED_STATICS]) slim = without(slim, new RegExp(`^function ${name}\\(`, 'm'), '}');
+  for (const name of UNUSED_STATICS) slim = slim.replace(new RegExp(`^ *Decimal\\.${name} = .*$`, 'm'), '');
+  // ln 10 and π come with a thousand digits; the functions reckon with 40.
+  return slim.replace(/^( *(?:LN10|PI) = '\d\.\d{120})\d+'/gm, "$1'");
+}
