@@ -1,5 +1,7 @@
 /** Methods of decimal.js that no worksheet function calls (a test holds the sources against this list); those of the prototype have long names. */
 export const UNUSED_METHODS = {
+  clampedTo: 'clamp',
+  decimalPlaces: 'dp',
   cosine: 'cos',
   cubeRoot: 'cbrt',
   hyperbolicCosine: 'cosh',
@@ -11,11 +13,18 @@ export const UNUSED_METHODS = {
   inverseHyperbolicTangent: 'atanh',
   inverseSine: 'asin',
   inverseTangent: 'atan',
+  isPositive: 'isPos',
   logarithm: 'log',
+  modulo: 'mod',
+  precision: 'sd',
   naturalExponential: 'exp',
   naturalLogarithm: 'ln',
   sine: 'sin',
+  round: 'round',
   tangent: 'tan',
+  toExponential: 'toExponential',
+  toPower: 'pow',
+  truncated: 'trunc',
   toBinary: 'toBinary',
   toFraction: 'toFraction',
   toHexadecimal: 'toHex',
@@ -23,9 +32,18 @@ export const UNUSED_METHODS = {
 };
 /** Functions of the class that go with them. */
 export const UNUSED_STATICS =
-  'acos acosh asin asinh atan atanh atan2 cbrt cos cosh exp hypot ln log log10 log2 random sin sinh tan tanh'.split(' ');
+  'acos acosh asin asinh atan atanh atan2 cbrt clamp cos cosh exp hypot ln log log10 log2 mod pow random round sin sinh tan tanh trunc'.split(
+    ' ',
+  );
+/** Functions of the class whose methods of the same name stay. */
+export const UNUSED_OF_CLASS = 'abs add ceil div floor mul sign sqrt sub'.split(' ');
 /** Functions of the module that only they call. */
-const INNER = 'cosine sine taylorSeries tinyPow toLessThanHalfPi getPi toStringBinary'.split(' ');
+const INNER = (
+  'checkRoundingDigits convertBase cosine getLn10 getPi getPrecision intPow isOdd naturalExponential naturalLogarithm sine taylorSeries tinyPow ' +
+  'toLessThanHalfPi toStringBinary'
+).split(' ');
+/** Texts in other number systems, Infinity and NaN: readers of cells let none of them through. */
+const OTHER_TEXT = /^function parseOther\(/m;
 
 /** Takes out the text from the first match of a pattern to the next line that begins with `end`. */
 function without(source, pattern, end) {
@@ -41,8 +59,11 @@ function without(source, pattern, end) {
 export default function slimDecimal(source) {
   let slim = source;
   for (const name of Object.keys(UNUSED_METHODS)) slim = without(slim, new RegExp(`^P\\.${name} = `, 'm'), '};');
-  for (const name of [...INNER, ...UNUSED_STATICS]) slim = without(slim, new RegExp(`^function ${name}\\(`, 'm'), '}');
-  for (const name of UNUSED_STATICS) slim = slim.replace(new RegExp(`^ *Decimal\\.${name} = .*$`, 'm'), '');
+  for (const name of [...INNER, ...UNUSED_STATICS, ...UNUSED_OF_CLASS])
+    slim = without(slim, new RegExp(`^function ${name}\\(`, 'm'), '}');
+  slim = `${without(slim, OTHER_TEXT, '}')}\nfunction parseOther(x, str) {\n  throw Error(invalidArgument + str);\n}\n`;
+  for (const name of [...UNUSED_STATICS, ...UNUSED_OF_CLASS])
+    slim = slim.replace(new RegExp(`^ *Decimal\\.${name} = .*$`, 'm'), '');
   // ln 10 and π come with a thousand digits; the functions reckon with 40.
   return slim.replace(/^( *(?:LN10|PI) = '\d\.\d{120})\d+'/gm, "$1'");
 }

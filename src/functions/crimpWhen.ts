@@ -1,4 +1,4 @@
-import { dayNumber } from '../core/catalogue/dayNumber';
+import { momentNumber } from '../core/units/sheetDate';
 import { number, type CellReader, type FilledCell } from '../cells/readers';
 
 /** When a crimp was made: a number that grows with time, and the cell as it came. */
@@ -12,26 +12,21 @@ const readNumber = number({
   hint: 'enter a date, a time or a running number',
   like: '2026-03-14 08:30 or 17',
 });
-const TIME = /(?:^|[T ])(\d{1,2}):(\d{2})(?::(\d{2}))?$/;
-const MINUTES_PER_DAY = 1440;
+const TIME = /^(\d{1,2}):(\d{2})(?::(\d{2}))?$/;
 /** 2000-01-01: numbers from here on are dates. */
 const FIRST_DATE = 36_526;
 
-/** Share of the day that a time of day stands for, at the end of a text. */
+/** A time of day as a share of the day; undefined for any other text. */
 function timeOfDay(text: string): number | undefined {
   const [, hours, minutes, seconds = 0] = TIME.exec(text)?.map(part => Number(part ?? 0)) ?? [];
   if (hours === undefined || minutes === undefined || hours > 23 || minutes > 59) return undefined;
-  return (hours * 60 + minutes + seconds / 60) / MINUTES_PER_DAY;
+  return (hours * 3600 + minutes * 60 + seconds) / 86_400;
 }
 
 /** Reads a date, a time or a running number; as text, a date like 2026-03-14, with a time like 08:30 or without, or a time alone. */
 export const readWhen: CellReader<When> = (cell, label) => {
-  if (typeof cell === 'string') {
-    const text = cell.trim();
-    const [day, time] = [dayNumber(text), timeOfDay(text)];
-    if (day !== undefined) return { time: day + (time ?? 0), shown: cell };
-    if (time !== undefined && /^\d/.test(text) && text.indexOf(':') <= 2) return { time, shown: cell };
-  }
+  const time = typeof cell === 'string' ? (momentNumber(cell) ?? timeOfDay(cell.trim())) : undefined;
+  if (time !== undefined) return { time, shown: cell };
   return { time: readNumber(cell, label).toNumber(), shown: cell };
 };
 

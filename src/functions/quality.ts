@@ -2,7 +2,6 @@ import { capability as capabilityOf } from '../core/quality/capability';
 import { controlLimits as controlLimitsOf } from '../core/quality/controlLimits';
 import { dialResponse as dialResponseOf } from '../core/quality/dialResponse';
 import { runSignals as runSignalsOf } from '../core/quality/runSignals';
-import { TradeError } from '../core/tradeError';
 import { Decimal } from '../core/units/decimal';
 import { answer, table } from '../cells/answer';
 import { column } from '../cells/columns';
@@ -13,7 +12,6 @@ import { optionalSingle, single } from '../cells/singles';
 import { gatherByName, readName } from './combinationList';
 import { refuseBlankLimit, subgroupsOf } from './subgroups';
 
-const readTolerance = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the tolerance as one number' });
 const readLimit = number({ mayBeDate: true, hint: 'enter the limit' });
 
 /** A 0 so many sigma away from the centre line is no point of the chart but a blank that the host turned into 0. */

@@ -1,6 +1,6 @@
 import { tQuantile } from '../quality/tQuantile';
 import { TradeError } from '../tradeError';
-import { Decimal } from '../units/decimal';
+import { Decimal, squareOf } from '../units/decimal';
 import type { Catalogue } from './catalogue';
 import { catalogueDialsHold } from './catalogueDials';
 import { crimpFor, crimpOfRecord } from './crimpFor';
@@ -33,7 +33,7 @@ function estimate(dials: readonly Decimal[]): Estimate {
   const mean = Decimal.sum(...dials).div(count);
   const dial = mean.toDecimalPlaces(0, Decimal.ROUND_HALF_UP);
   if (count < 2) return { dial, low: undefined, high: undefined, records: count };
-  const squares = Decimal.sum(...dials.map(each => each.minus(mean).pow(2)));
+  const squares = Decimal.sum(...dials.map(each => squareOf(each.minus(mean))));
   const spread = squares
     .div(count - 1)
     .times(1 + 1 / count)

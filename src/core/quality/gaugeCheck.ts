@@ -1,5 +1,5 @@
 import { TradeError } from '../tradeError';
-import { Decimal } from '../units/decimal';
+import { Decimal, squareOf } from '../units/decimal';
 
 const LEAST_READINGS = 10;
 const SHARE_OF_TOLERANCE = '0.2';
@@ -34,7 +34,7 @@ export function gaugeCheck(readings: readonly Decimal[], reference: Decimal, tol
   }
   const mean = Decimal.sum(...readings).div(count);
   const bias = mean.minus(reference);
-  const s = Decimal.sum(...readings.map(reading => reading.minus(mean).pow(2)))
+  const s = Decimal.sum(...readings.map(reading => squareOf(reading.minus(mean))))
     .div(count - 1)
     .sqrt();
   if (s.isZero()) {

@@ -15,3 +15,6 @@ export function decimalOfCell(value: number): Decimal {
   // Few characters are few digits: nothing to round, and the number itself is read faster than its text.
   return new Decimal(String(value).length <= CELL_DIGITS ? value : value.toPrecision(CELL_DIGITS));
 }
+
+/** A number times itself. */
+export const squareOf = (value: Decimal): Decimal => value.times(value);

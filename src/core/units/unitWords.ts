@@ -66,7 +66,7 @@ export const UNIT_WORDS: Readonly<Record<PlainQuantity, readonly UnitWords[]>> =
     unit('mL', LITRE.div(1000), 'millilitre|millilitres|milliliter|milliliters|cm³|cm3|cc'),
     unit('m³', 1, 'm3'),
     unit('gal', GALLON, 'gallon|gallons|us gal|us gallon|us gallons'),
-    unit('in³', INCH.pow(3), 'in3|cu in|cubic inch|cubic inches'),
+    unit('in³', INCH.times(INCH).times(INCH), 'in3|cu in|cubic inch|cubic inches'),
   ],
   flow: [
     unit('L/min', LITRE.div(60), 'lpm|litre/min|litres/min|liter/min|liters/min|litres/minute|liters/minute|l/minute'),
