@@ -1,6 +1,6 @@
 import type { FoundTable } from './findTables';
 import { HEADING_WORDS } from './headingWords';
-import type { ColumnsByRole, RoleList } from './tableColumns';
+import { correctionKey, type ColumnsByRole, type RoleList } from './tableColumns';
 
 /** A column of somebody's table and what it was read as. */
 export interface ColumnRead {
@@ -24,6 +24,16 @@ export function columnsRead<Role extends string>({ headings, block }: FoundTable
     const column = block.column + index;
     return heading === '' ? [] : [{ column, heading, role: roles.get(column) }];
   });
+}
+
+/** The columns of several tables, each heading once. */
+export function columnsOfTables<Role extends string>(
+  tables: readonly { readonly table: FoundTable; readonly columns: ColumnsByRole<Role> }[],
+): readonly ColumnRead[] {
+  const all = tables.flatMap(({ table, columns }) => columnsRead(table, columns));
+  return all.filter(
+    ({ heading }, index) => all.findIndex(each => correctionKey(each.heading) === correctionKey(heading)) === index,
+  );
 }
 
 /** The roles of a kind of table with the words that people call them. */

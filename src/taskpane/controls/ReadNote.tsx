@@ -14,18 +14,21 @@ interface Props {
   /** Rows that are taken though they would be left out. */
   readonly take?: ReadonlySet<Takeable>;
   /** Takes or leaves the rows of a reason; without it no ticks are offered. */
-  readonly onTake?: (take: ReadonlySet<Takeable>) => void;
+  readonly onTake?: ((take: ReadonlySet<Takeable>) => void) | undefined;
+  /** Leads to a row; selects it where left out. */
+  readonly onShow?: ((row: number) => void) | undefined;
 }
 
 /** What a view has read: rows taken, rows left out by reason with a way to each, and ticks that take those that may be. */
-export function ReadNote({ workbook, report, take = new Set(), onTake }: Props) {
+export function ReadNote({ workbook, report, take = new Set(), onTake, onShow }: Props) {
   const styles = useStyles();
+  const show = onShow ?? (row => void workbook.select({ sheet: report.sheet, address: `A${row}` }));
   const groups = leftOutGroups(report);
   const stops = groups.filter(({ reason }) => reason === 'stop' || reason === 'problem');
   const others = groups.filter(group => !stops.includes(group));
   const jump = ({ row, sentence }: LeftOutRow) => (
     <div key={row}>
-      <Link inline onClick={() => void workbook.select({ sheet: report.sheet, address: `A${row}` })}>
+      <Link inline onClick={() => show(row)}>
         Row {row}
       </Link>
       {sentence && `: ${sentence}`}
@@ -39,8 +42,7 @@ export function ReadNote({ workbook, report, take = new Set(), onTake }: Props) 
       {stops.map(({ reason, rows }) => (
         <MessageBar key={reason} intent="warning" layout="multiline">
           <MessageBarBody>
-            {LEFT_OUT_WORDS[reason]}, left out:
-            {rows.map(jump)}
+            {LEFT_OUT_WORDS[reason]}:{rows.map(jump)}
           </MessageBarBody>
         </MessageBar>
       ))}
