@@ -47,7 +47,8 @@ export const HEADING_WORDS = {
   ),
   cutLength: words(
     'Cut length',
-    'cut|cut length|cut to|cut at|hose cut|hose cut length|length to cut|cutting length|cut hose to|cut size|saw length',
+    'cut length|cut to|cut at|hose cut|hose cut length|length to cut|cutting length|cut hose to|cut size|saw length',
+    'cut',
   ),
   allowance: words('Allowance', 'allowance|extra|add|added length|length allowance'),
   cutOffA: words('Cut-off A', `${CUT_OFF}(?: length)?(?: (?:at|of|for))?(?: (?:end|fitting|coupling))? ?${END_A}`),

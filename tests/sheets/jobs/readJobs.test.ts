@@ -202,3 +202,16 @@ test('a hose in a heading Machine is what the hose is for, unless its values are
   const { lines } = await jobs(rows);
   expect(lines[0]).toMatchObject({ label: 'Beet cleaner', crimper: '' });
 });
+
+test('a column Cut beside Cut length is none; alone it is the length to cut', async () => {
+  const ticked = [
+    ['Cut', 'Hose', 'Cut length (mm)', 'Qty'],
+    ['☐', 'Alder DN 12', 500, 2],
+  ];
+  expect(await told(ticked)).toEqual(['2: Alder DN 12, 500 mm, 2, ready']);
+  const alone = [
+    ['Hose', 'Cut (mm)', 'Qty'],
+    ['Alder DN 12', 500, 2],
+  ];
+  expect(await told(alone)).toEqual(['2: Alder DN 12, 500 mm, 2, ready']);
+});
