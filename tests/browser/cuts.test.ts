@@ -79,6 +79,8 @@ describe('tab Week on the try-out page', () => {
 
   it('keeps everything within a pane 320 points wide', async () => {
     await pane().getByRole('region', { name: 'Larch DN 12' }).waitFor();
+    await pane().getByText('Columns read').first().click();
+    await page.screenshot({ path: join(ARTIFACTS, 'cuts-columns.png') });
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
   });
 
@@ -95,6 +97,12 @@ describe('tab Week on the try-out page', () => {
     // Seven lines, two a page.
     expect(cards.html.match(/class="card"/g)).toHaveLength(7);
     expect(cards.pages).toBe(4);
+    expect(cards.html).toMatch(/<b>STOP<\/b> cut length is blank/);
+    await pane()
+      .getByRole('tabpanel', { name: 'Cards' })
+      .getByText(/^Jobs A1:H8: 6 rows taken; left out: 1 STOP$/)
+      .waitFor();
+    expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await pane().getByRole('button', { name: 'Write as a new sheet' }).click();
     await pane().getByRole('button', { name: 'Bench cards', exact: true }).click();
     await page.screenshot({ path: join(ARTIFACTS, 'cuts-cards.png') });
@@ -110,6 +118,8 @@ describe('tab Week on the try-out page', () => {
     // The line that is not measured yet is a STOP: it gets no tag.
     expect(tags.html.match(/class="tag"/g)).toHaveLength(23);
     expect(tags.pages).toBe(2);
+    await pane().getByText('STOP, so no tags: line 5.').waitFor();
+    await page.screenshot({ path: join(ARTIFACTS, 'cuts-tags.png') });
   }, 30_000);
 
   it('saves the new sheets with what they are printed with', async () => {

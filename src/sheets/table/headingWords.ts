@@ -118,7 +118,7 @@ export const HEADING_WORDS = {
   angle: words('Angle', 'angle|elbow angle'),
   length: words(
     'Length',
-    'length|length left|left|on the reel|on reel|stock length|reel length|remaining|remaining length|length remaining|balance|length on reel|stock',
+    'length|length each|each length|length per (?:reel|coil|piece)|length left|left|on the reel|on reel|stock length|reel length|remaining|remaining length|length remaining|balance|length on reel|stock',
   ),
   place: words('Place', 'place|rack|bay|shelf|location|where|bin|store|rack no\\.?'),
   reel: words('Reel', 'reel|reel no\\.?|reel number|reel id|coil|coil no\\.?|drum|drum no\\.?'),
