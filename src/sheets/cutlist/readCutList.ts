@@ -1,9 +1,13 @@
 import type { Decimal } from '../../core/units/decimal';
 import { TradeError } from '../../core/tradeError';
-import type { LengthUnit } from '../../core/units/lengthUnit';
+import { lengthIn, type LengthUnit } from '../../core/units/lengthUnit';
 import type { RangeContent, Workbook } from '../../workbook/workbook';
-import { lengthOfCell } from '../table/lengthCell';
-import { cellOf, dataRows, findTable, textOf } from '../table/sheetTable';
+import { findTables } from '../table/findTables';
+import { SheetCells } from '../table/sheetCells';
+import { NO_ANSWERS } from '../table/tableAnswers';
+import { columnsByRole, type RoleList } from '../table/tableColumns';
+import { TableReader } from '../table/tableReader';
+import { tableRows } from '../table/tableRows';
 import { CUT_LIST_TITLE } from './cutListSheet';
 
 /** One cut of a cut list. */
@@ -24,12 +28,23 @@ export interface CutList {
   readonly cuts: readonly ListedCut[];
 }
 
-const HEADINGS = {
-  reel: /^reel$/,
-  hose: /^hose$/,
-  length: /^cut length$/,
-  line: /^line$/,
-} as const;
+type Role = 'reel' | 'hose' | 'length' | 'line';
+const ROLES: RoleList<Role> = [
+  ['length', 'cutLength'],
+  ['reel', 'reel'],
+  ['hose', 'hose'],
+  ['line', 'line'],
+];
+const MEASURES = { length: { quantity: 'length', group: 'length', label: 'cut length' } } as const;
+
+/** The table of a cut list; undefined where a column has gone. */
+function cutTable(cells: SheetCells): TableReader<Role> | undefined {
+  for (const table of findTables(cells)) {
+    const columns = columnsByRole(table, ROLES);
+    if (ROLES.every(([role]) => columns[role] !== undefined)) return new TableReader(cells, table, columns, MEASURES, NO_ANSWERS);
+  }
+  return undefined;
+}
 
 /**
  * Reads a cut list as `cutListSheet` writes it; people may have added columns, ticked and sorted it.
@@ -38,17 +53,17 @@ const HEADINGS = {
  */
 export function readCutList(content: RangeContent | undefined, unit: LengthUnit): CutList | undefined {
   if (content?.values[0]?.[0] !== CUT_LIST_TITLE) return undefined;
-  const table = findTable(content, HEADINGS, ['reel', 'hose', 'length', 'line']);
-  if (!table) return undefined;
+  const cells = new SheetCells(content);
+  const reader = cutTable(cells);
+  if (!reader) return undefined;
+  const { hose, length } = reader.columns;
+  const rows = tableRows(cells, reader.table, { name: hose, keys: [hose!, length!], takesHidden: true });
   try {
-    const cuts = dataRows(table).flatMap(row => {
-      const length = lengthOfCell(cellOf(table, row, 'length'), 'cut length', table.columns.length!.unit, unit);
-      const [reel, hose, line] = (['reel', 'hose', 'line'] as const).map(field => textOf(table, row, field)) as [
-        string,
-        string,
-        string,
-      ];
-      return length && hose !== '' ? [{ reel, hose, line, length }] : [];
+    const cuts = rows.flatMap(({ row, kind }) => {
+      const found = kind === 'line' ? reader.measure(row, 'length') : undefined;
+      const name = (role: Role) => reader.name(row, role);
+      if (!found || name('hose') === '') return [];
+      return [{ reel: name('reel'), hose: name('hose'), line: name('line'), length: lengthIn(found, unit) }];
     });
     return { sheet: content.sheet, source: String(content.values[1]?.[0] ?? ''), cuts };
   } catch (error) {

@@ -1,12 +1,12 @@
 import { headingUnit } from '../../core/units/headingUnit';
 import type { MeasureUnit, Quantity } from '../../core/units/measureUnit';
 
-/** A heading as it is compared: lower case, without what stands in brackets, without colon and star. */
+/** A heading as it is compared: lower case, without what stands in brackets, without colon, star and question mark. */
 export function plainHeading(heading: string): string {
   return heading
     .toLowerCase()
     .replace(/[([][^()[\]]*[)\]]/g, ' ')
-    .replace(/[:*]/g, ' ')
+    .replace(/[:*?]/g, ' ')
     .replace(/[\s_]+/g, ' ')
     .trim();
 }

@@ -47,7 +47,8 @@ export const HEADING_WORDS = {
   ),
   cutLength: words(
     'Cut length',
-    'cut|cut length|cut to|cut at|hose cut|hose cut length|length to cut|cutting length|cut hose to|cut size|saw length',
+    'cut length|cut to|cut at|hose cut|hose cut length|length to cut|cutting length|cut hose to|cut size|saw length',
+    'cut',
   ),
   allowance: words('Allowance', 'allowance|extra|add|added length|length allowance'),
   cutOffA: words('Cut-off A', `${CUT_OFF}(?: length)?(?: (?:at|of|for))?(?: (?:end|fitting|coupling))? ?${END_A}`),
@@ -117,7 +118,7 @@ export const HEADING_WORDS = {
   angle: words('Angle', 'angle|elbow angle'),
   length: words(
     'Length',
-    'length|length left|left|on the reel|on reel|stock length|reel length|remaining|remaining length|length remaining|balance|length on reel|stock',
+    'length|length each|each length|length per (?:reel|coil|piece)|length left|left|on the reel|on reel|stock length|reel length|remaining|remaining length|length remaining|balance|length on reel|stock',
   ),
   place: words('Place', 'place|rack|bay|shelf|location|where|bin|store|rack no\\.?'),
   reel: words('Reel', 'reel|reel no\\.?|reel number|reel id|coil|coil no\\.?|drum|drum no\\.?'),

@@ -18,6 +18,7 @@ import { statedUnit } from './heading';
 import type { SheetCells } from './sheetCells';
 import type { TableAnswers } from './tableAnswers';
 import { correctionKey, type ColumnsByRole } from './tableColumns';
+import { isUnitsRow } from './tableRows';
 
 /** Something that the sheet does not say; until it is answered, the rows that need it are refused. */
 export interface TableQuestion {
@@ -179,7 +180,16 @@ export class TableReader<Role extends string> {
     const { quantity } = this.measures[role]!;
     const heading = this.heading(role);
     const said = this.answers.unit.get(correctionKey(heading));
-    return (said === undefined ? undefined : measureUnit(quantity, said)) ?? statedUnit(heading, quantity).unit;
+    const ofAnswer = said === undefined ? undefined : measureUnit(quantity, said);
+    return ofAnswer ?? statedUnit(heading, quantity).unit ?? this.unitBelow(role);
+  }
+
+  /** The unit in a line of units under the headings. */
+  private unitBelow(role: Role): MeasureUnit | undefined {
+    const row = this.table.block.row + 1;
+    if (!isUnitsRow(this.cells, this.table, row)) return undefined;
+    const text = nameOfCell(this.cells.value(row, this.columns[role]!));
+    return measureUnit(this.measures[role]!.quantity, text.replace(/^[([](.*)[)\]]$/, '$1'));
   }
 
   /** The unit that all other columns of a group state; undefined where they differ or none does. */

@@ -1,4 +1,5 @@
 import { nameOfCell } from '../../cells/sheetCell';
+import { anyMeasureUnit } from '../../core/units/measureUnit';
 import type { FoundTable } from './findTables';
 import type { SheetCells } from './sheetCells';
 
@@ -50,6 +51,17 @@ export interface TableRow {
   readonly kind: 'line' | 'total' | 'remark' | 'hidden' | 'below';
 }
 
+/** A line of units under the headings: `mm`, `pcs`. */
+const COUNTED = /^(?:pcs?\.?|pieces?|ea\.?|each|no\.?|off|qty\.?|#|[-–—])$/i;
+
+/** True for the row right below the headings where nothing but units stands in it. */
+export function isUnitsRow(cells: SheetCells, { block }: FoundTable, row: number): boolean {
+  if (row !== block.row + 1) return false;
+  const texts = Array.from({ length: block.columns }, (_, i) => nameOfCell(cells.value(row, block.column + i))).filter(Boolean);
+  const bare = texts.map(text => text.replace(/^[([](.*)[)\]]$/, '$1'));
+  return bare.some(text => anyMeasureUnit(text)) && bare.every(text => COUNTED.test(text) || anyMeasureUnit(text) !== undefined);
+}
+
 /** How the rows of a kind of table are told from totals and remarks. */
 export interface RowRules {
   /** Zero-based column of the name without which a row of a total is none of ours. */
@@ -61,7 +73,8 @@ export interface RowRules {
   readonly isKnown?: ((name: string) => boolean) | undefined;
 }
 
-function kindOf(cells: SheetCells, { block }: FoundTable, row: number, rules: RowRules): TableRow['kind'] | undefined {
+function kindOf(cells: SheetCells, table: FoundTable, row: number, rules: RowRules): TableRow['kind'] | undefined {
+  const { block } = table;
   const { name, keys, takesHidden, isKnown } = rules;
   const columns = Array.from({ length: block.columns }, (_, i) => block.column + i);
   const filled = columns.filter(
@@ -69,6 +82,7 @@ function kindOf(cells: SheetCells, { block }: FoundTable, row: number, rules: Ro
   );
   const covered = columns.some(column => cells.shown(row, column) !== '');
   if (filled.length === 0 && !(covered && keys.some(key => cells.shown(row, key) !== ''))) return undefined;
+  if (isUnitsRow(cells, table, row)) return 'remark';
   const first = filled.length > 0 ? nameOfCell(cells.value(row, filled[0]!)) : '';
   const isNamed = name !== undefined && filled[0] !== name && nameOfCell(cells.shown(row, name)) !== '';
   if (TOTAL.test(first) && !isNamed) return 'total';

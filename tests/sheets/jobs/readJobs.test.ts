@@ -202,3 +202,37 @@ test('a hose in a heading Machine is what the hose is for, unless its values are
   const { lines } = await jobs(rows);
   expect(lines[0]).toMatchObject({ label: 'Beet cleaner', crimper: '' });
 });
+
+test('a column Cut beside Cut length is none; alone it is the length to cut', async () => {
+  const ticked = [
+    ['Cut', 'Hose', 'Cut length (mm)', 'Qty'],
+    ['☐', 'Alder DN 12', 500, 2],
+  ];
+  expect(await told(ticked)).toEqual(['2: Alder DN 12, 500 mm, 2, ready']);
+  const alone = [
+    ['Hose', 'Cut (mm)', 'Qty'],
+    ['Alder DN 12', 500, 2],
+  ];
+  expect(await told(alone)).toEqual(['2: Alder DN 12, 500 mm, 2, ready']);
+});
+
+test('a line of units under the headings says what the columns are in, and is no line', async () => {
+  const rows = [
+    ['Hose', 'Cut length', 'Overall', 'Qty'],
+    ['', 'in', '[mm]', 'pcs'],
+    ['Alder DN 12', 20, 600, 2],
+  ];
+  expect(await told(rows)).toEqual(['3: Alder DN 12, 20 in, 2, ready']);
+  expect(await leftOut(rows)).toEqual(['2 remark']);
+});
+
+test('a heading that asks (Done?) is read as its words: lines that are done are not cut again', async () => {
+  const rows = [
+    ['Hose', 'Cut length (mm)', 'Qty', 'Done?'],
+    ['Alder DN 12', 500, 2, '✓'],
+    ['Alder DN 12', 600, 2, 'no'],
+    ['Alder DN 12', 700, 2, true],
+    ['Alder DN 12', 800, 2, false],
+  ];
+  expect(await leftOut(rows)).toEqual(['2 done', '4 done']);
+});

@@ -1,0 +1,33 @@
+import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
+import { Decimal } from '../../../src/core/units/decimal';
+import { gatherCuts } from '../../../src/sheets/cutlist/gatherCuts';
+import { planCuts } from '../../../src/sheets/cutlist/planCuts';
+import { cutListsOf } from '../../../src/sheets/cutlist/readCutList';
+import { writeCuts } from '../../../src/sheets/cutlist/writeCuts';
+import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { demoSheets } from './demoWorkbook';
+
+const settings = {
+  unit: 'mm',
+  step: new Decimal(1),
+  kerf: new Decimal(3),
+  squaring: new Decimal(20),
+  keep: new Decimal(500),
+  ageLimitMonths: undefined,
+  isOldestFirst: false,
+} as const;
+
+test('a cut list that was written is read back: every cut of every reel, and in another unit exactly (25.4 mm, NIST SP 811)', async () => {
+  const { workbook } = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
+  const gathered = await gatherCuts(workbook, 'Rack', settings, '2026-10-05');
+  const plans = await planCuts(gathered, solveCutPlan, () => {}, { aborted: false });
+  await writeCuts(workbook, gathered, plans, '2026-10-05');
+  const planned = plans.flatMap(({ reels }) =>
+    reels.flatMap(({ rack, cuts }) => cuts.map(cut => [rack.hose, cut.line.line, `${cut.length}`])),
+  );
+  const [list] = await cutListsOf(workbook, 'mm', 'Jobs');
+  expect(list!.cuts.map(({ hose, line, length }) => [hose, line, `${length}`])).toEqual(planned);
+  const [inches] = await cutListsOf(workbook, 'in', 'Jobs');
+  expect(inches!.cuts[0]!.length.times('25.4').minus(list!.cuts[0]!.length).abs().lt('1e-30')).toBe(true);
+  expect(await cutListsOf(workbook, 'mm', 'Rack')).toEqual([]);
+}, 60_000);
