@@ -2,7 +2,6 @@ import { cardTable } from '../../../src/sheets/jobs/cardHeadings';
 import { roleOfHeading } from '../../../src/sheets/table/roles';
 import { rackTable } from '../../../src/sheets/rack/rack';
 import { jobTable } from '../../../src/sheets/jobs/readCutLines';
-import { jobTable as quoteTable } from '../../../src/sheets/jobs/quoteLine';
 import { JOB_WORDS } from '../../../src/sheets/table/jobWords';
 import { sheetContent } from './sheetContent';
 
@@ -25,7 +24,7 @@ test.each([
     'quantity',
   ]);
   expect(Object.keys(jobTable(job)?.columns ?? {})).toEqual(expect.arrayContaining(['hose', 'overall', 'cutLength', 'quantity']));
-  for (const table of [cardTable(job), quoteTable(job)]) {
+  for (const table of [cardTable(job)]) {
     expect(Object.keys(table?.columns ?? {})).toEqual(
       expect.arrayContaining(['hose', 'fittingA', 'fittingB', 'overall', 'quantity']),
     );
