@@ -7,7 +7,7 @@ import { pickedRows } from '../table/pickedRows';
 import type { BenchCard } from './benchCard';
 import { cardTable } from './cardHeadings';
 import { catalogueLookUp } from './catalogueLookUp';
-import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
+import { workbookCatalogue } from '../catalogue/workbookCatalogue';
 import { cardUnit, readCards } from './readCards';
 
 /** Cards of the selected lines and where their data come from. */
@@ -40,7 +40,7 @@ export async function gatherCards(workbook: Workbook, wishes: CardWishes): Promi
       `Sheet ${picked.sheet} has no table with the columns Hose and Cut length above the selected cell. Select your job lines, or one cell of the job table.`,
     );
   }
-  const catalogue: Catalogue | undefined = await catalogueOfWorkbook(workbook);
+  const catalogue: Catalogue | undefined = (await workbookCatalogue(workbook))?.catalogue;
   const unit = cardUnit(table) ?? wishes.unit;
   const step = unit === wishes.unit ? wishes.step : usualStep(unit);
   const lookUp = catalogue && catalogueLookUp(catalogue, wishes.machine.trim() || undefined);

@@ -13,7 +13,7 @@ import { reelsOfLists } from './purchaseLists';
 import { purchaseNeeds, type HoseNeed } from './purchaseNeeds';
 import { planReels, type ReelsWanted } from './purchasePlan';
 import { purchaseSheet } from './purchaseSheet';
-import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+import { usableCatalogue, type UsableCatalogue } from '../catalogue/usableCatalogue';
 import { priceFormat } from '../catalogue/priceFormat';
 import { rateCell } from '../catalogue/rateCell';
 
@@ -42,7 +42,7 @@ async function rackRows(workbook: Workbook, { rackSheet, settings }: PurchasePla
 
 async function plannedReels(
   workbook: Workbook,
-  { catalogue }: WorkbookCatalogue,
+  { catalogue }: UsableCatalogue,
   hoses: readonly HoseNeed[],
   planning: PurchasePlanning,
   today: string,
@@ -53,7 +53,7 @@ async function plannedReels(
 
 async function listedReels(
   workbook: Workbook,
-  { catalogue }: WorkbookCatalogue,
+  { catalogue }: UsableCatalogue,
   jobSheet: string,
   hoses: readonly HoseNeed[],
 ): Promise<readonly ReelsWanted[]> {
@@ -82,7 +82,7 @@ export async function writePurchase(
   today: string,
   wishes: QuoteLineWishes = {},
 ): Promise<WrittenPurchase> {
-  const found = await workbookCatalogue(workbook);
+  const found = await usableCatalogue(workbook);
   const { catalogue } = found;
   const unit = catalogue.units.length.symbol;
   const plan = planning === 'list' ? undefined : planning;

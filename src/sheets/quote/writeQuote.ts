@@ -11,7 +11,7 @@ import { missingRatesFormula } from '../catalogue/missingRates';
 import { quoteLines, type QuoteLines, type QuoteLineWishes } from '../jobs/quoteLine';
 import { quoteSheet } from './quoteSheet';
 import type { QuoteSettings } from './quoteSettings';
-import { workbookCatalogue } from '../catalogue/workbookCatalogue';
+import { usableCatalogue } from '../catalogue/usableCatalogue';
 
 /** What the workbook gives to a quote before anything is typed. */
 export interface QuoteSources {
@@ -48,7 +48,7 @@ export async function writeQuote(
   today: string,
   wishes: QuoteLineWishes = {},
 ): Promise<WrittenQuote> {
-  const found = await workbookCatalogue(workbook);
+  const found = await usableCatalogue(workbook);
   const { units, handle } = found.catalogue;
   const read = await quoteLines(workbook, units.length, quoteWishes(wishes));
   const sheet = freeSheetName('Quote', await workbook.sheets(), today);

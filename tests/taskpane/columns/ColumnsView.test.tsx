@@ -23,7 +23,7 @@ test('without parts data the looked-up columns are disabled, and one sentence sa
   await open(OTHER_WORDS, 'B5');
   const die = await screen.findByRole('checkbox', { name: 'Die A' });
   expect(die).toHaveProperty('disabled', true);
-  const [said, ...more] = screen.getAllByText(/named Catalogue/);
+  const [said, ...more] = screen.getAllByText(/holds =HOSE.CATALOGUE/);
   expect(more).toEqual([]);
   for (const name of ['Die A', 'Working pressure', 'Cost each']) {
     const box = screen.getByRole('checkbox', { name });
