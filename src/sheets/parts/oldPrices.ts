@@ -3,7 +3,7 @@ import { headingKey } from '../../core/catalogue/partName';
 import { splitHeading } from '../../core/catalogue/headings';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import type { CellValue } from '../../workbook/workbook';
-import { isDateFormat } from '../table/dateTrouble';
+import { isDateFormat } from '../../core/units/sheetDate';
 import type { Finding } from './catalogueFindings';
 import { TablePlace } from '../catalogue/tablePlace';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
