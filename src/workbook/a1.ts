@@ -84,3 +84,8 @@ export function splitReference(reference: string): { readonly sheet: string | un
 export function blockAddress(row: number, column: number, rows: number, columns: number): string {
   return addressOf({ row, column, rows, columns });
 }
+
+/** An address as it stands in a formula of another sheet: `'Job list'!$B$5`. */
+export function fixedReference({ sheet, address }: { readonly sheet: string; readonly address: string }): string {
+  return `${sheetInFormula(sheet)}!${address.replace(/\$/g, '').replace(/([A-Z]+)(\d+)/g, '$$$1$$$2')}`;
+}

@@ -1,15 +1,17 @@
 import { isHandle } from '../../core/catalogue/handleText';
 import { isFerrule } from '../../core/catalogue/partsMatch';
 import { partKey } from '../../core/catalogue/partName';
-import type { Workbook } from '../../workbook/workbook';
-import { catalogueOfWorkbook } from './catalogueOfWorkbook';
+import type { RangeAddress, Workbook } from '../../workbook/workbook';
+import { CHOSEN_CATALOGUE, workbookCatalogue, type WorkbookCatalogue } from './workbookCatalogue';
 import { hostOf } from '../../workbook/shownWorkbook';
 import { machineRows, type MachineRows } from './machineRows';
 
 /** What the workbook's catalogue is known to be. */
 export interface CatalogueState {
-  /** The workbook has a name `Catalogue`. */
+  /** The workbook has a CATALOGUE cell. */
   readonly present: boolean;
+  /** How formulas name that cell: `Catalogue`, else `Parts!$B$5`. */
+  readonly reference?: string;
   /** Why it cannot be used, in words. */
   readonly trouble?: string;
   /** Unit of its lengths and of its crimp diameters: `mm`, `in`. */
@@ -19,6 +21,7 @@ export interface CatalogueState {
   readonly massUnit?: string | undefined;
   readonly isHose?: (name: string) => boolean;
   readonly isFitting?: (name: string) => boolean;
+  readonly isMachine?: (name: string) => boolean;
   /** Where the table Machines describes the machines; undefined where it does not. */
   readonly machines?: MachineRows | undefined;
   /** The rate `minimum charge`, where there is one. */
@@ -28,17 +31,20 @@ export interface CatalogueState {
 /** Why nothing can be looked up in it, in words; undefined where it can. */
 export function catalogueHindrance({ present, trouble }: CatalogueState): string | undefined {
   if (present) return trouble;
-  return 'No cell of this workbook is named Catalogue and holds =HOSE.CATALOGUE(…). Load the parts data under Parts › Load.';
+  return 'No cell of this workbook holds =HOSE.CATALOGUE(…). Load the parts data under Parts › Load.';
 }
 
-const known = new WeakMap<Workbook, { readonly key: string; readonly state: CatalogueState }>();
+const known = new WeakMap<Workbook, { readonly key: string; readonly at: RangeAddress; readonly state: CatalogueState }>();
 
-async function stateOf(workbook: Workbook, handle: string): Promise<CatalogueState> {
-  const [catalogue, machines] = await Promise.all([catalogueOfWorkbook(workbook), machineRows(workbook)]);
-  if (!catalogue) return { present: true, unit: /\((mm|in)\b/.exec(handle)?.[1] };
+async function stateOf(workbook: Workbook, found: WorkbookCatalogue): Promise<CatalogueState> {
+  const { catalogue, reference, shown, reason } = found;
+  // A formula that the pane cannot follow works all the same: its handle names the unit.
+  if (!catalogue && isHandle(String(shown))) return { present: true, reference, unit: /\((mm|in)\b/.exec(String(shown))?.[1] };
+  if (!catalogue) return { present: true, reference, trouble: `The catalogue cannot be read: ${reason}.` };
   const { index, units } = catalogue;
   return {
     present: true,
+    reference,
     unit: units.length.symbol,
     diameterUnit: units.diameter.symbol,
     pressureUnit: units.pressure.symbol,
@@ -48,27 +54,32 @@ async function stateOf(workbook: Workbook, handle: string): Promise<CatalogueSta
       const entry = index.fittings.get(partKey(name));
       return entry !== undefined && !(entry.row && isFerrule(entry.row));
     },
-    machines,
+    isMachine: name => index.machines.has(partKey(name)),
+    machines: await machineRows(workbook),
     minimumCharge: index.rates.get('minimumcharge')?.row?.value.toString(),
   };
 }
 
-/** The workbook's catalogue as its `Catalogue` cell stands; the tables are read again only when that cell has changed. */
+/** What a Catalogue cell says, where its tables stand and that it is the one that counts: as long as that is the same, so is the catalogue. */
+async function keyOf(workbook: Workbook, at: RangeAddress): Promise<string | undefined> {
+  const [content] = await workbook.read([at]).catch(() => []);
+  const shown = String(content?.values[0]?.[0] ?? '');
+  return isHandle(shown) ? [shown, content!.formulas[0]![0], await workbook.recall(CHOSEN_CATALOGUE)].join(' ') : undefined;
+}
+
+/** The workbook's catalogue as its cell has it now; the tables are read again only when that cell has changed. */
 export async function catalogueState(workbook: Workbook): Promise<CatalogueState> {
-  const name = (await workbook.names()).find(each => each.name.toLowerCase() === 'catalogue');
-  if (!name) return { present: false };
-  const [content] = await workbook.read([name.at]);
-  const value = content?.values[0]?.[0] ?? '';
-  if (typeof value === 'object') {
-    return { present: true, trouble: `The Catalogue cell shows ${value.error}${value.sentence ? `: ${value.sentence}` : ''}.` };
-  }
-  const cell = String(value);
-  if (!isHandle(cell)) return { present: true, trouble: 'The cell named Catalogue holds no =HOSE.CATALOGUE(…).' };
-  // The handle tells what the tables say, the formula where they stand.
-  const key = `${cell} ${content?.formulas[0]?.[0] ?? ''}`;
   const before = known.get(hostOf(workbook));
-  if (before?.key === key) return before.state;
-  const state = await stateOf(workbook, cell);
-  known.set(hostOf(workbook), { key, state });
+  if (before && (await keyOf(workbook, before.at)) === before.key) return before.state;
+  const found = await workbookCatalogue(workbook);
+  if (!found) return { present: false };
+  const { shown, cell, reference } = found;
+  if (typeof shown === 'object') {
+    const trouble = `The Catalogue cell shows ${shown.error}${shown.sentence ? `: ${shown.sentence}` : ''}.`;
+    return { present: true, reference, trouble };
+  }
+  const state = await stateOf(workbook, found);
+  const key = await keyOf(workbook, cell);
+  if (key !== undefined) known.set(hostOf(workbook), { key, at: cell, state });
   return state;
 }

@@ -1,6 +1,5 @@
-import { headingKey } from '../../core/catalogue/partName';
 import type { RangeContent } from '../../workbook/workbook';
-import { headingOf } from '../table/sheetTable';
+import { plainHeading } from '../table/heading';
 
 const PRICE = /^(?:.*\bprices?\b.*|.*\bcosts?\b.*|amount|line total)$/;
 
@@ -16,7 +15,7 @@ export function currencyFormatOf(content: RangeContent | undefined): string | un
   if (!content) return undefined;
   for (const [r, row] of content.values.entries()) {
     for (const [c, cell] of row.entries()) {
-      if (!PRICE.test(headingOf(cell).words) || headingKey(headingOf(cell).words) === '') continue;
+      if (typeof cell !== 'string' || !PRICE.test(plainHeading(cell))) continue;
       const below = content.values.slice(r + 1).findIndex((cells, down) => {
         return typeof cells[c] === 'number' && isAmountFormat(content.formats[r + 1 + down]![c]!);
       });

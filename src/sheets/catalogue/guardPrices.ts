@@ -1,8 +1,8 @@
 import { lengthIn } from '../../core/catalogue/lengthIn';
 import { Decimal } from '../../core/units/decimal';
 import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
-import { blockOf } from '../../workbook/a1';
-import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';
+import { blockOf, fixedReference } from '../../workbook/a1';
+import type { UsableCatalogue } from './usableCatalogue';
 import { TablePlace } from './tablePlace';
 
 /** How a formula finds the price of a guard in the table Guards. */
@@ -20,7 +20,7 @@ export interface GuardPrices {
 }
 
 /** Where the guards' prices stand; undefined where the catalogue has no guards or no prices of them. */
-export function guardPrices({ tables, ranges, catalogue }: WorkbookCatalogue): GuardPrices | undefined {
+export function guardPrices({ tables, ranges, catalogue }: UsableCatalogue): GuardPrices | undefined {
   if (!tables.guards) return undefined;
   const place = new TablePlace(tables.guards);
   const [name, size, price] = ['Guard', 'Size', 'Price per length'].map(heading => place.column(heading));

@@ -1,8 +1,8 @@
 import { rateKey } from '../../core/catalogue/duplicates';
 import { NEEDED_RATES } from '../../core/catalogue/rateNames';
-import { blockOf } from '../../workbook/a1';
+import { blockOf, fixedReference } from '../../workbook/a1';
 import { TablePlace } from './tablePlace';
-import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';
+import type { UsableCatalogue } from './usableCatalogue';
 
 const quoted = (names: readonly string[]) => `"No rate for ${names.join(', ')}. "`;
 
@@ -14,7 +14,7 @@ function countOf(rate: string, names: string, values: string): string {
 }
 
 /** Which rates are missing without which no cost is known, as a formula without `=`; "" where all are there, each once. */
-export function missingRatesFormula({ tables, ranges }: WorkbookCatalogue): string {
+export function missingRatesFormula({ tables, ranges }: UsableCatalogue): string {
   if (!tables.rates) return quoted(NEEDED_RATES);
   const place = new TablePlace(tables.rates);
   const [name, value] = [place.column('Rate'), place.column('Value')];

@@ -1,10 +1,11 @@
+import { fixedReference } from '../../workbook/a1';
 import { rateKey } from '../../core/catalogue/duplicates';
 import { partKey } from '../../core/catalogue/partName';
 import { TablePlace } from './tablePlace';
-import { fixedReference, type WorkbookCatalogue } from './workbookCatalogue';
+import type { UsableCatalogue } from './usableCatalogue';
 
 /** The cell of a rate, as a formula names it. */
-export function rateCell({ tables }: WorkbookCatalogue, rate: string): string | undefined {
+export function rateCell({ tables }: UsableCatalogue, rate: string): string | undefined {
   if (!tables.rates) return undefined;
   const place = new TablePlace(tables.rates);
   const [names, values] = [place.column('Rate'), place.column('Value')];

@@ -1,15 +1,15 @@
 import { call, type OfferContext, type Place, type Recipe } from './offer';
-import type { Role } from '../table/roles';
+import type { Role } from './columnRoles';
 
 /** What ASSEMBLY takes after the catalogue. */
 const PARTS: readonly Role[] = ['hose', 'fittingA', 'fittingB', 'overall'];
 
-const assembly = ({ at }: Place) => call('ASSEMBLY', ['Catalogue', ...PARTS.map(at)]);
+const assembly = ({ at, catalogue }: Place) => call('ASSEMBLY', [catalogue, ...PARTS.map(at)]);
 const fromCatalogue = { crimp: false, catalogue: true, unitMatters: 'length', needs: PARTS, call: assembly } as const;
 
 /** The allowance is the row's own, which ASSEMBLY does not take: the cut-offs are looked up instead. */
-function withAllowance({ at }: Place): string {
-  const cutOff = (role: Role) => call('FITTINGDATA', ['Catalogue', at(role), '"cut-off"']);
+function withAllowance({ at, catalogue }: Place): string {
+  const cutOff = (role: Role) => call('FITTINGDATA', [catalogue, at(role), '"cut-off"']);
   return call('CUTLENGTH', [at('overall'), cutOff('fittingA'), cutOff('fittingB'), at('allowance')]);
 }
 
@@ -18,7 +18,7 @@ export function cutLengthRecipe({ columns, catalogue, units }: OfferContext): Re
   const common = { id: 'cutLength', heading: 'Cut length', crimp: false, unit: units.overall } as const;
   const typed = columns.cutOffA || columns.cutOffB;
   if (!typed && (columns.fittingA || columns.fittingB)) {
-    const looked = { ...fromCatalogue, ...common, unit: units.overall ?? catalogue.unit };
+    const looked = { ...fromCatalogue, ...common, unit: catalogue.unit ?? units.overall };
     return columns.allowance ? { ...looked, call: withAllowance } : { ...looked, part: 1 };
   }
   const needs: Role[] = ['overall', 'cutOffA', 'cutOffB'];

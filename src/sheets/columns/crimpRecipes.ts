@@ -1,5 +1,5 @@
 import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
-import type { Role } from '../table/roles';
+import type { Role } from './columnRoles';
 
 /** Which column of CRIMPSETUP's answer is what. */
 export const SET_UP = { die: 1, dial: 2, diameter: 3, tolerance: 4, insertion: 5 } as const;
@@ -17,12 +17,12 @@ const HEADINGS: readonly (readonly [id: SetUp, heading: string])[] = [
 /** The machine of the table's own column, else the one that was chosen, as an argument; "" where none is. */
 function machineArgument({ columns, options }: OfferContext, { at }: Place): string {
   if (options.machine) return `"${options.machine.replace(/"/g, '""')}"`;
-  return columns.machine ? at('machine') : '';
+  return columns.crimper ? at('crimper') : '';
 }
 
 /** The set-up of one end, as a call. */
 export function setUpCall(context: OfferContext, end: Role, place: Place): string {
-  return call('CRIMPSETUP', ['Catalogue', place.at('hose'), place.at(end), machineArgument(context, place)]);
+  return call('CRIMPSETUP', [place.catalogue, place.at('hose'), place.at(end), machineArgument(context, place)]);
 }
 
 function unitOf(id: SetUp, { catalogue }: OfferContext): string | undefined {

@@ -45,7 +45,7 @@ function byName({ sheet, columns, body, machines }: MachineRows, spill: boolean 
   return {
     states: stated,
     of: (field, { at }) =>
-      stated.includes(field) ? `INDEX(${rows(columns[field]!)},MATCH(${at('machine')},${rows(columns.machine!)},0))` : '',
+      stated.includes(field) ? `INDEX(${rows(columns[field]!)},MATCH(${at('crimper')},${rows(columns.machine!)},0))` : '',
   };
 }
 
@@ -54,7 +54,7 @@ function fromMachines({ columns, catalogue, options }: OfferContext): FromMachin
   if (!machines) return undefined;
   const one = machines.machines.find(({ name }) => name === options.machine);
   if (one) return ofOneMachine(machines, one);
-  return columns.machine ? byName(machines, options.spill) : undefined;
+  return columns.crimper ? byName(machines, options.spill) : undefined;
 }
 
 /** Dial of the next crimp, with the limits of the machine's dial where the table Machines states them. */

@@ -1,11 +1,13 @@
 import type { CatalogueState } from '../catalogue/catalogueState';
-import type { Columns } from '../table/proposeColumns';
-import type { Role } from '../table/roles';
+import type { Role } from './columnRoles';
+import type { Columns } from './tableColumnsOf';
 
 /** Where a formula stands: the cells of its row, or, where one formula serves all rows, of all of them. */
 export interface Place {
   /** Reference to a role's cells. */
   readonly at: (role: Role) => string;
+  /** How a formula names the catalogue's cell. */
+  readonly catalogue: string;
   /** Row of a several-column answer that is wanted: 1, or 0 for all. */
   readonly index: 0 | 1;
 }
@@ -47,6 +49,8 @@ export interface TableUnits {
   readonly overall?: string | undefined;
   /** Of readings and target. */
   readonly diameter?: string | undefined;
+  /** Somebody has to say a unit first. */
+  readonly asks?: boolean;
 }
 
 /** What offers are made from. */

@@ -1,11 +1,13 @@
 import { assemblyRecipes, cutLengthRecipe } from './assemblyRecipes';
-import { catalogueHindrance, type CatalogueState } from '../catalogue/catalogueState';
+import { columnLetters } from '../../workbook/a1';
+import { catalogueHindrance } from '../catalogue/catalogueState';
 import { judgementRecipes, setUpRecipes } from './crimpRecipes';
 import { nextDialRecipe } from './nextDialRecipe';
 import type { Offer, OfferContext, OfferOptions, Recipe, TableUnits } from './offer';
 import { priceRecipes } from './priceRecipes';
-import type { Columns } from '../table/proposeColumns';
-import { ROLES } from '../table/roles';
+import { roleLabel } from './columnRoles';
+import type { TableView } from './columnsView';
+import { ownColumnNamed } from './missingFormulas';
 
 function unitReason({ unitMatters }: Recipe, { catalogue, units }: OfferContext): string | undefined {
   const [mine, theirs, what] =
@@ -14,6 +16,7 @@ function unitReason({ unitMatters }: Recipe, { catalogue, units }: OfferContext)
       : unitMatters === 'diameter'
         ? [units.diameter, catalogue.diameterUnit, 'readings and targets are']
         : [];
+  if (unitMatters && !mine && units.asks) return `Say first which unit the ${what} in.`;
   if (!mine || !theirs || mine === theirs) return undefined;
   return `The ${what} in ${mine}, the catalogue is in ${theirs}: they must be the same.`;
 }
@@ -22,18 +25,25 @@ function reasonOf(recipe: Recipe, context: OfferContext): string | undefined {
   const { columns, catalogue } = context;
   const hindrance = recipe.catalogue ? catalogueHindrance(catalogue) : undefined;
   if (hindrance) return hindrance;
-  const missing = recipe.needs.filter(role => !columns[role]).map(role => ROLES[role].label);
+  const missing = recipe.needs.filter(role => !columns[role]).map(role => roleLabel(role));
   if (missing.length > 0) return `Needs a column for: ${missing.join(', ')}.`;
   return unitReason(recipe, context) ?? recipe.hindrance;
 }
 
+/** A table that our functions fill a column of already gets no second one. */
+function secondReason(recipe: Recipe, table: OfferTable): string | undefined {
+  const own =
+    table.cells && table.table ? ownColumnNamed({ ...table, cells: table.cells, table: table.table }, recipe.heading) : undefined;
+  return own && `The table has it: column ${columnLetters(own.column)}.`;
+}
+
+/** What offers are made for: a table, or its columns alone. */
+export type OfferTable = Pick<TableView, 'columns' | 'catalogue'> &
+  Partial<Pick<TableView, 'cells' | 'table'>> & { readonly units?: TableUnits };
+
 /** The columns that can be added, each with what it takes, and with the reason in words where it cannot be added. */
-export function offersFor(
-  columns: Columns,
-  catalogue: CatalogueState,
-  units: TableUnits = {},
-  options: OfferOptions = {},
-): Offer[] {
+export function offersFor(table: OfferTable, options: OfferOptions = {}): Offer[] {
+  const { columns, catalogue, units = {} } = table;
   const context = { columns, catalogue, options, units };
   const recipes: readonly Recipe[] = [
     cutLengthRecipe(context),
@@ -47,9 +57,9 @@ export function offersFor(
     ...recipe,
     takes: [
       ...(recipe.catalogue ? ['Catalogue'] : []),
-      ...recipe.needs.map(role => ROLES[role].label),
+      ...recipe.needs.map(role => roleLabel(role)),
       ...(recipe.alsoTakes ?? []),
     ].join(', '),
-    reason: reasonOf(recipe, context),
+    reason: secondReason(recipe, table) ?? reasonOf(recipe, context),
   }));
 }

@@ -1,9 +1,11 @@
 import { addressOf, columnLetters, overlap, SHEET_COLUMNS, type Block } from '../../workbook/a1';
-import { wholeTable, type HostBlock } from '../../workbook/hostTable';
-import type { Change, RangeContent } from '../../workbook/workbook';
-import { isEmpty, type FoundTable } from '../table/findTable';
+import { wholeTable } from '../../workbook/hostTable';
+import type { Change } from '../../workbook/workbook';
+import type { FoundTable } from '../table/findTables';
+import type { SheetCells } from '../table/sheetCells';
+import type { TableView } from './columnsView';
+import { lineRows } from './lineRows';
 import { partOf, type Offer, type Place } from './offer';
-import type { Columns } from '../table/proposeColumns';
 
 /** Above this many rows one spill formula a column is written. */
 export const MANY_ROWS = 2000;
@@ -17,16 +19,12 @@ export interface ColumnPlan {
   readonly told: string;
 }
 
-function freeColumns(
-  used: RangeContent,
-  { block }: FoundTable,
-  count: number,
-  hostTables: readonly HostBlock[],
-): number | undefined {
+/** The first of so many columns side by side that are free over rows of the table. */
+function freeColumns({ cells, table: { block }, hostTables }: TableView, count: number): number | undefined {
   const free = (column: number) => {
     const strip = { row: block.row, column, rows: block.rows, columns: 1 };
     if (hostTables.some(table => overlap(wholeTable(table), strip))) return false;
-    return Array.from({ length: block.rows }, (_, i) => block.row + i).every(row => isEmpty(used, row, column));
+    return Array.from({ length: block.rows }, (_, i) => block.row + i).every(row => cells.isEmpty(row, column));
   };
   const end = block.column + block.columns;
   // A free column on either side keeps the new ones apart from what stands there; only from their own table they are not.
@@ -37,9 +35,10 @@ function freeColumns(
   return undefined;
 }
 
-function placeOf(columns: Columns, first: number, last: number): Place {
+function placeOf({ columns, catalogue }: TableView, first: number, last: number): Place {
   return {
     index: last > first ? 0 : 1,
+    catalogue: catalogue.reference ?? 'Catalogue',
     at: role => {
       const span = columns[role]!;
       return addressOf({ row: first, column: span.first, rows: last - first + 1, columns: span.last - span.first + 1 });
@@ -48,8 +47,8 @@ function placeOf(columns: Columns, first: number, last: number): Place {
 }
 
 /** The formula of one offered column, for one row or, as a spill, for several. */
-function formulaOf(offer: Offer, columns: Columns, firstRow: number, lastRow = firstRow): string {
-  const place = placeOf(columns, firstRow, lastRow);
+function formulaOf(offer: Offer, view: TableView, firstRow: number, lastRow = firstRow): string {
+  const place = placeOf(view, firstRow, lastRow);
   const call = offer.call(place);
   return `=${offer.part ? partOf(call, place, offer.part) : call}`;
 }
@@ -74,36 +73,33 @@ function widthFor({ id }: Offer, heading: string): number {
 }
 
 /** Whether nothing stands in a column of the sheet: its width is nobody's choice then. */
-const isBlankColumn = (used: RangeContent, column: number) =>
-  used.values.every((_, row) => isEmpty(used, used.row + row, column));
+const isBlankColumn = (cells: SheetCells, column: number) =>
+  cells.used.values.every((_, row) => cells.isEmpty(cells.used.row + row, column));
 
 /**
- * Plans the new columns: right of the table, in columns that are empty over its whole height, in one batch.
+ * Plans the new columns: right of the table, in columns that are empty over its whole height, in one batch. Totals and remarks get none.
  * @throws Error with a sentence where there is nothing to write or no room
  */
-export function planColumns(
-  used: RangeContent,
-  table: FoundTable,
-  columns: Columns,
-  offers: readonly Offer[],
-  { spill = false, hostTables = [] }: { readonly spill?: boolean; readonly hostTables?: readonly HostBlock[] } = {},
-): ColumnPlan {
+export function planColumns(view: TableView, offers: readonly Offer[], { spill = false } = {}): ColumnPlan {
+  const { cells, table } = view;
   const wanted = offers.filter(offer => !offer.reason);
   if (wanted.length === 0) throw new Error('Choose at least one column to add.');
   const { sheet, block } = table;
-  const first = freeColumns(used, table, wanted.length, hostTables);
+  const first = freeColumns(view, wanted.length);
   if (first === undefined) throw new Error('There are no free columns right of the table. Nothing was written.');
-  const [top, bottom] = [block.row + 1, block.row + block.rows - 1];
+  const { others, last: bottom } = lineRows(view);
+  const top = block.row + 1;
   const asSpill = !table.hostTable && bottom > top && (spill || bottom - top + 1 > MANY_ROWS);
   const body = { row: top, column: first, rows: asSpill ? 1 : bottom - top + 1, columns: wanted.length };
+  const rowFormulas = (row: number) => wanted.map(offer => (others.has(row) ? '' : formulaOf(offer, view, row)));
   const formulas = asSpill
-    ? [wanted.map(offer => formulaOf(offer, columns, top, bottom))]
-    : Array.from({ length: body.rows }, (_, i) => wanted.map(offer => formulaOf(offer, columns, top + i)));
-  const at = { row: block.row, column: first, rows: block.rows, columns: wanted.length };
+    ? [wanted.map(offer => formulaOf(offer, view, top, bottom))]
+    : Array.from({ length: body.rows }, (_, i) => rowFormulas(top + i));
+  const at = { row: block.row, column: first, rows: bottom - block.row + 1, columns: wanted.length };
   const heads = { sheet, address: addressOf({ ...at, rows: 1 }) };
   const names = wanted.map(offer => headingOf(offer, table));
   const widths = wanted.flatMap((offer, i): Change[] => {
-    if (!isBlankColumn(used, first + i)) return [];
+    if (!isBlankColumn(cells, first + i)) return [];
     const head = addressOf({ row: block.row, column: first + i, rows: 1, columns: 1 });
     return [{ kind: 'style', at: { sheet, address: head }, style: { columnWidth: widthFor(offer, names[i]!) } }];
   });
@@ -112,7 +108,7 @@ export function planColumns(
       ? [
           {
             kind: 'format',
-            at: { sheet, address: addressOf({ ...at, row: top, column: first + i, rows: block.rows - 1, columns: 1 }) },
+            at: { sheet, address: addressOf({ ...at, row: top, column: first + i, rows: bottom - block.row, columns: 1 }) },
             numberFormat: format,
           },
         ]

@@ -1,10 +1,10 @@
 import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
-import type { Role } from '../table/roles';
+import type { Role } from './columnRoles';
 
 const PARTS: readonly Role[] = ['hose', 'fittingA', 'fittingB', 'overall', 'quantity'];
 const TOTAL = 4;
 
-const unitCost = ({ at }: Place) => call('UNITCOST', ['Catalogue', ...PARTS.map(at)]);
+const unitCost = ({ at, catalogue }: Place) => call('UNITCOST', [catalogue, ...PARTS.map(at)]);
 const common = { crimp: false, catalogue: true, unitMatters: 'length', format: '0.00' } as const;
 
 /** Cost of one, and the price that leaves a margin on it: the table's own margin, or the one that is asked for. */

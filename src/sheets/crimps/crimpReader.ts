@@ -4,7 +4,7 @@ import { TradeError } from '../../core/tradeError';
 import { readDiameter, readTolerance } from '../../cells/crimpReaders';
 import { number } from '../../cells/readers';
 import type { CellValue, RangeContent } from '../../workbook/workbook';
-import { isDateFormat } from '../table/dateTrouble';
+import { isDateFormat } from '../../core/units/sheetDate';
 import { cellOf, type FoundTable } from '../table/findTable';
 import { unitOfHeading } from '../table/roles';
 import type { CellPlace, CrimpCells } from './crimpCells';

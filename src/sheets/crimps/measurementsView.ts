@@ -2,7 +2,7 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { hostBlocks } from '../../workbook/hostTable';
 import type { RangeContent, Workbook } from '../../workbook/workbook';
-import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
+import { workbookCatalogue } from '../catalogue/workbookCatalogue';
 import { hostOf } from '../../workbook/shownWorkbook';
 import { locateMeasurements, type LocatedMeasurements } from './locateMeasurements';
 import { measurementUnit } from './measurementUnit';
@@ -36,7 +36,7 @@ async function currentCatalogue(workbook: Workbook): Promise<Catalogue | undefin
   const cell = String(content?.values[0]?.[0] ?? '');
   const before = kept.get(hostOf(workbook));
   if (before && cell !== '' && before.cell === cell) return before.catalogue;
-  const catalogue = await catalogueOfWorkbook(workbook);
+  const catalogue = (await workbookCatalogue(workbook))?.catalogue;
   kept.set(hostOf(workbook), { cell, catalogue });
   return catalogue;
 }

@@ -1,8 +1,7 @@
-import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { number, type NumberRules } from '../../cells/readers';
-import { asSentence } from '../table/asSentence';
+import { measureUnit } from '../../core/units/measureUnit';
+import { typedNumber, type TypedRules } from '../../cells/typedNumber';
 
 /** How the bench cuts and what the rack keeps; lengths in `unit`. */
 export interface CutSettings {
@@ -51,15 +50,11 @@ const KEEP_ADVICE = 'enter a length, or tick “Nothing is kept”';
 export function readSettings(fields: CutSettingsText): ReadSettings {
   const mistakes: Partial<Record<Field, string>> = {};
   const read = (field: Field, label: string, sign: 'positive' | 'notNegative', advice?: string): Decimal | undefined => {
-    try {
-      const rules: NumberRules = field === 'ageLimit' ? { marks: 'noLength' } : { millimetres: fields.unit === 'mm' };
-      if (fields[field].trim() !== '') return number({ sign, ...rules })(fields[field], label);
-      if (advice) throw new TradeError('blank', label, 'is blank', advice);
-    } catch (error) {
-      if (!(error instanceof TradeError)) throw error;
-      mistakes[field] = asSentence(error.message);
-    }
-    return undefined;
+    const length: TypedRules = { millimetres: fields.unit === 'mm', unit: measureUnit('length', fields.unit) };
+    const rules: TypedRules = field === 'ageLimit' ? { marks: 'noLength' } : length;
+    const { value, mistake } = typedNumber(fields[field], label, { sign, blank: advice, ...rules });
+    if (mistake) mistakes[field] = mistake;
+    return value;
   };
   const step = read('step', 'bench step', 'positive', 'enter the smallest step the bench can cut');
   const kerf = read('kerf', 'kerf', 'notNegative', 'enter the width of your cut, 0 for a knife');

@@ -1,7 +1,7 @@
 import type { FlowUnits } from '../../core/hydraulics/flowUnits';
 import { Decimal } from '../../core/units/decimal';
 import { convertMeasure, measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
-import { lengthText } from '../table/lengthCell';
+import { lengthText } from '../table/lengthText';
 
 /** Units of the form and of what it answers. Flows, velocities and viscosities have no catalogue unit to be turned into. */
 export interface DutyUnits {

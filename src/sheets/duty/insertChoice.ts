@@ -1,37 +1,27 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { nameText } from '../../core/catalogue/nameText';
 import { Decimal } from '../../core/units/decimal';
-import { convertMeasure, measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
-import type { LengthUnit } from '../../core/units/lengthUnit';
 import { addressOf } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
-import { columnsView } from '../table/columnsView';
-import { proposeColumns } from '../table/proposeColumns';
+import { jobTable } from '../jobs/jobTable';
+import { selectedTable } from '../table/selectedTable';
+import { tableAnswers } from '../table/tableAnswers';
 import type { Choice } from './candidates';
 import { UNITS_OF } from './dutyUnits';
 import { planRow, type RowContent } from './planRow';
 import type { Demand } from './readDuty';
 
-const CELL_PLACES = 4;
-
-function inBoth(value: Decimal, unit: MeasureUnit): Readonly<Record<LengthUnit, number>> {
-  const as = (symbol: LengthUnit) =>
-    convertMeasure(value, unit, measureUnit('length', symbol)!).toDecimalPlaces(CELL_PLACES).toNumber();
-  return { mm: as('mm'), in: as('in') };
-}
-
 /** A chosen assembly as the cells of a row take it. */
 export function rowContent(catalogue: Catalogue, demand: Demand, { hose, ends, lengths }: Choice): RowContent {
-  const cutOff = (index: 0 | 1) => inBoth(new Decimal(ends[index].fitting.cutOff), catalogue.units.length);
+  const cutOff = (index: 0 | 1) => ({ value: new Decimal(ends[index].fitting.cutOff), unit: catalogue.units.length });
   return {
     hose: nameText(hose.hose),
     fittingA: nameText(ends[0].fitting.fitting),
     fittingB: nameText(ends[1].fitting.fitting),
     quantity: demand.quantity.toNumber(),
-    overall: lengths.overall && inBoth(lengths.overall, UNITS_OF[demand.units].length),
+    overall: lengths.overall && { value: lengths.overall, unit: UNITS_OF[demand.units].length },
     cutOffA: cutOff(0),
     cutOffB: cutOff(1),
-    unit: catalogue.units.length.symbol === 'in' ? 'in' : 'mm',
   };
 }
 
@@ -41,12 +31,11 @@ export function rowContent(catalogue: Catalogue, demand: Demand, { hose, ends, l
  * @throws Error with a sentence where nothing was written
  */
 export async function insertChoice(workbook: Workbook, content: RowContent): Promise<string> {
-  const view = await columnsView(workbook);
-  if (view.status !== 'ready') {
-    throw new Error('There is no table under the selection. Select a cell of your job table. Nothing was written.');
-  }
-  const { used, table, hostTables } = view;
-  const { changes, row, told } = planRow(used, table, proposeColumns(used, table), content, hostTables);
+  const found = await selectedTable(workbook);
+  if (!found) throw new Error('There is no table under the selection. Select a cell of your job table. Nothing was written.');
+  const { cells, table, hostTables } = found;
+  const jobs = jobTable(cells, table, await tableAnswers(workbook, 'jobs', table.sheet), {});
+  const { changes, row, told } = planRow(cells, jobs, content, hostTables);
   await workbook.write(changes);
   const { column } = table.block;
   await workbook.select({ sheet: table.sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) });

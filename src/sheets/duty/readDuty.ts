@@ -1,9 +1,10 @@
 import { boreSize } from '../../core/hydraulics/boreSize';
 import { SI_OF, type FlowUnits } from '../../core/hydraulics/flowUnits';
-import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
-import { number } from '../../cells/readers';
-import { asSentence } from '../table/asSentence';
+import type { MeasureUnit } from '../../core/units/measureUnit';
+import { asSentence } from '../../core/asSentence';
+import { typedNumber } from '../../cells/typedNumber';
+import { UNITS_OF } from './dutyUnits';
 import { TYPED, type DutyField, type DutyText, type RoutePartText } from './dutyFields';
 
 /** One part of a route; radii are to the inside of the bend. */
@@ -59,19 +60,29 @@ type Sign = 'any' | 'positive' | 'notNegative';
 class Reader {
   readonly mistakes: Record<string, string> = {};
 
-  constructor(private readonly metric: boolean) {}
+  constructor(private readonly units: FlowUnits) {}
 
   /** A blank is undefined, or a mistake where it has advice. */
   read(key: string, text: string, label: string, sign: Sign, advice?: string, isLength = false): Decimal | undefined {
-    try {
-      const marks = isLength ? 'inches' : 'noLength';
-      if (text.trim() !== '') return number({ sign, millimetres: isLength && this.metric, marks })(text, label);
-      if (advice) throw new TradeError('blank', label, 'is blank', advice);
-    } catch (error) {
-      if (!(error instanceof TradeError)) throw error;
-      this.mistakes[key] = asSentence(error.message);
-    }
-    return undefined;
+    const marks = isLength ? 'inches' : 'noLength';
+    const millimetres = isLength && this.units === 'metric';
+    const { value, mistake } = typedNumber(text, label, {
+      sign,
+      marks,
+      millimetres,
+      unit: this.unitOf(key, isLength),
+      blank: advice,
+    });
+    if (mistake) this.mistakes[key] = mistake;
+    return value;
+  }
+
+  /** Unit of a field, where a number may bring its own. */
+  private unitOf(key: string, isLength: boolean): MeasureUnit | undefined {
+    const { length, pressure, temperature } = UNITS_OF[this.units];
+    if (isLength) return length;
+    if (key === 'pressure' || key === 'surge' || key === 'vacuum') return pressure;
+    return /^(?:fluid|air)(?:Coldest|Hottest)$/.test(key) ? temperature : undefined;
   }
 
   part(part: RoutePartText, index: number): RoutePart | undefined {
@@ -116,7 +127,7 @@ function oilOf(fields: DutyText, typed: Decimal | undefined): Demand['oil'] {
 
 /** Reads the form. */
 export function readDuty(fields: DutyText): ReadDuty {
-  const reader = new Reader(fields.units === 'metric');
+  const reader = new Reader(fields.units);
   const { mistakes } = reader;
   const read = (field: DutyField, label: string, sign: Sign, advice?: string, isLength = false) =>
     reader.read(field, fields[field], label, sign, advice, isLength);

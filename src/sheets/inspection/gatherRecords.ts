@@ -9,7 +9,7 @@ import type { EntrySlot } from '../crimps/entrySlot';
 import type { BenchCard } from '../jobs/benchCard';
 import { gatherCards } from '../jobs/gatherCards';
 import { jobChoice, NoJobs, type JobChoice } from '../jobs/readJobs';
-import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
+import { workbookCatalogue } from '../catalogue/workbookCatalogue';
 import { benchStep } from '../table/benchStep';
 import { locateMeasurements } from '../crimps/locateMeasurements';
 import { measurementUnit } from '../crimps/measurementUnit';
@@ -152,7 +152,7 @@ function joined(
 export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): Promise<GatheredRecords> {
   const picked = await pickedRows(workbook);
   const selection = await workbook.selection();
-  const catalogue = await catalogueOfWorkbook(workbook);
+  const catalogue = (await workbookCatalogue(workbook))?.catalogue;
   const other = wishes.otherSheet && wishes.otherSheet !== picked.sheet ? await workbook.used(wishes.otherSheet) : undefined;
   const here = await slotsOf(workbook, picked.content, selection.row, picked.rows, catalogue, wishes);
   const slotsLead = here.slots.length > 0;

@@ -1,5 +1,5 @@
 import type { Decimal } from '../../core/units/decimal';
-import { numberFromText } from '../../core/units/numberText';
+import { typedNumber } from '../../cells/typedNumber';
 import type { InspectionRecord, Pressure, RecordCrimp, RecordFields, RecordOptions } from './inspectionRecord';
 
 /** Cautions printed on every record. */
@@ -56,7 +56,7 @@ export function workFacts(record: InspectionRecord, { fields, handle }: RecordOp
 
 /** Proof pressure by the user's rule; undefined where the working pressure or the factor is not known. */
 export function proofPressure({ workingPressure }: InspectionRecord, { factor }: RecordFields): Pressure | undefined {
-  const times = numberFromText(factor)?.value;
+  const times = typedNumber(factor, 'factor').value;
   if (!workingPressure || !times || times.lt(1)) return undefined;
   return { value: workingPressure.value.times(times).toDecimalPlaces(2), unit: workingPressure.unit };
 }

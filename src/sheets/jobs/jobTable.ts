@@ -5,7 +5,7 @@ import type { FoundTable } from '../table/findTables';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
 import { columnsByRole, correctionKey, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
-import { nameColumns, type KnownParts } from '../table/nameColumns';
+import { crimperColumn, nameColumns, type KnownParts } from '../table/nameColumns';
 import { TableReader, type TableQuestion } from '../table/tableReader';
 import {
   END_ROLES,
@@ -57,13 +57,8 @@ function endColumns(
 
 /** What `Machine` means: the crimper where its values are names in Machines, else what the hose is for. */
 function machineColumn(cells: SheetCells, table: FoundTable, columns: ColumnsByRole<JobRole>, { isMachine }: KnownParts) {
-  const index = table.headings.findIndex(heading => correctionKey(heading) === 'machine');
-  const column = table.block.column + index;
-  if (index < 0 || columns.crimper !== undefined) return {};
-  const values = Array.from({ length: table.block.rows - 1 }, (_, i) => cells.shown(table.block.row + 1 + i, column));
-  const names = values.filter(value => typeof value === 'string' && value.trim() !== '') as string[];
-  const isCrimper = !!isMachine && names.length > 0 && names.filter(isMachine).length * 2 >= names.length;
-  return isCrimper ? { crimper: column, ...(columns.label === column && { label: undefined }) } : {};
+  const crimper = columns.crimper === undefined ? crimperColumn(cells, table, isMachine) : undefined;
+  return crimper === undefined ? {} : { crimper, ...(columns.label === crimper && { label: undefined }) };
 }
 
 /** Overall lengths without any coupling: are they the lengths to cut? */

@@ -1,141 +1,151 @@
+import { number } from '../../cells/readers';
 import { TradeError } from '../../core/tradeError';
-import type { Decimal } from '../../core/units/decimal';
-import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
-import { addressOf } from '../../workbook/a1';
-import type { CellValue, RangeContent } from '../../workbook/workbook';
-import { countOfCell, lengthOfCell } from '../table/lengthCell';
-import { either, JOB_WORDS } from '../table/jobWords';
-import type { RowProblem } from '../table/rowProblem';
-import { cellOf, dataRows, findTable, sheetRow, textOf, type SheetTable } from '../table/sheetTable';
+import { Decimal } from '../../core/units/decimal';
+import { lengthUnitOf, type Length } from '../../core/units/lengthUnit';
+import { convertMeasure, measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
+import { sheetInFormula } from '../../workbook/a1';
+import type { Workbook } from '../../workbook/workbook';
 import { NothingToQuote } from '../catalogue/nothingToQuote';
+import { usualStep } from '../table/benchStep';
+import type { RowProblem } from '../table/rowProblem';
+import type { ReadReport, Takeable } from '../table/tableRows';
+import type { TableQuestion } from '../table/tableReader';
+import { isReady, stopSentence, type JobLine, type JobPlace } from './jobLine';
+import { NoJobs, readJobs, type Jobs } from './readJobs';
 
-const JOB_HEADINGS = {
-  hose: JOB_WORDS.hose,
-  fittingA: either(JOB_WORDS.fittingA, /^(?:fitting|coupling)$/),
-  fittingB: JOB_WORDS.fittingB,
-  overall: JOB_WORDS.overall,
-  quantity: JOB_WORDS.quantity,
-  line: JOB_WORDS.line,
-  label: /^(?:label|wanted for|for|assembly no\.?|description|mark|name)$/,
-  guard: /^(?:guard|sleeve|protection)$/,
-  cutLength: JOB_WORDS.cutLength,
-} as const;
-export type JobField = keyof typeof JOB_HEADINGS;
-const NEEDED = ['hose', 'fittingA', 'fittingB', 'overall', 'quantity'] as const satisfies readonly JobField[];
+/** What a quote shows of a job line. */
+export type QuoteField = 'line' | 'label' | 'hose' | 'fittingA' | 'fittingB' | 'overall' | 'guard' | 'quantity';
 
-/** One line of a job sheet to be quoted or bought for. */
+/** A job line that is quoted or bought for; its lengths are in the catalogue's unit. */
 export interface QuoteLine {
   /** Row of the sheet, as the sheet shows it. */
   readonly row: number;
+  /** As the sheet numbers it; "" where it does not. */
+  readonly line: string;
+  readonly label: string;
   readonly hose: string;
+  /** "" = plain hose. */
   readonly fittingA: string;
   readonly fittingB: string;
-  /** In the catalogue's unit of lengths. */
   readonly overall: Decimal;
+  readonly cutLength: Decimal | undefined;
   readonly quantity: number;
   readonly guard: string;
-  /** What the sheet says in its column Cut length, in the catalogue's unit. */
-  readonly cutLength: Decimal | undefined;
-  /** What stands in the cells, as it came. */
-  readonly cells: Readonly<Record<JobField, CellValue>>;
-  /** Addresses of the cells that are not blank. */
-  readonly places: Readonly<Partial<Record<JobField, string>>>;
+  /** Formulas that follow the job sheet: `=Jobs!B5`, `=Jobs!F5*25.4`; where there is none, the value is held. */
+  readonly formulas: Readonly<Partial<Record<QuoteField, string>>>;
 }
 
-/** The lines that can be used, and the rows that cannot. */
+/** A line that must not be made, as the sheet calls it: `line 3`, `Topper lift`, `row 7`. */
+export interface StopLine extends RowProblem {
+  readonly line: string;
+}
+
+/** The lines that can be used, and what became of the others. */
 export interface QuoteLines {
   readonly sheet: string;
   readonly lines: readonly QuoteLine[];
-  readonly problems: readonly RowProblem[];
+  /** Lines that must not be made: they come first, and are in no total. */
+  readonly stops: readonly StopLine[];
+  readonly report: ReadReport;
+  readonly questions: readonly TableQuestion[];
 }
 
-type JobTable = SheetTable<JobField>;
-
-/** The job table of a sheet: hose, two fittings, overall length and quantity. */
-export function jobTable(content: RangeContent | undefined, near?: number): JobTable | undefined {
-  return findTable(content, JOB_HEADINGS, NEEDED, near);
+/** Which lines are wanted. */
+export interface QuoteLineWishes {
+  /** What the bench can cut; a millimetre where nobody has said it. */
+  readonly step?: Length | undefined;
+  /** Rows that are taken though they would be left out. */
+  readonly take?: ReadonlySet<Takeable> | undefined;
+  /** Lines that are done or planned are wanted like the others. */
+  readonly whateverStatus?: boolean;
 }
 
-function checkUnit({ columns }: JobTable, field: 'overall' | 'cutLength', unit: MeasureUnit): void {
-  const stated = columns[field]?.unit && measureUnit('length', columns[field].unit);
-  if (!stated || stated.symbol === unit.symbol) return;
-  throw new NothingToQuote(
-    `The column ${columns[field]!.heading} is in ${stated.symbol}, the catalogue in ${unit.symbol}: they must be the same.`,
-  );
+/** How a cell in one unit is turned into another by a formula: `*25.4`, `/25.4`, "" where they are the same. */
+function turnedBy(from: MeasureUnit, to: MeasureUnit): string {
+  if (from.symbol === to.symbol) return '';
+  const [times, over] = [convertMeasure(new Decimal(1), from, to), convertMeasure(new Decimal(1), to, from)];
+  return times.decimalPlaces() <= over.decimalPlaces() ? `*${times}` : `/${over}`;
 }
 
-function lengthOf(table: JobTable, row: number, field: 'overall' | 'cutLength', label: string, unit: MeasureUnit) {
-  // Both names only say whether inch marks are allowed: the sheet's unit is the catalogue's already.
-  return lengthOfCell(cellOf(table, row, field), label, '', /^(?:in|ft)$/.test(unit.symbol) ? 'in' : 'mm');
-}
+const inUnit = ({ value, unit }: Length, to: MeasureUnit): Decimal => convertMeasure(value, unit, to);
 
-function placesOf(table: JobTable, row: number): QuoteLine['places'] {
-  const fields = (Object.keys(JOB_HEADINGS) as JobField[]).filter(field => cellOf(table, row, field) !== '');
-  const { content, columns } = table;
-  const place = (field: JobField) =>
-    addressOf({ row: content.row + row, column: content.column + columns[field]!.index, rows: 1, columns: 1 });
-  return Object.fromEntries(fields.map(field => [field, place(field)]));
-}
-
-function cutLengthOf(table: JobTable, row: number, unit: MeasureUnit): Decimal | undefined {
+/** Whether our functions read a text just as the sheet's reader did. */
+function isReadAlike(text: string, wanted: Decimal, unit: MeasureUnit): boolean {
   try {
-    return lengthOf(table, row, 'cutLength', 'cut length', unit);
+    return number({ sign: 'positive', millimetres: lengthUnitOf(unit) === 'mm' })(text, 'length').eq(wanted);
   } catch (error) {
-    if (error instanceof TradeError) return undefined;
+    if (error instanceof TradeError) return false;
     throw error;
   }
 }
 
-function readLine(table: JobTable, row: number, unit: MeasureUnit): QuoteLine | undefined {
-  const text = (field: JobField) => textOf(table, row, field);
-  const overall = lengthOf(table, row, 'overall', 'overall length', unit);
-  if (!overall && NEEDED.slice(0, 3).every(field => text(field) === '')) return undefined;
-  for (const [field, label] of [
-    ['hose', 'hose'],
-    ['fittingA', 'fitting A'],
-    ['fittingB', 'fitting B'],
-  ] as const) {
-    if (text(field) === '') throw new TradeError('blank', label, 'is blank', 'fill it in');
-  }
-  if (!overall) throw new TradeError('blank', 'overall length', 'is blank', 'fill it in');
-  const quantity = countOfCell(cellOf(table, row, 'quantity'), 'quantity');
-  if (!quantity) throw new TradeError('blank', 'quantity', quantity === 0 ? 'is 0' : 'is blank', 'enter how many');
+const NAMES = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'guard'] as const satisfies readonly QuoteField[];
+
+function formulasOf(jobs: Jobs, line: JobLine, overall: Decimal, unit: MeasureUnit): QuoteLine['formulas'] {
+  const { places, sheet, row } = line;
+  const at = (place: JobPlace) => `=${sheetInFormula(sheet)}!${places[place]}`;
+  const reader = jobs.tables.find(({ reader: each }) => each.place(row - 1, 'hose') === places.hose)?.reader;
+  const found: Partial<Record<QuoteField, string>> = {};
+  for (const name of NAMES) if (places[name]) found[name] = at(name);
+  if (!reader) return found;
+  const cell = reader.cell(row - 1, 'overall');
+  if (!line.overall) return found;
+  if (typeof cell === 'number') found.overall = `${at('overall')}${turnedBy(line.overall.unit, unit)}`;
+  else if (typeof cell === 'string' && isReadAlike(cell, overall, unit)) found.overall = at('overall');
+  if (typeof reader.cell(row - 1, 'quantity') === 'number' && places.quantity) found.quantity = at('quantity');
+  return found;
+}
+
+const NO_LENGTH = 'overall length is blank: fill it in';
+
+/** undefined where the overall length, by which a line is priced, is not known. */
+function quoteLine(jobs: Jobs, line: JobLine, unit: MeasureUnit): QuoteLine | undefined {
+  const { row, places, label, hose, ends, guard, cutLength, quantity } = line;
+  const [fittingA, fittingB] = [ends[0].fitting, ends[1].fitting];
+  // A hose without couplings is as long as it is cut.
+  const length = line.overall ?? (fittingA === '' && fittingB === '' ? cutLength : undefined);
+  if (!length) return undefined;
+  const overall = inUnit(length, unit);
   return {
-    row: sheetRow(table, row),
-    hose: text('hose'),
-    fittingA: text('fittingA'),
-    fittingB: text('fittingB'),
-    overall,
-    quantity,
-    guard: text('guard'),
-    cutLength: cutLengthOf(table, row, unit),
-    cells: Object.fromEntries(
-      (Object.keys(JOB_HEADINGS) as JobField[]).map(field => [field, cellOf(table, row, field)]),
-    ) as QuoteLine['cells'],
-    places: placesOf(table, row),
+    ...{ row, label, hose, fittingA, fittingB, guard, overall, quantity: quantity ?? 0 },
+    line: places.line ? line.line : '',
+    cutLength: cutLength && inUnit(cutLength, unit),
+    formulas: formulasOf(jobs, line, overall, unit),
   };
 }
 
+const stopLine = ({ row, line, label, places }: JobLine, sentence: string): StopLine => ({
+  ...{ row, sentence },
+  line: places.line ? `line ${line}` : label || line,
+});
+
+const USUAL_STEP: Length = { value: usualStep('mm'), unit: measureUnit('length', 'mm')! };
+
+/** The job lines that a quote or a purchase list is made from, with what was left out. */
+export function quoteJobs(workbook: Workbook, { step = USUAL_STEP, take, whateverStatus }: QuoteLineWishes): Promise<Jobs> {
+  return readJobs(workbook, { step, ...(take && { take }), ...(whateverStatus && { whateverStatus }) });
+}
+
 /**
- * Reads the lines to quote.
+ * The selected job lines that may be quoted or bought for: selected rows are a choice, one cell stands for the whole table around it.
  * @param unit the catalogue's unit of lengths
- * @param picked rows of the sheet as it shows them; undefined = every row of the table
- * @throws NothingToQuote where the table's lengths are in another unit
+ * @throws NothingToQuote where there is no job table, or no line that can be used
  */
-export function readQuoteLines(table: JobTable, unit: MeasureUnit, picked?: ReadonlySet<number>): QuoteLines {
-  checkUnit(table, 'overall', unit);
-  checkUnit(table, 'cutLength', unit);
+export async function quoteLines(workbook: Workbook, unit: MeasureUnit, wishes: QuoteLineWishes = {}): Promise<QuoteLines> {
+  const jobs = await quoteJobs(workbook, wishes).catch((error: unknown) => {
+    throw error instanceof NoJobs ? new NothingToQuote(error.message) : error;
+  });
   const lines: QuoteLine[] = [];
-  const problems: RowProblem[] = [];
-  for (const row of dataRows(table)) {
-    if (picked && !picked.has(sheetRow(table, row))) continue;
-    try {
-      const line = readLine(table, row, unit);
-      if (line) lines.push(line);
-    } catch (error) {
-      if (!(error instanceof TradeError)) throw error;
-      problems.push({ row: sheetRow(table, row), sentence: error.message });
-    }
+  const stops: StopLine[] = [];
+  for (const line of jobs.lines) {
+    if (line.standing.kind === 'stop') stops.push(stopLine(line, stopSentence(line)));
+    if (!isReady(line) || line.quantity === 0) continue;
+    const read = quoteLine(jobs, line, unit);
+    if (read) lines.push(read);
+    else stops.push(stopLine(line, NO_LENGTH));
   }
-  return { sheet: table.content.sheet, lines, problems };
+  const { report, questions } = jobs;
+  if (lines.length > 0) return { sheet: report.sheet, lines, stops, report, questions };
+  const why = stops.map(({ row, sentence }) => `row ${row}: ${sentence}`).join('; ');
+  throw new NothingToQuote(`No line of sheet ${report.sheet} can be used${why ? `: ${why}` : ''}.`);
 }

@@ -183,7 +183,7 @@ export function readJobLine(reader: TableReader<JobRole>, row: number, reading: 
   const fittings = [ends[0].fitting, ends[1].fitting] as const;
   const { overall, cutLength } = lengthsOf(line, fittings);
   if (!cutLength && line.reasons.length === 0 && (reader.has('cutLength') || !overall))
-    line.reasons.push('cut length is blank: fill it in');
+    line.reasons.push(`${reader.has('cutLength') ? 'cut' : 'overall'} length is blank: fill it in`);
   const quantity = line.quantity();
   const temperature = line.must('temperature', 'any');
   const facts: LineFacts = {

@@ -5,7 +5,7 @@ import type { MeasureUnit } from '../../core/units/measureUnit';
 import { addressOf, overlap, type Block } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
 import type { CellValue, Workbook } from '../../workbook/workbook';
-import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
+import { workbookCatalogue } from '../catalogue/workbookCatalogue';
 import { findTables, tableAt } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
 import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
@@ -81,7 +81,7 @@ async function jobTablesOf(workbook: Workbook, sheet: string, answers?: TableAns
   const [tables, layout, catalogue, said] = await Promise.all([
     workbook.tables(sheet),
     workbook.layout(sheet),
-    catalogueOfWorkbook(workbook),
+    workbookCatalogue(workbook).then(found => found?.catalogue),
     answers ?? tableAnswers(workbook, 'jobs', sheet),
   ]);
   const cells = new SheetCells(used, layout);

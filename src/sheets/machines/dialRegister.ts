@@ -4,7 +4,7 @@ import { readCatalogue } from '../../core/catalogue/readCatalogue';
 import { addressOf } from '../../workbook/a1';
 import { withTableAt } from '../../workbook/catalogueFormula';
 import type { Change } from '../../workbook/workbook';
-import { rawTableOf, rawTablesOf, type StandingCatalogue } from '../catalogue/standingCatalogue';
+import { rawTableOf, rawTablesOf, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import type { Writing } from '../print/writing';
 import type { DialProposal } from './dialProposal';
 import { newRegister } from './newRegister';
@@ -22,7 +22,7 @@ export type DialPlan =
 
 /** What the plan is made from. */
 export interface RegisterSources {
-  readonly standing: StandingCatalogue | undefined;
+  readonly standing: WorkbookCatalogue | undefined;
   /** undefined where the catalogue cannot be used. */
   readonly stand: RegisterStand | undefined;
   readonly today: string;
@@ -68,7 +68,7 @@ interface Ground {
   readonly told: readonly string[];
 }
 
-function groundOf(stand: RegisterStand, { catalogue }: StandingCatalogue): Ground | string {
+function groundOf(stand: RegisterStand, { catalogue }: WorkbookCatalogue): Ground | string {
   if (stand.kind === 'none') {
     const { sheet } = stand;
     const made = newRegister(sheet, stand.exists, catalogue!.units.diameter);
@@ -88,7 +88,7 @@ function groundOf(stand: RegisterStand, { catalogue }: StandingCatalogue): Groun
   return { sheet: at.sheet, place, changes: [], undo: [], told };
 }
 
-function writingOf(ground: Ground, { formula, cell }: StandingCatalogue, proposal: DialProposal, comparison: DialComparison) {
+function writingOf(ground: Ground, { formula, cell }: WorkbookCatalogue, proposal: DialProposal, comparison: DialComparison) {
   const { sheet, place } = ground;
   const row = rowChanges(place, sheet, proposal, comparison);
   const entered = (text: string): Change => ({ kind: 'formulas', at: cell, formulas: [[text]] });
@@ -103,7 +103,7 @@ function writingOf(ground: Ground, { formula, cell }: StandingCatalogue, proposa
 }
 
 /** The catalogue as it is once it reads the register. */
-function catalogueWith({ tables, catalogue }: StandingCatalogue, stand: RegisterStand) {
+function catalogueWith({ tables, catalogue }: WorkbookCatalogue, stand: RegisterStand) {
   if (stand.kind !== 'unread') return catalogue!;
   return readCatalogue(rawTablesOf([...tables, { table: 'machines', raw: rawTableOf(stand.table.content) }]));
 }

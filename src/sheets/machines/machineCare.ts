@@ -1,19 +1,25 @@
+import { nameOfCell } from '../../cells/sheetCell';
 import { dayNumber, isoDate } from '../../core/catalogue/dayNumber';
+import { splitHeading } from '../../core/units/headingUnit';
 import { addressOf } from '../../workbook/a1';
 import type { CellValue, Change, RangeAddress, RangeContent } from '../../workbook/workbook';
-import { cellOf, dataRows, findTable, sheetRow, textOf, type HeadingPatterns } from '../table/sheetTable';
+import { findTables } from '../table/findTables';
+import { SheetCells } from '../table/sheetCells';
+import { columnsByRole, type RoleList } from '../table/tableColumns';
+import { tableRows } from '../table/tableRows';
 
 export const CARE_SHEET = 'Machine care';
 const DATE_FORMAT = 'yyyy-mm-dd';
 /** Sorts what cannot be dated before what is overdue. */
 const UNDATED = -1e9;
 
-const HEADINGS = {
-  machine: /^(?:machine|crimper|press)$/,
-  task: /^(?:task|care|work|what)$/,
-  every: /^(?:every|interval|every … days|every days|days)$/,
-  last: /^(?:last done|last|done|done on)$/,
-} as const satisfies HeadingPatterns<string>;
+type CareRole = 'machine' | 'task' | 'every' | 'last';
+const ROLES: RoleList<CareRole> = [
+  ['every', 'every'],
+  ['last', 'lastDone'],
+  ['machine', 'machine', 'crimper'],
+  ['task', 'task'],
+];
 
 /** A task of care and when it is due. */
 export interface CareTask {
@@ -49,35 +55,59 @@ function whenDue(every: CellValue, last: CellValue, perUnit: number, today: numb
   return { dueIn, sentence: dueText(dueIn, isoDate(day)), lastDone: isoDate(day) };
 }
 
+interface CareColumns {
+  readonly task: number;
+  readonly every: number;
+  readonly last: number;
+  readonly machine: number | undefined;
+  /** Days in the unit of the column Every. */
+  readonly perUnit: number;
+}
+
+/** The columns of care; undefined where it is another table. */
+function careColumns(headings: readonly string[], column: number): CareColumns | undefined {
+  const block = { row: 0, column, rows: 1, columns: headings.length };
+  const { task, every, last, machine } = columnsByRole({ headings, block }, ROLES);
+  if (task === undefined || every === undefined || last === undefined) return undefined;
+  const isWeeks = /^weeks?$/i.test(splitHeading(headings[every - column]!).bracket ?? '');
+  return { task, every, last, machine, perUnit: isWeeks ? 7 : 1 };
+}
+
+function careTask(cells: SheetCells, columns: CareColumns, row: number, today: string): CareTask {
+  const { task, every, last, machine, perUnit } = columns;
+  const standing = cells.value(row, last);
+  return {
+    row: row + 1,
+    machine: machine === undefined ? '' : nameOfCell(cells.shown(row, machine)),
+    task: nameOfCell(cells.value(row, task)),
+    dueIn: undefined,
+    ...whenDue(cells.value(row, every), standing, perUnit, dayNumber(today)!),
+    lastAt: { sheet: cells.sheet, address: addressOf({ row, column: last, rows: 1, columns: 1 }) },
+    lastStanding: standing,
+  };
+}
+
+/** True where a sheet has the headings of care, without a row below them yet. */
+const hasHeadings = ({ values, column }: RangeContent) =>
+  values.some(row => careColumns(row.map(nameOfCell), column) !== undefined);
+
 /**
- * The tasks of a sheet Machine care, the most urgent first; those that cannot be dated stand before all others.
+ * The tasks of a sheet Machine care, the most urgent first; those that cannot be dated stand before all others. Hidden rows count, too.
  * @param today ISO date
  * @returns undefined where the sheet has no headings Task, Every (days) and Last done
  */
 export function careTasks(content: RangeContent | undefined, today: string): readonly CareTask[] | undefined {
-  const table = findTable<keyof typeof HEADINGS>(content, HEADINGS, ['task', 'every', 'last']);
-  if (!table) return undefined;
-  const perUnit = /^weeks?$/.test(table.columns.every!.unit) ? 7 : 1;
-  const tasks = dataRows(table).flatMap((row): CareTask[] => {
-    const task = textOf(table, row, 'task');
-    if (task === '') return [];
-    const last = cellOf(table, row, 'last');
-    const due = whenDue(cellOf(table, row, 'every'), last, perUnit, dayNumber(today)!);
-    const place = { row: table.content.row + row, column: table.content.column + table.columns.last!.index, rows: 1, columns: 1 };
-    const lastAt = { sheet: table.content.sheet, address: addressOf(place) };
-    return [
-      {
-        row: sheetRow(table, row),
-        machine: textOf(table, row, 'machine'),
-        task,
-        dueIn: undefined,
-        ...due,
-        lastAt,
-        lastStanding: last,
-      },
-    ];
-  });
-  return [...tasks].sort((a, b) => (a.dueIn ?? UNDATED) - (b.dueIn ?? UNDATED));
+  if (!content) return undefined;
+  const cells = new SheetCells(content);
+  for (const table of findTables(cells)) {
+    const columns = careColumns(table.headings, table.block.column);
+    if (!columns) continue;
+    const rules = { name: columns.task, keys: [columns.task], takesHidden: true, isKnown: () => true };
+    const rows = tableRows(cells, table, rules).filter(({ kind }) => kind === 'line' || kind === 'below');
+    const tasks = rows.map(({ row }) => careTask(cells, columns, row, today));
+    return tasks.sort((a, b) => (a.dueIn ?? UNDATED) - (b.dueIn ?? UNDATED));
+  }
+  return hasHeadings(content) ? [] : undefined;
 }
 
 /** The sheet Machine care as it ships: headings only, the tasks are the user's. */

@@ -2,7 +2,7 @@ import { calibrationTurns } from '../../core/crimp/calibrationTurns';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { numberFromText } from '../../core/units/numberText';
+import { numberTyped } from '../../cells/typedNumber';
 import { checkReading } from '../crimps/readingCheck';
 
 /** The form as it is typed. */
@@ -38,10 +38,7 @@ const PLACES = 4;
 const TURN_PLACES = 2;
 
 function length(text: string, label: string): Decimal | undefined {
-  if (text.trim() === '') return undefined;
-  const found = numberFromText(text.trim().replace(/^(\d+),(\d+)$/, '$1.$2'));
-  if (found && found.value.gt(0)) return found.value;
-  throw new TradeError('notANumber', label, `is "${text.trim()}"`, 'enter a number above 0, or nothing');
+  return numberTyped(text, label, { sign: 'positive', hint: 'enter a number above 0, or nothing' });
 }
 
 function required(text: string, label: string): Decimal {

@@ -3,7 +3,7 @@ import { headingKey } from '../../core/catalogue/partName';
 import { machinesTable } from '../../core/catalogue/tables/machinesTable';
 import { addressOf, blockOf, SHEET_ROWS, type Block } from '../../workbook/a1';
 import type { RangeAddress, RangeContent } from '../../workbook/workbook';
-import { isDateFormat } from '../table/dateTrouble';
+import { isDateFormat } from '../../core/units/sheetDate';
 
 /** A field of the table Machines. */
 export type RegisterField = keyof typeof machinesTable.fields;

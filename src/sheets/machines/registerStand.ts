@@ -3,7 +3,7 @@ import { headingKey } from '../../core/catalogue/partName';
 import { machinesTable } from '../../core/catalogue/tables/machinesTable';
 import { addressOf } from '../../workbook/a1';
 import type { RangeContent, Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../catalogue/standingCatalogue';
+import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import { freeSheetName } from '../print/freeSheetName';
 import type { RegisterTable } from './registerPlace';
 
@@ -34,7 +34,7 @@ function tableOn(content: RangeContent): RegisterTable | undefined {
 const isBlank = ({ values }: RangeContent) => values.every(row => row.every(cell => cell === ''));
 
 /** Finds the register of dials of a workbook, or the sheet that it can be made on. */
-export async function registerStand(workbook: Workbook, standing: StandingCatalogue, today: string): Promise<RegisterStand> {
+export async function registerStand(workbook: Workbook, standing: WorkbookCatalogue, today: string): Promise<RegisterStand> {
   const read = standing.tables.find(each => each.table === 'machines');
   if (read) {
     const sheet = await workbook.used(read.at.sheet);

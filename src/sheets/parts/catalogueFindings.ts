@@ -8,7 +8,7 @@ import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalog
 import { NEEDED_RATES } from '../../core/catalogue/rateNames';
 import type { RangeAddress } from '../../workbook/workbook';
 import { TablePlace } from '../catalogue/tablePlace';
-import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+import type { UsableCatalogue } from '../catalogue/usableCatalogue';
 
 /** Kinds of finding, in the order in which they are shown. */
 export const FINDING_TITLES = {
@@ -36,7 +36,7 @@ export interface Finding {
 class Places {
   private readonly tables = new Map<TableName, { place: TablePlace; rows: ReadonlyMap<string, number> }>();
 
-  constructor(found: WorkbookCatalogue) {
+  constructor(found: UsableCatalogue) {
     for (const name of TABLE_NAMES) {
       const content = found.tables[name];
       if (!content) continue;
@@ -102,7 +102,7 @@ function withoutRating({ fittings }: Catalogue, places: Places): Finding[] {
 }
 
 /** Rates that are in no row, not even in one that is left out: no cost of an assembly is known without them. */
-function missingRates({ index }: Catalogue, { tables }: WorkbookCatalogue): Finding[] {
+function missingRates({ index }: Catalogue, { tables }: UsableCatalogue): Finding[] {
   const place = new TablePlace((tables.rates ?? tables.hoses)!);
   return NEEDED_RATES.filter(name => !index.rates.has(rateKey(name))).map(part => ({
     kind: 'rate',
@@ -139,7 +139,7 @@ function withoutCrimp(catalogue: Catalogue, places: Places): Finding[] {
 }
 
 /** Ferrules that crimp rows name and Fittings does not list: their price is in no cost. */
-function strayFerrules({ crimps, index }: Catalogue, found: WorkbookCatalogue): Finding[] {
+function strayFerrules({ crimps, index }: Catalogue, found: UsableCatalogue): Finding[] {
   const place = new TablePlace(found.tables.crimps!);
   const rows = place.rowsByName('Ferrule');
   const names = new Map(crimps.flatMap(({ ferrule }) => (ferrule ? [[partKey(ferrule), ferrule] as const] : [])));
@@ -166,7 +166,7 @@ function leftOut({ problems }: Catalogue, places: Places): Finding[] {
 }
 
 /** What an estimator should know about the catalogue, apart from the age of its prices; kind by kind, in table order. */
-export function catalogueFindings(found: WorkbookCatalogue): readonly Finding[] {
+export function catalogueFindings(found: UsableCatalogue): readonly Finding[] {
   const { catalogue } = found;
   const places = new Places(found);
   const problems = leftOut(catalogue, places);

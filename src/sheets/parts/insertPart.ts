@@ -1,7 +1,7 @@
 import { nameText } from '../../core/catalogue/nameText';
 import { addressOf, sheetInFormula, SHEET_COLUMNS } from '../../workbook/a1';
 import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../catalogue/standingCatalogue';
+import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import { cellName } from './filledCells';
 import type { Part } from './partSearch';
 
@@ -26,14 +26,14 @@ const shown = (value: CellValue, formula: string): string =>
         : String(value);
 
 /** Catalogue, where the cell has that name; else its address, which stays when the formula is copied. */
-function catalogueArgument({ isNamed, cell }: Pick<StandingCatalogue, 'isNamed' | 'cell'>): string {
+function catalogueArgument({ isNamed, cell }: Pick<WorkbookCatalogue, 'isNamed' | 'cell'>): string {
   if (isNamed) return 'Catalogue';
   return `${sheetInFormula(cell.sheet)}!${cell.address.replace(/([A-Z]+)(\d+)/, '$$$1$$$2')}`;
 }
 
 /** `=HOSE.FITTINGDATA(Catalogue, B7, "cut-off")`. */
 function lookUpFormula(
-  standing: Pick<StandingCatalogue, 'isNamed' | 'cell'>,
+  standing: Pick<WorkbookCatalogue, 'isNamed' | 'cell'>,
   kind: Part['kind'],
   cell: string,
   heading: string,
@@ -53,7 +53,7 @@ export function insertion(
   part: Part,
   wanted: Wanted,
   pair: RangeContent,
-  standing: Pick<StandingCatalogue, 'isNamed' | 'cell'>,
+  standing: Pick<WorkbookCatalogue, 'isNamed' | 'cell'>,
 ): Insertion {
   const { sheet, row, column, values, formulas } = pair;
   const at = (across: number): RangeAddress => ({ sheet, address: cellName({ row, column: column + across }) });

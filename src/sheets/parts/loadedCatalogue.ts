@@ -5,7 +5,7 @@ import type { RawTable } from '../../core/catalogue/rawTable';
 import { readCatalogue, type RawTables } from '../../core/catalogue/readCatalogue';
 import { catalogueTables, REQUIRED_TABLES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import { mapHeadings, type HeadingMap } from './mapHeadings';
-import { rawTablesOf, type StandingCatalogue } from '../catalogue/standingCatalogue';
+import { rawTablesOf, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import { withProposals } from './headingFixes';
 import type { LoadedTable } from './loadedTable';
 import { placedProblem, tableOfProblem, type PlacedProblem, type TableOrigin } from './placedProblem';
@@ -66,7 +66,7 @@ function missing(tables: RawTables): string | undefined {
   return `There is no table ${names.join(', no table ')} yet. Load ${names.length > 1 ? 'them' : 'it'} as well, or choose above which table it is.`;
 }
 
-function originsOf(chosen: readonly ChosenTable[], standing: StandingCatalogue | undefined): Map<TableName, TableOrigin> {
+function originsOf(chosen: readonly ChosenTable[], standing: WorkbookCatalogue | undefined): Map<TableName, TableOrigin> {
   const origins = new Map<TableName, TableOrigin>();
   for (const { table, content, raw } of standing?.tables ?? []) {
     const { sheet, row, column } = content;
@@ -85,7 +85,7 @@ function unitChange(before: Catalogue, after: Catalogue): string {
 }
 
 /** Reads the catalogue that the loaded tables and those standing that they do not replace would make. */
-export function loadedCatalogue(chosen: readonly ChosenTable[], standing: StandingCatalogue | undefined): LoadedCatalogue {
+export function loadedCatalogue(chosen: readonly ChosenTable[], standing: WorkbookCatalogue | undefined): LoadedCatalogue {
   const none = { chosen, catalogue: undefined, problems: [], changes: undefined, unitChange: '' };
   const tables: RawTables = { ...rawTablesOf(standing?.tables ?? []), ...rawTablesOf(chosen) };
   const obstacle = doubled(chosen) ?? missing(tables);
@@ -108,7 +108,7 @@ export function loadedCatalogue(chosen: readonly ChosenTable[], standing: Standi
 }
 
 /** Problems of the catalogue that stands. */
-export function standingProblems(standing: StandingCatalogue): readonly PlacedProblem[] {
+export function catalogueProblems(standing: WorkbookCatalogue): readonly PlacedProblem[] {
   const origins = originsOf([], standing);
   return (standing.catalogue?.problems ?? []).map(problem => placedProblem(problem, origins.get(tableOfProblem(problem))!));
 }

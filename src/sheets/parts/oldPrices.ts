@@ -3,10 +3,10 @@ import { headingKey } from '../../core/catalogue/partName';
 import { splitHeading } from '../../core/catalogue/headings';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import type { CellValue } from '../../workbook/workbook';
-import { isDateFormat } from '../table/dateTrouble';
+import { isDateFormat } from '../../core/units/sheetDate';
 import type { Finding } from './catalogueFindings';
 import { TablePlace } from '../catalogue/tablePlace';
-import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+import type { UsableCatalogue } from '../catalogue/usableCatalogue';
 
 /** Tables with prices, the column of the part's name and that of its price. */
 const PRICED = {
@@ -36,7 +36,7 @@ function dayOf(cell: CellValue, format: string): number | undefined {
 }
 
 /** Columns that the catalogue itself does not know and that hold dates: one of them may say how old a price is. */
-export function dateColumns({ tables }: WorkbookCatalogue): readonly DateColumn[] {
+export function dateColumns({ tables }: UsableCatalogue): readonly DateColumn[] {
   return (Object.keys(PRICED) as PricedTable[]).flatMap(table => {
     const content = tables[table];
     if (!content) return [];
@@ -58,7 +58,7 @@ export function dateColumns({ tables }: WorkbookCatalogue): readonly DateColumn[
  * Prices that are older than a day, and prices without a date.
  * @param before as `2026-01-01`
  */
-export function oldPrices(found: WorkbookCatalogue, columns: readonly DateColumn[], before: string): readonly Finding[] {
+export function oldPrices(found: UsableCatalogue, columns: readonly DateColumn[], before: string): readonly Finding[] {
   const limit = dayNumber(before);
   if (limit === undefined) return [];
   return columns.flatMap(({ table, heading, column }) => {

@@ -1,12 +1,12 @@
 import { catalogueTables, TABLE_NAMES } from '../../core/catalogue/tables/catalogueTables';
 import type { RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../catalogue/standingCatalogue';
+import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import type { ChosenTable } from './loadedCatalogue';
 import { spilledBlocks, type Spilled } from './spilledBlocks';
 
 /** What is known of the workbook when a catalogue is written into it. */
 export interface PartsWorkbook {
-  readonly standing: StandingCatalogue | undefined;
+  readonly standing: WorkbookCatalogue | undefined;
   /** Used part of the sheets that the catalogue names, and of those that a new table could go to. */
   readonly contents: ReadonlyMap<string, RangeContent | undefined>;
   /** Formulas of these sheets that fill several cells, by sheet. */
@@ -30,7 +30,7 @@ const TITLES = new Set(TABLE_NAMES.map(name => catalogueTables[name].sheet.toLow
 /** Reads what a plan has to know of the workbook, as it stands now. */
 export async function partsWorkbook(
   workbook: Workbook,
-  standing: StandingCatalogue | undefined,
+  standing: WorkbookCatalogue | undefined,
   chosen: readonly ChosenTable[],
   today: string,
 ): Promise<PartsWorkbook> {

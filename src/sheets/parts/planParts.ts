@@ -1,7 +1,7 @@
 import { TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import { withTables } from '../../workbook/catalogueFormula';
 import type { Change, RangeAddress } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../catalogue/standingCatalogue';
+import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import { datedSheetName } from '../print/freeSheetName';
 import { cataloguePlace } from './cataloguePlace';
 import { datedCopy } from './datedCopy';
@@ -41,7 +41,7 @@ function copiesOf(tables: readonly TablePlan[], { contents, today }: PartsWorkbo
 }
 
 /** Places of all tables after writing, in the order of CATALOGUE's arguments. */
-function placesOf(tables: readonly TablePlan[], standing: StandingCatalogue | undefined): (RangeAddress | undefined)[] {
+function placesOf(tables: readonly TablePlan[], standing: WorkbookCatalogue | undefined): (RangeAddress | undefined)[] {
   const places = new Map<TableName, RangeAddress>((standing?.tables ?? []).map(({ table, at }) => [table, at]));
   for (const { table, reads } of tables) places.set(table, reads);
   return TABLE_NAMES.map(name => places.get(name));

@@ -2,7 +2,7 @@ import type { RawTable } from '../../core/catalogue/rawTable';
 import { catalogueTables } from '../../core/catalogue/tables/catalogueTables';
 import { addressOf, blockOf, overlap, type Block } from '../../workbook/a1';
 import type { RangeContent } from '../../workbook/workbook';
-import type { StandingTable } from '../catalogue/standingCatalogue';
+import type { CatalogueTable } from '../catalogue/workbookCatalogue';
 import { blockOfContent, cellName, filledCells, formulaAt, valueAt, type Cell } from './filledCells';
 import type { ChosenTable } from './loadedCatalogue';
 import { withOwnColumns, type WithOwnColumns } from './ownColumns';
@@ -16,7 +16,7 @@ import { rowCount, title, type TablePlan } from './tablePlan';
 const headingIndex = (raw: RawTable) => raw.findIndex(cells => cells.some(cell => cell !== null));
 
 /** Where a standing table is rewritten: from its heading row, as far as the old and the new one reach. */
-function placeOf({ content }: StandingTable, grid: TableGrid, heading: number): { written: Block; touched: Block } {
+function placeOf({ content }: CatalogueTable, grid: TableGrid, heading: number): { written: Block; touched: Block } {
   const { row, column } = content;
   const written = { row: row + heading, column, rows: grid.cells.length, columns: grid.cells[0]!.length };
   const old = blockOfContent(content);
@@ -39,7 +39,7 @@ function isUnchanged(workbook: PartsWorkbook, grid: TableGrid, { sheet, block }:
   return true;
 }
 
-function obstacles(standing: StandingTable, touched: Block, { standing: catalogue }: PartsWorkbook): void {
+function obstacles(standing: CatalogueTable, touched: Block, { standing: catalogue }: PartsWorkbook): void {
   const { sheet } = standing.content;
   for (const other of catalogue?.tables ?? []) {
     if (other.table === standing.table || other.content.sheet !== sheet) continue;
@@ -87,7 +87,7 @@ function toldOfRewriting({ table, loaded }: ChosenTable, { grid, own, written, t
 }
 
 /** A table that stands is rewritten in place: never renamed, since every formula would go along. */
-export function planRewriting(chosen: ChosenTable, standing: StandingTable, workbook: PartsWorkbook): TablePlan {
+export function planRewriting(chosen: ChosenTable, standing: CatalogueTable, workbook: PartsWorkbook): TablePlan {
   const { table, raw } = chosen;
   const { sheet } = standing.content;
   const heading = Math.max(0, headingIndex(standing.raw));

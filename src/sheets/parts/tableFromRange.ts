@@ -1,6 +1,6 @@
 import { addressOf } from '../../workbook/a1';
 import type { RangeAddress, RangeContent } from '../../workbook/workbook';
-import { rawTableOf } from '../catalogue/standingCatalogue';
+import { rawTableOf } from '../catalogue/workbookCatalogue';
 import { loadedTable, type LoadedTable } from './loadedTable';
 
 /** A range of this workbook as a table, from its heading row on. */

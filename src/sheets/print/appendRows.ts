@@ -1,7 +1,8 @@
 import { addressOf } from '../../workbook/a1';
 import type { Change, PageSetup, RangeContent } from '../../workbook/workbook';
 import { fittingScale } from './fittingScale';
-import { headingOf } from '../table/sheetTable';
+import { nameOfCell } from '../../cells/sheetCell';
+import { plainHeading } from '../table/heading';
 import type { WrittenCell } from './sheetWriter';
 
 /** A column of a sheet that grows row by row. */
@@ -34,10 +35,10 @@ const LOOK_IN = 30;
 
 /** Position of each column of ours in the sheet's heading row; -1 where it has none. */
 function headingRow({ values }: RangeContent, columns: readonly GrowingColumn[]) {
-  const wanted = columns.map(({ heading }) => headingOf(heading).words);
+  const wanted = columns.map(({ heading }) => plainHeading(heading));
   let best: { readonly row: number; readonly at: readonly number[]; readonly found: number } | undefined;
   values.slice(0, LOOK_IN).forEach((cells, row) => {
-    const words = cells.map(cell => headingOf(cell).words);
+    const words = cells.map(cell => plainHeading(nameOfCell(cell)));
     const at = wanted.map(word => words.indexOf(word));
     const found = at.filter(index => index >= 0).length;
     if (found * 2 > columns.length && found > (best?.found ?? 0)) best = { row, at, found };

@@ -3,9 +3,7 @@ import { crimpOrReason } from '../../core/catalogue/crimpFor';
 import { findFitting, findHose } from '../../core/catalogue/findPart';
 import { partKey } from '../../core/catalogue/partName';
 import { cutLength } from '../../core/length/cutLength';
-import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
-import type { RowProblem } from '../table/rowProblem';
 import type { QuoteLine } from '../jobs/quoteLine';
 
 /** Pieces of one job line. */
@@ -44,8 +42,6 @@ export interface PurchaseNeeds {
   readonly hoses: readonly HoseNeed[];
   readonly parts: readonly PartNeed[];
   readonly guards: readonly GuardNeed[];
-  /** Lines left out, and lines whose ferrules are not known. */
-  readonly problems: readonly RowProblem[];
 }
 
 class Counted<T> {
@@ -61,28 +57,24 @@ class Counted<T> {
   }
 }
 
-function lineName({ cells, row }: QuoteLine): string {
-  const name = typeof cells.line === 'object' ? '' : String(cells.line).trim();
-  return name || `row ${row}`;
+function cutOf(catalogue: Catalogue, { fittingA, fittingB, overall, cutLength: stated }: QuoteLine): Decimal {
+  if (stated) return stated;
+  const [cutOffA, cutOffB] = [fittingA, fittingB].map(
+    name => new Decimal(name === '' ? 0 : findFitting(catalogue, name).cutOff),
+  ) as [Decimal, Decimal];
+  return cutLength({ overall, cutOffA, cutOffB });
 }
 
-function cutOf(catalogue: Catalogue, line: QuoteLine): Decimal {
-  const [a, b] = [findFitting(catalogue, line.fittingA), findFitting(catalogue, line.fittingB)];
-  if (line.cutLength) return line.cutLength;
-  return cutLength({ overall: line.overall, cutOffA: new Decimal(a.cutOff), cutOffB: new Decimal(b.cutOff) });
-}
-
-/** Fittings and ferrules of a line, one entry an end. */
-function partsOf(catalogue: Catalogue, { hose, fittingA, fittingB }: QuoteLine): { parts: PartNeed[]; reasons: string[] } {
-  const parts: PartNeed[] = [];
-  const reasons: string[] = [];
-  for (const name of [fittingA, fittingB]) {
-    parts.push({ kind: 'Fitting', part: findFitting(catalogue, name).fitting, count: 1 });
-    const match = crimpOrReason(catalogue, hose, name);
-    if (typeof match === 'string') reasons.push(match);
-    else if (match.crimp.ferrule !== undefined) parts.push({ kind: 'Ferrule', part: match.crimp.ferrule, count: 1 });
-  }
-  return { parts, reasons: [...new Set(reasons)] };
+/** Fittings and ferrules of a line, one entry an end. A line without crimp data is a STOP: none of those comes here. */
+function partsOf(catalogue: Catalogue, { hose, fittingA, fittingB }: QuoteLine): readonly Omit<PartNeed, 'count'>[] {
+  return [fittingA, fittingB]
+    .filter(name => name !== '')
+    .flatMap(name => {
+      const match = crimpOrReason(catalogue, hose, name);
+      const ferrule = typeof match === 'string' ? undefined : match.crimp.ferrule;
+      const fitting = { kind: 'Fitting', part: findFitting(catalogue, name).fitting } as const;
+      return ferrule === undefined ? [fitting] : [fitting, { kind: 'Ferrule', part: ferrule } as const];
+    });
 }
 
 /**
@@ -97,37 +89,28 @@ export function purchaseNeeds(
   const hoses = new Counted<HoseNeed>();
   const parts = new Counted<PartNeed>();
   const guards = new Counted<GuardNeed>();
-  const problems: RowProblem[] = [];
   for (const line of lines) {
-    try {
-      const { row, quantity, guard } = line;
-      const hose = findHose(catalogue, line.hose);
-      const length = cutOf(catalogue, line);
-      const found = partsOf(catalogue, line);
-      const cut = { row, line: lineName(line), length, quantity };
-      const whole = length.times(quantity);
-      hoses.add(partKey(hose.hose), { hose: hose.hose, cuts: [cut], total: whole }, before => ({
-        ...before,
-        cuts: [...before.cuts, cut],
-        total: before.total.plus(whole),
-      }));
-      for (const part of found.parts) {
-        const add = (before: PartNeed) => ({ ...before, count: before.count + quantity });
-        parts.add(`${part.kind} ${partKey(part.part)}`, { ...part, count: quantity }, add);
-      }
-      if (guard !== '') {
-        const size = needsSize(guard) ? hose.size : undefined;
-        const over = line.overall.times(quantity);
-        const add = (before: GuardNeed) => ({ ...before, length: before.length.plus(over) });
-        guards.add(`${partKey(guard)} ${size ?? ''}`, { guard, size, length: over }, add);
-      }
-      if (found.reasons.length > 0) problems.push({ row, sentence: `ferrules not known: ${found.reasons.join('; ')}` });
-    } catch (error) {
-      if (!(error instanceof TradeError)) throw error;
-      problems.push({ row: line.row, sentence: `left out: ${error.message}` });
+    const { row, quantity, guard } = line;
+    const hose = findHose(catalogue, line.hose);
+    const length = cutOf(catalogue, line);
+    const cut = { row, line: line.line || `row ${row}`, length, quantity };
+    const whole = length.times(quantity);
+    hoses.add(partKey(hose.hose), { hose: hose.hose, cuts: [cut], total: whole }, before => ({
+      ...before,
+      cuts: [...before.cuts, cut],
+      total: before.total.plus(whole),
+    }));
+    for (const part of partsOf(catalogue, line)) {
+      const add = (before: PartNeed) => ({ ...before, count: before.count + quantity });
+      parts.add(`${part.kind} ${partKey(part.part)}`, { ...part, count: quantity }, add);
     }
+    if (guard === '') continue;
+    const size = needsSize(guard) ? hose.size : undefined;
+    const over = line.overall.times(quantity);
+    const add = (before: GuardNeed) => ({ ...before, length: before.length.plus(over) });
+    guards.add(`${partKey(guard)} ${size ?? ''}`, { guard, size, length: over }, add);
   }
-  return { hoses: hoses.all(), parts: sorted(parts.all()), guards: guards.all(), problems };
+  return { hoses: hoses.all(), parts: sorted(parts.all()), guards: guards.all() };
 }
 
 /** Fittings first, then ferrules, each in order of first appearance. */

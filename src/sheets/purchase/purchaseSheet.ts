@@ -7,6 +7,7 @@ import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
 import { decimalsOf } from '../catalogue/currencyFormat';
 import { guardPriceFormula, type GuardPrices } from '../catalogue/guardPrices';
+import type { StopLine } from '../jobs/quoteLine';
 import type { PurchaseNeeds } from './purchaseNeeds';
 import type { ReelsWanted } from './purchasePlan';
 
@@ -17,6 +18,8 @@ export interface PurchaseInput {
   /** What it was made from: `Jobs, 9 lines, 2026-10-05`. */
   readonly source: string;
   readonly needs: PurchaseNeeds;
+  /** Lines that must not be made: named on top, nothing is bought for them. */
+  readonly stops: readonly StopLine[];
   /** One entry a hose, from cut plans; undefined = by length and scrap. */
   readonly reels: readonly ReelsWanted[] | undefined;
   readonly units: CatalogueUnits;
@@ -131,9 +134,12 @@ function writeTotal(writer: SheetWriter, items: readonly Item[], { format }: Pur
   return row;
 }
 
+const stopText = (stops: readonly StopLine[]) =>
+  stops.length === 0 ? '' : `STOP, nothing bought for: ${stops.map(({ line, sentence }) => `${line}: ${sentence}`).join('; ')}`;
+
 /** A new sheet with what has to be bought: hose in reels, fittings and ferrules in packs, guards by length. */
 export function purchaseSheet(input: PurchaseInput): readonly Change[] {
-  const { sheet, source, catalogue, scrap, format } = input;
+  const { sheet, source, stops, catalogue, scrap, format } = input;
   const items = itemsOf(input);
   const decimals = decimalsOf(format);
   const writer = new SheetWriter(sheet)
@@ -147,6 +153,8 @@ export function purchaseSheet(input: PurchaseInput): readonly Change[] {
     .values(4, 0, [['Scrap fraction of hose']])
     .formulas(4, 2, [[scrap ? `=${scrap}` : '=0']])
     .style(0, 0, 1, 1, { bold: true, fontSize: 16 })
+    .values(5, 0, [[stopText(stops)]])
+    .style(5, 0, 1, 1, { bold: true, color: '#8F1D1D' })
     .format(4, 2, 1, 1, '0.0 %')
     .values(FIRST - 1, 0, [HEADINGS])
     .values(

@@ -1,3 +1,4 @@
+import { lengthUnitOf } from '../../core/units/lengthUnit';
 import type { Workbook } from '../../workbook/workbook';
 import type { CutSettings } from '../cutlist/cutSettings';
 import type { PlanProgress } from '../cutlist/planCuts';
@@ -6,15 +7,14 @@ import { cutListsOf } from '../cutlist/readCutList';
 import { readRack } from '../rack/rack';
 import { rackIn, type RackRow } from '../rack/rackRow';
 import { freeSheetName } from '../print/freeSheetName';
-import type { RowProblem } from '../table/rowProblem';
 import { guardPrices } from '../catalogue/guardPrices';
 import { NothingToQuote } from '../catalogue/nothingToQuote';
-import { pickedLines } from '../jobs/pickedLines';
+import { quoteLines, type QuoteLines, type QuoteLineWishes } from '../jobs/quoteLine';
 import { reelsOfLists } from './purchaseLists';
 import { purchaseNeeds, type HoseNeed } from './purchaseNeeds';
 import { planReels, type ReelsWanted } from './purchasePlan';
 import { purchaseSheet } from './purchaseSheet';
-import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+import { usableCatalogue, type UsableCatalogue } from '../catalogue/usableCatalogue';
 import { priceFormat } from '../catalogue/priceFormat';
 import { rateCell } from '../catalogue/rateCell';
 
@@ -31,8 +31,7 @@ export interface PurchasePlanning {
 /** A purchase list that was written. */
 export interface WrittenPurchase {
   readonly sheet: string;
-  readonly jobSheet: string;
-  readonly problems: readonly RowProblem[];
+  readonly read: QuoteLines;
 }
 
 async function rackRows(workbook: Workbook, { rackSheet, settings }: PurchasePlanning): Promise<readonly RackRow[]> {
@@ -44,7 +43,7 @@ async function rackRows(workbook: Workbook, { rackSheet, settings }: PurchasePla
 
 async function plannedReels(
   workbook: Workbook,
-  { catalogue }: WorkbookCatalogue,
+  { catalogue }: UsableCatalogue,
   hoses: readonly HoseNeed[],
   planning: PurchasePlanning,
   today: string,
@@ -55,38 +54,45 @@ async function plannedReels(
 
 async function listedReels(
   workbook: Workbook,
-  { catalogue }: WorkbookCatalogue,
+  { catalogue }: UsableCatalogue,
   jobSheet: string,
   hoses: readonly HoseNeed[],
 ): Promise<readonly ReelsWanted[]> {
-  const unit = /^(?:in|ft)$/.test(catalogue.units.length.symbol) ? 'in' : 'mm';
+  const unit = lengthUnitOf(catalogue.units.length);
   const lists = await cutListsOf(workbook, unit, jobSheet);
   if (lists.length === 0)
     throw new NothingToQuote(`No cut list of this workbook was made from sheet ${jobSheet}: write one under Week › Cut list.`);
   return hoses.map(need => reelsOfLists(need, lists, catalogue.units.length, unit));
 }
 
+/** What is on a cut list has not been bought for yet; what is done needs nothing any more. */
+export const purchaseWishes = (wishes: QuoteLineWishes): QuoteLineWishes => ({
+  ...wishes,
+  take: new Set([...(wishes.take ?? []), 'planned']),
+});
+
 /**
- * Writes what the selected job lines need as a new sheet, in one batch.
+ * Writes what the selected job lines need as a new sheet, in one batch. Lines that must not be made, and lines that are done, need nothing.
  * @param planning undefined = hose by length and scrap; `list` = from the cut lists of the workbook, by length where none has all pieces
  * @param today as `2026-10-05`
+ * @param wishes which lines are wanted; those that are planned are so anyway, for a cut list buys nothing
  */
 export async function writePurchase(
   workbook: Workbook,
   planning: PurchasePlanning | 'list' | undefined,
   today: string,
+  wishes: QuoteLineWishes = {},
 ): Promise<WrittenPurchase> {
-  const found = await workbookCatalogue(workbook);
+  const found = await usableCatalogue(workbook);
   const { catalogue } = found;
   const unit = catalogue.units.length.symbol;
   const plan = planning === 'list' ? undefined : planning;
   if (plan && plan.settings.unit !== unit) {
     throw new NothingToQuote(`The catalogue is in ${unit}: set the unit of the cut plan to ${unit}, or take lengths plus scrap.`);
   }
-  const read = await pickedLines(workbook, catalogue.units.length);
+  const read = await quoteLines(workbook, catalogue.units.length, purchaseWishes(wishes));
   const guards = guardPrices(found);
   const needs = purchaseNeeds(catalogue, read.lines, guard => guards?.needsSize(guard) ?? false);
-  if (needs.hoses.length === 0) throw new NothingToQuote(needs.problems.map(({ sentence }) => sentence).join('; '));
   const reels =
     planning === 'list'
       ? await listedReels(workbook, found, read.sheet, needs.hoses)
@@ -97,6 +103,7 @@ export async function writePurchase(
       sheet,
       source: `sheet ${read.sheet}, ${read.lines.length} lines, ${today}`,
       needs,
+      stops: read.stops,
       reels,
       units: catalogue.units,
       guards,
@@ -105,5 +112,5 @@ export async function writePurchase(
       format: (await priceFormat(workbook)) ?? '0.00',
     }),
   );
-  return { sheet, jobSheet: read.sheet, problems: [...read.problems, ...needs.problems].sort((a, b) => a.row - b.row) };
+  return { sheet, read };
 }

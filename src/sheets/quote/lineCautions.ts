@@ -1,34 +1,25 @@
-import { assembly } from '../../core/catalogue/assembly';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { unitCost } from '../../core/catalogue/unitCost';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
-import type { RowProblem } from '../table/rowProblem';
 import type { QuoteLine } from '../jobs/quoteLine';
+import type { RowProblem } from '../table/rowProblem';
 
-function refusal(work: () => readonly string[]): readonly string[] {
+/** What keeps the cost of a line from being known: a price or a rate that is missing. */
+function unknownCost(catalogue: Catalogue, { hose, fittingA, fittingB, overall, quantity }: QuoteLine): string | undefined {
   try {
-    return work();
+    unitCost(catalogue, hose, [fittingA, fittingB], overall, new Decimal(quantity));
+    return undefined;
   } catch (error) {
-    if (error instanceof TradeError) return [error.message];
+    if (error instanceof TradeError) return error.message;
     throw error;
   }
 }
 
-/** What is wrong with the assembly, and what keeps its cost from being known (a price or a rate). */
-function wrongWith(catalogue: Catalogue, { hose, fittingA, fittingB, overall, quantity }: QuoteLine): readonly string[] {
-  const made = refusal(() => assembly(catalogue, hose, fittingA, fittingB, overall).wrong);
-  const costed = refusal(() => {
-    unitCost(catalogue, hose, [fittingA, fittingB], overall, new Decimal(quantity));
-    return [];
-  });
-  return [...new Set([...made, ...costed])];
-}
-
-/** Lines that should not be made or sent as they stand, each with the reason: a price is no approval. */
+/** Lines whose cost is not known, each with the reason. Whether a line may be made is its standing, not asked again here. */
 export function lineCautions(catalogue: Catalogue, lines: readonly QuoteLine[]): readonly RowProblem[] {
   return lines.flatMap(line => {
-    const wrong = wrongWith(catalogue, line);
-    return wrong.length > 0 ? [{ row: line.row, sentence: wrong.join('; ') }] : [];
+    const sentence = unknownCost(catalogue, line);
+    return sentence === undefined ? [] : [{ row: line.row, sentence }];
   });
 }

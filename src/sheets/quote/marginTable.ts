@@ -1,11 +1,15 @@
+import { nameOfCell } from '../../cells/sheetCell';
 import { addressOf } from '../../workbook/a1';
 import type { RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
-import { cellOf, dataRows, findTable, textOf } from '../table/sheetTable';
+import { findTables } from '../table/findTables';
+import { SheetCells } from '../table/sheetCells';
+import { columnsByRole, type RoleList } from '../table/tableColumns';
+import { tableRows } from '../table/tableRows';
 
-const HEADINGS = {
-  name: /^(?:class|customer class|customer group|price class|price group)$/,
-  margin: /^(?:margin|target margin|margin on price)$/,
-} as const;
+const ROLES: RoleList<'name' | 'margin'> = [
+  ['name', 'customerClass'],
+  ['margin', 'margin'],
+];
 
 /** A customer class and the margin earned on it. */
 export interface CustomerClass {
@@ -21,27 +25,31 @@ export interface MarginTable {
   readonly margins: RangeAddress;
 }
 
-/** The table of classes of a sheet: it has the columns Class and Margin. */
+/** The table of classes of a sheet: it has the columns Class and Margin. Every row of it counts, hidden ones, too. */
 function marginTable(content: RangeContent | undefined): MarginTable | undefined {
-  const table = findTable(content, HEADINGS, ['name', 'margin']);
-  if (!table || !content) return undefined;
-  const rows = dataRows(table).filter(row => textOf(table, row, 'name') !== '');
-  if (rows.length === 0) return undefined;
-  const [first, last] = [rows[0]!, rows.at(-1)!];
-  const range = (field: 'name' | 'margin') => ({
-    sheet: content.sheet,
-    address: addressOf({
-      row: content.row + first,
-      column: content.column + table.columns[field]!.index,
-      rows: last - first + 1,
-      columns: 1,
-    }),
-  });
-  const classes = rows.map(row => {
-    const margin = cellOf(table, row, 'margin');
-    return { name: textOf(table, row, 'name'), margin: typeof margin === 'number' && margin < 1 ? margin : undefined };
-  });
-  return { classes, names: range('name'), margins: range('margin') };
+  if (!content) return undefined;
+  const cells = new SheetCells(content);
+  for (const table of findTables(cells)) {
+    const { name, margin } = columnsByRole(table, ROLES);
+    if (name === undefined || margin === undefined) continue;
+    const rules = { name, keys: [name], takesHidden: true, isKnown: () => true };
+    const rows = tableRows(cells, { ...table, below: [] }, rules).flatMap(({ row, kind }) => (kind === 'line' ? [row] : []));
+    if (rows.length === 0) continue;
+    const [first, last] = [rows[0]!, rows.at(-1)!];
+    const range = (column: number) => ({
+      sheet: content.sheet,
+      address: addressOf({ row: first, column, rows: last - first + 1, columns: 1 }),
+    });
+    const classes = rows.map(row => {
+      const share = cells.value(row, margin);
+      return {
+        name: nameOfCell(cells.value(row, name)),
+        margin: typeof share === 'number' && share < 1 ? share : undefined,
+      };
+    });
+    return { classes, names: range(name), margins: range(margin) };
+  }
+  return undefined;
 }
 
 /** The first sheet with a table of classes. */

@@ -12,6 +12,8 @@ export interface HeadInput extends QuoteTerms {
   readonly handle: string;
   /** Which rates are missing, as a formula without `=`. */
   readonly missingRates: string;
+  /** Lines that must not be made, as the sheet calls them: the customer is told that they are not quoted. */
+  readonly notQuoted: readonly string[];
   /** Day number of the sheet. */
   readonly today: number;
 }
@@ -20,7 +22,7 @@ const DATE = 'yyyy-mm-dd';
 
 /** Whom the quote is for, from and until when, and whether the catalogue has changed since. */
 export function writeHead(writer: SheetWriter, input: HeadInput, layout: QuoteLayout): void {
-  const { settings, catalogue, handle, today } = input;
+  const { settings, catalogue, handle, notQuoted, today } = input;
   writer.values(0, 0, [[SHEET_TITLE]]).style(0, 0, 1, 1, { bold: true, fontSize: 16 });
   writer.values(1, 0, [['Customer'], ['Reference'], ['Date'], ['Valid until'], ['Prices from'], ['When written']]);
   writer.style(1, 0, 6, 1, { bold: true });
@@ -32,6 +34,8 @@ export function writeHead(writer: SheetWriter, input: HeadInput, layout: QuoteLa
   const step = layout.setting('roundTo');
   const rounding = `="Each price is rounded up to a multiple of "&${step}&"; a line is price × quantity; the total is the sum of the rounded lines. Without tax."`;
   writer.formulas(7, 0, [[changed], [rounding]]).style(7, 0, 1, 1, { bold: true, color: '#8F1D1D' });
+  if (notQuoted.length === 0) return;
+  writer.values(9, 0, [[`Not in this quote, to be clarified first: ${notQuoted.join(', ')}.`]]).style(9, 0, 1, 1, { bold: true });
 }
 
 /** The settings that the prices follow, beside the printed part. */

@@ -1,9 +1,8 @@
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
-import { numberFromText } from '../../core/units/numberText';
-import { number } from '../../cells/readers';
+import { asSentence } from '../../core/asSentence';
+import { numberTyped, type TypedRules } from '../../cells/typedNumber';
 import { decimalsOf, isAmountFormat } from '../catalogue/currencyFormat';
-import { asSentence } from '../table/asSentence';
 import type { CustomerClass } from './marginTable';
 
 /** How a price is made of a cost. */
@@ -93,16 +92,8 @@ export interface QuoteSettings {
   readonly isLinked: boolean;
 }
 
-/** A share: `40 %`, `0.4`. */
-function readShare(text: string, label: string): number {
-  const [, digits = '', percent] = /^(.*?)\s*(%?)$/.exec(text.trim()) ?? [];
-  if (digits === '') throw new TradeError('blank', label, 'is blank', 'enter a share like 40 % or 0.4');
-  const { value, mark } = numberFromText(digits) ?? {};
-  if (!value || mark === 'inch')
-    throw new TradeError('notANumber', label, `is "${text.trim()}"`, 'enter a share like 40 % or 0.4');
-  if (!percent && value.gte(1)) throw new TradeError('range', label, `is ${value}`, `enter ${value} % or ${value.div(100)}`);
-  return (percent ? value.div(100) : value).toNumber();
-}
+const SHARE: TypedRules = { share: true, blank: 'enter a share like 40 % or 0.4' };
+const readShare = (text: string, label: string): number => numberTyped(text, label, SHARE)!.toNumber();
 
 function readMargin(text: string): number {
   const margin = readShare(text, 'margin');
@@ -110,28 +101,33 @@ function readMargin(text: string): number {
   throw new TradeError('range', 'margin', `is ${text.trim()}`, 'a margin is a share of the price and lies below 100 %');
 }
 
+const BREAKS: TypedRules = {
+  sign: 'positive',
+  marks: 'noLength',
+  hint: 'enter quantities',
+  like: '1, 10, 50',
+  whole: 'enter whole numbers',
+};
+
 function readBreaks(text: string): number[] {
   const parts = text.split(/[,;/\s]+/).filter(Boolean);
-  const breaks = parts.map(part =>
-    number({ sign: 'positive', marks: 'noLength', hint: 'enter quantities', like: '1, 10, 50' })(part, 'quantity break'),
-  );
-  const wrong = breaks.find(value => !value.isInteger());
-  if (wrong) throw new TradeError('range', 'quantity break', `is ${wrong}`, 'enter whole numbers');
+  const breaks = parts.map(part => numberTyped(part, 'quantity break', BREAKS)!.toNumber());
   if (breaks.length > 6) throw new TradeError('range', 'quantity breaks', `are ${breaks.length}`, 'six fit on a page');
-  return [...new Set(breaks.map(value => value.toNumber()))].sort((a, b) => a - b);
+  return [...new Set(breaks)].sort((a, b) => a - b);
 }
 
-const money = (text: string, label: string, sign: 'positive' | 'notNegative') => {
-  return text.trim() === ''
-    ? undefined
-    : number({ sign, marks: 'noLength', hint: 'enter an amount without currency', like: '12.50' })(text, label).toNumber();
-};
+const money = (text: string, label: string, sign: 'positive' | 'notNegative', blank?: string) =>
+  numberTyped(text, label, {
+    sign,
+    marks: 'noLength',
+    hint: 'enter an amount without currency',
+    like: '12.50',
+    blank,
+  })?.toNumber();
 
 /** The rounding step must show in the format, or the printed numbers would not add up. */
 function readRoundTo(text: string, format: string): number {
-  const step = money(text, 'step', 'positive');
-  if (step === undefined)
-    throw new TradeError('blank', 'step', 'is blank', 'enter the smallest step of a price, like 0.01 or 0.5');
+  const step = money(text, 'step', 'positive', 'enter the smallest step of a price, like 0.01 or 0.5')!;
   const needed = new Decimal(step).decimalPlaces();
   const shown = decimalsOf(format);
   if (needed <= shown) return step;
@@ -145,12 +141,18 @@ function checkedFormat(text: string): string {
   throw new TradeError('range', 'currency format', `is ${text}`, 'enter a number format with digits, like #,##0.00 "€"');
 }
 
+const DAYS: TypedRules = {
+  sign: 'positive',
+  marks: 'noLength',
+  hint: 'enter a whole number of days',
+  like: '30',
+  whole: 'enter a whole number of days',
+  blank: 'enter a whole number of days',
+};
+
 function readDays(text: string): number {
-  const days = number({ sign: 'positive', marks: 'noLength', hint: 'enter a whole number of days', like: '30' })(
-    text.trim(),
-    'validity',
-  );
-  if (days.isInteger() && days.lte(3660)) return days.toNumber();
+  const days = numberTyped(text, 'validity', DAYS)!.toNumber();
+  if (days <= 3660) return days;
   throw new TradeError('range', 'validity', `is ${days} days`, 'enter a whole number of days');
 }
 

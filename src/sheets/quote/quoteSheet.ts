@@ -1,4 +1,4 @@
-import { sheetInFormula, blockAddress } from '../../workbook/a1';
+import { blockAddress } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
@@ -8,7 +8,7 @@ import type { GuardPrices } from '../catalogue/guardPrices';
 import { writeHead, writeSettings, type HeadInput } from './quoteHead';
 import { BREAK_ROW, fixed, HEADING_ROW, QuoteLayout, type QuoteColumn } from './quoteLayout';
 import { lineFormulas, type LineContext } from './quoteLineFormulas';
-import type { JobField, QuoteLine } from '../jobs/quoteLine';
+import type { QuoteField, QuoteLine } from '../jobs/quoteLine';
 import type { QuoteSettings } from './quoteSettings';
 import { HEADINGS } from './quoteWords';
 import { writeTotals } from './quoteTotals';
@@ -17,7 +17,6 @@ import { writeTotals } from './quoteTotals';
 export interface QuoteInput extends HeadInput {
   /** A sheet name that is not taken. */
   readonly sheet: string;
-  readonly jobSheet: string;
   readonly lines: readonly QuoteLine[];
   readonly lengthUnit: string;
   readonly guards: GuardPrices | undefined;
@@ -40,40 +39,24 @@ const WIDEST = 240;
 const HEADING_HEIGHT = 46;
 const PARTS = ['hose', 'fittingA', 'fittingB', 'guard'] as const;
 
-const LINKED = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'overall', 'guard', 'quantity'] as const satisfies JobField[];
+const SHOWN: readonly QuoteField[] = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'overall', 'guard', 'quantity'];
 
-function writeLines(writer: SheetWriter, input: QuoteInput, layout: QuoteLayout): void {
-  const { lines, settings, jobSheet } = input;
-  const isNumbered = lines.some(line => line.cells.line !== '');
-  if (!isNumbered) {
+const valueOf = (line: QuoteLine, field: QuoteField): string | number =>
+  field === 'overall' ? line.overall.toNumber() : line[field];
+
+/** Follows the job sheet where lines are linked and a formula can; else what was read is held. */
+function writeLines(writer: SheetWriter, { lines, settings }: QuoteInput, layout: QuoteLayout): void {
+  const isNumbered = lines.some(({ line }) => line !== '');
+  for (const field of SHOWN.filter(column => layout.has(column))) {
+    const column = layout.column(field);
+    const held = (line: QuoteLine, index: number) => (field === 'line' && !isNumbered ? index + 1 : valueOf(line, field));
+    const formulas = lines.map(line => (settings.isLinked && line.formulas[field]) || '');
     writer.values(
       layout.firstRow,
-      layout.column('line'),
-      lines.map((_, index) => [index + 1]),
+      column,
+      lines.map((line, index) => [formulas[index] ? '' : held(line, index)]),
     );
-  }
-  for (const field of LINKED.filter(column => layout.has(column) && (column !== 'line' || isNumbered))) {
-    const column = layout.column(field);
-    if (settings.isLinked) {
-      const reference = (line: QuoteLine) => {
-        const place = line.places[field];
-        return place ? `=${sheetInFormula(jobSheet)}!${place}` : '';
-      };
-      writer.formulas(
-        layout.firstRow,
-        column,
-        lines.map(line => [reference(line)]),
-      );
-    } else {
-      writer.values(
-        layout.firstRow,
-        column,
-        lines.map(({ cells }) => {
-          const cell = cells[field];
-          return [typeof cell === 'object' ? '' : cell];
-        }),
-      );
-    }
+    formulas.forEach((formula, index) => formula && writer.formulas(layout.firstRow + index, column, [[formula]]));
   }
 }
 
@@ -167,6 +150,6 @@ export function quoteSheet(input: QuoteInput): readonly Change[] {
 
 /** Where everything of these lines' quote stands. */
 function quoteLayoutOf(lines: readonly QuoteLine[], settings: QuoteSettings): QuoteLayout {
-  const without = (['label', 'guard'] as const).filter(field => lines.every(line => line.cells[field] === ''));
+  const without = (['label', 'guard'] as const).filter(field => lines.every(line => line[field] === ''));
   return new QuoteLayout(lines.length, settings.breaks.length, without, settings.method);
 }

@@ -1,7 +1,7 @@
+import { fixedReference } from '../../workbook/a1';
 import type { MarginTable } from './marginTable';
 import type { QuoteLayout, QuoteSetting } from './quoteLayout';
 import type { QuoteSettings } from './quoteSettings';
-import { fixedReference } from '../catalogue/workbookCatalogue';
 
 /** What the prices of a quote rest on beside the costs. */
 export interface QuoteTerms {

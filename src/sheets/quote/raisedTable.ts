@@ -1,9 +1,9 @@
 import { catalogueTables } from '../../core/catalogue/tables/catalogueTables';
-import { addressOf, blockOf } from '../../workbook/a1';
+import { addressOf, blockOf, fixedReference } from '../../workbook/a1';
 import type { Change, RangeAddress } from '../../workbook/workbook';
 import { HEAD_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
-import { fixedReference, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+import type { UsableCatalogue } from '../catalogue/usableCatalogue';
 import { TablePlace } from '../catalogue/tablePlace';
 
 /** Tables whose prices can rise, and the heading of their price. */
@@ -28,7 +28,7 @@ export interface RaisedTable {
  * @param rise share by which the price of a row rises, without `=`, from the row's reference to its family
  */
 export function raisedTable(
-  { tables, ranges }: WorkbookCatalogue,
+  { tables, ranges }: UsableCatalogue,
   name: RaisedName,
   sheet: string,
   rise: (family: string | undefined) => string,

@@ -1,5 +1,4 @@
-import { blockAddress } from '../../workbook/a1';
-import { fixedReference } from '../catalogue/workbookCatalogue';
+import { blockAddress, fixedReference } from '../../workbook/a1';
 
 /** Rises of prices as fractions. */
 export interface Rises {

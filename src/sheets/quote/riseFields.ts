@@ -1,4 +1,4 @@
-import { numberFromText } from '../../core/units/numberText';
+import { typedNumber } from '../../cells/typedNumber';
 import type { Rises } from './riseCells';
 
 /** Rises as they are typed, in per cent, by what they are of; a blank one is none. */
@@ -13,13 +13,12 @@ export interface ReadRises {
   readonly mistakes: Readonly<Record<string, string>>;
 }
 
+/** Per cent, with or without its sign; blank is none. */
 function readPercent(text: string): number | string {
-  const plain = text.replace('%', '').trim();
-  if (plain === '') return 0;
-  const { value, mark } = numberFromText(plain) ?? {};
-  if (!value || mark === 'inch') return 'enter per cent, like 5';
-  if (value.lte(-100) || value.gt(1000)) return 'that is too much to be meant';
-  return value.div(100).toNumber();
+  const { value, mistake } = typedNumber(text.replace('%', ''), 'rise', { marks: 'noLength' });
+  if (mistake) return 'enter per cent, like 5';
+  if (value?.lte(-100) || value?.gt(1000)) return 'that is too much to be meant';
+  return value?.div(100).toNumber() ?? 0;
 }
 
 /** Reads the fields; families are hose families of the catalogue. */

@@ -1,4 +1,4 @@
-import { blockAddress } from '../../workbook/a1';
+import { blockAddress, fixedReference } from '../../workbook/a1';
 import { TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import type { Change } from '../../workbook/workbook';
 import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
@@ -8,13 +8,13 @@ import { fixed } from './quoteLayout';
 import type { RaisedName } from './raisedTable';
 import { FIRST_RISE, RiseCells, type Rises } from './riseCells';
 import { COMPARED, writeComparison, type ComparisonInput } from './whatIfComparison';
-import { fixedReference, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+import type { UsableCatalogue } from '../catalogue/usableCatalogue';
 
 /** Everything a what-if is made of. */
 export interface WhatIfInput extends ComparisonInput {
   /** A sheet name that is not taken. */
   readonly sheet: string;
-  readonly found: WorkbookCatalogue;
+  readonly found: UsableCatalogue;
   readonly rises: Rises;
   readonly today: string;
 }

@@ -8,11 +8,10 @@ import { guardPrices } from '../catalogue/guardPrices';
 import { lineCautions } from './lineCautions';
 import { marginsOfWorkbook, type MarginTable } from './marginTable';
 import { missingRatesFormula } from '../catalogue/missingRates';
-import { pickedLines } from '../jobs/pickedLines';
-import type { QuoteLines } from '../jobs/quoteLine';
+import { quoteLines, type QuoteLines, type QuoteLineWishes } from '../jobs/quoteLine';
 import { quoteSheet } from './quoteSheet';
 import type { QuoteSettings } from './quoteSettings';
-import { workbookCatalogue } from '../catalogue/workbookCatalogue';
+import { usableCatalogue } from '../catalogue/usableCatalogue';
 
 /** What the workbook gives to a quote before anything is typed. */
 export interface QuoteSources {
@@ -25,7 +24,7 @@ export interface QuoteSources {
 export interface WrittenQuote {
   readonly sheet: string;
   readonly read: QuoteLines;
-  /** Lines that should not be made as they stand. */
+  /** Lines of it without a price. */
   readonly cautions: readonly RowProblem[];
 }
 
@@ -34,24 +33,29 @@ export async function quoteSources(workbook: Workbook): Promise<QuoteSources> {
   return { margins: await marginsOfWorkbook(workbook), format: await priceFormat(workbook) };
 }
 
+/** A quote does not ask what has been made of its lines. */
+export const quoteWishes = (wishes: QuoteLineWishes): QuoteLineWishes => ({ ...wishes, whateverStatus: true });
+
 /**
- * Writes a quote for the selected job lines as a new sheet, in one batch.
+ * Writes a quote for the selected job lines as a new sheet, in one batch; lines that must not be made are not in it.
  * @param today as `2026-10-05`
+ * @param wishes which lines are wanted
  */
 export async function writeQuote(
   workbook: Workbook,
   settings: QuoteSettings,
   margins: MarginTable | undefined,
   today: string,
+  wishes: QuoteLineWishes = {},
 ): Promise<WrittenQuote> {
-  const found = await workbookCatalogue(workbook);
+  const found = await usableCatalogue(workbook);
   const { units, handle } = found.catalogue;
-  const read = await pickedLines(workbook, units.length);
+  const read = await quoteLines(workbook, units.length, quoteWishes(wishes));
   const sheet = freeSheetName('Quote', await workbook.sheets(), today);
   const changes = quoteSheet({
     sheet,
-    jobSheet: read.sheet,
     lines: read.lines,
+    notQuoted: read.stops.map(({ line }) => line),
     settings,
     catalogue: found.reference,
     handle,

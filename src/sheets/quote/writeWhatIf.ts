@@ -7,7 +7,7 @@ import { copyName, RAISED, raisedTable, type RaisedName, type RaisedTable } from
 import { quotesOfWorkbook, type ReadQuote } from './readQuote';
 import { RiseCells, type Rises } from './riseCells';
 import { whatIfSheet } from './whatIfSheet';
-import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+import { usableCatalogue, type UsableCatalogue } from '../catalogue/usableCatalogue';
 import { priceFormat } from '../catalogue/priceFormat';
 
 /** What a what-if can be about: families of hose, and quotes. */
@@ -18,13 +18,13 @@ export interface WhatIfSources {
 }
 
 /** Families of the catalogue's hoses, in order of first appearance. */
-function familiesOf({ catalogue }: WorkbookCatalogue): readonly string[] {
+function familiesOf({ catalogue }: UsableCatalogue): readonly string[] {
   return [...new Map(catalogue.hoses.map(({ family }) => [partKey(family), family])).values()];
 }
 
 /** Looks for families and quotes. */
 export async function whatIfSources(workbook: Workbook): Promise<WhatIfSources> {
-  const found = await workbookCatalogue(workbook);
+  const found = await usableCatalogue(workbook);
   const quotes = await quotesOfWorkbook(workbook);
   return { families: familiesOf(found), hasGuards: found.catalogue.guards.length > 0, quotes };
 }
@@ -41,7 +41,7 @@ export async function writeWhatIf(
   sheets: readonly string[],
   today: string,
 ): Promise<readonly string[]> {
-  const found = await workbookCatalogue(workbook);
+  const found = await usableCatalogue(workbook);
   const quotes = (await quotesOfWorkbook(workbook)).filter(quote => sheets.includes(quote.sheet));
   if (quotes.length === 0) throw new NothingToQuote('Choose at least one quote.');
   const taken = await workbook.sheets();

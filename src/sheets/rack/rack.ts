@@ -4,7 +4,7 @@ import { TradeError } from '../../core/tradeError';
 import { addressOf } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
 import type { Workbook } from '../../workbook/workbook';
-import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
+import { workbookCatalogue } from '../catalogue/workbookCatalogue';
 import { findTables } from '../table/findTables';
 import type { RowProblem } from '../table/rowProblem';
 import { SheetCells } from '../table/sheetCells';
@@ -32,7 +32,7 @@ const waysOf = (catalogue: Catalogue | undefined) => ({
 
 /** Sheets that hold a rack, the likeliest first. */
 export async function rackSheets(workbook: Workbook): Promise<readonly string[]> {
-  const [names, catalogue] = await Promise.all([workbook.sheets(), catalogueOfWorkbook(workbook)]);
+  const [names, catalogue] = await Promise.all([workbook.sheets(), workbookCatalogue(workbook).then(found => found?.catalogue)]);
   const ways = { answers: NO_ANSWERS, ...waysOf(catalogue) };
   const found = await Promise.all(
     names.map(async name => {
@@ -112,7 +112,7 @@ export async function readRack(
   const [hostTables, layout, catalogue, answers] = await Promise.all([
     workbook.tables(sheet),
     workbook.layout(sheet),
-    catalogueOfWorkbook(workbook),
+    workbookCatalogue(workbook).then(found => found?.catalogue),
     tableAnswers(workbook, 'rack', sheet),
   ]);
   const cells = new SheetCells(used, layout);

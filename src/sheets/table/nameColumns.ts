@@ -49,3 +49,13 @@ export function nameColumns(
   if (ends[1] !== undefined) found.fittingB = ends[1];
   return found;
 }
+
+/**
+ * The column `Machine` where it names crimpers: at least half of its values are names in Machines. Beside a hose list it is what the hose
+ * is for, and then undefined.
+ */
+export function crimperColumn(cells: SheetCells, table: FoundTable, isMachine: KnownParts['isMachine']): number | undefined {
+  const index = table.headings.findIndex(heading => correctionKey(heading) === 'machine');
+  const column = table.block.column + index;
+  return index >= 0 && columnsNaming(cells, table, isMachine).includes(column) ? column : undefined;
+}

@@ -126,10 +126,11 @@ export class TableReader<Role extends string> {
     return column === undefined ? undefined : momentOfCell(this.cells.shown(row, column), label);
   }
 
-  /** Address of a cell: `C7`. */
+  /** Address of the cell that holds what is shown: `C7`; of merged cells that of their first. */
   place(row: number, role: Role): string | undefined {
     const column = this.columns[role];
-    return column === undefined ? undefined : addressOf({ row, column, rows: 1, columns: 1 });
+    if (column === undefined) return undefined;
+    return addressOf({ ...(this.cells.merge(row, column) ?? { row, column }), rows: 1, columns: 1 });
   }
 
   private refuseMerged(row: number, column: number, label: string): void {

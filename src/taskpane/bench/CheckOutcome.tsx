@@ -1,6 +1,6 @@
 import { makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { asSentence } from '../../sheets/table/asSentence';
+import { asSentence } from '../../core/asSentence';
 import { cellNumberOf, type CheckResult } from '../../sheets/machines/machineCheck';
 
 const useStyles = makeStyles({

@@ -1,6 +1,7 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { ViewProps } from '../controls/viewProps';
+import { WhichCatalogue } from '../controls/WhichCatalogue';
 import { TableColumns } from './TableColumns';
 import { ToldBar, type Told } from '../controls/ToldBar';
 import { useColumnsView } from './useColumnsView';
@@ -10,7 +11,7 @@ const useStyles = makeStyles({ panel: { display: 'flex', flexDirection: 'column'
 /** Adds columns of ours to someone's own table. */
 export function ColumnsView({ workbook }: ViewProps) {
   const styles = useStyles();
-  const view = useColumnsView(workbook);
+  const { view, refresh } = useColumnsView(workbook);
   // Kept here: another table that is selected is proposed anew.
   const [told, setTold] = useState<Told>();
   return (
@@ -29,7 +30,12 @@ export function ColumnsView({ workbook }: ViewProps) {
           No table here. Select a cell of your own table: one row of headings (hose, overall length, quantity, …) with rows below.
         </Body1>
       )}
-      {view.status === 'ready' && <TableColumns key={view.id} workbook={workbook} view={view} onTold={setTold} />}
+      {view.status === 'ready' && (
+        <>
+          <WhichCatalogue workbook={workbook} onChosen={refresh} />
+          <TableColumns key={view.id} workbook={workbook} view={view} onTold={setTold} onAgain={refresh} />
+        </>
+      )}
       <ToldBar told={told} />
     </div>
   );

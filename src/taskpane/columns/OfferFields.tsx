@@ -1,7 +1,7 @@
 import { Field, Input, makeStyles, Select, Subtitle2, tokens } from '@fluentui/react-components';
 import type { CatalogueState } from '../../sheets/catalogue/catalogueState';
 import { amountTrouble, marginTrouble, type OfferSettings } from '../../sheets/columns/offerSettings';
-import type { Columns } from '../../sheets/table/proposeColumns';
+import type { Columns } from '../../sheets/columns/tableColumnsOf';
 
 const useStyles = makeStyles({ list: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS } });
 
@@ -43,7 +43,7 @@ export function OfferFields({ columns, catalogue, settings, onChange }: Props) {
           hint="Its own recorded dials win; its limits go into Next dial, as references to its row in the table Machines."
         >
           <Select size="small" value={settings.machine} onChange={(_, { value }) => onChange({ ...settings, machine: value })}>
-            <option value="">{columns.machine ? 'as the table says in its column' : 'none: dials of the catalogue'}</option>
+            <option value="">{columns.crimper ? 'as the table says in its column' : 'none: dials of the catalogue'}</option>
             {machines.map(({ name }) => (
               <option key={name} value={name}>
                 {name}

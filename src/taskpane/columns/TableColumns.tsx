@@ -13,17 +13,20 @@ import type { Told } from '../controls/ToldBar';
 import { addressOf } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
 import { catalogueHindrance } from '../../sheets/catalogue/catalogueState';
-import { columnsView, type ColumnsView } from '../../sheets/table/columnsView';
-import { datesAmongLengths, textFormatChanges } from '../../sheets/table/dateTrouble';
+import { columnsView, type ColumnsView } from '../../sheets/columns/columnsView';
+import { datesAmongLengths, textFormatChanges } from '../../sheets/columns/dateLengths';
 import { limitsLeftOut } from '../../sheets/columns/nextDialRecipe';
 import { OfferFields } from './OfferFields';
 import { OfferList } from './OfferList';
 import { NO_SETTINGS, offerOptions } from '../../sheets/columns/offerSettings';
 import { offersFor } from '../../sheets/columns/offers';
 import { MANY_ROWS, planColumns } from '../../sheets/columns/planColumns';
-import { columnsWithin, proposeColumns, type Columns } from '../../sheets/table/proposeColumns';
-import { RoleFields } from './RoleFields';
-import { tableUnits } from '../../sheets/columns/tableUnits';
+import { columnsReadIn } from '../../sheets/columns/columnsReadIn';
+import { COLUMN_ROLE_CHOICES } from '../../sheets/columns/columnRoles';
+import { missingFormulas } from '../../sheets/columns/missingFormulas';
+import { HeadingCorrections } from '../controls/HeadingCorrections';
+import { TableQuestions } from '../controls/TableQuestions';
+import { FillFormulas } from './FillFormulas';
 
 const useStyles = makeStyles({ part: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
 
@@ -40,23 +43,23 @@ interface Props {
   readonly workbook: Workbook;
   readonly view: Ready;
   readonly onTold: (told: Told | undefined) => void;
+  /** Reads the table again. */
+  readonly onAgain: () => void;
 }
 
 /** The table found: what its columns are, what can be added to it. */
-export function TableColumns({ workbook, view, onTold }: Props) {
+export function TableColumns({ workbook, view, onTold, onAgain }: Props) {
   const styles = useStyles();
-  const { used, table, catalogue } = view;
-  const [wanted, setColumns] = useState<Columns>(() => proposeColumns(used, table, catalogue));
-  const columns = columnsWithin(table, wanted);
+  const { table, columns, catalogue, units, kind, questions } = view;
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [spill, setSpill] = useState(false);
   const [settings, setSettings] = useState(NO_SETTINGS);
   const [busy, setBusy] = useState(false);
   const many = table.block.rows - 1 > MANY_ROWS;
-  const units = tableUnits(table, columns);
   const options = offerOptions(settings, !table.hostTable && (many || spill));
-  const offers = offersFor(columns, catalogue, units, options);
-  const dates = datesAmongLengths(used, table, columns);
+  const offers = offersFor(view, options);
+  const missing = missingFormulas(view);
+  const dates = datesAmongLengths(view);
   const picked = offers.filter(offer => !offer.reason && chosen.has(offer.id));
 
   const run = async (work: (fresh: Ready) => Promise<string>) => {
@@ -72,14 +75,22 @@ export function TableColumns({ workbook, view, onTold }: Props) {
   };
   const add = () =>
     run(async fresh => {
-      const plan = planColumns(fresh.used, fresh.table, columns, picked, { spill, hostTables: fresh.hostTables });
+      const plan = planColumns(fresh, picked, { spill });
       await workbook.write(plan.changes);
       setChosen(new Set());
       return plan.told;
     });
+  const fill = () =>
+    run(async fresh => {
+      const { rows, headings, changes } = missingFormulas(fresh);
+      if (rows.length === 0) throw new Error('No row lacks formulas any more. Nothing was written.');
+      await workbook.write(changes);
+      onAgain();
+      return `Filled ${headings.join(', ')} in rows ${rows.join(', ')} of sheet ${fresh.table.sheet}.`;
+    });
   const setText = () =>
     run(async fresh => {
-      const changes = textFormatChanges(fresh.used, fresh.table, columns);
+      const changes = textFormatChanges(fresh);
       if (changes.length === 0) throw new Error('No typed length column to set to text. Nothing was written.');
       await workbook.write(changes);
       return `Set to text: ${changes.map(change => ('at' in change ? change.at.address : '')).join(', ')}. Type the lengths that show as dates again.`;
@@ -101,7 +112,16 @@ export function TableColumns({ workbook, view, onTold }: Props) {
           </MessageBarBody>
         </MessageBar>
       )}
-      <RoleFields table={table} columns={columns} onChange={setColumns} />
+      <TableQuestions workbook={workbook} kind={kind} sheet={table.sheet} questions={questions} onAnswered={onAgain} />
+      <FillFormulas missing={missing} busy={busy} onFill={() => void fill()} />
+      <HeadingCorrections
+        workbook={workbook}
+        kind={kind}
+        sheet={table.sheet}
+        columns={columnsReadIn(view)}
+        roles={COLUMN_ROLE_CHOICES}
+        onCorrected={onAgain}
+      />
       {(columns.overall || columns.cutOffA || columns.cutOffB) && (
         <Button disabledFocusable={busy} onClick={setText}>
           Set length columns to text
@@ -111,7 +131,7 @@ export function TableColumns({ workbook, view, onTold }: Props) {
         offers={offers}
         chosen={chosen}
         hindrance={catalogueHindrance(catalogue)}
-        limitsLeftOut={limitsLeftOut({ columns, catalogue, options, units })}
+        limitsLeftOut={limitsLeftOut({ ...view, options, units })}
         onChange={(id, on) => setChosen(old => new Set(on ? [...old, id] : [...old].filter(each => each !== id)))}
       />
       <OfferFields columns={columns} catalogue={catalogue} settings={settings} onChange={setSettings} />

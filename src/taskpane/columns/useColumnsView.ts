@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { useSettledView } from '../controls/useSettledView';
-import { columnsView, sameTable, type ColumnsView } from '../../sheets/table/columnsView';
+import { columnsView, sameTable, type ColumnsView } from '../../sheets/columns/columnsView';
 
 /** Reads the table around the selection, and knows the one read before again. */
 function tableReader(): (workbook: Workbook) => Promise<ColumnsView> {
@@ -9,8 +9,8 @@ function tableReader(): (workbook: Workbook) => Promise<ColumnsView> {
   return async workbook => (before = sameTable(await columnsView(workbook), before));
 }
 
-/** The table around the selection. */
-export function useColumnsView(workbook: Workbook): ColumnsView {
+/** The table around the selection, and how to read it again. */
+export function useColumnsView(workbook: Workbook): { readonly view: ColumnsView; readonly refresh: () => void } {
   const [read] = useState(tableReader);
-  return useSettledView(workbook, read).view;
+  return useSettledView(workbook, read);
 }

@@ -1,7 +1,7 @@
 import { useCallback, useState } from 'react';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { Workbook } from '../../workbook/workbook';
-import { catalogueOfWorkbook } from '../../sheets/catalogue/catalogueOfWorkbook';
+import { workbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import { useOnSheets } from './useOnSheets';
 
 /** The workbook's parts data as far as they are known. */
@@ -12,7 +12,7 @@ export type CatalogueView =
 
 async function look(workbook: Workbook): Promise<CatalogueView> {
   try {
-    const catalogue = await catalogueOfWorkbook(workbook);
+    const catalogue = (await workbookCatalogue(workbook))?.catalogue;
     return catalogue ? { status: 'ready', catalogue } : { status: 'none' };
   } catch (error) {
     return { status: 'failed', reason: error instanceof Error ? error.message : String(error) };

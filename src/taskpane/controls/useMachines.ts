@@ -6,7 +6,7 @@ import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { convertMeasure, measureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
-import { catalogueOfWorkbook } from '../../sheets/catalogue/catalogueOfWorkbook';
+import { workbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 
 const PLACES = 5;
 
@@ -28,8 +28,8 @@ export function useMachines(workbook: Workbook) {
   useEffect(() => {
     let isCurrent = true;
     // Without a catalogue everything can be typed by hand.
-    catalogueOfWorkbook(workbook).then(
-      found => isCurrent && setCatalogue(found),
+    workbookCatalogue(workbook).then(
+      found => isCurrent && setCatalogue(found?.catalogue),
       () => undefined,
     );
     return () => {

@@ -9,7 +9,7 @@ import { checksSheet } from '../../sheets/parts/checksSheet';
 import { FindingList } from './FindingList';
 import { dateColumns, oldPrices, type DateColumn } from '../../sheets/parts/oldPrices';
 import { useRun } from '../controls/useRun';
-import { workbookCatalogue, type WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
+import { usableCatalogue, type UsableCatalogue } from '../../sheets/catalogue/usableCatalogue';
 import { WrittenBar } from '../controls/WrittenBar';
 
 const useStyles = makeStyles({
@@ -61,7 +61,7 @@ function DateFields({ columns, chosen, before, onChosen, onBefore }: DateProps) 
 /** Says what the catalogue lacks before somebody relies on its prices. */
 export function ChecksView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
-  const [outcome, check] = useRun<WorkbookCatalogue>();
+  const [outcome, check] = useRun<UsableCatalogue>();
   const [written, write] = useRun<string>();
   const [chosen, setChosen] = useState('');
   const [before, setBefore] = useState('');
@@ -83,7 +83,7 @@ export function ChecksView({ workbook }: { readonly workbook: Workbook }) {
       <Button
         appearance={found ? 'secondary' : 'primary'}
         disabled={outcome.status === 'busy'}
-        onClick={() => void check(() => workbookCatalogue(workbook))}
+        onClick={() => void check(() => usableCatalogue(workbook))}
       >
         {found ? 'Check again' : 'Check the catalogue'}
       </Button>

@@ -1,7 +1,7 @@
 import { Button, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
 import { useCallback } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import type { WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import { useFocusWhenLost } from '../controls/useFocusWhenLost';
 import { CompareView } from './CompareView';
 import { HeadingFields } from './HeadingFields';
@@ -23,7 +23,7 @@ const useStyles = makeStyles({
 interface Props {
   readonly workbook: Workbook;
   readonly readPartsFile: PartsFileReader;
-  readonly standing: StandingCatalogue | undefined;
+  readonly standing: WorkbookCatalogue | undefined;
   /** Reads the workbook's catalogue again. */
   readonly onAgain: () => void;
 }

@@ -3,7 +3,7 @@ import { ChevronDownRegular, ChevronRightRegular } from '@fluentui/react-icons';
 import { useDeferredValue, useMemo, useState } from 'react';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import type { WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import { InsertBar } from './InsertBar';
 import { PartCard } from './PartCard';
 import { partSearch, type Part, type PartQuery } from '../../sheets/parts/partSearch';
@@ -56,7 +56,7 @@ const keyOf = ({ kind, name }: Part) => `${kind} ${name}`;
 
 interface Props {
   readonly workbook: Workbook;
-  readonly standing: StandingCatalogue;
+  readonly standing: WorkbookCatalogue;
   readonly catalogue: Catalogue;
 }
 

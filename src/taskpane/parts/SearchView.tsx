@@ -2,8 +2,8 @@ import { Button, makeStyles, tokens } from '@fluentui/react-components';
 import { useCallback } from 'react';
 import type { ViewProps } from '../controls/viewProps';
 import { PartFinder } from './PartFinder';
-import { StandingCard } from './StandingCard';
-import { useStanding } from './useStanding';
+import { CatalogueCard } from './CatalogueCard';
+import { useWorkbookCatalogue } from './useWorkbookCatalogue';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM, '& h2, & h3': { margin: 0 } },
@@ -13,12 +13,12 @@ const useStyles = makeStyles({
 /** Finds parts of this workbook's catalogue and inserts them; without one, leads to where it is loaded. */
 export function SearchView({ workbook, goTo }: ViewProps) {
   const styles = useStyles();
-  const [standing, again] = useStanding(workbook);
+  const [standing, again] = useWorkbookCatalogue(workbook);
   const reread = useCallback(() => void again(), [again]);
   const found = standing.status === 'ready' ? standing.found : undefined;
   return (
     <div className={styles.view}>
-      <StandingCard workbook={workbook} standing={standing} onAgain={reread} />
+      <CatalogueCard workbook={workbook} standing={standing} onAgain={reread} />
       {found?.catalogue && <PartFinder workbook={workbook} standing={found} catalogue={found.catalogue} />}
       {standing.status !== 'loading' && !found?.catalogue && (
         <Button className={styles.start} appearance="primary" onClick={() => goTo('parts/load')}>

@@ -1,6 +1,6 @@
 import { useCallback, useRef, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import { standingCatalogue, type StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import { workbookCatalogue, type WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import type { LoadedCatalogue } from '../../sheets/parts/loadedCatalogue';
 import type { PartsPlan } from '../../sheets/parts/planParts';
 import { freshPlan } from './usePartsPlan';
@@ -14,8 +14,8 @@ export type Writing =
   | { readonly status: 'failed'; readonly reason: string };
 
 /** Whether a catalogue still stands as it did when the two were compared. */
-function isSame(before: StandingCatalogue | undefined, now: StandingCatalogue | undefined): boolean {
-  const text = (found: StandingCatalogue | undefined) =>
+function isSame(before: WorkbookCatalogue | undefined, now: WorkbookCatalogue | undefined): boolean {
+  const text = (found: WorkbookCatalogue | undefined) =>
     found && JSON.stringify([found.cell, found.formula, found.tables.map(({ at, raw }) => [at, raw])]);
   return text(before) === text(now);
 }
@@ -25,12 +25,12 @@ export function useCatalogueWriting(workbook: Workbook, onWritten: () => void, o
   const [writing, setWriting] = useState<Writing>({ status: 'idle' });
   const stop = useRef<AbortController | undefined>(undefined);
   const write = useCallback(
-    async (standing: StandingCatalogue | undefined, result: LoadedCatalogue, agreed: readonly string[]) => {
+    async (standing: WorkbookCatalogue | undefined, result: LoadedCatalogue, agreed: readonly string[]) => {
       const controller = new AbortController();
       stop.current = controller;
       setWriting({ status: 'writing', share: undefined });
       try {
-        if (!isSame(standing, await standingCatalogue(workbook))) {
+        if (!isSame(standing, await workbookCatalogue(workbook))) {
           onStale();
           throw new Error(
             'The parts data in the workbook have changed since they were compared. Look at the changes again. Nothing was written.',

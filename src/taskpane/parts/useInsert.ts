@@ -1,6 +1,6 @@
 import { useCallback, useState } from 'react';
 import type { Change, Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import type { WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import { insertion, selectedPair, type Wanted } from '../../sheets/parts/insertPart';
 import type { Part } from '../../sheets/parts/partSearch';
 
@@ -12,7 +12,7 @@ export type InsertState =
   | { readonly status: 'done' | 'failed'; readonly text: string };
 
 /** Inserts parts into the selected cell; never over data without having said so. */
-export function useInsert(workbook: Workbook, standing: StandingCatalogue) {
+export function useInsert(workbook: Workbook, standing: WorkbookCatalogue) {
   const [state, setState] = useState<InsertState>({ status: 'idle' });
   const run = useCallback(async (work: () => Promise<InsertState>) => {
     setState({ status: 'busy' });

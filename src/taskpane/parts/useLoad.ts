@@ -2,7 +2,7 @@ import { useCallback, useMemo, useRef, useState } from 'react';
 import type { TableName } from '../../core/catalogue/tables/catalogueTables';
 import { Stopped } from '../../workbook/watch';
 import type { Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import type { WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import { chosenTables, loadedCatalogue, type HeadingMaps, type LoadedCatalogue } from '../../sheets/parts/loadedCatalogue';
 import { firstOfEach, type LoadedTable } from '../../sheets/parts/loadedTable';
 import { tableFromRange } from '../../sheets/parts/tableFromRange';
@@ -43,7 +43,7 @@ const messageOf = (error: unknown) => (error instanceof Error ? error.message : 
 export function useLoad(
   workbook: Workbook,
   readPartsFile: PartsFileReader,
-  standing: StandingCatalogue | undefined,
+  standing: WorkbookCatalogue | undefined,
   maps: HeadingMaps,
 ) {
   const [loaded, setLoaded] = useState(NOTHING);

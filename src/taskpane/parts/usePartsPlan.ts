@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import type { WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import { today } from '../../sheets/table/today';
 import type { LoadedCatalogue } from '../../sheets/parts/loadedCatalogue';
 import { partsWorkbook } from '../../sheets/parts/partsWorkbook';
@@ -15,7 +15,7 @@ export type Planned =
 /** Plans the writing of a loaded catalogue against the workbook as it stands now. */
 export async function freshPlan(
   workbook: Workbook,
-  standing: StandingCatalogue | undefined,
+  standing: WorkbookCatalogue | undefined,
   { chosen }: LoadedCatalogue,
 ): Promise<PartsPlan> {
   return planParts(chosen, await partsWorkbook(workbook, standing, chosen, today()));
@@ -24,7 +24,7 @@ export async function freshPlan(
 /** The plan of a loaded catalogue, made anew whenever one of the two changes. */
 export function usePartsPlan(
   workbook: Workbook,
-  standing: StandingCatalogue | undefined,
+  standing: WorkbookCatalogue | undefined,
   result: LoadedCatalogue | undefined,
 ): Planned {
   const [planned, setPlanned] = useState<{ readonly of: LoadedCatalogue; readonly planned: Planned }>();

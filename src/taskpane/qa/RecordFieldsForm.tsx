@@ -1,6 +1,6 @@
 import { Divider, Field, Input, makeStyles, Select, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
-import { numberFromText } from '../../core/units/numberText';
+import { recordFieldMistake } from '../../sheets/inspection/recordFieldMistake';
 import type { Workbook } from '../../workbook/workbook';
 import type { RecordFields, TestResult } from '../../sheets/inspection/inspectionRecord';
 
@@ -55,13 +55,6 @@ const RESULTS: readonly (readonly [keyof TestResult, string])[] = [
   ['twist', 'Twist'],
 ];
 
-function mistakeOf(name: keyof Stored, text: string): string | undefined {
-  if (text.trim() === '' || (name !== 'uncertainty' && name !== 'factor')) return undefined;
-  const value = numberFromText(text)?.value;
-  if (name === 'factor') return value?.gte(1) ? undefined : 'A number of at least 1, or nothing';
-  return value?.gt(0) ? undefined : 'A number above 0, or nothing';
-}
-
 /** What is the same for all chosen lines. Columns of the sheet come first. */
 export function RecordFieldsForm({ workbook, stored, onStored, otherSheet, onOtherSheet, result, onResult }: Props) {
   const styles = useStyles();
@@ -70,7 +63,7 @@ export function RecordFieldsForm({ workbook, stored, onStored, otherSheet, onOth
     workbook.sheets().then(setSheets, () => undefined);
   }, [workbook]);
   const field = ([name, label]: readonly [keyof Stored, string]) => {
-    const mistake = mistakeOf(name, stored[name]);
+    const mistake = recordFieldMistake(name, stored[name]);
     return (
       <Field
         key={name}

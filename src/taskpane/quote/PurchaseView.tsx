@@ -13,7 +13,10 @@ import { useOnSheets } from '../controls/useOnSheets';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
 import { useRun } from '../controls/useRun';
-import { writePurchase, type WrittenPurchase } from '../../sheets/purchase/writePurchase';
+import { purchaseWishes, writePurchase, type WrittenPurchase } from '../../sheets/purchase/writePurchase';
+import { JobsReadNote } from './JobsReadNote';
+import { useJobsRead } from './useJobsRead';
+import { WhichCatalogue } from '../controls/WhichCatalogue';
 import { WrittenBar } from '../controls/WrittenBar';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
@@ -51,6 +54,7 @@ export function PurchaseView({ workbook, services }: ViewProps) {
   const [chosenRack, setChosenRack] = useState('');
   const [progress, setProgress] = useState<PlanProgress>();
   const [outcome, run] = useRun<WrittenPurchase>();
+  const read = useJobsRead(workbook, purchaseWishes);
   const signal = useRef({ aborted: false });
   const [isEnding, setIsEnding] = useState(false);
   const { racks, lists } = useStockSheets(workbook);
@@ -63,24 +67,26 @@ export function PurchaseView({ workbook, services }: ViewProps) {
 
   const write = () => {
     setIsAsked(true);
-    if (mode !== 'plan') return run(() => writePurchase(workbook, mode === 'list' ? mode : undefined, today()));
+    if (mode !== 'plan') return run(() => writePurchase(workbook, mode === 'list' ? mode : undefined, today(), read.wishes));
     if (!settings) return;
     signal.current = { aborted: false };
     setIsEnding(false);
     setProgress(undefined);
     const rackSheet = fields.newOnly ? undefined : rack;
     const planning = { settings, rackSheet, solve: services.solve, onProgress: setProgress, signal: signal.current };
-    return run(() => writePurchase(workbook, planning, today()));
+    return run(() => writePurchase(workbook, planning, today(), read.wishes));
   };
   const cancel = () => {
     signal.current.aborted = true;
     setIsEnding(true);
   };
   const written = outcome.status === 'done' ? outcome.result : undefined;
-  const show = (row: number) => void workbook.select({ sheet: written!.jobSheet, address: `A${row}` });
+  const show = (row: number) => void workbook.select({ sheet: written!.read.sheet, address: `A${row}` });
   return (
     <div className={styles.view}>
       <Body1>Select the job lines to buy for, or one cell of them for all lines.</Body1>
+      <WhichCatalogue workbook={workbook} onChosen={read.refresh} />
+      <JobsReadNote workbook={workbook} read={read} />
       <Field label="Count reels by">
         <RadioGroup value={mode} onChange={(_, { value }) => setFields({ mode: value as Mode })}>
           <Radio value="length" label="cut lengths plus scrap" />
@@ -114,7 +120,7 @@ export function PurchaseView({ workbook, services }: ViewProps) {
         </WriteButton>
       )}
       <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
-      {written && <ProblemList title="Look at these lines" problems={written.problems} onShow={show} />}
+      {written && <ProblemList title="STOP, nothing bought for these lines" problems={written.read.stops} onShow={show} />}
       <Caption1 block>
         Hose in whole reels (Reel length), fittings and ferrules in whole packs (Pack quantity), ferrules as the crimp data name
         them. Type what is in stock into its column of the new sheet. Order only parts that the makers approve for each other.

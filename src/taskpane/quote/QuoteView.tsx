@@ -8,12 +8,15 @@ import { useFirstMistake } from '../controls/useFirstMistake';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
 import { marginSheet } from '../../sheets/quote/marginSheet';
+import { JobsReadNote } from './JobsReadNote';
 import { QuoteFields } from './QuoteFields';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../sheets/quote/quoteSettings';
+import { useJobsRead } from './useJobsRead';
 import { useQuoteSources } from './useQuoteSources';
 import { useRun } from '../controls/useRun';
+import { WhichCatalogue } from '../controls/WhichCatalogue';
 import { WrittenBar } from '../controls/WrittenBar';
-import { quoteSources, writeQuote, type WrittenQuote } from '../../sheets/quote/writeQuote';
+import { quoteSources, quoteWishes, writeQuote, type WrittenQuote } from '../../sheets/quote/writeQuote';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
@@ -35,6 +38,7 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
   const [form, leadToMistake] = useFirstMistake<HTMLDivElement>();
   const [sources, look] = useQuoteSources(workbook);
   const [outcome, run] = useRun<WrittenQuote>();
+  const read = useJobsRead(workbook, quoteWishes);
   const [made, makeMargins] = useRun<string>();
   const classes = sources.margins?.classes ?? [];
   const { settings, mistakes } = readQuoteSettings(fields, classes, sources.format);
@@ -46,7 +50,7 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
     look();
     const found = await quoteSources(workbook).catch(() => sources);
     const fresh = readQuoteSettings(fields, found.margins?.classes ?? [], found.format);
-    if (fresh.settings) await run(() => writeQuote(workbook, fresh.settings!, found.margins, today()));
+    if (fresh.settings) await run(() => writeQuote(workbook, fresh.settings!, found.margins, today(), read.wishes));
   };
   const addMargins = () =>
     makeMargins(async () => {
@@ -63,6 +67,8 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
         Select the lines to quote in your job sheet (Hose, Fitting A, Fitting B, Overall length, Quantity; Guard if you have it),
         or one cell of it for all lines.
       </Body1>
+      <WhichCatalogue workbook={workbook} onChosen={read.refresh} />
+      <JobsReadNote workbook={workbook} read={read} />
       <QuoteFields
         fields={fields}
         mistakes={mistakes}
@@ -82,14 +88,10 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
       </WriteButton>
       <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
       {written && (
-        <ProblemList title={`Lines of ${written.read.sheet} left out`} problems={written.read.problems} onShow={show} />
+        <ProblemList title={`STOP, not quoted: lines of ${written.read.sheet}`} problems={written.read.stops} onShow={show} />
       )}
       {written && (
-        <ProblemList
-          title={`Look at these lines of ${written.read.sheet} before you send it`}
-          problems={written.cautions}
-          onShow={show}
-        />
+        <ProblemList title={`Lines of ${written.read.sheet} without a price`} problems={written.cautions} onShow={show} />
       )}
       <Caption1 block>
         Prices are formulas: they follow the catalogue and the job sheet. A price is no approval: rating, surges, temperature and

@@ -7,12 +7,10 @@ import { loadScript } from '../../../src/preview/headless/loadScript';
 import { hostFunctions } from '../../../src/preview/host/hostFunctions';
 import { UniverWorkbook } from '../../../src/preview/univerWorkbook';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
-import { columnsView } from '../../../src/sheets/table/columnsView';
+import { columnsView } from '../../../src/sheets/columns/columnsView';
 import type { OfferOptions } from '../../../src/sheets/columns/offer';
 import { offersFor } from '../../../src/sheets/columns/offers';
 import { planColumns } from '../../../src/sheets/columns/planColumns';
-import { proposeColumns } from '../../../src/sheets/table/proposeColumns';
-import { tableUnits } from '../../../src/sheets/columns/tableUnits';
 import { builtFunctions } from '../builtFunctions';
 
 const functions = builtFunctions();
@@ -68,11 +66,12 @@ async function sheetOf(rows: readonly (readonly (string | number)[])[]): Promise
 async function added(ids: readonly string[], options: OfferOptions = {}): Promise<Record<string, CellValue[]>> {
   const view = await columnsView(port, { sheet: 'My jobs', block: blockOf('B2')! });
   if (view.status !== 'ready') throw new Error(view.status);
-  const columns = proposeColumns(view.used, view.table, view.catalogue);
-  const offers = offersFor(columns, view.catalogue, tableUnits(view.table, columns), options);
+  // Columns may be added a second time here, to compare them with the first.
+  const { columns, catalogue, units } = view;
+  const offers = offersFor({ columns, catalogue, units }, options);
   const picked = ids.map(id => offers.find(offer => offer.id === id)!);
   expect(picked.map(({ reason }) => reason).filter(Boolean)).toEqual([]);
-  const { changes, at } = planColumns(view.used, view.table, columns, picked, { spill: options.spill ?? false });
+  const { changes, at } = planColumns(view, picked, { spill: options.spill ?? false });
   await port.write(changes);
   await open.calculate();
   const used = (await port.used('My jobs'))!;

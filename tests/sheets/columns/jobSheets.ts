@@ -37,9 +37,9 @@ export const INCHES = [
   ['Larch DN 10', 'cone', 'cone', '11 7/8', '1 1/8', '1 1/8', ''],
 ];
 
-/** Two tables on a sheet, side by side with one blank column, readings without words of ours. */
+/** Two tables on a sheet, side by side with one blank column: both begin with the same word. */
 export const TWO_TABLES = [
-  ['Hose', 'Qty', '', 'Piece', '0°', '45°', '90°', '135°', 'Target', 'Tol. (mm)', 'Dial', 'Step'],
-  ['Alder DN 25', 3, '', 'A-1', 34.11, 34.15, 34.12, 34.14, 34.1, 0.2, 412, 0.02],
-  ['Larch DN 12', 5, '', 'A-2', 34.51, 34.55, 34.5, 34.52, 34.1, 0.2, 412, 0.02],
+  ['Hose', 'Qty', '', 'Hose', '0°', '45°', '90°', '135°', 'Target', 'Tol. (mm)', 'Dial', 'Step'],
+  ['Alder DN 25', 3, '', 'Alder DN 25', 34.11, 34.15, 34.12, 34.14, 34.1, 0.2, 412, 0.02],
+  ['Larch DN 12', 5, '', 'Larch DN 12', 34.51, 34.55, 34.5, 34.52, 34.1, 0.2, 412, 0.02],
 ];

@@ -3,33 +3,42 @@ import { blockOf } from '../../../src/workbook/a1';
 import type { HostBlock } from '../../../src/workbook/hostTable';
 import type { CellValue, RangeContent } from '../../../src/workbook/workbook';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
-import { datesAmongLengths, isDateFormat, textFormatChanges } from '../../../src/sheets/table/dateTrouble';
-import { findTable } from '../../../src/sheets/table/findTable';
+import { isDateFormat } from '../../../src/core/units/sheetDate';
+import { tableView } from '../../../src/sheets/columns/columnsView';
+import { datesAmongLengths, textFormatChanges } from '../../../src/sheets/columns/dateLengths';
+import { missingFormulas } from '../../../src/sheets/columns/missingFormulas';
+import { findTables, tableAt } from '../../../src/sheets/table/findTables';
+import { SheetCells } from '../../../src/sheets/table/sheetCells';
+import { NO_ANSWERS, type TableAnswers } from '../../../src/sheets/table/tableAnswers';
 import type { CatalogueState } from '../../../src/sheets/catalogue/catalogueState';
 import type { OfferOptions } from '../../../src/sheets/columns/offer';
 import { offersFor } from '../../../src/sheets/columns/offers';
 import { planColumns } from '../../../src/sheets/columns/planColumns';
 import { NO_SETTINGS, offerOptions } from '../../../src/sheets/columns/offerSettings';
-import { proposeColumns } from '../../../src/sheets/table/proposeColumns';
-import { roleOfHeading, unitOfHeading } from '../../../src/sheets/table/roles';
-import { tableUnits } from '../../../src/sheets/columns/tableUnits';
 import { INCHES, OTHER_WORDS, sheetOf, TWO_TABLES } from './jobSheets';
 
 const NONE: CatalogueState = { present: false };
 const at = (address: string) => blockOf(address)!;
 
+const NO_TABLES: readonly HostBlock[] = [];
+
+function viewOf(used: RangeContent, cell: string, catalogue = NONE, hostTables = NO_TABLES, answers: TableAnswers = NO_ANSWERS) {
+  const cells = new SheetCells(used);
+  const table = tableAt(findTables(cells, hostTables), at(cell))!;
+  return tableView(cells, table, catalogue, answers, hostTables);
+}
+
+const blockAt = (used: RangeContent, cell: string) => viewOf(used, cell).table.block;
+
 function planned(
   used: RangeContent,
   cell: string,
   ids: readonly string[],
-  { catalogue = NONE, spill = false, hostTables = [] as HostBlock[], options = {} as OfferOptions } = {},
+  { catalogue = NONE, spill = false, hostTables = NO_TABLES, options = {} as OfferOptions, answers = NO_ANSWERS } = {},
 ) {
-  const table = findTable(used, at(cell), hostTables)!;
-  const columns = proposeColumns(used, table, catalogue);
-  const offers = offersFor(columns, catalogue, tableUnits(table, columns), { spill, ...options }).filter(offer =>
-    ids.includes(offer.id),
-  );
-  const plan = planColumns(used, table, columns, offers, { spill, hostTables });
+  const view = viewOf(used, cell, catalogue, hostTables, answers);
+  const offers = offersFor(view, { spill, ...options }).filter(offer => ids.includes(offer.id));
+  const plan = planColumns(view, offers, { spill });
   const formulas = plan.changes.find(change => change.kind === 'formulas')!;
   return { plan, at: formulas.at.address, formulas: formulas.formulas };
 }
@@ -47,8 +56,8 @@ async function sampleSheet(sheet: string): Promise<RangeContent> {
 
 test('a table in other words under a title block is found with its blank row and without the note below', () => {
   const used = sheetOf(OTHER_WORDS);
-  expect(findTable(used, at('B7'))?.block).toEqual(at('A4:H7'));
-  expect(findTable(used, at('A1'))?.block).toEqual(at('A4:H7'));
+  expect(blockAt(used, 'B7')).toEqual(at('A4:H7'));
+  expect(blockAt(used, 'A1')).toEqual(at('A4:H7'));
   expect(planned(used, 'B5', ['cutLength'])).toMatchObject({
     at: 'I5:I7',
     formulas: [['=HOSE.CUTLENGTH(E5,G5,H5)'], ['=HOSE.CUTLENGTH(E6,G6,H6)'], ['=HOSE.CUTLENGTH(E7,G7,H7)']],
@@ -64,24 +73,24 @@ test('inch fractions as text are taken, with the allowance, and the heading carr
 
 test('of two tables side by side the selected one is taken, and the new columns jump over the other', () => {
   const used = sheetOf(TWO_TABLES);
-  expect(findTable(used, at('A2'))?.block).toEqual(at('A1:B3'));
-  expect(findTable(used, at('F3'))?.block).toEqual(at('D1:L3'));
+  expect(blockAt(used, 'A2')).toEqual(at('A1:B3'));
+  expect(blockAt(used, 'F3')).toEqual(at('D1:L3'));
   expect(planned(used, 'F3', ['check', 'deviation', 'nextDial']).formulas[1]).toEqual([
     '=HOSE.CRIMPCHECK(E3:H3,I3,J3)',
     '=INDEX(HOSE.CRIMPDETAIL(E3:H3,I3,J3),1,2)',
     '=HOSE.NEXTDIAL(K3,E3:H3,I3,J3,L3)',
   ]);
-  const left = findTable(used, at('A2'))!;
   const columns = { overall: { first: 0, last: 0 }, cutOffA: { first: 1, last: 1 }, cutOffB: { first: 1, last: 1 } };
-  const plan = planColumns(used, left, columns, offersFor(columns, NONE).slice(0, 1));
+  const left = { ...viewOf(used, 'A2'), columns };
+  const plan = planColumns(left, offersFor(left).slice(0, 1));
   // Column M stays free: beside the other table the new one would be taken for a part of it.
   expect(plan.at).toEqual(at('N1:N3'));
 });
 
 test('a table below another one ends it', () => {
   const rows = [['Hose', 'Qty'], ['Alder', 1], [], ['Hose', 'Qty', 'OAL'], ['Larch', 2, 900]];
-  expect(findTable(sheetOf(rows), at('A2'))?.block).toEqual(at('A1:B2'));
-  expect(findTable(sheetOf(rows), at('A5'))?.block).toEqual(at('A4:C5'));
+  expect(blockAt(sheetOf(rows), 'A2')).toEqual(at('A1:B2'));
+  expect(blockAt(sheetOf(rows), 'A5')).toEqual(at('A4:C5'));
 });
 
 test('a row of data with words of ours in it (a die D27, a dial from the MACHINE) does not end the table', () => {
@@ -91,7 +100,7 @@ test('a row of data with words of ours in it (a die D27, a dial from the MACHINE
     ['Larch DN 16', 1480, 10, 'D27', 281, 'MACHINE', 36.2],
     ['Larch DN 19', 860, 2, 'D31', 441, 'CATALOGUE', 51.2],
   ];
-  expect(findTable(sheetOf(rows), at('A2'))?.block).toEqual(at('A1:G4'));
+  expect(blockAt(sheetOf(rows), 'A2')).toEqual(at('A1:G4'));
 });
 
 test('a single cell anywhere in the height of the table keeps a column from being written', () => {
@@ -173,12 +182,19 @@ test('in a table of the host every column is a formula a row by INDEX, even when
 });
 
 test.each([
-  ['Target\nmm', 'target', 'mm'],
-  ['Finished length, in', 'overall', 'in'],
-  ['Length [mm]', 'overall', 'mm'],
-  ['Tol.\r\n(inch)', 'tolerance', 'in'],
-])('heading %j is read as %s in %s', (heading, role, unit) => {
-  expect([roleOfHeading(heading), unitOfHeading(heading)]).toEqual([role, unit]);
+  ['Target\nmm', 34.1, 'target', 'mm'],
+  ['Finished length, in', 50, 'overall', 'in'],
+  ['Length [mm]', 1250, 'overall', 'mm'],
+  ['Tol.\r\n(inch)', 0.01, 'tolerance', 'in'],
+] as const)('heading %j is read as %s in %s', (heading, value, role, unit) => {
+  const { columns, units } = viewOf(
+    sheetOf([
+      ['Hose', 'Qty', heading],
+      ['Alder DN 25', 3, value],
+    ]),
+    'A2',
+  );
+  expect([columns[role]?.first, role === 'overall' ? units.overall : units.diameter]).toEqual([2, unit]);
 });
 
 test('a row of totals of a host table gets no formula, belongs to it when selected, and is never written into', () => {
@@ -190,29 +206,27 @@ test('a row of totals of a host table gets no formula, belongs to it when select
   ]);
   const own = { ...at('A1:D3'), hasTotals: true };
   expect(planned(used, 'A2', ['cutLength'], { hostTables: [own] }).at).toBe('E2:E3');
-  expect(findTable(used, at('B4'), [own])?.block).toEqual(at('A1:D3'));
+  expect(viewOf(used, 'B4', NONE, [own]).table.block).toEqual(at('A1:D3'));
   const beside = { ...at('E5:F5'), row: 0, rows: 1, hasTotals: true };
   expect(planned(used, 'A2', ['cutLength'], { hostTables: [own, beside] }).at).toBe('H2:H3');
 });
 
 test('what is missing is said in words, and columns that need no catalogue stay open', () => {
   const used = sheetOf(OTHER_WORDS);
-  const columns = proposeColumns(used, findTable(used, at('B5'))!);
-  const reasons = Object.fromEntries(offersFor(columns, NONE).map(offer => [offer.id, offer.reason]));
+  const reasons = Object.fromEntries(offersFor(viewOf(used, 'B5')).map(offer => [offer.id, offer.reason]));
   expect(reasons.cutLength).toBeUndefined();
-  expect(reasons.dieA).toMatch(/named Catalogue/);
+  expect(reasons.dieA).toMatch(/holds =HOSE.CATALOGUE/);
   expect(reasons.pressure).toBe(reasons.dieA);
   expect(reasons.check).toBe('Needs a column for: Readings, Target diameter, Tolerance.');
-  const inches = offersFor(columns, { present: true, unit: 'in' }, { overall: 'mm' }).find(offer => offer.id === 'pressure');
+  const inches = offersFor(viewOf(used, 'B5', { present: true, unit: 'in' })).find(offer => offer.id === 'pressure');
   expect(inches?.reason).toMatch(/lengths are in mm, the catalogue is in in/);
 });
 
 test('lengths that became dates are named, and typed length columns are set to text', () => {
   const used = sheetOf(INCHES, { F2: 'd-mmm' });
-  const table = findTable(used, at('A2'))!;
-  const columns = proposeColumns(used, table);
-  expect(datesAmongLengths(used, table, columns)).toEqual(['F2']);
-  expect(textFormatChanges(used, table, columns).map(change => 'at' in change && change.at.address)).toEqual([
+  const view = viewOf(used, 'A2');
+  expect(datesAmongLengths(view)).toEqual(['F2']);
+  expect(textFormatChanges(view).map(change => 'at' in change && change.at.address)).toEqual([
     'D2:D3',
     'E2:E3',
     'F2:F3',
@@ -245,8 +259,7 @@ test.each([
   ],
 ])('the sample sheet %s is read', async (sheet, cell, roles, formula) => {
   const used = await sampleSheet(sheet);
-  const columns = proposeColumns(used, findTable(used, at(cell))!);
-  expect(Object.keys(columns)).toEqual(expect.arrayContaining(roles));
+  expect(Object.keys(viewOf(used, cell).columns)).toEqual(expect.arrayContaining(roles));
   const { plan, formulas } = planned(used, cell, ['cutLength']);
   expect(formulas[0]).toEqual([formula]);
   expect(plan.at.column).toBe(16);
@@ -254,10 +267,10 @@ test.each([
 
 test('the bench record of the samples offers check and next dial over its readings', async () => {
   const used = await sampleSheet('Bench record');
-  const table = findTable(used, at('A15'))!;
-  const columns = proposeColumns(used, table);
+  const view = viewOf(used, 'A15');
+  const { columns } = view;
   expect(columns.readings && columns.readings.last - columns.readings.first + 1).toBe(4);
-  expect(offersFor(columns, NONE).find(offer => offer.id === 'check')?.reason).toBeUndefined();
+  expect(offersFor(view).find(offer => offer.id === 'check')?.reason).toBeUndefined();
 });
 
 const MACHINES: CatalogueState['machines'] = {
@@ -270,11 +283,18 @@ const MACHINES: CatalogueState['machines'] = {
     { name: 'Van', row: 2, states: new Set(['step', 'lowest', 'highest'] as const), isFirst: true },
   ],
 };
-const WORKSHOP: CatalogueState = { present: true, unit: 'mm', diameterUnit: 'mm', pressureUnit: 'bar', machines: MACHINES };
+const WORKSHOP: CatalogueState = {
+  present: true,
+  unit: 'mm',
+  diameterUnit: 'mm',
+  pressureUnit: 'bar',
+  machines: MACHINES,
+  isMachine: name => name === 'Gate' || name === 'Van',
+};
 
 /** Readings, hose and coupling, but neither target nor tolerance nor step. */
 const BENCH = [
-  ['Hose', 'Coupling', 'Machine', 'Dial set', 'R1', 'R2', 'R3', 'R4'],
+  ['Hose', 'Coupling', 'Machine', 'Dial set', 'R1 (mm)', 'R2 (mm)', 'R3 (mm)', 'R4 (mm)'],
   ['Alder DN 25', 'Alder cone', 'Gate', 412, 34.11, 34.15, 34.12, 34.14],
   ['Alder DN 25', 'Alder cone', 'Van', 318, 34.31, 34.35, 34.32, 34.34],
 ];
@@ -297,9 +317,8 @@ test("next dial takes change per digit and limits from the chosen machine's row;
 
 test('by the column of the machine the limits are looked up by its name, where every machine states them', () => {
   const used = sheetOf(BENCH);
-  const columns = proposeColumns(used, findTable(used, at('A2'))!);
   const offer = (catalogue: CatalogueState, spill = false) =>
-    offersFor(columns, catalogue, {}, { spill }).find(({ id }) => id === 'nextDial')!;
+    offersFor(viewOf(used, 'A2', catalogue), { spill }).find(({ id }) => id === 'nextDial')!;
   expect(offer(WORKSHOP).reason).toMatch(/^Not every machine states its largest move/);
   const all = {
     ...MACHINES!,
@@ -315,9 +334,7 @@ test('by the column of the machine the limits are looked up by its name, where e
 
 test('readings in another unit than the catalogue are refused', () => {
   const used = sheetOf([[...BENCH[0]!.slice(0, 4), 'R1 (in)', 'R2 (in)', 'R3 (in)', 'R4 (in)'], ...BENCH.slice(1)]);
-  const table = findTable(used, at('A2'))!;
-  const columns = proposeColumns(used, table);
-  const reason = offersFor(columns, WORKSHOP, tableUnits(table, columns)).find(({ id }) => id === 'check')!.reason;
+  const reason = offersFor(viewOf(used, 'A2', WORKSHOP)).find(({ id }) => id === 'check')!.reason;
   expect(reason).toBe('The readings and targets are in in, the catalogue is in mm: they must be the same.');
 });
 
@@ -343,7 +360,7 @@ test('columns that name parts of the catalogue are told by what stands in them',
   const isHose = (name: string) => name === 'Alder DN 25';
   const isFitting = (name: string) => /cone|flange/.test(name);
   const used = sheetOf(rows);
-  const columns = proposeColumns(used, findTable(used, at('A2'))!, { isHose, isFitting });
+  const { columns } = viewOf(used, 'A2', { present: true, isHose, isFitting });
   expect(columns).toMatchObject({ hose: { first: 2 }, fittingA: { first: 3 }, fittingB: { first: 4 }, overall: { first: 5 } });
 });
 
@@ -359,3 +376,99 @@ test.each([
 ])('a margin typed as %s is %s in the formula', (typed, expected) =>
   expect(offerOptions({ ...NO_SETTINGS, margin: typed }, false).margin).toBe(expected),
 );
+
+describe('what the hose is for is no crimper', () => {
+  const rows = [
+    ['Hose', 'Coupling', 'Coupling B', 'Overall length mm', 'Qty', 'Machine'],
+    ['Alder DN 25', 'x', 'y', 1200, 2, 'Beet harvester 3'],
+    ['Alder DN 25', 'x', 'y', 1400, 2, 'Gate'],
+    ['Alder DN 25', 'x', 'y', 1500, 2, 'Topper'],
+  ];
+  const dial = (machine: string) =>
+    planned(sheetOf(rows.map((row, r) => (r === 0 ? row : [...row.slice(0, 5), machine]))), 'A2', ['dialA'], {
+      catalogue: WORKSHOP,
+    }).formulas[0]![0];
+
+  test('a column Machine that names no crimpers goes into no formula', () =>
+    expect(dial('Beet harvester 3')).toBe('=INDEX(HOSE.CRIMPSETUP(Catalogue,A2,B2),1,2)'));
+  test('one that names machines of the catalogue does', () =>
+    expect(dial('Gate')).toBe('=INDEX(HOSE.CRIMPSETUP(Catalogue,A2,B2,F2),1,2)'));
+});
+
+test('a heading without a unit is asked about; what goes to the catalogue waits for the answer', () => {
+  const used = sheetOf([
+    ['Hose', 'Fitting A', 'Fitting B', 'Overall length', 'Cut-off A', 'Cut-off B'],
+    ['Alder DN 25', 'x', 'y', 48, 1, 1],
+  ]);
+  const view = viewOf(used, 'A2', WORKSHOP);
+  expect(view.questions.map(({ asked, heading }) => [asked, heading])).toContainEqual(['unit', 'Overall length']);
+  const reason = (of: typeof view, id: string) => offersFor(of).find(offer => offer.id === id)!.reason;
+  expect(reason(view, 'pressure')).toBe('Say first which unit the overall lengths are in.');
+  expect(reason(view, 'cutLength')).toBeUndefined();
+  const said = { ...NO_ANSWERS, unit: new Map(['overall length', 'cut-off a', 'cut-off b'].map(heading => [heading, 'mm'])) };
+  const answered = viewOf(used, 'A2', WORKSHOP, NO_TABLES, said);
+  expect([answered.questions, reason(answered, 'pressure')]).toEqual([[], undefined]);
+});
+
+test('what somebody said of a heading holds', () => {
+  const role = new Map([
+    ['deduction 2', 'cutOffA'],
+    ['deduction 1', 'cutOffB'],
+  ]);
+  const { formulas } = planned(sheetOf(OTHER_WORDS), 'B5', ['cutLength'], { answers: { ...NO_ANSWERS, role } });
+  expect(formulas[0]).toEqual(['=HOSE.CUTLENGTH(E5,H5,G5)']);
+});
+
+test('a total below the lines and a remark get no formula', () => {
+  const used = sheetOf([
+    ['Hose', 'Overall length (mm)', 'Cut-off A (mm)', 'Cut-off B (mm)'],
+    ['Alder DN 25', 1250, 30, 41],
+    ['Sum of the week', 1250, '', ''],
+    ['Larch DN 12', 840, 22, 22],
+    ['Total', 2090, '', ''],
+  ]);
+  expect(planned(used, 'A2', ['cutLength']).formulas).toEqual([
+    ['=HOSE.CUTLENGTH(B2,C2,D2)'],
+    [''],
+    ['=HOSE.CUTLENGTH(B4,C4,D4)'],
+  ]);
+});
+
+describe('rows that were appended', () => {
+  const HEAD = ['Hose', 'Overall length (mm)', 'Cut-off A (mm)', 'Cut-off B (mm)', 'Cut length (mm)'];
+  const lines = (count: number) => Array.from({ length: count }, (_, i) => ['Larch DN 12', 800 + i, 22, 22]);
+  const withFormulas = (rows: CellValue[][], formulas: Record<string, string>) => {
+    const used = sheetOf(rows);
+    const filled = used.formulas.map((row, r) => row.map((_, c) => formulas[`${String.fromCharCode(65 + c)}${r + 1}`] ?? ''));
+    return viewOf({ ...used, formulas: filled }, 'A2');
+  };
+
+  test('lack the formulas of our columns: they go on, and no second set of columns is offered', () => {
+    const rows = [HEAD, ...lines(2).map(line => [...line, 756]), ...lines(3), ['Larch DN 12', 900, 22, 22, 850]];
+    const view = withFormulas(rows, { E2: '=HOSE.CUTLENGTH(B2,C2,D2)', E3: '=HOSE.CUTLENGTH(B3,C3,D3)' });
+    const { rows: lacking, headings, changes } = missingFormulas(view);
+    expect([lacking, headings]).toEqual([[4, 5, 6], ['Cut length (mm)']]);
+    // What somebody typed into row 7 stays.
+    expect(changes.flatMap(change => (change.kind === 'formulas' ? change.formulas.flat() : []))).toEqual([
+      '=HOSE.CUTLENGTH(B4,C4,D4)',
+      '=HOSE.CUTLENGTH(B5,C5,D5)',
+      '=HOSE.CUTLENGTH(B6,C6,D6)',
+    ]);
+    expect(offersFor(view)[0]!.reason).toBe('The table has it: column E.');
+  });
+
+  test('one formula a column is made to reach the last line', () => {
+    const rows = [HEAD, ...lines(2).map(line => [...line, 756]), ...lines(2)];
+    const { rows: lacking, changes } = missingFormulas(withFormulas(rows, { E2: '=HOSE.CUTLENGTH(B2:B3,C2:C3,D2:D3)' }));
+    expect(lacking).toEqual([4, 5]);
+    expect(changes).toEqual([
+      { kind: 'formulas', at: { sheet: 'Jobs', address: 'E2' }, formulas: [['=HOSE.CUTLENGTH(B2:B5,C2:C5,D2:D5)']] },
+    ]);
+  });
+
+  test('a total, a blank row and formulas of somebody’s own are left alone', () => {
+    const rows = [HEAD, ...lines(1).map(line => [...line, 756]), [], ['Total', 800, '', '']];
+    expect(missingFormulas(withFormulas(rows, { E2: '=HOSE.CUTLENGTH(B2,C2,D2)' })).rows).toEqual([]);
+    expect(missingFormulas(withFormulas([HEAD, ...lines(2)], { E2: '=B2-C2-D2' })).rows).toEqual([]);
+  });
+});

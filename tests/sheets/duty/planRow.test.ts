@@ -1,19 +1,24 @@
 import type { Change } from '../../../src/workbook/workbook';
 import { blockOf } from '../../../src/workbook/a1';
-import { findTable } from '../../../src/sheets/table/findTable';
-import { proposeColumns } from '../../../src/sheets/table/proposeColumns';
+import { Decimal } from '../../../src/core/units/decimal';
+import { measureUnit } from '../../../src/core/units/measureUnit';
+import { jobTable } from '../../../src/sheets/jobs/jobTable';
+import { findTables, tableAt } from '../../../src/sheets/table/findTables';
+import { SheetCells } from '../../../src/sheets/table/sheetCells';
+import { NO_ANSWERS } from '../../../src/sheets/table/tableAnswers';
 import { planRow, type RowContent } from '../../../src/sheets/duty/planRow';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+
+const millimetres = (value: number) => ({ value: new Decimal(value), unit: measureUnit('length', 'mm')! });
 
 const content: RowContent = {
   hose: 'Larch DN 16',
   fittingA: 'Larch cone elbow',
   fittingB: 'Larch cone straight',
   quantity: 4,
-  overall: { mm: 1270, in: 50 },
-  cutOffA: { mm: 60, in: 2.3622 },
-  cutOffB: { mm: 30, in: 1.1811 },
-  unit: 'mm',
+  overall: millimetres(1270),
+  cutOffA: millimetres(60),
+  cutOffB: millimetres(30),
 };
 
 async function plan(
@@ -25,8 +30,9 @@ async function plan(
   const { workbook } = fakeWorkbook({ Jobs: rows }, { sheet: 'Jobs', address: selected });
   const used = (await workbook.used('Jobs'))!;
   const blocks = hostTables.map(address => blockOf(address)!);
-  const table = findTable(used, blockOf(selected)!, blocks)!;
-  return planRow(used, table, proposeColumns(used, table), { ...content, ...change }, blocks);
+  const cells = new SheetCells(used);
+  const table = tableAt(findTables(cells, blocks), blockOf(selected)!)!;
+  return planRow(cells, jobTable(cells, table, NO_ANSWERS, {}), { ...content, ...change }, blocks);
 }
 
 const cells = (changes: readonly Change[]) =>
@@ -103,6 +109,17 @@ test('the length follows the unit of its heading', async () => {
   const { changes, told } = await plan([headings, ['Larch DN 12', 33, 1, 1]]);
   expect(cells(changes)).toEqual({ A3: 'Larch DN 16', B3: 50, C3: 2.3622, D3: 1.1811 });
   expect(told).toContain('No column for: Fitting A, Fitting B, Quantity.');
+});
+
+test('a heading that names no unit is asked for, not guessed at', async () => {
+  await expect(
+    plan([
+      ['Hose', 'Fitting A', 'Fitting B', 'Overall length'],
+      ['Larch DN 12', 'x', 'y', 33],
+    ]),
+  ).rejects.toThrow(
+    'Column Overall length names no unit that is known. Write it in the heading, like (mm), or say it under Columns. Nothing was written.',
+  );
 });
 
 test('an overall length that is not known is left blank and said', async () => {

@@ -47,7 +47,8 @@ test.each([
   ['no end form', { formB: '' }, 'formB', /^End form B is blank: choose one/],
   ['a negative flow', { flow: '-60' }, 'flow', /^Flow is "-60": it must be more than 0/],
   ['a flow beyond anything', { flow: '2e9' }, 'flow', /^Flow is/],
-  ['a unit in the field', { airHottest: '40 C' }, 'airHottest', /^Hottest of the air is "40 C"/],
+  ['a unit at a flow, which has none to be turned into', { flow: '60 L' }, 'flow', /^Flow is "60 L"/],
+  ['a unit of something else', { pressure: '180 mm' }, 'pressure', /^Working pressure is "180 mm"/],
   ['a foot mark at a pressure', { surge: "3'" }, 'surge', /^Highest surge is "3'": inch and foot marks belong to lengths/],
   ['no number', { slack: 'some' }, 'slack', /^Slack is "some"/],
   ['typed viscosity left out', { grade: 'typed' }, 'viscosity', /enter it in mm²\/s/],
@@ -75,4 +76,10 @@ test('the other units keep what is asked: NIST SP 811 factors, there and back', 
   ]);
   expect(inUnits(us, 'metric')).toMatchObject({ flow: '59.999', pressure: '180', fluidHottest: '80', fluidColdest: '-10' });
   expect(us.slack).toBe(LIFT.slack);
+});
+
+// 1 MPa = 10 bar, 1 in = 25.4 mm. Source: NIST SP 811.
+test('a number brings its own unit where the field has one', () => {
+  const { demand } = readDuty({ ...LIFT, pressure: '18 MPa', surge: '210 bar' });
+  expect([demand!.pressure, demand!.surge].map(String)).toEqual(['180', '210']);
 });

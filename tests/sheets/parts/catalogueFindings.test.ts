@@ -2,13 +2,13 @@ import type { RangeContent, Workbook } from '../../../src/workbook/workbook';
 import { catalogueFindings, type Finding } from '../../../src/sheets/parts/catalogueFindings';
 import { checksSheet } from '../../../src/sheets/parts/checksSheet';
 import { dateColumns, oldPrices } from '../../../src/sheets/parts/oldPrices';
-import { workbookCatalogue } from '../../../src/sheets/catalogue/workbookCatalogue';
+import { usableCatalogue } from '../../../src/sheets/catalogue/usableCatalogue';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 import { demoQuotes } from '../quote/demoQuotes';
 
 type Sheets = Record<string, FakeCell[][]>;
 
-const found = (sheets: Sheets) => workbookCatalogue(fakeWorkbook(sheets, { sheet: 'Jobs', address: 'A1' }).workbook);
+const found = (sheets: Sheets) => usableCatalogue(fakeWorkbook(sheets, { sheet: 'Jobs', address: 'A1' }).workbook);
 const told = (findings: readonly Finding[]) => findings.map(({ kind, part, at }) => [kind, part, `${at.sheet}!${at.address}`]);
 
 /** The small catalogue with one more column or cell. */
@@ -91,8 +91,8 @@ describe('old prices', () => {
       formats: content.formats.map(row => row.map((_, column) => (column === 14 ? 'dd/mm/yyyy' : 'General'))),
     });
     const formatted: Workbook = { ...workbook, read: async ranges => (await workbook.read(ranges)).map(format) };
-    expect(dateColumns(await workbookCatalogue(workbook))).toEqual([]);
-    expect(dateColumns(await workbookCatalogue(formatted))).toMatchObject([{ table: 'hoses', heading: 'Listed' }]);
+    expect(dateColumns(await usableCatalogue(workbook))).toEqual([]);
+    expect(dateColumns(await usableCatalogue(formatted))).toMatchObject([{ table: 'hoses', heading: 'Listed' }]);
   });
 });
 
@@ -113,7 +113,7 @@ test('tables in the host’s own sense are followed by their names', async () =>
   const { workbook } = fakeWorkbook(sheets, { sheet: 'Jobs', address: 'A1' });
   const tables: Workbook['tables'] = async sheet =>
     sheet === 'Hoses' || sheet === 'Fittings' ? [{ sheet, address: 'A1:N8', name: `tbl${sheet}` }] : [];
-  const { ranges, catalogue } = await workbookCatalogue({ ...workbook, tables });
+  const { ranges, catalogue } = await usableCatalogue({ ...workbook, tables });
   expect(ranges.fittings).toMatchObject({ sheet: 'Fittings', address: 'A1:N8' });
   expect(catalogue.hoses).toHaveLength(4);
 });

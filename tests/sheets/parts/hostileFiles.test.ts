@@ -2,7 +2,7 @@ import ExcelJS from 'exceljs';
 import { zipSync } from 'fflate';
 import type { RawCell, RawTable } from '../../../src/core/catalogue/rawTable';
 import { excelWorkbook } from '../../../src/host/excel/excelWorkbook';
-import { standingCatalogue } from '../../../src/sheets/catalogue/standingCatalogue';
+import { workbookCatalogue } from '../../../src/sheets/catalogue/workbookCatalogue';
 import { writeParts } from '../../../src/sheets/parts/writeParts';
 import { MOST_BYTES, bytesOf } from '../../../src/workbook/requestSize';
 import { strictExcel } from '../../host/excel/strictExcel';
@@ -36,7 +36,7 @@ test('formulas, scripts and prototype names are written as texts, and are found 
     at: { sheet: 'Hoses', address: 'A1:A15' },
     numberFormat: '@',
   });
-  const { index } = (await standingCatalogue(workbook))!.catalogue!;
+  const { index } = (await workbookCatalogue(workbook))!.catalogue!;
   for (const name of [...EVIL, ...PROTOTYPE]) expect(index.hoses.get(name.trim().toLowerCase())?.row?.hose).toBe(name.trim());
   expect(({} as Record<string, unknown>).polluted).toBeUndefined();
 });
@@ -66,7 +66,7 @@ test('headings and sheets with prototype names are passed over', async () => {
   expect(tables.map(({ guess }) => guess)).toEqual([undefined, 'hoses', 'fittings', 'crimps']);
   await writeParts(workbook, await plan());
   expect(workbook.shown('Hoses')![0]!.at(-1)).toBe('__proto__');
-  expect((await standingCatalogue(workbook))!.catalogue!.handle).toBe(loaded.catalogue!.handle);
+  expect((await workbookCatalogue(workbook))!.catalogue!.handle).toBe(loaded.catalogue!.handle);
 });
 
 test.each<[string, () => Uint8Array, RegExp]>([
@@ -155,5 +155,5 @@ test('six megabytes of content go in pieces that Excel on the web takes, the Cat
       .flat()
       .some(change => change.kind === 'formulas' || change.kind === 'name'),
   ).toBe(false);
-  expect((await standingCatalogue(workbook))!.shown).toBe(loaded.catalogue!.handle);
+  expect((await workbookCatalogue(workbook))!.shown).toBe(loaded.catalogue!.handle);
 }, 60_000);

@@ -1,5 +1,5 @@
 import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
-import { standingCatalogue } from '../../../src/sheets/catalogue/standingCatalogue';
+import { workbookCatalogue } from '../../../src/sheets/catalogue/workbookCatalogue';
 import { insertion, selectedPair, type Wanted } from '../../../src/sheets/parts/insertPart';
 import { partSearch } from '../../../src/sheets/parts/partSearch';
 import { treeTables } from '../../core/catalogue/treeCatalogue';
@@ -12,7 +12,7 @@ const lookUp: Wanted = { what: 'lookUp', heading: 'Cut-off' };
 async function planned(rows: Parameters<typeof standingWorkbook>[0], address: string, wanted: Wanted) {
   const workbook = standingWorkbook(rows);
   await workbook.select({ sheet: 'Prices', address });
-  return insertion(elbow, wanted, await selectedPair(workbook), (await standingCatalogue(workbook))!);
+  return insertion(elbow, wanted, await selectedPair(workbook), (await workbookCatalogue(workbook))!);
 }
 
 test('a name goes into the selected blank cell', async () => {
@@ -48,7 +48,7 @@ test('without a name Catalogue the look-up names the cell', async () => {
     parts[0]!,
     { what: 'lookUp', heading: 'Bore' },
     await selectedPair(workbook),
-    (await standingCatalogue(workbook))!,
+    (await workbookCatalogue(workbook))!,
   );
   expect(changes.at(-1)).toMatchObject({ formulas: [['=HOSE.HOSEDATA(Jobs!$C$1,A3,"bore")']] });
 });

@@ -1,6 +1,6 @@
 import type { TableName } from '../../../src/core/catalogue/tables/catalogueTables';
 import type { Workbook } from '../../../src/workbook/workbook';
-import { standingCatalogue } from '../../../src/sheets/catalogue/standingCatalogue';
+import { workbookCatalogue } from '../../../src/sheets/catalogue/workbookCatalogue';
 import { firstOfEach } from '../../../src/sheets/parts/loadedTable';
 import { chosenTables, loadedCatalogue, type HeadingMaps } from '../../../src/sheets/parts/loadedCatalogue';
 import { partsWorkbook } from '../../../src/sheets/parts/partsWorkbook';
@@ -19,7 +19,7 @@ export async function loadThrough(
   const picked = Object.entries(files).map(([name, bytes]) => ({ name, bytes: async () => bytes }));
   const { tables, refusals } = await tablesFromFiles(readPartsFile, picked, 1, {});
   const taken: ReadonlyMap<string, TableName> = firstOfEach(tables);
-  const standing = await standingCatalogue(workbook);
+  const standing = await workbookCatalogue(workbook);
   const chosen = chosenTables(tables, taken, maps);
   const loaded = loadedCatalogue(chosen, standing);
   const plan = async () => planParts(chosen, await partsWorkbook(workbook, standing, chosen, TODAY));

@@ -1,4 +1,4 @@
-import { standingCatalogue } from '../../../src/sheets/catalogue/standingCatalogue';
+import { workbookCatalogue } from '../../../src/sheets/catalogue/workbookCatalogue';
 import { writeParts } from '../../../src/sheets/parts/writeParts';
 import { treeTables, withCell, withRows } from '../../core/catalogue/treeCatalogue';
 import { LiveWorkbook } from './liveWorkbook';
@@ -21,7 +21,7 @@ describe('the first load', () => {
     expect(await workbook.sheets()).toEqual(['Sheet1', 'Hoses', 'Fittings', 'Crimps', 'Catalogue']);
     expect(workbook.formulaAt('Catalogue', 'A3')).toBe('=HOSE.CATALOGUE(Hoses!A1:N55,Fittings!A1:M58,Crimps!A1:J56)');
     expect(await workbook.names()).toEqual([{ name: 'Catalogue', at: { sheet: 'Catalogue', address: 'A3' } }]);
-    const standing = await standingCatalogue(workbook);
+    const standing = await workbookCatalogue(workbook);
     expect(standing).toMatchObject({ isNamed: true, shown: loaded.catalogue!.handle, reason: '' });
     expect(standing!.catalogue!.handle).toBe(loaded.catalogue!.handle);
   });
@@ -35,7 +35,7 @@ describe('the first load', () => {
     expect(await workbook.sheets()).toEqual(['hoses', 'Fittings', 'Catalogue', 'Hoses data', 'Crimps', 'Catalogue 2']);
     expect(workbook.shown('hoses')).toEqual([['my own hoses']]);
     expect(workbook.shown('Catalogue')).toEqual([['my list']]);
-    expect((await standingCatalogue(workbook))!.catalogue!.handle).toBe(loaded.catalogue!.handle);
+    expect((await workbookCatalogue(workbook))!.catalogue!.handle).toBe(loaded.catalogue!.handle);
   });
 
   test('says which tables are still missing', async () => {
@@ -57,7 +57,7 @@ describe('replacing a catalogue', () => {
     expect(workbook.shown('Hoses 2026-11-25')).toEqual(before);
     expect(workbook.shown('Hoses')!.at(-1)!.slice(0, 6)).toEqual(['Cedar DN 6', 'Cedar', '', '', 6.3, 200]);
     expect(workbook.formulaAt('Jobs', 'C1')).toBe(FORMULA.replace('Hoses!A1:N5', 'Hoses!A1:N56'));
-    expect((await standingCatalogue(workbook))!.shown).toBe(loaded.catalogue!.handle);
+    expect((await workbookCatalogue(workbook))!.shown).toBe(loaded.catalogue!.handle);
   });
 
   test('a second replacing on the same day makes a second copy; only sheets that the formula names are touched', async () => {

@@ -47,7 +47,7 @@ const metres = (hose: string) =>
 
 it('hose in reels by length and scrap, fittings and ferrules in packs, guards by length, with the total', async () => {
   await enterOrder();
-  const { sheet, problems } = await writePurchase(book.port, undefined, '2026-10-05');
+  const { sheet, read } = await writePurchase(book.port, undefined, '2026-10-05');
   const { rows, get, label, total } = await list(sheet);
   let sum = 0;
   for (const hose of new Set(order.map(line => line.hose))) {
@@ -72,7 +72,14 @@ it('hose in reels by length and scrap, fittings and ferrules in packs, guards by
   expect(rows).toHaveLength(new Set(order.map(line => line.hose)).size + counts.size + 1);
   expect(get('Larch DN 16', 'To buy (reels, packs)')).toBe(3);
   expect([label, total]).toEqual(['Total', cents(sum)]);
-  expect(problems.map(({ sentence }) => sentence)).toEqual([expect.stringMatching(/^ferrules not known: no crimp data/)]);
+  // Lines that must not be made: nothing is bought for them, and the list says so on top.
+  expect(read.stops.map(({ sentence }) => sentence)).toEqual([
+    expect.stringMatching(/^too short/),
+    expect.stringMatching(/^rating missing/),
+    expect.stringMatching(/^families differ.*no crimp data/),
+  ]);
+  const { values } = await book.content(sheet);
+  expect(values[5]![0]).toMatch(/^STOP, nothing bought for: .*no crimp data/);
 });
 
 it('what is typed as in stock is taken off, and a missing price makes the total incomplete', async () => {

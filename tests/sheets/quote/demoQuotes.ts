@@ -17,6 +17,7 @@ export function demoQuotes(): Record<string, FakeCell[][]> {
       [1, 'Topper lift', 'Alder DN 12', 'Alder cone straight DN 12', 'Alder cone elbow DN 12', 1250, 4],
       [2, 'Suction', 'Willow DN 25', 'Alder cone straight DN 25', 'Alder cone straight DN 25', 900, 1],
       [3, 'Not measured yet', 'Alder DN 12', 'Alder cone straight DN 12', 'Alder cone straight DN 12', '', 1],
+      [4, 'Topper tilt', 'Alder DN 25', 'Alder cone straight DN 25', 'Alder cone straight DN 25', 700, 2],
     ],
     Parts: [['Catalogue', { formula, value: 'CAT-00000000 (mm, bar; 4 hoses, 7 fittings, 5 crimps)' }]],
     ...Object.fromEntries(sheets),

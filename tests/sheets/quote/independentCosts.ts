@@ -66,7 +66,7 @@ export function upToCents(price: number): number {
   return Math.ceil(price * 100 - 1e-6) / 100;
 }
 
-/** The lines of the sample sheet Jobs that can be quoted, in order: as they are typed there. */
+/** The lines of the sample sheet Jobs that may be made, in order, as they are typed there; three others are STOP. */
 export const sampleLines: readonly Wanted[] = [
   line('Alder DN 6', 'Alder 37° flare swivel straight DN 6', 'Alder 37° flare swivel straight DN 6', 620, 4),
   line('Alder DN 16', 'Alder 24° cone L 45° DN 16', 'Alder 24° cone L straight DN 16', 1120, 2),
@@ -74,9 +74,6 @@ export const sampleLines: readonly Wanted[] = [
   line('Larch DN 16', 'Larch 24° cone L straight DN 16', 'Larch 24° cone L straight DN 16', 1480, 10),
   line('Larch DN 19', 'Larch O-ring face seal 90° DN 19', 'Larch O-ring face seal 90° DN 19', 860, 2),
   line('Rowan DN 19', 'Rowan 24° cone S straight DN 19', 'Rowan 24° cone S straight DN 19', 3400, 1),
-  line('Larch DN 12', 'Larch 24° cone S straight DN 12', 'Larch 24° cone S straight DN 12', 200, 2),
-  line('Larch DN 19', 'Larch 37° flare swivel 90° DN 19', 'Larch 24° cone L straight DN 19', 740, 2),
-  line('Larch DN 16', 'Rowan 24° cone S straight DN 19', 'Larch 24° cone L straight DN 16', 900, 1),
 ];
 
 /** Cells of the sample sheet Jobs that make its lines 7 and 9 assemblies that may be made: what must not be made has no cost. */

@@ -145,11 +145,11 @@ test('one selected row is quoted alone, one selected cell stands for the whole t
 });
 
 test('nothing of a quote is cut off: long names of parts get room, headings stand in three lines', async () => {
-  const sheets = demoQuotes();
-  const long = 'Larch 37° flare swivel straight DN 12';
-  const head = sheets.Jobs!.find(row => row.some(cell => /^(Fitting|Coupling) A$/.test(String(cell))))!;
-  const at = head.findIndex(cell => /^(Fitting|Coupling) A$/.test(String(cell)));
-  sheets.Jobs!.filter(row => row !== head && row[at] !== '').forEach(row => (row[at] = long));
+  const long = 'Alder 37° flare swivel straight DN 12';
+  const renamed = Object.entries(demoQuotes()).map(([name, rows]) => {
+    return [name, rows.map(row => row.map(cell => (cell === 'Alder cone straight DN 12' ? long : cell)))] as const;
+  });
+  const sheets = Object.fromEntries(renamed);
   const { changes } = await batch(workbook => writeQuote(workbook, settings!, undefined, '2026-10-05'), sheets);
   const styles = changes.flatMap(change => (change.kind === 'style' ? [change.style] : []));
   expect(styles.filter(({ columnWidth = 0 }) => columnWidth === 197)).toHaveLength(1);

@@ -4,7 +4,6 @@ import { jobTable } from '../../../src/sheets/jobs/jobTable';
 import { findTables } from '../../../src/sheets/table/findTables';
 import { SheetCells } from '../../../src/sheets/table/sheetCells';
 import { NO_ANSWERS } from '../../../src/sheets/table/tableAnswers';
-import { jobTable as quoteTable } from '../../../src/sheets/jobs/quoteLine';
 import { JOB_WORDS } from '../../../src/sheets/table/jobWords';
 import { sheetContent } from './sheetContent';
 
@@ -30,9 +29,6 @@ test.each([
   const found = jobTable(cells, findTables(cells)[0]!, NO_ANSWERS, {})!;
   expect(Object.keys(found.columns)).toEqual(
     expect.arrayContaining(['hose', 'fittingA', 'fittingB', 'overall', 'cutLength', 'quantity']),
-  );
-  expect(Object.keys(quoteTable(job)?.columns ?? {})).toEqual(
-    expect.arrayContaining(['hose', 'fittingA', 'fittingB', 'overall', 'quantity']),
   );
   const stock = new SheetCells(
     sheetContent([

@@ -23,7 +23,7 @@ test('without parts data the looked-up columns are disabled, and one sentence sa
   await open(OTHER_WORDS, 'B5');
   const die = await screen.findByRole('checkbox', { name: 'Die A' });
   expect(die).toHaveProperty('disabled', true);
-  const [said, ...more] = screen.getAllByText(/named Catalogue/);
+  const [said, ...more] = screen.getAllByText(/holds =HOSE.CATALOGUE/);
   expect(more).toEqual([]);
   for (const name of ['Die A', 'Working pressure', 'Cost each']) {
     const box = screen.getByRole('checkbox', { name });
@@ -35,11 +35,14 @@ test('without parts data the looked-up columns are disabled, and one sentence sa
 
 test('a column corrected by hand is used', async () => {
   const { written } = await open(OTHER_WORDS, 'B5');
-  fireEvent.change(await screen.findByLabelText('Cut-off A'), { target: { value: '7' } });
+  fireEvent.change(await screen.findByLabelText('H: Deduction 2'), { target: { value: 'cutOffA' } });
+  await waitFor(() => expect(screen.getByLabelText('H: Deduction 2')).toHaveProperty('value', 'cutOffA'));
+  fireEvent.change(screen.getByLabelText('G: Deduction 1'), { target: { value: 'cutOffB' } });
+  await waitFor(() => expect(screen.getByLabelText('G: Deduction 1')).toHaveProperty('value', 'cutOffB'));
   fireEvent.click(screen.getByRole('checkbox', { name: 'Cut length' }));
   fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
   await waitFor(() => expect(written).toHaveLength(1));
-  expect(written[0]!.at(-1)).toMatchObject({ formulas: expect.arrayContaining([['=HOSE.CUTLENGTH(E5,H5,H5)']]) });
+  expect(written[0]!.at(-1)).toMatchObject({ formulas: expect.arrayContaining([['=HOSE.CUTLENGTH(E5,H5,G5)']]) });
 });
 
 test('crimp columns come with their cautions', async () => {
@@ -75,16 +78,26 @@ test('what was written stays said when the table is read again with its new colu
   expect(screen.getByText(/Wrote Cut length \(mm\) in column I/)).toBeTruthy();
 });
 
-test('what was corrected by hand stays when the table has grown by a column, and goes when another table is selected', async () => {
-  const sheets = { Jobs: OTHER_WORDS as Parameters<typeof fakeWorkbook>[0][string] };
-  const { workbook } = fakeWorkbook(sheets, { sheet: 'Jobs', address: 'B5' });
-  render(<TaskPane workbook={workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
-  fireEvent.change(await screen.findByLabelText('Cut-off A'), { target: { value: '7' } });
-  sheets.Jobs = OTHER_WORDS.map((row, r) => (r === 3 ? [...row, 'Cut length (mm)'] : row));
-  await workbook.select({ sheet: 'Jobs', address: 'B5' });
-  expect(await screen.findByText(/Table A4:I7/)).toBeTruthy();
-  expect(screen.getByLabelText('Cut-off A')).toHaveProperty('value', '7');
-  sheets.Jobs = OTHER_WORDS.map((row, r) => (r === 3 ? ['Line', ...row.slice(1)] : row));
-  await workbook.select({ sheet: 'Jobs', address: 'B5' });
-  await waitFor(() => expect(screen.getByLabelText('Cut-off A')).toHaveProperty('value', '6'));
+test('what was corrected by hand is remembered with the workbook', async () => {
+  const { workbook, remembered } = await open(OTHER_WORDS, 'B5');
+  fireEvent.change(await screen.findByLabelText('H: Deduction 2'), { target: { value: 'none' } });
+  await waitFor(() => expect(screen.getByLabelText('H: Deduction 2')).toHaveProperty('value', 'none'));
+  expect([...remembered.keys()]).toEqual(['tables']);
+  await workbook.select({ sheet: 'Jobs', address: 'B6' });
+  expect(await screen.findByText('Needs a column for: Cut-off B.')).toBeTruthy();
+});
+
+test('rows that were appended are filled on request', async () => {
+  const cut = (row: number) => ({ formula: `=HOSE.CUTLENGTH(B${row},C${row},D${row})`, value: 796 });
+  const rows = [
+    ['Hose', 'Overall length (mm)', 'Cut-off A (mm)', 'Cut-off B (mm)', 'Cut length (mm)'],
+    ['Larch DN 12', 840, 22, 22, cut(2)],
+    ['Larch DN 12', 900, 22, 22, ''],
+  ];
+  const { written } = await open(rows, 'A2');
+  expect(await screen.findByText('1 row has no formulas')).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Fill them' }));
+  expect(await screen.findByText('Filled Cut length (mm) in rows 3 of sheet Jobs.')).toBeTruthy();
+  expect(written[0]!.at(-1)).toMatchObject({ at: { address: 'E3' }, formulas: [['=HOSE.CUTLENGTH(B3,C3,D3)']] });
+  await waitFor(() => expect(screen.queryByText('1 row has no formulas')).toBeNull());
 });

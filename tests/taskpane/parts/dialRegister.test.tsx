@@ -9,7 +9,7 @@ import { AcceptDial } from '../../../src/taskpane/controls/AcceptDial';
 import { DialsView } from '../../../src/taskpane/parts/DialsView';
 import type { DialProposal } from '../../../src/sheets/machines/dialProposal';
 import { planDial } from '../../../src/sheets/machines/planDial';
-import { catalogueOfWorkbook } from '../../../src/sheets/catalogue/catalogueOfWorkbook';
+import { workbookCatalogue } from '../../../src/sheets/catalogue/workbookCatalogue';
 import { today } from '../../../src/sheets/table/today';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 import { viewProps } from '../viewProps';
@@ -61,11 +61,13 @@ test('a new row keeps the old ones, says what counted before, and CRIMPSETUP’s
     dayNumber('2026-03-09'),
     'before 410',
   ]);
-  const catalogue = (await catalogueOfWorkbook(workbook))!;
+  const catalogue = (await workbookCatalogue(workbook))!.catalogue!;
   expect(catalogue.problems).toEqual([]);
   expect(crimpSetup(catalogue, 'Larch DN 12', 'Larch cone', 'Gate')).toMatchObject({ dial: 415, source: 'MACHINE' });
   await workbook.write(plan.writing.undo);
-  expect(crimpSetup((await catalogueOfWorkbook(workbook))!, 'Larch DN 12', 'Larch cone', 'Gate')).toMatchObject({ dial: 410 });
+  expect(crimpSetup((await workbookCatalogue(workbook))!.catalogue!, 'Larch DN 12', 'Larch cone', 'Gate')).toMatchObject({
+    dial: 410,
+  });
 });
 
 test('a row outside the range that the Catalogue reads extends it, and only that argument', async () => {
@@ -75,7 +77,7 @@ test('a row outside the range that the Catalogue reads extends it, and only that
   await workbook.write(plan.writing.changes);
   const [cell] = await workbook.read([{ sheet: 'Catalogue', address: 'A1' }]);
   expect(cell!.formulas).toEqual([['=HOSE.CATALOGUE(Hoses!A1:D9,Fittings!A1:E9,Crimps!A1:F9,Machines!A1:K24)']]);
-  expect(crimpSetup((await catalogueOfWorkbook(workbook))!, 'Larch DN 12', 'Larch cone', 'Gate').dial).toBe(415);
+  expect(crimpSetup((await workbookCatalogue(workbook))!.catalogue!, 'Larch DN 12', 'Larch cone', 'Gate').dial).toBe(415);
   await workbook.write(plan.writing.undo);
   const [restored] = await workbook.read([{ sheet: 'Catalogue', address: 'A1' }]);
   expect(restored!.formulas[0]![0]).toContain('Machines!A1:K3)');
@@ -108,7 +110,7 @@ test.each([
   await workbook.write(plan.writing.changes);
   const name = sheet.includes(' ') ? `'${sheet}'` : sheet;
   expect(await catalogueFormula(workbook)).toBe(`=HOSE.CATALOGUE(Hoses!A1:D9,Fittings!A1:E9,Crimps!A1:F9,${name}!A1:M22)`);
-  const catalogue = (await catalogueOfWorkbook(workbook))!;
+  const catalogue = (await workbookCatalogue(workbook))!.catalogue!;
   expect(catalogue.problems).toEqual([]);
   expect(crimpSetup(catalogue, 'Larch DN 12', 'Larch cone', 'Gate')).toMatchObject({ dial: 415, source: 'MACHINE' });
   const again = await planDial(workbook, { ...proposal, dial: new Decimal(416), date: '2026-03-10' }, '2026-03-10');
@@ -126,7 +128,7 @@ test('a sheet Machines that the Catalogue does not read is taken with the dials 
   expect(plan.comparison.old).toEqual({ dial: '410', from: 'MACHINE', date: '2026-02-01' });
   expect(plan.told[1]).toBe('The Catalogue cell does not read sheet Machines yet: it is made to read A2:K25.');
   await workbook.write(plan.writing.changes);
-  expect(crimpSetup((await catalogueOfWorkbook(workbook))!, 'Larch DN 12', 'Larch cone', 'Gate').dial).toBe(415);
+  expect(crimpSetup((await workbookCatalogue(workbook))!.catalogue!, 'Larch DN 12', 'Larch cone', 'Gate').dial).toBe(415);
   const tooHigh = await planDial(workbook, { ...proposal, dial: new Decimal(901), date: '2026-03-10' }, '2026-03-10');
   expect(tooHigh.kind === 'refused' && tooHigh.sentence).toMatch(/above the machine’s highest dial, 900/);
 });

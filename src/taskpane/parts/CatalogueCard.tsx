@@ -14,19 +14,19 @@ import {
 } from '@fluentui/react-components';
 import { catalogueTables, TABLE_NAMES } from '../../core/catalogue/tables/catalogueTables';
 import type { Workbook } from '../../workbook/workbook';
-import type { StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
-import { standingProblems } from '../../sheets/parts/loadedCatalogue';
+import { chooseCatalogue, type WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
+import { catalogueProblems } from '../../sheets/parts/loadedCatalogue';
 import { PlacedProblems } from './PlacedProblems';
-import type { Standing } from './useStanding';
+import type { CatalogueShown } from './useWorkbookCatalogue';
 
 const useStyles = makeStyles({
   card: { gap: tokens.spacingVerticalS },
   handle: { overflowWrap: 'anywhere', fontWeight: tokens.fontWeightSemibold },
 });
 
-const placeText = ({ sheet, address }: StandingCatalogue['cell']) => `${sheet}!${address}`;
+const placeText = ({ sheet, address }: WorkbookCatalogue['cell']) => `${sheet}!${address}`;
 
-function Counts({ found }: { readonly found: StandingCatalogue }) {
+function Counts({ found }: { readonly found: WorkbookCatalogue }) {
   const { catalogue } = found;
   if (!catalogue) return null;
   const counts = TABLE_NAMES.flatMap(name =>
@@ -47,7 +47,7 @@ function Found({
   onAgain,
 }: {
   readonly workbook: Workbook;
-  readonly found: StandingCatalogue;
+  readonly found: WorkbookCatalogue;
   readonly onAgain: () => void;
 }) {
   const styles = useStyles();
@@ -64,7 +64,12 @@ function Found({
             {placeText(cell)}
           </Link>
           {isNamed ? ', named Catalogue' : ', not named Catalogue yet'}
-          {others.length > 0 && `; other CATALOGUE cells: ${others.map(placeText).join(', ')}`}
+          {others.length > 0 && '; other CATALOGUE cells: '}
+          {others.map(other => (
+            <Button key={placeText(other)} size="small" onClick={() => void chooseCatalogue(workbook, other).then(onAgain)}>
+              Use {placeText(other)}
+            </Button>
+          ))}
         </Caption1>
       </Card>
       {!catalogue && (
@@ -88,7 +93,7 @@ function Found({
       <PlacedProblems
         workbook={workbook}
         title={`${catalogue?.leftOutRows} ${catalogue?.leftOutRows === 1 ? 'row is' : 'rows are'} left out`}
-        problems={standingProblems(found)}
+        problems={catalogueProblems(found)}
       />
     </>
   );
@@ -96,12 +101,12 @@ function Found({
 
 interface Props {
   readonly workbook: Workbook;
-  readonly standing: Standing;
+  readonly standing: CatalogueShown;
   readonly onAgain: () => void;
 }
 
 /** What parts data stand in the workbook, and what is wrong with them. */
-export function StandingCard({ workbook, standing, onAgain }: Props) {
+export function CatalogueCard({ workbook, standing, onAgain }: Props) {
   switch (standing.status) {
     case 'loading':
       return <Spinner size="small" label="Reading the catalogue of this workbook" />;

@@ -1,21 +1,21 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { callsCatalogue } from '../../workbook/catalogueFormula';
 import type { CellValue, Workbook } from '../../workbook/workbook';
-import { standingCatalogue, type StandingCatalogue } from '../../sheets/catalogue/standingCatalogue';
+import { workbookCatalogue, type WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 
 /** The catalogue of the workbook as the view knows it. */
-export type Standing =
+export type CatalogueShown =
   | { readonly status: 'loading' }
   | { readonly status: 'failed'; readonly reason: string }
   | { readonly status: 'none' }
-  | { readonly status: 'ready'; readonly found: StandingCatalogue };
+  | { readonly status: 'ready'; readonly found: WorkbookCatalogue };
 
 const SETTLED_MS = 300;
 
 const textOf = (value: CellValue | undefined) => (typeof value === 'object' ? value.error : String(value));
 
 /** Whether the Catalogue cell shows something else than when it was read; cheap, for the tables may be long. */
-async function hasChanged(workbook: Workbook, known: Standing): Promise<boolean> {
+async function hasChanged(workbook: Workbook, known: CatalogueShown): Promise<boolean> {
   if (known.status === 'ready') {
     const { cell, shown, formula } = known.found;
     const [content] = await workbook.read([cell]);
@@ -28,15 +28,15 @@ async function hasChanged(workbook: Workbook, known: Standing): Promise<boolean>
 }
 
 /** Reads the workbook's catalogue, and again when its cell shows another handle. */
-export function useStanding(workbook: Workbook): readonly [Standing, () => Promise<Standing>] {
-  const [standing, setStanding] = useState<Standing>({ status: 'loading' });
-  const known = useRef<Standing>(standing);
+export function useWorkbookCatalogue(workbook: Workbook): readonly [CatalogueShown, () => Promise<CatalogueShown>] {
+  const [standing, setStanding] = useState<CatalogueShown>({ status: 'loading' });
+  const known = useRef<CatalogueShown>(standing);
   const turns = useRef(0);
-  const read = useCallback(async (): Promise<Standing> => {
+  const read = useCallback(async (): Promise<CatalogueShown> => {
     const turn = ++turns.current;
-    const next = await standingCatalogue(workbook).then(
-      (found): Standing => (found ? { status: 'ready', found } : { status: 'none' }),
-      (error: unknown): Standing => ({ status: 'failed', reason: error instanceof Error ? error.message : String(error) }),
+    const next = await workbookCatalogue(workbook).then(
+      (found): CatalogueShown => (found ? { status: 'ready', found } : { status: 'none' }),
+      (error: unknown): CatalogueShown => ({ status: 'failed', reason: error instanceof Error ? error.message : String(error) }),
     );
     if (turn === turns.current) {
       known.current = next;

@@ -1,4 +1,4 @@
-import { formulaBelow } from '../../../src/sheets/duty/formulaBelow';
+import { formulaBelow } from '../../../src/sheets/table/formulaBelow';
 
 test.each([
   ['=HOSE.ASSEMBLY(Catalogue,A10,B10,C10,D10)', '=HOSE.ASSEMBLY(Catalogue,A11,B11,C11,D11)'],

@@ -1,0 +1,23 @@
+import { tableRows } from '../table/tableRows';
+import type { TableView } from './columnsView';
+
+/** Rows of a table that are no lines of it, and its last row that is one, zero-based. */
+export interface LineRows {
+  /** Totals and remarks. */
+  readonly others: ReadonlySet<number>;
+  readonly last: number;
+}
+
+/** Which rows of a table our columns have to do with: remarks and totals below the lines are none of them. */
+export function lineRows({ cells, table, columns }: Pick<TableView, 'cells' | 'table' | 'columns'>): LineRows {
+  const { block } = table;
+  const keys = Object.values(columns).flatMap(({ first, last }) => [first, last]);
+  const all = Array.from({ length: block.columns }, (_, i) => block.column + i);
+  const rules = { name: columns.hose?.first, keys: keys.length > 0 ? keys : all, takesHidden: true };
+  const rows = tableRows(cells, { ...table, below: [] }, rules);
+  const others = new Set(rows.flatMap(({ row, kind }) => (kind === 'line' ? [] : [row])));
+  const holds = (row: number) => all.some(column => !cells.isEmpty(row, column));
+  let last = block.row + block.rows - 1;
+  while (last > block.row + 1 && (others.has(last) || !holds(last))) last -= 1;
+  return { others, last };
+}

@@ -1,0 +1,65 @@
+import type { FoundTable } from '../table/findTables';
+import { headingForms } from '../table/heading';
+import { HEADING_WORDS } from '../table/headingWords';
+import type { SheetCells } from '../table/sheetCells';
+import { correctionKey, type HeadingCorrections } from '../table/tableColumns';
+import { READING } from './columnRoles';
+
+/** Columns of the sheet (zero-based) side by side. */
+export interface ColumnSpan {
+  readonly first: number;
+  readonly last: number;
+}
+
+const SAMPLE_ROWS = 50;
+
+function longestRun(flags: readonly boolean[], offset: number): ColumnSpan | undefined {
+  let best: ColumnSpan | undefined;
+  let start = 0;
+  for (let i = 0; i <= flags.length; i += 1) {
+    if (flags[i]) continue;
+    const length = i - start;
+    if (length >= 2 && (!best || length > best.last - best.first + 1)) best = { first: offset + start, last: offset + i - 1 };
+    start = i + 1;
+  }
+  return best;
+}
+
+const namesReading = (heading: string, index: number) =>
+  (/^\d$/.test(heading.trim()) && index > 0) || headingForms(heading).some(form => HEADING_WORDS.reading.exact.test(form));
+
+/** Columns side by side whose numbers lie within 5 % of each other in every row. */
+function byContent(cells: SheetCells, { block }: FoundTable, taken: ReadonlySet<number>): ColumnSpan | undefined {
+  const rows = Array.from({ length: Math.min(block.rows - 1, SAMPLE_ROWS) }, (_, i) => block.row + 1 + i);
+  const near = (column: number) => {
+    const pairs = rows.map(row => [cells.value(row, column), cells.value(row, column + 1)] as const);
+    const numbers = pairs.filter((pair): pair is [number, number] => pair.every(value => typeof value === 'number'));
+    return (
+      numbers.length > 0 && numbers.every(([a, b]) => a > 0 && Math.abs(a - b) <= 0.05 * a && !(a === b && Number.isInteger(a)))
+    );
+  };
+  const free = (column: number) => column < block.column + block.columns && !taken.has(column);
+  for (let column = block.column; column < block.column + block.columns; column += 1) {
+    let last = column;
+    while (free(last) && free(last + 1) && near(last)) last += 1;
+    if (last >= column + 2) return { first: column, last };
+  }
+  return undefined;
+}
+
+/** The columns of caliper readings: as somebody said, by their headings, else by what stands in them. */
+export function readingColumns(
+  cells: SheetCells,
+  table: FoundTable,
+  taken: ReadonlySet<number>,
+  corrections: HeadingCorrections,
+): ColumnSpan | undefined {
+  const { headings, block } = table;
+  const flags = headings.map((heading, index) => {
+    const said = corrections.get(correctionKey(heading));
+    if (said !== undefined) return said === READING;
+    return !taken.has(block.column + index) && namesReading(heading, index);
+  });
+  const notThese = headings.flatMap((heading, index) => (corrections.has(correctionKey(heading)) ? [block.column + index] : []));
+  return longestRun(flags, block.column) ?? byContent(cells, table, new Set([...taken, ...notThese]));
+}

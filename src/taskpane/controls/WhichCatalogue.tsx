@@ -1,0 +1,50 @@
+import { Button, makeStyles, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
+import { useCallback, useState } from 'react';
+import { chooseCatalogue, workbookCatalogue, type WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
+import type { RangeAddress, Workbook } from '../../workbook/workbook';
+import { useOnSheets } from './useOnSheets';
+
+const useStyles = makeStyles({ buttons: { flexWrap: 'wrap' } });
+
+interface Props {
+  readonly workbook: Workbook;
+  /** Another cell counts now: read again what comes from the catalogue. */
+  readonly onChosen: () => void;
+}
+
+const placeText = ({ sheet, address }: RangeAddress) => `${sheet}!${address}`;
+
+/** Asks which of several CATALOGUE cells counts, and tells which one does until that is answered; nothing where there is one. */
+export function WhichCatalogue({ workbook, onChosen }: Props) {
+  const styles = useStyles();
+  const [found, setFound] = useState<WorkbookCatalogue>();
+  const read = useCallback(async () => setFound(await workbookCatalogue(workbook).catch(() => undefined)), [workbook]);
+  useOnSheets(workbook, read);
+  if (!found?.isAsked) return null;
+  const { cell, others } = found;
+  const choose = async (at: RangeAddress) => {
+    await chooseCatalogue(workbook, at);
+    await read();
+    onChosen();
+  };
+  return (
+    <MessageBar intent="warning" layout="multiline">
+      <MessageBarBody>
+        This workbook has {others.length + 1} cells with =HOSE.CATALOGUE(…). The one in {placeText(cell)} is used. Which one
+        counts?
+      </MessageBarBody>
+      <MessageBarActions className={styles.buttons}>
+        {[cell, ...others].map((at, index) => (
+          <Button
+            key={placeText(at)}
+            size="small"
+            appearance={index === 0 ? 'primary' : 'secondary'}
+            onClick={() => void choose(at)}
+          >
+            {placeText(at)}
+          </Button>
+        ))}
+      </MessageBarActions>
+    </MessageBar>
+  );
+}
