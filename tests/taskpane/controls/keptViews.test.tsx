@@ -25,6 +25,7 @@ test('a plan stays while other tabs of the pane, and other views of the tab, are
   await openPlace('week/cut-list');
   await screen.findByText('Rack', { selector: 'option' });
   type('Kerf (mm)', '3');
+  type('Keep from (mm)', '500');
   fireEvent.click(screen.getByText('Plan the cuts'));
   const before = await screen.findByText('Larch DN 12', { selector: 'h2' });
   await openPlace('parts');
@@ -52,12 +53,12 @@ test('half-typed readings stay while another tab is looked at', async () => {
 test('hidden views listen to nothing and read nothing; shown again they read anew; a closed pane leaves no listener', async () => {
   const { workbook, listeners, unmount } = open(demoSheets, 'Jobs', 'A2');
   const read = jest.spyOn(workbook, 'used');
-  // Cards ask nothing of the workbook before their button is pressed: what listens then is the strip.
-  await openPlace('week/cards');
+  // The cut list reads no sheet while the names of the sheets stay: what it listens to, and the strip.
+  await openPlace('week/cut-list');
   const alone = listeners.size;
   for (const { id, views } of tabs) for (const view of views) await openPlace(`${id}/${view.id}`);
   await waitFor(() => expect(read).toHaveBeenCalled());
-  await openPlace('week/cards');
+  await openPlace('week/cut-list');
   await pause(400);
   expect(listeners.size).toBe(alone);
   read.mockClear();
