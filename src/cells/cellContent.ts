@@ -42,7 +42,8 @@ function fromObject(cell: Record<string, unknown>): CellContent {
  */
 export function cellContent(cell: unknown): CellContent {
   if (cell === null || cell === undefined) return null;
-  if (typeof cell === 'number' || typeof cell === 'boolean') return cell;
+  if (typeof cell === 'number') return Number.isFinite(cell) ? cell : new IncomingError('#NUM!', undefined);
+  if (typeof cell === 'boolean') return cell;
   if (typeof cell === 'string') return fromText(cell);
   if (typeof cell === 'object') return fromObject(cell as Record<string, unknown>);
   return String(cell);

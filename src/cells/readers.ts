@@ -81,8 +81,14 @@ export function number(rules: NumberRules = {}): CellReader<Decimal> {
   };
 }
 
-/** A reader of text; a number is taken as its text (part names may be numbers). */
-export const text: CellReader<string> = cell => String(cell).trim();
+/** The longest text that can stand in a formula: no name is longer, and a sentence that quotes one fits its cell. */
+const LONGEST_TEXT = 255;
+
+/** A reader of text; a number is taken as its text (part names may be numbers). A text too long for a name is cut off. */
+export const text: CellReader<string> = cell => {
+  const whole = String(cell).trim();
+  return whole.length > LONGEST_TEXT ? `${whole.slice(0, LONGEST_TEXT)}…` : whole;
+};
 
 /** A reader of one word out of a list, without case and outer spaces; spaces inside count as one, of whatever kind they are. */
 export function choice<T extends string>(...options: readonly T[]): CellReader<T> {

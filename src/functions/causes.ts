@@ -50,7 +50,7 @@ function shownBy(names: readonly (Name | undefined)[]): (key: string) => Name['s
  * @customfunction CRIMPCAUSE CRIMPCAUSE
  * @param {any[][]} combination Name of the combination (hose and fitting), a column, one crimp a row; all of one machine, 500 names at most.
  * @param {any[][]} deviation Deviation of the crimp, mean of its readings - target, a column (one unit with the tolerance, mm or in).
- * @param {any[][]} tolerance Allowed deviation either way, one value or a column (same unit).
+ * @param {any[][]} tolerance Allowed deviation either way, one value, or a column with that of each crimp (same unit).
  * @param {any[][]} [die] Die of the crimp, a column, or one value: with one die throughout the cause may be machine or die (blank = dies are not told apart).
  * @param {any[][]} [confidence] Confidence of the finding, one value, a fraction between 0.5 and 1 (blank = 0.95).
  * @param {any[][]} [actionShare] Fraction of the tolerance below which nothing is touched, one value from 0 to 1 (blank = 0.5).

@@ -346,6 +346,10 @@ describe('UNITCOST', () => {
     expect(costOf({ ...treeTables, guards: other }, 1020, 10, 'coil')[0]![0]).toBe(
       '#N/A guard "coil" has no size DN 12, that of Alder DN 12: add that size to the table Guards, or choose another guard',
     );
+    const twice = [...guards, ['sleeve', null, 32, 3]];
+    expect(costOf({ ...treeTables, guards: twice }, 1020, 10, 'sleeve')[0]![0]).toBe(
+      '#N/A guard "sleeve" was left out of the catalogue: Guards row 4: Guard is the same as in row 6, expected one row only',
+    );
   });
 
   test('what must not be made has no cost, with the sentence of ASSEMBLY; a missing rating is no reason', () => {
@@ -357,6 +361,8 @@ describe('UNITCOST', () => {
       const [said] = functions.assembly(handle, one('Alder DN 12'), one(end), one(end), one(overall));
       expect(costOf(treeTables, overall, 10, null, end)).toEqual([Array(4).fill(`#N/A ${said![3]}`)]);
     }
+    // 50 − 2 × 30 leaves no hose at all: as much too short as any other.
+    expect(costOf(treeTables, 50, 10, null)[0]![3]).toMatch(/^#N\/A too short: -\d+(\.\d+)? mm of free hose, at least 100 mm$/);
     expect(costOf(treeTables, 900, 10, null, 'Alder flare straight DN 12')[0]![1]).toBe(10);
   });
 

@@ -34,6 +34,22 @@ describe('HOSEDATA and FITTINGDATA', () => {
     expect(functions.hoseData(found, col(...names, 4711, '4711'), one('bore'))).toEqual(Array(6).fill([12.7]));
   });
 
+  // A formula holds texts of at most 255 characters, a cell 32,767: Excel's published limits.
+  test('a text too long for a name is not found, in a sentence that fits its cell', () => {
+    const [[found]] = called(() => functions.hoseData(handle, one('x'.repeat(32_000)), one('bore'))) as [[string]];
+    expect(found).toMatch(/^#N\/A hose "x{255}…" is not in the catalogue/);
+    const [[field]] = called(() => functions.hoseData(handle, one('Alder DN 12'), one('y'.repeat(32_000)))) as [[string]];
+    expect(field).toMatch(/^#VALUE! field is "y{255}…": fields of Hoses are/);
+  });
+
+  test('a number that is none is an error of its row', () => {
+    expect(called(() => functions.hoseData(handle, col('Alder DN 12', NaN, Infinity), one('bore')))).toEqual([
+      [12.7],
+      ['#NUM! '],
+      ['#NUM! '],
+    ]);
+  });
+
   test('formula-like text is plain text here', () => {
     const found = catalogueOf(withRows('hoses', ['=HYPERLINK("x")', '+Alder', null, null, 12.7, 250]));
     expect(functions.hoseData(found, one('=hyperlink("x")'), one('family'))).toEqual([['+Alder']]);

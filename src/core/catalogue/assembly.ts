@@ -19,7 +19,7 @@ export interface Assembly {
 /** Free hose between the couplings against the shop's shortest; where the rates name none, the couplings must not meet in the hose. */
 export function tooShort(catalogue: Catalogue, cut: Decimal, { inserted, shortestCut }: CoupledHose): string[] {
   const shortest = shortestCut ?? inserted;
-  if (cut.gte(shortest)) return [];
+  if (cut.gt(0) && cut.gte(shortest)) return [];
   const unit = catalogue.units.length.symbol;
   return [`too short: ${cut.minus(inserted)} ${unit} of free hose, at least ${shortest.minus(inserted)} ${unit}`];
 }

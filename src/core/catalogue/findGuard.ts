@@ -16,7 +16,10 @@ export function findGuard(catalogue: Catalogue, name: string, hose: Hose): Guard
     throw new TradeError('notFound', 'guard', `"${name.trim()}" is not in the catalogue`, advice);
   }
   const size = headingKey(hose.size ?? '');
-  const [found] = rows.length === 1 ? rows : rows.filter(row => row.size !== '' && row.size === size);
+  const found =
+    rows.length === 1
+      ? rows[0]
+      : (rows.find(row => row.size !== '' && row.size === size) ?? rows.find(row => row.size === '' && row.entry.problem));
   if (!found) {
     const received = `"${name.trim()}" has no size ${hose.size ?? '(blank)'}, that of ${hose.hose}`;
     throw new TradeError('notFound', 'guard', received, 'add that size to the table Guards, or choose another guard');

@@ -1,4 +1,3 @@
-import { cutFrom } from '../length/cutLength';
 import { TradeError } from '../tradeError';
 import { Decimal } from '../units/decimal';
 import type { Catalogue } from './catalogue';
@@ -96,7 +95,7 @@ export function unitCost(
   guard?: string,
 ): UnitCost {
   const parts = coupledHose(catalogue, hoseName, fittingNames);
-  const cut = cutFrom(overall, parts.cutOffs);
+  const cut = overall.minus(parts.cutOffs);
   requireMakeable(catalogue, parts, cut);
   const { price, divisor, fittings } = partsCosts(catalogue, [hoseName, ...fittingNames, guard ?? ''].join('\u001f'), () =>
     partsCost(catalogue, parts, guard),
