@@ -65,7 +65,7 @@ describe('a quote with a margin', () => {
     expect(column('Line total')).toEqual(cents.map(value => value / 100));
     const sum = cents.reduce((total, value) => total + value, 0);
     expect(totals.get('Sum of the lines')).toBe(sum / 100);
-    expect(totals.get('Up to the minimum charge of 2000 (lines without call-out)')).toBe((200_000 - sum) / 100);
+    expect(totals.get('Minimum charge supplement (minimum 2000.00)')).toBe((200_000 - sum) / 100);
     expect(totals.get('Call-out')).toBe(35);
     expect(totals.get('Total')).toBe(2035);
   });
