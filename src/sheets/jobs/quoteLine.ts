@@ -35,7 +35,7 @@ export interface QuoteLine {
   readonly formulas: Readonly<Partial<Record<QuoteField, string>>>;
 }
 
-/** A line that must not be made, as the sheet calls it: `line 3`, `Topper lift`, `row 7`. */
+/** A line that must not be made, as the sheet calls it: `line 3`, `Topper lift`, `row 7 (Alder DN 12)`. */
 export interface StopLine extends RowProblem {
   readonly line: string;
 }
@@ -114,9 +114,9 @@ function quoteLine(jobs: Jobs, line: JobLine, unit: MeasureUnit): QuoteLine | un
   };
 }
 
-const stopLine = ({ row, line, label, places }: JobLine, sentence: string): StopLine => ({
+const stopLine = ({ row, line, label, hose, places }: JobLine, sentence: string): StopLine => ({
   ...{ row, sentence },
-  line: places.line ? `line ${line}` : label || line,
+  line: places.line ? `line ${line}` : label || `${line}${hose && ` (${hose})`}`,
 });
 
 const USUAL_STEP: Length = { value: usualStep('mm'), unit: measureUnit('length', 'mm')! };
