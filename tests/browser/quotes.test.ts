@@ -34,7 +34,7 @@ describe('tab Quote on the try-out page', () => {
       .fill('40 %');
     await press('Write the quote as a new sheet');
     await written('Quote');
-    expect(await pane().getByText('Look at these lines of Jobs before you send it').count()).toBe(1);
+    expect(await pane().getByText('STOP, not quoted: lines of Jobs').count()).toBe(1);
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await press('Quote');
     await idle();

@@ -49,6 +49,8 @@ export interface TableUnits {
   readonly overall?: string | undefined;
   /** Of readings and target. */
   readonly diameter?: string | undefined;
+  /** Overall lengths are typed as text, so that a formula cannot turn them into another unit. */
+  readonly isText?: boolean;
   /** Somebody has to say a unit first. */
   readonly asks?: boolean;
 }

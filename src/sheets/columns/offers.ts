@@ -3,9 +3,11 @@ import { columnLetters } from '../../workbook/a1';
 import { catalogueHindrance } from '../catalogue/catalogueState';
 import { judgementRecipes, setUpRecipes } from './crimpRecipes';
 import { nextDialRecipe } from './nextDialRecipe';
-import type { Offer, OfferContext, OfferOptions, Recipe, TableUnits } from './offer';
+import type { Offer, OfferContext, OfferOptions, Place, Recipe, TableUnits } from './offer';
 import { priceRecipes } from './priceRecipes';
-import { roleLabel } from './columnRoles';
+import { measureUnit } from '../../core/units/measureUnit';
+import { turnedBy } from '../table/turnedBy';
+import { roleLabel, type Role } from './columnRoles';
 import type { TableView } from './columnsView';
 import { ownColumnNamed } from './missingFormulas';
 
@@ -18,6 +20,10 @@ function unitReason({ unitMatters }: Recipe, { catalogue, units }: OfferContext)
         : [];
   if (unitMatters && !mine && units.asks) return `Say first which unit the ${what} in.`;
   if (!mine || !theirs || mine === theirs) return undefined;
+  if (unitMatters === 'length') {
+    if (!units.isText) return undefined;
+    return `The ${what} in ${mine} and typed as text, the catalogue is in ${theirs}: type them as numbers, or in ${theirs}.`;
+  }
   return `The ${what} in ${mine}, the catalogue is in ${theirs}: they must be the same.`;
 }
 
@@ -28,6 +34,20 @@ function reasonOf(recipe: Recipe, context: OfferContext): string | undefined {
   const missing = recipe.needs.filter(role => !columns[role]).map(role => roleLabel(role));
   if (missing.length > 0) return `Needs a column for: ${missing.join(', ')}.`;
   return unitReason(recipe, context) ?? recipe.hindrance;
+}
+
+const LENGTHS: ReadonlySet<Role> = new Set<Role>(['overall', 'allowance']);
+
+/** Lengths go to the catalogue in its unit: the formula turns those of a table in another one, exactly. */
+function inUnitOfCatalogue(recipe: Recipe, { units, catalogue }: OfferContext): Recipe {
+  const [from, to] = [units.overall, catalogue.unit].map(symbol => measureUnit('length', symbol ?? ''));
+  const turn = from && to && recipe.catalogue && recipe.unitMatters === 'length' ? turnedBy(from, to) : '';
+  if (turn === '') return recipe;
+  const turned = (place: Place): Place => ({
+    ...place,
+    at: role => `${place.at(role)}${LENGTHS.has(role) ? turn : ''}`,
+  });
+  return { ...recipe, call: place => recipe.call(turned(place)) };
 }
 
 /** A table that our functions fill a column of already gets no second one. */
@@ -54,7 +74,7 @@ export function offersFor(table: OfferTable, options: OfferOptions = {}): Offer[
     ...priceRecipes(context),
   ];
   return recipes.map(recipe => ({
-    ...recipe,
+    ...inUnitOfCatalogue(recipe, context),
     takes: [
       ...(recipe.catalogue ? ['Catalogue'] : []),
       ...recipe.needs.map(role => roleLabel(role)),

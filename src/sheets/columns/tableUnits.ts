@@ -8,6 +8,11 @@ import { COLUMN_MEASURES, type Role } from './columnRoles';
 import type { TableUnits } from './offer';
 import type { Columns } from './tableColumnsOf';
 
+function holdsText(cells: SheetCells, { block }: FoundTable, column: number | undefined): boolean {
+  const rows = Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i);
+  return column !== undefined && rows.some(row => typeof cells.value(row, column) === 'string' && !cells.isEmpty(row, column));
+}
+
 /** Units of a table's overall lengths, and of its readings and targets; what its headings do not say becomes a question. */
 export function tableUnits(
   cells: SheetCells,
@@ -16,7 +21,9 @@ export function tableUnits(
   answers: TableAnswers,
   { unit, diameterUnit }: CatalogueState,
 ): { readonly units: TableUnits; readonly questions: readonly TableQuestion[] } {
-  const firsts = Object.fromEntries(Object.entries(columns).map(([role, { first }]) => [role, first]));
+  const firsts: Partial<Record<Role, number>> = Object.fromEntries(
+    Object.entries(columns).map(([role, { first }]) => [role, first]),
+  );
   const proposed = measureUnit('length', unit ?? diameterUnit ?? '');
   const proposals = proposed ? { length: proposed } : {};
   const reader = new TableReader<Role>(cells, table, firsts, COLUMN_MEASURES, answers, proposals);
@@ -26,6 +33,7 @@ export function tableUnits(
     units: {
       overall: symbol(reader.unitOf('overall')),
       diameter: symbol(diameter),
+      isText: holdsText(cells, table, firsts.overall),
       asks: new Set(reader.questions.filter(({ asked }) => asked === 'unit').map(({ heading }) => heading)).size > 0,
     },
     questions: reader.questions,

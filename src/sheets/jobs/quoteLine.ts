@@ -1,6 +1,6 @@
 import { number } from '../../cells/readers';
 import { TradeError } from '../../core/tradeError';
-import { Decimal } from '../../core/units/decimal';
+import type { Decimal } from '../../core/units/decimal';
 import { lengthUnitOf, type Length } from '../../core/units/lengthUnit';
 import { convertMeasure, measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import { sheetInFormula } from '../../workbook/a1';
@@ -8,6 +8,7 @@ import type { Workbook } from '../../workbook/workbook';
 import { NothingToQuote } from '../catalogue/nothingToQuote';
 import { usualStep } from '../table/benchStep';
 import type { RowProblem } from '../table/rowProblem';
+import { turnedBy } from '../table/turnedBy';
 import type { ReadReport, Takeable } from '../table/tableRows';
 import type { TableQuestion } from '../table/tableReader';
 import { isReady, stopSentence, type JobLine, type JobPlace } from './jobLine';
@@ -35,7 +36,7 @@ export interface QuoteLine {
   readonly formulas: Readonly<Partial<Record<QuoteField, string>>>;
 }
 
-/** A line that must not be made, as the sheet calls it: `line 3`, `Topper lift`, `row 7`. */
+/** A line that must not be made, as the sheet calls it: `line 3`, `Topper lift`, `row 7 (Alder DN 12)`. */
 export interface StopLine extends RowProblem {
   readonly line: string;
 }
@@ -58,13 +59,6 @@ export interface QuoteLineWishes {
   readonly take?: ReadonlySet<Takeable> | undefined;
   /** Lines that are done or planned are wanted like the others. */
   readonly whateverStatus?: boolean;
-}
-
-/** How a cell in one unit is turned into another by a formula: `*25.4`, `/25.4`, "" where they are the same. */
-function turnedBy(from: MeasureUnit, to: MeasureUnit): string {
-  if (from.symbol === to.symbol) return '';
-  const [times, over] = [convertMeasure(new Decimal(1), from, to), convertMeasure(new Decimal(1), to, from)];
-  return times.decimalPlaces() <= over.decimalPlaces() ? `*${times}` : `/${over}`;
 }
 
 const inUnit = ({ value, unit }: Length, to: MeasureUnit): Decimal => convertMeasure(value, unit, to);
@@ -114,9 +108,9 @@ function quoteLine(jobs: Jobs, line: JobLine, unit: MeasureUnit): QuoteLine | un
   };
 }
 
-const stopLine = ({ row, line, label, places }: JobLine, sentence: string): StopLine => ({
+const stopLine = ({ row, line, label, hose, places }: JobLine, sentence: string): StopLine => ({
   ...{ row, sentence },
-  line: places.line ? `line ${line}` : label || line,
+  line: places.line ? `line ${line}` : label || `${line}${hose && ` (${hose})`}`,
 });
 
 const USUAL_STEP: Length = { value: usualStep('mm'), unit: measureUnit('length', 'mm')! };

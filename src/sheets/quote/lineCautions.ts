@@ -1,13 +1,20 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
+import { findHose } from '../../core/catalogue/findPart';
 import { unitCost } from '../../core/catalogue/unitCost';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { QuoteLine } from '../jobs/quoteLine';
+import { isPlainHose } from './plainHose';
 import type { RowProblem } from '../table/rowProblem';
 
 /** What keeps the cost of a line from being known: a price or a rate that is missing. */
-function unknownCost(catalogue: Catalogue, { hose, fittingA, fittingB, overall, quantity }: QuoteLine): string | undefined {
+function unknownCost(catalogue: Catalogue, line: QuoteLine): string | undefined {
+  const { hose, fittingA, fittingB, overall, quantity } = line;
   try {
+    if (isPlainHose(line)) {
+      const isPriced = findHose(catalogue, hose).pricePerLength !== undefined;
+      return isPriced ? undefined : `price of ${hose} is missing: enter it in the catalogue`;
+    }
     unitCost(catalogue, hose, [fittingA, fittingB], overall, new Decimal(quantity));
     return undefined;
   } catch (error) {

@@ -2,6 +2,7 @@ import { columnLetters } from '../../workbook/a1';
 import { guardCostFormula, type GuardPrices } from '../catalogue/guardPrices';
 import { BREAK_ROW, fixed, type QuoteColumn, type QuoteLayout } from './quoteLayout';
 import type { QuoteLine } from '../jobs/quoteLine';
+import { isPlainHose, type PlainHoseCost } from './plainHose';
 import type { PriceMethod } from './quoteSettings';
 
 /** What the formulas of all lines have in common. */
@@ -11,6 +12,7 @@ export interface LineContext {
   readonly catalogue: string;
   readonly method: PriceMethod;
   readonly guards: GuardPrices | undefined;
+  readonly plainHose: PlainHoseCost;
   /** Decimals of the currency. */
   readonly decimals: number;
 }
@@ -70,17 +72,20 @@ function unitCostCall(catalogue: string, layout: QuoteLayout, row: number, quant
 }
 
 /** Which parts of a line have no price and which rates are missing, as sentences; "" where all are there. */
-function missingFormula({ layout, catalogue }: LineContext, row: number): string {
+function missingFormula({ layout, catalogue }: LineContext, line: QuoteLine, row: number): string {
   const cell = (column: QuoteColumn) => layout.cell(column, row);
   const said = (column: QuoteColumn, call: string, unless = '') => {
     const sentence = `"No price of "&${cell(column)}&". "`;
     const look = `IFERROR(IF(ISNUMBER(${call}),"",${sentence}),${sentence})`;
     return unless ? `IF(${unless},"",${look})` : look;
   };
-  const parts = [
-    said('hose', `HOSE.HOSEDATA(${catalogue},${cell('hose')},"price per length")`),
+  const fittings = [
     said('fittingA', `HOSE.FITTINGDATA(${catalogue},${cell('fittingA')},"price")`),
     said('fittingB', `HOSE.FITTINGDATA(${catalogue},${cell('fittingB')},"price")`, `${cell('fittingA')}=${cell('fittingB')}`),
+  ];
+  const parts = [
+    said('hose', `HOSE.HOSEDATA(${catalogue},${cell('hose')},"price per length")`),
+    ...(isPlainHose(line) ? [] : fittings),
     ...(layout.has('guard') ? [`IF(ISNUMBER(${cell('guardCost')}),"","No price of "&${cell('guard')}&". ")`] : []),
     layout.missingRates,
   ];
@@ -111,16 +116,28 @@ export function lineFormulas(context: LineContext, line: QuoteLine, row: number)
     `IF(ISNUMBER(${cell('each')}),IFERROR(IF(${cell('check')}="OK","",${CHECK}),${CHECK}),IF(ISERROR(${cell('each')}),"No price: look at margin and rounding.",IF(${cell('missing')}="",${NOT_KNOWN},${cell('missing')})))`,
   );
   const assembly = ['hose', 'fittingA', 'fittingB', 'overall'].map(column => cell(column as QuoteColumn));
-  put(layout.column('check'), `INDEX(HOSE.ASSEMBLY(${[catalogue, ...assembly].join(',')}),1,4)`);
-  put(layout.column('hoseCost'), unitCostCall(catalogue, layout, row, cell('quantity')));
+  const isPlain = isPlainHose(line);
+  const isInCatalogue = `IF(ISNUMBER(HOSE.HOSEDATA(${catalogue},${cell('hose')},"bore")),"OK","")`;
+  put(layout.column('check'), isPlain ? isInCatalogue : `INDEX(HOSE.ASSEMBLY(${[catalogue, ...assembly].join(',')}),1,4)`);
+  const { hose, labour: labourOf } = context.plainHose;
+  put(
+    layout.column('hoseCost'),
+    isPlain ? hose(cell('hose'), cell('overall')) : unitCostCall(catalogue, layout, row, cell('quantity')),
+  );
+  if (isPlain) {
+    put(layout.column('fittingsCost'), '0');
+    put(layout.column('labourCost'), labourOf(cell('quantity')));
+    put(layout.column('assemblyCost'), `${parts.hose}+${parts.fittings}+${parts.labour}`);
+  }
   put(layout.column('guardCost'), guardCost(context, line, row));
   put(layout.column('cost'), `IF(${known},${parts.hose}+${parts.fittings}+${parts.labour}+${parts.guard},"not known")`);
   put(layout.column('exact'), exactFormula(method, parts, cell('quantity'), setting));
-  put(layout.column('missing'), missingFormula(context, row));
+  put(layout.column('missing'), missingFormula(context, line, row));
   for (let index = 0; index < layout.breaks; index++) {
     const labour = `$${columnLetters(layout.breakLabourColumn(index))}${row + 1}`;
     const quantity = fixed(BREAK_ROW, layout.breakColumn(index));
-    put(layout.breakLabourColumn(index), `INDEX(${unitCostCall(catalogue, layout, row, quantity)},1,3)`);
+    const ofBreak = isPlain ? labourOf(quantity) : `INDEX(${unitCostCall(catalogue, layout, row, quantity)},1,3)`;
+    put(layout.breakLabourColumn(index), ofBreak);
     put(layout.breakColumn(index), priceFormula(method, { ...parts, labour }, setting));
   }
   return formulas;

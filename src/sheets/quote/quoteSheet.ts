@@ -9,6 +9,7 @@ import { writeHead, writeSettings, type HeadInput } from './quoteHead';
 import { BREAK_ROW, fixed, HEADING_ROW, QuoteLayout, type QuoteColumn } from './quoteLayout';
 import { lineFormulas, type LineContext } from './quoteLineFormulas';
 import type { QuoteField, QuoteLine } from '../jobs/quoteLine';
+import type { PlainHoseCost } from './plainHose';
 import type { QuoteSettings } from './quoteSettings';
 import { HEADINGS } from './quoteWords';
 import { writeTotals } from './quoteTotals';
@@ -20,6 +21,7 @@ export interface QuoteInput extends HeadInput {
   readonly lines: readonly QuoteLine[];
   readonly lengthUnit: string;
   readonly guards: GuardPrices | undefined;
+  readonly plainHose: PlainHoseCost;
 }
 
 const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
@@ -63,12 +65,16 @@ function writeLines(writer: SheetWriter, { lines, settings }: QuoteInput, layout
 function writeFormulas(writer: SheetWriter, context: LineContext, lines: readonly QuoteLine[]): void {
   const { layout } = context;
   const rows = lines.map((line, index) => lineFormulas(context, line, layout.firstRow + index));
-  for (const column of rows[0]!.keys()) {
-    writer.formulas(
-      layout.firstRow,
-      column,
-      rows.map(row => [row.get(column)!]),
-    );
+  for (const column of new Set(rows.flatMap(row => [...row.keys()]))) {
+    const formulas = rows.map(row => row.get(column));
+    // Where UNITCOST spills, nothing is written: only the cells of plain hoses are.
+    if (formulas.every(formula => formula !== undefined)) {
+      writer.formulas(
+        layout.firstRow,
+        column,
+        formulas.map(formula => [formula]),
+      );
+    } else formulas.forEach((formula, index) => formula && writer.formulas(layout.firstRow + index, column, [[formula]]));
   }
 }
 
@@ -127,10 +133,10 @@ function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: Quo
 
 /** A new sheet with a quote: printed part on the left, the working with all settings beside it; all prices are formulas. */
 export function quoteSheet(input: QuoteInput): readonly Change[] {
-  const { sheet, lines, settings, catalogue, guards } = input;
+  const { sheet, lines, settings, catalogue, guards, plainHose } = input;
   const layout = quoteLayoutOf(lines, settings);
   const writer = new SheetWriter(sheet);
-  const context = { layout, catalogue, method: settings.method, guards, decimals: decimalsOf(settings.format) };
+  const context = { layout, catalogue, method: settings.method, guards, plainHose, decimals: decimalsOf(settings.format) };
   writeHead(writer, input, layout);
   writeSettings(writer, input, layout);
   writeHeadings(writer, layout, input);

@@ -33,7 +33,7 @@ export function writeTotals(writer: SheetWriter, layout: QuoteLayout, { format }
   const incomplete = `"Total, incomplete: "&(${lines}-${count})&" of ${lines} lines without a price"`;
   writer.formulas(first, label, [
     ['="Sum of the lines"'],
-    [`=IF(${minimum}>0,"Up to the minimum charge of "&${minimum}&" (lines without call-out)","")`],
+    [`=IF(${minimum}>0,"Minimum charge supplement (minimum "&TEXT(${minimum},"0.00")&")","")`],
     [`=IF(${layout.setting('callOut')}>0,"Call-out","")`],
     [`=IF(${count}=${lines},"Total",${incomplete})`],
   ]);

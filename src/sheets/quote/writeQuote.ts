@@ -9,6 +9,7 @@ import { lineCautions } from './lineCautions';
 import { marginsOfWorkbook, type MarginTable } from './marginTable';
 import { missingRatesFormula } from '../catalogue/missingRates';
 import { quoteLines, type QuoteLines, type QuoteLineWishes } from '../jobs/quoteLine';
+import { plainHoseCost } from './plainHose';
 import { quoteSheet } from './quoteSheet';
 import type { QuoteSettings } from './quoteSettings';
 import { usableCatalogue } from '../catalogue/usableCatalogue';
@@ -61,6 +62,7 @@ export async function writeQuote(
     handle,
     lengthUnit: units.length.symbol,
     guards: guardPrices(found),
+    plainHose: plainHoseCost(found),
     margins,
     minimumRate: rateCell(found, 'minimum charge'),
     missingRates: missingRatesFormula(found),

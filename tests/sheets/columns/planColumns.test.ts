@@ -218,8 +218,6 @@ test('what is missing is said in words, and columns that need no catalogue stay 
   expect(reasons.dieA).toMatch(/holds =HOSE.CATALOGUE/);
   expect(reasons.pressure).toBe(reasons.dieA);
   expect(reasons.check).toBe('Needs a column for: Readings, Target diameter, Tolerance.');
-  const inches = offersFor(viewOf(used, 'B5', { present: true, unit: 'in' })).find(offer => offer.id === 'pressure');
-  expect(inches?.reason).toMatch(/lengths are in mm, the catalogue is in in/);
 });
 
 test('lengths that became dates are named, and typed length columns are set to text', () => {
@@ -470,5 +468,40 @@ describe('rows that were appended', () => {
     const rows = [HEAD, ...lines(1).map(line => [...line, 756]), [], ['Total', 800, '', '']];
     expect(missingFormulas(withFormulas(rows, { E2: '=HOSE.CUTLENGTH(B2,C2,D2)' })).rows).toEqual([]);
     expect(missingFormulas(withFormulas([HEAD, ...lines(2)], { E2: '=B2-C2-D2' })).rows).toEqual([]);
+  });
+});
+
+// 1 in = 25.4 mm exactly. Source: NIST SP 811, appendix B.
+describe('a table in another unit than the catalogue', () => {
+  const rows = (unit: string, overall: CellValue) =>
+    sheetOf([
+      ['Hose', 'Fitting A', 'Fitting B', `Overall length (${unit})`, 'Qty'],
+      ['Alder DN 25', 'x', 'y', overall, 2],
+    ]);
+
+  test.each([
+    ['in', 50, '*25.4'],
+    ['m', 1.25, '*1000'],
+    ['mm', 1250, ''],
+  ])('lengths in %s go to it converted, and the answer is in its unit', (unit, overall, turn) => {
+    const { plan, formulas } = planned(rows(unit, overall), 'A2', ['cutLength', 'cost'], { catalogue: WORKSHOP });
+    expect(formulas[0]).toEqual([
+      `=INDEX(HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2${turn}),1,1)`,
+      `=INDEX(HOSE.UNITCOST(Catalogue,A2,B2,C2,D2${turn},E2),1,4)`,
+    ]);
+    expect(plan.told).toContain('Cut length (mm)');
+  });
+
+  test('what is typed as text cannot be converted by a formula, and is said', () => {
+    const view = viewOf(rows('in', '27 1/2'), 'A2', WORKSHOP);
+    expect(offersFor(view).find(({ id }) => id === 'pressure')!.reason).toBe(
+      'The overall lengths are in in and typed as text, the catalogue is in mm: type them as numbers, or in mm.',
+    );
+  });
+
+  test('the look-up names the catalogue’s cell where that is not called Catalogue', () => {
+    const catalogue = { ...WORKSHOP, reference: "'What-if'!$B$1" };
+    const { formulas } = planned(rows('mm', 1250), 'A2', ['pressure'], { catalogue });
+    expect(formulas[0]).toEqual(["=INDEX(HOSE.ASSEMBLY('What-if'!$B$1,A2,B2,C2,D2),1,2)"]);
   });
 });

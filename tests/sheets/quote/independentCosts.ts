@@ -101,4 +101,5 @@ export const bought = {
   guardPrice: (guard: string) => Number(guards.get(guard)!['Price per length (per m)']),
   ferrule,
   scrap: rate('scrap fraction'),
+  rate,
 };

@@ -25,3 +25,10 @@ test('a line whose cost is known has no caution for it', () => {
   const sentences = lineCautions(readCatalogue(treeTables), [line]).map(({ sentence }) => sentence);
   expect(sentences.join()).not.toMatch(/rate|price/);
 });
+
+test('a hose without couplings needs no price but its own', () => {
+  const bare = { ...line, fittingA: '', fittingB: '' };
+  expect(lineCautions(readCatalogue(treeTables), [bare])).toEqual([]);
+  const [caution] = lineCautions(readCatalogue(treeTables), [{ ...bare, hose: 'Willow DN 25' }]);
+  expect(caution!.sentence).toBe('price of Willow DN 25 is missing: enter it in the catalogue');
+});

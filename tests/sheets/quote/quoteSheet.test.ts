@@ -4,7 +4,7 @@ import { marginsOfWorkbook } from '../../../src/sheets/quote/marginTable';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
 import { quoteSources, writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { builtFunctions } from '../../preview/builtFunctions';
-import { corrections, correctedLines, costParts, upToCents, type Wanted } from './independentCosts';
+import { bought, corrections, correctedLines, costParts, upToCents, type Wanted } from './independentCosts';
 import { openSample } from './openSample';
 
 jest.setTimeout(60_000);
@@ -66,7 +66,7 @@ describe('a quote with a margin', () => {
     expect(column('Line total')).toEqual(cents.map(value => value / 100));
     const sum = cents.reduce((total, value) => total + value, 0);
     expect(totals.get('Sum of the lines')).toBe(sum / 100);
-    expect(totals.get('Up to the minimum charge of 2000 (lines without call-out)')).toBe((200_000 - sum) / 100);
+    expect(totals.get('Minimum charge supplement (minimum 2000.00)')).toBe((200_000 - sum) / 100);
     expect(totals.get('Call-out')).toBe(35);
     expect(totals.get('Total')).toBe(2035);
   });
@@ -221,6 +221,28 @@ describe('a quote with a margin', () => {
     expect((await shown(sheet)).column('Note')[1]).toBe('To be checked before order.');
     await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'E10' }, values: [[8]] }]);
     expect((await shown(sheet)).column('Price each')[0]).toBe(eachOf({ ...correctedLines[0]!, quantity: 8 }));
+  });
+
+  it('a hose without couplings is priced by its length: hose with scrap, set-up and cut, no crimp', async () => {
+    await book.write([
+      { kind: 'addSheet', sheet: 'Bare' },
+      {
+        kind: 'values',
+        at: { sheet: 'Bare', address: 'A1:E3' },
+        values: [
+          ['Hose', 'Fitting A', 'Fitting B', 'Length (m)', 'Qty'],
+          ['Larch DN 16', '', '', 5, 3],
+          ['Larch DN 16', 'Larch 24° cone L straight DN 16', 'Larch 24° cone L straight DN 16', 1.48, 10],
+        ],
+      },
+    ]);
+    await book.port.select({ sheet: 'Bare', address: 'A2' });
+    const { column } = await shown(await quote({ margin: '40 %' }));
+    const hose = (5 * bought.metrePrice('Larch DN 16')) / (1 - bought.scrap);
+    const labour = ((bought.rate('set-up minutes') / 3 + bought.rate('minutes per cut')) * bought.rate('labour per hour')) / 60;
+    expect(column('Price each')).toEqual([upToCents((hose + labour) / 0.6), eachOf(correctedLines[3]!)]);
+    expect(column('Overall length (mm)')).toEqual([5000, 1480]);
+    expect(column('Note')).toEqual(['', '']);
   });
 
   it('copied lines stay as they are when the job sheet changes', async () => {
