@@ -159,6 +159,39 @@ const columnsIn = (found: Found): number[] => Object.values(found).filter(column
 const withoutBlanks = (found: Found): Found =>
   Object.fromEntries(Object.entries(found).filter(([, column]) => column !== undefined));
 
+const OF_CRIMPS: readonly CrimpRole[] = [
+  'combination',
+  'hose',
+  'fitting',
+  'fittingA',
+  'target',
+  'tolerance',
+  'smallest',
+  'crimp',
+  'die',
+];
+
+/** One column headed `Value` or `Result` is one of readings only in a table that speaks of crimps, or where it says so itself. */
+function isOfCrimps(table: FoundTable, found: Found, [ofA, ofB]: readonly [readonly number[], readonly number[]]): boolean {
+  const [only] = ofA;
+  if (only === undefined || ofA.length > 1 || ofB.length > 0) return true;
+  return /read|cal+iper|measur|actual/i.test(headingOf(table, only)) || OF_CRIMPS.some(role => found[role] !== undefined);
+}
+
+/** The same headings come twice, once for each end: the second column of a heading is end B's. */
+function ofSecondBlock(table: FoundTable, columns: Found, firstReading: number): void {
+  const words = table.headings.map(correctionKey);
+  for (const field of END_FIELDS) {
+    const first = columns[field];
+    if (first === undefined) continue;
+    const index = words.indexOf(words[first - table.block.column]!, first - table.block.column + 1);
+    if (index < 0 || first > firstReading) continue;
+    columns[`${field}A`] ??= first;
+    columns[`${field}B`] ??= table.block.column + index;
+    delete columns[field];
+  }
+}
+
 /** How the readings lie and which column is what: by hand, by the headings, then by what stands below them. */
 export function crimpColumns(
   cells: SheetCells,
@@ -186,13 +219,15 @@ export function crimpColumns(
   });
   const isPossible = ({ column }: NamedReading) => couldBeReadings(cells, table, column);
   const named = [...said, ...ends.readings.filter(isPossible), ...plain].sort((a, b) => a.column - b.column);
-  const [ofA, ofB] = readingColumns(cells, table, named, taken);
+  const placed = readingColumns(cells, table, named, taken);
+  const [ofA, ofB] = said.length > 0 || isOfCrimps(table, found, placed) ? placed : [[], []];
   const layout: CrimpLayout = ofB.length > 0 ? 'ends' : ofA.length === 1 ? 'column' : 'row';
   const columns: Found = { ...others };
   // A number of the reading means something only where each has a row of its own; elsewhere `Pos.` may number the lines.
   if (readingNumber !== undefined && layout === 'column') columns.readingNumber = readingNumber;
   else if (readingNumber !== undefined && !ofA.includes(readingNumber) && /^pos/i.test(headingOf(table, readingNumber)))
     columns.line ??= readingNumber;
+  if (ofB.length > 0 && named.every(({ end }) => end === '')) ofSecondBlock(table, columns, ofB[0]!);
   ofA.forEach((column, index) => (columns[`reading${index + 1}`] = column));
   ofB.forEach((column, index) => (columns[`readingB${index + 1}`] = column));
   return { layout, columns, readings: [ofA.length, ofB.length] };

@@ -5,7 +5,7 @@ import type { CrimpData } from './crimpData';
 import { diameterText } from './crimpText';
 import type { CrimpReadOptions, TypedName } from './crimpReadOptions';
 import type { CrimpProblem, Sourced } from './crimpRow';
-import { placeText, type CrimpRowReader } from './crimpRowReader';
+import { OPEN_UNIT, placeText, type CrimpRowReader } from './crimpRowReader';
 import type { SettingsAbove } from './settingsAbove';
 
 /** Where the numbers of a row may come from, besides its own cells. */
@@ -75,11 +75,17 @@ const ADVICE =
   'no column, nothing above the table and no crimp data of hose and coupling give it: enter it under Limits and machine';
 
 /** Why a crimp cannot be judged; undefined where it can. */
-export function limitsProblem(reader: CrimpRowReader, limits: Limits, data: CrimpData): CrimpProblem | undefined {
-  if (reader.problem) return reader.problem;
+export function limitsProblem(
+  reader: CrimpRowReader,
+  limits: Limits,
+  data: CrimpData,
+  isUnitKnown: boolean,
+): CrimpProblem | undefined {
   const { crimp } = reader;
   const at = placeText(crimp.readings[0]!);
   const end = crimp.end ? `end ${crimp.end}: ` : '';
+  if (!isUnitKnown) return { at, sentence: OPEN_UNIT };
+  if (reader.problem) return reader.problem;
   const { target, tolerance } = limits;
   const missing = !target ? 'target' : !tolerance ? 'tolerance' : undefined;
   if (missing) return { at, sentence: `${end}${missing} is not known: ${data.problem ?? ADVICE}` };

@@ -12,7 +12,7 @@ import type { CrimpTable } from './crimpTable';
 
 export const placeText = ({ row, column }: CellPlace): string => addressOf({ row, column, rows: 1, columns: 1 });
 
-const OPEN_UNIT = 'the unit of the readings is not known: answer the question about it';
+export const OPEN_UNIT = 'the unit of the readings is not known: answer the question about it';
 
 /** Reads the cells of one crimp; the first that cannot be read is its problem. */
 export class CrimpRowReader {

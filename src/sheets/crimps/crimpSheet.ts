@@ -109,18 +109,19 @@ export function crimpSheetOf(content: SheetContent, selected: Block): CrimpSheet
   const { used, layout, hostTables = [], answers = NO_ANSWERS, catalogue } = content;
   const cells = new SheetCells(used, layout);
   const parts = partsOf(catalogue);
+  const proposed = catalogue?.units.diameter;
   const found = findTables(cells, hostTables);
-  const all = found.map(table => crimpTable(cells, table, answers, parts));
+  const all = found.map(table => crimpTable(cells, table, answers, parts, [], proposed));
   const withReadings = all.filter(each => readingsIn(each) > 0);
   // What stands above a table may belong to a table of crimps above that one.
   const tables = withReadings.map(({ table }) => {
     const others = withReadings.filter(each => each.table !== table).map(each => each.table);
-    return crimpTable(cells, found[all.findIndex(each => each.table === table)]!, answers, parts, others);
+    return crimpTable(cells, found[all.findIndex(each => each.table === table)]!, answers, parts, others, proposed);
   });
   const under = tables.find(each => overlap(reach(each), selected));
   const bareTable = under ? undefined : withoutHeadings(cells, selected);
   const isApart = bareTable && found.every(({ block }) => !overlap(block, bareTable.block));
-  const bare = isApart ? crimpTable(cells, bareTable, answers, parts) : undefined;
+  const bare = isApart ? crimpTable(cells, bareTable, answers, parts, [], proposed) : undefined;
   const own =
     under ??
     (bare && readingsIn(bare) > 0 ? bare : undefined) ??

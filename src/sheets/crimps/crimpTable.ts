@@ -47,12 +47,31 @@ function readable({ headings, block, ...table }: FoundTable): FoundTable {
 const INCHES_BELOW = 6;
 
 /** The unit that the size of the first reading suggests: only proposed. */
-function likelyUnit(cells: SheetCells, { block }: FoundTable, columns: readonly number[]): MeasureUnit {
+function likelyUnit(
+  cells: SheetCells,
+  { block }: FoundTable,
+  columns: readonly number[],
+  ofCatalogue: MeasureUnit = measureUnit('length', 'mm')!,
+): MeasureUnit {
   for (let row = block.row + 1; row < block.row + block.rows; row++) {
     const value = columns.map(column => cells.value(row, column)).find(cell => typeof cell === 'number' && cell > 0);
     if (value !== undefined) return measureUnit('length', (value as number) < INCHES_BELOW ? 'in' : 'mm')!;
   }
-  return measureUnit('length', 'mm')!;
+  return ofCatalogue;
+}
+
+/** Readings that are yet to be entered need a unit, too. */
+function unitQuestion(reader: TableReader<CrimpRole>, proposal: MeasureUnit): TableQuestion {
+  const heading = reader.heading('reading1');
+  const column = `${columnLetters(reader.columns.reading1!)}: ${heading}`;
+  return {
+    asked: 'unit',
+    heading,
+    column,
+    sentence: `Column ${column} names no unit. Which is it?`,
+    choices: ['mm', 'in'].map(value => ({ value, label: value })),
+    proposal: proposal.symbol,
+  };
 }
 
 interface Answering {
@@ -110,6 +129,7 @@ function machineAbove(cells: SheetCells, { block }: FoundTable, isMachine: Known
 /**
  * A table as crimps; one without a column of readings has no readings.
  * @param others other tables of the sheet, which say nothing about this one
+ * @param ofCatalogue unit of the catalogue's diameters: only proposed
  */
 export function crimpTable(
   cells: SheetCells,
@@ -117,6 +137,7 @@ export function crimpTable(
   said: TableAnswers,
   parts: KnownParts = {},
   others: readonly FoundTable[] = [],
+  ofCatalogue?: MeasureUnit,
 ): CrimpTable {
   const table = readable(found);
   const columns = crimpColumns(cells, table, said.role, parts);
@@ -128,15 +149,17 @@ export function crimpTable(
   const units = new Set(stated.flatMap(({ name, unit }) => (unit && name !== 'lowest' ? [unit] : [])));
   const unitAbove = units.size === 1 ? [...units][0] : undefined;
   const answers = shared({ cells, table, readings, diameters, unitAbove }, said);
-  const likely = likelyUnit(cells, table, readings);
+  const likely = likelyUnit(cells, table, readings, ofCatalogue);
   const numbers = (['dial', 'dialA', 'dialB', 'lowest', 'highest', 'largestMove'] as const).filter(role => roles.includes(role));
   const reader = new TableReader<CrimpRole>(cells, table, columns.columns, measures, answers, { length: likely }, numbers);
   const unit = readings.length > 0 ? reader.unitOf('reading1') : undefined;
+  const questions = askedOnce(reader);
+  const isOpen = readings.length > 0 && !unit && questions.every(({ asked }) => asked !== 'unit');
   return {
     ...columns,
     table,
     reader,
-    questions: askedOnce(reader),
+    questions: isOpen ? [unitQuestion(reader, likely), ...questions] : questions,
     unit,
     likelyUnit: likely,
     above: settingsAbove(cells, stated, unit),

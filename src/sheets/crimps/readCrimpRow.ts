@@ -81,7 +81,7 @@ export function readCrimpRow(
   const sources = { above: source.above, data, options, unit };
   const limits = crimpLimits(reader, sources);
   const numbers = machineNumbers(reader, sources);
-  const problem = limitsProblem(reader, limits, data);
+  const problem = limitsProblem(reader, limits, data, source.unit !== undefined);
   const cells = crimp.readings.map(place => reader.cellAt(place));
   const isBlank = cells.every(({ value }) => value === '');
   const { readings, problem: unreadable } = isBlank

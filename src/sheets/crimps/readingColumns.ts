@@ -18,6 +18,12 @@ export function sampleRows({ block }: FoundTable): number[] {
 export const isReadingHeading = (heading: string): boolean =>
   headingForms(heading).some(form => HEADING_WORDS.reading.exact.test(form));
 
+const OTHER_WORDS = Object.entries(HEADING_WORDS).flatMap(([word, { exact }]) => (word === 'reading' ? [] : [exact]));
+
+/** True where a heading names something else that people have in their tables: a length, a quantity. */
+const isOtherHeading = (heading: string): boolean =>
+  headingForms(heading).some(form => form !== '' && OTHER_WORDS.some(exact => exact.test(form)));
+
 /** Whether a column holds numbers, as far as it is filled: what a caliper could have given. */
 export function couldBeReadings(cells: SheetCells, table: FoundTable, column: number): boolean {
   const filled = sampleRows(table)
@@ -37,10 +43,17 @@ function areNear(cells: SheetCells, table: FoundTable, column: number, next: num
   return isFraction && far <= SLIPS * pairs.length;
 }
 
+/** What is worked out of readings lies near them, but is none. */
+const WORKED_OUT = /^(?:mean|average|avg|median|spread|range|deviation|std|standard deviation|min|max|minimum|maximum)\b/;
+
 /** Columns side by side, without a heading of another role, whose numbers lie near each other. */
 function byContent(cells: SheetCells, table: FoundTable, taken: ReadonlySet<number>): number[] {
   const { column, columns } = table.block;
-  const free = (at: number) => at < column + columns && !taken.has(at);
+  const isElse = (at: number) =>
+    isOtherHeading(table.headings[at - column]!) ||
+    WORKED_OUT.test(plainHeading(table.headings[at - column]!)) ||
+    sampleRows(table).some(row => cells.formula(row, at) !== '');
+  const free = (at: number) => at < column + columns && !taken.has(at) && !isElse(at);
   for (let first = column; first < column + columns; first++) {
     if (!free(first)) continue;
     let last = first;

@@ -8,6 +8,7 @@ import { crimpReport, crimpRowsOf, whyNotAnalysed } from '../../../src/sheets/cr
 import { NO_ANSWERS } from '../../../src/sheets/table/tableAnswers';
 import type { CellValue } from '../../../src/workbook/workbook';
 import { gate, registerSheets } from '../machines/registerSheets';
+import { sampleSheets } from '../analysis/sampleSheet';
 import { sheetContent } from '../table/sheetContent';
 
 type Rows = readonly (readonly CellValue[])[];
@@ -237,6 +238,44 @@ test('both ends in a row: each has its own die, dial and limits, and limits for 
   ]);
 });
 
+test('the same headings twice, once for each end: each end has its own target', () => {
+  const of = ['Coupling', 'Target (mm)', 'Tolerance (mm)', 'Reading 1 (mm)', 'Reading 2 (mm)'];
+  const rows = [
+    ['Hose', ...of, ...of],
+    ['Larch', 'cone', 25, 0.1, 25, 25, 'elbow', 30, 0.2, 30, 30],
+  ];
+  const found = read(rows).rows.map(({ end, fitting, target, tolerance }) => [
+    end,
+    fitting,
+    target!.value.toNumber(),
+    tolerance!.value.toNumber(),
+  ]);
+  expect(found).toEqual([
+    ['A', 'cone', 25, 0.1],
+    ['B', 'elbow', 30, 0.2],
+  ]);
+});
+
+test('readings that are yet to be entered need a unit, too: it is asked, and nothing is taken for granted', () => {
+  const rows = [
+    ['Hose', 'Coupling', 'Reading 1', 'Reading 2'],
+    ['Larch DN 12', 'Larch cone', '', ''],
+  ];
+  const found = read(rows);
+  expect(found.questions.map(({ sentence, proposal }) => [sentence, proposal])).toEqual([
+    ['Column C: Reading 1 names no unit. Which is it?', 'mm'],
+  ]);
+  expect(found.rows[0]!.problem!.sentence).toBe('the unit of the readings is not known: answer the question about it');
+});
+
+test('a mean beside readings without headings that are known is no reading', () => {
+  const rows = [
+    ['Name', 'Nominal (mm)', 'Tol. (mm)', 'P', 'Q', 'Mean'],
+    ...[25, 25.1, 24.9].map(value => ['Larch', 25, 0.1, value, value, value]),
+  ];
+  expect(read(rows).rows.map(({ readings }) => readings.length)).toEqual([2, 2, 2]);
+});
+
 test('a column End picks the coupling, die and target of its end', () => {
   const rows = [
     ['Hose', 'Fitting A', 'Fitting B', 'End', 'Target A (mm)', 'Target B (mm)', 'Tolerance (mm)', 'Reading 1', 'Reading 2'],
@@ -271,4 +310,22 @@ test('tables of two units are analysed in the unit of the first', () => {
     ['25.05', '0.1'],
     ['25.4', '0.1016'],
   ]);
+});
+
+test.each(['job-sheet.xlsx', 'catalogue.xlsx'])('%s: sheets without readings have none', async file => {
+  const sheets = await sampleSheets(file);
+  const withReadings = Object.entries(sheets).flatMap(([name, rows]) => {
+    const { own } = crimpSheetOf({ used: sheetContent(rows as CellValue[][]) }, blockOf('A2')!);
+    return own && own.readings[0] > 0 ? [name] : [];
+  });
+  expect(withReadings.filter(name => !/record/i.test(name))).toEqual([]);
+});
+
+test('lengths that lie near each other are no readings', () => {
+  const rows = [
+    ['Hose', 'Coupling A', 'Coupling B', 'Overall length (mm)', 'Cut length (mm)'],
+    ['Larch', 'cone', 'cone', 2400.5, 2340],
+    ['Larch', 'cone', 'cone', 3240, 3179.5],
+  ];
+  expect([read(rows).tables, read(rows).rows]).toEqual([[], []]);
 });
