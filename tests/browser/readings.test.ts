@@ -84,9 +84,7 @@ describe('view Analysis on the measurement book in the try-out page', () => {
 
   it('works out the next dial and the turns from what is entered, and writes a sheet of values', async () => {
     await pane().getByRole('button', { name: 'Limits and machine' }).click();
-    await pane()
-      .getByLabel(/^Change per digit/)
-      .fill('0.016');
+    await pane().getByLabel(/^Step/).fill('0.016');
     await pane()
       .getByLabel(/^Change per turn/)
       .fill('0.44');

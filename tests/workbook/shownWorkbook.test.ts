@@ -1,6 +1,6 @@
 import { UniverWorkbook } from '../../src/preview/univerWorkbook';
 import { catalogueState } from '../../src/sheets/catalogue/catalogueState';
-import { measurementsView } from '../../src/sheets/crimps/measurementsView';
+import { readCrimpSheet } from '../../src/sheets/crimps/crimpSheet';
 import { hostOf, shownWorkbook } from '../../src/workbook/shownWorkbook';
 import type { Workbook } from '../../src/workbook/workbook';
 import { benchSheets } from '../sheets/crimps/benchSheets';
@@ -65,7 +65,7 @@ test('hidden rows, merged cells, formats and remembered texts are those of the h
 
 test.each([
   ['Columns', catalogueState],
-  ['Readings', measurementsView],
+  ['Readings', readCrimpSheet],
 ])('%s: the tables of the catalogue are not read again because a view is shown again', async (_, look) => {
   const catalogue = {
     formula: '=HOSE.CATALOGUE(Hoses!A1:B2,Fittings!A1:B2,Crimps!A1:B2)',

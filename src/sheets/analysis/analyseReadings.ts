@@ -4,12 +4,12 @@ import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { machineCause, type CombinationReadingsCause, type MachineReadingsCause } from './machineCause';
 import type { MachineFacts } from './machineFacts';
-import type { Crimp, Measurements } from '../crimps/measurements';
+import type { MeasuredCrimp } from '../crimps/crimpRow';
 
 export const VERDICTS = ['IN SPEC', 'TIGHT', 'LOOSE', 'OVAL', 'UNSURE'] as const satisfies readonly CrimpVerdict[];
 
 /** A crimp and what it is judged to be. */
-export interface JudgedCrimp extends Crimp {
+export interface JudgedCrimp extends MeasuredCrimp {
   readonly verdict: CrimpVerdict;
 }
 
@@ -121,7 +121,10 @@ function countsOf(crimps: readonly JudgedCrimp[]): Record<CrimpVerdict, number> 
 }
 
 /** Judges every crimp and, machine by machine, whether single settings are off or the machine. */
-export function analyseReadings({ unit, crimps }: Measurements, rules: AnalysisRules): ReadingsAnalysis {
+export function analyseReadings(
+  { unit, crimps }: { readonly unit: LengthUnit; readonly crimps: readonly MeasuredCrimp[] },
+  rules: AnalysisRules,
+): ReadingsAnalysis {
   const isDated = crimps.every(({ date }) => date !== undefined);
   const judged = crimps.map((crimp): JudgedCrimp => {
     const { tolerance, largestSpread: maxSpread } = crimp;

@@ -2,7 +2,7 @@ import { calibrationTurns } from '../../core/crimp/calibrationTurns';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CombinationReadings, MachineReadings } from './analyseReadings';
 import { dialMove } from './dialMove';
-import { UNNAMED } from '../crimps/measurements';
+import { UNNAMED } from '../crimps/crimpRow';
 import { deviationText, listText, offText, sizeText } from './diameterText';
 
 /** What was found, in words. */
@@ -99,7 +99,7 @@ function notEnough(machine: MachineReadings, unit: LengthUnit): FindingText {
     return {
       headline: 'No column names hose and coupling, so that all crimps count as one combination.',
       details: [
-        'Say which column does (Which column is what); a machine can be told from a setting only by three combinations or more.',
+        'Choose the column under “Columns read”; a machine can be told from a setting only by three combinations or more.',
         ...soFar,
       ],
     };

@@ -3,8 +3,8 @@ import { machineDescription } from '../../core/catalogue/machineDial';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import { Decimal as DecimalNumber } from '../../core/units/decimal';
-import type { LengthUnit } from '../../core/units/lengthUnit';
-import { catalogueDiameter } from '../crimps/catalogueTarget';
+import { lengthIn, type LengthUnit } from '../../core/units/lengthUnit';
+import { catalogueDiameter } from '../crimps/crimpData';
 import type { SettingsAbove } from '../crimps/settingsAbove';
 
 /** A number and where it comes from, in words that end a sentence. */
@@ -51,7 +51,8 @@ export function machineFacts(
     const number = (name: 'step' | 'perTurn'): SourcedNumber | undefined => {
       const listed = catalogue && row?.[name] !== undefined ? catalogueDiameter(catalogue, row[name], unit) : undefined;
       if (listed && !listed.isZero()) return { value: listed, from: 'table Machines' };
-      if (above[name] && !above[name].isZero()) return { value: above[name], from: 'above the readings' };
+      const stated = above.lengths[name];
+      if (stated && !stated.value.isZero()) return { value: lengthIn(stated, unit), from: 'above the readings' };
       return typed[name] && { value: typed[name], from: 'as entered' };
     };
     const digits = (listed: number | undefined, stated: Decimal | undefined) =>
@@ -59,9 +60,9 @@ export function machineFacts(
     return {
       step: number('step'),
       perTurn: number('perTurn'),
-      lowest: digits(row?.lowest, above.lowest),
-      highest: digits(row?.highest, above.highest),
-      largestMove: digits(row?.largestMove, above.largestMove),
+      lowest: digits(row?.lowest, above.dials.lowest),
+      highest: digits(row?.highest, above.dials.highest),
+      largestMove: digits(row?.largestMove, above.dials.largestMove),
     };
   };
 }

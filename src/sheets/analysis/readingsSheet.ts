@@ -72,7 +72,11 @@ function writeCapability(report: Report, { crimps, tolerance }: MachineReadings)
  * A new sheet with the results as values, and charts of the host's own beside them.
  * @param sheet a name that is not taken
  */
-export function readingsSheet(sheet: string, { analysis, measurements, unit }: Analysed, origin: SheetOrigin): readonly Change[] {
+export function readingsSheet(
+  sheet: string,
+  { analysis, report: read, waiting, unit }: Analysed,
+  origin: SheetOrigin,
+): readonly Change[] {
   const report = new Report(new SheetWriter(sheet), unit);
   report.lines(
     'Readings: machine or setting',
@@ -85,8 +89,8 @@ export function readingsSheet(sheet: string, { analysis, measurements, unit }: A
     ['', 'Crimps', 'Count'],
     [
       ...VERDICTS.map(verdict => ['', verdict, analysis.counts[verdict]]),
-      ['', 'not measured yet', measurements.waiting.length],
-      ['', 'cannot be used', measurements.problems.length],
+      ['', 'not measured yet', waiting],
+      ['', 'cannot be used', read.leftOut.filter(({ reason }) => reason === 'problem').length],
     ],
     {},
   );

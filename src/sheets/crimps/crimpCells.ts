@@ -1,7 +1,8 @@
-import type { RangeContent } from '../../workbook/workbook';
-import { cellOf, type FoundTable } from '../table/findTable';
-import { ROLES_OF_B, type MeasurementColumns, type MeasurementRole } from './measurementRoles';
-import type { ProposedMeasurements } from './proposeMeasurements';
+import type { FoundTable } from '../table/findTables';
+import type { SheetCells } from '../table/sheetCells';
+import { nameOfCell } from '../../cells/sheetCell';
+import type { CrimpColumns } from './crimpColumns';
+import { isReadingRole, type CrimpField, type ReadingRole } from './crimpRoles';
 
 /** A cell by zero-based numbers of the sheet. */
 export interface CellPlace {
@@ -9,108 +10,136 @@ export interface CellPlace {
   readonly column: number;
 }
 
-/** Where one crimp stands on the sheet: its readings, and the cell of every other role. */
+/** A cell of a reading, and the role of its column. */
+export interface ReadingPlace extends CellPlace {
+  readonly role: ReadingRole;
+}
+
+/** Where one crimp lies on the sheet. */
 export interface CrimpCells {
   /** Zero-based; of several rows the first. */
   readonly row: number;
-  readonly readings: readonly CellPlace[];
-  readonly cells: Readonly<Partial<Record<MeasurementRole, CellPlace>>>;
+  /** All rows of the sheet that it takes, zero-based. */
+  readonly rows: readonly number[];
+  readonly readings: readonly ReadingPlace[];
   /** The end, where the layout says it. */
   readonly end: 'A' | 'B' | '';
 }
 
-/** Roles that tell one crimp from the next where each reading has a row of its own. */
-const IDENTITY: readonly MeasurementRole[] = ['line', 'combination', 'hose', 'fitting', 'end', 'machine', 'die', 'dial', 'date'];
+/** Fields that tell one crimp from the next where each reading has a row of its own. */
+const IDENTITY: readonly CrimpField[] = [
+  'line',
+  'crimp',
+  'assembly',
+  'piece',
+  'combination',
+  'hose',
+  'fitting',
+  'end',
+  'machine',
+  'die',
+  'dial',
+  'date',
+];
 
-/** What begins a row that sums up those above it. */
-const SUMMARY =
-  /^(mean|average|avg\.?|total|sum|range|spread|std\.? ?dev\.?|standard deviation|min\.?|minimum|max\.?|maximum)( of .*)?:?$/i;
-
-/** Words that stand alone in a row: `Night shift`. */
-const REMARK = /^\p{L}[\p{L}.,:-]*(?: [\p{L}.,:-]+)+$/u;
-
-/** A row of means or totals under the crimps is none itself, nor is a remark between them. */
-function isNoCrimp(used: RangeContent, { block }: FoundTable, row: number): boolean {
-  const cells = Array.from({ length: block.columns }, (_, i) => cellOf(used, row, block.column + i));
-  const [first, ...others] = cells.filter(cell => cell !== '');
-  if (typeof first !== 'string') return false;
-  return SUMMARY.test(first.trim()) || (others.length === 0 && REMARK.test(first.trim()));
+interface Made {
+  readonly row: number;
+  readonly rows: number[];
+  readonly named: ReadonlyMap<CrimpField, string>;
+  readonly numbers: string[];
 }
-
-function rowsOf(used: RangeContent, table: FoundTable, picked: ReadonlySet<number> | undefined): number[] {
-  const { block } = table;
-  return Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i).filter(
-    row => (!picked || picked.has(row + 1)) && !isNoCrimp(used, table, row),
-  );
-}
-
-function cellsAt(columns: MeasurementColumns, row: number, end: 'A' | 'B' | ''): CrimpCells['cells'] {
-  const cells: Partial<Record<MeasurementRole, CellPlace>> = {};
-  for (const [role, [column]] of Object.entries(columns) as [MeasurementRole, readonly number[]][]) {
-    if (column !== undefined) cells[role] = { row, column };
-  }
-  if (end !== 'B') return cells;
-  for (const [role, ofB] of Object.entries(ROLES_OF_B) as [MeasurementRole, MeasurementRole][]) {
-    if (cells[ofB]) cells[role] = cells[ofB];
-  }
-  return cells;
-}
-
-const across = (row: number, columns: readonly number[] = []): CellPlace[] => columns.map(column => ({ row, column }));
 
 /** Rows of single readings, gathered to crimps: names that are left blank below the first reading hold on. */
-function gatherColumn(
-  used: RangeContent,
-  rows: readonly number[],
-  columns: MeasurementColumns,
-  readingsACrimp: number,
-): CrimpCells[] {
-  const [column] = columns.readings ?? [];
-  if (column === undefined) return [];
-  const textAt = (row: number, role: MeasurementRole) => {
-    const at = columns[role]?.[0];
-    return at === undefined ? '' : String(cellOf(used, row, at)).trim();
+function gathered(cells: SheetCells, rows: readonly number[], { columns }: CrimpColumns, readingsACrimp: number): Made[] {
+  const textAt = (row: number, role: CrimpField) => {
+    const column = columns[role];
+    return column === undefined ? '' : nameOfCell(cells.shown(row, column));
   };
-  const made: { row: number; last: number; readings: CellPlace[]; named: Map<MeasurementRole, string>; numbers: string[] }[] = [];
+  const made: Made[] = [];
   for (const row of rows) {
     const number = textAt(row, 'readingNumber');
     const names = IDENTITY.map(role => [role, textAt(row, role)] as const).filter(([, text]) => text !== '');
-    const isBlank = names.length === 0 && number === '' && cellOf(used, row, column) === '';
-    if (isBlank) continue;
+    if (names.length === 0 && number === '' && cells.value(row, columns.reading1!) === '') continue;
     const open = made.at(-1);
     const isSame =
       open !== undefined &&
-      row === open.last + 1 &&
+      row === open.rows.at(-1)! + 1 &&
       names.every(([role, text]) => open.named.get(role) === text) &&
-      (number === '' ? open.readings.length < readingsACrimp : !open.numbers.includes(number));
+      (number === '' ? open.rows.length < readingsACrimp : !open.numbers.includes(number));
     if (isSame) {
-      open.readings.push({ row, column });
+      open.rows.push(row);
       open.numbers.push(number);
-      open.last = row;
-    } else made.push({ row, last: row, readings: [{ row, column }], named: new Map(names), numbers: [number] });
+    } else made.push({ row, rows: [row], named: new Map(names), numbers: [number] });
   }
-  return made.map(({ row, readings }) => ({ row, readings, cells: cellsAt(columns, row, ''), end: '' }));
+  return made;
 }
 
 /**
- * Where every crimp of a table stands.
+ * Where every crimp of a table lies.
+ * @param rows zero-based rows of the sheet that are lines of the table
  * @param readingsACrimp how many rows make a crimp where each reading has its own and no column numbers them
- * @param picked rows of the sheet as it shows them; undefined = the whole table
  */
 export function crimpCells(
-  used: RangeContent,
-  table: FoundTable,
-  { layout, columns }: ProposedMeasurements,
+  cells: SheetCells,
+  rows: readonly number[],
+  found: CrimpColumns,
   readingsACrimp: number,
-  picked?: ReadonlySet<number>,
 ): CrimpCells[] {
-  const rows = rowsOf(used, table, picked);
-  if (layout === 'column') return gatherColumn(used, rows, columns, readingsACrimp);
+  const { layout, columns, readings } = found;
+  const across = (row: number, end: '' | 'B', count: number): ReadingPlace[] =>
+    Array.from({ length: count }, (_, index) => {
+      const role: ReadingRole = `reading${end}${index + 1}` as ReadingRole;
+      return { row, column: columns[role]!, role };
+    });
+  if (layout === 'column') {
+    const column = columns.reading1!;
+    return gathered(cells, rows, found, readingsACrimp).map(({ row, rows: own }) => ({
+      row,
+      rows: own,
+      readings: own.map(at => ({ row: at, column, role: 'reading1' as const })),
+      end: '',
+    }));
+  }
   return rows.flatMap((row): CrimpCells[] => {
-    if (layout === 'row') return [{ row, readings: across(row, columns.readings), cells: cellsAt(columns, row, ''), end: '' }];
+    if (layout === 'row') return [{ row, rows: [row], readings: across(row, '', readings[0]), end: '' }];
     return [
-      { row, readings: across(row, columns.readings), cells: cellsAt(columns, row, 'A'), end: 'A' },
-      { row, readings: across(row, columns.readingsB), cells: cellsAt(columns, row, 'B'), end: 'B' },
+      { row, rows: [row], readings: across(row, '', readings[0]), end: 'A' },
+      { row, rows: [row], readings: across(row, 'B', readings[1]), end: 'B' },
     ];
   });
+}
+
+/** Rows below the end of a table that go on with it: readings like its own, or names that wait for some; up to so many rows apart. */
+const LONGEST_GAP = 4;
+/** Readings of one table lie within this factor of its first. */
+const ONE_TABLE = 8;
+/** Two of these name a crimp that is yet to be measured. */
+const NAMES: readonly CrimpField[] = ['line', 'crimp', 'assembly', 'combination', 'hose', 'fitting', 'end', 'target'];
+
+/** The rows below a table's end that are crimps like its own, in order. */
+export function goesOnBelow(cells: SheetCells, { block, below, hostTable }: FoundTable, { columns }: CrimpColumns): number[] {
+  const places = Object.entries(columns).flatMap(([role, column]) =>
+    column !== undefined && isReadingRole(role) ? [column] : [],
+  );
+  const numberAt = (row: number, column: number) => {
+    const cell = cells.value(row, column);
+    return typeof cell === 'number' && cell > 0 ? cell : undefined;
+  };
+  const inside = Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i);
+  const first = inside.flatMap(row => places.flatMap(column => numberAt(row, column) ?? []))[0];
+  const isLike = (value: number | undefined) =>
+    value !== undefined && (first === undefined || (value < first * ONE_TABLE && value > first / ONE_TABLE));
+  const names = NAMES.flatMap(role => columns[role] ?? []);
+  const isCrimp = (row: number) =>
+    places.filter(column => isLike(numberAt(row, column))).length * 2 >= places.length ||
+    (places.every(column => cells.isEmpty(row, column)) && names.filter(column => cells.shown(row, column) !== '').length >= 2);
+  const taken: number[] = [];
+  let last = block.row + block.rows - 1;
+  for (const row of hostTable ? [] : below) {
+    if (row - last > LONGEST_GAP) break;
+    if (!isCrimp(row)) continue;
+    taken.push(row);
+    last = row;
+  }
+  return taken;
 }

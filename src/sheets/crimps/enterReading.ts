@@ -1,67 +1,55 @@
+import { impossibleReading } from '../../core/crimp/impossibleReading';
 import type { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
-import { AS_ENTERED, type EntrySlot } from './entrySlot';
+import { AS_ENTERED, type CrimpRow } from './crimpRow';
 import type { EntryResult, EntryState, Stop } from './entry';
-import { judgeSlot } from './judgeSlot';
+import { judgeCrimpRow } from './judgeCrimpRow';
+import { placeOf, without } from './placeOf';
 import { checkReading, type ReadingLimits } from './readingCheck';
-import { at, nextOpen } from './slotInWork';
-import { overwritten, writingOf, type SlotWriting } from './writeSlot';
+import { at, nextOpen } from './rowInWork';
+import { entryWriting, overwritten, rowAfter } from './writeEntry';
 
 const stopAt = (state: EntryState, field: number, stop: Stop): EntryState => ({ ...state, field, stop });
+const refuseAt = (state: EntryState, field: number, sentence: string) => stopAt(state, field, { kind: 'refused', sentence });
 
-/** The dial that the user corrected; undefined where it is as it stood. */
-function correctedDial(slot: EntrySlot, text: string): Decimal | undefined | 'unreadable' {
-  const typed = text.trim();
-  if (typed === '' || typed === (slot.dial?.value.toString() ?? '')) return undefined;
-  const found = numberFromText(typed);
+/** The dial that the crimp was made at; undefined where its field is blank. */
+function usedDial(text: string): Decimal | undefined | 'unreadable' {
+  if (text.trim() === '') return undefined;
+  const found = numberFromText(text.trim(), 'decimal');
   return found && found.mark === 'none' ? found.value : 'unreadable';
 }
 
-/** The dial that the row lacks and the bench confirmed by leaving it in its field. */
-function confirmedDial({ dial, dialStanding }: EntrySlot, text: string): Decimal | undefined {
-  return dialStanding === '' && text.trim() !== '' ? dial?.value : undefined;
+/** What a crimp was made at is remembered where the sheet has no cell for it. */
+function memoryAfter({ memory, dialText }: EntryState, row: CrimpRow): EntryState['memory'] {
+  const place = placeOf(row);
+  const drafts = without(memory.drafts, place);
+  const dials = without(memory.dials, place);
+  return { drafts, dials: row.fields.dial ? dials : { ...dials, [place]: dialText } };
 }
 
-function withoutDraft(drafts: EntryState['drafts'], index: number): EntryState['drafts'] {
-  return Object.fromEntries(Object.entries(drafts).filter(([key]) => Number(key) !== index));
-}
-
-/** What stands in the dial's cell once that is written. */
-function standingDialOf({ cells }: SlotWriting, { dialCell, dialStanding }: EntrySlot) {
-  return cells.find(({ address }) => address === dialCell)?.after ?? dialStanding;
-}
-
-function complete(state: EntryState, slot: EntrySlot, readings: readonly Decimal[]): EntryState {
-  const dial = correctedDial(slot, state.dialText);
-  if (dial === 'unreadable') {
-    return stopAt(state, state.field, { kind: 'refused', sentence: `Dial "${state.dialText}" is no number: correct it first.` });
-  }
-  if (slot.formulaCells.length > 0) {
-    const sentence = `${slot.formulaCells.join(', ')} hold formulas: readings are not written over formulas.`;
-    return stopAt(state, state.field, { kind: 'refused', sentence });
-  }
-  const noted = dial ?? confirmedDial(slot, state.dialText);
-  const writing = writingOf(slot, readings, noted);
+function complete(state: EntryState, row: CrimpRow, readings: readonly Decimal[], moment: number | undefined): EntryState {
+  const dial = usedDial(state.dialText);
+  if (dial === 'unreadable') return refuseAt(state, state.field, `Dial "${state.dialText}" is no number: correct it first.`);
+  if (row.locked) return refuseAt(state, state.field, row.locked);
+  const writing = entryWriting(row, readings, { dial, operator: state.operator, moment });
   const over = overwritten(writing);
   if (over && state.stop?.kind !== 'overwrite') return stopAt(state, state.field, { kind: 'overwrite', sentence: over });
-  const used = dial ? { ...slot, dial: { value: dial, from: AS_ENTERED } } : slot;
-  const judgement = judgeSlot(used, readings, state.uncertainty);
-  const result: EntryResult = { slot: used, before: slot, index: state.index, readings, judgement, writing };
-  const slots = state.slots.map((each, index) =>
-    index === state.index
-      ? { ...used, standing: readings.map(reading => reading.toNumber()), dialStanding: standingDialOf(writing, slot) }
-      : each,
-  );
-  const drafts = withoutDraft(state.drafts, state.index);
+  const isAsWas = dial && [row.dial, row.wantedDial].find(each => each?.value.eq(dial));
+  const made: CrimpRow = { ...row, dial: dial && { value: dial, from: isAsWas ? isAsWas.from : AS_ENTERED } };
+  const used = rowAfter(made, writing, readings);
+  const judgement = judgeCrimpRow(used, readings, state.uncertainty);
+  const result: EntryResult = { row: used, before: row, index: state.index, readings, judgement, writing };
+  const rows = state.rows.map((each, index) => (index === state.index ? used : each));
   const pending = [...state.pending, result];
-  return at({ ...state, slots, drafts, pending, last: result, failure: undefined }, nextOpen(slots, state.index + 1));
+  const memory = memoryAfter(state, row);
+  return at({ ...state, rows, memory, pending, last: result, failure: undefined }, nextOpen(rows, state.index + 1));
 }
 
 /** Enter: the field's reading is checked; then the next blank field, or the row is complete. */
-export function enter(state: EntryState): EntryState {
-  const slot = state.slots[state.index];
-  if (!slot || slot.problem) return state;
-  const limits = { unit: slot.unit, target: slot.target!.value, tolerance: slot.tolerance!.value };
+export function enter(state: EntryState, moment?: number): EntryState {
+  const row = state.rows[state.index];
+  if (!row || row.problem) return state;
+  const limits = { unit: row.unit, target: row.target!.value, tolerance: row.tolerance!.value };
   const { field } = state;
   const answer = checkReading(state.texts[field]!, limits);
   if (answer.kind === 'refused') return stopAt(state, field, answer);
@@ -73,16 +61,18 @@ export function enter(state: EntryState): EntryState {
   if (field + 1 < state.texts.length || next >= 0) {
     return { ...state, kept, stop: undefined, field: blank >= 0 ? blank : next };
   }
-  return completeChecked({ ...state, kept }, slot, limits);
+  return completeChecked({ ...state, kept }, row, limits, moment);
 }
 
-/** All fields are filled: each must be a reading, and those far off must have been kept on purpose. */
-function completeChecked(state: EntryState, slot: EntrySlot, limits: ReadingLimits): EntryState {
+/** All fields are filled: each must be a reading of this crimp, and those far off must have been kept on purpose. */
+function completeChecked(state: EntryState, row: CrimpRow, limits: ReadingLimits, moment: number | undefined): EntryState {
   const readings: Decimal[] = [];
   for (const [field, text] of state.texts.entries()) {
     const answer = checkReading(text, limits);
     if (answer.kind === 'refused' || (answer.kind === 'ask' && state.kept[field] !== text)) return stopAt(state, field, answer);
     readings.push(answer.value);
   }
-  return complete(state, slot, readings);
+  const stray = impossibleReading({ readings, target: limits.target, tolerance: limits.tolerance });
+  if (stray) return refuseAt(state, stray.index, `Reading ${stray.index + 1} is ${stray.reading}: ${stray.advice}.`);
+  return complete(state, row, readings, moment);
 }

@@ -1,53 +1,54 @@
 import { EMPTY_ENTRY, type EntryAction, type EntryResult, type EntryState } from './entry';
 import { enter } from './enterReading';
-import { standingText, type EntrySlot } from './entrySlot';
-import { at, isTyped, leaveFor, nextOpen, usableAfter, usableBefore } from './slotInWork';
+import { cellText, type CrimpRow } from './crimpRow';
+import { placeOf, without } from './placeOf';
+import { at, isTyped, leaveFor, nextOpen, usableAfter, usableBefore } from './rowInWork';
 
 /** True where something was typed that is not written yet. */
 export function isUnwritten(state: EntryState): boolean {
-  const { pending, drafts, failure } = state;
-  return isTyped(state) || pending.length > 0 || Object.keys(drafts).length > 0 || failure !== undefined;
+  const { pending, memory, failure } = state;
+  return isTyped(state) || pending.length > 0 || Object.keys(memory.drafts).length > 0 || failure !== undefined;
 }
 
-/** True where something was typed or written that reading the rows anew would forget. */
+/** True where something was typed or written that reading the rows again would forget. */
 export function isUnderWay(state: EntryState): boolean {
   return isUnwritten(state) || state.done.length > 0;
 }
 
-const placeOf = ({ sheet, cells }: EntrySlot) => `${sheet}!${cells.join(' ')}`;
+type Opening = Extract<EntryAction, { type: 'open' }>;
 
-/** What was typed and is not written yet, for the slots that have the same cells. */
-function carriedDrafts(state: EntryState, slots: readonly EntrySlot[]): EntryState['drafts'] {
-  const { drafts } = leaveFor(state, state.index);
-  const typed = new Map(Object.entries(drafts).map(([index, texts]) => [placeOf(state.slots[Number(index)]!), texts]));
-  return Object.fromEntries(
-    slots.flatMap((slot, index) => {
-      const texts = typed.get(placeOf(slot));
-      return texts ? [[index, texts]] : [];
-    }),
-  );
+/** What was typed stays with its crimps; what stood in another sheet waits there. */
+function open(state: EntryState, { rows, startRow, remembered }: Opening): EntryState {
+  const from = startRow === undefined ? 0 : rows.findIndex(row => row.row >= startRow);
+  const index = nextOpen(rows, Math.max(0, from));
+  const now = leaveFor(state, state.index).memory;
+  const memory = {
+    drafts: { ...remembered?.drafts, ...now.drafts },
+    dials: { ...remembered?.dials, ...now.dials },
+  };
+  const { turn, uncertainty, operator } = state;
+  return at({ ...EMPTY_ENTRY, turn, uncertainty, operator, rows, memory }, index < rows.length ? index : nextOpen(rows, 0));
 }
 
-function open(state: EntryState, slots: readonly EntrySlot[], startRow: number | undefined): EntryState {
-  const from = startRow === undefined ? 0 : slots.findIndex(slot => slot.row >= startRow);
-  const index = nextOpen(slots, Math.max(0, from));
-  return at(
-    { ...EMPTY_ENTRY, turn: state.turn, uncertainty: state.uncertainty, slots, drafts: carriedDrafts(state, slots) },
-    index < slots.length ? index : nextOpen(slots, 0),
-  );
-}
-
-/** The slots with one result taken out of its row again. */
-function restored({ slots }: EntryState, { before, index }: EntryResult): readonly EntrySlot[] {
-  return slots.map((each, position) => (position === index ? before : each));
+/** The rows with one result taken out of its row again. */
+function restored({ rows }: EntryState, { before, index }: EntryResult): readonly CrimpRow[] {
+  return rows.map((each, position) => (position === index ? before : each));
 }
 
 function undone(state: EntryState, result: EntryResult): EntryState {
   const done = state.done.filter(each => each !== result);
-  return at({ ...state, slots: restored(state, result), done, last: done.at(-1), failure: undefined }, result.index);
+  return at({ ...state, rows: restored(state, result), done, last: done.at(-1), failure: undefined }, result.index);
 }
 
-const LEAVES_FOCUS: ReadonlySet<EntryAction['type']> = new Set(['type', 'dial', 'focus', 'uncertainty', 'written', 'failed']);
+const LEAVES_FOCUS: ReadonlySet<EntryAction['type']> = new Set([
+  'type',
+  'dial',
+  'focus',
+  'uncertainty',
+  'operator',
+  'written',
+  'failed',
+]);
 
 /** What the entry becomes by an action. */
 export function entryState(state: EntryState, action: EntryAction): EntryState {
@@ -58,7 +59,7 @@ export function entryState(state: EntryState, action: EntryAction): EntryState {
 function changed(state: EntryState, action: EntryAction): EntryState {
   switch (action.type) {
     case 'open':
-      return open(state, action.slots, action.startRow);
+      return open(state, action);
     case 'type':
       return {
         ...state,
@@ -71,10 +72,12 @@ function changed(state: EntryState, action: EntryAction): EntryState {
       return { ...state, dialText: action.text, stop: undefined };
     case 'uncertainty':
       return { ...state, uncertainty: action.value };
+    case 'operator':
+      return { ...state, operator: action.text };
     case 'focus':
       return state.field === action.field ? state : { ...state, field: action.field, stop: undefined };
     case 'enter':
-      return enter(state);
+      return enter(state, action.moment);
     case 'back':
       return { ...state, field: Math.max(0, state.field - 1), stop: undefined };
     case 'forward':
@@ -82,9 +85,9 @@ function changed(state: EntryState, action: EntryAction): EntryState {
     case 'escape':
       return escape(state);
     case 'skip':
-      return leaveFor(state, usableAfter(state.slots, state.index));
+      return leaveFor(state, usableAfter(state.rows, state.index));
     case 'previous':
-      return leaveFor(state, usableBefore(state.slots, state.index) ?? state.index);
+      return leaveFor(state, usableBefore(state.rows, state.index) ?? state.index);
     case 'goTo':
       return leaveFor(state, action.index);
     case 'written':
@@ -96,26 +99,29 @@ function changed(state: EntryState, action: EntryAction): EntryState {
   }
 }
 
-/** Escape: what was asked is answered with no; a field that was being typed is as it stood. */
+/** Escape: what was asked is answered with no; a field that was being typed is as it was. */
 function escape(state: EntryState): EntryState {
-  const slot = state.slots[state.index];
-  if (!slot) return state;
-  if (state.stop?.kind === 'overwrite') return at(state, nextOpen(state.slots, state.index + 1));
-  const standing = standingText(slot.standing[state.field] ?? '');
+  const row = state.rows[state.index];
+  if (!row) return state;
+  if (state.stop?.kind === 'overwrite') {
+    const drafts = without(state.memory.drafts, placeOf(row));
+    return at({ ...state, memory: { ...state.memory, drafts } }, nextOpen(state.rows, state.index + 1));
+  }
+  const cell = row.cells[state.field];
+  const before = cell ? cellText(cell) : '';
   return {
     ...state,
     stop: undefined,
-    texts: state.texts.map((text, index) => (index === state.field ? standing : text)),
-    kept: state.kept.map((text, index) => (index === state.field ? standing : text)),
+    texts: state.texts.map((text, index) => (index === state.field ? before : text)),
+    kept: state.kept.map((text, index) => (index === state.field ? before : text)),
   };
 }
 
-/** Nothing was written: the slot is open again and its readings are kept for it. */
+/** Nothing was written: the row is open again and its readings are kept for it. */
 function failed(state: EntryState, result: EntryResult, sentence: string): EntryState {
-  const { index } = result;
-  const slots = restored(state, result);
-  const drafts = { ...state.drafts, [index]: result.readings.map(reading => reading.toString()) };
+  const rows = restored(state, result);
+  const drafts = { ...state.memory.drafts, [placeOf(result.before)]: result.readings.map(reading => reading.toString()) };
   const pending = state.pending.filter(each => each !== result);
   const last = state.last === result ? state.done.at(-1) : state.last;
-  return { ...state, slots, drafts, pending, last, failure: { result, sentence } };
+  return { ...state, rows, memory: { ...state.memory, drafts }, pending, last, failure: { result, sentence } };
 }

@@ -26,7 +26,8 @@ const LAST_DATE = 73_050;
 /** Farther from the target than this, it is another part, another place on it, or a slip of the hand. */
 const ASK_SHARE = new Decimal('0.02');
 const ASK_TOLERANCES = 5;
-const IMPOSSIBLE_SHARE = new Decimal('0.25');
+/** As impossibleReading: outside of this share of the target it is no reading of this crimp. */
+const [LEAST_SHARE, MOST_SHARE] = [new Decimal('0.8'), new Decimal('1.25')];
 
 /** How far from the target a reading may lie before it is asked about. */
 function askBeyond({ target, tolerance }: ReadingLimits): Decimal {
@@ -40,7 +41,7 @@ function splitUnit(text: string): { readonly digits: string; readonly unit: Leng
 }
 
 function nearTarget(value: Decimal, limits: ReadingLimits): boolean {
-  return value.minus(limits.target).abs().lte(limits.target.times(IMPOSSIBLE_SHARE));
+  return value.gte(limits.target.times(LEAST_SHARE)) && value.lte(limits.target.times(MOST_SHARE));
 }
 
 /** The other unit in which the value would be near the target. */

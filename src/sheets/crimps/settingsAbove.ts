@@ -1,48 +1,88 @@
+import { measureOfCell, nameOfCell, numberOfCell } from '../../cells/sheetCell';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
-import { convertLength, type LengthUnit } from '../../core/units/lengthUnit';
-import { number } from '../../cells/readers';
-import type { RangeContent } from '../../workbook/workbook';
-import { cellOf, type FoundTable } from '../table/findTable';
-import { plainHeading, unitOfHeading } from '../table/roles';
+import type { MeasureUnit } from '../../core/units/measureUnit';
+import type { Length } from '../../core/units/lengthUnit';
+import type { FoundTable } from '../table/findTables';
+import { headingForms, statedUnit } from '../table/heading';
+import { HEADING_WORDS } from '../table/headingWords';
+import type { SheetCells } from '../table/sheetCells';
 
-const WORDS = {
-  target: /^(target|target diameter|crimp diameter|specified diameter)$/,
-  tolerance: /^(tolerance|tol\.?|± ?tolerance|tolerance ?±)(, (either way|plus or minus))?$/,
-  largestSpread: /^(largest|greatest|max\.?) spread$/,
-  uncertainty: /^(expanded )?uncertainty( u)?( of the mean)?$/,
-  step: /^(step|change per digit|per digit)$/,
-  perTurn: /^(per turn|change per turn)$/,
-  lowest: /^lowest( dial)?$/,
-  highest: /^highest( dial)?$/,
-  largestMove: /^largest move$/,
-} as const;
+const LENGTHS = ['target', 'tolerance', 'largestSpread', 'uncertainty', 'step', 'perTurn'] as const;
+const DIALS = ['lowest', 'highest', 'largestMove'] as const;
+type LengthName = (typeof LENGTHS)[number];
+type DialName = (typeof DIALS)[number];
 
-export type SettingName = keyof typeof WORDS;
+/** A number that is stated once above a table. */
+interface Stated {
+  readonly name: LengthName | DialName;
+  readonly label: string;
+  readonly row: number;
+  readonly column: number;
+  /** As its label says it; undefined where it does not. */
+  readonly unit: MeasureUnit | undefined;
+}
 
-const DIALS: readonly SettingName[] = ['lowest', 'highest', 'largestMove'];
-const LONGEST_BLOCK = 25;
+/** `Tolerance, either way (mm)`: the remark says nothing about what it is. */
+const withoutRemark = (label: string) => label.replace(/, *(?:either way|plus or minus)/i, '');
 
-/** What stands once above a table: a label in one cell, its number in the cell beside it; diameters in `unit`. */
-export type SettingsAbove = Readonly<Partial<Record<SettingName, Decimal>>>;
+function statedIn(cells: SheetCells, row: number, column: number): Stated | undefined {
+  const label = cells.value(row, column);
+  if (typeof label !== 'string' || label.trim() === '') return undefined;
+  const beside = cells.value(row, column + 1);
+  if (typeof beside === 'object' || nameOfCell(beside) === '') return undefined;
+  const plain = withoutRemark(label);
+  const name = [...LENGTHS, ...DIALS].find(each => headingForms(plain).some(form => HEADING_WORDS[each].exact.test(form)));
+  return name && { name, label, row, column: column + 1, unit: statedUnit(plain, 'length').unit };
+}
 
-/** Reads the settings in the title block of a table; numbers that cannot be read are left out. */
-export function settingsAbove(used: RangeContent, { block }: FoundTable, unit: LengthUnit): SettingsAbove {
-  const found: Partial<Record<SettingName, Decimal>> = {};
-  for (let row = Math.max(used.row, block.row - LONGEST_BLOCK); row < block.row; row++) {
-    for (let column = used.column; column < used.column + (used.values[0]?.length ?? 0); column++) {
-      const label = cellOf(used, row, column);
-      const value = cellOf(used, row, column + 1);
-      if (typeof label !== 'string' || typeof value === 'object' || value === '') continue;
-      const name = (Object.keys(WORDS) as SettingName[]).find(each => WORDS[each].test(plainHeading(label)));
-      if (!name || found[name]) continue;
-      try {
-        const read = number()(value, name);
-        found[name] = DIALS.includes(name) ? read : convertLength(read, unitOfHeading(label) ?? unit, unit);
-      } catch (error) {
-        if (!(error instanceof TradeError)) throw error;
-      }
+/** The labels above a table with a number beside them, the nearest first; other tables of the sheet are passed over. */
+export function statedAbove(cells: SheetCells, { block }: FoundTable, others: readonly FoundTable[]): readonly Stated[] {
+  const isOther = (row: number) => others.some(({ block: each }) => row >= each.row && row < each.row + each.rows);
+  const found = new Map<string, Stated>();
+  for (let row = block.row - 1; row >= cells.used.row; row--) {
+    if (isOther(row)) continue;
+    for (let column = cells.used.column; column <= cells.lastColumn; column++) {
+      const stated = statedIn(cells, row, column);
+      if (stated && !found.has(stated.name)) found.set(stated.name, stated);
     }
   }
-  return found;
+  return [...found.values()];
+}
+
+/** What is stated once above a table: lengths with their units, and dials. */
+export interface SettingsAbove {
+  readonly lengths: Readonly<Partial<Record<LengthName, Length>>>;
+  readonly dials: Readonly<Partial<Record<DialName, Decimal>>>;
+  /** Sentences about numbers that cannot be read. */
+  readonly problems: readonly string[];
+}
+
+export const NOTHING_ABOVE: SettingsAbove = { lengths: {}, dials: {}, problems: [] };
+
+/**
+ * Reads the numbers that are stated above a table.
+ * @param unit of the table's readings, for labels that name none
+ */
+export function settingsAbove(cells: SheetCells, stated: readonly Stated[], unit: MeasureUnit | undefined): SettingsAbove {
+  const lengths: Partial<Record<LengthName, Length>> = {};
+  const dials: Partial<Record<DialName, Decimal>> = {};
+  const problems: string[] = [];
+  for (const { name, label, row, column, unit: own } of stated) {
+    const cell = cells.value(row, column);
+    try {
+      if (name === 'lowest' || name === 'highest' || name === 'largestMove') {
+        const value = numberOfCell(cell, label, { sign: 'any' });
+        if (value) dials[name] = value;
+      } else {
+        const rules = { format: cells.format(row, column), sign: name === 'step' ? ('any' as const) : ('positive' as const) };
+        const value = measureOfCell(cell, label, 'length', own ?? unit, rules);
+        if (value) lengths[name] = value;
+      }
+    } catch (error) {
+      if (!(error instanceof TradeError)) throw error;
+      problems.push(`Above the table: ${error.message}.`);
+    }
+  }
+  return { lengths, dials, problems };
 }

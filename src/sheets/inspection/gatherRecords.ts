@@ -1,92 +1,93 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
+import { partKey } from '../../core/catalogue/partName';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
+import { measureUnit } from '../../core/units/measureUnit';
 import { numberFromText } from '../../core/units/numberText';
-import { hostBlocks } from '../../workbook/hostTable';
-import type { RangeContent, Workbook } from '../../workbook/workbook';
-import { readSlots, type EntryDefaults } from '../crimps/readSlots';
-import type { EntrySlot } from '../crimps/entrySlot';
+import type { Workbook } from '../../workbook/workbook';
+import { readOptionsOf, type CrimpFields } from '../crimps/crimpFields';
+import type { CrimpRow } from '../crimps/crimpRow';
+import { readCrimpRows, type CrimpReading } from '../crimps/readCrimpRows';
 import type { BenchCard } from '../jobs/benchCard';
-import { gatherCards } from '../jobs/gatherCards';
-import { jobChoice, NoJobs, type JobChoice } from '../jobs/readJobs';
-import { workbookCatalogue } from '../catalogue/workbookCatalogue';
+import { benchCardOf } from '../jobs/benchCards';
+import { jobChoice, NoJobs, readJobs, type JobChoice, type Jobs, type JobWishes } from '../jobs/readJobs';
 import { benchStep } from '../table/benchStep';
-import { locateMeasurements } from '../crimps/locateMeasurements';
-import { measurementUnit } from '../crimps/measurementUnit';
-import { settingsAbove } from '../crimps/settingsAbove';
-import { pickedRows } from '../table/pickedRows';
+import type { Takeable } from '../table/tableRows';
 import type { InspectionRecord, Pressure, RecordFields } from './inspectionRecord';
 import { ratedPressure } from './ratedPressure';
-import { crimpsOfCard, crimpsOfSlots, dateText } from './recordCrimps';
+import { crimpsOfCard, crimpsOfRows, dateText } from './recordCrimps';
 
-/** What the user says about where things stand. */
+/** What the user says about where things are. */
 export interface RecordWishes {
   readonly fields: RecordFields;
+  /** What counts where neither the sheet nor the catalogue says anything of a crimp: as in analysis and entry. */
+  readonly crimps: CrimpFields;
   /** Sheet with the half that the selected one lacks: job lines or readings; "" = none. */
   readonly otherSheet: string;
   readonly pressureUnit: string;
   /** What the bench can cut, as said with the cut list: records round as cards and cut lists do. */
   readonly bench: { readonly unit: LengthUnit; readonly step: string };
+  /** Rows of other tables on the sheet are taken, too. */
+  readonly take?: ReadonlySet<Takeable> | undefined;
+  /** How job lines are read. */
+  readonly jobs?: JobTicks | undefined;
 }
 
-/** Records of the chosen lines. */
+type JobTicks = Pick<JobWishes, 'take' | 'plainEnds'>;
+
+/** Records read every row, hidden ones too. */
+export const ALL_LINES: JobTicks = { take: new Set(['hidden', 'below']) };
+
+/** Records of the chosen lines, and what they were read from. */
 export interface GatheredRecords {
   readonly records: readonly InspectionRecord[];
   readonly handle: string;
   readonly source: string;
   /** Expanded uncertainty that the verdicts were made with: as the user says, else as stated above the readings; "" = none. */
   readonly uncertainty: string;
+  /** The readings, where there are any. */
+  readonly reading: CrimpReading | undefined;
+  /** The job lines, where there are any. */
+  readonly jobs: Jobs | undefined;
 }
 
-const key = (text: string) => text.trim().toLowerCase();
+const typed = (text: string) => numberFromText(text)?.value;
 
-/** Lines of a sheet as cards, whatever their status; [] where it has no job table. */
-async function cardsOf(workbook: Workbook, choice: JobChoice, wishes: RecordWishes): Promise<readonly BenchCard[]> {
-  const { bench, fields, pressureUnit } = wishes;
-  const { unit } = bench;
-  const reading = { unit, step: benchStep(bench, unit), pressureUnit, machine: fields.machine, whateverStatus: true };
+const firstCell = (sheet: string) => ({ sheet, block: { row: 0, column: 0, rows: 1, columns: 1 } });
+
+/** The crimps of a sheet; undefined where it has no readings. */
+async function readingsOf(workbook: Workbook, sheet: string, isOther: boolean, wishes: RecordWishes) {
+  const options = readOptionsOf({ ...wishes.crimps, machine: wishes.fields.machine || wishes.crimps.machine }, wishes.take);
+  const reading = await readCrimpRows(workbook, options, isOther ? firstCell(sheet) : undefined);
+  return reading && reading.rows.length > 0 ? reading : undefined;
+}
+
+/** The job lines of a sheet, whatever their status, hidden ones too; undefined where it has none. */
+async function jobsOf(
+  workbook: Workbook,
+  choice: JobChoice,
+  { bench, pressureUnit, jobs = ALL_LINES }: RecordWishes,
+): Promise<Jobs | undefined> {
+  const step = { value: benchStep(bench, bench.unit), unit: measureUnit('length', bench.unit)! };
+  const unit = measureUnit('pressure', pressureUnit);
   try {
-    return (await gatherCards(workbook, reading, choice)).cards;
+    return await readJobs(workbook, { step, pressureUnit: unit, ...jobs, whateverStatus: true }, choice);
   } catch (error) {
-    if (error instanceof NoJobs) return [];
+    if (error instanceof NoJobs) return undefined;
     throw error;
   }
 }
 
-/** All lines of a sheet. */
-const wholeSheet = (sheet: string): JobChoice => ({ sheet, block: { row: 0, column: 0, rows: 1, columns: 1 }, isChoice: false });
-
-/** Crimps of a sheet, and the uncertainty that stands above them. */
-interface SheetCrimps {
-  readonly slots: readonly EntrySlot[];
-  readonly uncertainty: Decimal | undefined;
+function cardsOf(jobs: Jobs | undefined, { bench, fields }: RecordWishes): readonly BenchCard[] {
+  const step = { value: benchStep(bench, bench.unit), unit: measureUnit('length', bench.unit)! };
+  const options = { unit: bench.unit, step, machine: fields.machine };
+  return jobs?.lines.map(line => benchCardOf(line, jobs, options)) ?? [];
 }
 
-const NO_CRIMPS: SheetCrimps = { slots: [], uncertainty: undefined };
+const firstOf = (rows: readonly CrimpRow[], pick: (row: CrimpRow) => string) => rows.map(pick).find(Boolean) ?? '';
 
-async function slotsOf(
-  workbook: Workbook,
-  content: RangeContent | undefined,
-  row: number,
-  rows: ReadonlySet<number> | undefined,
-  catalogue: Catalogue | undefined,
-  wishes: RecordWishes,
-): Promise<SheetCrimps> {
-  if (!content) return NO_CRIMPS;
-  const hostTables = hostBlocks(await workbook.tables(content.sheet));
-  const located = locateMeasurements(content, { row, column: content.column, rows: 1, columns: 1 }, hostTables);
-  if (!located?.proposed.columns.readings) return NO_CRIMPS;
-  const unit = measurementUnit(content, located.table, located.proposed.columns);
-  const none = { tolerance: '', largestSpread: '', step: '', lowest: '', highest: '', largestMove: '' };
-  const defaults: EntryDefaults = { ...none, machine: wishes.fields.machine };
-  const slots = readSlots({ used: content, ...located, unit, defaults, catalogue, picked: rows });
-  return { slots, uncertainty: settingsAbove(content, located.table, unit).uncertainty };
-}
-
-const firstOf = (slots: readonly EntrySlot[], pick: (slot: EntrySlot) => string) => slots.map(pick).find(Boolean) ?? '';
-
-function allOf(slots: readonly EntrySlot[], pick: (slot: EntrySlot) => string): string {
-  return [...new Set(slots.map(pick).filter(Boolean))].join(', ');
+function allOf(rows: readonly CrimpRow[], pick: (row: CrimpRow) => string): string {
+  return [...new Set(rows.map(pick).filter(Boolean))].join(', ');
 }
 
 /** What all records of one gathering share. */
@@ -95,54 +96,60 @@ interface Ground {
   readonly uncertainty: Decimal | undefined;
 }
 
-function pressureOf(slots: readonly EntrySlot[], card: BenchCard | undefined, { catalogue }: Ground): Pressure | undefined {
+function pressureOf(rows: readonly CrimpRow[], card: BenchCard | undefined, { catalogue }: Ground): Pressure | undefined {
+  // What must not be assembled has no pressure.
+  if (card?.isStop) return undefined;
   if (card?.workingPressure) return { value: card.workingPressure, unit: card.pressureUnit };
-  return catalogue && ratedPressure(catalogue, slots);
+  return catalogue && ratedPressure(catalogue, rows);
 }
 
-function recordOf(slots: readonly EntrySlot[], card: BenchCard | undefined, ground: Ground): InspectionRecord {
-  const line = slots[0]?.line ?? card?.line ?? '';
-  const title = slots[0] ? (line ? `Line ${line}` : slots[0].title) : `Line ${line}`;
+function recordOf(rows: readonly CrimpRow[], card: BenchCard | undefined, ground: Ground): InspectionRecord {
+  const line = rows[0]?.line || card?.line || '';
+  const title = rows[0] ? (line ? `Line ${line}` : rows[0].title) : `Line ${line}`;
+  const unit = rows[0]?.unit ?? card?.unit ?? 'mm';
   return {
-    title,
+    title: card?.isStop ? `${title}: STOP` : title,
     line,
     label: card?.label ?? '',
-    order: firstOf(slots, slot => slot.order) || (card?.order ?? ''),
-    assembly: allOf(slots, slot => slot.assembly) || (card?.assembly ?? ''),
+    order: firstOf(rows, row => row.order) || (card?.order ?? ''),
+    assembly: allOf(rows, row => row.assembly) || (card?.assembly ?? ''),
     quantity: card?.quantity ? String(card.quantity) : '',
-    hose: firstOf(slots, slot => slot.hose) || (card?.hose ?? ''),
-    hoseLot: allOf(slots, slot => slot.hoseLot),
-    hoseMade: allOf(slots, slot => dateText(slot.hoseMade)),
-    unit: slots[0]?.unit ?? card?.unit ?? 'mm',
-    workingPressure: pressureOf(slots, card, ground),
-    crimps: slots.length > 0 ? crimpsOfSlots(slots, ground.uncertainty) : card ? crimpsOfCard(card) : [],
-    problems: card?.problems ?? [],
+    hose: firstOf(rows, row => row.hose) || (card?.hose ?? ''),
+    hoseLot: allOf(rows, row => row.hoseLot),
+    hoseMade: allOf(rows, row => dateText(row.hoseMade)),
+    unit,
+    workingPressure: pressureOf(rows, card, ground),
+    crimps: rows.length > 0 ? crimpsOfRows(rows, unit, ground.uncertainty) : card ? crimpsOfCard(card) : [],
+    problems: [...(card?.problems ?? []), ...(card?.notes ?? [])],
   };
 }
 
-/** Slots of one line together, in the order of the sheet; those without a line by their assembly, else each for itself. */
-function byLine(slots: readonly EntrySlot[]): readonly (readonly EntrySlot[])[] {
-  const groups = new Map<string, EntrySlot[]>();
-  for (const slot of slots) {
-    const name = slot.line ? `line ${key(slot.line)}` : slot.assembly ? `assembly ${key(slot.assembly)}` : `row ${slot.row}`;
+/** Crimps of one line together, in the order of the sheet; those without a line by their assembly, else each for itself. */
+function byLine(rows: readonly CrimpRow[]): readonly (readonly CrimpRow[])[] {
+  const groups = new Map<string, CrimpRow[]>();
+  for (const row of rows) {
+    const own = row.assembly ? `assembly ${partKey(row.assembly)}` : `row ${row.row}`;
+    const name = row.line ? `line ${partKey(row.line)}` : own;
     const group = groups.get(name);
-    if (group) group.push(slot);
-    else groups.set(name, [slot]);
+    if (group) group.push(row);
+    else groups.set(name, [row]);
   }
   return [...groups.values()];
 }
 
-function joined(
-  slots: readonly EntrySlot[],
-  cards: readonly BenchCard[],
-  slotsLead: boolean,
-  ground: Ground,
-): readonly InspectionRecord[] {
-  const cardFor = (group: readonly EntrySlot[]) =>
-    cards.find(card => (group[0]!.line ? key(card.line) === key(group[0]!.line) : card.row === group[0]!.row));
-  if (slotsLead) return byLine(slots).map(group => recordOf(group, cardFor(group), ground));
-  const slotsFor = (card: BenchCard) => slots.filter(slot => slot.line !== '' && key(slot.line) === key(card.line));
-  return cards.map(card => recordOf(slotsFor(card), card, ground));
+function joined(rows: readonly CrimpRow[], cards: readonly BenchCard[], crimpsLead: boolean, ground: Ground) {
+  const isOf = (row: CrimpRow, card: BenchCard) => row.line !== '' && partKey(card.line) === partKey(row.line);
+  if (!crimpsLead)
+    return cards.map(card =>
+      recordOf(
+        rows.filter(row => isOf(row, card)),
+        card,
+        ground,
+      ),
+    );
+  const cardFor = (group: readonly CrimpRow[]) =>
+    cards.find(card => (group[0]!.line ? isOf(group[0]!, card) : card.row === group[0]!.row));
+  return byLine(rows).map(group => recordOf(group, cardFor(group), ground));
 }
 
 /**
@@ -150,24 +157,22 @@ function joined(
  * @throws Error with a sentence where nothing can be recorded
  */
 export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): Promise<GatheredRecords> {
-  const picked = await pickedRows(workbook);
-  const selection = await workbook.selection();
-  const catalogue = (await workbookCatalogue(workbook))?.catalogue;
-  const other = wishes.otherSheet && wishes.otherSheet !== picked.sheet ? await workbook.used(wishes.otherSheet) : undefined;
-  const here = await slotsOf(workbook, picked.content, selection.row, picked.rows, catalogue, wishes);
-  const slotsLead = here.slots.length > 0;
-  const crimps = slotsLead ? here : await slotsOf(workbook, other, other?.row ?? 0, undefined, catalogue, wishes);
   const choice = await jobChoice(workbook);
-  const cardsHere = await cardsOf(workbook, slotsLead ? { ...choice, isChoice: false } : choice, wishes);
-  const cards =
-    cardsHere.length > 0 || !slotsLead || !other ? cardsHere : await cardsOf(workbook, wholeSheet(other.sheet), wishes);
-  const uncertainty = numberFromText(wishes.fields.uncertainty)?.value ?? crimps.uncertainty;
-  const records = joined(crimps.slots, cards, slotsLead, { catalogue, uncertainty });
-  if (records.length === 0) {
+  const { sheet } = choice;
+  const other = wishes.otherSheet !== sheet && (await workbook.sheets()).includes(wishes.otherSheet) ? wishes.otherSheet : '';
+  const here = await readingsOf(workbook, sheet, false, wishes);
+  const reading = here ?? (other ? await readingsOf(workbook, other, true, wishes) : undefined);
+  const jobsHere = await jobsOf(workbook, here ? { ...choice, isChoice: false } : choice, wishes);
+  const isElsewhere = !jobsHere && here !== undefined && other !== '';
+  const jobs = isElsewhere ? await jobsOf(workbook, { ...firstCell(other), isChoice: false }, wishes) : jobsHere;
+  const catalogue = reading?.catalogue ?? jobs?.catalogue;
+  const uncertainty = typed(wishes.fields.uncertainty) ?? reading?.uncertainty ?? typed(wishes.crimps.uncertainty);
+  const records = joined(reading?.rows ?? [], cardsOf(jobs, wishes), here !== undefined, { catalogue, uncertainty });
+  if (records.length === 0 || (!here && !jobs)) {
     throw new Error(
-      `Sheet ${picked.sheet} has no lines to record here. Select rows with readings, or job lines with a hose and a length.`,
+      `Sheet ${sheet} has no lines to record here. Select rows with readings, or job lines with a hose and a length.`,
     );
   }
-  const source = [`sheet ${picked.sheet}`, other && `sheet ${other.sheet}`].filter(Boolean).join(', ');
-  return { records, handle: catalogue?.handle ?? '', source, uncertainty: uncertainty?.toString() ?? '' };
+  const source = [`sheet ${sheet}`, other && `sheet ${other}`].filter(Boolean).join(', ');
+  return { records, handle: catalogue?.handle ?? '', source, uncertainty: uncertainty?.toString() ?? '', reading, jobs };
 }

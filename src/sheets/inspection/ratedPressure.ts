@@ -3,7 +3,7 @@ import { coupledHose } from '../../core/catalogue/coupledHose';
 import { partKey } from '../../core/catalogue/partName';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
-import type { EntrySlot } from '../crimps/entrySlot';
+import type { CrimpRow } from '../crimps/crimpRow';
 import type { Pressure } from './inspectionRecord';
 
 /** The one name that all share; undefined where they differ or one is blank. */
@@ -16,10 +16,10 @@ function shared(names: readonly string[]): string | undefined {
  * Working pressure of the weakest part by the catalogue.
  * @returns undefined where the rows do not name one hose and one coupling for each of two ends, or a part's rating is not known
  */
-export function ratedPressure(catalogue: Catalogue, slots: readonly EntrySlot[]): Pressure | undefined {
-  const ends = [...new Set(slots.map(({ end }) => partKey(end)))];
-  const hose = shared(slots.map(slot => slot.hose));
-  const [a, b] = ends.map(end => shared(slots.filter(slot => partKey(slot.end) === end).map(({ fitting }) => fitting)));
+export function ratedPressure(catalogue: Catalogue, rows: readonly CrimpRow[]): Pressure | undefined {
+  const ends = [...new Set(rows.map(({ end }) => partKey(end)))];
+  const hose = shared(rows.map(row => row.hose));
+  const [a, b] = ends.map(end => shared(rows.filter(row => partKey(row.end) === end).map(({ fitting }) => fitting)));
   if (ends.length !== 2 || !hose || !a || !b) return undefined;
   try {
     const { workingPressure } = coupledHose(catalogue, hose, [a, b]);

@@ -1,84 +1,75 @@
-import { isoDate } from '../../core/catalogue/dayNumber';
-import { TradeError } from '../../core/tradeError';
-import { Decimal } from '../../core/units/decimal';
-import { number } from '../../cells/readers';
+import { isoDate } from '../../core/units/sheetDate';
+import type { Decimal } from '../../core/units/decimal';
+import { convertLength, type LengthUnit } from '../../core/units/lengthUnit';
 import type { CellValue } from '../../workbook/workbook';
-import { judgeSlot } from '../crimps/judgeSlot';
-import type { EntrySlot } from '../crimps/entrySlot';
+import { judgeCrimpRow } from '../crimps/judgeCrimpRow';
+import { isMeasured, isUnmeasured, type CrimpRow } from '../crimps/crimpRow';
 import type { BenchCard, CrimpEnd } from '../jobs/benchCard';
 import type { RecordCrimp } from './inspectionRecord';
 
-const read = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true });
-
-function readingsOf({ standing, cells }: EntrySlot): readonly (Decimal | undefined)[] {
-  return standing.map((cell, index) => {
-    if (cell === '') return undefined;
-    if (typeof cell === 'object')
-      throw new TradeError('notANumber', cells[index]!, `is ${cell.error}`, 'put that cell right first');
-    return read(cell, cells[index]!);
-  });
-}
-
-const wordsOf = (cell: CellValue) => (typeof cell === 'object' ? '' : String(cell).trim());
-
 /** A date of a cell as ISO text, or as it is written. */
 export function dateText(cell: CellValue): string {
-  return typeof cell === 'number' && cell >= 1 ? isoDate(Math.floor(cell)) : wordsOf(cell);
+  if (typeof cell === 'number' && cell >= 1) return isoDate(cell);
+  return typeof cell === 'object' ? '' : String(cell).trim();
 }
 
 const BLANK_FOUR = [undefined, undefined, undefined, undefined] as const;
 
-function limitsOf({ target, tolerance }: EntrySlot): Pick<RecordCrimp, 'target' | 'smallest' | 'largest'> {
-  const [middle, half] = [target?.value, tolerance?.value];
-  return { target: middle, smallest: half && middle?.minus(half), largest: half && middle?.plus(half) };
-}
-
-function measured(
-  slot: EntrySlot,
-  uncertainty: Decimal | undefined,
-): Pick<RecordCrimp, 'readings' | 'mean' | 'spread' | 'verdict' | 'problem'> {
-  const none = { mean: undefined, spread: undefined, verdict: undefined };
-  try {
-    const readings = readingsOf(slot);
-    const all = readings.filter(reading => reading !== undefined);
-    if (all.length < readings.length || slot.problem) {
-      const problem = all.length > 0 ? (slot.problem ?? 'not all readings are there') : slot.problem;
-      return { ...none, readings, problem };
-    }
-    const { measure, verdict } = judgeSlot(slot, all, uncertainty);
-    return { readings, mean: measure.mean, spread: measure.spread, verdict, problem: undefined };
-  } catch (error) {
-    if (!(error instanceof TradeError)) throw error;
-    return { ...none, readings: slot.cells.map(() => undefined), problem: error.message };
+/** Limits, readings and verdict of a crimp, in the record's unit. */
+function measured(row: CrimpRow, unit: LengthUnit, uncertainty: Decimal | undefined) {
+  const to = (value: Decimal) => convertLength(value, row.unit, unit);
+  const [target, tolerance] = [row.target && to(row.target.value), row.tolerance && to(row.tolerance.value)];
+  const known = {
+    target,
+    smallest: tolerance && target?.minus(tolerance),
+    largest: tolerance && target?.plus(tolerance),
+    readings: row.readings.map(reading => reading && to(reading)),
+  };
+  if (!isMeasured(row)) {
+    const problem = isUnmeasured(row) ? row.problem : (row.readingProblem ?? row.problem);
+    return { ...known, mean: undefined, spread: undefined, verdict: undefined, problem: problem?.sentence };
   }
+  const own = uncertainty && convertLength(uncertainty, unit, row.unit);
+  const { measure, verdict } = judgeCrimpRow(
+    row,
+    row.readings.map(reading => reading!),
+    own,
+  );
+  return { ...known, mean: to(measure.mean), spread: to(measure.spread), verdict, problem: undefined };
 }
 
 /** Names of the pieces: their assembly or piece numbers, else counted, the ends of one piece together. */
-function pieceNames(slots: readonly EntrySlot[]): readonly string[] {
+function pieceNames(rows: readonly CrimpRow[]): readonly string[] {
   const counted = new Map<string, number>();
-  return slots.map(({ assembly, piece, end }) => {
+  return rows.map(({ assembly, piece, end }) => {
     const count = (counted.get(end) ?? 0) + 1;
     counted.set(end, count);
     return assembly || piece || String(count);
   });
 }
 
-/** The crimps of one line that the sheet has rows for. */
-export function crimpsOfSlots(slots: readonly EntrySlot[], uncertainty: Decimal | undefined): readonly RecordCrimp[] {
-  const pieces = pieceNames(slots);
-  return slots.map((slot, index) => ({
+/**
+ * The crimps of one line that the sheet has rows for.
+ * @param unit of the record, and of the uncertainty
+ */
+export function crimpsOfRows(
+  rows: readonly CrimpRow[],
+  unit: LengthUnit,
+  uncertainty: Decimal | undefined,
+): readonly RecordCrimp[] {
+  const pieces = pieceNames(rows);
+  return rows.map((row, index) => ({
     piece: pieces[index]!,
-    end: slot.end,
-    fitting: slot.fitting || slot.combination,
-    fittingLot: slot.fittingLot,
-    machine: slot.machine,
+    end: row.end,
+    fitting: row.fitting || row.combination,
+    fittingLot: row.fittingLot,
+    machine: row.machine,
     // What the catalogue wants now is not what was used then.
-    die: slot.dieStanding,
-    dial: wordsOf(slot.dialStanding),
-    made: dateText(slot.date),
-    operator: slot.operator,
-    ...limitsOf(slot),
-    ...measured(slot, uncertainty),
+    die: row.die,
+    dial: row.dial?.value.toString() ?? '',
+    made: row.date === undefined ? dateText(row.dateInSheet) : isoDate(row.date),
+    operator: row.operator,
+    ...measured(row, unit, uncertainty),
   }));
 }
 

@@ -1,13 +1,16 @@
-import { dayNumber } from '../../core/catalogue/dayNumber';
+import { dayNumber } from '../../core/units/sheetDate';
 import type { Decimal } from '../../core/units/decimal';
-import type { RangeContent, Workbook } from '../../workbook/workbook';
+import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 import { appendRows, type Appended, type GrowingColumn } from '../print/appendRows';
-import { headingOf } from '../table/sheetTable';
+import { plainHeading } from '../table/heading';
 import type { WrittenCell } from '../print/sheetWriter';
 import type { InspectionRecord, RecordCrimp, RecordOptions } from './inspectionRecord';
 import { proofPressure, readingCount } from './recordFacts';
 
 export const RECORDS_SHEET = 'Inspection records';
+
+/** A heading's words; units in brackets do not matter. */
+const wordsOf = (cell: CellValue): string => (typeof cell === 'string' ? plainHeading(cell) : '');
 
 const READING = /^reading (\d+)$/;
 const number = (value: Decimal | undefined, places = 4): WrittenCell => value?.toDecimalPlaces(places).toNumber() ?? '';
@@ -114,9 +117,9 @@ interface StandingRecords {
 }
 
 function standingRecords(used: RangeContent | undefined): StandingRecords {
-  const top = used?.values.findIndex(row => row.some(cell => headingOf(cell).words === 'reading 1')) ?? -1;
+  const top = used?.values.findIndex(row => row.some(cell => wordsOf(cell) === 'reading 1')) ?? -1;
   if (!used || top < 0) return { keys: new Set(), readings: 0 };
-  const headings = used.values[top]!.map(cell => headingOf(cell).words);
+  const headings = used.values[top]!.map(wordsOf);
   return { keys: new Set(keysOf(headings, used.values.slice(top + 1))), readings: readingsIn(headings) };
 }
 

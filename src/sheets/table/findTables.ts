@@ -72,12 +72,19 @@ function joined(cells: SheetCells, row: number, runs: readonly Run[]): Run[] {
   return out;
 }
 
+/** Numbers that head readings: 1, 2, 3, 4 or angles. */
+const isReadingNumber = (value: CellValue) =>
+  typeof value === 'number' && (value < 10 || value % 45 === 0) && Number.isInteger(value);
+
 const filledIn = (cells: SheetCells, row: number, run: Run) => columnsOf(run).filter(column => !cells.isEmpty(row, column));
 
 /** A row that is mostly numbers, errors and formulas is data, whatever words stand in it. */
 function isMostlyData(cells: SheetCells, row: number, run: Run): boolean {
   const filled = columnsOf(run).filter(column => cells.shown(row, column) !== '' || cells.formula(row, column) !== '');
-  const data = filled.filter(column => typeof cells.shown(row, column) !== 'string' || cells.formula(row, column) !== '');
+  const isData = (column: number) =>
+    (typeof cells.shown(row, column) !== 'string' && !isReadingNumber(cells.shown(row, column))) ||
+    cells.formula(row, column) !== '';
+  const data = filled.filter(isData);
   return data.length * 2 > filled.length;
 }
 
@@ -89,10 +96,6 @@ function beginsTable(cells: SheetCells, row: number, run: Run): boolean {
   const isWord = (text: string) => text !== '' && text.length <= 40 && !/^[\d.,'"]/.test(text);
   return texts.every(isWord) && columnsOf(run).some(column => typeof cells.value(row + 1, column) === 'number');
 }
-
-/** Numbers that head readings: 1, 2, 3, 4 or angles. */
-const isReadingNumber = (value: CellValue) =>
-  typeof value === 'number' && (value < 10 || value % 45 === 0) && Number.isInteger(value);
 
 /** Inside a table: at least half of the filled cells are words of the vocabulary, and no number stands where numbers belong. */
 function isSecondHeading(cells: SheetCells, row: number, run: Run): boolean {

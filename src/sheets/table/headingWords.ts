@@ -92,6 +92,8 @@ export const HEADING_WORDS = {
   ferrule: words('Ferrule', 'ferrule|shell|collar'),
   die: words('Die', 'die|dies|die set'),
   dial: words('Dial', 'dial|dial (?:set|used|setting)|machine dial', 'setting|machine setting'),
+  uncertainty: words('Uncertainty', '(?:expanded )?uncertainty(?: u)?(?: of the mean)?'),
+  perTurn: words('Change per turn', 'per turn|change per turn'),
   step: words('Step', 'step|change per digit|per digit|diameter per digit|digit step'),
   target: words(
     'Target diameter',
@@ -110,7 +112,7 @@ export const HEADING_WORDS = {
     'Largest diameter',
     `(?:largest|max\\.?|maximum|highest|upper)(?: ?(?:crimp )?(?:${DIAMETER}|limit|allowed))?|high limit|usl`,
   ),
-  largestSpread: words('Largest spread', 'largest spread|allowed spread|spread limit|max\\.? spread|maximum spread'),
+  largestSpread: words('Largest spread', '(?:largest|greatest) spread|allowed spread|spread limit|max\\.? spread|maximum spread'),
   crimpLength: words('Crimp length', 'crimp length'),
   skiveOutside: words('Skive outside', 'skive outside|outside skive'),
   skiveInside: words('Skive inside', 'skive inside|inside skive'),
@@ -136,6 +138,7 @@ export const HEADING_WORDS = {
   fitting: words('Fitting', 'fitting|coupling|end fitting|insert|connector|fitting (?:type|part|name)|coupling type'),
   end: words('End', 'end|side|which end'),
   date: words('Date', 'date|day|made|made on|measured on|crimped on|when|date (?:made|measured|crimped)|date and time|time'),
+  time: words('Time', 'time|time of day|clock'),
   crimp: words(
     'Line or crimp no.',
     '(?:line|job|crimp|assembly|serial|sample|piece|test)(?: no\\.?| number)?|job line|no\\.?|#|id',

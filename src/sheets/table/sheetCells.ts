@@ -8,10 +8,21 @@ const holds = ({ row, column, rows, columns }: Block, r: number, c: number) =>
 
 /** The cells of a sheet by zero-based rows and columns, with what is merged and what is hidden. */
 export class SheetCells {
+  /** Merged blocks by the rows they cover: a sheet may have thousands of them. */
+  private readonly mergesOfRow = new Map<number, Block[]>();
+
   constructor(
     readonly used: RangeContent,
     readonly layout: SheetLayout = PLAIN_LAYOUT,
-  ) {}
+  ) {
+    for (const block of layout.merges) {
+      for (let row = block.row; row < block.row + block.rows; row += 1) {
+        const others = this.mergesOfRow.get(row);
+        if (others) others.push(block);
+        else this.mergesOfRow.set(row, [block]);
+      }
+    }
+  }
 
   get sheet(): string {
     return this.used.sheet;
@@ -41,7 +52,7 @@ export class SheetCells {
 
   /** The merged block that a cell belongs to; undefined for an ordinary cell. */
   merge(row: number, column: number): Block | undefined {
-    return this.layout.merges.find(block => holds(block, row, column));
+    return this.mergesOfRow.get(row)?.find(block => holds(block, row, column));
   }
 
   /** What a cell shows to the reader: of merged cells what stands in their first. */

@@ -39,6 +39,14 @@ export interface MeasureRole {
   readonly label: string;
 }
 
+/** What is known of one number besides its column. */
+export interface CellReading {
+  /** Instead of the role's own label. */
+  readonly label?: string | undefined;
+  /** Rows that one record covers, from this one on: cells merged over them are its own. */
+  readonly rows?: number | undefined;
+}
+
 interface ColumnFacts {
   readonly unit: MeasureUnit | undefined;
   readonly comma: ColumnComma;
@@ -92,11 +100,16 @@ export class TableReader<Role extends string> {
   }
 
   /** @throws TradeError naming `label` */
-  measure(row: number, role: Role, sign?: 'any' | 'notNegative' | 'positive'): Measure | undefined {
+  measure(
+    row: number,
+    role: Role,
+    sign?: 'any' | 'notNegative' | 'positive',
+    { label = this.measures[role]!.label, rows }: CellReading = {},
+  ): Measure | undefined {
     const column = this.columns[role];
-    const { quantity, label } = this.measures[role]!;
+    const { quantity } = this.measures[role]!;
     if (column === undefined) return undefined;
-    this.refuseMerged(row, column, label);
+    this.refuseMerged(row, column, label, rows);
     const { unit, comma } = this.facts.get(role)!;
     const rules = { comma, format: this.cells.format(row, column), sign };
     const why = `column ${this.heading(role) || columnLetters(column)} names no unit that is known: say which it is`;
@@ -104,10 +117,10 @@ export class TableReader<Role extends string> {
   }
 
   /** @throws TradeError naming `label` */
-  number(row: number, role: Role, label: string, sign?: 'any' | 'notNegative' | 'positive'): Decimal | undefined {
+  number(row: number, role: Role, label: string, sign?: 'any' | 'notNegative' | 'positive', rows?: number): Decimal | undefined {
     const column = this.columns[role];
     if (column === undefined) return undefined;
-    this.refuseMerged(row, column, label);
+    this.refuseMerged(row, column, label, rows);
     return numberOfCell(this.cells.value(row, column), label, { sign, comma: this.facts.get(role)?.comma });
   }
 
@@ -133,9 +146,9 @@ export class TableReader<Role extends string> {
     return addressOf({ ...(this.cells.merge(row, column) ?? { row, column }), rows: 1, columns: 1 });
   }
 
-  private refuseMerged(row: number, column: number, label: string): void {
+  private refuseMerged(row: number, column: number, label: string, covered = 1): void {
     const merge = this.cells.merge(row, column);
-    if (!merge || merge.rows === 1) return;
+    if (!merge || merge.rows === 1 || (merge.row === row && merge.rows <= covered)) return;
     const rows = `is merged over rows ${merge.row + 1} to ${merge.row + merge.rows}`;
     throw new TradeError('shape', label, rows, 'unmerge the cells and give each row its own number');
   }

@@ -29,6 +29,8 @@ export interface LeftOutRow {
   readonly reason: LeftOutReason;
   /** More about it, where there is more to say. */
   readonly sentence?: string | undefined;
+  /** The cell to look at, where one is to blame: `G10`. */
+  readonly at?: string | undefined;
 }
 
 /** What a view has read: shown above its result. */

@@ -1,10 +1,13 @@
 import { Button, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
+import type { Catalogue } from '../../core/catalogue/catalogue';
+import { trialPiece } from '../../sheets/crimps/trialPiece';
 import { WHERE_TO_MEASURE } from '../../sheets/print/cautions';
-import { AS_ENTERED, isFilled, type EntrySlot } from '../../sheets/crimps/entrySlot';
+import { placeOf } from '../../sheets/crimps/placeOf';
+import { isFilled, type CrimpRow } from '../../sheets/crimps/crimpRow';
 import type { EntryAction, EntryState } from '../../sheets/crimps/entry';
-import { limitsText } from '../../sheets/crimps/judgeSlot';
+import { diameterText, crimpLimitsText } from '../../sheets/crimps/crimpText';
 import { ReadingFields } from './ReadingFields';
-import { suggestedDial, type SuggestedDial } from '../../sheets/crimps/slotInWork';
+import { assumedDial, suggestedDial, type SuggestedDial } from '../../sheets/crimps/rowInWork';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
@@ -18,20 +21,22 @@ interface Props {
   readonly state: EntryState;
   readonly dispatch: (action: EntryAction) => void;
   readonly onUndo: () => void;
+  readonly catalogue: Catalogue | undefined;
+  readonly onOperator: (text: string) => void;
 }
 
-function endSentence(slots: EntryState['slots'], hasBlank: boolean): string {
-  if (slots.every(slot => slot.problem)) return 'No row here can take readings: see below why.';
+function endSentence(rows: EntryState['rows'], hasBlank: boolean): string {
+  if (rows.every(row => row.problem)) return 'No row here can take readings: see below why.';
   return hasBlank ? 'The end of the table. Rows further up are still blank.' : 'All rows have their readings.';
 }
 
 function Finished({ state, dispatch }: Pick<Props, 'state' | 'dispatch'>) {
   const styles = useStyles();
-  const first = state.slots.findIndex(slot => !isFilled(slot) && !slot.problem);
+  const first = state.rows.findIndex(row => !isFilled(row) && !row.problem);
   return (
     <>
       <MessageBar intent={first < 0 ? 'success' : 'info'} layout="multiline">
-        <MessageBarBody>{endSentence(state.slots, first >= 0)}</MessageBarBody>
+        <MessageBarBody>{endSentence(state.rows, first >= 0)}</MessageBarBody>
       </MessageBar>
       <div className={styles.row}>
         {first >= 0 && (
@@ -48,40 +53,44 @@ function Finished({ state, dispatch }: Pick<Props, 'state' | 'dispatch'>) {
 }
 
 /** Where the dial comes from, and what the last crimp of its kind has to do with it. */
-function dialHint(slot: EntrySlot, typed: string, suggested: SuggestedDial | undefined): string | undefined {
+function dialHint(state: EntryState, row: CrimpRow, suggested: SuggestedDial | undefined): string | undefined {
+  const typed = state.dialText.trim();
+  const written = row.fields.dial?.value === '' ? '; it is written to the row.' : '';
+  if (row.dial) return typed === row.dial.value.toString() ? `From ${row.dial.from}` : undefined;
   const isUsed = suggested?.why === 'used';
-  if (suggested?.dial.toString() === typed.trim()) {
+  if (suggested?.dial.toString() === typed) {
     return isUsed
       ? 'As used for the last crimp of this kind: correct it if it was turned since.'
       : 'As the last crimp of this kind asked for: correct it if it was not turned.';
   }
+  if (state.memory.dials[placeOf(row)] === typed && typed !== '') return 'As entered for this crimp before';
   if (suggested) {
     return `The last crimp of this kind ${isUsed ? 'was made with' : 'asked for'} ${suggested.dial}: correct it if it was turned.`;
   }
-  if (typed.trim() !== slot.dial?.value.toString()) return undefined;
-  const source = slot.dial.from === AS_ENTERED ? 'As entered' : `From ${slot.dial.from}`;
-  return slot.dialCell && slot.dialStanding === '' ? `${source}; it is written to the row.` : source;
+  return row.wantedDial && typed === assumedDial(state, row) ? `From ${row.wantedDial.from}${written}` : undefined;
 }
 
 /** The crimp that is measured now: what it is, its target and limits, its fields. */
-export function CrimpInWork({ state, dispatch, onUndo }: Props) {
+export function CrimpInWork({ state, dispatch, onUndo, catalogue, onOperator }: Props) {
   const styles = useStyles();
-  const { index, slots, stop } = state;
-  const slot = slots[index];
-  if (!slot) return <Finished state={state} dispatch={dispatch} />;
-  const suggested = suggestedDial(state, slot);
+  const { index, rows, stop } = state;
+  const row = rows[index];
+  if (!row) return <Finished state={state} dispatch={dispatch} />;
+  const suggested = suggestedDial(state, row);
+  const trial = trialPiece(catalogue, row);
+  const die = row.die || row.wantedDie;
   return (
     <section className={styles.view} aria-label="Crimp in work">
       <h2 className={styles.title}>
-        {slot.title}
-        {slot.end && `, end ${slot.end}`}
+        {row.title}
+        {row.end && `, end ${row.end}`}
       </h2>
-      <Text>{[slot.combination, slot.die && `die ${slot.die}`, slot.machine].filter(Boolean).join(' · ')}</Text>
+      <Text>{[row.combination, die && `die ${die}`, row.machine].filter(Boolean).join(' · ')}</Text>
 
       <Text className={styles.large}>
-        Target <b>{slot.target!.value.toString()}</b> {slot.unit}, mean within <b>{limitsText(slot)}</b>
+        Target <b>{diameterText(row.target!.value, row.unit)}</b> {row.unit}, mean within <b>{crimpLimitsText(row)}</b>
       </Text>
-      {slot.notes.map(note => (
+      {row.notes.map(note => (
         <Caption1 key={note}>{note}</Caption1>
       ))}
       <ReadingFields state={state} dispatch={dispatch} onUndo={onUndo} />
@@ -90,15 +99,32 @@ export function CrimpInWork({ state, dispatch, onUndo }: Props) {
           <MessageBarBody>{stop.sentence}</MessageBarBody>
         </MessageBar>
       )}
-      <Field className={styles.dial} label="Dial used" hint={dialHint(slot, state.dialText, suggested)}>
-        <Input
-          size="large"
-          inputMode="decimal"
-          autoComplete="off"
-          value={state.dialText}
-          onChange={(_, { value }) => dispatch({ type: 'dial', text: value })}
-        />
-      </Field>
+      {trial && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            {trial.sentence}{' '}
+            {trial.dial !== undefined && (
+              <Button size="small" onClick={() => dispatch({ type: 'dial', text: trial.dial! })}>
+                Use {trial.dial} for one trial piece
+              </Button>
+            )}
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      <div className={styles.row}>
+        <Field className={styles.dial} label="Dial used" hint={dialHint(state, row, suggested)}>
+          <Input
+            size="large"
+            inputMode="decimal"
+            autoComplete="off"
+            value={state.dialText}
+            onChange={(_, { value }) => dispatch({ type: 'dial', text: value })}
+          />
+        </Field>
+        <Field className={styles.dial} label="Crimped by">
+          <Input size="large" value={state.operator} onChange={(_, { value }) => onOperator(value)} />
+        </Field>
+      </div>
       <div className={styles.row}>
         <Button size="small" onClick={() => dispatch({ type: 'previous' })}>
           Row before (Page Up)

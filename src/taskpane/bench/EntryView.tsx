@@ -1,12 +1,27 @@
-import { Button, Caption1, makeStyles, MessageBar, MessageBarBody, Spinner, Text, tokens } from '@fluentui/react-components';
+import {
+  Accordion,
+  AccordionHeader,
+  AccordionItem,
+  AccordionPanel,
+  Button,
+  Caption1,
+  makeStyles,
+  MessageBar,
+  MessageBarBody,
+  Spinner,
+  Text,
+  tokens,
+} from '@fluentui/react-components';
 import { today } from '../../sheets/table/today';
 import type { ViewProps } from '../controls/viewProps';
-import { ProblemList } from '../controls/ProblemList';
 import { AcceptDial } from '../controls/AcceptDial';
 import type { DialProposal } from '../../sheets/machines/dialProposal';
-import { EntrySettingsFields } from './EntrySettingsFields';
-import { AS_ENTERED, isFilled } from '../../sheets/crimps/entrySlot';
+import { AS_ENTERED, isFilled } from '../../sheets/crimps/crimpRow';
 import type { EntryResult } from '../../sheets/crimps/entry';
+import { crimpReport } from '../../sheets/crimps/readCrimpRows';
+import { CrimpSettings } from '../controls/CrimpSettings';
+import { CrimpsRead } from '../controls/CrimpsRead';
+import { AddColumns } from './AddColumns';
 import { CrimpInWork } from './CrimpInWork';
 import { useEntry } from './useEntry';
 import { VerdictCard } from './VerdictCard';
@@ -18,11 +33,14 @@ const useStyles = makeStyles({
 
 const NOT_PROVED = 'Not proved yet: better recorded once a trial piece made with it is in spec.';
 const NONE =
-  'No rows for readings here. Select a cell of a table with columns Reading 1 … Reading 4 (or A 1 … A 4 and B 1 … B 4) and a target, then read the rows.';
+  'No readings here: no rows for any. Select a cell of a table with columns Reading 1 … Reading 4 (or A 1 … A 4 and B 1 … B 4) and a target, then read the rows.';
+
+const withStop = (sentence: string) => (/[.!?]$/.test(sentence) ? sentence : `${sentence}.`);
 
 /** The dial that is worth keeping: what the last crimp asks for, or one that was set by hand and proved right. */
-function proposalOf({ slot, judgement: { next, verdict } }: EntryResult): DialProposal | undefined {
-  const { machine, die, hose, fitting, dial } = slot;
+function proposalOf({ row, judgement: { next, verdict } }: EntryResult): DialProposal | undefined {
+  const { machine, hose, fitting, dial } = row;
+  const die = row.die || row.wantedDie;
   const isProved = verdict === 'IN SPEC' && dial?.from === AS_ENTERED;
   const wanted = next.kind === 'move' ? next.to : isProved ? dial.value : undefined;
   return wanted && { machine, die, hose, fitting, dial: wanted, date: today(), note: '' };
@@ -31,14 +49,13 @@ function proposalOf({ slot, judgement: { next, verdict } }: EntryResult): DialPr
 /** At the bench: one crimp after the other, typed by the caliper, judged at once, written to its row. */
 export function EntryView({ workbook }: ViewProps) {
   const styles = useStyles();
-  const { state, dispatch, status, settings, setSettings, load, undo, undoRefusal } = useEntry(workbook);
-  const { slots, last, failure } = state;
-  const open = slots.filter(slot => !isFilled(slot) && !slot.problem).length;
-  const problems = slots.flatMap(({ row, end, problem }) =>
-    problem ? [{ row, sentence: end ? `end ${end}: ${problem}` : problem }] : [],
-  );
+  const entry = useEntry(workbook);
+  const { state, dispatch, status, read, take, fields, setFields, setOperator, load, undo, undoRefusal } = entry;
+  const { rows, last, failure } = state;
+  const open = rows.filter(row => !isFilled(row) && !row.problem).length;
+  const report = read && crimpReport(read.reading, ({ problem }) => problem);
   const proposal = last && proposalOf(last);
-  const show = (row: number) => void workbook.select({ sheet: slots[0]!.sheet, address: `A${row}` });
+  const again = () => load(rows[state.index]?.row ?? rows[0]?.row);
   return (
     <div className={styles.view}>
       {status.kind === 'loading' && <Spinner label="Reading the rows" />}
@@ -51,7 +68,7 @@ export function EntryView({ workbook }: ViewProps) {
       {failure && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>
-            {failure.result.slot.title} was NOT written: {failure.sentence} Its readings are kept here.{' '}
+            {failure.result.row.title} was NOT written: {withStop(failure.sentence)} Its readings are kept here.{' '}
             <Button size="small" onClick={() => dispatch({ type: 'goTo', index: failure.result.index })}>
               Go back to it
             </Button>
@@ -61,9 +78,9 @@ export function EntryView({ workbook }: ViewProps) {
       {status.kind === 'ready' && (
         <>
           <Caption1>
-            Sheet {slots[0]!.sheet}: {open} of {slots.length} crimps wait for readings.
+            Sheet {rows[0]!.sheet}: {open} of {rows.length} crimps wait for readings.
           </Caption1>
-          {last && <VerdictCard slot={last.slot} judgement={last.judgement} isWritten={!state.pending.includes(last)} />}
+          {last && <VerdictCard row={last.row} judgement={last.judgement} isWritten={!state.pending.includes(last)} />}
           {proposal && last && (
             <AcceptDial
               key={`${last.index} ${proposal.dial}`}
@@ -73,13 +90,18 @@ export function EntryView({ workbook }: ViewProps) {
               caution={last.judgement.verdict === 'IN SPEC' ? undefined : NOT_PROVED}
             />
           )}
-          <CrimpInWork state={state} dispatch={dispatch} onUndo={() => void undo()} />
+          <CrimpInWork
+            state={state}
+            dispatch={dispatch}
+            onUndo={() => void undo()}
+            catalogue={read?.reading.catalogue}
+            onOperator={setOperator}
+          />
           {undoRefusal && (
             <MessageBar intent="error" layout="multiline">
               <MessageBarBody>{undoRefusal}</MessageBarBody>
             </MessageBar>
           )}
-          <ProblemList title="Rows that cannot take readings" problems={problems} onShow={show} />
         </>
       )}
       {status.kind !== 'loading' && (
@@ -90,11 +112,36 @@ export function EntryView({ workbook }: ViewProps) {
           </Button>
         </div>
       )}
-      <EntrySettingsFields
-        settings={settings}
-        onChange={setSettings}
-        onUse={() => load(slots[state.index]?.row ?? slots[0]?.row)}
-      />
+      {read && (
+        <>
+          <CrimpsRead
+            workbook={workbook}
+            sheet={read.reading.sheet}
+            reading={read.reading}
+            report={read.reading.tables.length > 0 ? report : undefined}
+            table={read.sheet.own}
+            take={take}
+            onTake={taken => load(undefined, taken)}
+            onChanged={again}
+          />
+          <AddColumns workbook={workbook} reading={read.reading} onAdded={again} />
+          <Accordion collapsible>
+            <AccordionItem value="settings">
+              <AccordionHeader size="small">Limits and machine</AccordionHeader>
+              <AccordionPanel className={styles.view}>
+                <CrimpSettings
+                  fields={fields}
+                  unit={read.reading.unit}
+                  isColumn={read.reading.tables.some(({ layout }) => layout === 'column')}
+                  machines={[...(read.reading.catalogue?.index.machines.values() ?? [])]}
+                  onChange={setFields}
+                />
+                <Button onClick={again}>Use these</Button>
+              </AccordionPanel>
+            </AccordionItem>
+          </Accordion>
+        </>
+      )}
       <Caption1>
         A new dial is tried on one trial piece before the batch goes on. Keep hands out of the crimper. The makers’ current data
         come first; local codes and a qualified person decide.

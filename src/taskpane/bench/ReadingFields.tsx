@@ -43,9 +43,9 @@ export function ReadingFields({ state, dispatch, onUndo }: Props) {
     dispatch({ type: action });
   };
 
-  const slot = state.slots[state.index]!;
+  const row = state.rows[state.index]!;
   return (
-    <div className={styles.grid} role="group" aria-label={`Readings of ${slot.title}${slot.end && `, end ${slot.end}`}`}>
+    <div className={styles.grid} role="group" aria-label={`Readings of ${row.title}${row.end && `, end ${row.end}`}`}>
       {texts.map((text, position) => (
         <Field
           key={position}

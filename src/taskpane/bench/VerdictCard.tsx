@@ -2,8 +2,9 @@ import { Badge, Caption1, makeStyles, Text, tokens } from '@fluentui/react-compo
 import { ArrowDownRegular, ArrowUpRegular, CheckmarkRegular, CircleHintRegular, QuestionRegular } from '@fluentui/react-icons';
 import type { ReactElement } from 'react';
 import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
-import type { EntrySlot } from '../../sheets/crimps/entrySlot';
-import { diameterText, isRejected, MEANINGS, nextText, type Judgement } from '../../sheets/crimps/judgeSlot';
+import type { CrimpRow } from '../../sheets/crimps/crimpRow';
+import { diameterText } from '../../sheets/crimps/crimpText';
+import { isRejected, MEANINGS, nextText, type Judgement } from '../../sheets/crimps/judgeCrimpRow';
 
 const useStyles = makeStyles({
   card: {
@@ -27,23 +28,23 @@ const LOOKS: Readonly<Record<CrimpVerdict, readonly [ReactElement, 'success' | '
 };
 
 interface Props {
-  readonly slot: EntrySlot;
+  readonly row: CrimpRow;
   readonly judgement: Judgement;
   readonly isWritten: boolean;
 }
 
 /** The verdict on a crimp and the next dial, in words. */
-export function VerdictCard({ slot, judgement, isWritten }: Props) {
+export function VerdictCard({ row, judgement, isWritten }: Props) {
   const styles = useStyles();
   const { measure, verdict, next } = judgement;
   const [icon, color] = LOOKS[verdict];
   const sign = measure.deviation.isZero() ? '' : measure.deviation.isNegative() ? '−' : '+';
-  const deviation = `${sign}${diameterText(measure.deviation.abs(), slot.unit)}`;
+  const deviation = `${sign}${diameterText(measure.deviation.abs(), row.unit)}`;
   return (
     <section className={styles.card} aria-label="Last crimp" role="status">
       <Text weight="semibold">
-        {slot.title}
-        {slot.end && `, end ${slot.end}`} {isWritten ? `– written to row ${slot.row}` : '– being written …'}
+        {row.title}
+        {row.end && `, end ${row.end}`} {isWritten ? `– written to row ${row.row}` : '– being written …'}
       </Text>
       <Badge className={styles.badge} shape="rounded" appearance="filled" color={color} icon={icon}>
         {verdict}
@@ -53,7 +54,7 @@ export function VerdictCard({ slot, judgement, isWritten }: Props) {
         {nextText(next, verdict)}
       </Text>
       <Text>
-        Mean {diameterText(measure.mean, slot.unit)} {slot.unit}, {deviation} from the target; readings differ by{' '}
+        Mean {diameterText(measure.mean, row.unit)} {row.unit}, {deviation} from the target; readings differ by{' '}
         {measure.spread.toString()}.
       </Text>
       {isRejected(verdict) && <Caption1>Scrap it, unless the maker allows crimping again.</Caption1>}

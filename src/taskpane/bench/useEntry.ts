@@ -1,113 +1,157 @@
-import { useCallback, useEffect, useReducer, useRef, useState } from 'react';
-import { numberFromText } from '../../core/units/numberText';
+import { useCallback, useEffect, useMemo, useReducer, useRef, useState } from 'react';
+import { dayNumber } from '../../core/units/sheetDate';
 import type { Workbook } from '../../workbook/workbook';
-import { measurementsView } from '../../sheets/crimps/measurementsView';
-import { settingsAbove } from '../../sheets/crimps/settingsAbove';
-import { useStored } from '../controls/useStored';
-import { EMPTY_ENTRY } from '../../sheets/crimps/entry';
+import { EMPTY_ENTRY, type EntryAction } from '../../sheets/crimps/entry';
+import { memoryText, recallEntry, rememberEntry } from '../../sheets/crimps/entryMemory';
 import { entryState, isUnderWay, isUnwritten } from '../../sheets/crimps/entryState';
-import { readSlots, type EntryDefaults } from '../../sheets/crimps/readSlots';
-import { undoEntry, writeEntry } from '../../sheets/crimps/writeSlot';
-
-/** What the user says once for all rows. */
-export type EntrySettings = EntryDefaults & { readonly uncertainty: string };
-
-const FRESH: EntrySettings = {
-  machine: '',
-  tolerance: '',
-  largestSpread: '',
-  step: '',
-  lowest: '',
-  highest: '',
-  largestMove: '',
-  uncertainty: '',
-};
+import { readOptionsOf, type CrimpFields } from '../../sheets/crimps/crimpFields';
+import { readCrimpSheet, type CrimpSheet } from '../../sheets/crimps/crimpSheet';
+import { crimpRowsOf, type CrimpReading } from '../../sheets/crimps/readCrimpRows';
+import { undoEntry, writeEntry } from '../../sheets/crimps/writeEntry';
+import type { Takeable } from '../../sheets/table/tableRows';
+import { today } from '../../sheets/table/today';
+import { useCrimpFields } from '../controls/useCrimpFields';
+import { useStored } from '../controls/useStored';
 
 /** Whether there are rows to fill. */
 export type EntryStatus = { readonly kind: 'loading' | 'none' | 'ready' } | { readonly kind: 'failed'; readonly reason: string };
 
 const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
-/** The crimps around the selection, and the row to begin with. */
-async function entryRows(workbook: Workbook, wishes: EntrySettings, startRow?: number) {
-  const view = await measurementsView(workbook);
-  const typed = numberFromText(wishes.uncertainty)?.value;
-  const row = startRow ?? (await workbook.selection()).row + 1;
-  if (view.status !== 'ready') return { slots: [], startRow: row, uncertainty: typed };
-  const uncertainty = settingsAbove(view.used, view.table, view.unit).uncertainty ?? typed;
-  return { slots: readSlots({ ...view, defaults: wishes }), startRow: row, uncertainty };
+/** Day and time of this computer as the sheet's number. */
+function now(): number {
+  const clock = new Date();
+  return dayNumber(today())! + (clock.getHours() * 60 + clock.getMinutes()) / 1440;
+}
+
+/** A sheet and its crimps, as they were read for the entry. */
+export interface EntrySheet {
+  readonly sheet: CrimpSheet;
+  readonly reading: CrimpReading;
+}
+
+const SETTLED_MS = 250;
+
+/** What is typed and not written is remembered with the workbook, so that a reload loses nothing. */
+function useMemory(workbook: Workbook, text: string | undefined, isOpen: boolean) {
+  const last = useRef<string>();
+  useEffect(() => {
+    if (!isOpen || text === last.current) return;
+    const timer = setTimeout(() => {
+      last.current = text;
+      // A host that cannot remember loses what is typed with a reload; the entry itself goes on.
+      rememberEntry(workbook, text).catch(() => undefined);
+    }, SETTLED_MS);
+    return () => clearTimeout(timer);
+  }, [workbook, text, isOpen]);
 }
 
 /** The entry of readings: its rows, its state, and what is written to the workbook as it goes. */
 export function useEntry(workbook: Workbook) {
-  const [settings, setSettings] = useStored('bench', FRESH);
+  const [fields, setFields] = useCrimpFields();
+  const [take, setTake] = useState<ReadonlySet<Takeable>>(new Set());
   const [status, setStatus] = useState<EntryStatus>({ kind: 'loading' });
+  const [read, setRead] = useState<EntrySheet>();
   const [undoRefusal, setUndoRefusal] = useState('');
-  const [state, dispatch] = useReducer(entryState, EMPTY_ENTRY);
+  const [state, act] = useReducer(entryState, EMPTY_ENTRY);
   const isWriting = useRef(false);
+  const [, setCheck] = useStored('machineCheck', { machine: '' });
 
-  const read = useCallback(
-    (wishes: EntrySettings, startRow?: number) =>
-      entryRows(workbook, wishes, startRow).then(
-        ({ uncertainty, ...opened }) => {
-          dispatch({ type: 'uncertainty', value: uncertainty });
-          dispatch({ type: 'open', ...opened });
-          setStatus({ kind: opened.slots.length > 0 ? 'ready' : 'none' });
-        },
-        error => setStatus({ kind: 'failed', reason: sentence(error) }),
-      ),
+  const dispatch = useCallback((action: EntryAction) => act(action.type === 'enter' ? { ...action, moment: now() } : action), []);
+
+  const readRows = useCallback(
+    async (wishes: CrimpFields, taken: ReadonlySet<Takeable>, startRow?: number) => {
+      try {
+        const [sheet, selection, remembered] = await Promise.all([
+          readCrimpSheet(workbook),
+          workbook.selection(),
+          recallEntry(workbook),
+        ]);
+        const options = readOptionsOf(wishes, taken);
+        const reading = sheet?.own && crimpRowsOf(sheet, options);
+        // A crimp of one reading is none to be measured.
+        const rows = (reading?.rows ?? []).filter(({ cells }) => cells.length >= 2);
+        act({ type: 'uncertainty', value: reading?.uncertainty ?? options.typed.uncertainty });
+        act({ type: 'operator', text: wishes.operator });
+        act({ type: 'open', rows, startRow: startRow ?? selection.row + 1, remembered });
+        setRead(sheet && reading && { sheet, reading });
+        setStatus({ kind: rows.length > 0 ? 'ready' : 'none' });
+      } catch (error) {
+        setStatus({ kind: 'failed', reason: sentence(error) });
+      }
+    },
     [workbook],
   );
 
-  const latest = useRef({ settings, state });
+  const latest = useRef({ fields, state, take });
   useEffect(() => {
-    latest.current = { settings, state };
+    latest.current = { fields, state, take };
   });
   // Read when the view is shown; when it is shown again, only where nothing is under way in it, or all is written and another
   // sheet is selected by now.
   useEffect(() => {
     const again = async () => {
       const { sheet } = await workbook.selection();
-      const { settings: wishes, state: now } = latest.current;
-      const isElsewhere = now.slots.length > 0 && now.slots[0]!.sheet !== sheet;
-      if (isElsewhere ? !isUnwritten(now) : !isUnderWay(now)) await read(wishes);
+      const before = latest.current;
+      const isElsewhere = before.state.rows.length > 0 && before.state.rows[0]!.sheet !== sheet;
+      if (isElsewhere ? !isUnwritten(before.state) : !isUnderWay(before.state)) await readRows(before.fields, before.take);
     };
     again().catch((error: unknown) => setStatus({ kind: 'failed', reason: sentence(error) }));
-  }, [read, workbook]);
+  }, [readRows, workbook]);
 
-  const load = (startRow?: number) => {
+  const load = (startRow?: number, taken = take) => {
     setStatus({ kind: 'loading' });
     setUndoRefusal('');
-    void read(settings, startRow);
+    setTake(taken);
+    void readRows(fields, taken, startRow);
   };
 
   useEffect(() => {
     const [result] = state.pending;
     if (!result || isWriting.current) return;
     isWriting.current = true;
-    void writeEntry(workbook, result.before, result.writing).then(
+    void writeEntry(workbook, result.before, result.writing, state.operator, now()).then(
       () => {
         isWriting.current = false;
-        dispatch({ type: 'written', result });
+        act({ type: 'written', result });
       },
       error => {
         isWriting.current = false;
-        dispatch({ type: 'failed', result, sentence: sentence(error) });
+        act({ type: 'failed', result, sentence: sentence(error) });
       },
     );
-  }, [state.pending, workbook]);
+  }, [state.pending, state.operator, workbook]);
 
   const undo = async () => {
     const result = state.done.at(-1);
     if (!result || state.pending.length > 0) return;
     try {
-      await undoEntry(workbook, result.writing);
+      await undoEntry(workbook, result.before, result.writing, state.operator, now());
       setUndoRefusal('');
-      dispatch({ type: 'undone', result });
+      act({ type: 'undone', result });
     } catch (error) {
       setUndoRefusal(sentence(error));
     }
   };
 
-  return { state, dispatch, status, settings, setSettings, load, undo, undoRefusal };
+  useMemory(
+    workbook,
+    useMemo(() => memoryText(state), [state]),
+    status.kind === 'ready',
+  );
+
+  // The machine's check is of the machine that is worked on.
+  const machine = state.rows[state.index]?.machine ?? '';
+  const checked = useRef('');
+  useEffect(() => {
+    if (machine === '' || machine === checked.current) return;
+    checked.current = machine;
+    setCheck({ machine });
+  }, [machine, setCheck]);
+
+  const setOperator = (text: string) => {
+    setFields({ operator: text });
+    act({ type: 'operator', text });
+  };
+  return { state, dispatch, status, read, take, fields, setFields, setOperator, load, undo, undoRefusal };
 }

@@ -19,6 +19,17 @@ interface Props {
   readonly onShow?: ((row: number) => void) | undefined;
 }
 
+/** Rows with the cause they share: one cause is said once, however many rows it left out. */
+function byCause(rows: readonly LeftOutRow[]): { sentence: string | undefined; rows: LeftOutRow[] }[] {
+  const causes = new Map<string | undefined, LeftOutRow[]>();
+  for (const row of rows) {
+    const same = causes.get(row.sentence);
+    if (same) same.push(row);
+    else causes.set(row.sentence, [row]);
+  }
+  return [...causes].map(([sentence, of]) => ({ sentence, rows: of }));
+}
+
 /** What a view has read: rows taken, rows left out by reason with a way to each, and ticks that take those that may be. */
 export function ReadNote({ workbook, report, take = new Set(), onTake, onShow }: Props) {
   const styles = useStyles();
@@ -26,14 +37,18 @@ export function ReadNote({ workbook, report, take = new Set(), onTake, onShow }:
   const groups = leftOutGroups(report);
   const stops = groups.filter(({ reason }) => reason === 'stop' || reason === 'problem');
   const others = groups.filter(group => !stops.includes(group));
-  const jump = ({ row, sentence }: LeftOutRow) => (
-    <div key={row}>
-      <Link inline onClick={() => show(row)}>
-        Row {row}
-      </Link>
-      {sentence && `: ${sentence}`}
-    </div>
+  const link = ({ row, at }: LeftOutRow) => (
+    <Link key={at ?? row} inline onClick={() => (at ? void workbook.select({ sheet: report.sheet, address: at }) : show(row))}>
+      Row {row}
+    </Link>
   );
+  const causes = (rows: readonly LeftOutRow[]) =>
+    byCause(rows).map(({ sentence, rows: of }) => (
+      <div key={`${of[0]!.row} ${sentence}`}>
+        {of.flatMap((row, index) => (index === 0 ? [link(row)] : [', ', link(row)]))}
+        {sentence && `: ${sentence}`}
+      </div>
+    ));
   const tick = (reason: Takeable, isTaken: boolean) =>
     onTake?.(new Set(isTaken ? [...take, reason] : [...take].filter(each => each !== reason)));
   return (
@@ -42,7 +57,7 @@ export function ReadNote({ workbook, report, take = new Set(), onTake, onShow }:
       {stops.map(({ reason, rows }) => (
         <MessageBar key={reason} intent="warning" layout="multiline">
           <MessageBarBody>
-            {LEFT_OUT_WORDS[reason]}:{rows.map(jump)}
+            {LEFT_OUT_WORDS[reason]}:{causes(rows)}
           </MessageBarBody>
         </MessageBar>
       ))}
@@ -51,7 +66,7 @@ export function ReadNote({ workbook, report, take = new Set(), onTake, onShow }:
           <summary>Rows left out</summary>
           {others.map(({ reason, rows }) => (
             <div key={reason}>
-              {LEFT_OUT_WORDS[reason]}:{rows.map(jump)}
+              {LEFT_OUT_WORDS[reason]}:{causes(rows)}
             </div>
           ))}
         </details>

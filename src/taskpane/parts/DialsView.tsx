@@ -4,10 +4,9 @@ import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../workbook/workbook';
 import { today } from '../../sheets/table/today';
 import type { ViewProps } from '../controls/viewProps';
-import { measurementsView } from '../../sheets/crimps/measurementsView';
 import { AcceptDial } from '../controls/AcceptDial';
 import { MachineField } from '../controls/MachineField';
-import { readSlots } from '../../sheets/crimps/readSlots';
+import { readCrimpRows } from '../../sheets/crimps/readCrimpRows';
 import { useMachines } from '../controls/useMachines';
 
 const useStyles = makeStyles({
@@ -31,15 +30,11 @@ interface Fields {
   readonly note: string;
 }
 
-const NO_DEFAULTS = { machine: '', tolerance: '', largestSpread: '', step: '', lowest: '', highest: '', largestMove: '' };
-
 /** What the selected row of readings says of machine and combination. */
 async function fromSelection(workbook: Workbook): Promise<Partial<Fields>> {
-  const view = await measurementsView(workbook);
-  if (view.status !== 'ready') return {};
-  const { row } = await workbook.selection();
-  const slot = readSlots({ ...view, picked: undefined, defaults: NO_DEFAULTS }).find(each => each.row === row + 1);
-  return slot ? { machine: slot.machine, hose: slot.hose, fitting: slot.fitting, die: slot.die } : {};
+  const [reading, { row }] = await Promise.all([readCrimpRows(workbook), workbook.selection()]);
+  const found = reading?.rows.find(({ rows }) => rows.includes(row + 1));
+  return found ? { machine: found.machine, hose: found.hose, fitting: found.fitting, die: found.die || found.wantedDie } : {};
 }
 
 /** Until a dial is typed for a pair, the pair follows the selection. */

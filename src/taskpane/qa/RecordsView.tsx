@@ -1,5 +1,6 @@
 import { Body1, Caption1, makeStyles, tokens } from '@fluentui/react-components';
-import { useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
+import type { Workbook } from '../../workbook/workbook';
 import { useWriting } from '../controls/useWriting';
 import type { Writing } from '../../sheets/print/writing';
 import { WritingBar } from '../controls/WritingBar';
@@ -11,7 +12,11 @@ import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
-import { gatherRecords } from '../../sheets/inspection/gatherRecords';
+import { ALL_LINES, gatherRecords, type GatheredRecords, type RecordWishes } from '../../sheets/inspection/gatherRecords';
+import type { Takeable } from '../../sheets/table/tableRows';
+import { useCrimpFields } from '../controls/useCrimpFields';
+import { useSettledView } from '../controls/useSettledView';
+import { RecordsRead } from './RecordsRead';
 import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../sheets/inspection/inspectionRecord';
 import { RecordFieldsForm } from './RecordFieldsForm';
 import { recordPage } from '../../sheets/inspection/recordPage';
@@ -25,6 +30,18 @@ const useStyles = makeStyles({
 
 const FRESH = { ...FRESH_FIELDS, pressureUnit: 'bar' };
 
+/** What records would be made of, read as the selection moves. */
+function useRecords(workbook: Workbook, wishes: RecordWishes) {
+  const read = useCallback(
+    async (of: Workbook): Promise<{ readonly status: 'ready'; readonly gathered: GatheredRecords }> => ({
+      status: 'ready',
+      gathered: await gatherRecords(of, wishes),
+    }),
+    [wishes],
+  );
+  return useSettledView(workbook, read);
+}
+
 /** Inspection records of the selected lines: printed, written as a sheet, and kept as data. */
 export function RecordsView({ workbook }: ViewProps) {
   const styles = useStyles();
@@ -33,9 +50,17 @@ export function RecordsView({ workbook }: ViewProps) {
   const [otherSheet, setOtherSheet] = useState('');
   const [result, setResult] = useState(NOT_NOTED);
   const { outcome, write: append, undo } = useWriting(workbook);
-  const gather = async () => {
+  const [crimps] = useCrimpFields();
+  const [take, setTake] = useState<ReadonlySet<Takeable>>(new Set());
+  const [ticks, setTicks] = useState(ALL_LINES);
+  const wishes = useMemo((): RecordWishes => {
     const { pressureUnit, ...fields } = stored;
-    const { records, handle, source, uncertainty } = await gatherRecords(workbook, { fields, otherSheet, pressureUnit, bench });
+    return { fields, crimps, otherSheet, pressureUnit, bench, take, jobs: ticks };
+  }, [stored, crimps, otherSheet, bench, take, ticks]);
+  const { view, refresh } = useRecords(workbook, wishes);
+  const gather = async () => {
+    const { fields } = wishes;
+    const { records, handle, source, uncertainty } = await gatherRecords(workbook, wishes);
     const options: RecordOptions = { fields: { ...fields, uncertainty }, result, handle, source, today: today() };
     return { records, options };
   };
@@ -68,6 +93,18 @@ export function RecordsView({ workbook }: ViewProps) {
         One record a line, from the selected rows with readings or job lines; one selected cell stands for its whole table. What
         is blank is left as a line to write on.
       </Body1>
+      {view.status === 'failed' && <Body1>{view.reason}</Body1>}
+      {view.status === 'ready' && (
+        <RecordsRead
+          workbook={workbook}
+          gathered={view.gathered}
+          take={take}
+          onTake={setTake}
+          ticks={ticks}
+          onTicks={setTicks}
+          onChanged={refresh}
+        />
+      )}
       <RecordFieldsForm
         workbook={workbook}
         stored={stored}

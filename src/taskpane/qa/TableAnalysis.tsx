@@ -10,13 +10,14 @@ import {
 } from '@fluentui/react-components';
 import { useMemo, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import { choiceOf, NO_FIELDS, type AnalysisFields } from '../../sheets/analysis/analysisFields';
-import { analysisOf, type Analysed, type ReadyView } from '../../sheets/analysis/analysisOf';
+import { analysisOf, type Analysed } from '../../sheets/analysis/analysisOf';
+import { readOptionsOf } from '../../sheets/crimps/crimpFields';
+import type { CrimpSheet } from '../../sheets/crimps/crimpSheet';
+import type { Takeable } from '../../sheets/table/tableRows';
+import { CrimpSettings } from '../controls/CrimpSettings';
+import { CrimpsRead } from '../controls/CrimpsRead';
+import { useCrimpFields } from '../controls/useCrimpFields';
 import { MachineSection } from './MachineSection';
-import { MeasurementFields } from './MeasurementFields';
-import { MeasurementProblems } from './MeasurementProblems';
-import { layoutWith, type MeasurementColumns, type MeasurementLayout } from '../../sheets/crimps/measurementRoles';
-import { SettingFields } from './SettingFields';
 import { VerdictCounts } from './VerdictCounts';
 import { WriteReadings } from './WriteReadings';
 
@@ -24,6 +25,8 @@ const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM, minWidth: 0 },
   caution: { borderLeft: `3px solid ${tokens.colorPaletteDarkOrangeBorderActive}`, paddingLeft: tokens.spacingHorizontalM },
 });
+
+const MOST_NOTES = 5;
 
 const CAUTIONS = [
   'Rejected crimps stay rejected: scrap them unless the maker allows crimping again. A new dial setting or a recalibration is tried on one trial piece and measured before the batch goes on.',
@@ -33,64 +36,68 @@ const CAUTIONS = [
 const countText = (count: number, one: string, many: string) => (count === 1 ? `1 ${one}` : `${count} ${many}`);
 
 /** What was read, in a line. */
-function readText({ table, picked }: ReadyView, { measurements }: Analysed): string {
-  const { crimps, waiting } = measurements;
-  const where = picked ? `${picked.size} selected rows of sheet ${table.sheet}` : `sheet ${table.sheet}`;
-  const notYet = waiting.length > 0 ? `, ${waiting.length} not measured yet` : '';
+function readText({ sheet, chosen }: CrimpSheet, { crimps, waiting }: Analysed): string {
+  const where = chosen ? `${chosen.size} selected rows of sheet ${sheet}` : `sheet ${sheet}`;
+  const notYet = waiting > 0 ? `, ${waiting} not measured yet` : '';
   return `${countText(crimps.length, 'crimp', 'crimps')} read from ${where}${notYet}.`;
 }
 
 interface Props {
   readonly workbook: Workbook;
-  readonly view: ReadyView;
+  readonly sheet: CrimpSheet;
+  /** Something about the sheet is remembered: read it again. */
+  readonly onChanged: () => void;
 }
 
-/** The analysis of one table: what it was taken for, verdicts, findings by machine, and the way to a sheet of results. */
-export function TableAnalysis({ workbook, view }: Props) {
+/** The analysis of a sheet: verdicts, findings by machine, the way to a sheet of results; what was read, and how to correct it. */
+export function TableAnalysis({ workbook, sheet, onChanged }: Props) {
   const styles = useStyles();
-  const [fields, setFields] = useState<AnalysisFields>(NO_FIELDS);
-  const [chosen, setChosen] = useState<{ layout?: MeasurementLayout; columns?: MeasurementColumns }>({});
-  const analysed = useMemo(() => analysisOf(view, choiceOf(fields, chosen)), [view, fields, chosen]);
-  const { measurements, analysis, layout, columns, unit } = analysed;
-  const hasReadings = (columns.readings?.length ?? 0) > 0;
-  const machines = useMemo(() => [...(view.catalogue?.index.machines.values() ?? [])], [view.catalogue]);
+  const [fields, setFields] = useCrimpFields();
+  const [take, setTake] = useState<ReadonlySet<Takeable>>(new Set());
+  const analysed = useMemo(() => analysisOf(sheet, readOptionsOf(fields, take)), [sheet, fields, take]);
+  const { reading, report, analysis, crimps, waiting, unit } = analysed;
+  const hasReadings = reading.tables.length > 0;
+  const machines = useMemo(() => [...(sheet.catalogue?.index.machines.values() ?? [])], [sheet.catalogue]);
+  const notes = [...new Set(reading.rows.flatMap(row => row.notes))];
   return (
     <div className={styles.view}>
-      <Body1>{readText(view, analysed)}</Body1>
-      {!hasReadings && (
+      {hasReadings ? (
+        <Body1>{readText(sheet, analysed)}</Body1>
+      ) : (
         <Body1>
-          No column of readings was found in the table here: select a cell among your readings, or say below which columns they
-          are.
+          No readings here: no column of readings was found on sheet {sheet.sheet}. Select a cell among your readings, or choose
+          their columns under “Columns read”.
         </Body1>
       )}
-      <Accordion collapsible multiple>
-        <AccordionItem value="columns">
-          <AccordionHeader size="small">Which column is what</AccordionHeader>
-          <AccordionPanel>
-            <MeasurementFields
-              table={view.table}
-              layout={layout}
-              columns={columns}
-              onLayout={each => setChosen({ ...chosen, layout: each })}
-              onColumns={each => setChosen({ ...chosen, layout: layoutWith(layout, each), columns: each })}
-            />
-          </AccordionPanel>
-        </AccordionItem>
+      <CrimpsRead
+        workbook={workbook}
+        sheet={sheet.sheet}
+        reading={reading}
+        report={hasReadings ? report : undefined}
+        table={sheet.own}
+        take={take}
+        onTake={setTake}
+        onChanged={onChanged}
+      />
+      {notes.slice(0, MOST_NOTES).map(note => (
+        <Caption1 key={note}>{note}</Caption1>
+      ))}
+      {notes.length > MOST_NOTES && <Caption1>… and {notes.length - MOST_NOTES} more notes like these.</Caption1>}
+      <Accordion collapsible>
         <AccordionItem value="settings">
           <AccordionHeader size="small">Limits and machine</AccordionHeader>
           <AccordionPanel>
-            <SettingFields
+            <CrimpSettings
               fields={fields}
-              layout={layout}
               unit={unit}
+              isColumn={reading.tables.some(({ layout }) => layout === 'column')}
               machines={machines}
-              onChange={change => setFields({ ...fields, ...change })}
+              onChange={setFields}
             />
           </AccordionPanel>
         </AccordionItem>
       </Accordion>
-      {hasReadings && <MeasurementProblems problems={measurements.problems} onShow={at => void workbook.select(at)} />}
-      {analysis.crimps.length === 0 && measurements.waiting.length > 0 && (
+      {crimps.length === 0 && waiting > 0 && (
         <Body1>None of them is measured yet: type the readings under Entry, or into the sheet.</Body1>
       )}
       {analysis.crimps.length > 0 && (
@@ -99,7 +106,7 @@ export function TableAnalysis({ workbook, view }: Props) {
           {analysis.machines.map(machine => (
             <MachineSection key={machine.machine} workbook={workbook} machine={machine} unit={unit} order={analysis.order} />
           ))}
-          <WriteReadings workbook={workbook} view={view} analysed={analysed} />
+          <WriteReadings workbook={workbook} sheet={sheet} analysed={analysed} />
           <div className={styles.caution}>
             {CAUTIONS.map(caution => (
               <Caption1 block key={caution}>

@@ -4,26 +4,27 @@ import type { Workbook } from '../../workbook/workbook';
 import { today } from '../../sheets/table/today';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { WriteButton } from '../controls/WriteButton';
-import type { Analysed, ReadyView } from '../../sheets/analysis/analysisOf';
+import type { Analysed } from '../../sheets/analysis/analysisOf';
+import type { CrimpSheet } from '../../sheets/crimps/crimpSheet';
 import { readingsSheet } from '../../sheets/analysis/readingsSheet';
 
 interface Props {
   readonly workbook: Workbook;
-  readonly view: ReadyView;
+  readonly sheet: CrimpSheet;
   readonly analysed: Analysed;
 }
 
 type Outcome = { readonly sheet: string } | { readonly reason: string };
 
 /** Writes the results as a new sheet: values, and in Excel charts of its own. */
-export function WriteReadings({ workbook, view, analysed }: Props) {
+export function WriteReadings({ workbook, sheet: from, analysed }: Props) {
   const [outcome, setOutcome] = useState<Outcome>();
   const [isBusy, setIsBusy] = useState(false);
   const write = async () => {
     setIsBusy(true);
     try {
       const sheet = freeSheetName('Readings', await workbook.sheets(), today());
-      const source = [`Sheet ${view.table.sheet}`, view.catalogue?.handle].filter(Boolean).join(', ');
+      const source = [`Sheet ${from.sheet}`, from.catalogue?.handle].filter(Boolean).join(', ');
       await workbook.write(readingsSheet(sheet, analysed, { source, today: today() }));
       setOutcome({ sheet });
     } catch (error) {

@@ -3,10 +3,10 @@ import { join } from 'node:path';
 import { parse } from 'papaparse';
 import { blockOf } from '../../../src/workbook/a1';
 import type { CellValue } from '../../../src/workbook/workbook';
-import { choiceOf, NO_FIELDS, type AnalysisFields } from '../../../src/sheets/analysis/analysisFields';
 import { analysisOf } from '../../../src/sheets/analysis/analysisOf';
 import { findingText } from '../../../src/sheets/analysis/findingText';
-import { locateMeasurements } from '../../../src/sheets/crimps/locateMeasurements';
+import { NO_CRIMP_FIELDS, readOptionsOf, type CrimpFields } from '../../../src/sheets/crimps/crimpFields';
+import { crimpSheetOf } from '../../../src/sheets/crimps/crimpSheet';
 import { sheetContent } from '../table/sheetContent';
 import { sampleCatalogue } from '../duty/sampleCatalogue';
 
@@ -28,18 +28,17 @@ function crimpsOf(row: readonly string[], off: number, machine = GATE, scale = 1
   });
 }
 
-function analyse(table: readonly (readonly CellValue[])[], fields: Partial<AnalysisFields> = {}, unit: 'mm' | 'in' = 'mm') {
-  const used = sheetContent(table);
-  const located = locateMeasurements(used, blockOf('A3')!)!;
-  const view = { status: 'ready', used, ...located, unit, catalogue, picked: undefined } as const;
-  return analysisOf(view, choiceOf({ ...NO_FIELDS, ...fields }, {}));
+function analyse(table: readonly (readonly CellValue[])[], fields: Partial<CrimpFields> = {}) {
+  const sheet = crimpSheetOf({ used: sheetContent(table), catalogue }, blockOf('A3')!);
+  const analysed = analysisOf(sheet, readOptionsOf({ ...NO_CRIMP_FIELDS, ...fields }));
+  return { ...analysed, problems: analysed.report.leftOut.filter(({ reason }) => reason === 'problem') };
 }
 
 test('target, tolerance and largest spread come from the crimp row of hose and fitting', () => {
-  const { measurements } = analyse([HEAD, ...crimpsOf(rows[0]!, 3)]);
-  expect(measurements.problems).toEqual([]);
-  const [crimp] = measurements.crimps;
-  expect(crimp).toMatchObject({ source: 'catalogue', machine: GATE });
+  const { crimps: read, problems, reading } = analyse([HEAD, ...crimpsOf(rows[0]!, 3)]);
+  expect(problems).toEqual([]);
+  const [crimp] = read;
+  expect([crimp!.machine, reading.rows[0]!.target!.from]).toEqual([GATE, 'Catalogue']);
   expect(crimp!.target.toString()).toBe(String(Number(of(rows[0]!, 'Crimp diameter'))));
   expect(crimp!.tolerance.toString()).toBe(String(Number(of(rows[0]!, 'Tolerance'))));
   expect(crimp!.largestSpread!.toString()).toBe(String(Number(of(rows[0]!, 'Largest spread'))));
@@ -76,14 +75,14 @@ test('a machine chosen in the pane counts for rows that name none', () => {
 
 test('readings in inches are held against a catalogue in millimetres', () => {
   const inches = HEAD.map(heading => heading.replace('(mm)', '(in)'));
-  const { measurements, unit } = analyse([inches, ...crimpsOf(rows[0]!, 0, GATE, 25.4)], {}, 'in');
-  expect([unit, measurements.problems]).toEqual(['in', []]);
-  expect(Math.abs(measurements.crimps[1]!.measure.deviation.toNumber())).toBeLessThan(0.00001);
+  const { crimps: read, problems, unit } = analyse([inches, ...crimpsOf(rows[0]!, 0, GATE, 25.4)]);
+  expect([unit, problems]).toEqual(['in', []]);
+  expect(Math.abs(read[1]!.measure.deviation.toNumber())).toBeLessThan(0.00001);
 });
 
 test('a pair without crimp data is refused in the catalogue’s own words', () => {
   const [row] = crimpsOf(rows[0]!, 0);
-  const { measurements } = analyse([HEAD, row!, row!.map((cell, i) => (i === 2 ? 'Fitting nobody made' : cell)), row!]);
-  expect(measurements.crimps).toHaveLength(2);
-  expect(measurements.problems.map(({ sentence }) => sentence).join()).toMatch(/Fitting nobody made/);
+  const { crimps: read, problems } = analyse([HEAD, row!, row!.map((cell, i) => (i === 2 ? 'Fitting nobody made' : cell)), row!]);
+  expect(read).toHaveLength(2);
+  expect(problems.map(({ sentence }) => sentence).join()).toMatch(/Fitting nobody made/);
 });

@@ -7,24 +7,54 @@ import { controlCharts } from '../../../src/sheets/analysis/controlChart';
 import { chartNotes, limitsText, signalTexts } from '../../../src/sheets/analysis/controlText';
 import { responseText } from '../../../src/sheets/analysis/responseText';
 
+/** A row that says nothing but its combination. */
+const BLANK = {
+  sheet: 'Readings',
+  end: '',
+  title: '',
+  line: '',
+  assembly: '',
+  piece: '',
+  order: '',
+  operator: '',
+  date: undefined,
+  dateInSheet: '',
+  hose: '',
+  fitting: '',
+  combination: 'Larch',
+  isNamed: true,
+  machine: '',
+  die: '',
+  wantedDie: '',
+  hoseLot: '',
+  hoseMade: '',
+  fittingLot: '',
+  unit: 'mm',
+  cells: [],
+  largestSpread: undefined,
+  dial: undefined,
+  wantedDial: undefined,
+  hasNoDial: false,
+  step: undefined,
+  lowest: undefined,
+  highest: undefined,
+  largestMove: undefined,
+  fields: {},
+  witness: [],
+  notes: [],
+  problem: undefined,
+  readingProblem: undefined,
+  locked: undefined,
+} as const;
+
 /** A crimp of two readings whose mean is off by `deviation`. */
 function crimp(deviation: number, row: number, more: Partial<JudgedCrimp> = {}): JudgedCrimp {
   const [target, tolerance] = [new Decimal(50), new Decimal(10).div(2)];
   const readings = [target.plus(deviation).minus('0.01'), target.plus(deviation).plus('0.01')];
   return {
+    ...BLANK,
     row,
-    readingsAt: [],
-    combination: 'Larch',
-    hose: '',
-    fitting: '',
-    end: '',
-    machine: '',
-    die: '',
-    line: '',
-    date: undefined,
-    dial: undefined,
-    largestSpread: undefined,
-    source: 'sheet',
+    rows: [row],
     verdict: 'IN SPEC',
     target,
     tolerance,

@@ -6,10 +6,10 @@ import type { CellValue } from '../../../src/workbook/workbook';
 import { analyseReadings, type ReadingsAnalysis } from '../../../src/sheets/analysis/analyseReadings';
 import { mixedNote } from '../../../src/sheets/analysis/controlText';
 import { findingText } from '../../../src/sheets/analysis/findingText';
-import { locateMeasurements } from '../../../src/sheets/crimps/locateMeasurements';
+import { crimpSheetOf } from '../../../src/sheets/crimps/crimpSheet';
 import type { MachineFacts } from '../../../src/sheets/analysis/machineFacts';
-import { readMeasurements } from '../../../src/sheets/crimps/readMeasurements';
-import { settingsAbove } from '../../../src/sheets/crimps/settingsAbove';
+import { crimpRowsOf, measuredCrimps } from '../../../src/sheets/crimps/readCrimpRows';
+import { NO_ANSWERS } from '../../../src/sheets/table/tableAnswers';
 import { sheetContent } from '../table/sheetContent';
 import { sampleSheets } from './sampleSheet';
 
@@ -25,11 +25,10 @@ interface Truth {
 const truth = JSON.parse(readFileSync(join(__dirname, '../../../samples/measurement-book.json'), 'utf8')) as Truth;
 
 function analyse(rows: readonly (readonly CellValue[])[], facts: MachineFacts = {}): ReadingsAnalysis {
-  const used = sheetContent(rows);
-  const { table, proposed } = locateMeasurements(used, blockOf(rows.length > 8 ? 'A8' : 'A2')!)!;
-  const above = settingsAbove(used, table, 'mm');
-  const read = readMeasurements(used, table, proposed, { unit: 'mm', readingsACrimp: 4, above });
-  return analyseReadings(read, { factsOf: () => facts });
+  const answers = { ...NO_ANSWERS, unit: new Map([['reading 1', 'mm']]) };
+  const sheet = crimpSheetOf({ used: sheetContent(rows), answers }, blockOf(rows.length > 8 ? 'A8' : 'A2')!);
+  const crimps = measuredCrimps(crimpRowsOf(sheet), 'mm');
+  return analyseReadings({ unit: 'mm', crimps }, { factsOf: () => facts });
 }
 
 const textOf = ({ machines: [machine] }: ReadingsAnalysis) => findingText(machine!, 'mm');
@@ -185,7 +184,7 @@ describe('not enough crimps', () => {
     const rows = crimpsOf('A', [10, 11, 9, 10]).map(row => row.slice(1));
     const { headline, details } = textOf(analyse([HEAD.slice(1), ...rows]));
     expect(headline).toBe('No column names hose and coupling, so that all crimps count as one combination.');
-    expect(details[0]).toMatch(/Say which column does \(Which column is what\)/);
+    expect(details[0]).toMatch(/Choose the column under “Columns read”/);
   });
 
   test('no repeats: a second crimp is asked for', () => {

@@ -1,8 +1,8 @@
 import { blockOf } from '../../../src/workbook/a1';
 import type { CellValue, Change } from '../../../src/workbook/workbook';
-import { NO_FIELDS, choiceOf } from '../../../src/sheets/analysis/analysisFields';
 import { analysisOf } from '../../../src/sheets/analysis/analysisOf';
-import { locateMeasurements } from '../../../src/sheets/crimps/locateMeasurements';
+import { NO_OPTIONS } from '../../../src/sheets/crimps/crimpReadOptions';
+import { crimpSheetOf } from '../../../src/sheets/crimps/crimpSheet';
 import { readingsSheet } from '../../../src/sheets/analysis/readingsSheet';
 import { sheetContent } from '../table/sheetContent';
 import { sampleSheets } from './sampleSheet';
@@ -21,9 +21,8 @@ function cellsOf(changes: readonly Change[]) {
 async function write(sheet: string) {
   const book = await sampleSheets('measurement-book.xlsx');
   const used = sheetContent(book[sheet] as CellValue[][], sheet);
-  const located = locateMeasurements(used, blockOf('A8')!)!;
-  const view = { status: 'ready', used, ...located, unit: 'mm', catalogue: undefined, picked: undefined } as const;
-  const changes = readingsSheet('Readings', analysisOf(view, choiceOf(NO_FIELDS, {})), {
+  const analysed = analysisOf(crimpSheetOf({ used }, blockOf('A8')!), NO_OPTIONS);
+  const changes = readingsSheet('Readings', analysed, {
     source: `Sheet ${sheet}`,
     today: '2026-10-12',
   });

@@ -1,5 +1,6 @@
 import type { Change } from '../../../src/workbook/workbook';
 import { gatherRecords, type RecordWishes } from '../../../src/sheets/inspection/gatherRecords';
+import { NO_CRIMP_FIELDS } from '../../../src/sheets/crimps/crimpFields';
 import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../../src/sheets/inspection/inspectionRecord';
 import { proofFacts, recordStops, workFacts } from '../../../src/sheets/inspection/recordFacts';
 import { recordPage } from '../../../src/sheets/inspection/recordPage';
@@ -9,7 +10,13 @@ import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 import { gate, registerSheets } from '../machines/registerSheets';
 import { recordSheets } from './recordSheets';
 
-const wishes: RecordWishes = { fields: FRESH_FIELDS, otherSheet: 'Jobs', pressureUnit: 'bar', bench: { unit: 'mm', step: '1' } };
+const wishes: RecordWishes = {
+  fields: FRESH_FIELDS,
+  crimps: NO_CRIMP_FIELDS,
+  otherSheet: 'Jobs',
+  pressureUnit: 'bar',
+  bench: { unit: 'mm', step: '1' },
+};
 const options: RecordOptions = {
   fields: FRESH_FIELDS,
   result: NOT_NOTED,
@@ -86,7 +93,7 @@ describe('gathering', () => {
       'Held for',
       'Tested by',
     ]);
-    expect(recordStops(second!)).toEqual([expect.stringMatching(/Piece 1, end A: J6 is "abc"/)]);
+    expect(recordStops(second!)).toEqual([expect.stringMatching(/Piece 1, end A: reading 2 is "abc"/)]);
     expect(second!.crimps[0]!.verdict).toBeUndefined();
   });
 

@@ -114,8 +114,12 @@ test('a row that has readings is not overwritten before Enter was pressed a seco
   await userEvent.setup().click(screen.getByRole('button', { name: 'Row before (Page Up)' }));
   await fake.type('25.05{Enter}{Enter}{Enter}{Enter}{Enter}');
   await waitFor(async () => expect(await row(fake, 'G5:J5')).toEqual([25.05, 25.01, 24.99, 25]));
-  // Only the cell that differs was written.
-  expect(fake.written[0]).toHaveLength(1);
+  // Only the cell that differs was written; what it held is kept.
+  const cells = fake.written[0]!.filter(change => change.kind === 'values' && change.at.sheet === 'Record');
+  expect(cells).toHaveLength(1);
+  const [headings, line] = (await fake.workbook.used('Corrections'))!.values;
+  const kept = Object.fromEntries(headings!.map((heading, column) => [heading, line![column]]));
+  expect(kept).toMatchObject({ Sheet: 'Record', Cell: 'G5', Crimp: 'Line 1, end A', Before: 25.02, After: 25.05 });
 });
 
 test('undo blanks the row again and puts it back in work', async () => {
@@ -179,7 +183,7 @@ test('both ends of an assembly in one row follow each other, in inches', async (
   await waitFor(() => expect(fake.written).toHaveLength(2));
   const [ends] = await fake.workbook.read([{ sheet: 'Ends', address: 'H2:K2' }]);
   expect(ends!.values[0]).toEqual([1.251, 1.25, 1.52, 1.52]);
-  expect(screen.getByRole('status', { name: 'Last crimp' }).textContent).toMatch(/LOOSE.*Next dial: not known/);
+  expect(screen.getByRole('status', { name: 'Last crimp' }).textContent).toMatch(/LOOSE.*Next dial unknown/);
 });
 
 test('a sheet without such a table says what to select', async () => {
@@ -189,7 +193,7 @@ test('a sheet without such a table says what to select', async () => {
       <EntryView {...viewProps(fake.workbook)} />
     </FluentProvider>,
   );
-  expect(await screen.findByText(/No rows for readings here/)).toBeTruthy();
+  expect(await screen.findByText(/No readings here/)).toBeTruthy();
 });
 
 test('a dial that the row lacks is written with the readings, as it stood in its field', async () => {
@@ -210,7 +214,7 @@ test('a dial that the row lacks is written with the readings, as it stood in its
 test('reading the rows anew keeps what was typed and is not written yet', async () => {
   const fake = await open();
   await fake.type('25.01{Enter}25.02{Enter}');
-  await userEvent.setup().click(screen.getByRole('button', { name: 'Settings' }));
+  await userEvent.setup().click(screen.getByRole('button', { name: 'Limits and machine' }));
   await userEvent.setup().click(screen.getByRole('button', { name: 'Use these' }));
   await waitFor(() => expect(screen.getByLabelText('Reading 2')).toHaveProperty('value', '25.02'));
   expect(document.activeElement).toBe(screen.getByLabelText('Reading 3'));
@@ -246,4 +250,42 @@ test('shown again with another sheet selected: written rows give way to that she
   await waitFor(() => expect(screen.getByText(/written to row 6/)).toBeTruthy());
   rerender(shown());
   await waitFor(() => expect(inWork()).toBe('Line 7, end A'));
+});
+
+test('columns that are missing are added on a click, and then filled in with day, time, who, die and dial', async () => {
+  const headings = ['Line', 'Hose', 'Coupling', 'Machine', 'Reading 1 (mm)', 'Reading 2 (mm)'];
+  const line = (number: number) => [number, 'Larch DN 12', 'Larch cone', 'Gate', '', ''];
+  const fake = await open('Record', 'A2', undefined, { ...registerSheets(gate), Record: [headings, line(1), line(2)] });
+  await userEvent.setup().click(screen.getByRole('button', { name: 'Add these columns' }));
+  await waitFor(() => expect(screen.queryByRole('button', { name: 'Add these columns' })).toBeNull());
+  expect(await row(fake, 'G1:K1')).toEqual(['Date', 'Time', 'Operator', 'Die', 'Dial']);
+  await userEvent.setup().type(screen.getByLabelText('Crimped by'), 'Ann');
+  await userEvent.setup().click(screen.getByLabelText('Reading 1'));
+  await fake.type('25.01{Enter}25.02{Enter}');
+  await waitFor(async () => expect((await row(fake, 'E2:K2'))!.slice(4)).toEqual(['Ann', 'D23', 410]));
+  const [day, time] = (await row(fake, 'G2:H2'))!;
+  // Today as a day number of the sheet: 2026-01-01 is 46023.
+  expect(day).toBeGreaterThan(46_000);
+  expect(time).toMatch(/^\d\d:\d\d$/);
+  // The check of the machine is of the machine that is worked on.
+  expect(JSON.parse(localStorage.getItem('benchrow.machineCheck')!)).toMatchObject({ machine: 'Gate' });
+});
+
+test('a reload in the middle of an entry: what was typed is there again', async () => {
+  const fake = fakeWorkbook(benchSheets, { sheet: 'Record', address: 'A6' });
+  const shown = () =>
+    render(
+      <FluentProvider theme={webLightTheme}>
+        <EntryView {...viewProps(fake.workbook)} />
+      </FluentProvider>,
+    );
+  const { unmount } = shown();
+  await waitFor(() => expect(inWork()).toBe('Line 1, end B'));
+  await userEvent.setup().keyboard('25.01{Enter}25.0');
+  await waitFor(async () => expect(await fake.workbook.recall('entry')).toContain('25.0"'));
+  unmount();
+  localStorage.clear();
+  shown();
+  await waitFor(() => expect(screen.getByLabelText('Reading 2')).toHaveProperty('value', '25.0'));
+  expect(fake.written).toEqual([]);
 });

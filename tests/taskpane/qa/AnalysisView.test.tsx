@@ -4,10 +4,12 @@ import { fireEvent, render, screen, waitFor, within } from '@testing-library/rea
 import type { Change } from '../../../src/workbook/workbook';
 import { AnalysisView } from '../../../src/taskpane/qa/AnalysisView';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { tableAnswers } from '../../../src/sheets/table/tableAnswers';
 import { viewProps } from '../viewProps';
 import { sampleSheets } from '../../sheets/analysis/sampleSheet';
 
 let book: Readonly<Record<string, FakeCell[][]>>;
+beforeEach(() => localStorage.clear());
 beforeAll(async () => {
   book = await sampleSheets('measurement-book.xlsx');
 });
@@ -43,8 +45,8 @@ test('a table without readings is said to have none, not row by row to lack a ta
       [2, 'Larch DN 10', '24° cone', 800],
     ],
   });
-  expect(await screen.findByText(/No column of readings was found/)).toBeTruthy();
-  expect(screen.queryByText(/cannot be used/)).toBeNull();
+  expect(await screen.findByText(/^No readings here: no column of readings was found on sheet Jobs/)).toBeTruthy();
+  expect(screen.queryByText(/not readable/)).toBeNull();
 });
 
 test('the pictures are drawn: a strip a combination, a shape a verdict', async () => {
@@ -61,7 +63,7 @@ test('change per digit and per turn, entered by hand, make the next dial and the
   open('Week 41');
   await section();
   fireEvent.click(screen.getByRole('button', { name: 'Limits and machine' }));
-  fill(/^Change per digit/, '0.016');
+  fill(/^Step/, '0.016');
   fill(/^Change per turn/, '0.44');
   const crimps = within(await section());
   expect(
@@ -86,22 +88,43 @@ test('a row that cannot be used leads to its cell', async () => {
   rows[9]![6] = 'loose';
   const { workbook } = open('Week 40', 'A9', { 'Week 40': rows });
   const link = await screen.findByText('Row 10');
-  expect(link.parentElement!.textContent).toBe('Row 10: reading 2 is "loose": enter a diameter, like 12.5, 3/8 or 1 1/2');
+  expect(link.parentElement!.textContent).toBe('Row 10: reading 2 is "loose": enter a number, like 12.5, 3/8 or 27.5 mm');
   fireEvent.click(link);
   expect((await workbook.selection()).address).toBe('G10');
   expect(screen.getByText(/^29 crimps read from sheet Week 40/)).toBeTruthy();
 });
 
-test('columns are corrected by hand: without the target column every row says what is missing', async () => {
-  open('Week 40');
+test('columns are corrected by hand: without the target column the rows say once what is missing', async () => {
+  const { workbook } = open('Week 40');
   await section();
-  fireEvent.click(screen.getByRole('button', { name: 'Which column is what' }));
-  expect(screen.getByRole<HTMLInputElement>('textbox', { name: 'Readings' }).value).toBe('F:I');
-  fireEvent.change(screen.getByLabelText('Target diameter'), { target: { value: '' } });
-  expect(await screen.findByText('30 crimps cannot be used')).toBeTruthy();
+  const column = (name: string) => screen.getByRole<HTMLSelectElement>('combobox', { name });
+  expect([column('F: Reading 1 (mm)').value, column('J: Target (mm)').value]).toEqual(['reading', 'target']);
+  fireEvent.change(column('J: Target (mm)'), { target: { value: 'none' } });
+  const links = await screen.findAllByText(/^Row \d+$/);
+  expect(links.length).toBeGreaterThanOrEqual(30);
+  expect(screen.getAllByText(/target is not known: no column/)).toHaveLength(1);
   expect(screen.queryByRole('region', { name: 'All crimps' })).toBeNull();
-  fireEvent.change(screen.getByLabelText('Target diameter'), { target: { value: '9' } });
+  // It is remembered with the workbook.
+  expect((await tableAnswers(workbook, 'crimps', 'Week 40')).role.get('target (mm)')).toBe('none');
+  fireEvent.change(column('J: Target (mm)'), { target: { value: 'target' } });
   expect(await section()).toBeTruthy();
+});
+
+test('a heading without a unit is asked about once, with the unit that its size suggests, and the answer is remembered', async () => {
+  const { workbook } = open('Crimps', 'A2', {
+    Crimps: [
+      ['Hose', 'Fitting', 'Target', 'Tolerance', 'Reading 1', 'Reading 2'],
+      ['Larch DN 12', 'cone', 27.35, 0.12, 27.3, 27.4],
+      ['Larch DN 10', 'cone', 22.8, 0.12, 22.8, 22.8],
+    ],
+  });
+  expect(await screen.findByText('Column E: Reading 1 names no unit. Which is it?')).toBeTruthy();
+  expect(screen.getAllByText(/names no unit/)).toHaveLength(1);
+  expect(screen.getByText(/the unit of the readings is not known: answer the question about it/)).toBeTruthy();
+  expect(screen.getByText('0 crimps read from sheet Crimps.')).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'mm' }));
+  expect(await screen.findByText('2 crimps read from sheet Crimps.')).toBeTruthy();
+  expect((await tableAnswers(workbook, 'crimps', 'Crimps')).unit.get('reading 1')).toBe('mm');
 });
 
 test('control charts of one combination, mean and range', async () => {
@@ -124,23 +147,23 @@ test('results go to a new sheet as values with charts; the try-out sheet says it
   expect(changes.filter(({ kind }) => kind === 'chart')).toHaveLength(3);
 });
 
-test('a sheet without measurements says what to select', async () => {
+test('a sheet without readings says what to select', async () => {
   open('Notes', 'A1', { Notes: [['Hello']] });
-  expect(await screen.findByText(/No measurements here\. Select a cell among your caliper readings/)).toBeTruthy();
+  expect(await screen.findByText(/No readings here\. Select a cell among your caliper readings/)).toBeTruthy();
 });
 
-test('several columns of readings, entered where one was taken, hold a crimp a row', async () => {
+test('several columns of readings, corrected where one was taken, hold a crimp a row', async () => {
   open('Crimps', 'A2', {
     Crimps: [
-      ['Hose', 'Fitting', 'Target', 'Tolerance', 'Reading', 'second', 'third', 'fourth'],
+      ['Hose', 'Fitting', 'Target (mm)', 'Tolerance (mm)', 'Reading (mm)', 'second', 'third', 'fourth'],
       ['Larch DN 12', 'cone', 27.35, 0.12, 27.3, 27.3, 27.4, 27.4],
       ['Larch DN 10', 'cone', 22.8, 0.12, 22.8, 22.8, 22.8, 22.8],
     ],
   });
-  fireEvent.click(await screen.findByRole('button', { name: 'Which column is what' }));
-  const layout = screen.getByLabelText<HTMLSelectElement>('How the readings lie');
-  expect(layout.value).toBe('column');
-  fireEvent.change(screen.getByRole('textbox', { name: 'Readings' }), { target: { value: 'E:H' } });
-  expect(layout.value).toBe('row');
+  expect(await screen.findByText('0 crimps read from sheet Crimps.')).toBeTruthy();
+  for (const name of ['F: second', 'G: third', 'H: fourth']) {
+    fireEvent.change(screen.getByRole('combobox', { name }), { target: { value: 'reading' } });
+    await waitFor(() => expect(screen.getByRole<HTMLSelectElement>('combobox', { name }).value).toBe('reading'));
+  }
   expect(await screen.findByText('2 crimps read from sheet Crimps.')).toBeTruthy();
 });

@@ -1,0 +1,171 @@
+import { splitHeading } from '../../core/units/headingUnit';
+import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
+import { hasDecimalComma } from '../../core/units/numberText';
+import { columnLetters } from '../../workbook/a1';
+import { nameOfCell } from '../../cells/sheetCell';
+import type { FoundTable } from '../table/findTables';
+import { statedUnit } from '../table/heading';
+import type { KnownParts } from '../table/nameColumns';
+import type { SheetCells } from '../table/sheetCells';
+import type { TableAnswers } from '../table/tableAnswers';
+import { correctionKey } from '../table/tableColumns';
+import { TableReader, type TableQuestion } from '../table/tableReader';
+import { crimpColumns, type CrimpColumns } from './crimpColumns';
+import { crimpMeasures, isReadingRole, type CrimpRole } from './crimpRoles';
+import { settingsAbove, statedAbove, type SettingsAbove } from './settingsAbove';
+
+/** A table of crimps: what its columns are, a reader of its rows, and what is stated above it. */
+export interface CrimpTable extends CrimpColumns {
+  readonly table: FoundTable;
+  readonly reader: TableReader<CrimpRole>;
+  readonly questions: readonly TableQuestion[];
+  /** Unit of its readings; undefined where nothing says it. */
+  readonly unit: MeasureUnit | undefined;
+  /** What their size suggests: only proposed. */
+  readonly likelyUnit: MeasureUnit;
+  readonly above: SettingsAbove;
+  /** The machine whose name stands above the table; "" where none does. */
+  readonly machineAbove: string;
+}
+
+/** Remarks in brackets that are no units. */
+const NO_UNIT = /^(?:(?:end )?[ab]|\d{1,3} ?(?:°|deg)|±|\+\/?-|measured|actual|nominal|digits?)$/i;
+
+/** Columns without a heading get one to be asked about and corrected by; remarks that are no units go. */
+function readable({ headings, block, ...table }: FoundTable): FoundTable {
+  const texts = headings.map((heading, index) => {
+    if (heading === '') return `column ${columnLetters(block.column + index)}`;
+    const { name, bracket } = splitHeading(heading);
+    if (bracket === undefined || !NO_UNIT.test(bracket)) return heading;
+    const end = /^(?:end )?([ab])$/i.exec(bracket)?.[1];
+    return end ? `${name} ${end.toUpperCase()}` : name;
+  });
+  return { ...table, block, headings: texts };
+}
+
+/** Crimp diameters below this are in inches: hydraulic crimps measure from about 8 mm, and no more than about 4 in. */
+const INCHES_BELOW = 6;
+
+/** The unit that the size of the first reading suggests: only proposed. */
+function likelyUnit(
+  cells: SheetCells,
+  { block }: FoundTable,
+  columns: readonly number[],
+  ofCatalogue: MeasureUnit = measureUnit('length', 'mm')!,
+): MeasureUnit {
+  for (let row = block.row + 1; row < block.row + block.rows; row++) {
+    const value = columns.map(column => cells.value(row, column)).find(cell => typeof cell === 'number' && cell > 0);
+    if (value !== undefined) return measureUnit('length', (value as number) < INCHES_BELOW ? 'in' : 'mm')!;
+  }
+  return ofCatalogue;
+}
+
+/** Readings that are yet to be entered need a unit, too. */
+function unitQuestion(reader: TableReader<CrimpRole>, proposal: MeasureUnit): TableQuestion {
+  const heading = reader.heading('reading1');
+  const column = `${columnLetters(reader.columns.reading1!)}: ${heading}`;
+  return {
+    asked: 'unit',
+    heading,
+    column,
+    sentence: `Column ${column} names no unit. Which is it?`,
+    choices: ['mm', 'in'].map(value => ({ value, label: value })),
+    proposal: proposal.symbol,
+  };
+}
+
+interface Answering {
+  readonly cells: SheetCells;
+  readonly table: FoundTable;
+  readonly readings: readonly number[];
+  readonly diameters: readonly number[];
+  readonly unitAbove: MeasureUnit | undefined;
+}
+
+/** Readings side by side are one thing: what is known of the unit and the commas of one holds for all. */
+function shared({ cells, table, readings, diameters, unitAbove }: Answering, said: TableAnswers): TableAnswers {
+  const heading = (column: number) => table.headings[column - table.block.column]!;
+  const key = (column: number) => correctionKey(heading(column));
+  const comma = new Map(said.comma);
+  const unit = new Map(said.unit);
+  const rows = Array.from({ length: table.block.rows - 1 }, (_, i) => table.block.row + 1 + i);
+  const texts = readings.flatMap(column => rows.map(row => cells.value(row, column)).filter(cell => typeof cell === 'string'));
+  const answer =
+    readings.map(column => said.comma.get(key(column))).find(Boolean) ??
+    (texts.some(text => hasDecimalComma(text)) ? 'decimal' : undefined);
+  if (answer) for (const column of readings) comma.set(key(column), answer);
+  const isStated = diameters.some(column => unit.has(key(column)) || statedUnit(heading(column), 'length').unit);
+  if (!isStated && unitAbove && readings[0] !== undefined) unit.set(key(readings[0]), unitAbove.symbol);
+  return { ...said, comma, unit };
+}
+
+/** One question is enough for all readings, and for the diameters beside them. */
+function askedOnce(reader: TableReader<CrimpRole>): TableQuestion[] {
+  const isReading = ({ heading }: TableQuestion) =>
+    Object.keys(reader.columns).some(role => isReadingRole(role) && reader.heading(role) === heading);
+  const kinds = new Set<string>();
+  return [...reader.questions]
+    .sort((a, b) => Number(isReading(b)) - Number(isReading(a)))
+    .filter(question => {
+      const { asked, sentence } = question;
+      const kind =
+        asked === 'unit' && /names no unit/.test(sentence) ? 'unit' : asked === 'comma' && isReading(question) ? 'comma' : '';
+      if (kind === '' || !kinds.has(kind)) return !!kinds.add(kind || sentence);
+      return false;
+    });
+}
+
+/** A machine of the catalogue whose name stands above the table, the nearest first. */
+function machineAbove(cells: SheetCells, { block }: FoundTable, isMachine: KnownParts['isMachine']): string {
+  for (let row = block.row - 1; isMachine && row >= cells.used.row; row--) {
+    for (let column = cells.used.column; column <= cells.lastColumn; column++) {
+      const name = nameOfCell(cells.value(row, column));
+      if (name !== '' && isMachine(name)) return name;
+    }
+  }
+  return '';
+}
+
+/**
+ * A table as crimps; one without a column of readings has no readings.
+ * @param others other tables of the sheet, which say nothing about this one
+ * @param ofCatalogue unit of the catalogue's diameters: only proposed
+ */
+export function crimpTable(
+  cells: SheetCells,
+  found: FoundTable,
+  said: TableAnswers,
+  parts: KnownParts = {},
+  others: readonly FoundTable[] = [],
+  ofCatalogue?: MeasureUnit,
+): CrimpTable {
+  const table = readable(found);
+  const columns = crimpColumns(cells, table, said.role, parts);
+  const roles = Object.keys(columns.columns) as CrimpRole[];
+  const measures = crimpMeasures(roles);
+  const readings = roles.filter(isReadingRole).map(role => columns.columns[role]!);
+  const diameters = (Object.keys(measures) as CrimpRole[]).map(role => columns.columns[role]!);
+  const stated = statedAbove(cells, found, others);
+  const units = new Set(stated.flatMap(({ name, unit }) => (unit && name !== 'lowest' ? [unit] : [])));
+  const unitAbove = units.size === 1 ? [...units][0] : undefined;
+  const answers = shared({ cells, table, readings, diameters, unitAbove }, said);
+  const likely = likelyUnit(cells, table, readings, ofCatalogue);
+  const numbers = (['dial', 'dialA', 'dialB', 'lowest', 'highest', 'largestMove'] as const).filter(role => roles.includes(role));
+  const reader = new TableReader<CrimpRole>(cells, table, columns.columns, measures, answers, { length: likely }, numbers);
+  const unit = readings.length > 0 ? reader.unitOf('reading1') : undefined;
+  const questions = askedOnce(reader);
+  const isOpen = readings.length > 0 && !unit && questions.every(({ asked }) => asked !== 'unit');
+  return {
+    ...columns,
+    table,
+    reader,
+    questions: isOpen ? [unitQuestion(reader, likely), ...questions] : questions,
+    unit,
+    likelyUnit: likely,
+    above: settingsAbove(cells, stated, unit),
+    machineAbove: machineAbove(cells, found, parts.isMachine),
+  };
+}
+
+/** How many columns of readings the table has in all. */
+export const readingsIn = ({ readings }: Pick<CrimpColumns, 'readings'>): number => readings[0] + readings[1];

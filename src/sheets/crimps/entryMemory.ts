@@ -1,0 +1,42 @@
+import * as v from 'valibot';
+import { NOTHING_REMEMBERED, type EntryMemory, type EntryState } from './entry';
+import { leaveFor } from './rowInWork';
+
+const KEY = 'entry';
+/** So many crimps are remembered; older ones are in the sheet long since. */
+const MOST = 200;
+
+const Stored = v.object({
+  drafts: v.record(v.string(), v.array(v.string())),
+  dials: v.record(v.string(), v.string()),
+});
+
+interface Memory {
+  recall(key: string): Promise<string | undefined>;
+  remember(key: string, text: string | undefined): Promise<void>;
+}
+
+/** What an entry that was cut short left behind. */
+export async function recallEntry(workbook: Pick<Memory, 'recall'>): Promise<EntryMemory> {
+  const text = await workbook.recall(KEY);
+  if (text === undefined) return NOTHING_REMEMBERED;
+  try {
+    const parsed = v.safeParse(Stored, JSON.parse(text));
+    return parsed.success ? parsed.output : NOTHING_REMEMBERED;
+  } catch {
+    return NOTHING_REMEMBERED;
+  }
+}
+
+const newest = <T>(all: Readonly<Record<string, T>>) => Object.fromEntries(Object.entries(all).slice(-MOST));
+
+/** The memory of an entry as text; undefined where there is nothing to remember. */
+export function memoryText(state: EntryState): string | undefined {
+  const { drafts, dials } = leaveFor(state, state.index).memory;
+  if (Object.keys(drafts).length + Object.keys(dials).length === 0) return undefined;
+  return JSON.stringify({ drafts: newest(drafts), dials: newest(dials) });
+}
+
+/** Remembers with the workbook what is typed and not written. */
+export const rememberEntry = (workbook: Pick<Memory, 'remember'>, text: string | undefined): Promise<void> =>
+  workbook.remember(KEY, text);
