@@ -114,3 +114,8 @@ export function missingFields(schema: TableSchema, headings: readonly RawCell[],
     .filter(([key, field]) => field.required && !found.has(key))
     .map(([, field]) => field.heading);
 }
+
+/** Headings of a table that are read as something nobody has confirmed. */
+export function unconfirmed(schema: TableSchema, raw: RawTable, map: HeadingMap): readonly string[] {
+  return headingFixes(schema, raw, map).flatMap(({ heading, isProposed }) => (isProposed ? [heading] : []));
+}
