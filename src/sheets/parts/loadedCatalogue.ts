@@ -4,7 +4,10 @@ import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
 import type { RawTable } from '../../core/catalogue/rawTable';
 import { readCatalogue, type RawTables } from '../../core/catalogue/readCatalogue';
 import { catalogueTables, REQUIRED_TABLES, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import { mapHeadings, type HeadingMap } from './mapHeadings';
+import { splitHeading } from '../../core/units/headingUnit';
+import { headingKey } from '../../core/catalogue/partName';
+import type { TableSchema } from '../../core/catalogue/tableSchema';
+import { commaNumbers, mapHeadings, type HeadingMap } from './mapHeadings';
 import { rawTablesOf, type StandingCatalogue } from '../catalogue/standingCatalogue';
 import { unconfirmed, withProposals } from './headingFixes';
 import type { LoadedTable } from './loadedTable';
@@ -43,6 +46,20 @@ export type HeadingMaps = ReadonlyMap<TableName, HeadingMap>;
 
 const NO_MAP: HeadingMap = new Map();
 
+const TEXTS: ReadonlySet<string> = new Set(['name', 'text', 'date', 'yesNo']);
+
+/** Columns whose heading was replaced by one of a field of numbers. */
+function mappedToNumbers(schema: TableSchema, [came = []]: RawTable, [named = []]: RawTable): ReadonlySet<number> {
+  const fields = Object.values(schema.fields).filter(({ kind }) => !TEXTS.has(kind));
+  const keys = new Set(fields.map(({ heading }) => headingKey(heading)));
+  return new Set(
+    named.flatMap((cell, column) => {
+      if (cell === came[column] || typeof cell !== 'string') return [];
+      return keys.has(headingKey(splitHeading(cell).name)) ? [column] : [];
+    }),
+  );
+}
+
 /** The loaded tables that are taken for one of the catalogue's. */
 export function chosenTables(
   tables: readonly LoadedTable[],
@@ -54,7 +71,8 @@ export function chosenTables(
     if (!table) return [];
     const [schema, own] = [catalogueTables[table], maps.get(table) ?? NO_MAP];
     const map = withProposals(schema, loaded.raw[0] ?? [], own);
-    const raw = mapHeadings(loaded.raw, map);
+    const named = mapHeadings(loaded.raw, map);
+    const raw = loaded.decimalComma ? commaNumbers(named, mappedToNumbers(schema, loaded.raw, named)) : named;
     const isMapped = raw[0]?.some((cell, index) => cell !== loaded.raw[0]![index]) ?? false;
     return [{ loaded, table, raw, isMapped, unconfirmed: unconfirmed(schema, loaded.raw, own) }];
   });
