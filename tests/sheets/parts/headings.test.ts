@@ -1,4 +1,5 @@
 import type { RawTable } from '../../../src/core/catalogue/rawTable';
+import { machinesTable } from '../../../src/core/catalogue/tables/machinesTable';
 import { hosesTable } from '../../../src/core/catalogue/tables/hosesTable';
 import { readPartsFile } from '../../../src/host/catalogueFile/readPartsFile';
 import { chosenTables } from '../../../src/sheets/parts/loadedCatalogue';
@@ -115,6 +116,12 @@ describe('what is remembered', () => {
     'a store that holds %j is taken for empty',
     stored => expect(entriesOf(stored)).toEqual([]),
   );
+});
+
+test('a heading of yes and no needs no unit', () => {
+  const headings = ['Machine', 'Catalogue dials', 'Date'];
+  expect(headingFixes(machinesTable, [headings, ['Bench 1', 'yes', 46_000]], none)).toEqual([]);
+  expect(unitsOf(machinesTable.fields.catalogueDials)).toEqual([]);
 });
 
 test('a foreign heading that is mapped to numbers reads digits in threes as the rest of its file', async () => {
