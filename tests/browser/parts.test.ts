@@ -50,7 +50,7 @@ async function drop(name: string, text: string): Promise<void> {
     [name, text],
   );
   await pane()
-    .getByText(/^Drop .xlsx or .csv files here/)
+    .getByText(/^Drop files here/)
     .dispatchEvent('drop', { dataTransfer: transfer });
 }
 

@@ -109,6 +109,7 @@ export const catalogueHeadingWords = {
     highest: 'highest dial, max dial, dial max, maximum dial',
     largestMove: 'max move, largest change',
     date: 'recorded, recorded on, day, last set',
+    by: 'recorded by, set by, who, initials',
     note: NOTE,
   },
   rates: { rate: 'name, item, rate name', value: 'amount, number', note: NOTE },

@@ -46,3 +46,8 @@ export function isEndForm(endForm: string, series: string | undefined, wanted: s
   // Some catalogues write the series into the end form: `24° cone S`.
   return meaning.series === undefined || [seriesKey(series), form.slice(meaning.form.length).trim()].includes(meaning.series);
 }
+
+/** The short words by which people ask for an end form: `orfs`, `dkos`. */
+export function shortWordsOf(endForm: string, series: string | undefined): readonly string[] {
+  return [...SHORT_WORDS.keys()].filter(word => isEndForm(endForm, series, word));
+}

@@ -14,7 +14,8 @@ export interface HeadingMeaning {
   readonly unit: MeasureUnit | undefined;
 }
 
-const UNITLESS: ReadonlySet<Field['kind']> = new Set(['name', 'text', 'number', 'fraction', 'angle', 'date']);
+/** Kinds of field whose heading needs no unit. */
+export const UNITLESS: ReadonlySet<Field['kind']> = new Set(['name', 'text', 'number', 'fraction', 'angle', 'date', 'yesNo']);
 
 /** As headingKey, points, slashes and other marks ignored, too: `O.D.` is `OD`. */
 const wordKey = (text: string) => headingKey(text).replace(/[./\\_:#'’()[\]]+/g, '') || headingKey(text);

@@ -22,7 +22,7 @@ export function decimalMark(rows: readonly (readonly string[])[], delimiter: str
     for (const cell of rows[row]!) {
       const text = cell.trim();
       if (BOTH['.'].test(text) || (WITH_POINT.test(text) && !THREES['.'].test(text))) return '.';
-      if (BOTH[','].test(text) || (COMMA.test(text) && !THREES[','].test(text))) comma = true;
+      if (isSureComma(text)) comma = true;
       else if (THREES[','].test(text)) threes = true;
       else if (THREES['.'].test(text)) point = true;
     }
@@ -43,6 +43,13 @@ export function markedNumber(text: string, mark: DecimalMark): number | undefine
   const value = numberOf(text, mark);
   return value !== undefined && isWhole(text, value) ? value : undefined;
 }
+
+/** True for a number with decimals that can be read in one way only: `12,5`, `1.250,5`. */
+export const isSureComma = (text: string): boolean => BOTH[','].test(text) || (COMMA.test(text) && !THREES[','].test(text));
+
+/** True for digits in threes in a file of decimal commas: `1.250` and `1,250` may be a number, either way, or a name. */
+export const isUnsure = (text: string, mark: DecimalMark): boolean =>
+  mark === ',' && (THREES['.'].test(text) || THREES[','].test(text));
 
 /** True for `1E5`, `+4` and `1.500`: as a number they would be written otherwise, so that they may be names. */
 export function mayBeName(text: string, mark: DecimalMark): boolean {

@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import { headingHolds } from '../../core/catalogue/proposedHeading';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
-import { decimalMark, markedNumber, mayBeName, type DecimalMark } from './decimalMark';
+import { decimalMark, isSureComma, isUnsure, markedNumber, mayBeName, type DecimalMark } from './decimalMark';
 import { decodeText } from './decodeText';
 import { delimiterOf } from './delimiter';
 import { MOST_ROWS, requireFileSize, requireTableSize, UnreadableTable } from './fileLimits';
@@ -13,14 +13,15 @@ const ROWS_A_PIECE = 5000;
 /** Rows at the top among which the headings are. */
 const LOOK_IN = 30;
 
-/** What stands in a column: names and other text, numbers, or anything. */
-type Holds = 'text' | 'number' | undefined;
+/** What stands in a column: names and other text, numbers, anything with decimal commas in it, or anything. */
+type Holds = 'text' | 'number' | 'decimals' | undefined;
 
 /** Names stay as they are typed: as a number, `1E5` would become 100000 and `1.500` 1.5. */
 function cellOf(text: string, mark: DecimalMark, holds: Holds): RawCell {
   const trimmed = text.trim();
   if (trimmed === '') return null;
-  if (holds === 'text' || (holds === undefined && mayBeName(trimmed, mark))) return text;
+  if (holds === 'text' || (holds === undefined && isUnsure(trimmed, mark))) return text;
+  if (holds !== 'number' && mayBeName(trimmed, mark)) return text;
   return markedNumber(trimmed, mark) ?? text;
 }
 
@@ -31,7 +32,10 @@ function columnKinds(rows: readonly (readonly string[])[]): Holds[] {
   const top = rows.slice(0, LOOK_IN);
   return Array.from({ length: width }, (_, column) => {
     const said = top.map(row => headingHolds(row[column] ?? '')).find(kind => kind !== undefined);
-    return said ?? (column === 0 ? 'text' : undefined);
+    if (said !== undefined) return said;
+    if (column === 0) return 'text';
+    // A number that can only have decimals tells how the others of its column are meant.
+    return rows.some(row => isSureComma(row[column]?.trim() ?? '')) ? 'decimals' : undefined;
   });
 }
 
@@ -81,7 +85,11 @@ function rowsOf(name: string, text: string, delimiter: string, watch: Watch): Pr
  * in it stay text. Large files are read in pieces, between which the page can be drawn and the reading stopped.
  * @throws UnreadableTable where it is too large or holds nothing; Stopped where the user stops it
  */
-export async function readCsv(name: string, bytes: Uint8Array, watch: Watch = {}): Promise<RawTable> {
+export async function readCsvFile(
+  name: string,
+  bytes: Uint8Array,
+  watch: Watch = {},
+): Promise<{ readonly table: RawTable; readonly decimalComma: boolean }> {
   requireFileSize(name, bytes.length);
   await breathe(watch, 0);
   const text = decodeText(bytes).replace(/^\ufeff/, '');
@@ -96,5 +104,10 @@ export async function readCsv(name: string, bytes: Uint8Array, watch: Watch = {}
     table.push(row.map((cell, column) => (index === 0 ? cell.trim() || null : cellOf(cell, mark, kinds[column]))));
     if (index % ROWS_A_PIECE === ROWS_A_PIECE - 1) await breathe(watch, 0.7 + (0.3 * index) / rows.length);
   }
-  return table;
+  return { table, decimalComma: mark === ',' };
+}
+
+/** As readCsvFile: the table alone. */
+export async function readCsv(name: string, bytes: Uint8Array, watch: Watch = {}): Promise<RawTable> {
+  return (await readCsvFile(name, bytes, watch)).table;
 }

@@ -1,7 +1,7 @@
 import type { FileSheet, PartsFile } from '../../core/catalogue/partsFile';
 import { UnreadableTable } from './fileLimits';
 import { otherKind } from './otherKinds';
-import { readCsv } from './readCsv';
+import { readCsvFile } from './readCsv';
 import { readWorkbookFile } from './readWorkbookFile';
 import type { Watch } from '../../workbook/watch';
 
@@ -21,5 +21,5 @@ export async function readPartsFile({ name, bytes }: PartsFile, watch: Watch = {
   }
   const kind = otherKind(bytes);
   if (kind) throw new UnreadableTable(`${name} is ${kind}: load an .xlsx workbook or a .csv table`);
-  return new Map([['', { table: await readCsv(name, bytes, watch) }]]);
+  return new Map([['', await readCsvFile(name, bytes, watch)]]);
 }

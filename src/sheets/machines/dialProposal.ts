@@ -9,8 +9,10 @@ export interface DialProposal {
   readonly hose: string;
   readonly fitting: string;
   readonly dial: Decimal;
-  /** ISO date from which it counts. */
+  /** From when it counts, as an ISO date; a time of day may follow. Today without one is taken as this minute. */
   readonly date: string;
+  /** Who set it; "" or left out = not said. */
+  readonly by?: string;
   readonly note: string;
 }
 
@@ -20,6 +22,8 @@ export interface StandingDial {
   readonly dial: string;
   /** Whose dial it is. */
   readonly from: DialSource;
-  /** ISO date; "" where it has none. */
+  /** ISO date with its time of day where it has one; "" where it has none. */
   readonly date: string;
+  /** Who set it, where that was recorded. */
+  readonly by?: string;
 }

@@ -1,4 +1,4 @@
-import { dayNumber } from '../../core/catalogue/dayNumber';
+import { momentNumber } from '../../core/units/sheetDate';
 import { partKey } from '../../core/catalogue/partName';
 import { readCatalogue } from '../../core/catalogue/readCatalogue';
 import { addressOf } from '../../workbook/a1';
@@ -8,7 +8,7 @@ import { rawTableOf, rawTablesOf, type WorkbookCatalogue } from '../catalogue/wo
 import type { Writing } from '../print/writing';
 import type { DialProposal } from './dialProposal';
 import { newRegister } from './newRegister';
-import { placeOf, type Place, type RegisterField } from './registerPlace';
+import { momentFormat, placeOf, type Place, type RegisterField } from './registerPlace';
 import type { RegisterStand } from './registerStand';
 import { standingDial, type DialComparison } from './standingDial';
 
@@ -25,7 +25,8 @@ export interface RegisterSources {
   readonly standing: WorkbookCatalogue | undefined;
   /** undefined where the catalogue cannot be used. */
   readonly stand: RegisterStand | undefined;
-  readonly today: string;
+  /** ISO date, with the time of day where that is known. */
+  readonly now: string;
 }
 
 const refused = (sentence: string, comparison?: DialComparison): DialPlan => ({
@@ -35,7 +36,9 @@ const refused = (sentence: string, comparison?: DialComparison): DialPlan => ({
 });
 
 function rowChanges(place: Place, sheet: string, proposal: DialProposal, comparison: DialComparison) {
-  const { old, setUp } = comparison;
+  const { old, setUp, from } = comparison;
+  const moment = momentNumber(from)!;
+  const by = proposal.by?.trim() ?? '';
   const before = `before ${old.dial || 'none'}${old.from === 'CATALOGUE' ? ' (Catalogue)' : ''}`;
   const cells: Partial<Record<RegisterField, string | number>> = {
     machine: proposal.machine.trim(),
@@ -43,8 +46,9 @@ function rowChanges(place: Place, sheet: string, proposal: DialProposal, compari
     hose: proposal.hose.trim(),
     fitting: proposal.fitting.trim(),
     dial: proposal.dial.toNumber(),
-    date: dayNumber(proposal.date)!,
-    note: [proposal.note.trim(), before].filter(Boolean).join('; '),
+    date: moment,
+    ...(by !== '' && { by }),
+    note: [proposal.note.trim(), place.columns.by === undefined && by !== '' && `by ${by}`, before].filter(Boolean).join('; '),
   };
   const changes: Change[] = [];
   const undo: Change[] = [];
@@ -52,7 +56,7 @@ function rowChanges(place: Place, sheet: string, proposal: DialProposal, compari
     const column = place.columns[field];
     if (column === undefined) continue;
     const cell = { sheet, address: addressOf({ row: place.row, column, rows: 1, columns: 1 }) };
-    if (field === 'date') changes.push({ kind: 'format', at: cell, numberFormat: place.dateFormat });
+    if (field === 'date') changes.push({ kind: 'format', at: cell, numberFormat: momentFormat(place.dateFormat, moment) });
     changes.push({ kind: 'values', at: cell, values: [[value]] });
     undo.push({ kind: 'values', at: cell, values: [['']] });
   }
@@ -81,7 +85,7 @@ function groundOf(stand: RegisterStand, { catalogue }: WorkbookCatalogue): Groun
   const { at } = stand.table;
   const place = placeOf(stand.table, stand.sheet);
   if (typeof place === 'string') return place;
-  const told = [`Row ${place.row + 1} of sheet ${at.sheet} is added; the rows before stay as they are.`];
+  const told = [`Adds row ${place.row + 1} to sheet ${at.sheet}. Earlier rows are not changed.`];
   const range = place.extended?.address;
   if (stand.kind === 'unread') told.push(`The Catalogue cell does not read sheet ${at.sheet} yet: it is made to read ${range}.`);
   else if (range) told.push(`The Catalogue cell read Machines to ${at.address} only: it is made to read ${range}.`);
@@ -98,7 +102,7 @@ function writingOf(ground: Ground, { formula, cell }: WorkbookCatalogue, proposa
     changes.push(entered(withTableAt(formula, MACHINES_ARGUMENT, place.extended)));
     undo.unshift(entered(formula));
   }
-  const told = `${proposal.machine.trim()}: dial ${proposal.dial} recorded from ${proposal.date}, row ${place.row + 1} of ${sheet}. CRIMPSETUP uses it.`;
+  const told = `${proposal.machine.trim()}: dial ${proposal.dial} recorded from ${comparison.from}, row ${place.row + 1} of ${sheet}. CRIMPSETUP uses it.`;
   return { changes, undo, told };
 }
 
@@ -121,13 +125,13 @@ const NO_CATALOGUE =
  * Plans a new row of Machines: what counts now, what would count, what is written; or the sentence that says why not.
  * @throws TradeError where the pair has no crimp data, or the catalogue cannot be read together with the register
  */
-export function dialRegister({ standing, stand, today }: RegisterSources, proposal: DialProposal): DialPlan {
+export function dialRegister({ standing, stand, now }: RegisterSources, proposal: DialProposal): DialPlan {
   const blank = BLANKS.find(([field]) => partKey(proposal[field]) === '');
   if (blank) return refused(`Say for which ${blank[1]} the dial is.`);
   if (!standing) return refused(NO_CATALOGUE);
   if (!standing.catalogue || !standing.canBeFollowed || !stand)
     return refused(`The Catalogue cannot be used: ${standing.reason}`);
-  const comparison = standingDial(catalogueWith(standing, stand), proposal, today);
+  const comparison = standingDial(catalogueWith(standing, stand), proposal, now);
   if (comparison.refusal) return refused(comparison.refusal, comparison);
   const ground = groundOf(stand, standing);
   if (typeof ground === 'string') return refused(ground, comparison);

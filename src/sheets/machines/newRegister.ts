@@ -5,7 +5,7 @@ import type { Change } from '../../workbook/workbook';
 import { REGISTER_DATES, SPARE_ROWS, type Place, type RegisterField } from './registerPlace';
 
 const FIELDS = Object.entries(machinesTable.fields) as [RegisterField, { heading: string; kind: string }][];
-const WIDTHS: Partial<Record<RegisterField, number>> = { machine: 130, hose: 110, fitting: 190, date: 76, note: 170 };
+const WIDTHS: Partial<Record<RegisterField, number>> = { machine: 130, hose: 110, fitting: 190, date: 110, note: 170 };
 const WIDTH = 64;
 
 /** The sheet of a register that is yet to be made: its headings, and the place of its first row. */

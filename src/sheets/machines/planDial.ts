@@ -5,12 +5,15 @@ import type { DialProposal } from './dialProposal';
 import { dialRegister, type DialPlan } from './dialRegister';
 import { registerStand } from './registerStand';
 
-/** Reads the workbook and plans what writes a dial into the register. */
-export async function planDial(workbook: Workbook, proposal: DialProposal, today: string): Promise<DialPlan> {
+/**
+ * Reads the workbook and plans what writes a dial into the register.
+ * @param now ISO date, with the time of day where that is known
+ */
+export async function planDial(workbook: Workbook, proposal: DialProposal, now: string): Promise<DialPlan> {
   const standing = await workbookCatalogue(workbook);
-  const stand = standing?.canBeFollowed ? await registerStand(workbook, standing, today) : undefined;
+  const stand = standing?.canBeFollowed ? await registerStand(workbook, standing, now.slice(0, 10)) : undefined;
   try {
-    return dialRegister({ standing, stand, today }, proposal);
+    return dialRegister({ standing, stand, now }, proposal);
   } catch (error) {
     if (error instanceof TradeError) return { kind: 'refused', sentence: error.message };
     throw error;

@@ -11,6 +11,11 @@ export type RegisterField = keyof typeof machinesTable.fields;
 /** Rows that the range gets besides, where nothing stands below. */
 export const SPARE_ROWS = 20;
 export const REGISTER_DATES = 'yyyy-mm-dd';
+
+/** The number format of a date: one with a time of day shows it, too. */
+export const momentFormat = (format: string, moment: number): string =>
+  Number.isInteger(moment) || /h/i.test(format) ? format : `${format} hh:mm`;
+
 const NEEDED = ['machine', 'die', 'hose', 'fitting', 'dial', 'date'] as const satisfies readonly RegisterField[];
 
 /** A table Machines on its sheet. */

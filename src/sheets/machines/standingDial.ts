@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { settingKey } from '../../core/catalogue/catalogueIndex';
 import { crimpSetup, type CrimpSetup } from '../../core/catalogue/crimpSetup';
-import { dayNumber, isoDate } from '../../core/catalogue/dayNumber';
+import { ambiguousDate, dayNumber, isoMoment, momentNumber } from '../../core/units/sheetDate';
 import { machineDescription } from '../../core/catalogue/machineDial';
 import { partKey } from '../../core/catalogue/partName';
 import type { DialProposal, StandingDial } from './dialProposal';
@@ -13,6 +13,8 @@ export interface DialComparison {
   /** Recorded dials of the key, newest first. */
   readonly history: readonly StandingDial[];
   readonly isNewMachine: boolean;
+  /** From when it would count: ISO date, with a time of day where there is one. */
+  readonly from: string;
   /** Why it cannot be recorded. */
   readonly refusal: string | undefined;
   /** What the user should know before confirming. */
@@ -26,20 +28,41 @@ function historyOf(catalogue: Catalogue, { machine, hose, fitting }: DialProposa
     .map(({ date, entry }) => ({
       dial: String(entry.row!.dial),
       from: 'MACHINE',
-      date: date === undefined || !Number.isFinite(date) ? '' : isoDate(date),
+      date: date === undefined || !Number.isFinite(date) ? '' : isoMoment(date),
+      ...(entry.row!.by !== undefined && { by: entry.row!.by }),
     }));
 }
 
-function dateRefusal(date: string, today: string, history: readonly StandingDial[]): string | undefined {
-  const day = dayNumber(date);
-  if (day === undefined) return `"${date}" is no date: write it like 2025-03-14.`;
-  if (day > dayNumber(today)!) return `${date} lies ahead: a dial is recorded from the day it is used.`;
-  const same = history.find(each => each.date === date);
-  if (same) {
-    return `Machines already has a dial of ${date} for this: ${same.dial}. Two of one date would both be left out: correct that row, or record this one under another date.`;
+/** From when a proposal counts: a day, with its time of day where it has one; today without one is this minute. */
+export function recordedFrom({ date }: Pick<DialProposal, 'date'>, now: string): string {
+  const moment = momentNumber(date);
+  if (moment === undefined) return date;
+  return Number.isInteger(moment) && moment === dayNumber(now) ? now : isoMoment(moment);
+}
+
+const isLater = (moment: number, now: string) => {
+  const limit = momentNumber(now)!;
+  return Number.isInteger(limit) ? Math.floor(moment) > limit : moment > limit;
+};
+
+function dateRefusal(from: string, now: string, history: readonly StandingDial[]): string | undefined {
+  const moment = momentNumber(from);
+  if (moment === undefined) {
+    return `"${from}" is not a date: ${ambiguousDate(from) ?? 'write it like 2025-03-14 or 2025-03-14 15:30'}.`;
   }
-  const newer = history.find(each => each.date > date);
-  return newer && `Machines has a newer dial, ${newer.dial} of ${newer.date}: a row of ${date} would not count.`;
+  if (isLater(moment, now)) return `${from} lies ahead: a dial is recorded from the time it is used.`;
+  // ISO texts sort as their moments do, a day without a time of day before all times of that day.
+  const newer = history.find(each => each.date > from);
+  if (!newer) return undefined;
+  const isSameDay = newer.date.slice(0, 10) === from.slice(0, 10);
+  const advice = isSameDay ? ' Add the time of day, or a later one.' : '';
+  return `Machines has a newer dial, ${newer.dial} of ${newer.date}: a row of ${from} would not count.${advice}`;
+}
+
+/** Two rows of one time are kept; it is said which of them counts. */
+function sameTime(from: string, history: readonly StandingDial[]): string[] {
+  const same = history.find(({ date }) => date === from);
+  return same ? [`Machines already has a dial of ${from} for this, ${same.dial}. The lower row counts: the new one.`] : [];
 }
 
 function limitRefusal(catalogue: Catalogue, proposal: DialProposal, setUp: CrimpSetup, isNewMachine: boolean) {
@@ -59,13 +82,15 @@ function limitRefusal(catalogue: Catalogue, proposal: DialProposal, setUp: Crimp
 
 /**
  * Compares a proposed dial with what counts now.
+ * @param now ISO date, with the time of day where that is known
  * @throws TradeError where the catalogue has no crimp data for the pair, or a row in question was left out for a problem
  */
-export function standingDial(catalogue: Catalogue, proposal: DialProposal, today: string): DialComparison {
+export function standingDial(catalogue: Catalogue, proposal: DialProposal, now: string): DialComparison {
   const { machine, hose, fitting, dial, die } = proposal;
   const isNewMachine = !catalogue.index.machines.has(partKey(machine));
   const setUp = crimpSetup(catalogue, hose, fitting, isNewMachine ? undefined : machine);
   const history = historyOf(catalogue, proposal, setUp.die);
+  const from = recordedFrom(proposal, now);
   const old: StandingDial = history[0] ?? { dial: String(setUp.dial ?? ''), from: setUp.source, date: '' };
   const limits = limitRefusal(catalogue, proposal, setUp, isNewMachine);
   const refusal =
@@ -76,7 +101,15 @@ export function standingDial(catalogue: Catalogue, proposal: DialProposal, today
       ? `${dial} is the dial that counts already (${old.from}${old.date && `, ${old.date}`}).`
       : undefined) ??
     limits.refusal ??
-    dateRefusal(proposal.date, today, history);
+    dateRefusal(from, now, history);
   const unknown = isNewMachine ? [`Machines has no row for ${machine} yet: this one will be the first.`] : [];
-  return { setUp, old, history, isNewMachine, refusal, warnings: [...unknown, ...limits.warnings] };
+  return {
+    setUp,
+    old,
+    history,
+    isNewMachine,
+    refusal,
+    from,
+    warnings: [...unknown, ...sameTime(from, history), ...limits.warnings],
+  };
 }

@@ -1,14 +1,15 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
+import { catalogueNotes } from '../../core/catalogue/catalogueNotes';
 import { patternReaches } from '../../core/catalogue/crimpFor';
 import { rateKey } from '../../core/catalogue/duplicates';
 import { partKey } from '../../core/catalogue/partName';
 import { isFerrule } from '../../core/catalogue/partsMatch';
-import type { Problem } from '../../core/catalogue/problem';
-import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import type { TableName } from '../../core/catalogue/tables/catalogueTables';
 import { NEEDED_RATES } from '../../core/catalogue/rateNames';
 import type { RangeAddress } from '../../workbook/workbook';
 import { TablePlace } from '../catalogue/tablePlace';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
+import { FindingPlaces } from './findingPlaces';
 
 /** Kinds of finding, in the order in which they are shown. */
 export const FINDING_TITLES = {
@@ -17,8 +18,9 @@ export const FINDING_TITLES = {
   cutOff: 'Without cut-off',
   rating: 'Without working pressure',
   crimp: 'Without crimp data',
-  ferrule: 'Ferrules that are no parts',
+  ferrule: 'Ferrules missing in Fittings',
   leftOut: 'Other rows left out',
+  note: 'Check (the rows are used)',
   old: 'Old prices',
 } as const;
 export type FindingKind = keyof typeof FINDING_TITLES;
@@ -30,32 +32,6 @@ export interface Finding {
   readonly sentence: string;
   /** The cell to look at. */
   readonly at: RangeAddress;
-}
-
-/** Finds the cell of a part's field. */
-class Places {
-  private readonly tables = new Map<TableName, { place: TablePlace; rows: ReadonlyMap<string, number> }>();
-
-  constructor(found: UsableCatalogue) {
-    for (const name of TABLE_NAMES) {
-      const content = found.tables[name];
-      if (!content) continue;
-      const place = new TablePlace(content);
-      this.tables.set(name, { place, rows: place.rowsByName(Object.values(catalogueTables[name].fields)[0]!.heading) });
-    }
-  }
-
-  /** The field of a part; where the table has no such column, the part's name. */
-  of(table: TableName, part: string, heading: string): RangeAddress {
-    const { place, rows } = this.tables.get(table)!;
-    return place.cell(rows.get(partKey(part)) ?? place.headingRow, place.column(heading) ?? 0);
-  }
-
-  problem({ sheet, row, column }: Problem): RangeAddress {
-    const table = TABLE_NAMES.find(name => catalogueTables[name].sheet === sheet)!;
-    const { place } = this.tables.get(table)!;
-    return place.cell(row - 1, place.column(column) ?? 0);
-  }
 }
 
 /** Fittings for which some hose has crimp data, by an exact row or by a pattern. */
@@ -75,7 +51,7 @@ function crimped(catalogue: Catalogue): ReadonlySet<string> {
   return found;
 }
 
-function withoutPrice({ hoses, fittings, guards }: Catalogue, places: Places): Finding[] {
+function withoutPrice({ hoses, fittings, guards }: Catalogue, places: FindingPlaces): Finding[] {
   const finding = (table: TableName, part: string, heading: string): Finding => ({
     kind: 'price',
     part,
@@ -90,7 +66,7 @@ function withoutPrice({ hoses, fittings, guards }: Catalogue, places: Places): F
 }
 
 /** Fittings that can be quoted, but whose assemblies have no rating. */
-function withoutRating({ fittings }: Catalogue, places: Places): Finding[] {
+function withoutRating({ fittings }: Catalogue, places: FindingPlaces): Finding[] {
   return fittings
     .filter(row => !isFerrule(row) && row.workingPressure === undefined)
     .map(({ fitting }) => ({
@@ -112,7 +88,7 @@ function missingRates({ index }: Catalogue, { tables }: UsableCatalogue): Findin
   }));
 }
 
-function withoutCrimp(catalogue: Catalogue, places: Places): Finding[] {
+function withoutCrimp(catalogue: Catalogue, places: FindingPlaces): Finding[] {
   const { hoses, fittings, index } = catalogue;
   const hasCrimps = (hose: string) => {
     const crimps = index.crimps.get(partKey(hose));
@@ -153,22 +129,35 @@ function strayFerrules({ crimps, index }: Catalogue, found: UsableCatalogue): Fi
     }));
 }
 
-function leftOut({ problems }: Catalogue, places: Places): Finding[] {
+/** `Hoses row 7` of the sheet on which it stands; the sheet alone for a table as a whole. */
+const rowLabel = (row: number, { sheet, address }: RangeAddress) =>
+  row === 0 ? sheet : `${sheet} row ${/\d+$/.exec(address)![0]}`;
+
+function leftOut({ problems }: Catalogue, places: FindingPlaces): Finding[] {
   return problems.map(problem => {
     const isCutOff = problem.sheet === 'Fittings' && problem.column === 'Cut-off' && problem.received === 'blank';
+    const at = places.row(problem);
     return {
       kind: isCutOff ? 'cutOff' : 'leftOut',
-      part: `${problem.sheet} row ${problem.row}`,
+      part: rowLabel(problem.row, at),
       sentence: `${problem.column} is ${problem.received}, expected ${problem.expected}: the row is left out`,
-      at: places.problem(problem),
+      at,
     };
+  });
+}
+
+/** What looks wrong in rows that are used all the same. */
+function noticed(catalogue: Catalogue, places: FindingPlaces): Finding[] {
+  return catalogueNotes(catalogue).map(note => {
+    const at = places.row(note);
+    return { kind: 'note', part: rowLabel(note.row, at), sentence: note.text, at };
   });
 }
 
 /** What an estimator should know about the catalogue, apart from the age of its prices; kind by kind, in table order. */
 export function catalogueFindings(found: UsableCatalogue): readonly Finding[] {
   const { catalogue } = found;
-  const places = new Places(found);
+  const places = new FindingPlaces(found);
   const problems = leftOut(catalogue, places);
   return [
     ...withoutPrice(catalogue, places),
@@ -178,5 +167,6 @@ export function catalogueFindings(found: UsableCatalogue): readonly Finding[] {
     ...withoutCrimp(catalogue, places),
     ...strayFerrules(catalogue, found),
     ...problems.filter(({ kind }) => kind === 'leftOut'),
+    ...noticed(catalogue, places),
   ];
 }

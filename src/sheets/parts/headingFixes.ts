@@ -1,7 +1,7 @@
 import { splitHeading } from '../../core/catalogue/headings';
 import { headingKey } from '../../core/catalogue/partName';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
-import { proposedHeadings } from '../../core/catalogue/proposedHeading';
+import { proposedHeadings, UNITLESS } from '../../core/catalogue/proposedHeading';
 import type { Field, TableSchema } from '../../core/catalogue/tableSchema';
 import { catalogueTables, TABLE_NAMES } from '../../core/catalogue/tables/catalogueTables';
 import { measureUnit, unitSymbols, type Quantity } from '../../core/units/measureUnit';
@@ -25,7 +25,6 @@ export interface HeadingFix {
 }
 
 const NOT_USED = 'not used: ';
-const UNITLESS: ReadonlySet<Field['kind']> = new Set(['name', 'text', 'number', 'fraction', 'angle', 'date']);
 
 /** Units that a field's heading may state; none where it needs none. */
 export function unitsOf({ kind }: Field): readonly string[] {
@@ -113,4 +112,9 @@ export function missingFields(schema: TableSchema, headings: readonly RawCell[],
   return Object.entries(schema.fields)
     .filter(([key, field]) => field.required && !found.has(key))
     .map(([, field]) => field.heading);
+}
+
+/** Headings of a table that are read as something nobody has confirmed. */
+export function unconfirmed(schema: TableSchema, raw: RawTable, map: HeadingMap): readonly string[] {
+  return headingFixes(schema, raw, map).flatMap(({ heading, isProposed }) => (isProposed ? [heading] : []));
 }

@@ -4,11 +4,15 @@ import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
 import type { RawTable } from '../../core/catalogue/rawTable';
 import { readCatalogue, type RawTables } from '../../core/catalogue/readCatalogue';
 import { catalogueTables, REQUIRED_TABLES, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import { mapHeadings, type HeadingMap } from './mapHeadings';
+import { splitHeading } from '../../core/units/headingUnit';
+import { headingKey } from '../../core/catalogue/partName';
+import type { TableSchema } from '../../core/catalogue/tableSchema';
+import { commaNumbers, mapHeadings, type HeadingMap } from './mapHeadings';
 import { rawTablesOf, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
-import { withProposals } from './headingFixes';
+import { unconfirmed, withProposals } from './headingFixes';
 import type { LoadedTable } from './loadedTable';
-import { placedProblem, tableOfProblem, type PlacedProblem, type TableOrigin } from './placedProblem';
+import { catalogueNotes } from '../../core/catalogue/catalogueNotes';
+import { placedGroups, placedNote, placedProblem, tableOfProblem, type PlacedProblem, type TableOrigin } from './placedProblem';
 
 /** A loaded table with what it is taken for, its headings mapped. */
 export interface ChosenTable {
@@ -17,6 +21,8 @@ export interface ChosenTable {
   readonly raw: RawTable;
   /** Some heading was replaced. */
   readonly isMapped: boolean;
+  /** Headings as they came that are read as something that was only proposed. */
+  readonly unconfirmed: readonly string[];
 }
 
 /** What the workbook's catalogue would be with the loaded tables in it. */
@@ -27,6 +33,8 @@ export interface LoadedCatalogue {
   readonly reason: string;
   /** Problems of the loaded tables, and of standing ones that come about by them. */
   readonly problems: readonly PlacedProblem[];
+  /** What looks wrong in rows that stay. */
+  readonly notes: readonly PlacedProblem[];
   /** Against the catalogue that stands; undefined where none stands that can be read. */
   readonly changes: readonly RowChange[] | undefined;
   /** The units that change, where they do. */
@@ -38,6 +46,20 @@ export type HeadingMaps = ReadonlyMap<TableName, HeadingMap>;
 
 const NO_MAP: HeadingMap = new Map();
 
+const TEXTS: ReadonlySet<string> = new Set(['name', 'text', 'date', 'yesNo']);
+
+/** Columns whose heading was replaced by one of a field of numbers. */
+function mappedToNumbers(schema: TableSchema, [came = []]: RawTable, [named = []]: RawTable): ReadonlySet<number> {
+  const fields = Object.values(schema.fields).filter(({ kind }) => !TEXTS.has(kind));
+  const keys = new Set(fields.map(({ heading }) => headingKey(heading)));
+  return new Set(
+    named.flatMap((cell, column) => {
+      if (cell === came[column] || typeof cell !== 'string') return [];
+      return keys.has(headingKey(splitHeading(cell).name)) ? [column] : [];
+    }),
+  );
+}
+
 /** The loaded tables that are taken for one of the catalogue's. */
 export function chosenTables(
   tables: readonly LoadedTable[],
@@ -47,9 +69,12 @@ export function chosenTables(
   return tables.flatMap(loaded => {
     const table = taken.get(loaded.id);
     if (!table) return [];
-    const map = withProposals(catalogueTables[table], loaded.raw[0] ?? [], maps.get(table) ?? NO_MAP);
-    const raw = mapHeadings(loaded.raw, map);
-    return [{ loaded, table, raw, isMapped: raw[0]?.some((cell, index) => cell !== loaded.raw[0]![index]) ?? false }];
+    const [schema, own] = [catalogueTables[table], maps.get(table) ?? NO_MAP];
+    const map = withProposals(schema, loaded.raw[0] ?? [], own);
+    const named = mapHeadings(loaded.raw, map);
+    const raw = loaded.decimalComma ? commaNumbers(named, mappedToNumbers(schema, loaded.raw, named)) : named;
+    const isMapped = raw[0]?.some((cell, index) => cell !== loaded.raw[0]![index]) ?? false;
+    return [{ loaded, table, raw, isMapped, unconfirmed: unconfirmed(schema, loaded.raw, own) }];
   });
 }
 
@@ -86,7 +111,7 @@ function unitChange(before: Catalogue, after: Catalogue): string {
 
 /** Reads the catalogue that the loaded tables and those standing that they do not replace would make. */
 export function loadedCatalogue(chosen: readonly ChosenTable[], standing: WorkbookCatalogue | undefined): LoadedCatalogue {
-  const none = { chosen, catalogue: undefined, problems: [], changes: undefined, unitChange: '' };
+  const none = { chosen, catalogue: undefined, problems: [], notes: [], changes: undefined, unitChange: '' };
   const tables: RawTables = { ...rawTablesOf(standing?.tables ?? []), ...rawTablesOf(chosen) };
   const obstacle = doubled(chosen) ?? missing(tables);
   if (obstacle) return { ...none, reason: obstacle };
@@ -98,7 +123,8 @@ export function loadedCatalogue(chosen: readonly ChosenTable[], standing: Workbo
       chosen,
       catalogue,
       reason: '',
-      problems: catalogue.problems.map(problem => placedProblem(problem, origins.get(tableOfProblem(problem))!)),
+      problems: placedGroups(catalogue.problems.map(problem => placedProblem(problem, origins.get(tableOfProblem(problem))!))),
+      notes: placedGroups(catalogueNotes(catalogue).map(note => placedNote(note, origins.get(tableOfProblem(note))!))),
       changes: before && catalogueDiff(before, catalogue),
       unitChange: before ? unitChange(before, catalogue) : '',
     };
@@ -110,5 +136,6 @@ export function loadedCatalogue(chosen: readonly ChosenTable[], standing: Workbo
 /** Problems of the catalogue that stands. */
 export function catalogueProblems(standing: WorkbookCatalogue): readonly PlacedProblem[] {
   const origins = originsOf([], standing);
-  return (standing.catalogue?.problems ?? []).map(problem => placedProblem(problem, origins.get(tableOfProblem(problem))!));
+  const problems = standing.catalogue?.problems ?? [];
+  return placedGroups(problems.map(problem => placedProblem(problem, origins.get(tableOfProblem(problem))!)));
 }

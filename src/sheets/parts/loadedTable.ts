@@ -16,6 +16,8 @@ export interface LoadedTable extends TableOrigin {
   readonly guess: TableName | undefined;
   /** It is a whole file, so somebody chose it for what it is. */
   readonly isFile: boolean;
+  /** Its numbers have decimal commas: a text `1.250` means 1250. */
+  readonly decimalComma: boolean;
   /** How many of its headings a table of the catalogue knows. */
   readonly knownHeadings: number;
 }
@@ -114,6 +116,7 @@ export function loadedTable(
     readonly column: number;
     readonly sheet?: string;
     readonly isFile: boolean;
+    readonly decimalComma?: boolean;
   },
 ): LoadedTable {
   const first = headingRow(came.raw);
@@ -127,6 +130,7 @@ export function loadedTable(
     sheet: came.sheet,
     at: undefined,
     isFile: came.isFile,
+    decimalComma: came.decimalComma ?? false,
     guess: guessTable(name, raw[0] ?? [], came.isFile),
     knownHeadings: mostFields(raw[0] ?? []),
   };

@@ -55,9 +55,10 @@ function holdsDates(schema: TableSchema, heading: string, column: readonly Writt
   return numbers.length > 0 && numbers.every(day => day >= FIRST_DATE && day <= LAST_DATE);
 }
 
-function holdsNames(schema: TableSchema, heading: string): boolean {
+/** Names and other texts; a column of somebody's own holds what was typed. */
+function holdsTexts(schema: TableSchema, heading: string): boolean {
   const kind = Object.values(schema.fields).find(each => headingKey(each.heading) === heading)?.kind;
-  return kind === 'name' || kind === 'text';
+  return kind === undefined || kind === 'name' || kind === 'text';
 }
 
 /**
@@ -94,10 +95,10 @@ export function tableGrid(schema: TableSchema, table: RawTable, before: readonly
       .map(({ column }) => column),
     guarded: columns
       .filter(({ column, key }) => {
-        const isNames = holdsNames(schema, key);
+        const isText = holdsTexts(schema, key);
         return cells.slice(1).some(line => {
           const cell = line[column];
-          return typeof cell === 'string' && (sheetText(cell) !== cell || (isNames && looksLikeNumber(cell)));
+          return typeof cell === 'string' && (sheetText(cell) !== cell || (isText && looksLikeNumber(cell)));
         });
       })
       .map(({ column }) => column),

@@ -4,6 +4,7 @@ import { ColumnsView } from '../columns/ColumnsView';
 import type { View } from '../controls/viewProps';
 import { ChecksView } from '../parts/ChecksView';
 import { DialsView } from '../parts/DialsView';
+import { IdentifyView } from '../parts/IdentifyView';
 import { LoadView } from '../parts/LoadView';
 import { SearchView } from '../parts/SearchView';
 import { AnalysisView } from '../qa/AnalysisView';
@@ -27,6 +28,7 @@ export const tabs: readonly Tab[] = [
     title: 'Parts',
     views: [
       { id: 'search', title: 'Search', View: SearchView },
+      { id: 'identify', title: 'Identify', View: IdentifyView },
       { id: 'load', title: 'Load', View: LoadView },
       { id: 'checks', title: 'Checks', View: ChecksView },
       { id: 'dials', title: 'Dials', View: DialsView },

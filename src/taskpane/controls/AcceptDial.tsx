@@ -1,10 +1,11 @@
-import { Button, Caption1, makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
+import { Button, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, Text, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import { today } from '../../sheets/table/today';
+import { thisMoment } from '../../sheets/table/today';
 import type { DialProposal, StandingDial } from '../../sheets/machines/dialProposal';
 import type { DialPlan } from '../../sheets/machines/dialRegister';
 import { planDial } from '../../sheets/machines/planDial';
+import { useStored } from './useStored';
 import { useWriting } from './useWriting';
 import { WritingBar } from './WritingBar';
 
@@ -24,8 +25,8 @@ interface Props {
   readonly caution?: string | undefined;
 }
 
-const dialText = ({ dial, from, date }: StandingDial) =>
-  dial === '' ? 'none' : `${dial} (${from === 'MACHINE' ? 'Machines' : 'Catalogue'}${date && `, ${date}`})`;
+const dialText = ({ dial, from, date, by = '' }: StandingDial) =>
+  dial === '' ? 'none' : `${dial} (${[from === 'MACHINE' ? 'Machines' : 'Catalogue', date, by].filter(Boolean).join(', ')})`;
 
 const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
@@ -38,7 +39,7 @@ function Plan({ plan, proposal }: { readonly plan: DialPlan; readonly proposal: 
         <>
           <Text>{[proposal.machine, `die ${comparison.setUp.die}`, proposal.hose, proposal.fitting].join(' · ')}</Text>
           <Text className={styles.large}>
-            Now <b>{dialText(comparison.old)}</b>, new <b>{proposal.dial.toString()}</b> from {proposal.date}
+            Now <b>{dialText(comparison.old)}</b>, new <b>{proposal.dial.toString()}</b> from {comparison.from}
           </Text>
           {comparison.history.length > 0 && <Caption1>Recorded before: {comparison.history.map(dialText).join('; ')}</Caption1>}
         </>
@@ -62,16 +63,18 @@ function Plan({ plan, proposal }: { readonly plan: DialPlan; readonly proposal: 
 }
 
 /** Records a dial in Machines: shows what counts now and what would, and writes only when that is confirmed. */
-export function AcceptDial({ workbook, proposal, label, caution }: Props) {
+export function AcceptDial({ workbook, proposal: asked, label, caution }: Props) {
   const styles = useStyles();
+  const [{ by }, setBy] = useStored('dialsBy', { by: '' });
+  const proposal = { ...asked, by };
   const [plan, setPlan] = useState<DialPlan>();
   const { outcome, write, undo } = useWriting(workbook);
   const look = () =>
-    planDial(workbook, proposal, today()).then(setPlan, error => setPlan({ kind: 'refused', sentence: sentence(error) }));
+    planDial(workbook, proposal, thisMoment()).then(setPlan, error => setPlan({ kind: 'refused', sentence: sentence(error) }));
   const record = () =>
     void write(async () => {
       // The workbook may have changed since the plan was shown.
-      const fresh = await planDial(workbook, proposal, today());
+      const fresh = await planDial(workbook, proposal, thisMoment());
       if (fresh.kind === 'refused') throw new Error(fresh.sentence);
       return fresh.writing;
     }).then(() => setPlan(undefined));
@@ -79,6 +82,11 @@ export function AcceptDial({ workbook, proposal, label, caution }: Props) {
     <div className={styles.box}>
       {plan ? <Plan plan={plan} proposal={proposal} /> : <Button onClick={() => void look()}>{label}</Button>}
       {plan?.kind === 'ready' && caution && <Caption1>{caution}</Caption1>}
+      {plan?.kind === 'ready' && (
+        <Field label="By (blank: not recorded)" size="small">
+          <Input size="small" value={by} onChange={(_, { value }) => setBy({ by: value })} />
+        </Field>
+      )}
       {plan && (
         <div className={styles.row}>
           {plan.kind === 'ready' && (

@@ -75,7 +75,7 @@ function Found({
       {!catalogue && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>
-            <MessageBarTitle>Its tables are no catalogue</MessageBarTitle>
+            <MessageBarTitle>These tables cannot be read as a catalogue</MessageBarTitle>
             {sentence ?? reason}
           </MessageBarBody>
         </MessageBar>

@@ -6,6 +6,7 @@ import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { WriteButton } from '../controls/WriteButton';
 import { catalogueFindings } from '../../sheets/parts/catalogueFindings';
 import { checksSheet } from '../../sheets/parts/checksSheet';
+import { findingGroups } from '../../sheets/parts/findingGroups';
 import { FindingList } from './FindingList';
 import { dateColumns, oldPrices, type DateColumn } from '../../sheets/parts/oldPrices';
 import { useRun } from '../controls/useRun';
@@ -33,8 +34,8 @@ function DateFields({ columns, chosen, before, onChosen, onBefore }: DateProps) 
   if (columns.length === 0) {
     return (
       <Caption1 block>
-        How old the prices are is not known: no table has a column of dates. Add one beside the prices (like Price date), and it
-        can be picked here.
+        The age of the prices is not known: no table has a column of dates. Add one beside the prices (like Price date) to check
+        it here.
       </Caption1>
     );
   }
@@ -50,7 +51,7 @@ function DateFields({ columns, chosen, before, onChosen, onBefore }: DateProps) 
         </Select>
       </Field>
       {chosen !== '' && (
-        <Field label="Old are prices before">
+        <Field label="Old if before">
           <Input className={styles.narrow} type="date" value={before} onChange={(_, { value }) => onBefore(value)} />
         </Field>
       )}
@@ -69,6 +70,7 @@ export function ChecksView({ workbook }: { readonly workbook: Workbook }) {
   const columns = found ? dateColumns(found) : [];
   const picked = columns.filter(column => chosen === 'all' || nameOf(column) === chosen);
   const findings = found ? [...catalogueFindings(found), ...oldPrices(found, picked, before)] : [];
+  const count = findingGroups(findings).length;
   const catalogue = found?.catalogue;
   const counts = catalogue && `${catalogue.hoses.length} hoses, ${catalogue.fittings.length} fittings`;
   const add = () =>
@@ -79,7 +81,10 @@ export function ChecksView({ workbook }: { readonly workbook: Workbook }) {
     });
   return (
     <div className={styles.view}>
-      <Body1>Looks through the parts data of this workbook: prices, cut-offs, ratings, crimp data, rows left out.</Body1>
+      <Body1>
+        Looks through the parts data of this workbook: prices, cut-offs, ratings, crimp data, rows left out, values that look
+        wrong.
+      </Body1>
       <Button
         appearance={found ? 'secondary' : 'primary'}
         disabled={outcome.status === 'busy'}
@@ -95,7 +100,7 @@ export function ChecksView({ workbook }: { readonly workbook: Workbook }) {
           <Body1 role="status">
             {findings.length === 0
               ? `Nothing to correct in ${counts}.`
-              : `${findings.length} ${findings.length === 1 ? 'finding' : 'findings'} in ${counts}.`}
+              : `${count} ${count === 1 ? 'finding' : 'findings'} in ${counts}.`}
           </Body1>
           {findings.length > 0 && (
             <WriteButton appearance="primary" disabled={written.status === 'busy'} onClick={() => void add()}>
@@ -103,7 +108,7 @@ export function ChecksView({ workbook }: { readonly workbook: Workbook }) {
             </WriteButton>
           )}
           <WrittenBar workbook={workbook} outcome={written} sheets={written.status === 'done' ? [written.result] : undefined} />
-          <FindingList findings={findings} onShow={({ at }) => void workbook.select(at)} />
+          <FindingList findings={findings} onShow={at => void workbook.select(at)} />
         </>
       )}
     </div>

@@ -25,7 +25,13 @@ const useStyles = makeStyles({
 });
 
 const KINDS = ['added', 'changed', 'removed'] as const;
-const shown = (value: string | number | undefined) => (value === undefined ? 'blank' : String(value));
+/** A converted number has more digits than anybody wrote. */
+const DIGITS = 7;
+
+function shown(value: string | number | undefined): string {
+  if (value === undefined) return 'blank';
+  return String(typeof value === 'number' ? Number(value.toPrecision(DIGITS)) : value);
+}
 
 /** `2 added, 1 changed`. */
 function countsText(changes: readonly RowChange[]): string {

@@ -65,8 +65,8 @@ export function DialsView({ workbook }: ViewProps) {
   const set = (part: Partial<Fields>) => setFields({ ...fields, ...part });
   const dial = numberFromText(fields.dial)?.value;
   const mistake = fields.dial !== '' && !dial ? 'A number' : undefined;
-  const text = (name: keyof Fields, label: string, options?: readonly string[]) => (
-    <Field key={name} label={label}>
+  const text = (name: keyof Fields, label: string, options?: readonly string[], hint?: string) => (
+    <Field key={name} label={label} {...(hint !== undefined && { hint })}>
       <Input
         className={styles.narrow}
         list={options && `dials-${name}`}
@@ -85,8 +85,8 @@ export function DialsView({ workbook }: ViewProps) {
   return (
     <div className={styles.view}>
       <Body1>
-        A machine’s own dial for a pair, with the day from which it counts, is added to the table Machines. The dials before stay
-        as its history; CRIMPSETUP takes the newest. Machine and pair of a selected row of readings are filled in.
+        Records a machine’s own dial for a hose and a coupling in the table Machines, with date, time and who set it. Earlier
+        dials stay as its history; CRIMPSETUP uses the newest. Select a row of readings to fill in its machine and parts.
       </Body1>
       <MachineField value={fields.machine} machines={machines.names} onChange={machine => set({ machine })} />
       {text('hose', 'Hose', machines.hoses)}
@@ -101,7 +101,7 @@ export function DialsView({ workbook }: ViewProps) {
             onChange={(_, { value }) => set({ dial: value })}
           />
         </Field>
-        {text('date', 'From day')}
+        {text('date', 'From', undefined, 'Today: from now. Or like 2026-03-14 15:30.')}
       </div>
       {text('note', 'Note')}
       {dial ? (
@@ -115,8 +115,8 @@ export function DialsView({ workbook }: ViewProps) {
         <Caption1>Enter the new dial to compare it with the one that counts now.</Caption1>
       )}
       <Caption1>
-        Record a dial only after a trial piece made with it was measured and is in spec. A crimp that was rejected stays rejected.
-        The makers’ current data come first.
+        Try a new dial on one trial piece before the batch goes on, measure it, and record the dial once the piece is in spec.
+        Scrap what is out of spec: do not crimp it again unless the maker allows it. The makers’ current data come first.
       </Caption1>
     </div>
   );

@@ -3,6 +3,7 @@ import {
   AccordionHeader,
   AccordionItem,
   AccordionPanel,
+  Button,
   Caption1,
   Field,
   makeStyles,
@@ -16,6 +17,7 @@ import { catalogueTables, type TableName } from '../../core/catalogue/tables/cat
 import { columnLetters } from '../../workbook/a1';
 import { headingFixes, headingText, missingFields, needsUnit, unitsOf, type HeadingFix } from '../../sheets/parts/headingFixes';
 import type { ChosenTable, HeadingMaps } from '../../sheets/parts/loadedCatalogue';
+import type { HeadingChange } from './rememberedHeadings';
 
 const useStyles = makeStyles({
   fixes: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
@@ -31,7 +33,7 @@ function stateOf({ trouble, field, unit, column, isProposed }: HeadingFix, schem
   }
   if (trouble === 'unit' && unit === '') return { text: 'Its unit is not known', isWarning: true };
   if (trouble === 'twice') return { text: 'This heading stands twice', isWarning: true };
-  return { text: isProposed ? 'Proposed: check it' : 'Mapped by hand', isWarning: false };
+  return { text: isProposed ? 'Proposed: confirm or change it' : 'Mapped by hand', isWarning: false };
 }
 
 interface FixProps {
@@ -90,16 +92,37 @@ function Fix({ fix, schema, rows, letters, onChange }: FixProps) {
   );
 }
 
+interface ConfirmProps {
+  readonly fixes: readonly HeadingFix[];
+  readonly schema: TableSchema;
+  readonly onMap: (changes: readonly HeadingChange[]) => void;
+}
+
+/** One press confirms what is proposed, once somebody has looked at it. */
+function Confirm({ fixes, schema, onMap }: ConfirmProps) {
+  const proposed = fixes.filter(({ isProposed }) => isProposed);
+  if (proposed.length === 0) return null;
+  return (
+    <Button
+      size="small"
+      onClick={() => onMap(proposed.map(({ heading, field, unit }) => [heading, headingText(schema, heading, field, unit)]))}
+    >
+      Confirm {proposed.length} proposed {proposed.length === 1 ? 'heading' : 'headings'}
+    </Button>
+  );
+}
+
 interface Props {
   readonly chosen: readonly ChosenTable[];
   readonly maps: HeadingMaps;
-  readonly onMap: (table: TableName, from: string, to: string) => void;
+  readonly onMap: (table: TableName, changes: readonly HeadingChange[]) => void;
 }
 
 function countsOf(fixes: readonly HeadingFix[], missing: readonly string[]): string {
   const counts = [
     [missing.length, 'missing'],
-    [fixes.filter(({ field }) => field !== '').length, 'to look at'],
+    [fixes.filter(({ isProposed }) => isProposed).length, 'proposed'],
+    [fixes.filter(({ field, isProposed }) => field !== '' && !isProposed).length, 'to look at'],
     [fixes.filter(({ field }) => field === '').length, 'not read'],
   ] as const;
   return counts.flatMap(([count, what]) => (count > 0 ? [`${count} ${what}`] : [])).join(', ');
@@ -129,7 +152,8 @@ export function HeadingFields({ chosen, maps, onMap }: Props) {
     return fixes.length > 0 || missing.length > 0 ? [{ loaded, table, schema, fixes, missing }] : [];
   });
   const urgent = open.filter(
-    ({ fixes, missing }) => missing.length > 0 || fixes.some(({ trouble, unit }) => trouble === 'unit' && unit === ''),
+    ({ fixes, missing }) =>
+      missing.length > 0 || fixes.some(({ trouble, unit, isProposed }) => isProposed || (trouble === 'unit' && unit === '')),
   );
   const [shown, setShown] = useOpenItems(urgent.map(({ loaded }) => loaded.id));
   if (open.length === 0) return null;
@@ -149,6 +173,7 @@ export function HeadingFields({ chosen, maps, onMap }: Props) {
           <AccordionPanel>
             <div className={styles.fixes}>
               {missing.length > 0 && <Caption1>Still missing: {missing.join(', ')}. Say which heading it is.</Caption1>}
+              <Confirm fixes={fixes} schema={schema} onMap={changes => onMap(table, changes)} />
               {fixes.map(fix => (
                 <Fix
                   key={`${fix.column} ${fix.heading}`}
@@ -156,7 +181,7 @@ export function HeadingFields({ chosen, maps, onMap }: Props) {
                   schema={schema}
                   rows={loaded.raw.slice(1)}
                   letters={columnLetters(loaded.firstColumn + fix.column)}
-                  onChange={to => onMap(table, fix.heading, to)}
+                  onChange={to => onMap(table, [[fix.heading, to]])}
                 />
               ))}
             </div>

@@ -11,6 +11,8 @@ import { ReadingBar, SourcePicker } from './SourcePicker';
 import { TableList } from './TableList';
 import type { PartsFileReader, PickedFile } from '../../sheets/parts/tablesFromFiles';
 import { useLoad } from './useLoad';
+import { RemovedInUseBar } from './RemovedInUseBar';
+import { useRemovedInUse } from './useRemovedInUse';
 import { usePartsPlan } from './usePartsPlan';
 import { useCatalogueWriting } from './useCatalogueWriting';
 import { WriteView } from './WriteView';
@@ -53,6 +55,7 @@ export function LoadForm({ workbook, readPartsFile, standing, onAgain }: Props) 
     maps,
   );
   const planned = usePartsPlan(workbook, standing, result);
+  const removed = useRemovedInUse(workbook, standing, result);
   const onWritten = useCallback(() => {
     clear();
     onAgain();
@@ -94,9 +97,17 @@ export function LoadForm({ workbook, readPartsFile, standing, onAgain }: Props) 
             title={`${result.catalogue.leftOutRows} ${result.catalogue.leftOutRows === 1 ? 'row' : 'rows'} would be left out`}
             problems={result.problems}
           />
+          <PlacedProblems
+            key={`${result.catalogue.digest} notes`}
+            workbook={workbook}
+            title="Used, but check these"
+            problems={result.notes}
+          />
+          <RemovedInUseBar workbook={workbook} removed={removed} />
           {result.changes && <CompareView changes={result.changes} unitChange={result.unitChange} />}
           <WriteView
             planned={planned}
+            unconfirmed={chosen.flatMap(each => each.unconfirmed)}
             result={result}
             isBusy={isBusy}
             isReplacing={standing !== undefined}

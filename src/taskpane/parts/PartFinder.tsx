@@ -81,7 +81,7 @@ export function PartFinder({ workbook, standing, catalogue }: Props) {
       <Field label="Search parts">
         <SearchBox
           className={styles.search}
-          placeholder="Words, size, end form"
+          placeholder="Words, DN 12, bore, end form, angle"
           value={query.words}
           onChange={(_, { value }) => ask({ words: value })}
         />
@@ -103,7 +103,7 @@ export function PartFinder({ workbook, standing, catalogue }: Props) {
         {found.length} of {search.parts.length} parts
       </Caption1>
       <InsertBar state={state} onAgree={() => void agree()} onLeave={leave} />
-      {found.length === 0 && <Body1>No part has all these words. Take a word away, or look in the list of rows left out.</Body1>}
+      {found.length === 0 && <Body1>No part has all these words. Try fewer, or look at the rows left out under Checks.</Body1>}
       <ul className={styles.list} aria-label="Parts found">
         {found.slice(0, shown).map(part => {
           const key = keyOf(part);

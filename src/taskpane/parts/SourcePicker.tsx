@@ -95,7 +95,7 @@ export function SourcePicker({ workbook, isBusy, onFiles, onRange }: Props) {
   return (
     <>
       <DropZone onFiles={onFiles}>
-        <Body1>Drop .xlsx or .csv files here: an .xlsx with a sheet a table, or a .csv a table.</Body1>
+        <Body1>Drop files here: .xlsx (one table a sheet) or .csv (one table a file).</Body1>
         <Button disabledFocusable={isBusy} onClick={() => input.current!.click()}>
           Choose files …
         </Button>

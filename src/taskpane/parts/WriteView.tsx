@@ -23,13 +23,15 @@ const useStyles = makeStyles({
 interface Props {
   readonly planned: Planned;
   readonly result: LoadedCatalogue;
+  /** Headings whose meaning is only proposed. */
+  readonly unconfirmed: readonly string[];
   readonly isBusy: boolean;
   readonly isReplacing: boolean;
   readonly onWrite: (agreed: readonly string[]) => void;
 }
 
 /** What will be written where, and the button that does it. */
-export function WriteView({ planned, result, isBusy, isReplacing, onWrite }: Props) {
+export function WriteView({ planned, result, unconfirmed, isBusy, isReplacing, onWrite }: Props) {
   const styles = useStyles();
   const [agreedTo, setAgreedTo] = useState('');
   if (planned.status === 'planning') return <Spinner size="small" label="Looking where it goes" />;
@@ -64,10 +66,20 @@ export function WriteView({ planned, result, isBusy, isReplacing, onWrite }: Pro
           onChange={(_, { checked }) => setAgreedTo(checked === true ? question : '')}
         />
       )}
+      {unconfirmed.length > 0 && (
+        <Body1>
+          Confirm the proposed headings first ({unconfirmed.join(', ')}): a wrong heading would be read as something else.
+        </Body1>
+      )}
       <Body1>
         Crimp data decide what holds under pressure: check them against the makers’ current data before anyone crimps from them.
       </Body1>
-      <Button appearance="primary" disabled={!isAgreed} disabledFocusable={isBusy} onClick={() => onWrite(overwrites)}>
+      <Button
+        appearance="primary"
+        disabled={!isAgreed || unconfirmed.length > 0}
+        disabledFocusable={isBusy}
+        onClick={() => onWrite(overwrites)}
+      >
         {isReplacing ? 'Replace the catalogue' : 'Write the catalogue'}
         {result.catalogue!.leftOutRows > 0 ? ' (rows with problems are left out)' : ''}
       </Button>

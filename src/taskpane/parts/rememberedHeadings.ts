@@ -26,6 +26,9 @@ export function headingMaps(entries: readonly Entry[]): HeadingMaps {
   return maps;
 }
 
+/** A heading as it came, and what it is mapped to. */
+export type HeadingChange = readonly [from: string, to: string];
+
 /** Entries with one heading mapped anew; "" = as it came. */
 export function withHeading(entries: readonly Entry[], table: TableName, from: string, to: string): readonly Entry[] {
   const others = entries.filter(([name, heading]) => name !== table || heading !== from);
@@ -33,12 +36,13 @@ export function withHeading(entries: readonly Entry[], table: TableName, from: s
 }
 
 /** The mapping of headings, kept on this computer from one visit to the next. */
-export function useRememberedHeadings(): readonly [HeadingMaps, (table: TableName, from: string, to: string) => void] {
+export function useRememberedHeadings(): readonly [HeadingMaps, (table: TableName, changes: readonly HeadingChange[]) => void] {
   const [stored, setStored] = useStored<{ entries: unknown }>('partsHeadings', { entries: [] });
   const entries = useMemo(() => entriesOf(stored.entries), [stored.entries]);
   const maps = useMemo(() => headingMaps(entries), [entries]);
   const change = useCallback(
-    (table: TableName, from: string, to: string) => setStored({ entries: withHeading(entries, table, from, to) }),
+    (table: TableName, changes: readonly HeadingChange[]) =>
+      setStored({ entries: changes.reduce((kept, [from, to]) => withHeading(kept, table, from, to), entries) }),
     [entries, setStored],
   );
   return [maps, change];

@@ -50,7 +50,7 @@ describe('.csv', () => {
     ],
     [
       'decimal commas only in threes, parted by semicolons',
-      'H;P;Q\na;12,700;6\nb;9,525;5',
+      'H;Bore (mm);Q\na;12,700;6\nb;9,525;5',
       [
         [12.7, 6],
         [9.525, 5],
@@ -221,6 +221,21 @@ describe('names in a .csv stay text', () => {
 
   test('under a heading that says nothing, whatever a number would write otherwise', async () => {
     expect(await read('Zeichnung', '1E5\n1.500\n2.50\n+4\n4711\n2.5\n-3')).toEqual(['1E5', '1.500', '2.50', '+4', 4711, 2.5, -3]);
+  });
+
+  test('in a file of decimal commas digits in threes stay as typed, unless their column has a decimal that can be no other', async () => {
+    const rows = [
+      'Hose;Bore (mm);Zeichnung;Gewicht;Bund',
+      'Alder;12,7;1.250;0,5;1,250',
+      'Birch;1.250;4711;1.250;3-4',
+      'Elm;9,5;x;1,250;2',
+    ];
+    const [, ...read] = await readCsv('x.csv', bytes(rows.join('\n')));
+    expect(read).toEqual([
+      ['Alder', 12.7, '1.250', 0.5, '1,250'],
+      ['Birch', 1250, 4711, 1250, '3-4'],
+      ['Elm', 9.5, 'x', 1.25, 2],
+    ]);
   });
 
   test('under a heading of numbers they are numbers, but none that loses a digit', async () => {

@@ -1,5 +1,6 @@
 import type { RangeContent, Workbook } from '../../../src/workbook/workbook';
 import { catalogueFindings, type Finding } from '../../../src/sheets/parts/catalogueFindings';
+import { findingGroups } from '../../../src/sheets/parts/findingGroups';
 import { checksSheet } from '../../../src/sheets/parts/checksSheet';
 import { dateColumns, oldPrices } from '../../../src/sheets/parts/oldPrices';
 import { usableCatalogue } from '../../../src/sheets/catalogue/usableCatalogue';
@@ -25,6 +26,8 @@ test('parts without price, without working pressure and without crimp data lead 
     ['price', 'Alder oddment', 'Fittings!M8'],
     ['rating', 'Alder flare straight DN 12', 'Fittings!K4'],
     ['crimp', 'Willow DN 25', 'Hoses!A5'],
+    // There is no rate minutes per test.
+    ['note', 'Rates', 'Rates!A1'],
   ]);
 });
 
@@ -54,6 +57,52 @@ test('a row without cut-off, other rows left out and a ferrule that is no part a
     ]),
   );
   expect(findings.find(({ kind }) => kind === 'cutOff')!.sentence).toMatch(/Cut-off is blank, .* the row is left out/);
+});
+
+describe('what looks wrong in rows that are used', () => {
+  // Sixty crimp rows of a hose that Hoses does not list, and one hose whose bend radius is below 2 × its outside diameter.
+  const strayed = () =>
+    changed(({ Crimps, Hoses }) => {
+      Hoses!.forEach((row, index) => (row[14] = index === 0 ? 'Outside diameter (mm)' : 20));
+      Hoses![1]![6] = 30;
+      for (let row = 0; row < 60; row++) Crimps!.push(['Yew DN 12', `Alder ${row}*`, '', 'D23', 310, 23.4, 0.15, '', '', '']);
+    });
+  const wide = (sheets: Sheets): Sheets => {
+    const [, cell] = sheets.Parts![0]!;
+    const formula = (cell as { formula: string }).formula.replace('Crimps!A1:P40', 'Crimps!A1:P90');
+    return { ...sheets, Parts: [['Catalogue', { formula, value: '' }]] };
+  };
+
+  test('each note leads to its cell', async () => {
+    const notes = catalogueFindings(await found(wide(strayed()))).filter(({ kind }) => kind === 'note');
+    expect(notes.map(({ part, sentence, at }) => [part, sentence, at.address])).toContainEqual([
+      'Hoses row 2',
+      'Bend radius is 30, under 2 outside diameters (40)',
+      'G2',
+    ]);
+    expect(notes.filter(({ sentence }) => sentence.startsWith('Hose "Yew DN 12"'))).toHaveLength(60);
+  });
+
+  test('one cause is told once, with all its rows, in the pane and on the sheet', async () => {
+    const findings = catalogueFindings(await found(wide(strayed())));
+    const group = findingGroups(findings).filter(({ sentence }) => sentence.startsWith('Hose "Yew DN 12"'));
+    expect(group).toMatchObject([
+      { part: 'Crimps', cells: [{ label: 'rows 7–66', at: { sheet: 'Crimps', address: 'A7:A66' } }] },
+    ]);
+    const rows = checksSheet('Checks', findings, 'CAT', '2026-10-05').flatMap(change =>
+      change.kind === 'values' ? change.values.filter(row => String(row[5]).startsWith('Hose "Yew DN 12"')) : [],
+    );
+    expect(rows).toEqual([
+      ['☐', 'Check (the rows are used)', 'Crimps', 'A7:A66', 'Crimps, 60 rows', 'Hose "Yew DN 12" is not in the table Hoses'],
+    ]);
+  });
+
+  test('rows apart are named apart; parts without price stay one finding each', async () => {
+    const sheets = changed(({ Fittings }) => [1, 2, 4].forEach(row => (Fittings![row]![8] = '')));
+    const groups = findingGroups(catalogueFindings(await found(sheets)));
+    expect(groups.find(({ kind }) => kind === 'cutOff')!.cells.map(({ label }) => label)).toEqual(['rows 2–3', 'row 5']);
+    expect(groups.filter(({ kind }) => kind === 'price').map(({ part }) => part)).toEqual(['Willow DN 25', 'Alder oddment']);
+  });
 });
 
 describe('old prices', () => {
@@ -100,8 +149,8 @@ test('the sheet of findings has a row each, on a sheet of its own', async () => 
   const { catalogue } = await found(demoQuotes());
   const changes = checksSheet('Checks', catalogueFindings(await found(demoQuotes())), catalogue.handle, '2026-10-05');
   expect(changes[0]).toEqual({ kind: 'addSheet', sheet: 'Checks' });
-  expect(changes.find(change => change.kind === 'values' && change.values.length === 5)).toMatchObject({
-    at: { address: 'A4:F8' },
+  expect(changes.find(change => change.kind === 'values' && change.values.length === 6)).toMatchObject({
+    at: { address: 'A4:F9' },
     values: expect.arrayContaining([['☐', 'Without price', 'Hoses', 'M5', 'Willow DN 25', 'no price per length']]),
   });
 });

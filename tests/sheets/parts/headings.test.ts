@@ -1,5 +1,9 @@
 import type { RawTable } from '../../../src/core/catalogue/rawTable';
+import { machinesTable } from '../../../src/core/catalogue/tables/machinesTable';
 import { hosesTable } from '../../../src/core/catalogue/tables/hosesTable';
+import { readPartsFile } from '../../../src/host/catalogueFile/readPartsFile';
+import { chosenTables } from '../../../src/sheets/parts/loadedCatalogue';
+import { loadedTable } from '../../../src/sheets/parts/loadedTable';
 import { mapHeadings } from '../../../src/sheets/parts/mapHeadings';
 import { headingFixes, headingText, missingFields, unitsOf, withProposals } from '../../../src/sheets/parts/headingFixes';
 import { entriesOf, headingMaps, withHeading } from '../../../src/taskpane/parts/rememberedHeadings';
@@ -112,4 +116,21 @@ describe('what is remembered', () => {
     'a store that holds %j is taken for empty',
     stored => expect(entriesOf(stored)).toEqual([]),
   );
+});
+
+test('a heading of yes and no needs no unit', () => {
+  const headings = ['Machine', 'Catalogue dials', 'Date'];
+  expect(headingFixes(machinesTable, [headings, ['Bench 1', 'yes', 46_000]], none)).toEqual([]);
+  expect(unitsOf(machinesTable.fields.catalogueDials)).toEqual([]);
+});
+
+test('a foreign heading that is mapped to numbers reads digits in threes as the rest of its file', async () => {
+  const text = 'Hose;Family;Bohrung;Bore (mm);Druck\nAlder;Alder;1.250;12,7;1.250\nBirch;Birch;x;19,1;380';
+  const sheets = await readPartsFile({ name: 'hoses.csv', bytes: new Uint8Array(Buffer.from(text)) });
+  const { table, decimalComma } = sheets.get('')! as { table: RawTable; decimalComma: boolean };
+  expect(table[1]).toEqual(['Alder', 'Alder', '1.250', 12.7, '1.250']);
+  const loaded = loadedTable('1', 'hoses.csv', 'hoses.csv', { raw: table, row: 0, column: 0, isFile: true, decimalComma });
+  const maps = new Map([['hoses' as const, new Map([['Druck', 'Working pressure (psi)']])]]);
+  const [chosen] = chosenTables([loaded], new Map([['1', 'hoses']]), maps);
+  expect(chosen!.raw[1]).toEqual(['Alder', 'Alder', '1.250', 12.7, 1250]);
 });

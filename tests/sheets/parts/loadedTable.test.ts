@@ -75,6 +75,14 @@ describe('a table over another', () => {
     const { dates, guarded } = tableGrid(machinesTable, table, []);
     expect([dates, guarded]).toEqual([[2], [0, 1]]);
   });
+
+  test('a column of somebody’s own keeps a text that looks like a number; one of numbers is left as it is', () => {
+    const table: RawTable = [
+      ['Machine', 'Drawing', 'Shelf', 'Lowest'],
+      ['Bench 1', '1E5', 4711, '1.250'],
+    ];
+    expect(tableGrid(machinesTable, table, []).guarded).toEqual([1]);
+  });
 });
 
 test.each([

@@ -12,7 +12,7 @@ const found = (words: string, more: Partial<PartQuery> = {}) =>
 test.each<[string, Partial<PartQuery>, string[]]>([
   ['birch', {}, ['Birch DN 25', 'Birch flange DN 25', 'Birch ferrule DN 25']],
   ['BIRCH 25 flange', {}, ['Birch flange DN 25']],
-  ['cone elb', {}, ['Alder cone elbow DN 12']],
+  ['cone elb', {}, ['Alder cone elbow DN 12', 'Alder oddment']],
   ['24° L straight', {}, ['Alder cone straight DN 12']],
   ['m36x2', {}, ['Alder cone straight DN 25']],
   ['flare dn', {}, ['Alder flare straight DN 12']],
@@ -22,7 +22,15 @@ test.each<[string, Partial<PartQuery>, string[]]>([
   ['birch', { kind: 'fitting', endForm: 'ferrule' }, ['Birch ferrule DN 25']],
   ['alder oak', {}, []],
   ['lder', {}, []],
-])('%j with %j finds %j: every word begins a word of the part', (words, more, expected) =>
+  ['dn12 elbow', {}, ['Alder cone elbow DN 12']],
+  ['elbow 45°', {}, ['Alder oddment']],
+  ['coupling 90', {}, ['Alder cone elbow DN 12']],
+  ['12.9', {}, ['Alder oddment']],
+  ['hose 12,7 mm', {}, ['Alder DN 12']],
+  ['bore 12.7 flare', {}, ['Alder flare straight DN 12']],
+  ['jic', {}, ['Alder flare straight DN 12']],
+  ['dkos', {}, ['Alder cone straight DN 25']],
+])('%j with %j finds %j: every word begins a word of the part or of what it is', (words, more, expected) =>
   expect(found(words, more)).toEqual(expected),
 );
 
@@ -36,9 +44,22 @@ test('sizes and end forms are offered in order', () => {
   expect(search.endForms).toEqual(['24° cone', '37° flare swivel', 'ferrule', 'split flange']);
 });
 
+test('a fraction is found where it is whole: G 1/2 is not G 1 1/2', () => {
+  const threads = ['G 1/2', 'G 1 1/2', 'G1/4', '1 1/16-12 UN', '11/16-16 UN'];
+  const fittings = threads.map(thread => ({ ...catalogue.fittings[0]!, fitting: `Oak ${thread}`, size: '', thread }));
+  const oak = partSearch({ units: catalogue.units, hoses: [], fittings });
+  const names = (words: string) => oak.find({ words, kind: '', size: '', endForm: '' }).map(({ name }) => name);
+  expect(names('G 1/2')).toEqual(['Oak G 1/2']);
+  expect(names('g1/2')).toEqual(['Oak G 1/2']);
+  expect(names('G 1 1/2')).toEqual(['Oak G 1 1/2']);
+  expect(names('g 1-1/2')).toEqual(['Oak G 1 1/2']);
+  expect(names('1 1/16-12')).toEqual(['Oak 1 1/16-12 UN']);
+  expect(names('11/16')).toEqual(['Oak 11/16-16 UN']);
+});
+
 test('accents need not be typed', () => {
   const [row] = catalogue.hoses;
-  const french = partSearch({ hoses: [{ ...row!, hose: 'Érable DN 12' }], fittings: [] });
+  const french = partSearch({ units: catalogue.units, hoses: [{ ...row!, hose: 'Érable DN 12' }], fittings: [] });
   expect(french.find({ words: 'erable', kind: '', size: '', endForm: '' })).toHaveLength(1);
 });
 
@@ -47,7 +68,7 @@ test('fifty thousand parts are searched while somebody types', () => {
     ...catalogue.fittings[i % 7]!,
     fitting: `Alder cone ${i} DN ${i % 60}`,
   }));
-  const many = partSearch({ hoses: [], fittings });
+  const many = partSearch({ units: catalogue.units, hoses: [], fittings });
   const times = ['a', 'al cone', 'alder cone 4711', 'straight 24° dn 25', 'nothing like it'].map(words => {
     const rounds = [0, 1, 2].map(() => {
       const start = performance.now();

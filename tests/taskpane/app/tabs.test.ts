@@ -2,7 +2,7 @@ import { tabs } from '../../../src/taskpane/app/tabs';
 
 test('the places of the pane, which tours, links and other people name, and their words', () => {
   expect(tabs.map(({ id, title, views }) => [id, title, views.map(view => view.id)])).toEqual([
-    ['parts', 'Parts', ['search', 'load', 'checks', 'dials']],
+    ['parts', 'Parts', ['search', 'identify', 'load', 'checks', 'dials']],
     ['quote', 'Quote', ['duty', 'columns', 'quote', 'to-buy', 'what-if']],
     ['week', 'Week', ['columns', 'cut-list', 'cards', 'tags']],
     ['bench', 'Bench', ['entry', 'machine']],

@@ -4,7 +4,7 @@ import { act, fireEvent, render, screen, waitFor } from '@testing-library/react'
 import { crimpSetup } from '../../../src/core/catalogue/crimpSetup';
 import { dayNumber } from '../../../src/core/catalogue/dayNumber';
 import { Decimal } from '../../../src/core/units/decimal';
-import type { Workbook } from '../../../src/workbook/workbook';
+import type { Change, Workbook } from '../../../src/workbook/workbook';
 import { AcceptDial } from '../../../src/taskpane/controls/AcceptDial';
 import { DialsView } from '../../../src/taskpane/parts/DialsView';
 import type { DialProposal } from '../../../src/sheets/machines/dialProposal';
@@ -44,7 +44,7 @@ test('a new row keeps the old ones, says what counted before, and CRIMPSETUP’s
   const { workbook, plan } = await planned();
   if (plan.kind !== 'ready') throw new Error(plan.sentence);
   expect(plan.comparison.old).toEqual({ dial: '410', from: 'MACHINE', date: '2026-02-01' });
-  expect(plan.told).toEqual(['Row 4 of sheet Machines is added; the rows before stay as they are.']);
+  expect(plan.told).toEqual(['Adds row 4 to sheet Machines. Earlier rows are not changed.']);
   await workbook.write(plan.writing.changes);
   const rows = (await workbook.used('Machines'))!.values;
   expect(rows.slice(0, 3)).toEqual([machineHeadings, ...gate]);
@@ -109,12 +109,12 @@ test.each([
   expect(plan.told[0]).toMatch(told);
   await workbook.write(plan.writing.changes);
   const name = sheet.includes(' ') ? `'${sheet}'` : sheet;
-  expect(await catalogueFormula(workbook)).toBe(`=HOSE.CATALOGUE(Hoses!A1:D9,Fittings!A1:E9,Crimps!A1:F9,${name}!A1:M22)`);
+  expect(await catalogueFormula(workbook)).toBe(`=HOSE.CATALOGUE(Hoses!A1:D9,Fittings!A1:E9,Crimps!A1:F9,${name}!A1:N22)`);
   const catalogue = (await workbookCatalogue(workbook))!.catalogue!;
   expect(catalogue.problems).toEqual([]);
   expect(crimpSetup(catalogue, 'Larch DN 12', 'Larch cone', 'Gate')).toMatchObject({ dial: 415, source: 'MACHINE' });
   const again = await planDial(workbook, { ...proposal, dial: new Decimal(416), date: '2026-03-10' }, '2026-03-10');
-  expect(again.kind === 'ready' && again.told).toEqual([`Row 3 of sheet ${sheet} is added; the rows before stay as they are.`]);
+  expect(again.kind === 'ready' && again.told).toEqual([`Adds row 3 to sheet ${sheet}. Earlier rows are not changed.`]);
   await workbook.write(plan.writing.undo);
   expect(await catalogueFormula(workbook)).toBe('=HOSE.CATALOGUE(Hoses!A1:D9, Fittings!A1:E9, Crimps!A1:F9)');
   expect((await workbook.used(sheet))!.values.flat().join('')).toBe('');
@@ -134,14 +134,9 @@ test('a sheet Machines that the Catalogue does not read is taken with the dials 
 });
 
 test.each<[string, Partial<DialProposal>, RegExp]>([
-  [
-    'the same date twice',
-    { date: '2026-02-01' },
-    /already has a dial of 2026-02-01 for this: 410\. Two of one date would both be left out/,
-  ],
   ['a date before the newest', { date: '2026-01-15' }, /newer dial, 410 of 2026-02-01: a row of 2026-01-15 would not count/],
   ['a date ahead', { date: '2026-03-10' }, /lies ahead/],
-  ['no date', { date: 'soon' }, /"soon" is no date/],
+  ['no date', { date: 'soon' }, /"soon" is not a date/],
   ['the dial that counts already', { dial: new Decimal(410) }, /410 is the dial that counts already \(MACHINE, 2026-02-01\)/],
   ['a dial below the lowest', { dial: new Decimal(90) }, /below the machine’s lowest dial, 100: look at die/],
   ['a dial above the highest', { dial: new Decimal(901) }, /above the machine’s highest dial, 900/],
@@ -178,6 +173,66 @@ test.each<[string, Readonly<Record<string, readonly (readonly FakeCell[])[]>>, R
   expect(plan.kind === 'refused' && plan.sentence).toMatch(sentence);
 });
 
+describe('several dials on one day', () => {
+  const at = (time: string) => [
+    ...gate,
+    ['Gate', 'D23', 'Larch DN 12', 'Larch cone', 412, '', '', '', '', `2026-03-09 ${time}`, ''],
+  ];
+  const afternoon = (part: Partial<DialProposal> = {}, sheets = registerSheets(at('09:15'), 'A1:K9')) => {
+    const { workbook } = bookOf(sheets);
+    return planDial(workbook, { ...proposal, ...part }, '2026-03-09 14:30').then(plan => ({ workbook, plan }));
+  };
+
+  test('a dial of today is recorded with its time of day and counts from then on', async () => {
+    const { workbook, plan } = await afternoon();
+    if (plan.kind !== 'ready') throw new Error(plan.sentence);
+    expect(plan.comparison).toMatchObject({ from: '2026-03-09 14:30', old: { dial: '412', date: '2026-03-09 09:15' } });
+    expect(plan.writing.changes).toContainEqual(expect.objectContaining({ kind: 'format', numberFormat: 'yyyy-mm-dd hh:mm' }));
+    await workbook.write(plan.writing.changes);
+    const catalogue = (await workbookCatalogue(workbook))!.catalogue!;
+    expect(catalogue.problems).toEqual([]);
+    expect(crimpSetup(catalogue, 'Larch DN 12', 'Larch cone', 'Gate')).toMatchObject({ dial: 415, source: 'MACHINE' });
+  });
+
+  test('of one date and time the lower row counts, and that is said before it is written', async () => {
+    const { workbook, plan } = await afternoon({ date: '2026-03-09 09:15' });
+    if (plan.kind !== 'ready') throw new Error(plan.sentence);
+    expect(plan.comparison.warnings).toEqual([
+      'Machines already has a dial of 2026-03-09 09:15 for this, 412. The lower row counts: the new one.',
+    ]);
+    await workbook.write(plan.writing.changes);
+    const catalogue = (await workbookCatalogue(workbook))!.catalogue!;
+    expect(catalogue.problems).toEqual([]);
+    expect(crimpSetup(catalogue, 'Larch DN 12', 'Larch cone', 'Gate').dial).toBe(415);
+  });
+
+  test.each([
+    ['2026-03-09 08:00', /newer dial, 412 of 2026-03-09 09:15: a row of 2026-03-09 08:00 would not count. Add the time of day/],
+    ['2026-03-09 15:00', /2026-03-09 15:00 lies ahead/],
+    ['03/04/2026', /"03\/04\/2026" is not a date: write 2026-04-03 or 2026-03-04/],
+  ])('%s is refused', async (date, sentence) => {
+    const { plan } = await afternoon({ date });
+    expect(plan.kind === 'refused' && plan.sentence).toMatch(sentence);
+  });
+
+  test('who set it goes into the column By, else into the note', async () => {
+    const named = (changes: readonly Change[]) => changes.flatMap(each => (each.kind === 'values' ? each.values.flat() : []));
+    const noted = await afternoon({ by: ' Kim ' });
+    expect(noted.plan.kind === 'ready' && named(noted.plan.writing.changes)).toContain('by Kim; before 412');
+    const { workbook } = fakeWorkbook(withoutRegister(), { sheet: 'Hoses', address: 'A1' });
+    const first = await planDial(workbook, { ...proposal, by: 'Kim' }, '2026-03-09 14:30');
+    if (first.kind !== 'ready') throw new Error(first.sentence);
+    await workbook.write(first.writing.changes);
+    const second = await planDial(workbook, { ...proposal, dial: new Decimal(416) }, '2026-03-09 16:00');
+    expect(second.kind === 'ready' && second.comparison.old).toEqual({
+      dial: '415',
+      from: 'MACHINE',
+      date: '2026-03-09 14:30',
+      by: 'Kim',
+    });
+  });
+});
+
 test('a long move is warned of, not forbidden: it may have been proved by a trial piece', async () => {
   const { plan } = await planned({ dial: new Decimal(430) });
   expect(plan.kind === 'ready' && plan.comparison.warnings).toEqual([
@@ -191,7 +246,9 @@ test('nothing is accepted silently: old and new are shown, one press records, un
   const { workbook, written } = bookOf(registerSheets(gate));
   wrapped(<AcceptDial workbook={workbook} proposal={{ ...proposal, date: today() }} label="Record dial 415 …" />);
   fireEvent.click(screen.getByRole('button', { name: 'Record dial 415 …' }));
-  expect((await screen.findByText(/^Now/)).textContent).toBe(`Now 410 (Machines, 2026-02-01), new 415 from ${today()}`);
+  expect((await screen.findByText(/^Now/)).textContent).toMatch(
+    new RegExp(String.raw`^Now 410 \(Machines, 2026-02-01\), new 415 from ${today()} \d\d:\d\d$`),
+  );
   expect(written).toEqual([]);
   fireEvent.click(screen.getByRole('button', { name: 'Do not record' }));
   fireEvent.click(screen.getByRole('button', { name: 'Record dial 415 …' }));

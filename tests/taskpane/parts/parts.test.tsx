@@ -156,7 +156,7 @@ describe('loading', () => {
         <TaskPane workbook={new LiveWorkbook({ Sheet1: [] })} functions={[]} wanted={LOAD} />
       </div>,
     );
-    const zone = (await screen.findByText(/^Drop .xlsx or .csv/)).parentElement!;
+    const zone = (await screen.findByText(/^Drop files here/)).parentElement!;
     fireEvent.drop(zone, { dataTransfer: { files: [file('hoses.csv', csvOf(treeTables.hoses))] } });
     expect(await screen.findByText(/hoses.csv \(4 rows\)/)).toBeTruthy();
     expect(screen.getByText(/no table Fittings, no table Crimps yet/)).toBeTruthy();
@@ -214,11 +214,64 @@ describe('loading', () => {
     const dearer = withCell('hoses', 1, 'Price per length (per m)', 9.5).hoses!.slice(0, -1);
     choose(file('hoses.csv', csvOf(dearer)));
     fireEvent.click(await screen.findByText('Hoses: 1 changed, 1 removed', { selector: 'button' }));
-    expect(screen.getByText('changed: Alder DN 12: Price per length 8 → 9.5')).toBeTruthy();
+    expect(screen.getByText('changed: Alder DN 12: Price per length 8 → 9.5 (+18.8 %)')).toBeTruthy();
     expect(screen.getByText('removed: Willow DN 25')).toBeTruthy();
     fireEvent.click(await screen.findByText('Replace the catalogue', { selector: 'button' }));
     await screen.findByText(/Old values: Hoses \d{4}-\d\d-\d\d/);
     expect(workbook.shown('Hoses')).toHaveLength(4);
+  });
+
+  test('a removed part that job lines, crimp rows or machines still name is named with its rows', async () => {
+    const line = (hose: string) => [hose, 'Alder cone straight DN 12', 'Alder cone straight DN 12', 900, 1];
+    const headings = ['Hose', 'Fitting A', 'Fitting B', 'Overall length (mm)', 'Quantity'];
+    const workbook = await openLoad(
+      standingWorkbook({ Week: [headings, line('Willow DN 25'), line('Alder DN 12'), line('willow dn 25')] }),
+    );
+    // Alder DN 12 goes as well: crimp rows and a machine's records name it. Birch DN 25 stays.
+    choose(file('hoses.csv', csvOf(treeTables.hoses.filter((_, row) => row !== 1 && row !== 4))));
+    expect(await screen.findByText('2 removed parts are still used')).toBeTruthy();
+    const named = within(screen.getByText('2 removed parts are still used').closest('.fui-MessageBar') as HTMLElement);
+    expect(named.getByText('Willow DN 25').closest('li')!.textContent).toBe('Willow DN 25: Week rows 2, 4');
+    expect(named.getByText('Alder DN 12').closest('li')!.textContent).toMatch(
+      /^Alder DN 12: Week row 3; Crimps \(3 rows\); Machines \(\d rows\)$/,
+    );
+    fireEvent.click(named.getByText('Willow DN 25'));
+    await waitFor(async () => expect(await workbook.selection()).toMatchObject({ sheet: 'Week', row: 1 }));
+  });
+
+  test('a removed part that nothing names is no matter', async () => {
+    await openLoad(standingWorkbook());
+    choose(file('hoses.csv', csvOf(treeTables.hoses.slice(0, -1))));
+    await screen.findByText('Hoses: 1 removed', { selector: 'button' });
+    await act(() => new Promise(resolve => setTimeout(resolve, 50)));
+    expect(screen.queryByText(/still used/)).toBeNull();
+  });
+
+  test('proposed headings are confirmed by a person before anything is written', async () => {
+    await openLoad(standingWorkbook());
+    const [head, ...rows] = treeTables.hoses;
+    const foreign = head!.map(cell => ({ 'Bore (mm)': 'ID (mm)', 'Working pressure (bar)': 'WP (psi)' })[String(cell)] ?? cell);
+    choose(file('hoses.csv', csvOf([foreign, ...rows])));
+    const button = () => screen.findByText('Replace the catalogue', { selector: 'button' });
+    expect(await button()).toHaveProperty('disabled', true);
+    expect(screen.getByText(/Confirm the proposed headings first \(ID \(mm\), WP \(psi\)\)/)).toBeTruthy();
+    expect(screen.getAllByText('Proposed: confirm or change it')).toHaveLength(2);
+    fireEvent.click(screen.getByRole('button', { name: 'Confirm 2 proposed headings' }));
+    await waitFor(async () => expect(await button()).toHaveProperty('disabled', false));
+    expect(screen.queryByText(/Confirm the proposed/)).toBeNull();
+  });
+
+  test('what looks wrong is said before it is written, one cause once', async () => {
+    await openLoad(standingWorkbook());
+    choose(
+      file(
+        'crimps.csv',
+        csvOf([...treeTables.crimps, ...['a', 'b', 'c'].map(end => ['Yew DN 9', `Alder ${end}*`, null, 'D23', 310, 23.4, 0.15])]),
+      ),
+    );
+    expect(
+      await screen.findByText(/crimps.csv, rows 7–9, column A \(3 rows\): Hose "Yew DN 9" is not in the table Hoses/),
+    ).toBeTruthy();
   });
 
   test('what would be written over has to be agreed to', async () => {

@@ -16,6 +16,7 @@ export const machinesTable = {
     highest: { heading: 'Highest', kind: 'number' },
     largestMove: { heading: 'Largest move', kind: 'number', sign: 'notNegative' },
     date: { heading: 'Date', kind: 'date' },
+    by: { heading: 'By', kind: 'text' },
     note: { heading: 'Note', kind: 'text' },
   },
 } as const satisfies TableSchema;
