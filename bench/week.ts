@@ -2,7 +2,7 @@ import { hoseJobs } from '../src/sheets/cutlist/hoseJob';
 import type { CutLine } from '../src/sheets/jobs/cutLine';
 import type { CutSettings } from '../src/sheets/cutlist/cutSettings';
 import type { Gathered } from '../src/sheets/cutlist/gatherCuts';
-import type { RackRow } from '../src/sheets/rack/rack';
+import type { RackRow } from '../src/sheets/rack/rackRow';
 import { Decimal } from '../src/core/units/decimal';
 import { seededUniform } from './seededUniform';
 

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
+import type { FakeCell } from '../workbook/fakeWorkbook';
 import { demoSheets } from '../sheets/cutlist/demoWorkbook';
 import { ARTIFACTS, openFile, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
@@ -12,7 +13,9 @@ const workers: string[] = [];
 
 async function demoFile(): Promise<Buffer> {
   const book = new Workbook();
-  for (const [name, rows] of Object.entries(demoSheets)) book.addWorksheet(name).addRows(rows.map(row => [...row]));
+  const cell = (one: FakeCell) =>
+    typeof one === 'object' && 'formula' in one ? { formula: one.formula.slice(1), result: String(one.value) } : one;
+  for (const [name, rows] of Object.entries(demoSheets)) book.addWorksheet(name).addRows(rows.map(row => row.map(cell)));
   return Buffer.from(await book.xlsx.writeBuffer());
 }
 
@@ -104,7 +107,8 @@ describe('tab Week on the try-out page', () => {
       .getByLabel(/^Maker/)
       .fill('Beet workshop (invented)');
     const tags = await printed('Print tags', 'tags', true);
-    expect(tags.html.match(/class="tag"/g)).toHaveLength(24);
+    // The line that is not measured yet is a STOP: it gets no tag.
+    expect(tags.html.match(/class="tag"/g)).toHaveLength(23);
     expect(tags.pages).toBe(2);
   }, 30_000);
 
@@ -114,7 +118,12 @@ describe('tab Week on the try-out page', () => {
       page.getByRole('button', { name: 'Save as .xlsx' }).click(),
     ]);
     const book = await readXlsx(await download.createReadStream());
-    expect(book.worksheets.map(sheet => sheet.name)).toEqual(['Jobs', 'Rack', 'Hoses', 'Cut list', 'Rack after', 'Bench cards']);
+    expect(book.worksheets.map(sheet => sheet.name)).toEqual([
+      ...Object.keys(demoSheets),
+      'Cut list',
+      'Rack after',
+      'Bench cards',
+    ]);
     const list = book.getWorksheet('Cut list')!;
     expect(list.pageSetup).toMatchObject({ orientation: 'landscape', printTitlesRow: '10:10' });
     expect(list.getCell('A11').value).toBe('☐');

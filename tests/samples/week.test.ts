@@ -6,7 +6,8 @@ import { blockOf } from '../../src/workbook/a1';
 import { readXlsx } from '../../src/preview/xlsx/readXlsx';
 import { stopsOf } from '../../src/sheets/benchcard/benchSteps';
 import { gatherCards } from '../../src/sheets/jobs/gatherCards';
-import { gatherCuts, rackSheets } from '../../src/sheets/cutlist/gatherCuts';
+import { gatherCuts } from '../../src/sheets/cutlist/gatherCuts';
+import { rackSheets } from '../../src/sheets/rack/rack';
 import { planCuts } from '../../src/sheets/cutlist/planCuts';
 import { tagProblems, tagsOf } from '../../src/sheets/tags/tag';
 import { fakeWorkbook, type FakeCell } from '../workbook/fakeWorkbook';
@@ -41,7 +42,8 @@ describe('the week of the sample catalogue', () => {
     const workbook = await openSample('catalogue.xlsx', { sheet: 'Week', address: 'A6' });
     expect(await rackSheets(workbook)).toEqual(['Rack']);
     const gathered = await gatherCuts(workbook, 'Rack', settings, '2026-10-05');
-    expect([gathered.lineProblems, gathered.rack.problems]).toEqual([[], []]);
+    expect([gathered.report.leftOut, gathered.rack.report.leftOut]).toEqual([[], []]);
+    expect([gathered.read.questions, gathered.rack.questions]).toEqual([[], []]);
     const plans = await planCuts(gathered, solveCutPlan, () => {}, { aborted: false });
     expect(plans.map(({ job, totals, shortage }) => [job.hose, totals !== undefined, shortage])).toEqual(
       ['Larch DN 12', 'Larch DN 10', 'Larch DN 16', 'Rowan DN 19', 'Alder DN 16', 'Larch DN 19'].map(hose =>
@@ -72,9 +74,9 @@ describe('the week of the sample catalogue', () => {
 
 test('the job sheet has a rack for its lines in millimetres', async () => {
   const workbook = await openSample('job-sheet.xlsx', { sheet: 'Jobs (mm)', address: 'A6' });
-  const { jobs, lineProblems, rack } = await gatherCuts(workbook, 'Rack', settings, '2026-10-05');
+  const { jobs, report, rack } = await gatherCuts(workbook, 'Rack', settings, '2026-10-05');
   expect(rack.problems).toEqual([]);
   // The last line is not measured yet.
-  expect(lineProblems).toHaveLength(1);
+  expect(report.leftOut.map(({ reason }) => reason)).toEqual(['stop']);
   expect(jobs.filter(job => job.rack.length === 0).map(job => job.hose)).toEqual([]);
 });

@@ -1,5 +1,7 @@
 import type { Decimal } from '../../core/units/decimal';
-import { lengthText } from '../table/lengthCell';
+import type { LengthUnit } from '../../core/units/lengthUnit';
+import { lengthText } from '../table/lengthText';
+import { limitsText, smallText } from '../table/smallText';
 import { cutLimits, isTurned, type BenchCard, type CrimpEnd } from '../jobs/benchCard';
 import { WHERE_TO_MEASURE } from '../print/cautions';
 import { proofText, type ProofRule } from './proofTest';
@@ -12,16 +14,23 @@ export interface BenchStep {
 
 const NOT_STATED = 'not stated';
 
-/** A crimp diameter or another small length: as many decimals as its number has. */
-export function crimpText(length: Decimal | undefined): string {
-  return length?.toDecimalPlaces(4).toString() ?? NOT_STATED;
+/** A crimp diameter or another small length. */
+export function crimpText(length: Decimal | undefined, unit: LengthUnit): string {
+  return length ? smallText(length, unit) : NOT_STATED;
 }
 
+/** The dial in a table: `trial` where the machine has none yet. */
+export const dialText = ({ dial, trial }: CrimpEnd): string => dial ?? (trial ? 'trial' : '—');
+
 /** Limits of the crimp diameter, with equal decimals; "" where they are not known. */
-export function crimpLimits({ smallest, largest }: CrimpEnd): string {
-  if (!smallest || !largest) return '';
-  const places = Math.min(4, Math.max(smallest.decimalPlaces(), largest.decimalPlaces()));
-  return `${smallest.toFixed(places)} … ${largest.toFixed(places)}`;
+export function crimpLimits({ smallest, largest }: CrimpEnd, unit: LengthUnit): string {
+  return smallest && largest ? limitsText(smallest, largest, unit) : '';
+}
+
+/** A coupling with its ferrule, or that the end stays plain hose. */
+export function couplingText({ fitting, ferrule, isPlain }: CrimpEnd): string {
+  if (isPlain) return 'plain hose';
+  return `${fitting || NOT_STATED}${ferrule ? ` + ${ferrule}` : ''}`;
 }
 
 function cutText(card: BenchCard): string {
@@ -33,19 +42,19 @@ function cutText(card: BenchCard): string {
 }
 
 /** Skive of an end for a table cell: `out 25`, `in 4`, `none`, or a dash where the data do not say. */
-export function skiveShort({ skiveOutside, skiveInside }: CrimpEnd): string {
+export function skiveShort({ skiveOutside, skiveInside }: CrimpEnd, unit: LengthUnit): string {
   const parts = [
-    skiveOutside?.gt(0) && `out ${crimpText(skiveOutside)}`,
-    skiveInside?.gt(0) && `in ${crimpText(skiveInside)}`,
+    skiveOutside?.gt(0) && `out ${crimpText(skiveOutside, unit)}`,
+    skiveInside?.gt(0) && `in ${crimpText(skiveInside, unit)}`,
   ].filter(Boolean);
   return parts.length > 0 ? parts.join(', ') : skiveOutside || skiveInside ? 'none' : '—';
 }
 
-function skiveText(ends: readonly CrimpEnd[], unit: string): string | undefined {
+function skiveText(ends: readonly CrimpEnd[], unit: LengthUnit): string | undefined {
   const texts = ends.map(({ end, skiveOutside, skiveInside }) => {
     const parts = [
-      skiveOutside && !skiveOutside.isZero() && `outside ${crimpText(skiveOutside)} ${unit}`,
-      skiveInside && !skiveInside.isZero() && `inside ${crimpText(skiveInside)} ${unit}`,
+      skiveOutside && !skiveOutside.isZero() && `outside ${crimpText(skiveOutside, unit)} ${unit}`,
+      skiveInside && !skiveInside.isZero() && `inside ${crimpText(skiveInside, unit)} ${unit}`,
       !skiveOutside && !skiveInside && `${NOT_STATED}: ask before you crimp`,
     ].filter(Boolean);
     return parts.length > 0 ? `${end} ${parts.join(', ')}` : '';
@@ -53,20 +62,56 @@ function skiveText(ends: readonly CrimpEnd[], unit: string): string | undefined 
   return texts.some(Boolean) ? texts.filter(Boolean).join('; ') : undefined;
 }
 
-function crimpStep(end: CrimpEnd): BenchStep {
-  const limits = crimpLimits(end);
-  return {
-    name: `Crimp end ${end.end}`,
-    text: `${end.end === 'B' ? 'insert as end A; ' : ''}die ${end.die ?? NOT_STATED}, dial ${end.dial ?? NOT_STATED}; to ${crimpText(end.diameter)}${limits && ` (${limits})`}`,
-  };
+function crimpSteps(end: CrimpEnd, unit: LengthUnit): readonly BenchStep[] {
+  if (end.isPlain) return [];
+  const limits = crimpLimits(end, unit);
+  const dial = end.dial ?? end.trial ?? NOT_STATED;
+  return [
+    {
+      name: `Crimp end ${end.end}`,
+      text: `${end.end === 'B' ? 'insert as end A; ' : ''}die ${end.die ?? NOT_STATED}, ${/^no dial/.test(dial) ? dial : `dial ${dial}`}; to ${crimpText(end.diameter, unit)}${limits && ` (${limits})`}`,
+    },
+    {
+      name: `Measure ${end.end}`,
+      text: end.end === 'A' ? `four readings ${WHERE_TO_MEASURE}; the mean counts` : 'as end A',
+    },
+  ];
+}
+
+/** Coupling by coupling: marks, insertion, crimps. */
+function couplingSteps(card: BenchCard): readonly BenchStep[] {
+  const { ends, unit } = card;
+  const coupled = ends.filter(({ isPlain }) => !isPlain);
+  if (coupled.length === 0) return [];
+  const marks = coupled.map(
+    end => `${end.end} ${end.insertionDepth ? `${crimpText(end.insertionDepth, unit)} ${unit}` : NOT_STATED}`,
+  );
+  const [a, b] = ends;
+  return [
+    { name: 'Mark', text: `insertion mark from the hose’s end: ${marks.join(', ')}` },
+    { name: 'Insert', text: 'push on until the ferrule reaches the mark; check it again in the dies' },
+    ...crimpSteps(a, unit),
+    ...(isTurned(card) ? [{ name: 'Turn', text: 'set end B by the clock picture before you crimp it' }] : []),
+    ...crimpSteps(b, unit),
+    { name: 'Bore', text: 'check that the bore is clear, both couplings' },
+  ];
+}
+
+function testStep(card: BenchCard, rule: ProofRule): readonly BenchStep[] {
+  if (card.ends.some(({ isPlain }) => isPlain)) return [];
+  const text = isStopped(card)
+    ? 'no test pressure while this card says STOP'
+    : proofText(card.workingPressure, card.pressureUnit, rule);
+  return [{ name: 'Test', text }];
 }
 
 /** The steps of one card in working order. */
 export function benchSteps(card: BenchCard, rule: ProofRule): readonly BenchStep[] {
   const { ends, unit, guard } = card;
-  const [a, b] = ends;
-  const skive = skiveText(ends, unit);
-  const marks = ends.map(end => `${end.end} ${end.insertionDepth ? `${crimpText(end.insertionDepth)} ${unit}` : NOT_STATED}`);
+  const skive = skiveText(
+    ends.filter(({ isPlain }) => !isPlain),
+    unit,
+  );
   return [
     { name: 'Cut', text: cutText(card) },
     ...(skive ? [{ name: 'Skive', text: skive }] : []),
@@ -75,15 +120,8 @@ export function benchSteps(card: BenchCard, rule: ProofRule): readonly BenchStep
       name: 'Sleeves and guards',
       text: guard ? `slide on now: ${guard}` : 'none on this line; ferrules where they are separate',
     },
-    { name: 'Mark', text: `insertion mark from the hose’s end: ${marks.join(', ')}` },
-    { name: 'Insert', text: 'push on until the ferrule reaches the mark; check it again in the dies' },
-    crimpStep(a),
-    { name: 'Measure A', text: `four readings ${WHERE_TO_MEASURE}; the mean counts` },
-    ...(isTurned(card) ? [{ name: 'Turn', text: 'set end B by the clock picture before you crimp it' }] : []),
-    crimpStep(b),
-    { name: 'Measure B', text: 'as end A' },
-    { name: 'Bore', text: 'check that the bore is clear, both couplings' },
-    { name: 'Test', text: proofText(card.workingPressure, card.pressureUnit, rule) },
+    ...couplingSteps(card),
+    ...testStep(card, rule),
     { name: 'Flush', text: 'flush, and let it drain' },
     { name: 'Cap', text: 'cap both ends at once' },
     { name: 'Tag', text: 'maker, maximum working pressure with unit, year and month' },
@@ -91,9 +129,10 @@ export function benchSteps(card: BenchCard, rule: ProofRule): readonly BenchStep
 }
 
 /** Why an end must not be made; undefined where it may. */
-function stopOfEnd({ problem, die, dial, diameter, insertionDepth }: CrimpEnd): string | undefined {
+function stopOfEnd({ problem, isPlain, die, dial, trial, diameter, insertionDepth }: CrimpEnd): string | undefined {
   if (problem) return problem;
-  const open = [!die && 'die', !dial && 'dial', !diameter && 'crimp diameter', !insertionDepth && 'insertion depth'];
+  if (isPlain) return undefined;
+  const open = [!die && 'die', !dial && !trial && 'dial', !diameter && 'crimp diameter', !insertionDepth && 'insertion depth'];
   const names = open.filter(Boolean).join(', ');
   return names ? `${names} not stated: do not assemble before the maker’s data are here` : undefined;
 }
@@ -109,6 +148,15 @@ export function stopsOf(card: BenchCard): readonly string[] {
   return [...card.problems, ...ends, ...turn];
 }
 
+/** True where a card says STOP, for whatever reason: no pressure stands on it then. */
+export const isStopped = (card: BenchCard): boolean => card.isStop || stopsOf(card).length > 0;
+
+/** Working pressure with its unit, where the line may be made. */
+export function pressureText(card: BenchCard): string {
+  if (isStopped(card)) return 'none: STOP';
+  return card.workingPressure ? `${card.workingPressure} ${card.pressureUnit}` : NOT_STATED;
+}
+
 /** Assemblies of one line for whose readings there is room on its card. */
 export const READING_ROWS = 3;
 
@@ -120,11 +168,17 @@ export function furtherPieces({ quantity }: BenchCard): string {
 }
 
 /** Where the set-up of each end comes from and what its data say besides; "" where nothing is known. */
-export function sourcesOf({ ends }: BenchCard): string {
+export function sourcesOf({ ends, notes }: BenchCard): string {
   const sources = ends.flatMap(({ end, source }) => (source ? [`${end}: ${source}`] : [])).join('; ');
   const [a, b] = ends.map(({ remark }) => remark);
   const remarks = a && a === b ? [`A and B: ${a}`] : [a && `A: ${a}`, b && `B: ${b}`].filter(Boolean);
-  return [sources && `Set-up from ${sources}.`, remarks.length > 0 && `Note of the data: ${remarks.join('; ')}.`]
+  const trials = ends.flatMap(({ end, trial }) => (trial ? [`End ${end}: ${trial}.`] : []));
+  return [
+    ...trials,
+    sources && `Set-up from ${sources}.`,
+    remarks.length > 0 && `Note of the data: ${remarks.join('; ')}.`,
+    notes.length > 0 && `To know: ${notes.join('; ')}.`,
+  ]
     .filter(Boolean)
     .join(' ');
 }

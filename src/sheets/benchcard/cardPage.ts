@@ -1,6 +1,20 @@
-import { lengthText } from '../table/lengthCell';
+import { lengthText } from '../table/lengthText';
 import { countText, isTurned, titleOf, type BenchCard, type CrimpEnd } from '../jobs/benchCard';
-import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, sourcesOf, stopsOf } from './benchSteps';
+import {
+  benchSteps,
+  couplingText,
+  crimpLimits,
+  crimpText,
+  dialText,
+  furtherPieces,
+  pressureText,
+  READING_ROWS,
+  skiveShort,
+  sourcesOf,
+  stopsOf,
+} from './benchSteps';
+import type { Decimal } from '../../core/units/decimal';
+import type { LengthUnit } from '../../core/units/lengthUnit';
 import { CARD_STYLE } from './cardStyle';
 import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
 import { clockPicture } from './clockPicture';
@@ -16,10 +30,11 @@ export interface CardOptions {
   readonly today: string;
 }
 
-function endRow(end: CrimpEnd): Markup {
-  return markup`<tr><th scope="row">${end.end}</th><td class="coupling">${end.fitting || 'not stated'}${end.ferrule ? ` + ${end.ferrule}` : ''}</td>
-<td>${end.insertionDepth ? crimpText(end.insertionDepth) : '—'}</td><td>${skiveShort(end)}</td><td class="big">${end.die ?? '—'}</td><td class="big">${end.dial ?? '—'}</td>
-<td class="big">${end.diameter ? crimpText(end.diameter) : '—'}</td><td>${crimpLimits(end) || '—'}</td><td>${end.crimpLength ? crimpText(end.crimpLength) : '—'}</td></tr>`;
+function endRow(end: CrimpEnd, unit: LengthUnit): Markup {
+  const small = (length: Decimal | undefined) => (length ? crimpText(length, unit) : '—');
+  return markup`<tr><th scope="row">${end.end}</th><td class="coupling">${couplingText(end)}</td>
+<td>${small(end.insertionDepth)}</td><td>${skiveShort(end, unit)}</td><td class="big">${end.die ?? '—'}</td><td class="big">${dialText(end)}</td>
+<td class="big">${small(end.diameter)}</td><td>${crimpLimits(end, unit) || '—'}</td><td>${small(end.crimpLength)}</td></tr>`;
 }
 
 function readingsTable(card: BenchCard): Markup {
@@ -39,11 +54,10 @@ function clock(card: BenchCard): Markup | undefined {
 }
 
 function facts(card: BenchCard): Markup {
-  const { unit, overall, limits, workingPressure } = card;
+  const { unit, overall, limits } = card;
   const finished = overall ? `${lengthText(overall, unit)} ${unit}` : 'not stated';
   const range = limits ? `${lengthText(limits.shortest, unit)} … ${lengthText(limits.longest, unit)}` : '';
-  const pressure = workingPressure ? `${workingPressure} ${card.pressureUnit}` : 'not stated';
-  return markup`<p class="facts"><b>${card.hose}</b> · overall <b>${finished}</b>${range && ` (${range})`} · working pressure <b>${pressure}</b>${card.guard && ` · guard: ${card.guard}`}</p>`;
+  return markup`<p class="facts"><b>${card.hose}</b> · overall <b>${finished}</b>${range && ` (${range})`} · working pressure <b>${pressureText(card)}</b>${card.guard && ` · guard: ${card.guard}`}</p>`;
 }
 
 function cardMarkup(card: BenchCard, options: CardOptions): Markup {
@@ -54,7 +68,7 @@ function cardMarkup(card: BenchCard, options: CardOptions): Markup {
   const numbers = [card.order && `order ${card.order}`, card.assembly && `assembly ${card.assembly}`].filter(Boolean).join(' · ');
   return markup`<article class="card"><header><h1>${titleOf(card)}</h1><p>${numbers} <b class="count">${countText(card)}</b></p></header>
 ${facts(card)}${stops.map(stop => markup`<p class="stop"><b>STOP</b> ${stop}</p>`)}
-<table class="ends"><tr><th>end</th><th>coupling</th><th>insert to (${card.unit})</th><th>skive (${card.unit})</th><th>die</th><th>dial</th><th>crimp to (${card.unit})</th><th>limits of the mean (${card.unit})</th><th>crimp length (${card.unit})</th></tr>${card.ends.map(endRow)}</table>
+<table class="ends"><tr><th>end</th><th>coupling</th><th>insert to (${card.unit})</th><th>skive (${card.unit})</th><th>die</th><th>dial</th><th>crimp to (${card.unit})</th><th>limits of the mean (${card.unit})</th><th>crimp length (${card.unit})</th></tr>${card.ends.map(end => endRow(end, card.unit))}</table>
 ${sourcesOf(card) && markup`<p class="source">${sourcesOf(card)}</p>`}
 <div class="work"><ol>${steps}</ol>${clock(card)}</div>${readingsTable(card)}
 <p class="caution">${CARD_CAUTION}</p><footer>${card.note && markup`<b>${card.note}</b> · `}Made by ______________ Date ____________ Tested by ______________ · ${options.source}, ${options.today}</footer></article>`;

@@ -1,12 +1,26 @@
 import { addressOf } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import { fittingScale } from '../print/fittingScale';
-import { lengthText } from '../table/lengthCell';
+import { lengthText } from '../table/lengthText';
 import { pageStarts } from '../print/pageStarts';
 import { BAND_FILL, HEAD_FILL, STOP_FILL } from '../print/sheetFills';
 import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
 import { countText, isTurned, titleOf, type BenchCard, type CrimpEnd } from '../jobs/benchCard';
-import { benchSteps, crimpLimits, crimpText, furtherPieces, READING_ROWS, skiveShort, sourcesOf, stopsOf } from './benchSteps';
+import {
+  benchSteps,
+  couplingText,
+  crimpLimits,
+  crimpText,
+  dialText,
+  furtherPieces,
+  pressureText,
+  READING_ROWS,
+  skiveShort,
+  sourcesOf,
+  stopsOf,
+} from './benchSteps';
+import type { Decimal } from '../../core/units/decimal';
+import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CardOptions } from './cardPage';
 import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
 import { textLines } from '../print/textLines';
@@ -42,32 +56,32 @@ interface CardRow {
 const text = (kind: CardRow['kind'], words: string, width = ACROSS): CardRow[] =>
   textLines(words, width).map(line => ({ kind, cells: [line] }));
 
-function endCells(end: CrimpEnd): WrittenCell[] {
+function endCells(end: CrimpEnd, unit: LengthUnit): WrittenCell[] {
+  const small = (length: Decimal | undefined) => (length ? crimpText(length, unit) : '—');
   return [
     end.end,
-    end.insertionDepth ? crimpText(end.insertionDepth) : '—',
-    skiveShort(end),
+    small(end.insertionDepth),
+    skiveShort(end, unit),
     '',
     end.die ?? '—',
-    end.dial ?? '—',
-    end.diameter ? crimpText(end.diameter) : '—',
-    crimpLimits(end) || '—',
+    dialText(end),
+    small(end.diameter),
+    crimpLimits(end, unit) || '—',
     '',
-    end.crimpLength ? crimpText(end.crimpLength) : '—',
+    small(end.crimpLength),
     '',
   ];
 }
 
 /** The names of couplings are longer than any cell of the table under them. */
-const endName = ({ end, fitting, ferrule }: CrimpEnd) =>
-  `End ${end}: ${fitting || 'not stated'}${ferrule ? ` + ${ferrule}` : ''}`;
+const endName = (end: CrimpEnd) => `End ${end.end}: ${couplingText(end)}`;
 
 function factsOf(card: BenchCard): string {
-  const { unit, overall, limits, workingPressure: pressure } = card;
+  const { unit, overall, limits } = card;
   return [
     card.hose,
     `overall ${overall ? `${lengthText(overall, unit)} ${unit}` : 'not stated'}${limits ? ` (${lengthText(limits.shortest, unit)} … ${lengthText(limits.longest, unit)})` : ''}`,
-    `working pressure ${pressure ? `${pressure} ${card.pressureUnit}` : 'not stated'}`,
+    `working pressure ${pressureText(card)}`,
     card.guard && `guard: ${card.guard}`,
     card.order && `order ${card.order}`,
     card.assembly && `assembly ${card.assembly}`,
@@ -121,7 +135,7 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
         '',
       ],
     },
-    ...card.ends.map((end): CardRow => ({ kind: 'cells', cells: endCells(end) })),
+    ...card.ends.map((end): CardRow => ({ kind: 'cells', cells: endCells(end, card.unit) })),
     ...text('text', sourcesOf(card)),
     ...stepRows(card, options),
     ...(turn ? text('text', turn) : []),

@@ -2,7 +2,8 @@ import { Decimal } from '../../core/units/decimal';
 import { addressOf } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import type { CutSettings } from './cutSettings';
-import { lengthText } from '../table/lengthCell';
+import { placeOf } from '../rack/rackRow';
+import { lengthText } from '../table/lengthText';
 import type { PlannedCut, PlannedReel } from './plannedReel';
 import { textLines } from '../print/textLines';
 import { BAND_FILL, HEAD_FILL } from '../print/sheetFills';
@@ -61,7 +62,7 @@ function rowsOf(reels: readonly PlannedReel[], settings: CutSettings): WrittenCe
         ++cutNumber,
         reelIndex + 1,
         reel.rack.hose,
-        reel.rack.place,
+        placeOf(reel.rack),
         reel.rack.lot,
         cut.length.toNumber(),
         lineCell(cut.line.line),

@@ -24,14 +24,17 @@ export interface CutSettingsText {
   readonly step: string;
   readonly kerf: string;
   readonly squaring: string;
+  /** Shortest offcut worth keeping; it may stay blank only where nothing is kept. */
   readonly keep: string;
+  readonly keepsNothing: boolean;
   readonly ageLimit: string;
   readonly isOldestFirst: boolean;
 }
 
 /** Fields before anybody has touched them: kerf, squaring and keep are the user's to say. */
 export function freshSettings(unit: LengthUnit): CutSettingsText {
-  return { unit, step: unit === 'mm' ? '1' : '1/16', kerf: '', squaring: '', keep: '', ageLimit: '', isOldestFirst: false };
+  const step = unit === 'mm' ? '1' : '1/16';
+  return { unit, step, kerf: '', squaring: '', keep: '', keepsNothing: false, ageLimit: '', isOldestFirst: false };
 }
 
 type Field = 'step' | 'kerf' | 'squaring' | 'keep' | 'ageLimit';
@@ -42,7 +45,9 @@ export interface ReadSettings {
   readonly mistakes: Readonly<Partial<Record<Field, string>>>;
 }
 
-/** Reads the fields. A blank kerf is a mistake (0 is an answer); squaring, keep and age limit may stay blank. */
+const KEEP_ADVICE = 'enter a length, or tick “Nothing is kept”';
+
+/** Reads the fields. A blank kerf is a mistake (0 is an answer), and so is not saying what is kept; squaring and age limit may stay blank. */
 export function readSettings(fields: CutSettingsText): ReadSettings {
   const mistakes: Partial<Record<Field, string>> = {};
   const read = (field: Field, label: string, sign: 'positive' | 'notNegative', advice?: string): Decimal | undefined => {
@@ -59,7 +64,7 @@ export function readSettings(fields: CutSettingsText): ReadSettings {
   const step = read('step', 'bench step', 'positive', 'enter the smallest step the bench can cut');
   const kerf = read('kerf', 'kerf', 'notNegative', 'enter the width of your cut, 0 for a knife');
   const squaring = read('squaring', 'squaring', 'notNegative');
-  const keep = read('keep', 'shortest piece worth keeping', 'positive');
+  const keep = fields.keepsNothing ? undefined : read('keep', 'shortest offcut worth keeping', 'positive', KEEP_ADVICE);
   const years = read('ageLimit', 'age limit', 'positive');
   if (!step || !kerf || Object.keys(mistakes).length > 0) return { settings: undefined, mistakes };
   const ageLimitMonths = years && Math.round(years.toNumber() * 12);

@@ -1,7 +1,7 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { CutLine } from '../jobs/cutLine';
 import type { CutSettings } from './cutSettings';
-import type { RackRow } from '../rack/rack';
+import type { RackRow } from '../rack/rackRow';
 
 /** A piece of stock with the cuts laid on it. */
 export interface FilledStock {

@@ -1,22 +1,38 @@
+import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
+import { measureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
+import type { CutLine } from '../jobs/cutLine';
+import { isReady, type JobLine } from '../jobs/jobLine';
+import { readJobs, type JobChoice, type Jobs } from '../jobs/readJobs';
+import { readRack, type Rack } from '../rack/rack';
+import { rackIn } from '../rack/rackRow';
+import { reelLengths } from '../rack/reelLengths';
 import type { RowProblem } from '../table/rowProblem';
+import type { LeftOutRow, ReadReport, Takeable } from '../table/tableRows';
+import { cutLineOf } from './cutLineOf';
 import type { CutSettings } from './cutSettings';
 import { hoseJobs, type HoseJob } from './hoseJob';
-import { pickedRows, type PickedRows } from '../table/pickedRows';
-import { rackLikeness, rackTable, readRack, type Rack } from '../rack/rack';
-import { jobTable, jobUnit, readCutLines } from '../jobs/readCutLines';
-import { reelLengths } from '../rack/reelLengths';
+
+/** Rows that are taken though they would be left out, and what is meant by lines with a single coupling. */
+export interface CutWishes {
+  readonly take?: ReadonlySet<Takeable>;
+  readonly takeRack?: ReadonlySet<Takeable>;
+  readonly plainEnds?: boolean;
+}
 
 /** Everything the plans are made from, as it was read. */
 export interface Gathered {
-  /** The lines that were chosen. */
-  readonly picked: Omit<PickedRows, 'content'>;
+  readonly read: Jobs;
+  /** What was taken and left out of the job sheet; lines that the bench cannot cut are among those left out. */
+  readonly report: ReadReport;
   readonly rackSheet: string;
+  readonly rack: Rack;
+  readonly wishes: CutWishes;
   readonly jobs: readonly HoseJob[];
   readonly lineCount: number;
-  readonly lineProblems: readonly RowProblem[];
-  readonly rack: Rack;
+  /** Some lines have overall length and couplings, but nothing says what to cut. */
+  readonly lacksCutLength: boolean;
   readonly reelLengths: ReadonlyMap<string, Decimal>;
   readonly settings: CutSettings;
 }
@@ -24,73 +40,84 @@ export interface Gathered {
 /** A reason that nothing can be planned, ready to be shown. */
 export class NothingToPlan extends Error {}
 
-/** Sheets that hold a rack: a table with hose and length, but neither a job table nor the catalogue's hoses; the likeliest first. */
-export async function rackSheets(workbook: Workbook): Promise<readonly string[]> {
-  const names = await workbook.sheets();
-  const contents = await Promise.all(names.map(name => workbook.used(name)));
-  const found = names.map((name, index) => ({ name, likeness: jobTable(contents[index]) ? 0 : rackLikeness(contents[index]) }));
-  return found
-    .filter(({ likeness }) => likeness > 0)
-    .sort((a, b) => b.likeness - a.likeness)
-    .map(({ name }) => name);
+const NO_CUT_LENGTH = 'no column gives its cut length: add one under Week › Columns';
+
+interface Cuttable {
+  readonly lines: readonly CutLine[];
+  readonly problems: readonly RowProblem[];
+}
+
+function cuttable(lines: readonly JobLine[], settings: CutSettings): Cuttable {
+  const found: CutLine[] = [];
+  const problems: RowProblem[] = [];
+  for (const line of lines) {
+    if (!line.cutLength) {
+      problems.push({ row: line.row, sentence: NO_CUT_LENGTH });
+      continue;
+    }
+    try {
+      found.push(cutLineOf(line, line.cutLength, settings));
+    } catch (error) {
+      if (!(error instanceof TradeError)) throw error;
+      problems.push({ row: line.row, sentence: error.message });
+    }
+  }
+  return { lines: found, problems };
+}
+
+function reportOf({ report }: Jobs, { lines, problems }: Cuttable): ReadReport {
+  const leftOut = problems.map(({ row, sentence }): LeftOutRow => ({ row, sentence, reason: 'problem' }));
+  return { ...report, taken: lines.map(({ row }) => row), leftOut: [...report.leftOut, ...leftOut] };
+}
+
+/** Lines with couplings that say how long they get, in a table without a column of cut lengths. */
+function lacksCutLength({ tables, lines }: Jobs): boolean {
+  const isShort = ({ cutLength, overall, ends }: JobLine) => !cutLength && overall && ends.some(({ fitting }) => fitting !== '');
+  return tables.some(({ columns }) => columns.cutLength === undefined) && lines.some(isShort);
 }
 
 /**
- * Reads the selected job sheet, the rack and the reel lengths of the catalogue's sheet Hoses.
- * @throws NothingToPlan where a table is missing or its unit is not that of the settings
+ * Reads the selected job lines and the rack. Lines that must not be made, are done, planned or hidden are left out.
+ * @param choice rows that are meant; the selection where left out
+ * @throws NothingToPlan, NoJobs where a table is missing
  */
-export async function gatherCuts(workbook: Workbook, rackSheet: string, settings: CutSettings, today: string): Promise<Gathered> {
-  return gathered(workbook, await pickedRows(workbook), rackSheet, settings, today);
+export async function gatherCuts(
+  workbook: Workbook,
+  rackSheet: string,
+  settings: CutSettings,
+  today: string,
+  wishes: CutWishes = {},
+  choice?: JobChoice,
+): Promise<Gathered> {
+  const unit = measureUnit('length', settings.unit)!;
+  const { take, plainEnds } = wishes;
+  const read = await readJobs(workbook, { step: { value: settings.step, unit }, take, plainEnds }, choice);
+  const rack = await readRack(workbook, rackSheet, wishes.takeRack);
+  if (!rack) throw new NothingToPlan(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
+  const ready = read.lines.filter(line => isReady(line) && line.quantity !== 0);
+  const cut = cuttable(ready, settings);
+  return {
+    read,
+    report: reportOf(read, cut),
+    rackSheet,
+    rack,
+    wishes,
+    jobs: hoseJobs(cut.lines, rackIn(rack.rows, settings.unit), settings, today),
+    lineCount: cut.lines.length,
+    lacksCutLength: lacksCutLength(read),
+    reelLengths: reelLengths(read.catalogue, settings.unit),
+    settings,
+  };
 }
 
 /** Reads the same lines and the same rack again, wherever the selection is now. */
-export async function gatherAgain(
-  workbook: Workbook,
-  { picked, rackSheet, settings }: Gathered,
-  today: string,
-): Promise<Gathered> {
-  return gathered(workbook, { ...picked, content: await workbook.used(picked.sheet) }, rackSheet, settings, today);
+export async function gatherAgain(workbook: Workbook, gathered: Gathered, today: string): Promise<Gathered> {
+  const { rackSheet, settings, wishes, read } = gathered;
+  return gatherCuts(workbook, rackSheet, settings, today, wishes, read.choice);
 }
 
 /** True where lines and rack still say what a plan was made from. */
 export function isSameWork(one: Gathered, other: Gathered): boolean {
   const workOf = ({ jobs, rack }: Gathered) => JSON.stringify([jobs.map(({ lines }) => lines), rack.rows]);
   return workOf(one) === workOf(other);
-}
-
-async function gathered(
-  workbook: Workbook,
-  picked: PickedRows,
-  rackSheet: string,
-  settings: CutSettings,
-  today: string,
-): Promise<Gathered> {
-  const table = jobTable(picked.content, picked.near) ?? jobTable(picked.content);
-  if (!table) {
-    throw new NothingToPlan(
-      `Sheet ${picked.sheet} has no table with the columns Hose, Cut length and Quantity above the selected cell. Select your job lines, or one cell of the job table.`,
-    );
-  }
-  const unit = jobUnit(table);
-  if (unit && unit !== settings.unit) {
-    throw new NothingToPlan(
-      `The cut lengths of sheet ${picked.sheet} are in ${unit}: set the unit to ${unit}, and look at kerf, squaring and keep again.`,
-    );
-  }
-  const stock = rackTable(await workbook.used(rackSheet));
-  if (!stock) throw new NothingToPlan(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
-  const { lines, problems } = readCutLines(table, settings.unit, settings.step, picked.rows);
-  const rack = readRack(stock, settings.unit);
-  const names = await workbook.sheets();
-  const hoses = names.includes('Hoses') ? await workbook.used('Hoses') : undefined;
-  return {
-    picked: { sheet: picked.sheet, near: picked.near, rows: picked.rows },
-    rackSheet,
-    jobs: hoseJobs(lines, rack.rows, settings, today),
-    lineCount: lines.length,
-    lineProblems: problems,
-    rack,
-    reelLengths: reelLengths(hoses, settings.unit),
-    settings,
-  };
 }

@@ -6,7 +6,7 @@ import { canCut } from './canCut';
 import type { CutSettings } from './cutSettings';
 import { firstFit, piecesOf } from './firstFit';
 import type { PlanSolver } from './planSolver';
-import type { RackRow } from '../rack/rack';
+import type { RackRow } from '../rack/rackRow';
 
 /** Oldest first; what has no date comes last; equal dates stay in rack order. */
 export function byAge(rack: readonly RackRow[]): readonly RackRow[] {

@@ -1,6 +1,6 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { lengthText } from '../table/lengthCell';
+import { lengthText } from '../table/lengthText';
 import type { CutLine } from '../jobs/cutLine';
 import type { HosePlan } from './planHose';
 
@@ -24,7 +24,8 @@ export function worthSentence(keep: Decimal, unit: LengthUnit): string {
 /** What has to be bought, or why that is not known. */
 export function buySentence({ buy, job, reelLength }: HosePlan, unit: LengthUnit): string {
   if (!buy && reelLength) return `No number of reels of ${lengthText(reelLength, unit)} ${unit} was found to be enough.`;
-  if (!buy) return `How much to buy is not known: give the reel length of ${job.hose} in the sheet Hoses (column Reel length).`;
+  if (!buy)
+    return `How much to buy is not known: give the reel length of ${job.hose} in the Catalogue (sheet Hoses, column Reel length).`;
   const reels = `${buy.reels} ${buy.reels === 1 ? 'reel' : 'reels'} of ${lengthText(buy.reelLength, unit)} ${unit}`;
   if (buy.reels === buy.atLeast) return `Buy ${reels}: the least that is enough.`;
   const more = buy.reels - buy.atLeast;

@@ -5,7 +5,8 @@ import type { CutSettings } from './cutSettings';
 import type { FilledStock } from './firstFit';
 import type { HoseJob } from './hoseJob';
 import { byAge } from './oldestFirst';
-import { isTooOld, type RackRow } from '../rack/rack';
+import { isTooOld } from '../rack/hoseAge';
+import type { RackRow } from '../rack/rackRow';
 
 /** One cut of a reel and the assembly it is for. */
 export interface PlannedCut {

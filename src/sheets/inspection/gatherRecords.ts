@@ -7,9 +7,8 @@ import type { RangeContent, Workbook } from '../../workbook/workbook';
 import { readSlots, type EntryDefaults } from '../crimps/readSlots';
 import type { EntrySlot } from '../crimps/entrySlot';
 import type { BenchCard } from '../jobs/benchCard';
-import { cardTable } from '../jobs/cardHeadings';
-import { catalogueLookUp } from '../jobs/catalogueLookUp';
-import { cardUnit, readCards } from '../jobs/readCards';
+import { gatherCards } from '../jobs/gatherCards';
+import { jobChoice, NoJobs, type JobChoice } from '../jobs/readJobs';
 import { catalogueOfWorkbook } from '../catalogue/catalogueOfWorkbook';
 import { benchStep } from '../table/benchStep';
 import { locateMeasurements } from '../crimps/locateMeasurements';
@@ -41,20 +40,21 @@ export interface GatheredRecords {
 
 const key = (text: string) => text.trim().toLowerCase();
 
-/** Lines of a sheet as cards; [] where it has no job table. */
-function cardsOf(
-  content: RangeContent | undefined,
-  near: number | undefined,
-  rows: ReadonlySet<number> | undefined,
-  catalogue: Catalogue | undefined,
-  wishes: RecordWishes,
-): readonly BenchCard[] {
-  const table = cardTable(content, near) ?? cardTable(content);
-  if (!table) return [];
-  const unit = cardUnit(table) ?? 'mm';
-  const lookUp = catalogue && catalogueLookUp(catalogue, wishes.fields.machine.trim() || undefined);
-  return readCards(table, { unit, step: benchStep(wishes.bench, unit), pressureUnit: wishes.pressureUnit, lookUp }, rows);
+/** Lines of a sheet as cards, whatever their status; [] where it has no job table. */
+async function cardsOf(workbook: Workbook, choice: JobChoice, wishes: RecordWishes): Promise<readonly BenchCard[]> {
+  const { bench, fields, pressureUnit } = wishes;
+  const { unit } = bench;
+  const reading = { unit, step: benchStep(bench, unit), pressureUnit, machine: fields.machine, whateverStatus: true };
+  try {
+    return (await gatherCards(workbook, reading, choice)).cards;
+  } catch (error) {
+    if (error instanceof NoJobs) return [];
+    throw error;
+  }
 }
+
+/** All lines of a sheet. */
+const wholeSheet = (sheet: string): JobChoice => ({ sheet, block: { row: 0, column: 0, rows: 1, columns: 1 }, isChoice: false });
 
 /** Crimps of a sheet, and the uncertainty that stands above them. */
 interface SheetCrimps {
@@ -157,8 +157,10 @@ export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): P
   const here = await slotsOf(workbook, picked.content, selection.row, picked.rows, catalogue, wishes);
   const slotsLead = here.slots.length > 0;
   const crimps = slotsLead ? here : await slotsOf(workbook, other, other?.row ?? 0, undefined, catalogue, wishes);
-  const cardsHere = cardsOf(picked.content, picked.near, slotsLead ? undefined : picked.rows, catalogue, wishes);
-  const cards = cardsHere.length > 0 || !slotsLead ? cardsHere : cardsOf(other, undefined, undefined, catalogue, wishes);
+  const choice = await jobChoice(workbook);
+  const cardsHere = await cardsOf(workbook, slotsLead ? { ...choice, isChoice: false } : choice, wishes);
+  const cards =
+    cardsHere.length > 0 || !slotsLead || !other ? cardsHere : await cardsOf(workbook, wholeSheet(other.sheet), wishes);
   const uncertainty = numberFromText(wishes.fields.uncertainty)?.value ?? crimps.uncertainty;
   const records = joined(crimps.slots, cards, slotsLead, { catalogue, uncertainty });
   if (records.length === 0) {

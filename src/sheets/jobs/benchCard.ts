@@ -9,6 +9,10 @@ export interface CrimpEnd {
   readonly ferrule?: string | undefined;
   readonly die?: string | undefined;
   readonly dial?: string | undefined;
+  /** What to do where the machine has no dial: make a trial piece, at which dial. */
+  readonly trial?: string | undefined;
+  /** This end stays plain hose: there is nothing to crimp. */
+  readonly isPlain?: boolean | undefined;
   readonly diameter?: Decimal | undefined;
   /** Limits of the mean crimp diameter. */
   readonly smallest?: Decimal | undefined;
@@ -54,8 +58,12 @@ export interface BenchCard {
   /** Sleeves and guards; "" where there are none. */
   readonly guard: string;
   readonly note: string;
-  /** Sentences about cells that could not be read. */
+  /** It must not be made: no test pressure stands on it. */
+  readonly isStop: boolean;
+  /** Why not, beside what its ends say. */
   readonly problems: readonly string[];
+  /** Something to know about it though it can be made. */
+  readonly notes: readonly string[];
 }
 
 /** Limits of the cut: what the limits of the finished length leave. They lie about the wanted length, not about the rounded one. */

@@ -2,7 +2,7 @@ import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { LengthRange } from './cutLine';
-import { lengthText } from '../table/lengthCell';
+import { lengthText } from '../table/lengthText';
 
 /** A cut length and what it changes. */
 export interface BenchCut {

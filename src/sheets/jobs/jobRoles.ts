@@ -1,3 +1,4 @@
+import { roleChoices, type RoleChoice } from '../table/columnsRead';
 import { headingForms } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
 import type { MeasureRole } from '../table/tableReader';
@@ -83,6 +84,19 @@ export const JOB_ROLES: RoleList<JobRole> = [
 
 /** The same for both ends where the heading names none. */
 export const END_ROLES: RoleList<EndField> = END_FIELDS.map(field => [field, field] as const);
+
+const ENDS = ['A', 'B', ''] as const;
+
+/** True for the role of a column that says something of a crimp. */
+export const isEndRole = (role: string): role is EndRole => END_FIELDS.some(field => ENDS.some(end => role === `${field}${end}`));
+
+/** What a column of a job sheet can be, as it is shown where somebody chooses. */
+export const JOB_ROLE_CHOICES: readonly RoleChoice[] = [
+  ...roleChoices(JOB_ROLES),
+  ...roleChoices(END_ROLES).flatMap(({ role, label }) =>
+    ENDS.map(end => ({ role: `${role}${end}`, label: `${label} ${end}`.trim() })),
+  ),
+];
 
 const length = (label: string): MeasureRole => ({ quantity: 'length', group: 'length', label });
 const small = (label: string): MeasureRole => ({ quantity: 'length', group: 'diameter', label });

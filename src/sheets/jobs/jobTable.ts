@@ -4,10 +4,19 @@ import { endsOfHeading } from '../table/endOfHeading';
 import type { FoundTable } from '../table/findTables';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
-import { columnsByRole, correctionKey, type ColumnsByRole } from '../table/tableColumns';
+import { columnsByRole, correctionKey, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
 import { nameColumns, type KnownParts } from '../table/nameColumns';
 import { TableReader, type TableQuestion } from '../table/tableReader';
-import { END_ROLES, isOverallByName, JOB_MEASURES, JOB_ROLES, type EndField, type EndRole, type JobRole } from './jobRoles';
+import {
+  END_ROLES,
+  isEndRole,
+  isOverallByName,
+  JOB_MEASURES,
+  JOB_ROLES,
+  type EndField,
+  type EndRole,
+  type JobRole,
+} from './jobRoles';
 
 /** A table of job lines: what its columns are, and a reader of its rows. */
 export interface JobTable {
@@ -17,11 +26,20 @@ export interface JobTable {
 }
 
 /** Columns of each end: those whose headings name it, and those that hold for both. */
-function endColumns({ headings, block }: FoundTable, taken: ReadonlySet<number>): ColumnsByRole<EndRole> {
+function endColumns(
+  { headings, block }: FoundTable,
+  taken: ReadonlySet<number>,
+  corrections: HeadingCorrections,
+): ColumnsByRole<EndRole> {
   const found: Partial<Record<EndRole, number>> = {};
   headings.forEach((heading, index) => {
     const column = block.column + index;
     if (taken.has(column) || heading === '') return;
+    const said = corrections.get(correctionKey(heading));
+    if (said !== undefined) {
+      if (isEndRole(said)) found[said] ??= column;
+      return;
+    }
     const { name } = headingUnit(heading, 'length');
     const one = (text: string) => (Object.keys(columnsByRole({ headings: [text], block }, END_ROLES)) as EndField[])[0];
     for (const { end, rest } of endsOfHeading(name)) {
@@ -80,7 +98,7 @@ export function jobTable(
   const main = { ...both, ...machineColumn(cells, table, both, parts) };
   if (main.hose === undefined || (main.overall === undefined && main.cutLength === undefined)) return undefined;
   const taken = new Set(Object.values(main).filter(column => column !== undefined));
-  const columns: ColumnsByRole<JobRole> = { ...endColumns(table, taken), ...main };
+  const columns: ColumnsByRole<JobRole> = { ...endColumns(table, taken, answers.role), ...main };
   const reader = new TableReader<JobRole>(cells, table, columns, JOB_MEASURES, answers, proposals, ['quantity', 'twist']);
   const hasLength = columns.cutLength !== undefined || columns.fittingA !== undefined || columns.fittingB !== undefined;
   if (!hasLength && isOverallByName(reader.heading('overall'))) reader.questions.push(whichLength(reader));

@@ -146,7 +146,8 @@ function limitsOf(line: LineReader): JobLine['limits'] {
   return shortest && longest ? { shortest, longest } : undefined;
 }
 
-const ONE_COUPLING = 'only one coupling is named: name the other, or say that the other end stays plain hose';
+/** What is asked where a line names a single coupling. */
+export const ONE_COUPLING = 'only one coupling is named: name the other, or say that the other end stays plain hose';
 
 /** Lengths of a line: what to cut is the sheet's, or the length of a hose without couplings. */
 function lengthsOf(line: LineReader, fittings: readonly [string, string]) {

@@ -13,7 +13,7 @@ import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { isReady, stopSentence, type JobLine } from './jobLine';
 import { jobTable, type JobTable } from './jobTable';
-import { readJobLine, type LineReading } from './readJobLine';
+import { ONE_COUPLING, readJobLine, type LineReading } from './readJobLine';
 
 /** Which rows of which sheet are meant; read again later, it means the same ones. */
 export interface JobChoice {
@@ -46,6 +46,10 @@ export interface Jobs {
   readonly catalogue: Catalogue | undefined;
   readonly tables: readonly JobTable[];
 }
+
+/** True where some line names a single coupling: somebody has to say whether its other end stays plain hose. */
+export const asksAboutPlainEnds = ({ lines }: Jobs): boolean =>
+  lines.some(({ standing }) => standing.kind === 'stop' && standing.reasons.includes(ONE_COUPLING));
 
 /** A reason that there are no job lines, ready to be shown. */
 export class NoJobs extends Error {}

@@ -9,8 +9,8 @@ import type { PlanProgress } from '../cutlist/planCuts';
 import { planHose, type HosePlan } from '../cutlist/planHose';
 import { lineText } from '../cutlist/planText';
 import type { PlanSolver } from '../cutlist/planSolver';
-import type { RackRow } from '../rack/rack';
-import { lengthText } from '../table/lengthCell';
+import type { RackRow } from '../rack/rackRow';
+import { lengthText } from '../table/lengthText';
 import type { HoseNeed } from './purchaseNeeds';
 
 /** How many new reels of a hose a cut plan asks for. */

@@ -3,7 +3,8 @@ import type { CutSettings } from '../cutlist/cutSettings';
 import type { PlanProgress } from '../cutlist/planCuts';
 import type { PlanSolver } from '../cutlist/planSolver';
 import { cutListsOf } from '../cutlist/readCutList';
-import { rackTable, readRack, type RackRow } from '../rack/rack';
+import { readRack } from '../rack/rack';
+import { rackIn, type RackRow } from '../rack/rackRow';
 import { freeSheetName } from '../print/freeSheetName';
 import type { RowProblem } from '../table/rowProblem';
 import { guardPrices } from '../catalogue/guardPrices';
@@ -36,9 +37,9 @@ export interface WrittenPurchase {
 
 async function rackRows(workbook: Workbook, { rackSheet, settings }: PurchasePlanning): Promise<readonly RackRow[]> {
   if (rackSheet === undefined) return [];
-  const table = rackTable(await workbook.used(rackSheet));
-  if (!table) throw new NothingToQuote(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
-  return readRack(table, settings.unit).rows;
+  const rack = await readRack(workbook, rackSheet);
+  if (!rack) throw new NothingToQuote(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
+  return rackIn(rack.rows, settings.unit);
 }
 
 async function plannedReels(

@@ -1,5 +1,5 @@
 import type { BenchCard } from '../jobs/benchCard';
-import { lengthText } from '../table/lengthCell';
+import { lengthText } from '../table/lengthText';
 
 /** What stands on the tag of one assembly. Source of the marking: DGUV 209-071, 4.3 (maker, maximum pressure with unit, year and month). */
 export interface Tag {
@@ -29,9 +29,11 @@ function assemblyNumber({ assembly, line, quantity }: BenchCard, piece: number, 
   return quantity > 1 ? `${number}-${piece}` : number;
 }
 
-/** One tag an assembly, in the order of the lines. */
+const makeable = (cards: readonly BenchCard[]) => cards.filter(({ isStop }) => !isStop);
+
+/** One tag an assembly, in the order of the lines; lines that must not be made get none. */
 export function tagsOf(cards: readonly BenchCard[], { maker, prefix, today }: TagOptions): readonly Tag[] {
-  return cards.flatMap(card =>
+  return makeable(cards).flatMap(card =>
     Array.from({ length: card.quantity }, (_, index) => ({
       maker,
       number: assemblyNumber(card, index + 1, prefix),
@@ -45,14 +47,16 @@ export function tagsOf(cards: readonly BenchCard[], { maker, prefix, today }: Ta
 
 /** What keeps tags from being printed, or is worth knowing first. */
 export function tagProblems(cards: readonly BenchCard[], tags: readonly Tag[], { maker }: TagOptions): readonly string[] {
-  const unrated = cards.filter(card => !card.workingPressure).map(card => card.line);
-  const uncounted = cards.filter(card => card.quantity === 0).map(card => card.line);
+  const stopped = cards.filter(({ isStop }) => isStop).map(({ line }) => line);
+  const unrated = makeable(cards)
+    .filter(card => !card.workingPressure)
+    .map(card => card.line);
   const numbers = new Set<string>();
   const twice = new Set(tags.filter(tag => numbers.has(tag.number) || !numbers.add(tag.number)).map(tag => tag.number));
   return [
+    ...(stopped.length > 0 ? [`STOP, so no tags: line ${stopped.join(', ')}.`] : []),
     ...(maker.trim() === '' ? ['Enter your name as maker: a tag without it is no marking.'] : []),
     ...(unrated.length > 0 ? [`No working pressure, so no tags, for line ${unrated.join(', ')}.`] : []),
-    ...(uncounted.length > 0 ? [`No readable quantity, so no tags, for line ${uncounted.join(', ')}.`] : []),
     ...(twice.size > 0 ? [`The same number twice: ${[...twice].join(', ')}.`] : []),
   ];
 }

@@ -27,11 +27,21 @@ interface Props {
 export function CutFields({ fields, mistakes, isAsked, racks, rack, onFields, onRack }: Props) {
   const styles = useStyles();
   const { unit } = fields;
-  const text = (field: 'kerf' | 'squaring' | 'keep' | 'step' | 'ageLimit', label: string, hint?: string) => {
+  const text = (
+    field: 'kerf' | 'squaring' | 'keep' | 'step' | 'ageLimit',
+    label: string,
+    hint?: string,
+    disabled: boolean = false,
+  ) => {
     const mistake = isAsked || fields[field].trim() !== '' ? mistakes[field] : undefined;
     return (
       <Field label={label} hint={hint} validationState={mistake ? 'error' : 'none'} validationMessage={mistake}>
-        <Input className={styles.narrow} value={fields[field]} onChange={(_, { value }) => onFields({ [field]: value })} />
+        <Input
+          className={styles.narrow}
+          disabled={disabled}
+          value={fields[field]}
+          onChange={(_, { value }) => onFields({ [field]: value })}
+        />
       </Field>
     );
   };
@@ -57,10 +67,15 @@ export function CutFields({ fields, mistakes, isAsked, racks, rack, onFields, on
       <div className={styles.grid}>
         {text('kerf', `Kerf (${unit})`, '0 for a knife')}
         {text('squaring', `Squaring (${unit})`, 'Off every reel first')}
-        {text('keep', `Keep from (${unit})`, 'Shortest end worth keeping')}
+        {text('keep', `Keep from (${unit})`, 'Shortest offcut worth keeping', fields.keepsNothing)}
         {text('step', `Bench step (${unit})`, 'Smallest it can cut')}
         {text('ageLimit', 'Age limit (years)', 'Blank = no warning')}
       </div>
+      <Checkbox
+        label="Nothing is kept: every offcut is scrap"
+        checked={fields.keepsNothing}
+        onChange={(_, { checked }) => onFields({ keepsNothing: checked === true })}
+      />
       <Checkbox
         label="Use the oldest hose first"
         checked={fields.isOldestFirst}

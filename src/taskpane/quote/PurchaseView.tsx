@@ -2,7 +2,7 @@ import { Body1, Caption1, Checkbox, Field, makeStyles, Radio, RadioGroup, tokens
 import { useCallback, useRef, useState } from 'react';
 import { CutFields } from '../controls/CutFields';
 import { freshSettings, readSettings } from '../../sheets/cutlist/cutSettings';
-import { rackSheets } from '../../sheets/cutlist/gatherCuts';
+import { rackSheets } from '../../sheets/rack/rack';
 import type { PlanProgress } from '../../sheets/cutlist/planCuts';
 import type { ViewProps } from '../controls/viewProps';
 import { PlanProgressView } from '../controls/PlanProgressView';

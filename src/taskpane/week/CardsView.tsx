@@ -9,7 +9,10 @@ import { today } from '../../sheets/table/today';
 import { useStored } from '../controls/useStored';
 import { cardPage, type CardOptions } from '../../sheets/benchcard/cardPage';
 import { cardSheet } from '../../sheets/benchcard/cardSheet';
-import { gatherCards, type CardWishes } from '../../sheets/jobs/gatherCards';
+import type { CardWishes } from '../../sheets/jobs/gatherCards';
+import type { JobTicks } from '../controls/JobsNote';
+import { CardsNote } from './CardsNote';
+import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
 import { noCrimpData } from '../../sheets/jobs/lackingData';
@@ -47,11 +50,13 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
   const [remark, setRemark] = useState<string>();
   const factor = numberFromText(fields.factor)?.value;
   const isFactor = factor !== undefined && factor.gte(1);
+  const [ticks, setTicks] = useState<JobTicks>({});
+  const { view, refresh, gather: read, show } = useCards(workbook, { ...wishesOf(fields, bench), ...ticks });
   const gather = async () => {
     setRemark(undefined);
     if (!isFactor) throw new Error('Enter the proof factor first: a number of at least 1, like 2.');
-    const { cards, source } = await gatherCards(workbook, wishesOf(fields, bench));
-    if (cards.length === 0) throw new Error('There is no line with a hose in the selection.');
+    const { cards, source } = await read();
+    if (cards.length === 0) throw new Error('There is no open line in the selection.');
     setRemark(noCrimpData(cards, workbook.host));
     const options: CardOptions = { rule: { factor, hold: fields.hold, source: fields.source }, source, today: today() };
     return { cards, options };
@@ -89,8 +94,9 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
         {text('hold', 'Hold')}
         {text('source', 'Rule from')}
         {text('pressureUnit', 'Pressure unit', 'Where the sheet names none')}
-        {text('machine', 'Machine', 'Its own dials win; blank = catalogue')}
+        {text('machine', 'Machine', 'Uses this machine’s recorded dials')}
       </div>
+      <CardsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
       <OutputButtons
         workbook={workbook}
         onPrint={print}
@@ -109,7 +115,8 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
         </MessageBar>
       )}
       <Caption1>
-        The makers’ current data come first. A line without crimp data gets a card that says so: do not assemble it.
+        The makers’ current data come first. A line that must not be made gets a card that says STOP and why, without test
+        pressure.
       </Caption1>
     </div>
   );

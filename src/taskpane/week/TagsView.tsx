@@ -12,7 +12,9 @@ import {
 import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { wishesOf } from './CardsView';
-import { gatherCards } from '../../sheets/jobs/gatherCards';
+import type { JobTicks } from '../controls/JobsNote';
+import { CardsNote } from './CardsNote';
+import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
@@ -39,11 +41,15 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   const labels = labelSheets.find(sheet => sheet.id === fields.labels) ?? labelSheets[0];
   const used = /^\d+$/.test(fields.used.trim()) ? Number(fields.used) : undefined;
   const usedMistake = used === undefined ? 'A whole number, 0 for a new sheet' : undefined;
+  const [ticks, setTicks] = useState<JobTicks>({});
+  // Tags are printed again for lines that are done.
+  const wishes = { ...wishesOf(fields, bench), ...ticks, whateverStatus: true };
+  const { view, refresh, gather: read, show } = useCards(workbook, wishes);
   const gather = async () => {
     if (fields.maker.trim() === '') throw new Error('Enter your name as maker first: a tag without it is no marking.');
     if (used === undefined) throw new Error('Enter how many labels of the first sheet are gone: 0 for a new sheet.');
     const options = { maker: fields.maker.trim(), prefix: fields.prefix, today: today() };
-    const { cards } = await gatherCards(workbook, wishesOf(fields, bench));
+    const { cards } = await read();
     const tags = tagsOf(cards, options);
     setRemarks(tagProblems(cards, tags, options));
     if (!tags.some(tag => tag.pressure)) throw new Error(noPressure(workbook.host));
@@ -89,6 +95,7 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
       >
         <Input value={fields.used} inputMode="numeric" onChange={(_, { value }) => setFields({ used: value })} />
       </Field>
+      <CardsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
       <OutputButtons
         workbook={workbook}
         onPrint={print}

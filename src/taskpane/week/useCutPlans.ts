@@ -1,10 +1,11 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import type { CutSettings } from '../../sheets/cutlist/cutSettings';
-import { gatherAgain, gatherCuts, isSameWork, type Gathered } from '../../sheets/cutlist/gatherCuts';
+import { gatherAgain, gatherCuts, isSameWork, type CutWishes, type Gathered } from '../../sheets/cutlist/gatherCuts';
 import { today } from '../../sheets/table/today';
 import { planCuts, type PlanProgress } from '../../sheets/cutlist/planCuts';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
+import type { JobChoice } from '../../sheets/jobs/readJobs';
 import type { PlanSolver } from '../../sheets/cutlist/planSolver';
 import { writeCuts } from '../../sheets/cutlist/writeCuts';
 
@@ -13,13 +14,16 @@ export type CutsView =
   | { readonly status: 'idle' }
   | { readonly status: 'failed'; readonly reason: string }
   | { readonly status: 'planning'; readonly progress: PlanProgress | undefined; readonly isEnding: boolean }
-  | {
-      readonly status: 'ready';
-      readonly gathered: Gathered;
-      readonly plans: readonly HosePlan[];
-      readonly written?: readonly string[] | undefined;
-      readonly refusal?: string | undefined;
-    };
+  | ReadyCuts;
+
+/** Plans that were made, and what became of their writing. */
+export interface ReadyCuts {
+  readonly status: 'ready';
+  readonly gathered: Gathered;
+  readonly plans: readonly HosePlan[];
+  readonly written?: readonly string[] | undefined;
+  readonly refusal?: string | undefined;
+}
 
 const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
@@ -35,13 +39,13 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
     [],
   );
 
-  const plan = async (rackSheet: string, settings: CutSettings) => {
+  const plan = async (rackSheet: string, settings: CutSettings, wishes?: CutWishes, choice?: JobChoice) => {
     run.current.aborted = true;
     const signal = (run.current = { aborted: false });
     const isNewest = () => run.current === signal;
     setView({ status: 'planning', progress: undefined, isEnding: false });
     try {
-      const gathered = await gatherCuts(workbook, rackSheet, settings, today());
+      const gathered = await gatherCuts(workbook, rackSheet, settings, today(), wishes, choice);
       const onProgress = (progress: PlanProgress) =>
         isNewest() && setView({ status: 'planning', progress, isEnding: signal.aborted });
       const plans = await planCuts(gathered, solve, onProgress, signal, plansAtOnce);

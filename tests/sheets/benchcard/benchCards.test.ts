@@ -5,13 +5,10 @@ import { benchSteps, stopsOf } from '../../../src/sheets/benchcard/benchSteps';
 import { cardPage } from '../../../src/sheets/benchcard/cardPage';
 import { clockPicture } from '../../../src/sheets/benchcard/clockPicture';
 import { cardSheet } from '../../../src/sheets/benchcard/cardSheet';
-import { cardTable } from '../../../src/sheets/jobs/cardHeadings';
 import { noCrimpData, noPressure } from '../../../src/sheets/jobs/lackingData';
 import { proofText } from '../../../src/sheets/benchcard/proofTest';
-import { readCards } from '../../../src/sheets/jobs/readCards';
 import { tagProblems, tagsOf } from '../../../src/sheets/tags/tag';
-import { TradeError } from '../../../src/core/tradeError';
-import { demoCards, demoJobs, demoOptions } from '../jobs/demoCards';
+import { cardsOf, demoCards, demoJobs, demoOptions } from '../jobs/demoCards';
 
 const [first, second, third] = demoCards as [(typeof demoCards)[0], (typeof demoCards)[0], (typeof demoCards)[0]];
 
@@ -41,7 +38,7 @@ test('a quantity that cannot be read stops the card instead of making one; a lin
   const withQuantity = (cell: string | number) => {
     const values = demoJobs.values.map(row => [...row]);
     values[1]![values[0]!.indexOf('Quantity')] = cell;
-    return readCards(cardTable({ ...demoJobs, values })!, { unit: 'mm', step: new Decimal(1), pressureUnit: 'bar' });
+    return cardsOf({ ...demoJobs, values });
   };
   const [half, blank] = [withQuantity(2.5)[0]!, withQuantity('')[0]!];
   expect([stopsOf(half)[0], stopsOf(blank)[0]]).toEqual([
@@ -51,7 +48,7 @@ test('a quantity that cannot be read stops the card instead of making one; a lin
   expect(cardPage([half], demoOptions)).toMatch(/<b class="count">\? off<\/b>.*<b>Cut<\/b> \? × 1169 mm/s);
   const options = { maker: 'Beet workshop (invented)', prefix: '', today: '2026-10-05' };
   expect(tagsOf([half], options)).toEqual([]);
-  expect(tagProblems([half], [], options)).toEqual(['No readable quantity, so no tags, for line 1.']);
+  expect(tagProblems([half], [], options)).toEqual(['STOP, so no tags: line 1.']);
   expect(withQuantity(0).map(card => card.line)).toEqual(['2', '3']);
 });
 
@@ -112,27 +109,24 @@ test('proof pressure is twice the maximum working pressure, held 30 to 60 s (ISO
   expect(proofText(undefined, 'bar', demoOptions.rule)).toMatch(/^working pressure not stated: do not test/);
 });
 
-test('the catalogue fills what the sheet leaves open, and its refusal stops the card', () => {
-  const lookUp = {
-    handle: 'CAT-1',
-    crimp: (hose: string) => {
-      if (hose.startsWith('Rowan')) return { die: 'D38', dial: '512', diameter: new Decimal('38.5'), source: 'CATALOGUE' };
-      throw new TradeError('notApproved', '', '', `no crimp data for ${hose}: do not assemble`);
-    },
-    assembly: () => ({ workingPressure: { value: new Decimal(350), unit: 'bar' }, wrong: ['families differ: x'] }),
-  };
-  const cards = readCards(cardTable(demoJobs)!, { unit: 'mm', step: new Decimal(1), pressureUnit: 'bar', lookUp });
-  expect(cards[2]!.ends[0]).toMatchObject({ die: 'D38', dial: '512', source: 'CATALOGUE' });
-  expect(cards[0]!.ends[0]).toMatchObject({ die: 'D23', problem: undefined });
-  expect(cards[1]!.workingPressure!.toNumber()).toBe(350);
-  expect(stopsOf(cards[2]!)[0]).toBe('families differ: x');
+test('a line that must not be made: STOP with its reason, no pressure, and no test pressure', () => {
+  const values = demoJobs.values.map(row => [...row]);
+  values[1]![values[0]!.indexOf('Cut length (mm)')] = 1;
+  const [card] = cardsOf({ ...demoJobs, values });
+  expect(stopsOf(card!)[0]).toMatch(/^cut length 1 mm cannot belong to an overall length of 1250 mm/);
+  const page = cardPage([card!], demoOptions);
+  expect(page).toMatch(/<b>STOP<\/b> cut length 1 mm/);
+  expect(page).toContain('working pressure <b>none: STOP</b>');
+  expect(page).toContain('no test pressure while this card says STOP');
+  expect(page).not.toMatch(/550 bar|275 bar/);
 });
 
-test.each(['quarter turn', "90'"])('a twist of %s cannot be read and becomes a stop of its card', twist => {
+test.each(['quarter turn', "90'"])('a twist of %s cannot be read: two bent ends without an angle are stopped', twist => {
   const values = demoJobs.values.map(row => [...row]);
   values[1]![values[0]!.indexOf('Twist')] = twist;
-  const [card] = readCards(cardTable({ ...demoJobs, values })!, { unit: 'mm', step: new Decimal(1), pressureUnit: 'bar' });
-  expect(stopsOf(card!)[0]).toMatch(new RegExp(`^twist angle is "${twist}"`));
+  const [card] = cardsOf({ ...demoJobs, values });
+  expect(card!.notes[0]).toMatch(new RegExp(`^twist angle is "${twist}"`));
+  expect(stopsOf(card!)).toEqual(['Both ends are bent, but the sheet gives no twist angle: ask before you crimp end B']);
 });
 
 test('the print page holds every card, the cautions as a foot that every page repeats, and escapes what the sheet says', () => {

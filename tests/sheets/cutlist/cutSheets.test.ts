@@ -6,10 +6,10 @@ import { cutListSheet } from '../../../src/sheets/cutlist/cutListSheet';
 import { freeSheetName } from '../../../src/sheets/print/freeSheetName';
 import { hoseJobs } from '../../../src/sheets/cutlist/hoseJob';
 import { planHose } from '../../../src/sheets/cutlist/planHose';
-import type { RackRow } from '../../../src/sheets/rack/rack';
-import { rackTable, readRack } from '../../../src/sheets/rack/rack';
+import { readRack } from '../../../src/sheets/rack/rack';
+import { rackIn, type RackRow } from '../../../src/sheets/rack/rackRow';
 import { rackAfterSheet } from '../../../src/sheets/cutlist/rackAfterSheet';
-import { sheetContent } from '../table/sheetContent';
+import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 
 const d = (value: number) => new Decimal(value);
 const settings: CutSettings = {
@@ -98,19 +98,38 @@ test('the cut list prints its headings on every page, all columns on one', async
 test('the rack afterwards can be read as a rack again: whole pieces, ends worth keeping, other hoses untouched', async () => {
   const reels = await planned();
   const [table] = valuesOf(rackAfterSheet('Rack after', rack, reels, settings, []));
-  const again = readRack(rackTable(sheetContent(table!.values))!, 'mm');
-  expect(again.problems).toEqual([]);
+  const { workbook } = fakeWorkbook({ After: table!.values }, { sheet: 'After', address: 'A1' });
+  const read = (await readRack(workbook, 'After'))!;
+  expect([read.report.leftOut, read.questions]).toEqual([[], []]);
+  const again = rackIn(read.rows, 'mm');
   const before = rack.reduce((sum, row) => sum.plus(row.length.times(row.quantity)), d(0));
-  const after = again.rows.reduce((sum, row) => sum.plus(row.length.times(row.quantity)), d(0));
+  const after = again.reduce((sum, row) => sum.plus(row.length.times(row.quantity)), d(0));
   const gone = reels.reduce((sum, reel) => sum.plus(reel.rack.length).minus(reel.isKept ? reel.left : 0), d(0));
   expect(after.toString()).toBe(before.minus(gone).toString());
-  expect(again.rows.find(row => row.hose === 'Alder')).toMatchObject({ quantity: 1, place: 'B1' });
+  expect(again.find(row => row.hose === 'Alder')).toMatchObject({ quantity: 1, place: 'B1' });
 });
 
-test('rows of the rack that were not read are named beside the table', async () => {
-  const problems = [{ row: 9, sentence: 'length is "some": enter a length' }];
-  const blocks = valuesOf(rackAfterSheet('Rack after', rack, await planned(), settings, problems));
-  expect(blocks[1]!.values[0]![0]).toMatch(/Row 9 of the rack was not read/);
+test('numbers of reels stay with the rack, and are named on the cut list', async () => {
+  const numbered = rack.map((row, index) => ({ ...row, reel: `R${index + 1}` }));
+  const [job] = hoseJobs(lines, numbered, settings, '2026-10-05');
+  const { reels } = await planHose(job!, settings, undefined, solveCutPlan);
+  const [table] = valuesOf(rackAfterSheet('Rack after', numbered, reels, settings, []));
+  expect(table!.values[0]).toEqual(['Hose', 'Length (mm)', 'Quantity', 'Place', 'Reel', 'Lot', 'Made', 'Note']);
+  const [, list] = valuesOf(cutListSheet('Cut list', reels, settings, '', []));
+  expect(list!.values.slice(1).map(row => row[4])).toContain('A1, reel R1');
+});
+
+test('rows of the rack that were left out are named beside the table, totals not', async () => {
+  const leftOut = [
+    { row: 9, reason: 'problem', sentence: 'length is "some": enter a length' },
+    { row: 10, reason: 'hidden' },
+    { row: 11, reason: 'total' },
+  ] as const;
+  const blocks = valuesOf(rackAfterSheet('Rack after', rack, await planned(), settings, leftOut));
+  expect(blocks[1]!.values).toEqual([
+    ['Row 9 of the rack is missing here: length is "some": enter a length'],
+    ['Row 10 of the rack is missing here: hidden or filtered out'],
+  ]);
 });
 
 test.each([

@@ -21,8 +21,26 @@ export const demoSheets: Readonly<Record<string, readonly (readonly FakeCell[])[
     ['Rowan DN 19', 4000, 1, 'B1', 'R12', '2026-01-01'],
   ],
   Hoses: [
-    ['Hose', 'Reel length (m)'],
-    ['Larch DN 12', 40],
-    ['Rowan DN 19', 20],
+    ['Hose', 'Family', 'Bore (mm)', 'Working pressure (bar)', 'Reel length (m)'],
+    ['Larch DN 10', 'Larch', 9.5, 330, ''],
+    ['Larch DN 12', 'Larch', 12.7, 275, 40],
+    ['Rowan DN 19', 'Rowan', 19.1, 350, 20],
+  ],
+  Fittings: [
+    ['Fitting', 'Family', 'End form', 'Bore (mm)', 'Cut-off (mm)', 'Working pressure (bar)'],
+    ['Larch cone DN 12', 'Larch', '24° cone', 12.7, 40, 400],
+  ],
+  Crimps: [
+    ['Hose', 'Fitting', 'Die', 'Dial', 'Crimp diameter (mm)', 'Tolerance (mm)'],
+    ['Larch DN 12', 'Larch cone DN 12', 'D23', 400, 23.4, 0.2],
+  ],
+  Parts: [
+    [
+      'Catalogue',
+      {
+        formula: '=HOSE.CATALOGUE(Hoses!A1:E4,Fittings!A1:F2,Crimps!A1:F2)',
+        value: 'CAT-00000000 (mm, bar; 3 hoses, 1 fitting, 1 crimp)',
+      },
+    ],
   ],
 };

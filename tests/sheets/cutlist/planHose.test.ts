@@ -11,7 +11,7 @@ import type { PlanSolver } from '../../../src/sheets/cutlist/planSolver';
 import { buySentence, shortageSentence, summarySentence, tooLongSentence } from '../../../src/sheets/cutlist/planText';
 import { reelsToBuy } from '../../../src/sheets/cutlist/reelsToBuy';
 import { reelName } from '../../../src/sheets/cutlist/reelText';
-import type { RackRow } from '../../../src/sheets/rack/rack';
+import type { RackRow } from '../../../src/sheets/rack/rackRow';
 
 const d = (value: number) => new Decimal(value);
 const today = '2026-10-05';
@@ -240,7 +240,7 @@ test('no stock at all of a hose is said as that', async () => {
   const { result, text } = await tell([line(1, 1200, 3)], []);
   expect(result.shortage).toBeUndefined();
   expect(text).toBe(
-    'line 1 job 1: 3 × 1200 mm. The rack has none of this hose. How much to buy is not known: give the reel length of Larch DN 12 in the sheet Hoses (column Reel length).',
+    'line 1 job 1: 3 × 1200 mm. The rack has none of this hose. How much to buy is not known: give the reel length of Larch DN 12 in the Catalogue (sheet Hoses, column Reel length).',
   );
   expect(summarySentence(result, 'mm')).toBe('Larch DN 12: Not in this list, none in the rack: line 1 job 1: 3 × 1200 mm.');
 });

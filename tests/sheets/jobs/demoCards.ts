@@ -1,7 +1,16 @@
 import { Decimal } from '../../../src/core/units/decimal';
-import { cardTable } from '../../../src/sheets/jobs/cardHeadings';
 import type { CardOptions } from '../../../src/sheets/benchcard/cardPage';
-import { readCards } from '../../../src/sheets/jobs/readCards';
+import type { Catalogue } from '../../../src/core/catalogue/catalogue';
+import { partKey } from '../../../src/core/catalogue/partName';
+import { measureUnit } from '../../../src/core/units/measureUnit';
+import type { BenchCard } from '../../../src/sheets/jobs/benchCard';
+import { benchCards } from '../../../src/sheets/jobs/benchCards';
+import { jobTable } from '../../../src/sheets/jobs/jobTable';
+import { readJobLine } from '../../../src/sheets/jobs/readJobLine';
+import { findTables } from '../../../src/sheets/table/findTables';
+import { SheetCells } from '../../../src/sheets/table/sheetCells';
+import { NO_ANSWERS } from '../../../src/sheets/table/tableAnswers';
+import type { RangeContent } from '../../../src/workbook/workbook';
 import { sheetContent } from '../table/sheetContent';
 
 const headings = [
@@ -85,4 +94,19 @@ export const demoOptions: CardOptions = {
   today: '2026-10-05',
 };
 
-export const demoCards = readCards(cardTable(demoJobs)!, { unit: 'mm', step: new Decimal(1), pressureUnit: 'bar' });
+const mm = measureUnit('length', 'mm')!;
+
+/** Cards of all rows of a sheet with one table and nothing hidden. */
+export function cardsOf(content: RangeContent, catalogue?: Catalogue, machine = ''): readonly BenchCard[] {
+  const cells = new SheetCells(content);
+  const known = (index: ReadonlyMap<string, unknown> | undefined) => index && ((name: string) => index.has(partKey(name)));
+  const parts = { isHose: known(catalogue?.index.hoses), isFitting: known(catalogue?.index.fittings) };
+  const { table, reader } = jobTable(cells, findTables(cells)[0]!, NO_ANSWERS, parts)!;
+  const step = { value: new Decimal(1), unit: mm };
+  const reading = { catalogue, step, pressureUnit: undefined, plainEnds: false, takesDone: false, takesPlanned: false };
+  const rows = Array.from({ length: table.block.rows - 1 }, (_, i) => table.block.row + 1 + i);
+  const lines = rows.map(row => readJobLine(reader, row, reading));
+  return benchCards({ lines, catalogue }, { unit: 'mm', step, machine });
+}
+
+export const demoCards = cardsOf(demoJobs);

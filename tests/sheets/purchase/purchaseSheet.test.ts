@@ -97,7 +97,7 @@ it('what is typed as in stock is taken off, and a missing price makes the total 
 
 describe('by a cut plan', () => {
   const planning = (rackSheet: string | undefined): PurchasePlanning => ({
-    settings: readSettings({ ...freshSettings('mm'), kerf: '3', squaring: '20', step: '0.1' }).settings!,
+    settings: readSettings({ ...freshSettings('mm'), kerf: '3', squaring: '20', step: '0.1', keepsNothing: true }).settings!,
     rackSheet,
     solve: solveCutPlan,
     onProgress: () => undefined,
@@ -139,7 +139,7 @@ describe('by a cut plan', () => {
   });
 
   it('settings in another unit than the catalogue’s are refused', async () => {
-    const inches = readSettings({ ...freshSettings('in'), kerf: '1/8' }).settings!;
+    const inches = readSettings({ ...freshSettings('in'), kerf: '1/8', keepsNothing: true }).settings!;
     await expect(writePurchase(book.port, { ...planning(undefined), settings: inches }, '2026-10-05')).rejects.toThrow(
       'The catalogue is in mm: set the unit of the cut plan to mm',
     );
@@ -162,7 +162,7 @@ describe('by the cut list that stands', () => {
         ],
       },
     ]);
-    const { settings } = readSettings({ ...freshSettings('mm'), kerf: '3', squaring: '20', step: '1' });
+    const { settings } = readSettings({ ...freshSettings('mm'), kerf: '3', squaring: '20', step: '1', keepsNothing: true });
     const gathered = await gatherCuts(book.port, 'Our rack', settings!, '2026-10-04');
     const plans = await planCuts(gathered, solveCutPlan, () => undefined, { aborted: false });
     const [sheet] = await writeCuts(book.port, gathered, plans, '2026-10-04');

@@ -1,7 +1,9 @@
-import { cardTable } from '../../../src/sheets/jobs/cardHeadings';
 import { roleOfHeading } from '../../../src/sheets/table/roles';
-import { rackTable } from '../../../src/sheets/rack/rack';
-import { jobTable } from '../../../src/sheets/jobs/readCutLines';
+import { rackTable } from '../../../src/sheets/rack/rackTable';
+import { jobTable } from '../../../src/sheets/jobs/jobTable';
+import { findTables } from '../../../src/sheets/table/findTables';
+import { SheetCells } from '../../../src/sheets/table/sheetCells';
+import { NO_ANSWERS } from '../../../src/sheets/table/tableAnswers';
 import { jobTable as quoteTable } from '../../../src/sheets/jobs/quoteLine';
 import { JOB_WORDS } from '../../../src/sheets/table/jobWords';
 import { sheetContent } from './sheetContent';
@@ -24,20 +26,21 @@ test.each([
     'overall',
     'quantity',
   ]);
-  expect(Object.keys(jobTable(job)?.columns ?? {})).toEqual(expect.arrayContaining(['hose', 'overall', 'cutLength', 'quantity']));
-  for (const table of [cardTable(job), quoteTable(job)]) {
-    expect(Object.keys(table?.columns ?? {})).toEqual(
-      expect.arrayContaining(['hose', 'fittingA', 'fittingB', 'overall', 'quantity']),
-    );
-  }
-  expect(
-    rackTable(
-      sheetContent([
-        [hose, 'Length (mm)'],
-        ['Alder DN 12', 40_000],
-      ]),
-    )?.columns.hose?.index,
-  ).toBe(0);
+  const cells = new SheetCells(job);
+  const found = jobTable(cells, findTables(cells)[0]!, NO_ANSWERS, {})!;
+  expect(Object.keys(found.columns)).toEqual(
+    expect.arrayContaining(['hose', 'fittingA', 'fittingB', 'overall', 'cutLength', 'quantity']),
+  );
+  expect(Object.keys(quoteTable(job)?.columns ?? {})).toEqual(
+    expect.arrayContaining(['hose', 'fittingA', 'fittingB', 'overall', 'quantity']),
+  );
+  const stock = new SheetCells(
+    sheetContent([
+      [hose, 'Length (mm)'],
+      ['Alder DN 12', 40_000],
+    ]),
+  );
+  expect(rackTable(stock, findTables(stock)[0]!, { answers: NO_ANSWERS })?.columns).toEqual({ hose: 0, length: 1 });
 });
 
 test('a column named only "Fitting" is end A where there is no other, and no end of a bench card', () => {

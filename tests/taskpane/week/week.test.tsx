@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
+import { act, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { hostServices } from '../../../src/taskpane/app/hostServices';
 import type { CutPlan } from '../../../src/core/cutplan/cutPlan';
@@ -71,6 +71,85 @@ test('a blank kerf is asked for, not taken as 0', async () => {
   expect(written).toEqual([]);
 });
 
+test('what is kept has to be said: a length, or that nothing is', async () => {
+  open();
+  await screen.findByRole('option', { name: 'Rack' });
+  fill(/^Kerf/, '3');
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+  expect(await screen.findByText(/enter a length, or tick “Nothing is kept”/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('checkbox', { name: /^Nothing is kept/ }));
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+  expect(await screen.findByRole('region', { name: 'Larch DN 12' })).toBeTruthy();
+});
+
+test('a tick plans the same lines again with those that were left out', async () => {
+  const rows = demoSheets.Jobs!.map((row, index) => [...row, ['Status', '', 'cut'][index] ?? '']);
+  const { workbook } = fakeWorkbook({ ...demoSheets, Jobs: rows }, { sheet: 'Jobs', address: 'A2' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <CutPlanView {...viewProps(workbook)} services={{ ...hostServices, solve: solveCutPlan }} />
+    </FluentProvider>,
+  );
+  await plan();
+  expect(await screen.findByText(/^Jobs A1:I8: 5 rows taken; left out: 1 STOP, 1 done$/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('checkbox', { name: 'Take rows that are done, too' }));
+  expect(await screen.findByText(/^Jobs A1:I8: 6 rows taken; left out: 1 STOP$/)).toBeTruthy();
+});
+
+test('a rack whose lengths have no unit is asked about; the answer is remembered, and the cuts are planned', async () => {
+  const [, ...rows] = demoSheets.Rack!;
+  const rack = [['Hose', 'Length', 'Quantity', 'Place', 'Lot', 'Made'], ...rows];
+  const { workbook } = fakeWorkbook({ ...demoSheets, Rack: rack }, { sheet: 'Jobs', address: 'A2' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <CutPlanView {...viewProps(workbook)} services={{ ...hostServices, solve: solveCutPlan }} />
+    </FluentProvider>,
+  );
+  await plan();
+  const question = await screen.findByRole('region', { name: 'Questions about Rack' });
+  expect(question.textContent).toContain('Column B: Length names no unit. Which is it?');
+  fireEvent.click(within(question).getByRole('button', { name: 'mm' }));
+  expect(await screen.findByText(/^Rack A1:F6: 5 rows taken$/)).toBeTruthy();
+  expect(screen.queryByRole('region', { name: 'Questions about Rack' })).toBeNull();
+});
+
+test('couplings without a column of cut lengths: the view leads to where it is added', async () => {
+  const rows = [
+    ['Hose', 'Fitting A', 'Fitting B', 'Overall length (mm)', 'Qty'],
+    ['Larch DN 12', 'Larch cone DN 12', 'Larch cone DN 12', 900, 1],
+  ];
+  const { workbook } = fakeWorkbook({ ...demoSheets, Jobs: rows }, { sheet: 'Jobs', address: 'A2' });
+  const goTo = jest.fn();
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <CutPlanView {...viewProps(workbook)} services={{ ...hostServices, solve: solveCutPlan }} goTo={goTo} />
+    </FluentProvider>,
+  );
+  await plan();
+  fireEvent.click(await screen.findByRole('button', { name: 'Add a column Cut length' }));
+  expect(goTo).toHaveBeenCalledWith('week/columns');
+});
+
+test('tags: what must not be made is named and gets none; the lines meant stay when a row is shown', async () => {
+  const { workbook, written } = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A5:A7' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <TagsView {...viewProps(workbook)} />
+    </FluentProvider>,
+  );
+  const told = /^Jobs A1:H8: 2 rows taken; left out: 1 STOP$/;
+  await screen.findByText(told);
+  fireEvent.click(screen.getByText('Row 6'));
+  await act(() => new Promise(resolve => setTimeout(resolve, 300)));
+  expect(screen.getByText(told)).toBeTruthy();
+  fill(/^Maker/, 'Beet workshop (invented)');
+  fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
+  await waitFor(() => expect(written).toHaveLength(1));
+  expect(await screen.findByText(/STOP, so no tags: line 5\./)).toBeTruthy();
+  const rows = (written[0] as readonly Change[]).flatMap(change => (change.kind === 'values' ? change.values : []));
+  expect(rows).toHaveLength(1 + 2 + 5);
+});
+
 test('both sheets are written in one batch, under names that are free', async () => {
   const { written } = open();
   await plan();
@@ -78,7 +157,7 @@ test('both sheets are written in one batch, under names that are free', async ()
   await waitFor(() => expect(written).toHaveLength(1));
   const added = (written[0] as readonly Change[]).flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
   expect(added).toEqual(['Cut list', 'Rack after']);
-  expect(JSON.stringify(written)).toContain('Left out: row 6 of Jobs: cut length is blank: fill it in.');
+  expect(JSON.stringify(written)).toContain('STOP, left out: row 6 of Jobs: cut length is blank: fill it in.');
   expect(await screen.findByText('Cut list')).toBeTruthy();
 });
 
@@ -189,9 +268,11 @@ test('bench cards and tags are written as new sheets from the same lines', async
     </FluentProvider>
   );
   const { rerender } = render(shown(CardsView));
+  await screen.findByText(/6 rows taken/);
   fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
   await waitFor(() => expect(fake.written).toHaveLength(1));
   rerender(shown(TagsView));
+  await screen.findByText(/6 rows taken/);
   fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
   expect(await screen.findByText(/Enter your name as maker first/)).toBeTruthy();
   fill(/^Maker/, 'Beet workshop (invented)');

@@ -1,0 +1,71 @@
+import type { MeasureUnit } from '../../core/units/measureUnit';
+import { roleChoices } from '../table/columnsRead';
+import type { FoundTable } from '../table/findTables';
+import { headingForms } from '../table/heading';
+import { HEADING_WORDS, type HeadingWord } from '../table/headingWords';
+import { nameColumns } from '../table/nameColumns';
+import type { SheetCells } from '../table/sheetCells';
+import type { TableAnswers } from '../table/tableAnswers';
+import { columnsByRole, correctionKey, type ColumnsByRole, type RoleList } from '../table/tableColumns';
+import { TableReader, type MeasureRole } from '../table/tableReader';
+
+/** What a column of a rack can be. */
+export type RackRole = 'hose' | 'length' | 'quantity' | 'place' | 'reel' | 'lot' | 'made';
+
+const RACK_ROLES: RoleList<RackRole> = [
+  ['hose', 'hose'],
+  ['length', 'length'],
+  ['quantity', 'reels', 'quantity'],
+  ['place', 'place'],
+  ['reel', 'reel'],
+  ['lot', 'lot', 'hoseLot'],
+  ['made', 'made', 'hoseMade'],
+];
+const MEASURES: Readonly<Partial<Record<RackRole, MeasureRole>>> = {
+  length: { quantity: 'length', group: 'length', label: 'length' },
+};
+
+/** What a column of a rack can be, as it is shown where somebody chooses. */
+export const RACK_ROLE_CHOICES = roleChoices(RACK_ROLES);
+
+/** A table of stock: what its columns are, and a reader of its rows. */
+export interface RackTable {
+  readonly table: FoundTable;
+  readonly columns: ColumnsByRole<RackRole>;
+  readonly reader: TableReader<RackRole>;
+}
+
+/** Columns that a job sheet has and a rack has not. */
+const OF_JOBS: readonly HeadingWord[] = ['cutLength', 'overall', 'fittingA', 'fittingB', 'due'];
+
+/** Lines to be made, or the catalogue's hoses, whose lengths are those of new reels. */
+function isOtherKind({ headings }: FoundTable): boolean {
+  const forms = headings.flatMap(headingForms);
+  const names = (word: HeadingWord) => forms.some(form => HEADING_WORDS[word].exact.test(form));
+  return forms.includes('family') || OF_JOBS.some(names);
+}
+
+/** How a table is read as a rack. */
+export interface RackWays {
+  readonly answers: TableAnswers;
+  readonly isHose?: ((name: string) => boolean) | undefined;
+  /** Proposed, never taken, where a heading names no unit. */
+  readonly unit?: MeasureUnit | undefined;
+}
+
+/** A table as stock: it has at least hose and length, and is neither a job table nor the catalogue's hoses; undefined where it is none. */
+export function rackTable(cells: SheetCells, table: FoundTable, { answers, isHose, unit }: RackWays): RackTable | undefined {
+  if (isOtherKind(table) && !table.headings.some(heading => answers.role.get(correctionKey(heading)) === 'length')) {
+    return undefined;
+  }
+  const byWords = columnsByRole(table, RACK_ROLES, answers.role);
+  const { hose = byWords.hose } = nameColumns(cells, table, { hose: byWords.hose }, { isHose }, answers.role);
+  const columns: ColumnsByRole<RackRole> = { ...byWords, hose };
+  if (hose === undefined || columns.length === undefined) return undefined;
+  const proposals = unit && { length: unit };
+  return { table, columns, reader: new TableReader(cells, table, columns, MEASURES, answers, proposals, ['quantity']) };
+}
+
+/** How much a table looks like a rack: the number of its columns that are known. */
+export const rackLikeness = ({ columns }: RackTable): number =>
+  Object.values(columns).filter(column => column !== undefined).length;

@@ -1,0 +1,148 @@
+import { Decimal } from '../../../src/core/units/decimal';
+import { rackSheets, readRack } from '../../../src/sheets/rack/rack';
+import { rackIn } from '../../../src/sheets/rack/rackRow';
+import { reelLengths } from '../../../src/sheets/rack/reelLengths';
+import { rememberAnswer } from '../../../src/sheets/table/tableAnswers';
+import { fakeWorkbook, type FakeCell, type FakeDetails } from '../../workbook/fakeWorkbook';
+import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
+import { treeTables } from '../../core/catalogue/treeCatalogue';
+
+const book = (rows: readonly (readonly FakeCell[])[], details: FakeDetails = {}) =>
+  fakeWorkbook({ Rack: rows }, { sheet: 'Rack', address: 'A1' }, details).workbook;
+/** Rows as `row: hose, length in mm × quantity, place, reel, lot, made`. */
+async function told(rows: readonly (readonly FakeCell[])[], details: FakeDetails = {}) {
+  const rack = await readRack(book(rows, details), 'Rack');
+  return rackIn(rack!.rows, 'mm').map(({ row, hose, length, quantity, place, reel, lot, made }) =>
+    [`${row}: ${hose}`, `${length} × ${quantity}`, place, reel, lot, made].filter(Boolean).join(', '),
+  );
+}
+const leftOut = async (rows: readonly (readonly FakeCell[])[], details: FakeDetails = {}) =>
+  (await readRack(book(rows, details), 'Rack'))!.report.leftOut.map(({ row, reason }) => `${row} ${reason}`);
+
+test.each([
+  ['Length (metres)', '20000'],
+  ['Length (m)', '20000'],
+  ['Length (foot)', '6096'],
+  ['Length, yd', '18288'],
+  ['Length (″)', '508'],
+  ['Length left mm', '20'],
+  ['On the reel (cm)', '200'],
+])('20 under %s is %s mm of hose (factors: NIST SP 811, appendix B)', async (heading, mm) => {
+  expect(
+    await told([
+      ['Hose', heading],
+      ['Alder DN 12', 20],
+    ]),
+  ).toEqual([`2: Alder DN 12, ${mm} × 1`]);
+});
+
+test('a length without a unit is asked about, and no reel is used until it is answered', async () => {
+  const workbook = book([
+    ['Hose', 'Length', 'Reels'],
+    ['Alder DN 12', 50, 2],
+  ]);
+  const open = (await readRack(workbook, 'Rack'))!;
+  expect(open.rows).toEqual([]);
+  expect(open.questions.map(({ sentence }) => sentence)).toEqual(['Column B: Length names no unit. Which is it?']);
+  expect(open.problems).toMatchObject([{ row: 2, sentence: expect.stringMatching(/names no unit/) }]);
+  await rememberAnswer(workbook, 'rack', 'Rack', 'unit', 'Length', 'm');
+  const rack = (await readRack(workbook, 'Rack'))!;
+  expect(rackIn(rack.rows, 'mm').map(({ length, quantity }) => [`${length}`, quantity])).toEqual([['50000', 2]]);
+});
+
+test('place, reel, lot and day of making are read; the row that cannot be read says why', async () => {
+  const rows = [
+    ['Our stock', '', '', '', '', '', ''],
+    ['Hose', 'Length (m)', 'Qty', 'Bay', 'Reel no.', 'Batch', 'Made'],
+    ['Larch DN 12', 40, 2, 'A1', 'R7', 'L77', 45_992],
+    ['Larch DN 12', '3,25', 1, 'A2', '', '', '2020-06'],
+    ['Larch DN 12', 'some', 1, 'A3', '', '', ''],
+    ['Larch DN 12', 2, 1, 'A4', '', '', 'last spring'],
+    ['Larch DN 12', 2, 1, 'A5', '', '', '03/04/2025'],
+    ['Larch DN 10', 5, 0, 'A6', '', '', ''],
+    ['Total', '', 5, '', '', '', ''],
+  ];
+  expect(await told(rows)).toEqual([
+    '3: Larch DN 12, 40000 × 2, A1, R7, L77, 2025-12-01',
+    '4: Larch DN 12, 3250 × 1, A2, 2020-06-01',
+  ]);
+  expect(await leftOut(rows)).toEqual(['5 problem', '6 problem', '7 problem', '8 none wanted', '9 total']);
+});
+
+test('hidden rows are left out and told; a tick takes them', async () => {
+  const rows = [
+    ['Hose', 'Length (m)', 'Place'],
+    ['Larch DN 12', 40, 'A1'],
+    ['Larch DN 12', 30, 'A2'],
+  ];
+  const workbook = book(rows, { hiddenRows: { Rack: [1] } });
+  expect((await readRack(workbook, 'Rack'))!.report).toMatchObject({ taken: [3], leftOut: [{ row: 2, reason: 'hidden' }] });
+  expect((await readRack(workbook, 'Rack', new Set(['hidden'])))!.report).toMatchObject({ taken: [2, 3], leftOut: [] });
+});
+
+test('two tables are read, each with its own columns; a merged hose holds for all its rows', async () => {
+  const rows = [
+    ['Hose', 'Length (m)', 'Qty', 'Place'],
+    ['Larch DN 12', 40, 1, 'A1'],
+    ['', 30, 1, 'A2'],
+    ['', '', '', ''],
+    ['Hose', 'Place', 'Length (mm)', 'Qty'],
+    ['Alder DN 12', 'B1', 900, 3],
+  ];
+  expect(await told(rows, { merges: { Rack: ['A2:A3'] } })).toEqual([
+    '2: Larch DN 12, 40000 × 1, A1',
+    '3: Larch DN 12, 30000 × 1, A2',
+    '6: Alder DN 12, 900 × 3, B1',
+  ]);
+});
+
+test('racks are found, the likeliest first; job sheets, cut lists and the catalogue’s hoses are none', async () => {
+  const { workbook } = fakeWorkbook(
+    {
+      Jobs: [
+        ['Line', 'Hose', 'Fitting A', 'Fitting B', 'Length (mm)', 'Qty'],
+        [1, 'Alder DN 12', 'x', 'y', 900, 2],
+      ],
+      Small: [
+        ['Hose', 'Length (m)'],
+        ['Alder DN 12', 20],
+      ],
+      Stock: [
+        ['Hose', 'Length (m)', 'Reels', 'Bay', 'Lot'],
+        ['Alder DN 12', 20, 1, 'A1', 'L7'],
+      ],
+      'Cut list': [
+        ['Done', 'Cut', 'Reel', 'Hose', 'Cut length (mm)', 'Line'],
+        ['☐', 1, 1, 'Alder DN 12', 900, 1],
+      ],
+      Hoses: [
+        ['Hose', 'Family', 'Bore (mm)', 'Reel length (m)'],
+        ['Alder DN 12', 'Alder', 12.7, 40],
+      ],
+      Blank: [],
+    },
+    { sheet: 'Jobs', address: 'A1' },
+  );
+  expect(await rackSheets(workbook)).toEqual(['Stock', 'Small']);
+  expect(await readRack(workbook, 'Hoses')).toBeUndefined();
+  expect(await readRack(workbook, 'Blank')).toBeUndefined();
+});
+
+test('a heading that nobody knows can be said to be the length', async () => {
+  const workbook = book([
+    ['Hose', 'Length (m)', 'Klafter (m)'],
+    ['Alder DN 12', 20, 7],
+  ]);
+  await rememberAnswer(workbook, 'rack', 'Rack', 'role', 'Klafter (m)', 'length');
+  const rack = (await readRack(workbook, 'Rack'))!;
+  expect(rack.rows.map(({ length }) => `${length.value} ${length.unit.symbol}`)).toEqual(['7 m']);
+});
+
+test('lengths of new reels are the catalogue’s, in the unit asked for (1 in = 25.4 mm, NIST SP 811)', () => {
+  const [heading, ...rows] = treeTables.hoses!;
+  const hoses = [[...heading!, 'Reel length (m)'], ...rows.map((row, i) => [...row, i === 0 ? 40 : null])];
+  const catalogue = readCatalogue({ ...treeTables, hoses });
+  expect([...reelLengths(catalogue, 'mm')].map(([hose, length]) => [hose, `${length}`])).toEqual([['alder dn 12', '40000']]);
+  expect(reelLengths(catalogue, 'in').get('alder dn 12')!.eq(new Decimal(40_000).div('25.4'))).toBe(true);
+  expect(reelLengths(undefined, 'mm').size).toBe(0);
+});
