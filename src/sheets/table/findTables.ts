@@ -112,6 +112,12 @@ function isSecondHeading(cells: SheetCells, row: number, run: Run): boolean {
   );
 }
 
+/** From the first column of all runs to the last: a row of a table is judged whole, not by the cells between two blanks of it. */
+const widest = (runs: readonly Run[]): Run => ({
+  first: Math.min(...runs.map(({ first }) => first)),
+  last: Math.max(...runs.map(({ last }) => last)),
+});
+
 const overlaps = (a: Run, b: Run) => a.first <= b.last && b.first <= a.last;
 
 interface OpenTable {
@@ -158,7 +164,7 @@ export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] =
       if (isTaken(row, run)) continue;
       const over = open.filter(table => overlaps(table.run, run));
       const begins = over.some(table => !table.isClosed && row - table.bottom <= 2)
-        ? isSecondHeading(cells, row, run)
+        ? isSecondHeading(cells, row, widest([run, ...over.map(table => table.run)]))
         : beginsTable(cells, row, run) && (over.length === 0 || isSecondHeading(cells, row, run));
       if (!begins) continue;
       open = open.filter(table => !over.includes(table));

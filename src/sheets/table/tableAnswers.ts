@@ -3,7 +3,7 @@ import type { Workbook } from '../../workbook/workbook';
 import { correctionKey, type HeadingCorrections } from './tableColumns';
 
 /** Kinds of table whose reading people can correct. */
-export type TableKind = 'jobs' | 'rack' | 'crimps';
+export type TableKind = 'jobs' | 'rack' | 'crimps' | 'pieces' | 'gauges';
 
 /** What a table's reading may ask; the answer is remembered with the workbook. */
 export type Asked = 'role' | 'unit' | 'comma';

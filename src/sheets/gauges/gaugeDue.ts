@@ -1,0 +1,53 @@
+import { isoDate } from '../../core/units/sheetDate';
+import { gaugeKey, gaugeOf, type Gauge } from './gauge';
+
+/** Whether a gauge may be used on a day. */
+export interface GaugeDue {
+  readonly gauge: Gauge;
+  /** Days until its check is due, below 0 = overdue; undefined where that cannot be said. */
+  readonly dueIn: number | undefined;
+  readonly isOverdue: boolean;
+  readonly sentence: string;
+}
+
+const days = (count: number) => `${count} ${count === 1 ? 'day' : 'days'}`;
+
+/**
+ * When the check of a gauge is due: on the day of its last check and so many days after it may still be used.
+ * @param day number of the day
+ */
+export function gaugeDue(gauge: Gauge, day: number): GaugeDue {
+  const { checked, every } = gauge;
+  const unknown = (sentence: string): GaugeDue => ({ gauge, dueIn: undefined, isOverdue: true, sentence });
+  if (checked === undefined) return unknown('no day of a check: check it first');
+  if (every === undefined || every <= 0) return unknown('no interval: write in how many days it is checked again');
+  const last = Math.floor(checked);
+  if (last > day) return unknown(`its check of ${isoDate(last)} lies ahead of ${isoDate(day)}`);
+  const dueIn = Math.floor(last + every - Math.floor(day));
+  const on = isoDate(last + Math.floor(every));
+  if (dueIn < 0) return { gauge, dueIn, isOverdue: true, sentence: `overdue by ${days(-dueIn)}, since ${on}` };
+  return { gauge, dueIn, isOverdue: false, sentence: dueIn === 0 ? 'due today' : `due in ${days(dueIn)}, on ${on}` };
+}
+
+/** All gauges, the most urgent first; those of which nothing can be said before all others. */
+export const dueList = (gauges: readonly Gauge[], day: number): readonly GaugeDue[] =>
+  gauges
+    .map(gauge => gaugeDue(gauge, day))
+    .sort((a, b) => (a.dueIn ?? -Infinity) - (b.dueIn ?? -Infinity) || a.gauge.row - b.gauge.row);
+
+/**
+ * Why a record must not be made with these gauges; [] where nothing speaks against it.
+ * @param names as a piece or a record names them
+ * @param day number of the day on which they were used
+ */
+export function gaugeRefusals(gauges: readonly Gauge[], names: readonly string[], day: number): readonly string[] {
+  return names
+    .filter(name => name.trim() !== '')
+    .flatMap(name => {
+      const gauge = gaugeOf(gauges, name);
+      const isTwice = gauges.filter(each => gaugeKey(each.name) === gaugeKey(name)).length > 1;
+      if (!gauge) return [`${name}: ${isTwice ? 'twice on sheet Gauges' : 'not on sheet Gauges'}`];
+      const { isOverdue, sentence } = gaugeDue(gauge, day);
+      return isOverdue ? [`${gauge.name}: ${sentence}`] : [];
+    });
+}

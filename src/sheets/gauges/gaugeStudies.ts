@@ -1,0 +1,89 @@
+import { numberOfCell } from '../../cells/sheetCell';
+import { gaugeCheck, type GaugeCheck } from '../../core/quality/gaugeCheck';
+import { gaugeStudy, type GaugeStudy } from '../../core/quality/gaugeStudy';
+import type { Decimal } from '../../core/units/decimal';
+import type { CellValue } from '../../workbook/workbook';
+
+/** Cg and Cgk from which a gauge is taken as capable; share of the tolerance up to which a study is good, and may do. Common practice. */
+export const CAPABLE = 1.33;
+export const [GOOD_SHARE, LAST_SHARE] = [0.1, 0.3] as const;
+
+const isFilled = (cell: CellValue) => cell !== '' && !(typeof cell === 'string' && cell.trim() === '');
+const isNumber = (cell: CellValue) => typeof cell === 'number' || (typeof cell === 'string' && /^\s*\d/.test(cell));
+
+function reading(cell: CellValue, label: string): Decimal {
+  return numberOfCell(cell, label)!;
+}
+
+/** 1, 2, 3, …: numbers of parts or readings, which are no readings. */
+const isRunning = (cells: readonly CellValue[]) => cells.length > 1 && cells.every((cell, index) => cell === index + 1);
+
+/** A block without a first row and a first column that only count, or only name. */
+function withoutNumbering(values: readonly (readonly CellValue[])[]): readonly (readonly CellValue[])[] {
+  const rows = values.filter(row => row.some(cell => isFilled(cell) && isNumber(cell)));
+  const isHead = rows.length > 1 && isRunning(rows[0]!.filter(cell => isFilled(cell) && isNumber(cell)));
+  const body = isHead ? rows.slice(1) : rows;
+  const isSide = (body[0]?.length ?? 0) > 1 && isRunning(body.map(row => row[0]!));
+  const isNames = body.some(row => isFilled(row[0]!) && !isNumber(row[0]!));
+  return isSide || isNames ? body.map(row => row.slice(1)) : body;
+}
+
+/** Selected cells as readings: headings above and names beside them are left out. */
+function readingsIn(values: readonly (readonly CellValue[])[]): readonly Decimal[] {
+  return withoutNumbering(values).flatMap(row =>
+    row.filter(cell => isFilled(cell) && isNumber(cell)).map(cell => reading(cell, 'reading')),
+  );
+}
+
+/** A gauge check and what it says. */
+export interface CheckOfGauge {
+  readonly check: GaugeCheck;
+  readonly count: number;
+  readonly isCapable: boolean;
+}
+
+/**
+ * Gauge check of selected readings of one reference piece.
+ * @param tolerance full width that the gauge is to judge
+ * @throws TradeError with a sentence: fewer than ten readings, no scatter
+ */
+export function checkOfGauge(values: readonly (readonly CellValue[])[], reference: Decimal, tolerance: Decimal): CheckOfGauge {
+  const readings = readingsIn(values);
+  const check = gaugeCheck(readings, reference, tolerance);
+  return { check, count: readings.length, isCapable: check.cg.gte(CAPABLE) && check.cgk.gte(CAPABLE) };
+}
+
+/** One person's study and what it says. */
+export interface StudyOfGauge {
+  readonly study: GaugeStudy;
+  readonly parts: number;
+  readonly repeats: number;
+  readonly finding: string;
+}
+
+function findingOf(study: GaugeStudy): string {
+  const { shareOfTolerance, shareOfStudy } = study.sources.find(({ source }) => source === 'Gauge')!;
+  const share = shareOfTolerance ?? shareOfStudy!;
+  const of = shareOfTolerance === undefined ? 'of the study' : 'of the tolerance';
+  const per = `${(share * 100).toFixed(1)} % ${of}`;
+  if (share <= GOOD_SHARE) return `${per}: good`;
+  return share <= LAST_SHARE ? `${per}: may do, by what the work needs` : `${per}: not good enough`;
+}
+
+/**
+ * Study of a gauge by one person: a part a row, its repeated readings side by side; a row or column of names is left out.
+ * @param tolerance full width; undefined: shares of the study only
+ * @throws TradeError with a sentence: parts that were not measured equally often, no scatter
+ */
+export function studyOfGauge(values: readonly (readonly CellValue[])[], tolerance: Decimal | undefined): StudyOfGauge {
+  const rows = withoutNumbering(values);
+  const readings = rows.flatMap((row, index) =>
+    row.filter(isFilled).map((cell, nth) => ({
+      part: `${index + 1}`,
+      operator: '1',
+      reading: reading(cell, `part ${index + 1}, reading ${nth + 1}`).toNumber(),
+    })),
+  );
+  const study = gaugeStudy(readings, tolerance?.toNumber());
+  return { study, parts: rows.length, repeats: readings.length / rows.length, finding: findingOf(study) };
+}

@@ -1,0 +1,97 @@
+import { addressOf } from '../../workbook/a1';
+import type { Change } from '../../workbook/workbook';
+import type { JobLine } from '../jobs/jobLine';
+import type { JobTable } from '../jobs/jobTable';
+import { jobStatus } from '../jobs/jobStatus';
+import type { Writing } from '../print/writing';
+import type { Piece, PieceStatus } from './piece';
+import { piecesOfLine } from './piecesOfLine';
+import { statusOfPiece, statusRank } from './pieceStatus';
+
+/** Words that the status of a line is written with; a cell that holds another word is left alone. */
+const OURS = /^(?:planned|cut|crimped|tested|done|scrapped|\d+ of \d+ (?:planned|cut|crimped|tested|done))$/i;
+
+/**
+ * Status of a line by its pieces: as far as the piece that is least far. While some are missing: `3 of 5 planned`, which leaves the line
+ * open. "" where nobody has planned any.
+ */
+export function lineStatus(all: readonly Piece[], line: JobLine): string {
+  const { pieces, good } = piecesOfLine(all, line);
+  if (pieces.length === 0) return '';
+  const ranked = good.map(piece => statusOfPiece(piece) || 'planned').sort((a, b) => statusRank(a) - statusRank(b));
+  const least: PieceStatus | undefined = ranked[0];
+  if (!least) return 'scrapped';
+  const wanted = line.quantity ?? good.length;
+  return good.length >= wanted ? least : `${good.length} of ${wanted} ${least}`;
+}
+
+/** Changes that bring the job sheet's status up to its pieces. */
+export interface JobStatusChanges {
+  readonly writing: Writing | undefined;
+  /** Rows whose status says something of its own, which stays. */
+  readonly left: readonly { readonly row: number; readonly text: string }[];
+  /** Tables without a column for it: one can be added. */
+  readonly without: readonly JobTable[];
+}
+
+const tableOf = (tables: readonly JobTable[], { row }: JobLine) =>
+  tables.find(({ table: { block } }) => row - 1 > block.row && row - 1 < block.row + block.rows) ??
+  tables.find(({ table: { below } }) => below.includes(row - 1));
+
+/**
+ * Brings the job sheet's own status column up to the pieces. Only blank cells and words of ours are written: `hold`, `rush` or a formula
+ * stay and are told.
+ */
+export function jobStatusChanges(
+  pieces: readonly Piece[],
+  { lines, tables }: { readonly lines: readonly JobLine[]; readonly tables: readonly JobTable[] },
+): JobStatusChanges {
+  const changes: Change[] = [];
+  const undo: Change[] = [];
+  const left: { row: number; text: string }[] = [];
+  for (const line of lines) {
+    const found = tableOf(tables, line);
+    const column = found?.columns.status;
+    const status = lineStatus(pieces, line);
+    if (!found || column === undefined || status === '') continue;
+    const { cells } = found.reader;
+    const row = line.row - 1;
+    const old = cells.value(row, column);
+    const text = typeof old === 'object' ? old.error : String(old);
+    if (text.toLowerCase() === status) continue;
+    if (cells.formula(row, column) !== '' || (text.trim() !== '' && !OURS.test(text.trim()))) {
+      if (jobStatus(old) !== 'done') left.push({ row: line.row, text });
+      continue;
+    }
+    const where = { sheet: line.sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) };
+    changes.push({ kind: 'values', at: where, values: [[status]] });
+    undo.push({ kind: 'values', at: where, values: [[text]] });
+  }
+  const count = changes.length;
+  const told = `Status of ${count} ${count === 1 ? 'line' : 'lines'} brought up to date.`;
+  return {
+    writing: count > 0 ? { changes, undo, told } : undefined,
+    left,
+    without: tables.filter(({ columns }) => columns.status === undefined),
+  };
+}
+
+/**
+ * A column Status to the right of a job table that has none.
+ * @returns undefined where something stands there
+ */
+export function addStatusColumn({ table, reader: { cells } }: JobTable): Writing | undefined {
+  const { block } = table;
+  const column = block.column + block.columns;
+  const rows = Array.from({ length: block.rows }, (_, index) => block.row + index);
+  if (!rows.every(row => cells.isEmpty(row, column))) return undefined;
+  const where = { sheet: table.sheet, address: addressOf({ row: block.row, column, rows: 1, columns: 1 }) };
+  return {
+    changes: [
+      { kind: 'values', at: where, values: [['Status']] },
+      { kind: 'style', at: where, style: { bold: true, wrap: true } },
+    ],
+    undo: [{ kind: 'values', at: where, values: [['']] }],
+    told: `Column Status added to sheet ${table.sheet}.`,
+  };
+}

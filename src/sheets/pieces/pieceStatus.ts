@@ -1,0 +1,73 @@
+import { lengthIn } from '../../core/units/lengthUnit';
+import type { Piece, PieceEnd, PieceStatus } from './piece';
+
+/** The way of a piece; a scrapped one has left it. */
+const WAY = ['', 'planned', 'cut', 'crimped', 'tested', 'done'] as const satisfies readonly PieceStatus[];
+
+const WORDS: readonly (readonly [RegExp, PieceStatus])[] = [
+  [/^(?:scrap(?:ped)?|reject(?:ed)?|waste)$/i, 'scrapped'],
+  [/^(?:done|finished|complete|completed|ready|shipped|delivered|closed|✓|✔|☑|x|yes)$/i, 'done'],
+  [/^(?:tested|proof[- ]tested)$/i, 'tested'],
+  [/^crimped$/i, 'crimped'],
+  [/^(?:cut|sawn)$/i, 'cut'],
+];
+
+/** What a cell of the column Status says; a word that nobody knows leaves the piece planned. */
+export function pieceStatusOf(text: string): PieceStatus {
+  if (text === '') return '';
+  return WORDS.find(([words]) => words.test(text))?.[1] ?? 'planned';
+}
+
+/** How far one status is on the way. */
+export const statusRank = (status: PieceStatus): number => WAY.indexOf(status as (typeof WAY)[number]);
+
+/** An end that is to be crimped: it has a coupling, a die or a target. */
+export const isCrimpedEnd = ({ fitting, die, target }: PieceEnd): boolean => fitting !== '' || die !== '' || target !== undefined;
+
+const isMeasured = ({ readings }: PieceEnd) => readings.length > 0 && readings.every(reading => reading !== undefined);
+const isBegun = ({ readings }: PieceEnd) => readings.some(reading => reading !== undefined);
+
+const REJECTED = /^(?:TIGHT|LOOSE|OVAL|UNSURE|REJECTED|SHORT|LONG)$/i;
+
+/** `SHORT` or `LONG` where the finished length is out of its limits, else `IN SPEC`; "" where it cannot be judged. */
+export function judgeFinishedLength({ finished, shortest, longest }: Pick<Piece, 'finished' | 'shortest' | 'longest'>): string {
+  if (!finished || (!shortest && !longest)) return '';
+  const length = lengthIn(finished, 'mm');
+  if (shortest && length.lt(lengthIn(shortest, 'mm'))) return 'SHORT';
+  return longest && length.gt(lengthIn(longest, 'mm')) ? 'LONG' : 'IN SPEC';
+}
+
+/** Why a piece cannot be released: verdicts other than IN SPEC. */
+export function rejections(piece: Piece): readonly string[] {
+  const { ends, lengthVerdict } = piece;
+  const length = lengthVerdict || judgeFinishedLength(piece);
+  return [
+    ...ends.flatMap(({ verdict }, index) => (REJECTED.test(verdict) ? [`end ${index === 0 ? 'A' : 'B'} ${verdict}`] : [])),
+    ...(REJECTED.test(length) ? [`finished length ${length}`] : []),
+  ];
+}
+
+/** How far the filled cells say that a piece is. */
+function filledStatus(piece: Piece): PieceStatus {
+  const { ends, testedAt, flushed, capped, finished } = piece;
+  const crimped = ends.filter(isCrimpedEnd);
+  const isCrimped = crimped.length > 0 && crimped.every(isMeasured);
+  if (isCrimped && testedAt) {
+    return flushed && capped && rejections(piece).length === 0 ? 'done' : 'tested';
+  }
+  if (isCrimped) return 'crimped';
+  return ends.some(isBegun) || finished !== undefined ? 'cut' : piece.status;
+}
+
+/**
+ * How far a piece is: what its status cell says, or what its filled cells say where that is further. A scrapped piece stays scrapped.
+ * Filled: all readings = crimped; with the pressure reached = tested; flushed and capped and nothing rejected = done.
+ */
+export function statusOfPiece(piece: Piece): PieceStatus {
+  if (piece.status === 'scrapped') return 'scrapped';
+  const filled = filledStatus(piece);
+  return statusRank(filled) > statusRank(piece.status) ? filled : piece.status;
+}
+
+/** True where a piece waits for a plan: the successor of a scrapped one, or one to be made again. */
+export const isWaiting = (piece: Piece): boolean => statusOfPiece(piece) === '';

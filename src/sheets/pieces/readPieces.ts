@@ -1,0 +1,178 @@
+import type { Measure } from '../../cells/sheetCell';
+import { nameOfCell } from '../../cells/sheetCell';
+import { TradeError } from '../../core/tradeError';
+import { addressOf } from '../../workbook/a1';
+import { hostBlocks } from '../../workbook/hostTable';
+import type { Workbook } from '../../workbook/workbook';
+import { findTables, type FoundTable } from '../table/findTables';
+import { SheetCells } from '../table/sheetCells';
+import { tableAnswers } from '../table/tableAnswers';
+import type { TableQuestion } from '../table/tableReader';
+import { tableRows, type LeftOutRow, type ReadReport } from '../table/tableRows';
+import type { Piece, PieceEnd } from './piece';
+import { MOST_READINGS, readingRoles, type PieceEndLetter, type PieceRole } from './pieceColumns';
+import { pieceStatusOf } from './pieceStatus';
+import { pieceTable, type PieceTable } from './pieceTable';
+
+export const PIECES_SHEET = 'Pieces';
+
+/** The sheet Pieces as it was read. */
+export interface Pieces {
+  readonly sheet: string;
+  readonly pieces: readonly Piece[];
+  readonly report: ReadReport;
+  readonly questions: readonly TableQuestion[];
+  readonly table: PieceTable;
+}
+
+const TICKED = /^(?:x|✓|✔|☑|yes|y|true|ok|1|done)$/i;
+
+class PieceReader {
+  readonly problems: string[] = [];
+
+  constructor(
+    private readonly from: PieceTable,
+    private readonly row: number,
+  ) {}
+
+  private attempt<T>(read: () => T): T | undefined {
+    try {
+      return read();
+    } catch (error) {
+      if (!(error instanceof TradeError)) throw error;
+      this.problems.push(error.message);
+      return undefined;
+    }
+  }
+
+  name = (role: PieceRole): string => this.from.reader.name(this.row, role);
+
+  measure = (role: PieceRole): Measure | undefined => this.attempt(() => this.from.reader.measure(this.row, role));
+
+  number = (role: PieceRole, label: string) => this.attempt(() => this.from.reader.number(this.row, role, label, 'any'));
+
+  isTicked = (role: PieceRole): boolean => TICKED.test(nameOfCell(this.from.reader.cell(this.row, role)));
+
+  date = () => this.attempt(() => this.from.reader.moment(this.row, 'date', 'date'));
+
+  end(end: PieceEndLetter): PieceEnd {
+    const has = readingRoles(end, MOST_READINGS).filter(role => this.from.reader.has(role));
+    return {
+      fitting: this.name(`fitting${end}`),
+      lot: this.name(`lot${end}`),
+      die: this.name(`die${end}`),
+      dial: this.number(`dial${end}`, `dial ${end}`),
+      target: this.measure(`target${end}`),
+      tolerance: this.measure(`tolerance${end}`),
+      readings: has.map(role => this.measure(role)),
+      verdict: this.name(`verdict${end}`),
+    };
+  }
+}
+
+/** Several names in one cell: `Caliper 3; Gauge 7`. */
+const namesIn = (text: string): readonly string[] =>
+  text
+    .split(/[;,/+&]| and /)
+    .map(each => each.trim())
+    .filter(Boolean);
+
+function pieceOf(from: PieceTable, row: number): Piece {
+  const read = new PieceReader(from, row);
+  const { name, measure } = read;
+  const facts = {
+    sheet: from.table.sheet,
+    row: row + 1,
+    piece: name('piece'),
+    line: name('line'),
+    label: name('label'),
+    order: name('order'),
+    hose: name('hose'),
+    lot: name('lot'),
+    reel: name('reel'),
+    cutLength: measure('cutLength'),
+    overall: measure('overall'),
+    shortest: measure('shortest'),
+    longest: measure('longest'),
+    ends: [read.end('A'), read.end('B')] as const,
+    ferruleLot: name('ferruleLot'),
+    machine: name('machine'),
+    finished: measure('finished'),
+    lengthVerdict: name('lengthVerdict'),
+    testPressure: measure('testPressure'),
+    testedAt: measure('testedAt'),
+    testedFor: read.number('testedFor', 'time under pressure')?.toNumber(),
+    gauges: [...namesIn(name('caliper')), ...namesIn(name('gauge'))],
+    flushed: read.isTicked('flushed'),
+    capped: read.isTicked('capped'),
+    by: name('by'),
+    date: read.date(),
+    status: pieceStatusOf(name('status')),
+    replaces: name('replaces'),
+    useBy: name('useBy'),
+    note: name('note'),
+  };
+  if (facts.piece === '') read.problems.push('piece is blank: give it a number');
+  return { ...facts, problems: read.problems };
+}
+
+/** A host's own table is written on below its range: rows that follow it without a gap belong to it. */
+function withRowsBelow(cells: SheetCells, found: FoundTable): FoundTable {
+  if (!found.hostTable) return found;
+  const { block } = found;
+  const isFilled = (row: number) =>
+    Array.from({ length: block.columns }, (_, index) => block.column + index).some(column => !cells.isEmpty(row, column));
+  let rows = block.rows;
+  while (block.row + rows <= cells.lastRow && isFilled(block.row + rows)) rows += 1;
+  return { ...found, block: { ...block, rows } };
+}
+
+/** Tables of a sheet that has headings only: nothing was made yet. */
+const isHeadingsOnly = (cells: SheetCells) => cells.lastRow === cells.used.row;
+
+function tablesOf(cells: SheetCells, blocks: ReturnType<typeof hostBlocks>): readonly FoundTable[] {
+  if (!isHeadingsOnly(cells)) return findTables(cells, blocks).map(found => withRowsBelow(cells, found));
+  const { row, column, values } = cells.used;
+  const headings = values[0]!.map(cell => nameOfCell(cell));
+  return [
+    { sheet: cells.sheet, block: { row, column, rows: 1, columns: headings.length }, headings, hostTable: false, below: [] },
+  ];
+}
+
+/** Name of the sheet Pieces, in whatever case; undefined where the workbook has none. */
+export async function piecesSheet(workbook: Workbook): Promise<string | undefined> {
+  return (await workbook.sheets()).find(sheet => sheet.toLowerCase() === PIECES_SHEET.toLowerCase());
+}
+
+/**
+ * Reads the sheet Pieces: every row of it, hidden ones too.
+ * @returns undefined where there is no such sheet, or it holds something else
+ */
+export async function readPieces(workbook: Workbook): Promise<Pieces | undefined> {
+  const sheet = await piecesSheet(workbook);
+  const used = sheet === undefined ? undefined : await workbook.used(sheet);
+  if (sheet === undefined || !used) return undefined;
+  const [hostTables, layout, answers] = await Promise.all([
+    workbook.tables(sheet),
+    workbook.layout(sheet),
+    tableAnswers(workbook, 'pieces', sheet),
+  ]);
+  const cells = new SheetCells(used, layout);
+  const table = tablesOf(cells, hostBlocks(hostTables))
+    .flatMap(found => pieceTable(cells, found, answers) ?? [])
+    .at(0);
+  if (!table) return undefined;
+  const keys = [table.columns.piece!, table.columns.hose!];
+  const pieces: Piece[] = [];
+  const leftOut: LeftOutRow[] = [];
+  for (const { row, kind } of tableRows(cells, table.table, { name: table.columns.hose, keys, takesHidden: true })) {
+    if (kind === 'line' || kind === 'below') pieces.push(pieceOf(table, row));
+    else leftOut.push({ row: row + 1, reason: kind });
+  }
+  const problems = pieces.flatMap(({ row, problems: found }): LeftOutRow[] =>
+    found.length === 0 ? [] : [{ row, reason: 'problem', sentence: found.join('; ') }],
+  );
+  const taken = pieces.map(({ row }) => row);
+  const report = { sheet, tables: [addressOf(table.table.block)], taken, leftOut: [...leftOut, ...problems] };
+  return { sheet, pieces, report, questions: table.reader.questions, table };
+}

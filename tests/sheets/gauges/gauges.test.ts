@@ -1,0 +1,138 @@
+import { Decimal } from '../../../src/core/units/decimal';
+import { measureUnit } from '../../../src/core/units/measureUnit';
+import { dayNumber } from '../../../src/core/units/sheetDate';
+import { dueList, gaugeRefusals } from '../../../src/sheets/gauges/gaugeDue';
+import { gaugesSheet } from '../../../src/sheets/gauges/gaugesSheet';
+import { checkOfGauge, studyOfGauge } from '../../../src/sheets/gauges/gaugeStudies';
+import { pressureRangeNote } from '../../../src/sheets/gauges/pressureRange';
+import { readGauges } from '../../../src/sheets/gauges/readGauges';
+import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+
+const day = (text: string) => dayNumber(text)!;
+const OWN: readonly (readonly FakeCell[])[] = [
+  ['Gauges of the workshop', '', '', '', '', '', '', ''],
+  [],
+  ['Gauge no.', 'Kind', 'Calibrated on', 'Interval (months)', 'Range from', 'Range to', 'Unit', 'U'],
+  ['Caliper 3', 'vernier caliper', '2026-01-01', 12, 0, 150, 'mm', '0,03'],
+  ['Gauge 7', 'pressure gauge', '2025-10-01', 12, 0, 1000, 'bar', 10],
+  ['Gauge 8', 'pressure gauge', '2026-03-01', '', 0, 1600, 'bar', ''],
+  ['D26', 'die', '2026-11-01', 6, '', '', '', ''],
+  ['Gauge 9', 'pressure gauge', '05/06/2026', 12, 0, 15000, 'psi', ''],
+];
+const gauges = async (rows = OWN) => {
+  const { workbook } = fakeWorkbook({ Gauges: rows }, { sheet: 'Gauges', address: 'A1' }, { hiddenRows: { Gauges: [4] } });
+  return (await readGauges(workbook))!;
+};
+
+test('own headings, a title block, months; every row is read, hidden ones too, and a date that may be two days is said', async () => {
+  const { gauges: all, report } = await gauges();
+  expect(all.map(({ name, kind, every }) => [name, kind, every])).toEqual([
+    ['Caliper 3', 'caliper', 360],
+    ['Gauge 7', 'pressure gauge', 360],
+    ['Gauge 8', 'pressure gauge', undefined],
+    ['D26', 'die', 180],
+    ['Gauge 9', 'pressure gauge', 360],
+  ]);
+  expect(all[0]!.uncertainty!.toNumber()).toBe(0.03);
+  expect(report.leftOut.map(({ row, reason }) => [row, reason])).toEqual([[8, 'problem']]);
+});
+
+test('what is due: what cannot be dated first, then the most overdue', async () => {
+  const { gauges: all } = await gauges();
+  expect(dueList(all, day('2026-10-05')).map(({ gauge, sentence }) => `${gauge.name}: ${sentence}`)).toEqual([
+    'Gauge 8: no interval: write in how many days it is checked again',
+    'D26: its check of 2026-11-01 lies ahead of 2026-10-05',
+    'Gauge 9: no day of a check: check it first',
+    // 2025-10-01 + 360 days = 2026-09-26; 9 days later.
+    'Gauge 7: overdue by 9 days, since 2026-09-26',
+    'Caliper 3: due in 83 days, on 2026-12-27',
+  ]);
+});
+
+test.each([
+  ['2026-12-27', []],
+  ['2026-12-28', ['Caliper 3: overdue by 1 day, since 2026-12-27']],
+])('a record on %s: %j', async (on, refusals) => {
+  expect(gaugeRefusals((await gauges()).gauges, ['caliper 3'], day(on))).toEqual(refusals);
+});
+
+test('a gauge that is not on the sheet is refused, and one that stands there twice', async () => {
+  const { gauges: all } = await gauges([...OWN, ['Caliper 3', 'caliper', '2026-02-01', 12, 0, 150, 'mm', '']]);
+  expect(gaugeRefusals(all, ['Caliper 5', 'Caliper 3', ''], day('2026-10-05'))).toEqual([
+    'Caliper 5: not on sheet Gauges',
+    'Caliper 3: twice on sheet Gauges',
+  ]);
+});
+
+describe('a pressure gauge reads best in the middle half of its range (common practice)', () => {
+  const note = async (name: string, value: number, unit = 'bar') => {
+    const gauge = (await gauges()).gauges.find(each => each.name === name)!;
+    return pressureRangeNote(gauge, { value: new Decimal(value), unit: measureUnit('pressure', unit)! });
+  };
+  test.each([
+    ['Gauge 7', 250, undefined],
+    ['Gauge 7', 750, undefined],
+    [
+      'Gauge 7',
+      249,
+      'Gauge 7 reads at the bottom of its range 249 bar: it reads best at 250 … 750 bar (25 … 75 % of its range, common practice).',
+    ],
+    [
+      'Gauge 7',
+      1001,
+      'Gauge 7 does not reach 1001 bar: it reads best at 250 … 750 bar (25 … 75 % of its range, common practice).',
+    ],
+    ['Caliper 3', 1001, undefined],
+  ])('%s at %d bar', async (name, value, said) => {
+    expect(await note(name, value)).toBe(said);
+  });
+  test('psi and bar are converted', async () => {
+    // 550 bar = 7977 psi, of 15,000 psi 53 %.
+    expect(await note('Gauge 9', 550)).toBeUndefined();
+    expect(await note('Gauge 9', 850)).toMatch(/top of its range/);
+  });
+});
+
+describe('studies', () => {
+  test('check: ten readings with their numbers beside them', () => {
+    const values = [
+      ['No.', 'Reading'],
+      ...[9.99, 10.01, 10, 10.02, 9.98, 10, 10.01, 9.99, 10.01, 10].map((reading, n) => [n + 1, reading]),
+    ];
+    const { check, count, isCapable } = checkOfGauge(values, new Decimal(10), new Decimal('0.24'));
+    expect(count).toBe(10);
+    // By hand: mean 10.001, squares 0.00129, s = √(0.00129 ÷ 9) = 0.011972; Cg = 0.048 ÷ 0.071833; Cgk = (0.024 − 0.001) ÷ 0.035917.
+    expect(check.bias.toNumber()).toBeCloseTo(0.001, 12);
+    expect(check.cg.toNumber()).toBeCloseTo(0.048 / (6 * Math.sqrt(0.00129 / 9)), 9);
+    expect(check.cgk.toNumber()).toBeCloseTo(0.023 / (3 * Math.sqrt(0.00129 / 9)), 9);
+    expect(isCapable).toBe(false);
+  });
+
+  test('study of one person: a part a row; headings and names are no readings', () => {
+    const values = [
+      ['Part', 1, 2],
+      ['a', 10.0, 10.02],
+      ['b', 11.0, 11.02],
+      ['c', 12.0, 11.98],
+    ];
+    const { study, parts, repeats, finding } = studyOfGauge(values, new Decimal('0.6'));
+    expect([parts, repeats]).toEqual([3, 2]);
+    // Repeatability: each pair differs by 0.02: variance 0.02² ÷ 2 = 0.0002. 6·√0.0002 ÷ 0.6 = 14.1 %.
+    expect(study.sources.find(({ source }) => source === 'Repeatability')!.variance).toBeCloseTo(0.0002, 10);
+    expect(study.sources.find(({ source }) => source === 'Reproducibility')!.variance).toBeUndefined();
+    expect(finding).toBe('14.1 % of the tolerance: may do, by what the work needs');
+  });
+
+  test('too few readings say what to do', () => {
+    expect(() => checkOfGauge([[10], [10.01]], new Decimal(10), new Decimal(1))).toThrow('take ten or more');
+  });
+});
+
+test('a new sheet Gauges is read again', async () => {
+  const { workbook } = fakeWorkbook({ Jobs: [['a']] }, { sheet: 'Jobs', address: 'A1' });
+  await workbook.write(gaugesSheet().changes);
+  await workbook.write([
+    { kind: 'values', at: { sheet: 'Gauges', address: 'A2:E2' }, values: [['K 1', 'caliper', 'mm', '2026-10-01', 365]] },
+  ]);
+  expect((await readGauges(workbook))!.gauges[0]).toMatchObject({ name: 'K 1', kind: 'caliper', every: 365 });
+});
