@@ -1,3 +1,4 @@
+import { quotedText } from '../../core/quotedText';
 import type { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
 import { AS_ENTERED, type EntrySlot } from './entrySlot';
@@ -34,7 +35,10 @@ function standingDialOf({ cells }: SlotWriting, { dialCell, dialStanding }: Entr
 function complete(state: EntryState, slot: EntrySlot, readings: readonly Decimal[]): EntryState {
   const dial = correctedDial(slot, state.dialText);
   if (dial === 'unreadable') {
-    return stopAt(state, state.field, { kind: 'refused', sentence: `Dial "${state.dialText}" is no number: correct it first.` });
+    return stopAt(state, state.field, {
+      kind: 'refused',
+      sentence: `Dial ${quotedText(state.dialText)} is no number: correct it first.`,
+    });
   }
   if (slot.formulaCells.length > 0) {
     const sentence = `${slot.formulaCells.join(', ')} hold formulas: readings are not written over formulas.`;

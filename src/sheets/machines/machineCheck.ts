@@ -1,4 +1,5 @@
 import { calibrationTurns } from '../../core/crimp/calibrationTurns';
+import { quotedText } from '../../core/quotedText';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
@@ -41,7 +42,7 @@ function length(text: string, label: string): Decimal | undefined {
   if (text.trim() === '') return undefined;
   const found = numberFromText(text.trim().replace(/^(\d+),(\d+)$/, '$1.$2'));
   if (found && found.value.gt(0)) return found.value;
-  throw new TradeError('notANumber', label, `is "${text.trim()}"`, 'enter a number above 0, or nothing');
+  throw new TradeError('notANumber', label, `is ${quotedText(text)}`, 'enter a number above 0, or nothing');
 }
 
 function required(text: string, label: string): Decimal {

@@ -1,3 +1,4 @@
+import { quotedText } from '../../core/quotedText';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { settingKey } from '../../core/catalogue/catalogueIndex';
 import { crimpSetup, type CrimpSetup } from '../../core/catalogue/crimpSetup';
@@ -32,7 +33,7 @@ function historyOf(catalogue: Catalogue, { machine, hose, fitting }: DialProposa
 
 function dateRefusal(date: string, today: string, history: readonly StandingDial[]): string | undefined {
   const day = dayNumber(date);
-  if (day === undefined) return `"${date}" is no date: write it like 2025-03-14.`;
+  if (day === undefined) return `${quotedText(date)} is no date: write it like 2025-03-14.`;
   if (day > dayNumber(today)!) return `${date} lies ahead: a dial is recorded from the day it is used.`;
   const same = history.find(each => each.date === date);
   if (same) {

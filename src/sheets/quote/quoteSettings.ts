@@ -1,3 +1,4 @@
+import { quotedText } from '../../core/quotedText';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
@@ -99,7 +100,7 @@ function readShare(text: string, label: string): number {
   if (digits === '') throw new TradeError('blank', label, 'is blank', 'enter a share like 40 % or 0.4');
   const { value, mark } = numberFromText(digits) ?? {};
   if (!value || mark === 'inch')
-    throw new TradeError('notANumber', label, `is "${text.trim()}"`, 'enter a share like 40 % or 0.4');
+    throw new TradeError('notANumber', label, `is ${quotedText(text)}`, 'enter a share like 40 % or 0.4');
   if (!percent && value.gte(1)) throw new TradeError('range', label, `is ${value}`, `enter ${value} % or ${value.div(100)}`);
   return (percent ? value.div(100) : value).toNumber();
 }

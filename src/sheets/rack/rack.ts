@@ -1,3 +1,4 @@
+import { quotedText } from '../../core/quotedText';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
@@ -90,7 +91,7 @@ function readRow(table: SheetTable<RackField>, row: number, unit: LengthUnit): R
   const madeCell = cellOf(table, row, 'made');
   const made = dayOfCell(madeCell);
   if (madeCell !== '' && made === '') {
-    const received = typeof madeCell === 'object' ? madeCell.error : `"${madeCell}"`;
+    const received = typeof madeCell === 'object' ? madeCell.error : quotedText(String(madeCell));
     throw new TradeError(
       'date',
       'date of making',
