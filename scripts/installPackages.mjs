@@ -1,25 +1,19 @@
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, lstatSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, lstatSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 const MEGABYTES_A_SECOND = 10;
 
-/** Folders of packages that stand in node_modules by now; those within other packages come with them. */
-function installed(modules) {
-  if (!existsSync(modules)) return 0;
-  const names = readdirSync(modules);
-  const scoped = names.filter(name => name.startsWith('@')).map(scope => readdirSync(join(modules, scope)).length);
-  return scoped.reduce((sum, count) => sum + count, names.filter(name => !/^[@.]/.test(name)).length);
-}
-
 /** Tells how far it is: on a terminal in one line, elsewhere in a line every ten seconds. */
-function showProgress(modules, count) {
+function showProgress(folder, packages) {
   const started = Date.now();
   const onTerminal = process.stdout.isTTY;
+  // The folders are made first, all at once; a package is there when its own description is.
+  const installed = () => packages.filter(path => existsSync(join(folder, path, 'package.json'))).length;
   const tell = () => {
     const seconds = Math.round((Date.now() - started) / 1000);
-    const line = `  ${Math.min(count, installed(modules)).toLocaleString('en')} of ${count.toLocaleString('en')} packages, ${seconds} s`;
+    const line = `  ${installed().toLocaleString('en')} of ${packages.length.toLocaleString('en')} packages, ${seconds} s`;
     process.stdout.write(onTerminal ? `\r${line}` : `${line}\n`);
   };
   const timer = setInterval(tell, onTerminal ? 1000 : 10_000);
@@ -56,12 +50,12 @@ export async function installPackages(folder, what, megabytes) {
   // A second working tree may link to the first one's packages; installing through the link would empty them for both.
   const linked = lstatSync(modules, { throwIfNoEntry: false })?.isSymbolicLink();
   if (linked || (existsSync(stamp) && readFileSync(stamp, 'utf8') === wanted)) return;
-  const count = Object.keys(JSON.parse(lock).packages).length - 1;
+  const packages = Object.keys(JSON.parse(lock).packages).filter(path => path !== '');
   const minutes = Math.max(1, Math.round(megabytes / MEGABYTES_A_SECOND / 60));
   console.log(
-    `${what}: ${count.toLocaleString('en')} packages (${megabytes.toLocaleString('en')} MB on disk) are installed, once. That takes about ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}, more on a slow line.`,
+    `${what}: ${packages.length.toLocaleString('en')} packages (${megabytes.toLocaleString('en')} MB on disk) are installed, once. That takes about ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}, more on a slow line.`,
   );
-  const end = showProgress(modules, count);
+  const end = showProgress(folder, packages);
   const code = await npmCi(folder).finally(end);
   if (code !== 0) {
     console.error('The packages could not be installed: see above. Without a connection to the npm registry this cannot work.');
