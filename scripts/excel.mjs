@@ -4,6 +4,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import WebpackDevServer from 'webpack-dev-server';
 import { developmentCertificates } from './developmentCertificates.mjs';
+import { installPackages } from './installPackages.mjs';
 import { portIsFree } from './portIsFree.mjs';
 import { developmentCompiler } from './webpack/developmentCompiler.mjs';
 
@@ -31,7 +32,9 @@ function mayHaveExcel() {
   return process.platform === 'win32';
 }
 
-const debuggingTool = join('node_modules', 'office-addin-debugging', 'cli.js');
+/** What only this command needs stands in a folder of its own and is installed when it is asked for. */
+const tools = join(process.cwd(), 'scripts', 'excelTools');
+const debuggingTool = join(tools, 'node_modules', 'office-addin-debugging', 'cli.js');
 
 function sideload() {
   const child = spawn(process.execPath, [debuggingTool, 'start', manifest, 'desktop', '--app', 'excel', '--no-debug'], {
@@ -67,6 +70,7 @@ async function serve() {
     );
     process.exit(1);
   }
+  if (mayHaveExcel()) await installPackages(tools, 'The tool that puts an add-in into Excel', 400);
   const { options, advice } = await developmentCertificates();
   const devServer = new WebpackDevServer(
     {

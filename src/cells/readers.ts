@@ -1,3 +1,4 @@
+import { shortText } from '../core/quotedText';
 import { Decimal, decimalOfCell } from '../core/units/decimal';
 import { commaAdvice, numberFromText } from '../core/units/numberText';
 import { looksLikeDate } from '../core/units/sheetDate';
@@ -35,7 +36,7 @@ const LARGEST = new Decimal('1e9');
 
 /** A received cell as it is quoted in an error sentence. */
 export function quoted(cell: FilledCell): string {
-  return typeof cell === 'string' ? `"${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"` : String(cell).toUpperCase();
+  return typeof cell === 'string' ? `"${shortText(cell)}"` : String(cell).toUpperCase();
 }
 
 function unreadable(cell: FilledCell, { hint = 'enter a number', like = '12.5, 3/8 or 1 1/2' }: NumberRules): string {

@@ -49,6 +49,17 @@ test.each<[string, (xml: string) => string, RegExp]>([
   ],
   ['another namespace', xml => xml.replace('DefaultValue="HOSE"', 'DefaultValue="TUBE"'), /the namespace is TUBE/],
   ['an Excel that cannot lay out pages let in', xml => xml.replace(/<Set Name="ExcelApi"[^>]*>/, ''), /ExcelApi 1.9 is missing/],
+  [
+    'perpetual Excel let in',
+    xml => xml.replace('Name="CustomFunctionsRuntime" MinVersion="1.4"', 'Name="CustomFunctionsRuntime" MinVersion="1.3"'),
+    /CustomFunctionsRuntime 1.4 is missing/,
+  ],
+  [
+    'a pane of its own',
+    xml => xml.replace('<Action xsi:type="ShowTaskpane">', '$&<TaskpaneId>Other</TaskpaneId>'),
+    /TaskpaneId stands against the shared runtime/,
+  ],
+  ['a version that is refused', xml => xml.replace(/<Version>.*</, '<Version>0.9.0.0<'), /lower than 1.0.0.0/],
   ['no shared runtime asked for', xml => xml.replace(/<Set Name="SharedRuntime"[^>]*>/, ''), /SharedRuntime 1.1 is missing/],
   [
     'a resource id of more than 32 characters',

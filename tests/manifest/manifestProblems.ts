@@ -119,6 +119,10 @@ function runtimeProblems(document: Document): string[] {
       found.length > 0 && found.every(id => id === resid) ? [] : [`${name} does not use the shared runtime`],
     ),
     ...(sets.get('SharedRuntime') === '1.1' ? [] : ['the requirement set SharedRuntime 1.1 is missing']),
+    // Microsoft Learn, "Custom Functions requirement sets": 1.4 stands in Microsoft 365 (Windows, Mac, web), not in perpetual or LTSC Excel.
+    ...(sets.get('CustomFunctionsRuntime') === '1.4' ? [] : ['the requirement set CustomFunctionsRuntime 1.4 is missing']),
+    // With an id of its own the pane is another pane than that of the shared runtime.
+    ...(all(document, 'TaskpaneId').length === 0 ? [] : ['TaskpaneId stands against the shared runtime']),
     // Page layout and the events of all sheets, which src/host/excel uses without asking. Source: @types/office-js, "[Api set: …]".
     ...(sets.get('ExcelApi') === '1.9' ? [] : ['the requirement set ExcelApi 1.9 is missing']),
     ...(namespace === 'HOSE' ? [] : [`the namespace is ${namespace}`]),
@@ -138,6 +142,7 @@ export function manifestProblems(document: Document, iconSize: IconSize): string
   return [
     ...(/^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/.test(id) ? [] : [`Id ${id} is no GUID`]),
     ...(/^\d+(\.\d+){3}$/.test(version) ? [] : [`Version ${version} is not a.b.c.d`]),
+    ...(/^0\./.test(version) ? [`Version ${version} is lower than 1.0.0.0`] : []),
     ...orderProblems(document),
     ...resourceProblems(document),
     ...lengthProblems(document),

@@ -1,3 +1,4 @@
+import { quotedText } from '../quotedText';
 import type { Catalogue } from './catalogue';
 import { machineDescription } from './machineDial';
 import type { Note } from './note';
@@ -36,7 +37,7 @@ export function catalogueDialsNotes(rows: readonly ReadRow[]): readonly Note[] {
       row,
       column: machinesTable.fields.catalogueDials.heading,
       text: describes
-        ? `Catalogue dials is blank for "${name}": the dials of Crimps are not used for it; enter yes or no`
-        : `"${name}" has no row without die: the dials of Crimps are not used for it; add one with Catalogue dials yes or no`,
+        ? `Catalogue dials is blank for ${quotedText(name)}: the dials of Crimps are not used for it; enter yes or no`
+        : `${quotedText(name)} has no row without die: the dials of Crimps are not used for it; add one with Catalogue dials yes or no`,
     }));
 }

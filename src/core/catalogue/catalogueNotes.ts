@@ -1,3 +1,4 @@
+import { quotedText } from '../quotedText';
 import type { Catalogue, CatalogueIndex } from './catalogue';
 import { catalogueDialsNotes } from './catalogueDials';
 import { rateKey } from './duplicates';
@@ -20,7 +21,7 @@ interface Context extends SizeLimits {
 function hosePartNote(row: ReadRow, { present }: Context): Noticed {
   const hose = textOf(row, 'hose');
   if (hose === undefined || present.hose(hose)) return [];
-  return [['hose', `Hose "${hose}" is not in the table Hoses`]];
+  return [['hose', `Hose ${quotedText(hose)} is not in the table Hoses`]];
 }
 
 function partNotes(row: ReadRow, context: Context): Noticed {
@@ -28,8 +29,8 @@ function partNotes(row: ReadRow, context: Context): Noticed {
   const own = hosePartNote(row, context);
   if (fitting === undefined || context.present.fitting(fitting)) return own;
   const text = fitting.endsWith('*')
-    ? `no fitting in the table Fittings begins like "${fitting}"`
-    : `Fitting "${fitting}" is not in the table Fittings`;
+    ? `no fitting in the table Fittings begins like ${quotedText(fitting)}`
+    : `Fitting ${quotedText(fitting)} is not in the table Fittings`;
   return [...own, ['fitting', text]];
 }
 
@@ -37,7 +38,7 @@ function dieNote(row: ReadRow, { dies }: Context): Noticed {
   const name = textOf(row, 'die');
   if (name === undefined || dies.size === 0) return [];
   const die = dies.get(partKey(name));
-  if (!die) return [['die', `Die "${name}" is not in the table Dies`]];
+  if (!die) return [['die', `Die ${quotedText(name)} is not in the table Dies`]];
   const [length, crimpLength] = [numberOf(die, 'length'), numberOf(row, 'crimpLength')];
   if (length === undefined || crimpLength === undefined || length >= crimpLength) return [];
   return [['crimpLength', `Crimp length is ${crimpLength}, longer than its die ${name} (${length})`]];
@@ -63,8 +64,13 @@ function fluidNotes(row: ReadRow, { present, index }: Context): Noticed {
   return [
     ...(hose === undefined || present.hose(hose)
       ? []
-      : [['hose', hose.endsWith('*') ? `no hose begins like "${hose}"` : `Hose "${hose}" is not in the table Hoses`] as const]),
-    ...(shared === undefined ? [] : [['alsoCalled', `"${shared}" names another fluid than ${own}, too`] as const]),
+      : [
+          [
+            'hose',
+            hose.endsWith('*') ? `no hose begins like ${quotedText(hose)}` : `Hose ${quotedText(hose)} is not in the table Hoses`,
+          ] as const,
+        ]),
+    ...(shared === undefined ? [] : [['alsoCalled', `${quotedText(shared)} names another fluid than ${own}, too`] as const]),
   ];
 }
 
@@ -72,7 +78,9 @@ const known = new Set(KNOWN_RATES.map(rateKey));
 
 function rateNotes(row: ReadRow): Noticed {
   const rate = textOf(row, 'rate')!;
-  return known.has(rateKey(rate)) ? [] : [['rate', `nothing reads the rate "${rate}"; rates are ${KNOWN_RATES.join(', ')}`]];
+  return known.has(rateKey(rate))
+    ? []
+    : [['rate', `nothing reads the rate ${quotedText(rate)}; rates are ${KNOWN_RATES.join(', ')}`]];
 }
 
 const ROW_NOTES: Partial<Record<TableName, (row: ReadRow, context: Context) => Noticed>> = {
@@ -92,7 +100,7 @@ function zeroRates({ rows, index }: Catalogue): Note[] {
     sheet: catalogueTables.rates.sheet,
     row: 0,
     column: catalogueTables.rates.fields.rate.heading,
-    text: `there is no rate "${name}": it counts as 0`,
+    text: `there is no rate ${quotedText(name)}: it counts as 0`,
   }));
 }
 

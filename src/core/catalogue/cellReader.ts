@@ -1,3 +1,4 @@
+import { shortText } from '../quotedText';
 import { Decimal } from '../units/decimal';
 import { convertMeasure, type MeasureUnit } from '../units/measureUnit';
 import { commaAdvice, numberFromText } from '../units/numberText';
@@ -128,5 +129,5 @@ export function quotedCell(cell: RawCell | undefined): string {
   if (cell === null || cell === undefined) return 'blank';
   if (typeof cell === 'object') return cell.error;
   if (typeof cell !== 'string') return String(cell).toUpperCase();
-  return cell.trim() === '' ? 'blank' : `"${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"`;
+  return cell.trim() === '' ? 'blank' : `"${shortText(cell)}"`;
 }

@@ -1,3 +1,4 @@
+import { shownText } from '../quotedText';
 import { TradeError } from '../tradeError';
 import type { Catalogue, CrimpEntry } from './catalogue';
 import { partKey } from './partName';
@@ -17,7 +18,7 @@ export interface CrimpMatch {
 }
 
 function unsafe(hose: string, fitting: string, because: string): TradeError {
-  const pair = `no crimp data for ${hose.trim()} with ${fitting.trim()}`;
+  const pair = `no crimp data for ${shownText(hose)} with ${shownText(fitting)}`;
   return new TradeError('notApproved', '', pair, because ? `do not assemble (${because})` : 'do not assemble');
 }
 
@@ -29,7 +30,7 @@ function partReason(catalogue: Catalogue, hose: string, fitting: string, isNamed
     [hoseEntry, 'hose', hose],
     [fittingEntry, 'fitting', fitting],
   ] as const) {
-    if (!entry && !isNamed) return `${kind} ${name.trim()} is not in the catalogue`;
+    if (!entry && !isNamed) return `${kind} ${shownText(name)} is not in the catalogue`;
     if (entry?.problem) return problemSentence(entry.problem);
   }
   return '';

@@ -3,8 +3,8 @@ import { partKey } from './partName';
 /** An end form as it is compared: without case; `deg` is °, blanks are one. */
 export const endFormKey = (text: string) =>
   partKey(text)
-    .replace(/[º˚]|\s*deg(?:rees?)?\b/g, '°')
-    .replace(/\s+/g, ' ');
+    .replace(/\s+/g, ' ')
+    .replace(/[º˚]| ?deg(?:rees?)?\b/g, '°');
 
 /** What a short word stands for. */
 interface Meaning {

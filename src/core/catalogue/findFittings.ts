@@ -1,3 +1,4 @@
+import { quotedText, shownText } from '../quotedText';
 import { TradeError } from '../tradeError';
 import type { Decimal } from '../units/decimal';
 import type { Catalogue } from './catalogue';
@@ -24,7 +25,7 @@ export function findFittings(catalogue: Catalogue, hose: string, endForm: string
       typeof crimpOrReason(catalogue, hose, fitting.fitting) !== 'string',
   );
   if (found.length > 0) return found;
-  const received = `no fitting "${endForm.trim()}"${angle === undefined ? '' : ` of ${angle}°`} has crimp data for ${hose.trim()}`;
+  const received = `no fitting ${quotedText(endForm)}${angle === undefined ? '' : ` of ${angle}°`} has crimp data for ${shownText(hose)}`;
   const forms = [...new Set(catalogue.fittings.map(fitting => fitting.endForm))].slice(0, 12);
   throw new TradeError(
     'notFound',

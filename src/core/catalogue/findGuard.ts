@@ -1,3 +1,4 @@
+import { quotedText } from '../quotedText';
 import { TradeError } from '../tradeError';
 import type { Catalogue } from './catalogue';
 import { headingKey, partKey } from './partName';
@@ -13,7 +14,7 @@ export function findGuard(catalogue: Catalogue, name: string, hose: Hose): Guard
   const rows = catalogue.index.guards.get(partKey(name)) ?? [];
   if (rows.length === 0) {
     const advice = 'check its name, or add it to the table Guards';
-    throw new TradeError('notFound', 'guard', `"${name.trim()}" is not in the catalogue`, advice);
+    throw new TradeError('notFound', 'guard', `${quotedText(name)} is not in the catalogue`, advice);
   }
   const size = headingKey(hose.size ?? '');
   const found =
@@ -21,12 +22,12 @@ export function findGuard(catalogue: Catalogue, name: string, hose: Hose): Guard
       ? rows[0]
       : (rows.find(row => row.size !== '' && row.size === size) ?? rows.find(row => row.size === '' && row.entry.problem));
   if (!found) {
-    const received = `"${name.trim()}" has no size ${hose.size ?? '(blank)'}, that of ${hose.hose}`;
+    const received = `${quotedText(name)} has no size ${hose.size ?? '(blank)'}, that of ${hose.hose}`;
     throw new TradeError('notFound', 'guard', received, 'add that size to the table Guards, or choose another guard');
   }
   if (found.entry.problem) {
     const sentence = problemSentence(found.entry.problem);
-    throw new TradeError('notFound', 'guard', `"${name.trim()}" was left out of the catalogue`, sentence);
+    throw new TradeError('notFound', 'guard', `${quotedText(name)} was left out of the catalogue`, sentence);
   }
   return found.entry.row!;
 }

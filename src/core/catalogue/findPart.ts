@@ -1,3 +1,4 @@
+import { quotedText } from '../quotedText';
 import { TradeError } from '../tradeError';
 import type { Catalogue, Entry } from './catalogue';
 import { partKey } from './partName';
@@ -7,10 +8,15 @@ import type { Hose } from './tables/hosesTable';
 
 function found<T>(entry: Entry<T> | undefined, kind: string, name: string): T {
   if (!entry) {
-    throw new TradeError('notFound', kind, `"${name.trim()}" is not in the catalogue`, 'check its name, or add it to the tables');
+    throw new TradeError(
+      'notFound',
+      kind,
+      `${quotedText(name)} is not in the catalogue`,
+      'check its name, or add it to the tables',
+    );
   }
   if (entry.problem) {
-    throw new TradeError('notFound', kind, `"${name.trim()}" was left out of the catalogue`, problemSentence(entry.problem));
+    throw new TradeError('notFound', kind, `${quotedText(name)} was left out of the catalogue`, problemSentence(entry.problem));
   }
   return entry.row as T;
 }

@@ -1,3 +1,4 @@
+import { quotedText, shownText } from '../quotedText';
 import { Decimal } from '../units/decimal';
 import { convertMeasure, measureUnit } from '../units/measureUnit';
 import type { CatalogueUnits } from './catalogueUnits';
@@ -20,7 +21,7 @@ export interface RowContext {
 /** A pattern is the beginning of a name and one * at its end: none is bare, and none has a * elsewhere. */
 function refuseOddPattern(schema: TableSchema, row: ReadRow, key = 'fitting'): void {
   const name = textOf(row, key) ?? '';
-  if (/^\*|\*./.test(name)) addProblem(schema, row, key, `"${name}"`, 'a part, or the beginning of its name and *');
+  if (/^\*|\*./.test(name)) addProblem(schema, row, key, quotedText(name), 'a part, or the beginning of its name and *');
 }
 
 function finishCrimp(row: ReadRow, { dieRanges }: RowContext): void {
@@ -83,8 +84,8 @@ function finishRate(row: ReadRow, { units }: RowContext): void {
   if (headingKey(name) !== 'shortestfreehose' || !bracket) return;
   const unit = measureUnit('length', bracket);
   if (!unit) {
-    const expected = `"${name}" with a unit of length, or "${name} in diameters" without brackets`;
-    addProblem(catalogueTables.rates, row, 'rate', `"${textOf(row, 'rate')}"`, expected);
+    const expected = `${quotedText(name)} with a unit of length, or "${shownText(name)} in diameters" without brackets`;
+    addProblem(catalogueTables.rates, row, 'rate', quotedText(textOf(row, 'rate') ?? ''), expected);
   } else if (value !== undefined) {
     row.values.value = cellNumber(convertMeasure(new Decimal(value), unit, units.length));
     row.values.rate = name;

@@ -1,3 +1,4 @@
+import { quotedText } from '../quotedText';
 import { TradeError } from '../tradeError';
 import { splitHeading } from '../units/headingUnit';
 import { measureUnit, unitSymbols, type MeasureUnit, type Quantity } from '../units/measureUnit';
@@ -70,7 +71,7 @@ function unitOf(sheet: string, field: Field, bracket: string | undefined): Measu
   }
   const unit = measureUnit(quantity, bracket);
   if (unit) return unit;
-  const received = `heading "${field.heading}" has the unknown unit "${bracket}"`;
+  const received = `heading "${field.heading}" has the unknown unit ${quotedText(bracket)}`;
   throw new TradeError('unit', sheet, received, `units are ${unitSymbols(quantity)}`);
 }
 

@@ -1,3 +1,4 @@
+import { shownText } from '../quotedText';
 import { Decimal } from '../units/decimal';
 import type { Catalogue } from './catalogue';
 import { takesFluid } from './fluidRows';
@@ -61,7 +62,7 @@ function fluidReasons(catalogue: Catalogue, hose: Hose, fluid: string | undefine
   if (fluid === undefined) return [];
   const takes = takesFluid(catalogue, hose, fluid);
   if (takes === undefined) return [same('fluids not stated')];
-  return takes ? [] : [same(`not for ${fluid.trim()}`)];
+  return takes ? [] : [same(`not for ${shownText(fluid)}`)];
 }
 
 function temperatureReasons(catalogue: Catalogue, hose: Hose, { coldest, hottest, fluid }: HoseDuty): Reason[] {
@@ -71,13 +72,13 @@ function temperatureReasons(catalogue: Catalogue, hose: Hose, { coldest, hottest
     // A fluid's range says nothing of a hose whose own is not stated.
     if (hose[name] === undefined || !limit) return [same(`${name} not stated`)];
     if (suits(limit.value)) return [];
-    const withFluid = limit.byFluid ? ` with ${fluid!.trim()}` : '';
+    const withFluid = limit.byFluid ? ` with ${shownText(fluid!)}` : '';
     return [{ demand: `${name}${withFluid} ${side} ${wanted}`, text: `${name}${withFluid} ${limit.value}` }];
   };
   return [
     ...reasons('coldest', coldest, limit => coldest.gte(limit), 'above'),
     ...reasons('hottest', hottest, limit => hottest.lte(limit), 'below'),
-    ...(limits.problem ? [same(`temperature limits of ${fluid!.trim()} not known`)] : []),
+    ...(limits.problem ? [same(`temperature limits of ${shownText(fluid!)} not known`)] : []),
   ];
 }
 

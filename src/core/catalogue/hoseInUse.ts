@@ -1,3 +1,4 @@
+import { shownText } from '../quotedText';
 import { Decimal } from '../units/decimal';
 import type { Catalogue } from './catalogue';
 import { takesFluid } from './fluidRows';
@@ -25,7 +26,10 @@ export interface HoseInUse {
 function fluidFault(catalogue: Catalogue, hose: Hose, fluid: string | undefined): string[] {
   const takes = fluid === undefined ? true : takesFluid(catalogue, hose, fluid);
   if (takes) return [];
-  const why = takes === undefined ? `${hose.hose} states none` : `${hose.hose} is for ${hose.fluids}, not ${fluid!.trim()}`;
+  const why =
+    takes === undefined
+      ? `${shownText(hose.hose)} states none`
+      : `${shownText(hose.hose)} is for ${shownText(hose.fluids ?? '')}, not ${shownText(fluid!)}`;
   return [`fluid not the hose's: ${why}`];
 }
 
@@ -34,20 +38,20 @@ function temperatureFaults(catalogue: Catalogue, hose: Hose, { temperature, flui
   const { coldest, hottest, problem } = temperatureLimits(catalogue, hose, fluid);
   const unit = catalogue.units.temperature ? ` ${catalogue.units.temperature.symbol}` : '';
   const sentence = (word: string, limit: { value: number; byFluid: boolean }, most: string) => {
-    const withFluid = limit.byFluid && fluid !== undefined ? ` with ${fluid.trim()}` : '';
-    return `${word} than ${hose.hose} allows${withFluid}: ${temperature}${unit}, ${most} ${limit.value}${unit}`;
+    const withFluid = limit.byFluid && fluid !== undefined ? ` with ${shownText(fluid)}` : '';
+    return `${word} than ${shownText(hose.hose)} allows${withFluid}: ${temperature}${unit}, ${most} ${limit.value}${unit}`;
   };
   return [
     ...(hottest && temperature.gt(hottest.value) ? [sentence('hotter', hottest, 'at most')] : []),
     ...(coldest && temperature.lt(coldest.value) ? [sentence('colder', coldest, 'at least')] : []),
-    ...(problem ? [`temperature limits of ${fluid!.trim()} not known: ${problemSentence(problem)}`] : []),
+    ...(problem ? [`temperature limits of ${shownText(fluid!)} not known: ${problemSentence(problem)}`] : []),
   ];
 }
 
 /** Why a hose has no rating at a temperature that it may be used at; undefined where it has one. */
 function ratingFault(catalogue: Catalogue, hose: Hose, temperature: Decimal, rating: Decimal | undefined): string | undefined {
   const unit = catalogue.units.temperature ? ` ${catalogue.units.temperature.symbol}` : '';
-  const at = `rating missing: ${hose.hose} at ${temperature}${unit}`;
+  const at = `rating missing: ${shownText(hose.hose)} at ${temperature}${unit}`;
   const rows = catalogue.index.derating.get(partKey(hose.hose));
   if (rating !== undefined) return rows || hose.hottest !== undefined ? undefined : `${at} (its Hottest is blank)`;
   const problem = rows?.find(entry => entry.problem)?.problem;

@@ -1,3 +1,4 @@
+import { quotedText } from '../quotedText';
 import { TradeError } from '../tradeError';
 import type { Catalogue, MachineEntry } from './catalogue';
 import { settingKey } from './catalogueIndex';
@@ -21,7 +22,7 @@ function newest({ index }: Catalogue, machine: string, die: string, hose: string
 function requireMachine(catalogue: Catalogue, machine: string): void {
   if (catalogue.index.machines.has(partKey(machine))) return;
   const advice = 'check its name, or add it to the table Machines';
-  throw new TradeError('notFound', 'machine', `"${machine.trim()}" is not in the catalogue`, advice);
+  throw new TradeError('notFound', 'machine', `${quotedText(machine)} is not in the catalogue`, advice);
 }
 
 /**
@@ -39,7 +40,7 @@ export function machineDial(
   requireMachine(catalogue, machine);
   const found = newest(catalogue, machine, partKey(die), hose, fitting);
   if (found?.entry.problem) {
-    const received = `"${machine.trim()}" has a recorded setting that was left out of the catalogue`;
+    const received = `${quotedText(machine)} has a recorded setting that was left out of the catalogue`;
     throw new TradeError('notFound', 'machine', received, problemSentence(found.entry.problem));
   }
   return found?.entry.row;
@@ -56,7 +57,7 @@ export function machineDescription(catalogue: Catalogue, machine: string, die?: 
     (die === undefined ? undefined : entries?.find(entry => entry.die === partKey(die))) ??
     entries?.find(entry => entry.die === '');
   if (found?.entry.problem) {
-    const received = `"${machine.trim()}" has a row that was left out of the catalogue`;
+    const received = `${quotedText(machine)} has a row that was left out of the catalogue`;
     throw new TradeError('notFound', 'machine', received, problemSentence(found.entry.problem));
   }
   return found?.entry.row;

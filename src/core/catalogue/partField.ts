@@ -1,3 +1,4 @@
+import { quotedText } from '../quotedText';
 import { TradeError } from '../tradeError';
 import { splitHeading } from '../units/headingUnit';
 import { headingKey } from './partName';
@@ -12,5 +13,5 @@ export function partField<T extends TableSchema>(schema: T, name: string): keyof
   const found = Object.entries(schema.fields).find(([, field]) => headingKey(field.heading) === wanted);
   if (found) return found[0];
   const headings = Object.values(schema.fields).map(field => field.heading);
-  throw new TradeError('choice', 'field', `is "${name.trim()}"`, `fields of ${schema.sheet} are ${headings.join(', ')}`);
+  throw new TradeError('choice', 'field', `is ${quotedText(name)}`, `fields of ${schema.sheet} are ${headings.join(', ')}`);
 }

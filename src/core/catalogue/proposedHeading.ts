@@ -14,6 +14,9 @@ export interface HeadingMeaning {
   readonly unit: MeasureUnit | undefined;
 }
 
+/** Tables of spreadsheet programs have no longer headings (Excel: 255 characters). */
+const LONGEST_HEADING = 255;
+
 /** Kinds of field whose heading needs no unit. */
 export const UNITLESS: ReadonlySet<Field['kind']> = new Set(['name', 'text', 'number', 'fraction', 'angle', 'date', 'yesNo']);
 
@@ -57,6 +60,7 @@ function unitOf({ kind }: Field, unitText: string | undefined, heading: string):
  * @example proposedHeading('hoses', 'WP (psi)') // Working pressure in psi
  */
 export function proposedHeading(table: TableName, heading: string): HeadingMeaning | undefined {
+  if (heading.length > LONGEST_HEADING) return undefined;
   const fields: TableSchema['fields'] = catalogueTables[table].fields;
   const words = WORDS.get(table)!;
   for (const [index, { name, unitText }] of partings(heading).entries()) {

@@ -1,3 +1,4 @@
+import { quotedText } from '../quotedText';
 import { TradeError } from '../tradeError';
 import { Decimal } from '../units/decimal';
 import type { Catalogue } from './catalogue';
@@ -8,7 +9,7 @@ import { remembered } from './remembered';
 function look(catalogue: Catalogue, name: string): { readonly value: Decimal | undefined } {
   const entry = catalogue.index.rates.get(rateKey(name));
   if (entry?.problem) {
-    throw new TradeError('notFound', 'rate', `"${name}" was left out of the catalogue`, problemSentence(entry.problem));
+    throw new TradeError('notFound', 'rate', `${quotedText(name)} was left out of the catalogue`, problemSentence(entry.problem));
   }
   return { value: entry && new Decimal(entry.row!.value) };
 }

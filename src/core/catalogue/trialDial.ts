@@ -1,4 +1,5 @@
 import { tQuantile } from '../quality/tQuantile';
+import { shownText } from '../quotedText';
 import { TradeError } from '../tradeError';
 import { Decimal, squareOf } from '../units/decimal';
 import type { Catalogue } from './catalogue';
@@ -80,7 +81,7 @@ function work(catalogue: Catalogue, hose: string, fitting: string, machine: stri
   const holds = catalogueDialsHold(catalogue, machine);
   const found = holds ? fromCatalogue(catalogue, machine, crimp) : fromSameDie(catalogue, machine, crimp);
   if (!found) {
-    const received = `nothing to go by for ${hose.trim()} with ${fitting.trim()} on ${machine.trim()}`;
+    const received = `nothing to go by for ${shownText(hose)} with ${shownText(fitting)} on ${shownText(machine)}`;
     const advice = `it has no record with die ${crimp.die} and a step, and the catalogue’s dials are not for it`;
     throw new TradeError('notFound', '', received, advice);
   }

@@ -1,3 +1,4 @@
+import { quotedText } from '../quotedText';
 import { TradeError } from '../tradeError';
 import { Decimal } from '../units/decimal';
 import type { Catalogue } from './catalogue';
@@ -30,7 +31,7 @@ function requirePrice(price: number | undefined, part: string): Decimal {
 function requireRate(catalogue: Catalogue, name: (typeof NEEDED_RATES)[number]): Decimal {
   const rate = rateOf(catalogue, name);
   if (rate) return rate;
-  throw new TradeError('notFound', 'rate', `"${name}" is missing`, 'add it to the table Rates (0 where there is none)');
+  throw new TradeError('notFound', 'rate', `${quotedText(name)} is missing`, 'add it to the table Rates (0 where there is none)');
 }
 
 const rateOrZero = (catalogue: Catalogue, name: (typeof ZERO_RATES)[number]): Decimal =>

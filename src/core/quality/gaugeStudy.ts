@@ -1,3 +1,4 @@
+import { shownText } from '../quotedText';
 import { TradeError } from '../tradeError';
 import { fUpperTail } from './fUpperTail';
 import { mean } from './mean';
@@ -73,7 +74,12 @@ function layOut(readings: readonly GaugeReading[]): Layout {
       if (cell.length === repeats) return;
       const received = `has ${cell.length} of ${repeats} readings`;
       const advice = 'every operator measures every part equally often; add what is missing';
-      throw new TradeError('shape', `part ${parts[i]}, operator ${operators[j]}`, received, advice);
+      throw new TradeError(
+        'shape',
+        `part ${shownText(String(parts[i]))}, operator ${shownText(String(operators[j]))}`,
+        received,
+        advice,
+      );
     }),
   );
   need('readings of a part by one operator', repeats);

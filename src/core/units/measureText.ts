@@ -9,7 +9,7 @@ export interface MeasureFromText {
   readonly unit: MeasureUnit | undefined;
 }
 
-const NUMBER_AND_WORD = /^([^a-zµ°]*?)\s*([a-zµ°].*)$/i;
+const LETTER = /[a-zµ°]/i;
 
 /**
  * Reads a number with a unit behind it, as sheets have it (functions take no units in their arguments).
@@ -19,7 +19,9 @@ const NUMBER_AND_WORD = /^([^a-zµ°]*?)\s*([a-zµ°].*)$/i;
  * @example measureFromText('length', '1.25 m') // 1.25, m
  */
 export function measureFromText(quantity: Quantity, text: string, comma?: CommaRule): MeasureFromText | undefined {
-  const [, digits = text, word] = NUMBER_AND_WORD.exec(text.trim()) ?? [];
+  const bare = text.trim();
+  const at = bare.search(LETTER);
+  const [digits, word] = at < 0 ? [bare, undefined] : [bare.slice(0, at), bare.slice(at)];
   const found = numberFromText(digits, comma);
   if (!found) return undefined;
   if (found.mark === 'inch') {

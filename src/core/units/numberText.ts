@@ -9,7 +9,7 @@ export interface NumberFromText {
 /** How a comma is taken that may mean decimals or thousands (`1,250`): refused, or as decimal since its column has such commas. */
 export type CommaRule = 'refuse' | 'decimal';
 
-const DECIMAL = /^(?:\d+\.?\d*|\.\d+)$/;
+const DECIMAL = /^(?:\d+(?:\.\d*)?|\.\d+)$/;
 const ONE_COMMA = /^\d*,\d+$/;
 /** One comma that cannot part thousands: 1, 2 or more than 3 digits behind it, or nothing but a lone 0 before it. */
 const DECIMAL_COMMA = /^(?:0?,\d+|\d+,(?:\d{1,2}|\d{4,}))$/;

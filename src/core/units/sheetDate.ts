@@ -104,7 +104,15 @@ export function looksLikeDate(value: number): boolean {
   return Number.isInteger(value) && value >= FIRST_LIKELY && value <= LAST_LIKELY;
 }
 
+/** Formats are no longer than this. */
+const LONGEST_FORMAT = 255;
+
 /** Whether a number format shows dates: a day or year code outside quotes and brackets. */
 export function isDateFormat(format: string): boolean {
-  return /[dy]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]|\\./g, '').replace(/General|Standard/gi, ''));
+  return /[dy]/i.test(
+    format
+      .slice(0, LONGEST_FORMAT)
+      .replace(/"[^"]*"|\[[^\]]*\]|\\./g, '')
+      .replace(/General|Standard/gi, ''),
+  );
 }

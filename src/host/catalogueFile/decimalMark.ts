@@ -1,4 +1,4 @@
-const POINT = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
+const POINT = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/i;
 const COMMA = /^[+-]?(?:\d+,\d+|,\d+)$/;
 /** Digits in threes: `2.000` and `1,250` may be thousands or decimals, `1.250,5` and `1,250.5` tell which. */
 const THREES = { ',': /^[+-]?[1-9]\d{0,2}(?:,\d{3})+$/, '.': /^[+-]?[1-9]\d{0,2}(?:\.\d{3})+$/ } as const;

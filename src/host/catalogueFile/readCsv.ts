@@ -9,6 +9,8 @@ import { breathe, type Watch } from '../../workbook/watch';
 
 /** Characters that are taken apart before the page may breathe. */
 const PIECE = 2 ** 19;
+/** Pieces without a row's end, after which a row is too long to be one: what is left of a row is read again with the next piece. */
+const MOST_PIECES_A_ROW = 3;
 const ROWS_A_PIECE = 5000;
 /** Rows at the top among which the headings are. */
 const LOOK_IN = 30;
@@ -46,10 +48,16 @@ const openQuote = (name: string, row: number) =>
     `${name}: a quotation mark opens in row ${row} and is not closed, so that all behind it is one cell. Put that right, then load it again`,
   );
 
+const endlessRow = (name: string, row: number) =>
+  new UnreadableTable(
+    `${name}: row ${row} has more than a million characters. Is a quotation mark opened there and not closed? Put that right, then load it again`,
+  );
+
 /** The rows of a text as they stand, blank ones among them, so that row numbers are those of the file. */
 function rowsOf(name: string, text: string, delimiter: string, watch: Watch): Promise<string[][]> {
   const rows: string[][] = [];
   let columns = 0;
+  let endless = 0;
   return new Promise((resolve, reject) => {
     Papa.parse<string[]>(text, {
       chunkSize: PIECE,
@@ -57,6 +65,8 @@ function rowsOf(name: string, text: string, delimiter: string, watch: Watch): Pr
       chunk: ({ data, errors, meta }: Papa.ParseResult<string[]>, parser: Papa.Parser) => {
         try {
           if (errors.some(({ code }) => code === 'MissingQuotes')) throw openQuote(name, rows.length + data.length);
+          endless = data.length === 0 ? endless + 1 : 0;
+          if (endless === MOST_PIECES_A_ROW) throw endlessRow(name, rows.length + 1);
           for (const row of data) {
             rows.push(row);
             columns = Math.max(columns, row.length);

@@ -60,7 +60,7 @@ export async function readWorkbookFile(
 ): Promise<ReadonlyMap<string, FileSheet>> {
   requireFileSize(name, bytes.length);
   await breathe(watch);
-  const archive = safeArchive(name, bytes);
+  const archive = safeArchive(name, bytes).bytes;
   const loaded = (await import('exceljs')) as typeof import('exceljs') & { default?: typeof import('exceljs') };
   const { Workbook } = loaded.default ?? loaded;
   const workbook = new Workbook();

@@ -25,7 +25,8 @@ function partNames(bytes: Uint8Array): string[] {
   return names;
 }
 
-const listed = (words: readonly string[]) =>
+/** `a, b and c`. */
+export const listed = (words: readonly string[]) =>
   words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
 
 /**

@@ -13,6 +13,8 @@ import { pixelsOfWidth } from './columnWidth';
 
 const MOST_ROWS = 120_000;
 const MOST_COLUMNS = 2_000;
+/** Cells that all formulas of a sheet together may claim to fill; those of an honest sheet do not overlap. */
+const MOST_FILLED = 1_000_000;
 const POINT = 4 / 3;
 
 function pageCell(value: CachedValue | null, formula: string | undefined, style: string | undefined): ICellData {
@@ -35,10 +37,14 @@ function filledCells(worksheet: Worksheet): Map<string, string> {
   const filled = new Map<string, string>();
   // The library counts these anew at every reading.
   const { rowCount, columnCount } = worksheet;
+  let believed = MOST_FILLED;
   eachCell(worksheet, cell => {
     const { shareType, ref } = cell.model as unknown as { shareType?: string; ref?: string };
     const block = shareType === 'array' && ref ? blockOf(ref) : undefined;
     if (!block) return;
+    believed -=
+      (Math.min(block.endRow, rowCount) - block.startRow + 1) * (Math.min(block.endColumn, columnCount) - block.startColumn + 1);
+    if (believed < 0) return;
     for (let row = block.startRow; row <= Math.min(block.endRow, rowCount - 1); row++) {
       for (let column = block.startColumn; column <= Math.min(block.endColumn, columnCount - 1); column++) {
         filled.set(`${row},${column}`, cell.address);
@@ -51,7 +57,8 @@ function filledCells(worksheet: Worksheet): Map<string, string> {
 function frozen(worksheet: Worksheet): IWorksheetData['freeze'] | undefined {
   const view = worksheet.views?.[0];
   if (view?.state !== 'frozen') return undefined;
-  const { xSplit = 0, ySplit = 0 } = view;
+  const xSplit = Math.min(view.xSplit ?? 0, worksheet.columnCount);
+  const ySplit = Math.min(view.ySplit ?? 0, worksheet.rowCount);
   return { xSplit, ySplit, startRow: ySplit || -1, startColumn: xSplit || -1 };
 }
 

@@ -1,11 +1,13 @@
 import type { IWorkbookData } from '@univerjs/core';
 import type { Workbook } from 'exceljs';
+import type { LeftOut } from '../../host/catalogueFile/boundedParts';
+import { safeArchive, type SafeArchive } from '../../host/catalogueFile/safeArchive';
 import { loadExcelJs } from './excelJs';
 import { customOf } from '../host/remembered';
 import { readCustomProperties } from './customProperties';
 import { definedNameResources } from './definedNames';
 import type { FileCell } from './fileCell';
-import { hiddenPartNotes } from './hiddenPartNotes';
+import { hiddenPartNotes, listed } from './hiddenPartNotes';
 import { readSheet } from './readSheet';
 import { StyleTable } from './styleTable';
 import { checkFileStart, UnreadableFile } from './unreadableFile';
@@ -23,19 +25,37 @@ export interface OpenedWorkbook {
 /** More formulas than this are calculated, but slowly. */
 const MANY_FORMULAS = 10_000;
 
-async function load(bytes: Uint8Array, name: string): Promise<Workbook> {
-  checkFileStart(bytes, name);
+const damaged = (name: string) =>
+  new UnreadableFile(
+    `${name} could not be read: it is damaged, or not an .xlsx workbook. Save it again in your spreadsheet program.`,
+  );
+
+function unpacked(bytes: Uint8Array, name: string): SafeArchive {
+  try {
+    return safeArchive(name, bytes);
+  } catch (error) {
+    throw /unpacks to more/.test(String(error)) ? new UnreadableFile(`${(error as Error).message}.`) : damaged(name);
+  }
+}
+
+async function load({ bytes }: SafeArchive, name: string): Promise<Workbook> {
   const { Workbook } = await loadExcelJs();
   const workbook = new Workbook();
   try {
     await workbook.xlsx.load(bytes.slice().buffer as ArrayBuffer);
   } catch {
-    throw new UnreadableFile(
-      `${name} could not be read: it is damaged, or not an .xlsx workbook. Save it again in your spreadsheet program.`,
-    );
+    throw damaged(name);
   }
   if (workbook.worksheets.length === 0) throw new UnreadableFile(`${name} holds no worksheet.`);
   return workbook;
+}
+
+/** What was left out so that the file opens at all. */
+function boundedNotes(leftOut: readonly LeftOut[]): string[] {
+  if (leftOut.length === 0) return [];
+  return [
+    `Too large for this page, and left out or shortened here and in a file saved from here: ${listed(leftOut)}. Keep the original.`,
+  ];
 }
 
 /**
@@ -45,7 +65,9 @@ async function load(bytes: Uint8Array, name: string): Promise<Workbook> {
  * @throws UnreadableFile with a sentence for the person who picked the file
  */
 export async function readXlsx(bytes: Uint8Array, name = 'The file'): Promise<OpenedWorkbook> {
-  const workbook = await load(bytes, name);
+  checkFileStart(bytes, name);
+  const archive = unpacked(bytes, name);
+  const workbook = await load(archive, name);
   const styles = new StyleTable();
   const sheets = workbook.worksheets.map((worksheet, index) => readSheet(worksheet, `sheet${index + 1}`, styles, name));
   const cells = sheets.flatMap(sheet => sheet.cells);
@@ -64,5 +86,5 @@ export async function readXlsx(bytes: Uint8Array, name = 'The file'): Promise<Op
   };
   const slow =
     formulas > MANY_FORMULAS ? [`${formulas.toLocaleString('en')} formulas: calculating them takes a while here.`] : [];
-  return { data, cells, notes: [...slow, ...hiddenPartNotes(bytes, workbook)] };
+  return { data, cells, notes: [...slow, ...boundedNotes(archive.leftOut), ...hiddenPartNotes(bytes, workbook)] };
 }

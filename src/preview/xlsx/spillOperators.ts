@@ -64,5 +64,6 @@ export function operatorsFromFile(formula: string): string {
 
 /** The way back: a file that holds the signs themselves is damaged to Excel. */
 export function operatorsForFile(formula: string): string {
+  if (!/[#@]/.test(formula)) return formula;
   return singlesForFile(replaced(formula, `(${PLACE})#`, place => `_xlfn.ANCHORARRAY(${place})`));
 }

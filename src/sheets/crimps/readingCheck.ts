@@ -1,3 +1,4 @@
+import { quotedText } from '../../core/quotedText';
 import { Decimal } from '../../core/units/decimal';
 import { MM_PER_INCH, type LengthUnit } from '../../core/units/lengthUnit';
 import { numberFromText } from '../../core/units/numberText';
@@ -88,19 +89,18 @@ function ofNumber(value: Decimal, limits: ReadingLimits): ReadingAnswer {
 export function checkReading(typed: string, limits: ReadingLimits): ReadingAnswer {
   const text = typed.trim();
   if (text === '') return refused('nothing was typed: measure, or press Page Down to leave this row');
-  if (DATE.test(text)) return refused(`"${text}" looks like a date: measure again`);
+  if (DATE.test(text)) return refused(`${quotedText(text)} looks like a date: measure again`);
   const { digits, unit } = splitUnit(text);
   if (unit && unit !== limits.unit) {
     const wanted = limits.unit === 'mm' ? 'mm' : 'inches';
     return refused(
-      `"${text}" is in ${unit === 'mm' ? 'mm' : 'inches'}, but this row is in ${wanted}: set the caliper to ${wanted}`,
+      `${quotedText(text)} is in ${unit === 'mm' ? 'mm' : 'inches'}, but this row is in ${wanted}: set the caliper to ${wanted}`,
     );
   }
   const found = numberFromText(DECIMAL_COMMA.test(digits) ? digits.replace(',', '.') : digits);
-  if (!found)
-    return refused(`"${text.length > 24 ? `${text.slice(0, 24)}…` : text}" is no reading: a number like 25.01 is wanted`);
+  if (!found) return refused(`${quotedText(text)} is no reading: a number like 25.01 is wanted`);
   if (limits.unit === 'mm' && (found.mark === 'inch' || digits.includes('/'))) {
-    return refused(`"${text}" looks like inches, but this row is in mm: set the caliper to mm`);
+    return refused(`${quotedText(text)} looks like inches, but this row is in mm: set the caliper to mm`);
   }
   return ofNumber(found.value, limits);
 }

@@ -1,3 +1,4 @@
+import { quotedText } from '../../core/quotedText';
 import { nameOfCell } from '../../cells/sheetCell';
 import { dayNumber, isoDate } from '../../core/catalogue/dayNumber';
 import { splitHeading } from '../../core/units/headingUnit';
@@ -49,7 +50,10 @@ function whenDue(every: CellValue, last: CellValue, perUnit: number, today: numb
   if (last === '') return { dueIn: 0, sentence: 'Never done yet: due now', lastDone: '' };
   const day = typeof last === 'object' || typeof last === 'boolean' ? undefined : dayNumber(last);
   if (day === undefined)
-    return { sentence: `"${typeof last === 'object' ? last.error : last}" is no date, like 2025-03-14`, lastDone: '' };
+    return {
+      sentence: `${quotedText(typeof last === 'object' ? last.error : String(last))} is no date, like 2025-03-14`,
+      lastDone: '',
+    };
   if (day > today) return { sentence: `Last done lies ahead: ${isoDate(day)}`, lastDone: isoDate(day) };
   const dueIn = Math.ceil(day + every * perUnit - today);
   return { dueIn, sentence: dueText(dueIn, isoDate(day)), lastDone: isoDate(day) };

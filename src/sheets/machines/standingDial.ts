@@ -1,3 +1,4 @@
+import { quotedText } from '../../core/quotedText';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { settingKey } from '../../core/catalogue/catalogueIndex';
 import { crimpSetup, type CrimpSetup } from '../../core/catalogue/crimpSetup';
@@ -48,7 +49,7 @@ const isLater = (moment: number, now: string) => {
 function dateRefusal(from: string, now: string, history: readonly StandingDial[]): string | undefined {
   const moment = momentNumber(from);
   if (moment === undefined) {
-    return `"${from}" is not a date: ${ambiguousDate(from) ?? 'write it like 2025-03-14 or 2025-03-14 15:30'}.`;
+    return `${quotedText(from)} is not a date: ${ambiguousDate(from) ?? 'write it like 2025-03-14 or 2025-03-14 15:30'}.`;
   }
   if (isLater(moment, now)) return `${from} lies ahead: a dial is recorded from the time it is used.`;
   // ISO texts sort as their moments do, a day without a time of day before all times of that day.

@@ -1,3 +1,4 @@
+import { quotedText } from '../../core/quotedText';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { partKey } from '../../core/catalogue/partName';
 import { TradeError } from '../../core/tradeError';
@@ -61,7 +62,7 @@ function stockRow({ reader }: RackTable, row: number): StockRow {
   const cell = reader.has('made') ? reader.cells.shown(row, reader.columns.made!) : '';
   const made = madeDay(cell);
   if (cell !== '' && made === '') {
-    const received = typeof cell === 'object' ? cell.error : `"${cell}"`;
+    const received = typeof cell === 'object' ? cell.error : quotedText(String(cell));
     const advice = 'enter a date, like 2026-03-01, a year, or a quarter, like 1Q26';
     throw new TradeError('date', 'date of making', `is ${received}`, advice);
   }

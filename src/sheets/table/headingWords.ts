@@ -92,7 +92,7 @@ export const HEADING_WORDS = {
   ferrule: words('Ferrule', 'ferrule|shell|collar'),
   die: words('Die', 'die|dies|die set'),
   dial: words('Dial', 'dial|dial (?:set|used|setting)|machine dial', 'setting|machine setting'),
-  uncertainty: words('Uncertainty', '(?:expanded )?uncertainty(?: u)?(?: of the mean)?'),
+  uncertainty: words('Uncertainty', 'u|(?:expanded )?uncertainty(?: u)?(?: of the mean)?'),
   perTurn: words('Change per turn', 'per turn|change per turn'),
   step: words('Step', 'step|change per digit|per digit|diameter per digit|digit step'),
   target: words(
@@ -179,7 +179,6 @@ export const HEADING_WORDS = {
   useBy: words('Use by', 'use by|use-by|use before'),
   kind: words('Kind', 'kind|kind of gauge|sort'),
   checked: words('Checked', 'checked|checked on|last checked|calibrated|calibrated on|last calibrated|calibration date'),
-  uncertainty: words('U', 'u|uncertainty|expanded uncertainty'),
   rangeLow: words('Range from', 'range from|range low|lowest reading|scale from'),
   rangeHigh: words('Range to', 'range to|range high|full scale|highest reading|scale to'),
   unit: words('Unit', 'unit|units'),

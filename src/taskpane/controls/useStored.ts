@@ -1,12 +1,29 @@
 import { useCallback, useEffect, useState } from 'react';
+import * as v from 'valibot';
+
+const KINDS: Readonly<Record<string, v.GenericSchema>> = { string: v.string(), boolean: v.boolean(), number: v.number() };
+const Kept = v.record(v.string(), v.unknown());
+
+/** What the storage holds under a key, which anything may have written to; nothing where that is no object. */
+function kept(key: string): Readonly<Record<string, unknown>> {
+  try {
+    const read = v.safeParse(Kept, JSON.parse(localStorage.getItem(key) ?? '{}'));
+    return read.success ? read.output : {};
+  } catch {
+    return {};
+  }
+}
+
+/** A kept value of the fresh one's type; what is no text, number or yes and no is checked by whom it belongs to. */
+function ofType(fresh: unknown, value: unknown): unknown {
+  const kind = KINDS[typeof fresh] ?? (Array.isArray(fresh) ? v.array(v.unknown()) : v.unknown());
+  return value !== undefined && v.is(kind, value) ? value : fresh;
+}
 
 function read<T extends object>(key: string, fresh: T): T {
-  try {
-    const kept: unknown = JSON.parse(localStorage.getItem(key) ?? '{}');
-    return { ...fresh, ...(kept as Partial<T>) };
-  } catch {
-    return fresh;
-  }
+  const stored = kept(key);
+  const fields = Object.entries(fresh).map(([name, value]) => [name, ofType(value, stored[name])]);
+  return Object.fromEntries(fields) as T;
 }
 
 /** Who shows the same fields at this moment: views that are hidden stay, and must not bring back what they knew. */
@@ -29,7 +46,7 @@ export function useStored<T extends object>(name: string, fresh: T): [T, (change
   const change = useCallback(
     (part: Partial<T>) => {
       try {
-        localStorage.setItem(key, JSON.stringify({ ...read(key, {}), ...part }));
+        localStorage.setItem(key, JSON.stringify({ ...kept(key), ...part }));
       } catch {
         // A host without storage forgets; nothing else changes.
       }
