@@ -8,6 +8,8 @@ import { IdentifyView } from '../parts/IdentifyView';
 import { LoadView } from '../parts/LoadView';
 import { SearchView } from '../parts/SearchView';
 import { AnalysisView } from '../qa/AnalysisView';
+import { GaugesView } from '../qa/GaugesView';
+import { RecallView } from '../qa/RecallView';
 import { RecordsView } from '../qa/RecordsView';
 import { DutyView } from '../quote/DutyView';
 import { PurchaseView } from '../quote/PurchaseView';
@@ -15,6 +17,7 @@ import { QuoteView } from '../quote/QuoteView';
 import { WhatIfView } from '../quote/WhatIfView';
 import { CardsView } from '../week/CardsView';
 import { CutPlanView } from '../week/CutPlanView';
+import { OrderView } from '../week/OrderView';
 import { TagsView } from '../week/TagsView';
 import type { Tab } from './places';
 
@@ -50,6 +53,7 @@ export const tabs: readonly Tab[] = [
     title: 'Week',
     views: [
       columns,
+      { id: 'order', title: 'Order', View: OrderView },
       { id: 'cut-list', title: 'Cut list', View: CutPlanView },
       { id: 'cards', title: 'Cards', View: CardsView },
       { id: 'tags', title: 'Tags', View: TagsView },
@@ -69,6 +73,8 @@ export const tabs: readonly Tab[] = [
     views: [
       { id: 'analysis', title: 'Analysis', View: AnalysisView },
       { id: 'records', title: 'Records', View: RecordsView },
+      { id: 'recall', title: 'Recall', View: RecallView },
+      { id: 'gauges', title: 'Gauges', View: GaugesView },
     ],
   },
 ];

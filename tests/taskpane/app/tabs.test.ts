@@ -4,9 +4,9 @@ test('the places of the pane, which tours, links and other people name, and thei
   expect(tabs.map(({ id, title, views }) => [id, title, views.map(view => view.id)])).toEqual([
     ['parts', 'Parts', ['search', 'identify', 'load', 'checks', 'dials']],
     ['quote', 'Quote', ['duty', 'columns', 'quote', 'to-buy', 'what-if']],
-    ['week', 'Week', ['columns', 'cut-list', 'cards', 'tags']],
+    ['week', 'Week', ['columns', 'order', 'cut-list', 'cards', 'tags']],
     ['bench', 'Bench', ['entry', 'machine']],
-    ['qa', 'QA', ['analysis', 'records']],
+    ['qa', 'QA', ['analysis', 'records', 'recall', 'gauges']],
   ]);
   const asPlace = (title: string) => title.toLowerCase().replace(' ', '-');
   for (const { id, title, views } of tabs) {

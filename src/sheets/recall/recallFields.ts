@@ -1,0 +1,62 @@
+import type { Measure } from '../../cells/sheetCell';
+import { measureFromText } from '../../core/units/measureText';
+import { measureUnit, type Quantity } from '../../core/units/measureUnit';
+import { dayNumber } from '../../core/units/sheetDate';
+import type { LotOf, RecallRequest } from './recallRequest';
+
+/** What a gauge read too high, with its unit. */
+export type GaugeError = Measure;
+
+/** What somebody types to ask something back. */
+export interface RecallFields {
+  readonly by: RecallRequest['by'];
+  readonly lot: string;
+  readonly of: LotOf;
+  readonly part: string;
+  readonly gauge: string;
+  readonly since: string;
+  readonly from: string;
+  readonly to: string;
+  /** `0.03 mm`: what the gauge read too high. */
+  readonly error: string;
+}
+
+export const FRESH_RECALL: RecallFields = {
+  by: 'lot',
+  lot: '',
+  of: 'any',
+  part: '',
+  gauge: '',
+  since: '',
+  from: '',
+  to: '',
+  error: '',
+};
+
+/** The request of the fields, or what is missing in a sentence. */
+export function requestOf(fields: RecallFields, kindOf: (gauge: string) => string): RecallRequest | string {
+  const { by, lot, of, part, gauge, since } = fields;
+  if (by === 'lot') return lot.trim() === '' ? 'Enter the lot.' : { by, lot: lot.trim(), of, part: part.trim() };
+  if (by === 'gauge') {
+    const day = since.trim() === '' ? undefined : dayNumber(since.trim());
+    if (gauge.trim() === '') return 'Enter the gauge.';
+    if (since.trim() !== '' && day === undefined) return 'Since: enter a date, like 2026-09-01, or leave it blank.';
+    return { by, name: gauge.trim(), kind: kindOf(gauge), since: day };
+  }
+  const [from, to] = [dayNumber(fields.from.trim()), dayNumber(fields.to.trim())];
+  if (from === undefined || to === undefined) return 'Enter both days, like 2026-09-01.';
+  return from > to ? 'The first day lies behind the last.' : { by, from, to };
+}
+
+/**
+ * What a gauge read wrong, with its unit: `0.03` or `-0.001 in`. A bare number is in the unit given.
+ * @returns undefined where the field is blank, a sentence where it cannot be read
+ */
+export function errorOf(text: string, quantity: Quantity, unit: string): GaugeError | string | undefined {
+  if (text.trim() === '') return undefined;
+  const isNegative = /^\s*[-−]/.test(text);
+  const found = measureFromText(quantity, text.replace(/^\s*[-−+]/, ''), 'decimal');
+  const own = found?.unit ?? measureUnit(quantity, unit);
+  if (!found || !own) return `Enter what it read too high with its unit, like 0.03 ${unit}; − where it read too low.`;
+  return { value: isNegative ? found.value.negated() : found.value, unit: own };
+}

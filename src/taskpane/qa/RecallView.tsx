@@ -1,0 +1,134 @@
+import { Body1, Button, Caption1, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
+import { useState } from 'react';
+import { gaugeOf } from '../../sheets/gauges/gauge';
+import { PIECE_ROLE_CHOICES } from '../../sheets/pieces/pieceTable';
+import { freeSheetName } from '../../sheets/print/freeSheetName';
+import { recall, type Recall } from '../../sheets/recall/recall';
+import { errorOf, FRESH_RECALL, requestOf } from '../../sheets/recall/recallFields';
+import { recallSheet } from '../../sheets/recall/recallSheet';
+import { columnsOfTables } from '../../sheets/table/columnsRead';
+import { today } from '../../sheets/table/today';
+import { HeadingCorrections } from '../controls/HeadingCorrections';
+import { ReadNote } from '../controls/ReadNote';
+import { TableQuestions } from '../controls/TableQuestions';
+import { useWriting } from '../controls/useWriting';
+import type { ViewProps } from '../controls/viewProps';
+import { WriteButton } from '../controls/WriteButton';
+import { WritingBar } from '../controls/WritingBar';
+import { RecallForm } from './RecallForm';
+import { RecallResult } from './RecallResult';
+import { useRecall, type RecallSources } from './useRecall';
+
+const useStyles = makeStyles({
+  view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
+  start: { alignSelf: 'flex-start' },
+});
+
+/** Finds the pieces, orders and records of a lot, a gauge or a span of days. */
+export function RecallView({ workbook, goTo }: ViewProps) {
+  const styles = useStyles();
+  const [fields, setFields] = useState(FRESH_RECALL);
+  const [isAsked, setIsAsked] = useState(false);
+  const { view, refresh } = useRecall(workbook);
+  const { outcome, write, undo } = useWriting(workbook);
+  const sources: Partial<RecallSources> = view.status === 'ready' ? view : {};
+  const { pieces, records = [], gauges } = sources;
+  const known = gauges?.gauges ?? [];
+  const kindOf = (name: string) => gaugeOf(known, name)?.kind ?? '';
+  const request = requestOf(fields, kindOf);
+  const isPressure = typeof request === 'object' && request.by === 'gauge' && request.kind === 'pressure gauge';
+  const error =
+    fields.by === 'gauge' ? errorOf(fields.error, isPressure ? 'pressure' : 'length', isPressure ? 'bar' : 'mm') : undefined;
+  const mistake = typeof request === 'string' ? request : typeof error === 'string' ? error : undefined;
+  const off = typeof error === 'object' ? error : undefined;
+  const found: Recall | undefined =
+    isAsked && typeof request === 'object' && !mistake && pieces ? recall(pieces.pieces, records, request, known) : undefined;
+  const writeSheet = () =>
+    write(async () => {
+      if (!found || !pieces) throw new Error('There is nothing to write yet.');
+      const sheet = freeSheetName('Recall', await workbook.sheets(), today());
+      const source = `From sheet ${pieces.sheet}${records.length > 0 ? ` and ${records[0]!.sheet}` : ''}, ${today()}`;
+      return {
+        changes: recallSheet(sheet, found, source, off),
+        undo: [{ kind: 'removeSheet', sheet }],
+        told: `Written: ${sheet}.`,
+      };
+    });
+  return (
+    <div className={styles.view}>
+      <Body1>Which pieces, orders and records hold a lot, were measured with a gauge, or were made on some days.</Body1>
+      {view.status === 'failed' && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{view.reason}</MessageBarBody>
+        </MessageBar>
+      )}
+      {view.status === 'ready' && !pieces && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            There is no sheet Pieces with the headings Piece and Hose. Writing a cut list makes it.{' '}
+            <Button size="small" onClick={() => goTo('week/cut-list')}>
+              Cut list
+            </Button>
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      <RecallForm
+        fields={fields}
+        gauges={known.map(({ name }) => name)}
+        onFields={change => {
+          setFields({ ...fields, ...change });
+          setIsAsked(false);
+        }}
+      />
+      <Button
+        className={styles.start}
+        appearance="primary"
+        disabled={!pieces}
+        onClick={() => {
+          setIsAsked(true);
+          refresh();
+        }}
+      >
+        Find
+      </Button>
+      {isAsked && mistake && (
+        <MessageBar intent="error" layout="multiline" role="status">
+          <MessageBarBody>{mistake}</MessageBarBody>
+        </MessageBar>
+      )}
+      {found && (
+        <>
+          <RecallResult workbook={workbook} found={found} error={off} />
+          <WriteButton className={styles.start} disabled={outcome.kind === 'busy'} onClick={() => void writeSheet()}>
+            Write as a new sheet
+          </WriteButton>
+          <WritingBar outcome={outcome} onUndo={() => void undo()} />
+        </>
+      )}
+      {pieces && (
+        <>
+          <TableQuestions
+            workbook={workbook}
+            kind="pieces"
+            sheet={pieces.sheet}
+            questions={pieces.questions}
+            onAnswered={refresh}
+          />
+          <ReadNote workbook={workbook} report={pieces.report} />
+          <HeadingCorrections
+            workbook={workbook}
+            kind="pieces"
+            sheet={pieces.sheet}
+            columns={columnsOfTables([pieces.table])}
+            roles={PIECE_ROLE_CHOICES}
+            onCorrected={refresh}
+          />
+        </>
+      )}
+      <Caption1>
+        Pieces whose row names no lot, gauge or day are listed as not to be excluded. A qualified person decides what is called
+        back.
+      </Caption1>
+    </div>
+  );
+}

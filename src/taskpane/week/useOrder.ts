@@ -1,0 +1,80 @@
+import { useCallback, useRef, useState } from 'react';
+import { Decimal } from '../../core/units/decimal';
+import type { LengthUnit } from '../../core/units/lengthUnit';
+import { measureUnit } from '../../core/units/measureUnit';
+import { jobChoice, readJobs, type JobChoice, type Jobs } from '../../sheets/jobs/readJobs';
+import { rackSheets, readRack } from '../../sheets/rack/rack';
+import { machineStep } from '../../sheets/week/machineStep';
+import { orderOfWork, type OrderOfWork } from '../../sheets/week/orderOfWork';
+import { pickList, type PickList } from '../../sheets/week/pickList';
+import { rackReels } from '../../sheets/week/pickReels';
+import { workLines } from '../../sheets/week/workLines';
+import type { Workbook } from '../../workbook/workbook';
+import type { JobTicks } from '../controls/JobsNote';
+import { useSettledView } from '../controls/useSettledView';
+
+/** What is said about the machine and the bench. */
+export interface OrderWishes {
+  readonly unit: LengthUnit;
+  readonly step: Decimal;
+  readonly machine: string;
+  readonly die: string;
+  readonly dial: string;
+  readonly share: Decimal;
+}
+
+/** The order of work and the pick list of the lines that are meant. */
+export interface OrderRead {
+  readonly status: 'ready';
+  readonly jobs: Jobs;
+  readonly order: OrderOfWork;
+  readonly picks: PickList;
+  /** Sheet of the rack that the reels are from. */
+  readonly rack: string | undefined;
+}
+
+async function readOrder(workbook: Workbook, wishes: OrderWishes, ticks: JobTicks, choice: JobChoice): Promise<OrderRead> {
+  const { unit, step, machine, die, dial, share } = wishes;
+  const jobs = await readJobs(workbook, { step: { value: step, unit: measureUnit('length', unit)! }, ...ticks }, choice);
+  const [rack] = await rackSheets(workbook);
+  const stock = rack === undefined ? undefined : await readRack(workbook, rack);
+  const isMachine = (name: string) => name.trim().toLowerCase() === machine.trim().toLowerCase();
+  const order = orderOfWork(workLines(jobs, machine, unit), {
+    share,
+    step: name => machineStep(jobs.catalogue, name, unit),
+    // What is in the machine is said of the one that is named above.
+    inMachine: name => (isMachine(name) ? { die, dial } : { die: '', dial: '' }),
+  });
+  return { status: 'ready', jobs, order, picks: pickList(jobs, rackReels(stock?.rows ?? [], unit), unit), rack };
+}
+
+/** Follows the selection and orders the lines that are meant. */
+export function useOrder(workbook: Workbook, wishes: OrderWishes, ticks: JobTicks) {
+  const key = JSON.stringify([wishes, [...(ticks.take ?? [])], ticks.plainEnds ?? false]);
+  const [meant, setMeant] = useState({ key, wishes, ticks });
+  if (meant.key !== key) setMeant({ key, wishes, ticks });
+  const shown = useRef<{ readonly choice: JobChoice; readonly row: number }>();
+  const read = useCallback(
+    async (from: Workbook): Promise<OrderRead> => {
+      const selected = await jobChoice(from);
+      const held = shown.current;
+      // A row that the view itself led to is no other choice.
+      const isHeld = held?.choice.sheet === selected.sheet && selected.block.rows === 1 && selected.block.row === held.row - 1;
+      if (!isHeld) shown.current = undefined;
+      return readOrder(from, meant.wishes, meant.ticks, isHeld ? held.choice : selected);
+    },
+    [meant],
+  );
+  const { view, refresh } = useSettledView<OrderRead>(workbook, read);
+  return {
+    view,
+    refresh,
+    /** Leads to a row of the sheet; the lines that are meant stay. */
+    show: (row: number) => {
+      if (view.status !== 'ready') return;
+      const { choice } = view.jobs;
+      shown.current = { choice, row };
+      void workbook.select({ sheet: choice.sheet, address: `A${row}` });
+    },
+  };
+}

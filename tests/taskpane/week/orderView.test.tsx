@@ -1,0 +1,54 @@
+/** @jest-environment jsdom */
+import { fireEvent, render, screen } from '@testing-library/react';
+import { FluentProvider, webLightTheme } from '@fluentui/react-components';
+import { OrderView } from '../../../src/taskpane/week/OrderView';
+import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { viewProps } from '../viewProps';
+
+beforeEach(() => localStorage.clear());
+
+const JOBS = [
+  ['Line', 'Hose', 'Coupling A', 'Coupling B', 'Qty', 'Overall (mm)', 'Cut length (mm)', 'Die', 'Dial', 'Status'],
+  [1, 'Larch DN 12', 'cone', 'cone', 4, 1250, 1168, 'D26', 300, ''],
+  [2, 'Larch DN 8', 'cone L', 'cone L', 2, 900, 818, 'D18', 210, ''],
+  [3, 'Larch DN 12', 'cone', 'cone', 3, 640, 570, 'D26', 300, ''],
+  [4, 'Larch DN 12', 'cone', 'cone', 3, 640, 570, 'D26', 300, 'done'],
+];
+
+function open() {
+  const fake = fakeWorkbook({ Jobs: JOBS }, { sheet: 'Jobs', address: 'A2' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <OrderView {...viewProps(fake.workbook)} />
+    </FluentProvider>,
+  );
+  return fake;
+}
+
+test('the result first, the order with ways to its rows, what to fetch, what was left out', async () => {
+  const { workbook } = open();
+  expect(
+    await screen.findByText(
+      '2 dies: 1 die change and 1 dial change; in the order of the sheet 2 die changes and 2 dial changes. Fewer are not possible with these dials.',
+    ),
+  ).toBeTruthy();
+  const steps = screen.getByRole('list', { name: 'Order of work' });
+  expect(steps.textContent).toContain('Die D26, dial 300Line 1, both ends, 4 off, Larch DN 12Line 3, both ends, 3 off');
+  expect(screen.getByRole('region', { name: 'Pick list' }).textContent).toContain('Coupling cone: 14 (line 1, 3)');
+  expect(screen.getByText(/1 done/)).toBeTruthy();
+  fireEvent.click(screen.getByText('Line 3, both ends, 3 off'));
+  expect((await workbook.selection()).address).toBe('A4');
+});
+
+test('the die in the machine comes first; the order is written and taken back', async () => {
+  const { written } = open();
+  await screen.findByRole('list', { name: 'Order of work' });
+  fireEvent.change(screen.getByLabelText(/Die in the machine/), { target: { value: 'd18' } });
+  await screen.findByText(/^2 dies: 1 die change and/);
+  await expect(screen.findByText('Die D18, dial 210')).resolves.toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Write order' }));
+  expect(await screen.findByText('Written: Order of work.')).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+  await screen.findByText('Taken back.');
+  expect(written.at(-1)).toEqual([{ kind: 'removeSheet', sheet: 'Order of work' }]);
+});
