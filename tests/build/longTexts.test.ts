@@ -26,13 +26,16 @@ test.each([...rows, ...lists])('%s answers a text of 32,000 characters at once, 
   for (const text of texts) {
     for (const [index] of named.entries()) {
       const cells = named.map(([, block], at) =>
-        at === index ? block.map((row, line) => (line === 0 ? row.map((cell, column) => (column === 0 ? text : cell)) : row)) : block,
+        at === index
+          ? block.map((row, line) => (line === 0 ? row.map((cell, column) => (column === 0 ? text : cell)) : row))
+          : block,
       );
       const start = Date.now();
       const answer = await excelCall(id, ...cells);
       expect(Date.now() - start).toBeLessThan(BOUND);
       // A name of a list is answered as it came; every sentence is short.
-      for (const cell of answer.flat()) if (String(cell).startsWith('#')) expect(String(cell).length).toBeLessThan(LONGEST_ANSWER);
+      for (const cell of answer.flat())
+        if (String(cell).startsWith('#')) expect(String(cell).length).toBeLessThan(LONGEST_ANSWER);
     }
   }
 });

@@ -85,7 +85,7 @@ function finishRate(row: ReadRow, { units }: RowContext): void {
   const unit = measureUnit('length', bracket);
   if (!unit) {
     const expected = `${quotedText(name)} with a unit of length, or "${shownText(name)} in diameters" without brackets`;
-    addProblem(catalogueTables.rates, row, 'rate', quotedText(textOf(row, 'rate')), expected);
+    addProblem(catalogueTables.rates, row, 'rate', quotedText(textOf(row, 'rate') ?? ''), expected);
   } else if (value !== undefined) {
     row.values.value = cellNumber(convertMeasure(new Decimal(value), unit, units.length));
     row.values.rate = name;

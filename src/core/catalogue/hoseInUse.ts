@@ -29,7 +29,7 @@ function fluidFault(catalogue: Catalogue, hose: Hose, fluid: string | undefined)
   const why =
     takes === undefined
       ? `${shownText(hose.hose)} states none`
-      : `${shownText(hose.hose)} is for ${shownText(hose.fluids)}, not ${shownText(fluid!)}`;
+      : `${shownText(hose.hose)} is for ${hose.fluids}, not ${shownText(fluid!)}`;
   return [`fluid not the hose's: ${why}`];
 }
 

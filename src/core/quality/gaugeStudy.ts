@@ -74,7 +74,12 @@ function layOut(readings: readonly GaugeReading[]): Layout {
       if (cell.length === repeats) return;
       const received = `has ${cell.length} of ${repeats} readings`;
       const advice = 'every operator measures every part equally often; add what is missing';
-      throw new TradeError('shape', `part ${shownText(String(parts[i]))}, operator ${shownText(String(operators[j]))}`, received, advice);
+      throw new TradeError(
+        'shape',
+        `part ${shownText(String(parts[i]))}, operator ${shownText(String(operators[j]))}`,
+        received,
+        advice,
+      );
     }),
   );
   need('readings of a part by one operator', repeats);

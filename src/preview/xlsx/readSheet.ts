@@ -42,7 +42,8 @@ function filledCells(worksheet: Worksheet): Map<string, string> {
     const { shareType, ref } = cell.model as unknown as { shareType?: string; ref?: string };
     const block = shareType === 'array' && ref ? blockOf(ref) : undefined;
     if (!block) return;
-    believed -= (Math.min(block.endRow, rowCount) - block.startRow + 1) * (Math.min(block.endColumn, columnCount) - block.startColumn + 1);
+    believed -=
+      (Math.min(block.endRow, rowCount) - block.startRow + 1) * (Math.min(block.endColumn, columnCount) - block.startColumn + 1);
     if (believed < 0) return;
     for (let row = block.startRow; row <= Math.min(block.endRow, rowCount - 1); row++) {
       for (let column = block.startColumn; column <= Math.min(block.endColumn, columnCount - 1); column++) {

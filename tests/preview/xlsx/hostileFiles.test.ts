@@ -25,13 +25,19 @@ const before =
     xml.replace(mark, added + mark);
 const merge = (ref: string) => before('</mergeCells>', `<mergeCell ${ref}/>`);
 const rule = (sqref: string) =>
-  before('<pageMargins', `<dataValidations><dataValidation type="whole" ${sqref}><formula1>1</formula1></dataValidation></dataValidations>`);
+  before(
+    '<pageMargins',
+    `<dataValidations><dataValidation type="whole" ${sqref}><formula1>1</formula1></dataValidation></dataValidations>`,
+  );
 const name = (content: string) => before('</definedNames>', `<definedName name="Everything">${content}</definedName>`);
 const column = (range: string) => (xml: string) => xml.replace(/<cols>.*<\/cols>/, `<cols><col ${range} width="12"/></cols>`);
 const formula = (ref: string, count = 1): Edit =>
   before(
     '</sheetData>',
-    Array.from({ length: count }, (_, i) => `<row r="${50 + i}"><c r="A${50 + i}"><f t="array" ref="${ref}">1+1</f><v>2</v></c></row>`).join(''),
+    Array.from(
+      { length: count },
+      (_, i) => `<row r="${50 + i}"><c r="A${50 + i}"><f t="array" ref="${ref}">1+1</f><v>2</v></c></row>`,
+    ).join(''),
   );
 const WHOLE = 'A1:XFD1048576';
 
@@ -99,7 +105,9 @@ test('a file that unpacks to more than 150 MB is refused before it is unpacked',
   const parts = unzipSync(await workshopFile());
   const file = zipSync({ ...parts, 'xl/media/image1.png': new Uint8Array(160 * 2 ** 20) }, { level: 1 });
   expect(file.length).toBeLessThan(2_000_000);
-  await timed(() => expect(readXlsx(file, 'bomb.xlsx')).rejects.toThrow('bomb.xlsx unpacks to more than 150 MB: it is not opened.'));
+  await timed(() =>
+    expect(readXlsx(file, 'bomb.xlsx')).rejects.toThrow('bomb.xlsx unpacks to more than 150 MB: it is not opened.'),
+  );
 });
 
 test('a rule down to the end of its column is kept for the rows in use and a thousand more', async () => {
