@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { helpPolicy } from './contentSecurity.mjs';
 
 const TOPICS = {
   length: 'Length',
@@ -83,7 +84,9 @@ export function helpPage(root, metadata) {
   const sections = filled.map(
     ({ title, functions }) => `<h2>${title}</h2>\n${functions.map(entry => section(entry, documented.get(entry.id))).join('\n')}`,
   );
-  return readFileSync(join(root, 'manifest/help.html'), 'utf8')
+  const template = readFileSync(join(root, 'manifest/help.html'), 'utf8');
+  return template
+    .replace('{POLICY}', () => helpPolicy(template))
     .replace('{LINKS}', () => links.join('\n'))
     .replace('{FUNCTIONS}', () => sections.join('\n'));
 }

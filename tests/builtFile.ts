@@ -1,7 +1,8 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 
-const dist = join(__dirname, '../dist');
+/** Tests and benchmarks are started in the project's folder. */
+const dist = join(process.cwd(), 'dist');
 
 /**
  * Path of a file that the build makes.

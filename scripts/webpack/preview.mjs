@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import CopyPlugin from 'copy-webpack-plugin';
 import HtmlPlugin from 'html-webpack-plugin';
 import webpack from 'webpack';
+import { tryOutPolicy } from '../contentSecurity.mjs';
 import { bundle } from './bundle.mjs';
 
 const HYPHENATION = /^\.\/(?!en-)[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/;
@@ -29,7 +30,12 @@ export const preview = ({ root, ...setting }) => {
       // The library's hyphenation of 76 languages, each a file of its own; cells are not hyphenated.
       new webpack.IgnorePlugin({ resourceRegExp: HYPHENATION, contextRegExp: /engine-render/ }),
       new webpack.DefinePlugin({ SAMPLE_FILES: JSON.stringify(sampleFiles(root)) }),
-      new HtmlPlugin({ filename: 'preview.html', template: './src/preview/preview.html', inject: false }),
+      new HtmlPlugin({
+        filename: 'preview.html',
+        template: './src/preview/preview.html',
+        inject: false,
+        templateParameters: { policy: tryOutPolicy },
+      }),
       new CopyPlugin({ patterns: [{ from: '*.xlsx', to: 'samples/', context: join(root, 'samples'), noErrorOnMissing: true }] }),
     ],
   };

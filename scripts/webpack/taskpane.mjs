@@ -1,4 +1,5 @@
 import HtmlPlugin from 'html-webpack-plugin';
+import { panePolicy } from '../contentSecurity.mjs';
 import { officeJsUrl } from '../officeJsFiles.mjs';
 import { bundle } from './bundle.mjs';
 
@@ -10,7 +11,7 @@ export const taskpane = setting => ({
     new HtmlPlugin({
       template: './src/taskpane/app/taskpane.html',
       filename: 'taskpane.html',
-      templateParameters: { officeJs: officeJsUrl(setting.localOfficeJs) },
+      templateParameters: { officeJs: officeJsUrl(setting.localOfficeJs), policy: panePolicy(setting.localOfficeJs) },
       scriptLoading: 'blocking',
       inject: 'body',
     }),

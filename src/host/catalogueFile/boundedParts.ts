@@ -117,7 +117,7 @@ function withSmallNames(xml: string, tell: Tell): string {
  * @param path where the part stands in the package
  * @param tell is told of each kind that had to be left out or shortened
  */
-export function boundedPart(path: string, part: Uint8Array, tell: Tell): Uint8Array {
+export function boundedPart(path: string, part: Uint8Array<ArrayBuffer>, tell: Tell): Uint8Array<ArrayBuffer> {
   if (WORKBOOK_PART.test(path)) return strToU8(withSmallNames(strFromU8(part), tell));
   if (!SHEET_PART.test(path)) return part;
   return strToU8(

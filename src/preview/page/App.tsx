@@ -68,7 +68,7 @@ export function App() {
       )}
       <div className="middle">
         <main className="sheet" ref={container} aria-label="Try-out sheet" />
-        <PaneDock workbook={spreadsheet?.workbook} functions={functions?.file.functions ?? []} wanted={tour.wanted} />
+        <PaneDock workbook={page.port} functions={functions?.file.functions ?? []} wanted={tour.wanted} />
       </div>
       <StatusLine spreadsheet={spreadsheet} busy={state.busy} notes={state.notes} />
       <ErrorTip spreadsheet={spreadsheet} />

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useState, useSyncExternalStore } from 'react';
 import type { Wanted } from '../../taskpane/app/wanted';
 import type { Workbook } from '../../workbook/workbook';
+import { loadPane } from './heavyParts';
 import type { FunctionMetadata } from '../../workbook/functionMetadata';
 
 const NARROW = '(max-width: 640px)';
@@ -17,10 +18,7 @@ function useNarrow(): boolean {
   );
 }
 
-const TaskPane = lazy(async () => {
-  const loaded = await import(/* webpackChunkName: "taskpane" */ '../../taskpane/app/TaskPane');
-  return { default: loaded.TaskPane };
-});
+const TaskPane = lazy(async () => ({ default: (await loadPane()).TaskPane }));
 
 interface PaneDockProps {
   readonly workbook: Workbook | undefined;

@@ -1,7 +1,10 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { OpenedWorkbook } from '../xlsx/readXlsx';
+import type { Workbook } from '../../workbook/workbook';
+import { comingWorkbook } from '../host/comingWorkbook';
 import { EMPTY_TITLE, emptyWorkbook } from './emptyWorkbook';
 import { fileBytes } from './fileBytes';
+import { loadReader, loadSpreadsheet, nextPaint } from './heavyParts';
 import { pageFunctions, type PageFunctions } from './pageFunctions';
 import { sampleBytes, samples, type Sample } from './samples';
 import { saveFile } from './saveFile';
@@ -14,7 +17,7 @@ function sentenceOf(error: unknown): string {
 }
 
 async function readBytes(bytes: Uint8Array, title: string): Promise<OpenedWorkbook> {
-  const { readXlsx } = await import(/* webpackChunkName: "xlsx" */ '../xlsx/readXlsx');
+  const { readXlsx } = await loadReader();
   return readXlsx(bytes, title);
 }
 
@@ -35,24 +38,31 @@ function useShownSpreadsheet(change: (part: Partial<PageState>) => void) {
   const container = useRef<HTMLDivElement>(null);
   const current = useRef<Spreadsheet | undefined>(undefined);
   const [spreadsheet, setSpreadsheet] = useState<Spreadsheet>();
+  const [first] = useState(comingWorkbook);
+  const [port, setPort] = useState<Workbook | undefined>(first.port);
   const show = useCallback(
     async (opened: OpenedWorkbook, title: string, known: PageFunctions) => {
-      const { openSpreadsheet } = await import(/* webpackChunkName: "spreadsheet" */ './spreadsheet');
+      const { openSpreadsheet } = await loadSpreadsheet();
+      if (current.current) setPort(undefined);
       current.current?.dispose();
       setSpreadsheet(undefined);
+      // The pane first: it needs a blink, the spreadsheet a second in which nothing else is drawn.
+      await nextPaint();
       const place = document.createElement('div');
       place.className = 'spreadsheet';
       container.current!.replaceChildren(place);
       const next = openSpreadsheet(place, opened, known);
+      if (!current.current) first.arrive(next.workbook);
+      else setPort(next.workbook);
       current.current = next;
       setSpreadsheet(next);
       change({ title, busy: 'Calculating …', notes: opened.notes });
       await next.calculate();
     },
-    [change],
+    [change, first],
   );
 
-  return { container, current, spreadsheet, show };
+  return { container, current, spreadsheet, port, show };
 }
 
 /** What is open in the try-out page, and how something else is opened, or it is saved. */
@@ -60,7 +70,7 @@ export function useOpenWorkbook() {
   const [functions, setFunctions] = useState<PageFunctions>();
   const [state, setState] = useState(START);
   const change = useCallback((part: Partial<PageState>) => setState(old => ({ ...old, ...part })), []);
-  const { container, current, spreadsheet, show } = useShownSpreadsheet(change);
+  const { container, current, spreadsheet, port, show } = useShownSpreadsheet(change);
 
   /** Opens a workbook; where that fails, what was open stays open and the problem is said. */
   const open = useCallback(
@@ -81,11 +91,14 @@ export function useOpenWorkbook() {
   const openNothing = useCallback((known: PageFunctions) => open(EMPTY_TITLE, async () => emptyWorkbook(), known), [open]);
 
   useEffect(() => {
+    const [first] = samples;
+    // Asked for before anything else is there.
+    const reading = first && readSample(first);
+    reading?.catch(() => undefined);
     pageFunctions()
       .then(known => {
         setFunctions(known);
-        const [first] = samples;
-        return first ? open(first.title, () => readSample(first), known) : openNothing(known);
+        return first && reading ? open(first.title, () => reading, known) : openNothing(known);
       })
       .catch(error => change({ busy: '', problem: sentenceOf(error) }));
   }, [change, open, openNothing]);
@@ -106,7 +119,7 @@ export function useOpenWorkbook() {
       .finally(() => change({ busy: '' }));
   };
   return {
-    ...{ container, functions, spreadsheet, state, openSample, openFile, save },
+    ...{ container, functions, spreadsheet, port, state, openSample, openFile, save },
     openEmpty: () => void (functions && openNothing(functions)),
     onProblem: (problem: string) => change({ problem }),
     workbook: () => current.current?.workbook,

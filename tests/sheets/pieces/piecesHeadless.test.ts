@@ -5,7 +5,7 @@ import { planPieces } from '../../../src/sheets/pieces/planPieces';
 import { rejections, statusOfPiece } from '../../../src/sheets/pieces/pieceStatus';
 import { readPieces } from '../../../src/sheets/pieces/readPieces';
 import type { PieceRole } from '../../../src/sheets/pieces/pieceColumns';
-import { catalogueOfWorkbook } from '../../../src/sheets/catalogue/catalogueOfWorkbook';
+import { workbookCatalogue } from '../../../src/sheets/catalogue/workbookCatalogue';
 import { openSample } from '../quote/openSample';
 import { jobsOf, options, reelsFor } from './pieceSheets';
 
@@ -18,7 +18,7 @@ afterAll(() => sample.dispose());
 test('the sample week on a sheet that calculates: verdicts come from the functions, lengths are judged against the limits', async () => {
   const { port } = sample;
   const jobs = await jobsOf(port, 'mm', 'Week', 5);
-  const catalogue = await catalogueOfWorkbook(port);
+  const catalogue = (await workbookCatalogue(port))?.catalogue;
   const plan = planPieces(await pieceBook(port), reelsFor(jobs, 'mm'), jobs.lines, options('mm', { catalogue, machine: '' }));
   await sample.write(plan.writing.changes);
   const { pieces, table } = (await readPieces(port))!;
