@@ -10,6 +10,7 @@ import type { CellValue } from '../../workbook/workbook';
 import { calculateAll } from '../host/calculateAll';
 import { functionHelp } from '../host/functionHelp';
 import { CellSource } from '../host/cellSource';
+import { onChanged } from '../host/onChanged';
 import { onContent } from '../host/onContent';
 import type { FunctionsFile } from '../../workbook/functionMetadata';
 import { hostFunctions, type HostFunctions } from '../host/hostFunctions';
@@ -38,14 +39,22 @@ export interface Spreadsheet {
   save(): Promise<Uint8Array>;
   /** Tells which cell is selected, at once and whenever that or its content changes. */
   onSelected(listener: (cell: NotedCell) => void): () => void;
+  /** Tells when something changed that belongs into a file. */
+  onChanged(listener: () => void): () => void;
+  /** The workbook as it stands, to be opened again. */
+  snapshot(): OpenedWorkbook;
   /** Tells which cell the pointer is over. */
   onPointedAt(listener: (cell: NotedCell) => void): () => void;
   dispose(): void;
 }
 
+/** Whether the system is dark; the spreadsheet goes with the page around it. */
+const dark = matchMedia('(prefers-color-scheme: dark)');
+
 function startUniver(container: HTMLElement, file: FunctionsFile, { engineFunctions }: HostFunctions): Univer {
   const univer = new Univer({
     theme: defaultTheme,
+    darkMode: dark.matches,
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(enUS) },
     logLevel: LogLevel.ERROR,
@@ -81,6 +90,8 @@ export function openSpreadsheet(
   api.createWorkbook({ ...opened.data, locale: LocaleType.EN_US } satisfies IWorkbookData);
   allOurSuggestions(univer);
   const workbook = new UniverWorkbook(univer, api);
+  const followSystem = () => api.toggleDarkMode(dark.matches);
+  dark.addEventListener('change', followSystem);
   const host: BenchrowHost = { catalogueSource: workbookCatalogueSource(workbook) };
   Object.assign(globalThis, { benchrowHost: host });
   const active = () => api.getActiveWorkbook()!;
@@ -104,11 +115,14 @@ export function openSpreadsheet(
       tell();
       return onContent(api, tell);
     },
+    onChanged: listener => onChanged(api, listener),
+    snapshot: () => ({ ...opened, data: active().save() }),
     onPointedAt(listener) {
       const subscription = api.addEvent(api.Event.CellPointerMove, ({ row, column }) => listener(noted(row, column)));
       return () => subscription.dispose();
     },
     dispose() {
+      dark.removeEventListener('change', followSystem);
       functions.cancelRunning();
       univer.dispose();
     },
