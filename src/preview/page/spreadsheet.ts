@@ -2,8 +2,17 @@ import { LocaleType, LogLevel, Univer, mergeLocales, type IWorkbookData } from '
 import { FUniver } from '@univerjs/core/facade';
 import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import enUS from '@univerjs/preset-sheets-core/locales/en-US';
+import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
+import formatsEnUS from '@univerjs/preset-sheets-conditional-formatting/locales/en-US';
+import { UniverSheetsFilterPreset } from '@univerjs/preset-sheets-filter';
+import filterEnUS from '@univerjs/preset-sheets-filter/locales/en-US';
+import { UniverSheetsSortPreset } from '@univerjs/preset-sheets-sort';
+import sortEnUS from '@univerjs/preset-sheets-sort/locales/en-US';
 import { defaultTheme } from '@univerjs/themes';
 import '@univerjs/preset-sheets-core/lib/index.css';
+import '@univerjs/preset-sheets-conditional-formatting/lib/index.css';
+import '@univerjs/preset-sheets-filter/lib/index.css';
+import '@univerjs/preset-sheets-sort/lib/index.css';
 import type { BenchrowHost } from '../../host/catalogue/hostCatalogueSource';
 import { workbookCatalogueSource } from '../../workbook/workbookCatalogueSource';
 import type { CellValue } from '../../workbook/workbook';
@@ -56,7 +65,7 @@ function startUniver(container: HTMLElement, file: FunctionsFile, { engineFuncti
     theme: defaultTheme,
     darkMode: dark.matches,
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(enUS) },
+    locales: { [LocaleType.EN_US]: mergeLocales(enUS, formatsEnUS, filterEnUS, sortEnUS) },
     logLevel: LogLevel.ERROR,
   });
   const preset = UniverSheetsCorePreset({
@@ -71,7 +80,8 @@ function startUniver(container: HTMLElement, file: FunctionsFile, { engineFuncti
       initialFormulaComputing: CalculationMode.NO_CALCULATION,
     },
   } as Parameters<typeof UniverSheetsCorePreset>[0]);
-  for (const plugin of preset.plugins) {
+  const others = [UniverSheetsConditionalFormattingPreset(), UniverSheetsFilterPreset(), UniverSheetsSortPreset()];
+  for (const plugin of [preset, ...others].flatMap(({ plugins }) => plugins)) {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0] as never, plugin[1] as never);
     else univer.registerPlugin(plugin as never);
   }
