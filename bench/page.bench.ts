@@ -20,10 +20,13 @@ interface Seen {
   readonly pane: number;
 }
 
+/** What the watching script leaves on the page. */
+declare const seen: Partial<Seen>;
+
 /** Runs in the page before anything else: looks at every frame what can be seen by now. */
 function watch(): void {
-  const seen: { sheet?: number; pane?: number } = {};
-  Object.assign(globalThis, { seen });
+  const noted: { sheet?: number; pane?: number } = {};
+  Object.assign(globalThis, { seen: noted });
   const isDrawn = (canvas: HTMLCanvasElement) => {
     if (canvas.height < 300 || canvas.width < 300) return false;
     const sample = document.createElement('canvas');
@@ -34,8 +37,8 @@ function watch(): void {
     return colours.size > 8;
   };
   const look = () => {
-    seen.sheet ??= [...document.querySelectorAll('canvas')].some(isDrawn) ? performance.now() : undefined;
-    seen.pane ??= document.querySelector('#tab-parts') ? performance.now() : undefined;
+    noted.sheet ??= [...document.querySelectorAll('canvas')].some(isDrawn) ? performance.now() : undefined;
+    noted.pane ??= document.querySelector('#tab-parts') ? performance.now() : undefined;
     requestAnimationFrame(look);
   };
   requestAnimationFrame(look);
@@ -46,12 +49,12 @@ async function open(browser: Browser, url: string, hasPane: boolean): Promise<Se
   const page = await context.newPage();
   await page.addInitScript(watch);
   await page.goto(url);
-  await page.waitForFunction(wanted => (globalThis as any).seen.sheet && (!wanted || (globalThis as any).seen.pane), hasPane, {
+  await page.waitForFunction(wanted => seen.sheet !== undefined && (!wanted || seen.pane !== undefined), hasPane, {
     timeout: 120_000,
   });
-  const seen = await page.evaluate(() => (globalThis as any).seen as Seen);
+  const found = await page.evaluate(() => seen as Seen);
   await context.close();
-  return seen;
+  return found;
 }
 
 const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;

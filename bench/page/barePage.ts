@@ -1,7 +1,10 @@
 import { LocaleType, LogLevel, mergeLocales, Univer, type IWorkbookData } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
+import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
 import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import enUS from '@univerjs/preset-sheets-core/locales/en-US';
+import { UniverSheetsFilterPreset } from '@univerjs/preset-sheets-filter';
+import { UniverSheetsSortPreset } from '@univerjs/preset-sheets-sort';
 import { defaultTheme } from '@univerjs/themes';
 import '@univerjs/preset-sheets-core/lib/index.css';
 
@@ -23,7 +26,8 @@ async function open(): Promise<void> {
     footer: { menus: false, statisticBar: true, zoomSlider: true },
     formula: { initialFormulaComputing: CalculationMode.NO_CALCULATION },
   } as Parameters<typeof UniverSheetsCorePreset>[0]);
-  for (const plugin of plugins) {
+  const others = [UniverSheetsConditionalFormattingPreset(), UniverSheetsFilterPreset(), UniverSheetsSortPreset()];
+  for (const plugin of [...plugins, ...others.flatMap(preset => preset.plugins)]) {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0] as never, plugin[1] as never);
     else univer.registerPlugin(plugin as never);
   }

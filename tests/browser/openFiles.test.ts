@@ -58,7 +58,7 @@ test('a file that is dropped on the page is opened, and what of it does not show
   await page.locator('.top .title', { hasText: 'dropped.xlsx' }).waitFor({ timeout: 20_000 });
   await idle();
   expect(await page.locator('.status .note').textContent()).toBe(
-    'Not shown here, and lost in a file saved from here: the notes or comments of a sheet. Keep the original. Conditional formats are kept for the file, but not drawn here.',
+    'Not shown here, and lost in a file saved from here: the notes or comments of a sheet. Keep the original.',
   );
   await page.screenshot({ path: join(ARTIFACTS, 'try-out-notes.png') });
 }, 40_000);

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { recalculate } from '../../src/preview/headless/recalculate';
 import { builtFunctions } from '../preview/builtFunctions';
 import { workshopFile } from '../preview/workshopFile';
-import { ARTIFACTS, openFile, settled, tryOut, XLSX, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, opensSomething, settled, tryOut, XLSX, type TryOut } from './tryOut';
 
 /** Where the first cell is drawn: below the column letters, right of the row numbers. */
 const FIRST_CELL = { x: 70, y: 30 };
@@ -169,7 +169,7 @@ describe('the try-out page in a browser', () => {
     const sample = page.getByLabel('Sample');
     for (let time = 0; time < 2; time++) {
       await sample.selectOption('Empty workbook');
-      await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+      await opensSomething(page);
       await settled(page);
       await clickSheet();
       await shows('A1: blank');
@@ -179,7 +179,7 @@ describe('the try-out page in a browser', () => {
       await goTo('A1');
       await shows('A1: 1099.5');
       await sample.selectOption('Job sheet');
-      await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+      await opensSomething(page);
       await settled(page);
     }
   }, 60_000);

@@ -16,10 +16,22 @@ export async function settled(page: Page): Promise<void> {
   await page.waitForFunction(() => document.querySelector('.busy')!.textContent === '', null, { timeout: PATIENCE });
 }
 
+/** Waits until the page opens what it was told to open; changes that are in no file are left behind. */
+export async function opensSomething(page: Page): Promise<void> {
+  const isAsking = () => page.locator('dialog.unsaved').isVisible();
+  await page.waitForFunction(
+    () => document.querySelector('.busy')!.textContent !== '' || document.querySelector('dialog.unsaved') !== null,
+  );
+  if (await isAsking()) {
+    await page.getByRole('button', { name: 'Go on without saving' }).click();
+    await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+  }
+}
+
 /** Opens a workbook by the page's own file chooser and waits until it is calculated. */
 export async function openFile(page: Page, name: string, buffer: Uint8Array): Promise<void> {
   await page.setInputFiles('input[type=file]', { name, mimeType: XLSX, buffer: Buffer.from(buffer) });
-  await page.waitForFunction(() => document.querySelector('.busy')!.textContent !== '');
+  await opensSomething(page);
   await settled(page);
 }
 

@@ -1,11 +1,13 @@
 import { useEffect } from 'react';
 import { awaitSuggestions } from './awaitSuggestions';
 import { ErrorTip } from './ErrorTip';
+import { LeftBehind } from './LeftBehind';
 import { PaneDock } from './PaneDock';
 import { samples } from './samples';
 import { StatusLine } from './StatusLine';
 import { TopBar } from './TopBar';
 import { TourBar } from './TourBar';
+import { UnsavedDialog } from './UnsavedDialog';
 import { useOpenWorkbook } from './useOpenWorkbook';
 import { useTour } from './useTour';
 
@@ -15,13 +17,13 @@ export function App() {
   useEffect(awaitSuggestions, []);
   const tour = useTour({
     openSample: file => page.openSample(samples.find(sample => sample.file === file)),
+    uncounted: page.unsaved.uncounted,
     workbook: page.workbook,
     onProblem: page.onProblem,
   });
-  const openFile = (file: File) => {
-    tour.close();
-    page.openFile(file);
-  };
+  const { unsaved } = page;
+  const closeTourAfter = (opening: Promise<boolean>) => void opening.then(isOpened => isOpened && tour.close());
+  const openFile = (file: File) => closeTourAfter(page.openFile(file));
   return (
     <div
       className="page"
@@ -36,14 +38,8 @@ export function App() {
       <TopBar
         title={state.title}
         ready={!!spreadsheet}
-        onSample={sample => {
-          tour.close();
-          void page.openSample(sample);
-        }}
-        onEmpty={() => {
-          tour.close();
-          page.openEmpty();
-        }}
+        onSample={sample => closeTourAfter(page.openSample(sample))}
+        onEmpty={() => closeTourAfter(page.openEmpty())}
         onFile={openFile}
         onSave={page.save}
         onTour={tour.open}
@@ -56,6 +52,14 @@ export function App() {
           onStart={tour.start}
           onStep={tour.show}
           onClose={tour.close}
+        />
+      )}
+      {unsaved.left && (
+        <LeftBehind
+          kept={unsaved.left}
+          isReady={!!spreadsheet}
+          onBringBack={() => void page.bringBack()}
+          onThrowAway={() => unsaved.forgetLeft(unsaved.left!.key)}
         />
       )}
       {state.problem && (
@@ -71,6 +75,7 @@ export function App() {
         <PaneDock workbook={page.port} functions={functions?.file.functions ?? []} wanted={tour.wanted} />
       </div>
       <StatusLine spreadsheet={spreadsheet} busy={state.busy} notes={state.notes} />
+      <UnsavedDialog title={state.title} onAnswer={unsaved.asking} />
       <ErrorTip spreadsheet={spreadsheet} />
     </div>
   );

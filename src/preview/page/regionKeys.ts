@@ -1,6 +1,7 @@
 /** Parts of the page in the order they stand in, with what takes the keyboard there: the first of these that is found. */
 const REGIONS: readonly (readonly [region: string, takers: readonly string[]])[] = [
   ['.top', ['button:enabled', 'select:enabled']],
+  ['.kept', ['button:enabled']],
   ['.problem', ['button:enabled']],
   ['.tour', ['button:enabled']],
   // The spreadsheet library types through an editor that is always there; it has this id in 0.25.1.

@@ -2,14 +2,24 @@ import { LocaleType, LogLevel, Univer, mergeLocales, type IWorkbookData } from '
 import { FUniver } from '@univerjs/core/facade';
 import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import enUS from '@univerjs/preset-sheets-core/locales/en-US';
+import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
+import formatsEnUS from '@univerjs/preset-sheets-conditional-formatting/locales/en-US';
+import { UniverSheetsFilterPreset } from '@univerjs/preset-sheets-filter';
+import filterEnUS from '@univerjs/preset-sheets-filter/locales/en-US';
+import { UniverSheetsSortPreset } from '@univerjs/preset-sheets-sort';
+import sortEnUS from '@univerjs/preset-sheets-sort/locales/en-US';
 import { defaultTheme } from '@univerjs/themes';
 import '@univerjs/preset-sheets-core/lib/index.css';
+import '@univerjs/preset-sheets-conditional-formatting/lib/index.css';
+import '@univerjs/preset-sheets-filter/lib/index.css';
+import '@univerjs/preset-sheets-sort/lib/index.css';
 import type { BenchrowHost } from '../../host/catalogue/hostCatalogueSource';
 import { workbookCatalogueSource } from '../../workbook/workbookCatalogueSource';
 import type { CellValue } from '../../workbook/workbook';
 import { calculateAll } from '../host/calculateAll';
 import { functionHelp } from '../host/functionHelp';
 import { CellSource } from '../host/cellSource';
+import { onChanged } from '../host/onChanged';
 import { onContent } from '../host/onContent';
 import type { FunctionsFile } from '../../workbook/functionMetadata';
 import { hostFunctions, type HostFunctions } from '../host/hostFunctions';
@@ -38,16 +48,24 @@ export interface Spreadsheet {
   save(): Promise<Uint8Array>;
   /** Tells which cell is selected, at once and whenever that or its content changes. */
   onSelected(listener: (cell: NotedCell) => void): () => void;
+  /** Tells when something changed that belongs into a file. */
+  onChanged(listener: () => void): () => void;
+  /** The workbook as it stands, to be opened again. */
+  snapshot(): OpenedWorkbook;
   /** Tells which cell the pointer is over. */
   onPointedAt(listener: (cell: NotedCell) => void): () => void;
   dispose(): void;
 }
 
+/** Whether the system is dark; the spreadsheet goes with the page around it. */
+const dark = matchMedia('(prefers-color-scheme: dark)');
+
 function startUniver(container: HTMLElement, file: FunctionsFile, { engineFunctions }: HostFunctions): Univer {
   const univer = new Univer({
     theme: defaultTheme,
+    darkMode: dark.matches,
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(enUS) },
+    locales: { [LocaleType.EN_US]: mergeLocales(enUS, formatsEnUS, filterEnUS, sortEnUS) },
     logLevel: LogLevel.ERROR,
   });
   const preset = UniverSheetsCorePreset({
@@ -62,7 +80,8 @@ function startUniver(container: HTMLElement, file: FunctionsFile, { engineFuncti
       initialFormulaComputing: CalculationMode.NO_CALCULATION,
     },
   } as Parameters<typeof UniverSheetsCorePreset>[0]);
-  for (const plugin of preset.plugins) {
+  const others = [UniverSheetsConditionalFormattingPreset(), UniverSheetsFilterPreset(), UniverSheetsSortPreset()];
+  for (const plugin of [preset, ...others].flatMap(({ plugins }) => plugins)) {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0] as never, plugin[1] as never);
     else univer.registerPlugin(plugin as never);
   }
@@ -81,6 +100,8 @@ export function openSpreadsheet(
   api.createWorkbook({ ...opened.data, locale: LocaleType.EN_US } satisfies IWorkbookData);
   allOurSuggestions(univer);
   const workbook = new UniverWorkbook(univer, api);
+  const followSystem = () => api.toggleDarkMode(dark.matches);
+  dark.addEventListener('change', followSystem);
   const host: BenchrowHost = { catalogueSource: workbookCatalogueSource(workbook) };
   Object.assign(globalThis, { benchrowHost: host });
   const active = () => api.getActiveWorkbook()!;
@@ -104,11 +125,14 @@ export function openSpreadsheet(
       tell();
       return onContent(api, tell);
     },
+    onChanged: listener => onChanged(api, listener),
+    snapshot: () => ({ ...opened, data: active().save() }),
     onPointedAt(listener) {
       const subscription = api.addEvent(api.Event.CellPointerMove, ({ row, column }) => listener(noted(row, column)));
       return () => subscription.dispose();
     },
     dispose() {
+      dark.removeEventListener('change', followSystem);
       functions.cancelRunning();
       univer.dispose();
     },

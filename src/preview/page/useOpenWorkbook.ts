@@ -9,6 +9,7 @@ import { pageFunctions, type PageFunctions } from './pageFunctions';
 import { sampleBytes, samples, type Sample } from './samples';
 import { saveFile } from './saveFile';
 import type { Spreadsheet } from './spreadsheet';
+import { useUnsaved } from './useUnsaved';
 
 const XLSX_NAME = /\.xlsx$/i;
 
@@ -103,24 +104,46 @@ export function useOpenWorkbook() {
       .catch(error => change({ busy: '', problem: sentenceOf(error) }));
   }, [change, open, openNothing]);
 
-  const openSample = async (sample: Sample | undefined) => {
-    if (functions && sample) await open(sample.title, () => readSample(sample), functions);
-  };
-  const openFile = (file: File) => {
-    if (functions) void open(file.name, async () => readBytes(await fileBytes(file), file.name), functions);
-  };
-  const save = () => {
+  const unsaved = useUnsaved(spreadsheet, state.title);
+  const save = async (): Promise<boolean> => {
     change({ busy: 'Saving …', problem: '' });
     const name = XLSX_NAME.test(state.title) ? state.title : `${state.title || 'workbook'}.xlsx`;
-    void current
-      .current!.save()
-      .then(bytes => saveFile(bytes, name))
-      .catch(error => change({ problem: `The workbook could not be saved: ${sentenceOf(error)}` }))
-      .finally(() => change({ busy: '' }));
+    try {
+      saveFile(await current.current!.save(), name);
+      unsaved.settled();
+      return true;
+    } catch (error) {
+      change({ problem: `The workbook could not be saved: ${sentenceOf(error)}` });
+      return false;
+    } finally {
+      change({ busy: '' });
+    }
+  };
+  /** Opens something in the place of what is open, unless the person stays for its unsaved changes. */
+  const replace = async (title: string, load: () => Promise<OpenedWorkbook>): Promise<boolean> => {
+    if (!functions) return false;
+    const answer = await unsaved.farewell();
+    if (answer === 'stay' || (answer === 'save' && !(await save()))) return false;
+    const before = current.current;
+    await open(title, load, functions);
+    // Where the file could not be read, what was open is open still, with its changes.
+    if (current.current !== before) unsaved.settled();
+    return current.current !== before;
+  };
+  const openSample = async (sample: Sample | undefined) => !!sample && replace(sample.title, () => readSample(sample));
+  const openFile = (file: File) => replace(file.name, async () => readBytes(await fileBytes(file), file.name));
+  const bringBack = async () => {
+    const { left } = unsaved;
+    if (left && (await replace(left.title, async () => left.opened))) {
+      // Its changes are in no file still: they are kept for this page before those of the one before are forgotten.
+      await unsaved.keepNow();
+      unsaved.forgetLeft(left.key);
+    }
   };
   return {
-    ...{ container, functions, spreadsheet, port, state, openSample, openFile, save },
-    openEmpty: () => void (functions && openNothing(functions)),
+    ...{ container, functions, spreadsheet, port, state, openSample, openFile, unsaved, bringBack },
+    save: () => void save(),
+    openEmpty: () => replace(EMPTY_TITLE, async () => emptyWorkbook()),
     onProblem: (problem: string) => change({ problem }),
     workbook: () => current.current?.workbook,
   };

@@ -17,20 +17,23 @@ const CLOSED: TourState = { isOpen: false, tour: undefined, step: 0, busy: false
 
 interface TourHost {
   /** Opens a fresh copy of a sample. */
-  readonly openSample: (file: string) => Promise<void>;
+  readonly openSample: (file: string) => Promise<boolean>;
+  /** Does what the tour writes, so that it counts for no change of the person's. */
+  readonly uncounted: (work: () => Promise<void>) => Promise<void>;
   readonly workbook: () => Workbook | undefined;
   readonly onProblem: (sentence: string) => void;
 }
 
 /** Where the tour stands, and what moves it on. */
-export function useTour({ openSample, workbook, onProblem }: TourHost) {
+export function useTour({ openSample, uncounted, workbook, onProblem }: TourHost) {
   const [state, setState] = useState(CLOSED);
 
-  const goTo = async (tour: Tour, step: number, prepare?: () => Promise<void>) => {
+  const goTo = async (tour: Tour, step: number, prepare?: () => Promise<boolean>) => {
+    const before = state;
     setState({ isOpen: true, tour, step, busy: true, wanted: undefined });
     try {
-      await prepare?.();
-      await showStep(workbook()!, tour.steps[step]!);
+      if (prepare && !(await prepare())) return setState(before);
+      await uncounted(() => showStep(workbook()!, tour.steps[step]!));
     } catch (error) {
       onProblem(`The tour cannot show this step: ${error instanceof Error ? error.message : String(error)}`);
     }

@@ -1,16 +1,17 @@
 import type { CustomData } from '@univerjs/core';
 import type { Worksheet } from 'exceljs';
+import type { FileFormat } from './fileFormats';
 
-/** Parts of a file's sheet that the page does not show; they are kept for the saved file as they were. */
+/** Parts of a file's sheet that are kept as they were, for the saved file. */
 export interface CarriedOver {
-  /** Formats that depend on values. */
-  readonly conditionalFormats?: readonly unknown[];
+  /** Formats that depend on values; the page draws most of them (conditionalFormats.ts). */
+  readonly conditionalFormats?: readonly FileFormat[];
   /** Rules for what may be typed, by address. */
   readonly validations?: Readonly<Record<string, unknown>>;
 }
 
 interface FileSheet {
-  conditionalFormattings?: unknown[];
+  conditionalFormattings?: FileFormat[];
   dataValidations?: { model: Record<string, unknown> };
 }
 
@@ -25,9 +26,13 @@ export function readCarriedOver(worksheet: Worksheet): CarriedOver {
 }
 
 /** Puts it back. */
-export function writeCarriedOver(custom: CustomData | undefined, worksheet: Worksheet): void {
-  const { conditionalFormats, validations } = (custom ?? {}) as CarriedOver;
+export function writeCarriedOver(
+  custom: CustomData | undefined,
+  conditionalFormats: readonly FileFormat[],
+  worksheet: Worksheet,
+): void {
+  const { validations } = (custom ?? {}) as CarriedOver;
   const file = worksheet as unknown as FileSheet;
-  if (conditionalFormats) file.conditionalFormattings = structuredClone([...conditionalFormats]);
+  if (conditionalFormats.length > 0) file.conditionalFormattings = structuredClone([...conditionalFormats]);
   if (validations && file.dataValidations) file.dataValidations.model = structuredClone({ ...validations });
 }

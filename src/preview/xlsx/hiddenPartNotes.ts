@@ -1,5 +1,4 @@
 import { unzipSync } from 'fflate';
-import type { Workbook } from 'exceljs';
 
 /** What a file may hold that the page neither shows nor saves, by where it stands in the package (ECMA-376, part 1). */
 const PARTS: readonly (readonly [RegExp, one: string, many: string])[] = [
@@ -32,19 +31,19 @@ export const listed = (words: readonly string[]) =>
 /**
  * What the person who opens a file should know of parts that the page does not show.
  * @param bytes the file
- * @param workbook the same, read
+ * @param undrawn rules of conditional formats that the page does not draw
  * @returns sentences, none where everything shows
  */
-export function hiddenPartNotes(bytes: Uint8Array, workbook: Workbook): string[] {
+export function hiddenPartNotes(bytes: Uint8Array, undrawn: number): string[] {
   const names = partNames(bytes);
   const lost = PARTS.flatMap(([pattern, one, many]) => {
     const count = names.filter(name => pattern.test(name)).length;
     return count === 0 ? [] : [count === 1 ? one : `${count} ${many}`];
   });
-  const sheets = workbook.worksheets as unknown as { conditionalFormattings?: unknown[] }[];
-  const formats = sheets.some(sheet => (sheet.conditionalFormattings ?? []).length > 0);
   return [
     ...(lost.length > 0 ? [`Not shown here, and lost in a file saved from here: ${listed(lost)}. Keep the original.`] : []),
-    ...(formats ? ['Conditional formats are kept for the file, but not drawn here.'] : []),
+    ...(undrawn > 0
+      ? [`Conditional formats of a kind that is not drawn here are kept for the file: ${undrawn}, such as icon sets.`]
+      : []),
   ];
 }

@@ -2,8 +2,11 @@ import type { ICellData, IWorksheetData } from '@univerjs/core';
 import type { Cell, CellValue, Worksheet } from 'exceljs';
 import { blockOf, cellAddress } from './address';
 import { readCarriedOver } from './carriedOver';
+import { pageFormats, type PageFormat } from './conditionalFormats';
 import { eachCell, eachRow } from './eachCell';
 import { formulaText, plainValue } from './fileValue';
+import { fileFormats } from './fileFormats';
+import { readFilter, type PageFilter } from './filters';
 import { readPrinting } from './printing';
 import type { CachedValue, FileCell } from './fileCell';
 import { typedFormula } from './storedFormula';
@@ -85,9 +88,14 @@ function defaultsOf({ properties }: Worksheet): Pick<IWorksheetData, 'defaultCol
   };
 }
 
-interface ReadSheet {
+/** A sheet of a file for the page. */
+export interface ReadSheet {
   readonly data: Partial<IWorksheetData>;
   readonly cells: FileCell[];
+  /** Conditional formats that the page draws, and how many rules it does not. */
+  readonly formats: readonly PageFormat[];
+  readonly undrawn: number;
+  readonly filter: PageFilter | undefined;
 }
 
 function cellsOf(worksheet: Worksheet, styles: StyleTable) {
@@ -133,12 +141,12 @@ export function readSheet(worksheet: Worksheet, id: string, styles: StyleTable, 
   const merges = ((worksheet.model as unknown as { merges?: string[] }).merges ?? [])
     .map(blockOf)
     .filter(block => block !== undefined);
+  const size = { rowCount: Math.max(200, worksheet.rowCount + 100), columnCount: Math.max(26, worksheet.columnCount + 12) };
   const data: Partial<IWorksheetData> = {
     id,
     name: worksheet.name,
     hidden: worksheet.state === 'visible' ? 0 : 1,
-    rowCount: Math.max(200, worksheet.rowCount + 100),
-    columnCount: Math.max(26, worksheet.columnCount + 12),
+    ...size,
     ...defaultsOf(worksheet),
     cellData,
     rowData,
@@ -148,5 +156,6 @@ export function readSheet(worksheet: Worksheet, id: string, styles: StyleTable, 
     ...(freeze && { freeze }),
     custom: { ...readCarriedOver(worksheet), ...(page && { page }) },
   };
-  return { data, cells };
+  const { drawn, undrawn } = pageFormats(fileFormats(worksheet), size);
+  return { data, cells, formats: drawn, undrawn, filter: readFilter(worksheet) };
 }

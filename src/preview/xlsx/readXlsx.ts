@@ -8,7 +8,9 @@ import { readCustomProperties } from './customProperties';
 import { definedNameResources } from './definedNames';
 import type { FileCell } from './fileCell';
 import { hiddenPartNotes, listed } from './hiddenPartNotes';
-import { readSheet } from './readSheet';
+import { FILTERS_RESOURCE } from './filters';
+import { readSheet, type ReadSheet } from './readSheet';
+import { FORMATS_RESOURCE } from './savedFormats';
 import { StyleTable } from './styleTable';
 import { checkFileStart, UnreadableFile } from './unreadableFile';
 
@@ -50,6 +52,12 @@ async function load({ bytes }: SafeArchive, name: string): Promise<Workbook> {
   return workbook;
 }
 
+/** What a part of the page keeps for each sheet, as a workbook's data hold it. */
+function resource(name: string, sheets: readonly ReadSheet[], of: (sheet: ReadSheet) => unknown) {
+  const bySheet = sheets.flatMap(sheet => (of(sheet) === undefined ? [] : [[sheet.data.id!, of(sheet)]]));
+  return { name, data: JSON.stringify(Object.fromEntries(bySheet) as object) };
+}
+
 /** What was left out so that the file opens at all. */
 function boundedNotes(leftOut: readonly LeftOut[]): string[] {
   if (leftOut.length === 0) return [];
@@ -81,10 +89,25 @@ export async function readXlsx(bytes: Uint8Array, name = 'The file'): Promise<Op
     defaultStyle: { ff: 'Calibri', fs: 11 },
     sheetOrder: sheets.map(sheet => sheet.data.id!),
     sheets: Object.fromEntries(sheets.map(sheet => [sheet.data.id!, sheet.data])),
-    resources: definedNameResources(workbook),
+    resources: [
+      ...definedNameResources(workbook),
+      resource(FORMATS_RESOURCE, sheets, sheet => (sheet.formats.length > 0 ? sheet.formats : undefined)),
+      resource(FILTERS_RESOURCE, sheets, sheet => sheet.filter),
+    ],
     custom: customOf(readCustomProperties(bytes)),
   };
   const slow =
     formulas > MANY_FORMULAS ? [`${formulas.toLocaleString('en')} formulas: calculating them takes a while here.`] : [];
-  return { data, cells, notes: [...slow, ...boundedNotes(archive.leftOut), ...hiddenPartNotes(bytes, workbook)] };
+  return {
+    data,
+    cells,
+    notes: [
+      ...slow,
+      ...boundedNotes(archive.leftOut),
+      ...hiddenPartNotes(
+        bytes,
+        sheets.reduce((sum, { undrawn }) => sum + undrawn, 0),
+      ),
+    ],
+  };
 }

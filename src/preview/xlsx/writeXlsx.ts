@@ -2,14 +2,16 @@ import type { ICellData, IStyleData, IWorkbookData, IWorksheetData, Nullable } f
 import type { Cell, CellErrorValue, CellValue as FileCellValue, Worksheet } from 'exceljs';
 import { readCell } from '../host/cellReading';
 import { blockAddress, cellAddress, type CellBlock } from './address';
-import { writeCarriedOver } from './carriedOver';
+import { writeCarriedOver, type CarriedOver } from './carriedOver';
 import { fileStyle } from './cellStyle';
 import { widthOfPixels } from './columnWidth';
 import { definedNamesOf } from './definedNames';
 import { markDynamicArrays } from './dynamicArrays';
 import { loadExcelJs } from './excelJs';
 import { isErrorText } from '../host/cellReading';
+import { filterOf } from './filters';
 import { writePrinting } from './printing';
+import { savedFormats } from './savedFormats';
 import type { CachedValue } from './fileCell';
 import { propertiesOf } from '../host/remembered';
 import { tidyPackage } from './tidyPackage';
@@ -100,7 +102,10 @@ class SheetWriter {
   }
 
   private writeRows(): void {
-    const { rowData = {}, cellData = {}, defaultRowHeight } = this.sheet;
+    const { cellData = {}, defaultRowHeight } = this.sheet;
+    const rowData: NonNullable<IWorksheetData['rowData']> = { ...this.sheet.rowData };
+    // What a filter hides is hidden in the file, which cannot say by what.
+    for (const row of filterOf(this.workbook.data, this.id)?.cachedFilteredOut ?? []) rowData[row] = { ...rowData[row], hd: 1 };
     for (const [key, row] of Object.entries(rowData)) {
       const target = this.worksheet.getRow(Number(key) + 1);
       // The library writes no row that has neither cells nor a height.
@@ -127,7 +132,11 @@ class SheetWriter {
     this.worksheet.views = [{ ...split, showGridLines: showGridlines !== 0 }];
     if (hidden) this.worksheet.state = 'hidden';
     writePrinting(this.sheet, this.worksheet);
-    writeCarriedOver(this.sheet.custom, this.worksheet);
+    const { conditionalFormats = [] } = (this.sheet.custom ?? {}) as CarriedOver;
+    const size = { rowCount: this.sheet.rowCount ?? 0, columnCount: this.sheet.columnCount ?? 0 };
+    writeCarriedOver(this.sheet.custom, savedFormats(this.workbook.data, this.id, conditionalFormats, size), this.worksheet);
+    const filter = filterOf(this.workbook.data, this.id);
+    if (filter) this.worksheet.autoFilter = blockAddress(filter.ref);
   }
 }
 

@@ -61,12 +61,18 @@ describe('what the page does not show is said when a file is opened', () => {
     ]);
   });
 
-  it('says that conditional formats are kept but not drawn', async () => {
+  it('says nothing of conditional formats that it draws, and how many rules it does not draw', async () => {
     const rule = { type: 'cellIs', operator: 'equal', formulae: ['"TIGHT"'], priority: 1, style: { font: { bold: true } } };
-    const notes = await notesOf(workbook =>
-      workbook.getWorksheet('Jobs')!.addConditionalFormatting({ ref: 'D2:D9', rules: [rule as never] }),
-    );
-    expect(notes).toEqual(['Conditional formats are kept for the file, but not drawn here.']);
+    const cfvo = [0, 33, 67].map(value => ({ type: 'percent', value }));
+    const icons = { type: 'iconSet', iconSet: '3TrafficLights', cfvo, priority: 2 };
+    const add =
+      (...rules: object[]) =>
+      (workbook: Parameters<NonNullable<Parameters<typeof workshopFile>[0]>>[0]) =>
+        workbook.getWorksheet('Jobs')!.addConditionalFormatting({ ref: 'D2:D9', rules: rules as never });
+    expect(await notesOf(add(rule))).toEqual([]);
+    expect(await notesOf(add(rule, icons))).toEqual([
+      'Conditional formats of a kind that is not drawn here are kept for the file: 1, such as icon sets.',
+    ]);
   });
 });
 

@@ -1,0 +1,101 @@
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { workshopFile } from '../preview/workshopFile';
+import { ARTIFACTS, openFile, openPage, settled, tryOut, type TryOut } from './tryOut';
+
+let opened: TryOut;
+let page: Page;
+
+const dialog = () => page.getByRole('dialog', { name: 'Unsaved changes' });
+const title = () => page.locator('.top .title').textContent();
+const shows = (text: RegExp) =>
+  page.locator('.status .sentence', { hasText: text }).waitFor({ state: 'attached', timeout: 10_000 });
+const left = () => page.getByRole('region', { name: 'Unsaved workbook' });
+
+/** Types into the selected cell. */
+async function type(text: string): Promise<void> {
+  await page.locator('.sheet #__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
+  await page.keyboard.press('Control+Home');
+  await shows(/^A1\b/);
+  await page.keyboard.press('ArrowDown');
+  await shows(/^A2\b/);
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+  await shows(/^A3\b/);
+}
+
+beforeAll(async () => {
+  opened = await tryOut({ width: 1280, height: 760 });
+  // A context of its own can hold a second page, which finds what the first one kept.
+  page = await (await opened.browser.newContext({ viewport: { width: 1280, height: 760 } })).newPage();
+  await openPage(page, opened.url);
+  await openFile(page, 'jobs.xlsx', await workshopFile());
+}, 90_000);
+
+afterAll(() => opened?.close());
+
+test('nothing is asked where nothing was changed: what is calculated is no change', async () => {
+  await page.getByLabel('Sample').selectOption('Empty workbook');
+  await page.locator('.top .title', { hasText: 'Empty workbook' }).waitFor();
+  await settled(page);
+  expect(await dialog().count()).toBe(0);
+  await openFile(page, 'jobs.xlsx', await workshopFile());
+  expect(await dialog().count()).toBe(0);
+}, 30_000);
+
+test('another workbook is opened over unsaved changes only after asking', async () => {
+  await type('20.5');
+  await page.getByLabel('Sample').selectOption('Empty workbook');
+  await dialog().waitFor();
+  await page.screenshot({ path: join(ARTIFACTS, 'try-out-unsaved.png') });
+  await page.getByRole('button', { name: 'Stay here' }).click();
+  expect([await title(), await dialog().count()]).toEqual(['jobs.xlsx', 0]);
+  await page.getByLabel('Sample').selectOption('Empty workbook');
+  await dialog().waitFor();
+  await page.keyboard.press('Escape');
+  expect([await title(), await dialog().count()]).toEqual(['jobs.xlsx', 0]);
+}, 30_000);
+
+test('the browser asks before the page is left', async () => {
+  const asked = page.waitForEvent('dialog');
+  const leaving = page.evaluate(() => location.reload());
+  const question = await asked;
+  expect(question.type()).toBe('beforeunload');
+  await question.dismiss();
+  await leaving;
+  expect(await title()).toBe('jobs.xlsx');
+}, 20_000);
+
+test('after a crash what was open is offered again, and brought back with its changes', async () => {
+  await page.waitForTimeout(2500);
+  // A page that is gone without having been asked.
+  const context = page.context();
+  await page.close();
+  page = await context.newPage();
+  await openPage(page, opened.url);
+  await left()
+    .getByText(/^jobs\.xlsx was open here with changes that were not saved/)
+    .waitFor({ timeout: 10_000 });
+  await page.screenshot({ path: join(ARTIFACTS, 'try-out-left-behind.png') });
+  await left().getByRole('button', { name: 'Bring it back' }).click();
+  await page.locator('.top .title', { hasText: 'jobs.xlsx' }).waitFor({ timeout: 20_000 });
+  await settled(page);
+  expect(await left().count()).toBe(0);
+  await page.locator('.sheet #__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
+  await page.keyboard.press('Control+Home');
+  await shows(/^A1\b/);
+  await page.keyboard.press('ArrowDown');
+  await shows(/A2: 20\.5/);
+}, 60_000);
+
+test('what was brought back is in no file still: saving ends that, and nothing is offered any more', async () => {
+  await page.getByLabel('Sample').selectOption('Empty workbook');
+  await dialog().waitFor();
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as .xlsx, then go on' }).click();
+  await download;
+  await page.locator('.top .title', { hasText: 'Empty workbook' }).waitFor({ timeout: 20_000 });
+  await settled(page);
+  await openPage(page, opened.url);
+  expect(await left().count()).toBe(0);
+}, 60_000);
