@@ -1,5 +1,14 @@
 import { tableRows } from '../table/tableRows';
-import type { TableView } from './columnsView';
+import type { FoundTable } from '../table/findTables';
+import type { SheetCells } from '../table/sheetCells';
+import type { Columns } from './tableColumnsOf';
+
+/** A table, its cells, and what its columns are. */
+export interface TableLines {
+  readonly cells: SheetCells;
+  readonly table: FoundTable;
+  readonly columns: Columns;
+}
 
 /** Rows of a table that are no lines of it, and its last row that is one, zero-based. */
 export interface LineRows {
@@ -9,7 +18,7 @@ export interface LineRows {
 }
 
 /** Which rows of a table our columns have to do with: remarks and totals below the lines are none of them. */
-export function lineRows({ cells, table, columns }: Pick<TableView, 'cells' | 'table' | 'columns'>): LineRows {
+export function lineRows({ cells, table, columns }: TableLines): LineRows {
   const { block } = table;
   const keys = Object.values(columns).flatMap(({ first, last }) => [first, last]);
   const all = Array.from({ length: block.columns }, (_, i) => block.column + i);

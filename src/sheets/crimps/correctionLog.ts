@@ -1,7 +1,7 @@
 import type { Change, Workbook } from '../../workbook/workbook';
 import { appendRows, type GrowingColumn } from '../print/appendRows';
 import type { CrimpRow } from './crimpRow';
-import type { EntryWriting } from './writeEntry';
+import type { EntryWriting } from './entryWriting';
 
 const CORRECTIONS_SHEET = 'Corrections';
 

@@ -1,7 +1,7 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { CrimpRow } from './crimpRow';
 import type { Judgement } from './judgeCrimpRow';
-import type { EntryWriting } from './writeEntry';
+import type { EntryWriting } from './entryWriting';
 
 /** A crimp that was entered. */
 export interface EntryResult {

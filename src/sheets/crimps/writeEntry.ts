@@ -4,21 +4,7 @@ import { isoDate } from '../../core/units/sheetDate';
 import type { CellValue, Change, RangeContent, Workbook } from '../../workbook/workbook';
 import { correctionChanges } from './correctionLog';
 import type { CellInSheet, CrimpRow } from './crimpRow';
-
-/** One cell before and after. */
-export interface WrittenCell {
-  readonly address: string;
-  readonly before: CellValue;
-  readonly after: number | string;
-  /** Number format that it gets with its value: of a day in a column of numbers. */
-  readonly format?: string;
-}
-
-/** What an entry writes into its row. */
-export interface EntryWriting {
-  readonly sheet: string;
-  readonly cells: readonly WrittenCell[];
-}
+import type { EntryWriting, WrittenCell } from './entryWriting';
 
 /** What is filled in beside the readings. */
 export interface EntryFacts {

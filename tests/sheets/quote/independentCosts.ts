@@ -76,18 +76,6 @@ export const sampleLines: readonly Wanted[] = [
   line('Rowan DN 19', 'Rowan 24° cone S straight DN 19', 'Rowan 24° cone S straight DN 19', 3400, 1),
 ];
 
-/** Cells of the sample sheet Jobs that make its lines 7 and 9 assemblies that may be made: what must not be made has no cost. */
-export const corrections = [
-  { kind: 'values', at: { sheet: 'Jobs', address: 'D16' }, values: [[420]] },
-  { kind: 'values', at: { sheet: 'Jobs', address: 'B18' }, values: [['Larch 24° cone S straight DN 16']] },
-] as const;
-
-/** The sample's lines with these corrections. */
-export const correctedLines: readonly Wanted[] = sampleLines.map((each, index) => {
-  if (index === 6) return { ...each, overall: 420 };
-  return index === 8 ? { ...each, a: 'Larch 24° cone S straight DN 16' } : each;
-});
-
 function line(hose: string, a: string, b: string, overall: number, quantity: number): Wanted {
   return { hose, a, b, overall, quantity };
 }

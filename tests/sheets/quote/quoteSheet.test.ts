@@ -4,7 +4,7 @@ import { marginsOfWorkbook } from '../../../src/sheets/quote/marginTable';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
 import { quoteSources, writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { builtFunctions } from '../../preview/builtFunctions';
-import { bought, corrections, correctedLines, costParts, upToCents, type Wanted } from './independentCosts';
+import { bought, sampleLines, costParts, upToCents, type Wanted } from './independentCosts';
 import { openSample } from './openSample';
 
 jest.setTimeout(60_000);
@@ -13,7 +13,6 @@ type Sample = Awaited<ReturnType<typeof openSample>>;
 let book: Sample;
 beforeEach(async () => {
   book = await openSample();
-  await book.write([...corrections]);
   await book.port.select({ sheet: 'Jobs', address: 'A10' });
 });
 afterEach(() => book.dispose());
@@ -44,7 +43,7 @@ async function shown(sheet: string) {
   return { values, rows, at, totals, column: (heading: string) => rows.map(row => at(row, heading)) };
 }
 
-const withGuard: readonly Wanted[] = correctedLines.map((line, index) => (index === 0 ? { ...line, guard: GUARD } : line));
+const withGuard: readonly Wanted[] = sampleLines.map((line, index) => (index === 0 ? { ...line, guard: GUARD } : line));
 const costOf = (line: Wanted) => {
   const { hose, fittings, labour, guard } = costParts(line);
   return hose + fittings + labour + guard;
@@ -80,8 +79,8 @@ describe('a quote with a margin', () => {
     expect(values[7]![0]).toBe('');
     // 2026-10-05 is day 46300 of the sheet; 14 days on.
     expect([values[3]![2], values[4]![2]]).toEqual([46_300, 46_314]);
-    const exact = correctedLines.reduce((sum, line) => sum + (costOf(line) / (1 - margin)) * line.quantity, 0);
-    const rounded = correctedLines.reduce((sum, line) => sum + Math.round(eachOf(line) * 100) * line.quantity, 0) / 100;
+    const exact = sampleLines.reduce((sum, line) => sum + (costOf(line) / (1 - margin)) * line.quantity, 0);
+    const rounded = sampleLines.reduce((sum, line) => sum + Math.round(eachOf(line) * 100) * line.quantity, 0) / 100;
     const added = values.find(row => row.includes('Added by rounding and least prices'))!;
     expect(added[added.indexOf('Added by rounding and least prices') + 1]).toBeCloseTo(rounded - exact, 8);
   });
@@ -96,8 +95,8 @@ describe('a quote with a margin', () => {
     const price = hoses.values[row]![column] as number;
     await book.write([{ kind: 'values', at: { sheet: 'Hoses', address }, values: [[price * 1.1]] }]);
     const after = await shown(sheet);
-    const rowan = correctedLines.findIndex(line => line.hose === 'Rowan DN 19');
-    const raised = costParts(correctedLines[rowan]!, { hose: 0.1 });
+    const rowan = sampleLines.findIndex(line => line.hose === 'Rowan DN 19');
+    const raised = costParts(sampleLines[rowan]!, { hose: 0.1 });
     const wanted = upToCents((raised.hose + raised.fittings + raised.labour) / (1 - margin));
     expect(after.column('Price each')[rowan]).toBe(wanted);
     expect(before.column('Price each')[rowan]).not.toBe(wanted);
@@ -122,8 +121,8 @@ describe('a quote with a margin', () => {
     ]);
     const { column } = await shown(sheet);
     const halves = (line: Wanted) => Math.max(Math.ceil((costOf(line) / 0.75) * 2 - 1e-9) / 2, 15);
-    expect(column('Price each')).toEqual(correctedLines.map(halves));
-    expect(column('Each at 3')).toEqual(correctedLines.map(line => halves({ ...line, quantity: 3 })));
+    expect(column('Price each')).toEqual(sampleLines.map(halves));
+    expect(column('Each at 3')).toEqual(sampleLines.map(line => halves({ ...line, quantity: 3 })));
   });
 
   it('says which part has no price, and that the total is incomplete', async () => {
@@ -138,7 +137,7 @@ describe('a quote with a margin', () => {
     expect(at(rows[4]!, 'Each at 10')).toBe('no price');
     expect(at(rows[4]!, 'Line total')).toBe('');
     expect(at(rows[4]!, 'Note')).toBe(`No price of ${name}.`);
-    const others = correctedLines.filter((_, index) => index !== 4);
+    const others = sampleLines.filter((_, index) => index !== 4);
     const sum = others.reduce((total, line) => total + Math.round(eachOf(line) * 100) * line.quantity, 0) / 100;
     expect(totals.get('Total, incomplete: 1 of 6 lines without a price')).toBe(sum);
   });
@@ -150,8 +149,8 @@ describe('a quote with a margin', () => {
     await book.write([{ kind: 'values', at: { sheet: 'Rates', address: `A${row}` }, values: [['wages']] }]);
     const sheet = await quote({ margin: '40 %' });
     const before = await shown(sheet);
-    expect(before.column('Price each')).toEqual(correctedLines.map(() => 'no price'));
-    expect(before.column('Note')).toEqual(correctedLines.map(() => 'No rate for labour per hour.'));
+    expect(before.column('Price each')).toEqual(sampleLines.map(() => 'no price'));
+    expect(before.column('Note')).toEqual(sampleLines.map(() => 'No rate for labour per hour.'));
     // Rates are found by their name without case, blanks, hyphens and brackets, and 0 is a rate.
     await book.write([
       { kind: 'values', at: { sheet: 'Rates', address: `A${row}:B${row}` }, values: [['Labour per-hour (€)', 0]] },
@@ -159,7 +158,7 @@ describe('a quote with a margin', () => {
     const free = await shown(sheet);
     expect(free.column('Note').slice(0, 3)).toEqual(['', '', '']);
     await book.write([{ kind: 'values', at: { sheet: 'Rates', address: `B${row}` }, values: [[hourly]] }]);
-    expect((await shown(sheet)).column('Price each')).toEqual(correctedLines.map(eachOf));
+    expect((await shown(sheet)).column('Price each')).toEqual(sampleLines.map(eachOf));
   });
 
   it('names all rates where there is no table of them, and where to read about what no formula can know', async () => {
@@ -195,7 +194,7 @@ describe('a quote with a margin', () => {
       { name: 'Dealer', margin: 0.3 },
     ]);
     const sheet = await quote({ customerClass: 'Dealer' });
-    const price = (share: number) => correctedLines.map(line => Math.max(upToCents(costOf(line) / (1 - share)), 15));
+    const price = (share: number) => sampleLines.map(line => Math.max(upToCents(costOf(line) / (1 - share)), 15));
     expect((await shown(sheet)).column('Price each')).toEqual(price(0.3));
     await book.write([{ kind: 'values', at: { sheet: 'Our margins', address: 'C4' }, values: [[0.35]] }]);
     expect((await shown(sheet)).column('Price each')).toEqual(price(0.35));
@@ -215,12 +214,12 @@ describe('a quote with a margin', () => {
     const sheet = await quote({ margin: '40 %' });
     const { column, values } = await shown(sheet);
     // Three lines of the sheet must not be made: they are named and are not among the lines.
-    expect(column('Note').map(note => note !== '')).toEqual(correctedLines.map(() => false));
+    expect(column('Note').map(note => note !== '')).toEqual(sampleLines.map(() => false));
     expect(values[9]![0]).toMatch(/^Not in this quote, to be clarified first: (?:.+, ){2}.+\.$/);
     await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'D11' }, values: [[150]] }]);
     expect((await shown(sheet)).column('Note')[1]).toBe('To be checked before order.');
     await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'E10' }, values: [[8]] }]);
-    expect((await shown(sheet)).column('Price each')[0]).toBe(eachOf({ ...correctedLines[0]!, quantity: 8 }));
+    expect((await shown(sheet)).column('Price each')[0]).toBe(eachOf({ ...sampleLines[0]!, quantity: 8 }));
   });
 
   it('a hose without couplings is priced by its length: hose with scrap, set-up and cut, no crimp', async () => {
@@ -240,7 +239,7 @@ describe('a quote with a margin', () => {
     const { column } = await shown(await quote({ margin: '40 %' }));
     const hose = (5 * bought.metrePrice('Larch DN 16')) / (1 - bought.scrap);
     const labour = ((bought.rate('set-up minutes') / 3 + bought.rate('minutes per cut')) * bought.rate('labour per hour')) / 60;
-    expect(column('Price each')).toEqual([upToCents((hose + labour) / 0.6), eachOf(correctedLines[3]!)]);
+    expect(column('Price each')).toEqual([upToCents((hose + labour) / 0.6), eachOf(sampleLines[3]!)]);
     expect(column('Overall length (mm)')).toEqual([5000, 1480]);
     expect(column('Note')).toEqual(['', '']);
   });
@@ -248,7 +247,7 @@ describe('a quote with a margin', () => {
   it('copied lines stay as they are when the job sheet changes', async () => {
     const sheet = await quote({ margin: '40 %', isLinked: false });
     await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'E10' }, values: [[8]] }]);
-    expect((await shown(sheet)).column('Price each')).toEqual(correctedLines.map(eachOf));
+    expect((await shown(sheet)).column('Price each')).toEqual(sampleLines.map(eachOf));
   });
 
   it('keeps its numbers in a saved file, calculated again by another reader', async () => {

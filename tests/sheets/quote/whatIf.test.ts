@@ -4,7 +4,7 @@ import { readQuote } from '../../../src/sheets/quote/readQuote';
 import { readRises } from '../../../src/sheets/quote/riseFields';
 import { writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { whatIfSources, writeWhatIf } from '../../../src/sheets/quote/writeWhatIf';
-import { corrections, correctedLines, costParts, upToCents, type Wanted } from './independentCosts';
+import { sampleLines, costParts, upToCents, type Wanted } from './independentCosts';
 import { openSample } from './openSample';
 
 jest.setTimeout(60_000);
@@ -12,14 +12,13 @@ jest.setTimeout(60_000);
 let book: Awaited<ReturnType<typeof openSample>>;
 beforeEach(async () => {
   book = await openSample();
-  await book.write([...corrections]);
   await book.port.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'V9:V10' }, values: [['Guard'], [GUARD]] }]);
   await book.port.select({ sheet: 'Jobs', address: 'A10' });
 });
 afterEach(() => book.dispose());
 
 const GUARD = 'woven sleeve 30';
-const lines: readonly Wanted[] = correctedLines.map((line, index) => (index === 0 ? { ...line, guard: GUARD } : line));
+const lines: readonly Wanted[] = sampleLines.map((line, index) => (index === 0 ? { ...line, guard: GUARD } : line));
 const RISES = { Larch: 0.05, Alder: 0, Rowan: 0.12 } as const;
 
 async function quote(fields: Partial<QuoteFieldsText>) {
