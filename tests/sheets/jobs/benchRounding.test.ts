@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { lengthLimits } from '../../../src/core/length/lengthLimits';
 import { Decimal } from '../../../src/core/units/decimal';
 import { benchCut } from '../../../src/sheets/jobs/benchRounding';
-import { lengthText } from '../../../src/sheets/table/lengthCell';
+import { lengthText } from '../../../src/sheets/table/lengthText';
 
 const d = (value: number | string) => new Decimal(value);
 const sixteenth = d(1).div(16);

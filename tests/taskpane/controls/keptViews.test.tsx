@@ -91,8 +91,8 @@ test('what is said once in two views is the same in both, whichever was opened f
 test('the view under two tabs is one view: what was corrected in one is so in the other', async () => {
   open(demoSheets, 'Jobs', 'A2');
   await openPlace('quote/columns');
-  const field = await screen.findByLabelText('Hose');
+  const field = await screen.findByLabelText(/^[A-Z]+: Hose$/);
   await openPlace('week/columns');
-  expect(screen.getByLabelText('Hose')).toBe(field);
+  expect(screen.getByLabelText(/^[A-Z]+: Hose$/)).toBe(field);
   expect(isShown(field)).toBe(true);
 });
