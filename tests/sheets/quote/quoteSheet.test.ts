@@ -217,7 +217,7 @@ describe('a quote with a margin', () => {
     expect(column('Note').map(note => note !== '')).toEqual(sampleLines.map(() => false));
     expect(values[9]![0]).toMatch(/^Not in this quote, to be clarified first: (?:.+, ){2}.+\.$/);
     await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'D11' }, values: [[150]] }]);
-    expect((await shown(sheet)).column('Note')[1]).toBe('To be checked before order.');
+    expect((await shown(sheet)).column('Note')[1]).toBe('No price: the cell “Hose, each” of this line says why.');
     await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'E10' }, values: [[8]] }]);
     expect((await shown(sheet)).column('Price each')[0]).toBe(eachOf({ ...sampleLines[0]!, quantity: 8 }));
   });
