@@ -43,13 +43,15 @@ function dialOf(catalogue: Catalogue, crimp: Crimp, hose: string, fitting: strin
 export function crimpSetup(catalogue: Catalogue, hose: string, fitting: string, machine?: string): CrimpSetup {
   const { crimp, matched } = crimpFor(catalogue, hose, fitting);
   const depth = catalogue.index.fittings.get(partKey(fitting))?.row?.insertionDepth;
+  const { dial, source } = dialOf(catalogue, crimp, hose, fitting, machine);
   const differs = crimp.insertionDepth !== undefined && depth !== undefined && crimp.insertionDepth !== depth;
   return {
-    ...dialOf(catalogue, crimp, hose, fitting, machine),
     die: crimp.die,
+    dial,
     crimpDiameter: crimp.crimpDiameter,
     tolerance: crimp.tolerance,
     insertionDepth: crimp.insertionDepth ?? depth,
+    source,
     matched,
     crimp,
     notes: differs

@@ -6,8 +6,6 @@ import { headingKey } from './partName';
 import type { RawCell, RawTable } from './rawTable';
 import type { Field, TableSchema } from './tableSchema';
 
-export { splitHeading };
-
 /** A column of a table that came, and what it means. */
 export interface Column {
   readonly key: string;

@@ -1,6 +1,6 @@
 import { measureUnit, type MeasureUnit, type Quantity } from '../units/measureUnit';
 import { catalogueHeadingWords } from './catalogueHeadingWords';
-import { splitHeading } from './headings';
+import { splitHeading } from '../units/headingUnit';
 import { headingKey } from './partName';
 import type { Field, TableSchema } from './tableSchema';
 import { catalogueTables, TABLE_NAMES, type TableName } from './tables/catalogueTables';

@@ -1,4 +1,4 @@
-import { isoDate } from '../../core/catalogue/dayNumber';
+import { isoDate } from '../../core/units/sheetDate';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { MachineReadings } from './analyseReadings';
 import { RULE_WORDS, type ChartPoint, type ControlChart, type ControlCharts } from './controlChart';

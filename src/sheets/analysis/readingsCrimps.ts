@@ -1,4 +1,4 @@
-import { isoDate } from '../../core/catalogue/dayNumber';
+import { isoDate } from '../../core/units/sheetDate';
 import type { WrittenCell } from '../print/sheetWriter';
 import type { JudgedCrimp, MachineReadings } from './analyseReadings';
 import { stripChart } from './readingsCharts';

@@ -1,5 +1,5 @@
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
-import { dayNumber } from '../../core/catalogue/dayNumber';
+import { dayNumber } from '../../core/units/sheetDate';
 import { readHeadings, type Column, type Headings } from '../../core/catalogue/headings';
 import { partKey } from '../../core/catalogue/partName';
 import { machinesTable } from '../../core/catalogue/tables/machinesTable';

@@ -1,5 +1,5 @@
 import { headingKey, partKey } from '../../core/catalogue/partName';
-import { splitHeading } from '../../core/catalogue/headings';
+import { splitHeading } from '../../core/units/headingUnit';
 import { addressOf } from '../../workbook/a1';
 import type { CellValue, RangeAddress, RangeContent } from '../../workbook/workbook';
 

@@ -1,6 +1,5 @@
 import type { FoundTable } from '../table/findTables';
-import { headingForms } from '../table/heading';
-import { HEADING_WORDS } from '../table/headingWords';
+import { isReadingHeading } from '../crimps/readingColumns';
 import type { SheetCells } from '../table/sheetCells';
 import { correctionKey, type HeadingCorrections } from '../table/tableColumns';
 import { READING } from './columnRoles';
@@ -25,8 +24,7 @@ function longestRun(flags: readonly boolean[], offset: number): ColumnSpan | und
   return best;
 }
 
-const namesReading = (heading: string, index: number) =>
-  (/^\d$/.test(heading.trim()) && index > 0) || headingForms(heading).some(form => HEADING_WORDS.reading.exact.test(form));
+const namesReading = (heading: string, index: number) => (/^\d$/.test(heading.trim()) && index > 0) || isReadingHeading(heading);
 
 /** Columns side by side whose numbers lie within 5 % of each other in every row. */
 function byContent(cells: SheetCells, { block }: FoundTable, taken: ReadonlySet<number>): ColumnSpan | undefined {

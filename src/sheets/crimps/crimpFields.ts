@@ -37,7 +37,7 @@ export const TYPED_NAMES = [
 const ANY: ReadonlySet<TypedName> = new Set(['step', 'lowest', 'highest']);
 
 /** A typed number: its value, or what is wrong with it. */
-export function typedNumber(text: string, name: TypedName): { readonly value?: Decimal; readonly mistake?: string } {
+export function typedCrimpNumber(text: string, name: TypedName): { readonly value?: Decimal; readonly mistake?: string } {
   if (text.trim() === '') return {};
   const value = numberFromText(text)?.value;
   if (!value) return { mistake: 'A number, like 0.12' };
@@ -55,7 +55,7 @@ function typedReadings(text: string): number {
 /** The options that the fields stand for; what cannot be read counts as not said, and is a mistake at its field. */
 export function readOptionsOf(fields: CrimpFields, take?: ReadonlySet<Takeable>): CrimpReadOptions {
   const typed = TYPED_NAMES.flatMap(name => {
-    const { value } = typedNumber(fields[name], name);
+    const { value } = typedCrimpNumber(fields[name], name);
     return value ? [[name, value]] : [];
   });
   return {

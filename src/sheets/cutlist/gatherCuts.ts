@@ -92,7 +92,7 @@ export async function gatherCuts(
   const unit = measureUnit('length', settings.unit)!;
   const { take, plainEnds } = wishes;
   const read = await readJobs(workbook, { step: { value: settings.step, unit }, take, plainEnds }, choice);
-  const rack = await readRack(workbook, rackSheet, wishes.takeRack);
+  const rack = await readRack(workbook, rackSheet, wishes.takeRack, read);
   if (!rack) throw new NothingToPlan(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
   const ready = read.lines.filter(line => isReady(line) && line.quantity !== 0);
   const cut = cuttable(ready, settings);

@@ -5,10 +5,10 @@ import type { MeasureUnit } from '../../core/units/measureUnit';
 import { addressOf, overlap, type Block } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
 import type { CellValue, Workbook } from '../../workbook/workbook';
-import { workbookCatalogue } from '../catalogue/workbookCatalogue';
+import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import { findTables, tableAt } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
-import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
+import { tableAnswers } from '../table/tableAnswers';
 import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { isReady, stopSentence, type JobLine } from './jobLine';
@@ -68,6 +68,9 @@ export async function jobChoice(workbook: Workbook): Promise<JobChoice> {
 
 const known = (index: ReadonlyMap<string, unknown> | undefined) => index && ((name: string) => index.has(partKey(name)));
 
+/** The workbook's catalogue as somebody has just read it: reading it means looking through all sheets. */
+export type CatalogueRead = Pick<WorkbookCatalogue, 'catalogue'>;
+
 interface Source {
   readonly cells: SheetCells;
   readonly tables: readonly JobTable[];
@@ -75,14 +78,14 @@ interface Source {
 }
 
 /** The job tables of a sheet, in order. */
-async function jobTablesOf(workbook: Workbook, sheet: string, answers?: TableAnswers): Promise<Source | undefined> {
+async function jobTablesOf(workbook: Workbook, sheet: string, read: CatalogueRead | undefined): Promise<Source | undefined> {
   const used = await workbook.used(sheet);
   if (!used) return undefined;
   const [tables, layout, catalogue, said] = await Promise.all([
     workbook.tables(sheet),
     workbook.layout(sheet),
-    workbookCatalogue(workbook).then(found => found?.catalogue),
-    answers ?? tableAnswers(workbook, 'jobs', sheet),
+    read ? read.catalogue : workbookCatalogue(workbook).then(found => found?.catalogue),
+    tableAnswers(workbook, 'jobs', sheet),
   ]);
   const cells = new SheetCells(used, layout);
   const index = catalogue?.index;
@@ -90,11 +93,6 @@ async function jobTablesOf(workbook: Workbook, sheet: string, answers?: TableAns
   const proposals = catalogue && { length: catalogue.units.length, pressure: catalogue.units.pressure };
   const found = findTables(cells, hostBlocks(tables)).flatMap(table => jobTable(cells, table, said, parts, proposals) ?? []);
   return { cells, tables: found, catalogue };
-}
-
-/** True where a sheet holds job lines. */
-export async function hasJobs(workbook: Workbook, sheet: string): Promise<boolean> {
-  return ((await jobTablesOf(workbook, sheet))?.tables.length ?? 0) > 0;
 }
 
 /** The tables that a choice means: those it touches, else the one around it. */
@@ -179,19 +177,20 @@ function otherTables(source: Source, meant: readonly JobTable[], { isChoice }: J
 /**
  * Reads job lines: the one reading for cut lists, cards, tags, quotes, purchase and records.
  * @param choice rows that are meant; the selection where left out
+ * @param read the catalogue, where it was read already
  * @throws NoJobs with a sentence where the sheet holds no job table
  */
-export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: JobChoice): Promise<Jobs> {
+export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: JobChoice, read?: CatalogueRead): Promise<Jobs> {
   const meant = choice ?? (await jobChoice(workbook));
-  const source = await jobTablesOf(workbook, meant.sheet);
+  const source = await jobTablesOf(workbook, meant.sheet, read);
   const tables = source ? chosenTables(source, meant, wishes.take?.has('below') ?? false) : [];
   if (!source || tables.length === 0) {
     throw new NoJobs(
       `Sheet ${meant.sheet} has no table with a column for the hose and one for its length. Select your job lines, or one cell of the job table.`,
     );
   }
-  const read = tables.map(table => readTable(source, table, meant, wishes));
-  const lines = read.flatMap(each => each.lines);
+  const tablesRead = tables.map(table => readTable(source, table, meant, wishes));
+  const lines = tablesRead.flatMap(each => each.lines);
   return {
     choice: meant,
     lines,
@@ -199,7 +198,7 @@ export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: J
       sheet: meant.sheet,
       tables: tables.map(({ table }) => addressOf(table.block)),
       taken: lines.filter(line => isReady(line) && line.quantity !== 0).map(({ row }) => row),
-      leftOut: [...read.flatMap(each => each.leftOut), ...otherTables(source, tables, meant)],
+      leftOut: [...tablesRead.flatMap(each => each.leftOut), ...otherTables(source, tables, meant)],
     },
     questions: tables.flatMap(({ reader }) => reader.questions),
     catalogue: source.catalogue,

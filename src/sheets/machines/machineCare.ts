@@ -1,6 +1,6 @@
 import { quotedText } from '../../core/quotedText';
 import { nameOfCell } from '../../cells/sheetCell';
-import { dayNumber, isoDate } from '../../core/catalogue/dayNumber';
+import { dayNumber, isoDate } from '../../core/units/sheetDate';
 import { splitHeading } from '../../core/units/headingUnit';
 import { addressOf } from '../../workbook/a1';
 import type { CellValue, Change, RangeAddress, RangeContent } from '../../workbook/workbook';

@@ -1,4 +1,4 @@
-import { dayNumber } from '../../core/catalogue/dayNumber';
+import { dayNumber } from '../../core/units/sheetDate';
 import type { Workbook } from '../../workbook/workbook';
 import { appendRows, type Appended, type GrowingColumn } from '../print/appendRows';
 import type { WrittenCell } from '../print/sheetWriter';

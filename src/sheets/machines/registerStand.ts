@@ -1,4 +1,4 @@
-import { splitHeading } from '../../core/catalogue/headings';
+import { splitHeading } from '../../core/units/headingUnit';
 import { headingKey } from '../../core/catalogue/partName';
 import { machinesTable } from '../../core/catalogue/tables/machinesTable';
 import { addressOf } from '../../workbook/a1';

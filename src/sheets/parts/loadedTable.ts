@@ -1,4 +1,4 @@
-import { splitHeading } from '../../core/catalogue/headings';
+import { splitHeading } from '../../core/units/headingUnit';
 import { headingKey } from '../../core/catalogue/partName';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import type { TableSchema } from '../../core/catalogue/tableSchema';

@@ -1,9 +1,8 @@
-import { dayNumber, isoDate } from '../../core/catalogue/dayNumber';
+import { dayNumber, isDateFormat, isoDate } from '../../core/units/sheetDate';
 import { headingKey } from '../../core/catalogue/partName';
-import { splitHeading } from '../../core/catalogue/headings';
+import { splitHeading } from '../../core/units/headingUnit';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import type { CellValue } from '../../workbook/workbook';
-import { isDateFormat } from '../../core/units/sheetDate';
 import type { Finding } from './catalogueFindings';
 import { TablePlace } from '../catalogue/tablePlace';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';

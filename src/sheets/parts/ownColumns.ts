@@ -1,5 +1,5 @@
 import { NAMED_BY } from '../../core/catalogue/catalogueDiff';
-import { splitHeading } from '../../core/catalogue/headings';
+import { splitHeading } from '../../core/units/headingUnit';
 import { headingKey, partKey } from '../../core/catalogue/partName';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import type { TableSchema } from '../../core/catalogue/tableSchema';

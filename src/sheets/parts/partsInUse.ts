@@ -36,12 +36,12 @@ const WISHES: JobWishes = {
 };
 const ROWS_NAMED = 5;
 
-async function jobParts(workbook: Workbook, sheet: string): Promise<readonly NamedPart[]> {
+async function jobParts(workbook: Workbook, sheet: string, standing: WorkbookCatalogue): Promise<readonly NamedPart[]> {
   const used = await workbook.used(sheet);
   if (!used) return [];
   const block = { row: used.row, column: used.column, rows: used.values.length, columns: used.values[0]!.length };
   try {
-    const { lines } = await readJobs(workbook, WISHES, { sheet, block, isChoice: true });
+    const { lines } = await readJobs(workbook, WISHES, { sheet, block, isChoice: true }, standing);
     return lines.flatMap(({ hose, ends, guard, row }) =>
       [hose, guard, ...ends.flatMap(({ fitting, ferrule }) => [fitting, ferrule])]
         .filter(name => name !== '')
@@ -101,6 +101,6 @@ export async function partsInJobs(workbook: Workbook, standing: WorkbookCatalogu
   const own = new Set(standing.tables.map(({ at }) => at.sheet));
   const sheets = (await workbook.sheets()).filter(sheet => !own.has(sheet));
   const found: NamedPart[] = [];
-  for (const sheet of sheets) found.push(...(await jobParts(workbook, sheet)));
+  for (const sheet of sheets) found.push(...(await jobParts(workbook, sheet, standing)));
   return found;
 }

@@ -1,4 +1,4 @@
-import { splitHeading } from '../../core/catalogue/headings';
+import { splitHeading } from '../../core/units/headingUnit';
 import { headingKey } from '../../core/catalogue/partName';
 import type { Note } from '../../core/catalogue/note';
 import type { Problem } from '../../core/catalogue/problem';

@@ -1,4 +1,4 @@
-import { dayNumber } from '../../core/catalogue/dayNumber';
+import { dayNumber } from '../../core/units/sheetDate';
 import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../print/freeSheetName';
 import type { RowProblem } from '../table/rowProblem';

@@ -5,7 +5,7 @@ import { TradeError } from '../../core/tradeError';
 import { addressOf } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
 import type { Workbook } from '../../workbook/workbook';
-import { workbookCatalogue } from '../catalogue/workbookCatalogue';
+import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import { findTables } from '../table/findTables';
 import type { RowProblem } from '../table/rowProblem';
 import { SheetCells } from '../table/sheetCells';
@@ -101,28 +101,30 @@ function readTable(cells: SheetCells, rack: RackTable, take: ReadonlySet<Takeabl
 /**
  * Reads the rack: all tables of stock of a sheet, each with its own columns.
  * @param take rows that are taken though they would be left out
+ * @param read the catalogue, where it was read already
  * @returns undefined where the sheet has no such table
  */
 export async function readRack(
   workbook: Workbook,
   sheet: string,
   take: ReadonlySet<Takeable> = new Set(),
+  read?: Pick<WorkbookCatalogue, 'catalogue'>,
 ): Promise<Rack | undefined> {
   const used = await workbook.used(sheet);
   if (!used) return undefined;
   const [hostTables, layout, catalogue, answers] = await Promise.all([
     workbook.tables(sheet),
     workbook.layout(sheet),
-    workbookCatalogue(workbook).then(found => found?.catalogue),
+    read ? read.catalogue : workbookCatalogue(workbook).then(found => found?.catalogue),
     tableAnswers(workbook, 'rack', sheet),
   ]);
   const cells = new SheetCells(used, layout);
   const ways = waysOf(catalogue);
   const tables = findTables(cells, hostBlocks(hostTables)).flatMap(table => rackTable(cells, table, { answers, ...ways }) ?? []);
   if (tables.length === 0) return undefined;
-  const read = tables.map(table => readTable(cells, table, take, ways));
-  const rows = read.flatMap(each => each.rows);
-  const leftOut = read.flatMap(each => each.leftOut);
+  const tablesRead = tables.map(table => readTable(cells, table, take, ways));
+  const rows = tablesRead.flatMap(each => each.rows);
+  const leftOut = tablesRead.flatMap(each => each.leftOut);
   return {
     rows,
     problems: leftOut.flatMap(({ row, reason, sentence }) => (reason === 'problem' && sentence ? [{ row, sentence }] : [])),

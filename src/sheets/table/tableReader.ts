@@ -52,6 +52,9 @@ interface ColumnFacts {
   readonly comma: ColumnComma;
 }
 
+/** The digits of a cell's text, without the unit behind them. */
+const withoutUnit = (text: string) => text.replace(/\s*[a-zµ°"'″′].*$/i, '');
+
 const NAMED_UNITS = ['mm', 'cm', 'm', 'in', 'ft', 'yd'];
 
 /** Reads the rows of one table: names, numbers with their units, days. What the sheet does not say becomes a question. */
@@ -169,10 +172,10 @@ export class TableReader<Role extends string> {
     const said = this.answers.comma.get(correctionKey(heading));
     if (said === 'decimal' || said === 'thousands') return said;
     const texts = this.filled(this.columns[role]!).filter(cell => typeof cell === 'string');
-    const open = texts.find(text => commaReadings(text.replace(/\s*[a-zµ°"'″′].*$/i, '')));
+    const open = texts.find(text => commaReadings(withoutUnit(text)));
     if (open === undefined) return 'refuse';
-    if (texts.some(text => hasDecimalComma(text.replace(/\s*[a-zµ°"'″′].*$/i, '')))) return 'decimal';
-    const [decimal, thousands] = commaReadings(open.replace(/\s*[a-zµ°"'″′].*$/i, ''))!;
+    if (texts.some(text => hasDecimalComma(withoutUnit(text)))) return 'decimal';
+    const [decimal, thousands] = commaReadings(withoutUnit(open))!;
     this.questions.push({
       asked: 'comma',
       heading,

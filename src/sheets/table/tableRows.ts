@@ -21,7 +21,6 @@ export const LEFT_OUT_WORDS: Readonly<Record<LeftOutReason, string>> = {
 
 /** Reasons that a tick sets aside: the rows are taken then. */
 export type Takeable = Extract<LeftOutReason, 'hidden' | 'below' | 'done' | 'planned'>;
-export const TAKEABLE: ReadonlySet<LeftOutReason> = new Set<Takeable>(['hidden', 'below', 'done', 'planned']);
 
 /** A row of the sheet, as the sheet shows it, and why it was left out. */
 export interface LeftOutRow {

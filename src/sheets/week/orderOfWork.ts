@@ -1,7 +1,7 @@
 import { Decimal } from '../../core/units/decimal';
 import { dialStops, type DialWindow } from './dialStops';
 import { dieOrder, EXACT_DIES } from './dieOrder';
-import { commonDials, isOneDie, type WorkEnd, type WorkLine } from './workEnd';
+import { commonDials, type WorkEnd, type WorkLine } from './workEnd';
 
 /** What one setting of the machine is used for: the ends of a line that are crimped with it. */
 export interface WorkItem {
@@ -184,6 +184,3 @@ export function orderOfWork(lines: readonly WorkLine[], options: OrderOptions): 
     rows: [...new Set([...worked, ...lines.map(({ row }) => row)])],
   };
 }
-
-/** True where both ends of a line need one die only. */
-export const isOneDieLine = ({ ends: [a, b] }: WorkLine): boolean => !a || !b || isOneDie(a, b);

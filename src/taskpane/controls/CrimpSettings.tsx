@@ -1,6 +1,6 @@
 import { Field, Input, makeStyles, Select, tokens } from '@fluentui/react-components';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { typedNumber, type CrimpFields } from '../../sheets/crimps/crimpFields';
+import { typedCrimpNumber, type CrimpFields } from '../../sheets/crimps/crimpFields';
 import type { TypedName } from '../../sheets/crimps/crimpReadOptions';
 
 const useStyles = makeStyles({
@@ -69,7 +69,7 @@ export function CrimpSettings({ fields, unit, isColumn, machines, onChange }: Pr
     <div className={styles.grid}>
       {isColumn && input('readingsACrimp', 'Readings a crimp', 'Rows, 2 to 10')}
       {(Object.keys(NUMBERS) as TypedName[]).map(name =>
-        input(name, labelOf(name, unit), NUMBERS[name][2], typedNumber(fields[name], name).mistake),
+        input(name, labelOf(name, unit), NUMBERS[name][2], typedCrimpNumber(fields[name], name).mistake),
       )}
       {machines.length === 0 ? (
         input('machine', 'Machine', 'Of rows that name none')

@@ -1,6 +1,6 @@
 import { Body1, Button, Caption1, Checkbox, Field, Input, makeStyles, Subtitle2, tokens } from '@fluentui/react-components';
 import { useCallback, useEffect, useState } from 'react';
-import { dayNumber, isoDate } from '../../core/catalogue/dayNumber';
+import { dayNumber, isoDate } from '../../core/units/sheetDate';
 import type { Workbook } from '../../workbook/workbook';
 import { today } from '../../sheets/table/today';
 import { WriteButton } from '../controls/WriteButton';

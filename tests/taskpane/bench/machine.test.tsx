@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
-import { dayNumber } from '../../../src/core/catalogue/dayNumber';
+import { dayNumber } from '../../../src/core/units/sheetDate';
 import { careTasks } from '../../../src/sheets/machines/machineCare';
 import { machineCheck, type CheckForm } from '../../../src/sheets/machines/machineCheck';
 import { MachineView } from '../../../src/taskpane/bench/MachineView';

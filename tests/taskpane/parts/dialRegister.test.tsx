@@ -2,7 +2,7 @@
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { act, fireEvent, render, screen, waitFor } from '@testing-library/react';
 import { crimpSetup } from '../../../src/core/catalogue/crimpSetup';
-import { dayNumber } from '../../../src/core/catalogue/dayNumber';
+import { dayNumber } from '../../../src/core/units/sheetDate';
 import { Decimal } from '../../../src/core/units/decimal';
 import type { Change, Workbook } from '../../../src/workbook/workbook';
 import { AcceptDial } from '../../../src/taskpane/controls/AcceptDial';

@@ -1,1 +1,0 @@
-export { dayNumber, isoDate } from '../units/sheetDate';
