@@ -16,6 +16,9 @@ const pieces = (count: number, from: number, to: number, quantity: number) =>
   lengths(count, from, to, quantity).map(piece => ({ ...piece, quantity }));
 
 const SECONDS = 1;
+/* A step begun before the stop and what comes after it (writing the plan, its check) may take a little longer: 0.1 to 0.3 s on a quiet
+   machine. A step that outlived the clock took many times the seconds. */
+const AT_MOST = 2 * SECONDS;
 const bench = { kerf: d(3), keep: d(500), squaring: d(10), unit: 'mm', seconds: SECONDS } as const;
 const reels = (length: number, quantity?: number) => [{ length: d(length), quantity }];
 
@@ -56,8 +59,7 @@ test.each<[string, CutPlanProblem]>([
 ])('%s are planned, and no step outlives the seconds', async (_, problem) => {
   const { said, seconds } = await outcome(problem);
   expect(said).toMatch(/^\d+ cut$/);
-  // What comes after the stop (writing the plan, its check) and a step begun before it may take a little longer.
-  expect(seconds).toBeLessThan(SECONDS * 1.4);
+  expect(seconds).toBeLessThan(AT_MOST);
 });
 
 test.each<[string, CutPlanProblem, RegExp]>([
@@ -84,7 +86,7 @@ test.each<[string, CutPlanProblem, RegExp]>([
 ])('%s: what is short is said within the seconds', async (_, problem, sentence) => {
   const { said, seconds } = await outcome(problem);
   expect(said).toMatch(sentence);
-  expect(seconds).toBeLessThan(SECONDS * 1.4);
+  expect(seconds).toBeLessThan(AT_MOST);
 });
 
 test('a stop from outside ends a long search within a second', async () => {
