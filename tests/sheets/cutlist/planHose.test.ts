@@ -59,7 +59,14 @@ test('lines are planned hose by hose, each from its own part of the rack, names 
   ]);
 });
 
-/** The properties hold for any plan, so little work is enough. */
+/** The properties hold for any plan, so little work is enough; the clock counts time of the processor, so that other work does not matter. */
+beforeEach(() => {
+  jest.spyOn(performance, 'now').mockImplementation(() => process.cpuUsage().user / 1000);
+});
+afterEach(() => {
+  jest.restoreAllMocks();
+});
+
 const quick: PlanSolver = (problem, watch) => solveCutPlan({ ...problem, seconds: 0.05 }, watch);
 
 test('every piece is cut once, for its line, and stock = used + kept + lost, whatever the job', async () => {
@@ -87,7 +94,7 @@ test('every piece is cut once, for its line, and stock = used + kept + lost, wha
       const cuts = result.reels.flatMap(({ cuts: all }) => all);
       // What is short comes last of its line, so that the pieces that are cut and those to come make up the whole.
       const lacking = result.later.flatMap(each => {
-        const first = each.ordered! - each.quantity + 1;
+        const first = (each.ordered ?? each.quantity) - each.quantity + 1;
         return Array.from({ length: each.quantity }, (_, n) => `${each.row}/${first + n}/${each.cutLength}`);
       });
       expect(result.shortage === undefined).toBe(lacking.length === 0);
@@ -97,6 +104,11 @@ test('every piece is cut once, for its line, and stock = used + kept + lost, wha
         .sort();
       const wanted = lines.flatMap(([l, q], i) => Array.from({ length: q }, (_, n) => `${i + 1}/${n + 1}/${l}`)).sort();
       expect(names).toEqual(wanted);
+      // Of a rack that is short, what can be cut now may not be found in so little time: then nothing is planned, and all is said to lack.
+      if (!result.plan) {
+        expect([result.reels, [...lacking].sort()]).toEqual([[], wanted]);
+        return;
+      }
       const { stock, used, kept, lost } = result.totals!;
       expect(used.plus(kept).plus(lost).eq(stock)).toBe(true);
       expect(lost.gte(0)).toBe(true);
