@@ -71,9 +71,9 @@ test('fifty thousand parts are searched while somebody types', () => {
   const many = partSearch({ units: catalogue.units, hoses: [], fittings });
   const times = ['a', 'al cone', 'alder cone 4711', 'straight 24° dn 25', 'nothing like it'].map(words => {
     const rounds = [0, 1, 2].map(() => {
-      const start = performance.now();
+      const start = process.cpuUsage();
       many.find({ words, kind: '', size: '', endForm: '' });
-      return performance.now() - start;
+      return process.cpuUsage(start).user / 1000;
     });
     return Math.min(...rounds);
   });
