@@ -3,6 +3,7 @@ import { catalogueTables } from './catalogue/catalogueTables';
 import { csv } from './catalogue/csv';
 import { jobSheet } from './jobSheet/jobSheet';
 import { measurementBook, measurementTruth } from './measurementBook/measurementBook';
+import { workshopBook } from './workshop/workshopBook';
 
 const catalogueFiles = Object.fromEntries(
   catalogueTables.map(table => [`catalogue/${table.name.toLowerCase()}.csv`, async () => csv(table)]),
@@ -15,4 +16,5 @@ export const samples: Readonly<Record<string, () => Promise<Uint8Array>>> = {
   'job-sheet.xlsx': jobSheet,
   'measurement-book.xlsx': measurementBook,
   'measurement-book.json': measurementTruth,
+  'workshop.xlsx': workshopBook,
 };

@@ -1,30 +1,12 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { solveCutPlan } from '../../src/core/cutplan/solveCutPlan';
 import { Decimal } from '../../src/core/units/decimal';
-import { blockOf } from '../../src/workbook/a1';
-import { readXlsx } from '../../src/preview/xlsx/readXlsx';
 import { stopsOf } from '../../src/sheets/benchcard/benchSteps';
 import { gatherCards } from '../../src/sheets/jobs/gatherCards';
 import { gatherCuts } from '../../src/sheets/cutlist/gatherCuts';
 import { rackSheets } from '../../src/sheets/rack/rack';
 import { planCuts } from '../../src/sheets/cutlist/planCuts';
 import { tagProblems, tagsOf } from '../../src/sheets/tags/tag';
-import { fakeWorkbook, type FakeCell } from '../workbook/fakeWorkbook';
-
-/** The sample as a host has it: values as saved, formulas behind them. */
-async function openSample(name: string, selected: { sheet: string; address: string }) {
-  const { cells } = await readXlsx(new Uint8Array(readFileSync(join(__dirname, '../../samples', name))));
-  const sheets: Record<string, FakeCell[][]> = {};
-  for (const { sheet, address, formula, cached } of cells) {
-    const { row, column } = blockOf(address)!;
-    const rows = (sheets[sheet] ??= []);
-    while (rows.length <= row) rows.push([]);
-    while (rows[row]!.length <= column) rows[row]!.push('');
-    rows[row]![column] = formula ? { formula, value: cached } : cached;
-  }
-  return fakeWorkbook(sheets, selected).workbook;
-}
+import { openSample } from './openSample';
 
 const settings = {
   unit: 'mm',

@@ -38,10 +38,15 @@ export function fakeWorkbook(
   const listeners = new Set<() => void>();
   let selection = selected;
 
+  const formats = new Map(
+    Object.entries(details.formats ?? {}).map(([sheet, own]) => [
+      sheet,
+      Object.entries(own).map(([address, format]) => ({ block: blockOf(address)!, format })),
+    ]),
+  );
   const formatOf = (sheet: string, row: number, column: number): string => {
     const cell = { row, column, rows: 1, columns: 1 };
-    const formats = Object.entries(details.formats?.[sheet] ?? {});
-    return formats.find(([address]) => overlap(blockOf(address)!, cell))?.[1] ?? 'General';
+    return formats.get(sheet)?.find(({ block }) => overlap(block, cell))?.format ?? 'General';
   };
 
   const layoutOf = (sheet: string): SheetLayout => {

@@ -126,3 +126,18 @@ export function colourVerdicts(sheet: Worksheet, range: string): void {
   };
   sheet.addConditionalFormatting({ ref: range, rules: [...rules, broken] } as unknown as ConditionalFormattingOptions);
 }
+
+/** Colours what a check says against an assembly: any words but OK. */
+export function colourStops(sheet: Worksheet, range: string): void {
+  const first = range.split(':')[0]!;
+  const rule = {
+    type: 'expression',
+    formulae: [`AND(NOT(ISERROR(${first})),LEN(${first})>0,${first}<>"OK")`],
+    priority: VERDICTS.length + 2,
+    style: {
+      fill: { type: 'pattern', pattern: 'solid', bgColor: { argb: 'FFF8D0CB' } },
+      font: { bold: true, color: { argb: WARNING } },
+    },
+  };
+  sheet.addConditionalFormatting({ ref: range, rules: [rule] } as unknown as ConditionalFormattingOptions);
+}

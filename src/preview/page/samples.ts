@@ -8,14 +8,15 @@ export interface Sample {
   readonly title: string;
 }
 
-const FIRST = 'job-sheet.xlsx';
+/** The workbook to begin with. */
+const FIRST = 'workshop.xlsx';
 
 function titleOf(file: string): string {
   const words = file.replace(/\.xlsx$/, '').replace(/-/g, ' ');
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** The sample workbooks, the job sheet first. */
+/** The sample workbooks, the workshop first. */
 export const samples: readonly Sample[] = [...SAMPLE_FILES]
   .sort((a, b) => Number(b === FIRST) - Number(a === FIRST) || a.localeCompare(b))
   .map(file => ({ file, title: titleOf(file) }));

@@ -58,6 +58,7 @@ function useShownSpreadsheet(change: (part: Partial<PageState>) => void) {
       current.current = next;
       setSpreadsheet(next);
       change({ title, busy: 'Calculating …', notes: opened.notes });
+      if (opened.selected) await next.workbook.select(opened.selected);
       await next.calculate();
     },
     [change, first],

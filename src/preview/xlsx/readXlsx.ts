@@ -1,7 +1,8 @@
 import type { IWorkbookData } from '@univerjs/core';
-import type { Workbook } from 'exceljs';
+import type { Workbook, Worksheet } from 'exceljs';
 import type { LeftOut } from '../../host/catalogueFile/boundedParts';
 import { safeArchive, type SafeArchive } from '../../host/catalogueFile/safeArchive';
+import type { RangeAddress } from '../../workbook/workbook';
 import { loadExcelJs } from './excelJs';
 import { customOf } from '../host/remembered';
 import { readCustomProperties } from './customProperties';
@@ -22,6 +23,8 @@ export interface OpenedWorkbook {
   readonly cells: readonly FileCell[];
   /** What the person should know: sentences. */
   readonly notes: readonly string[];
+  /** Cell of the first sheet that was selected when the file was saved; undefined where none is kept. */
+  readonly selected?: RangeAddress | undefined;
 }
 
 /** More formulas than this are calculated, but slowly. */
@@ -56,6 +59,11 @@ async function load({ bytes }: SafeArchive, name: string): Promise<Workbook> {
 function resource(name: string, sheets: readonly ReadSheet[], of: (sheet: ReadSheet) => unknown) {
   const bySheet = sheets.flatMap(sheet => (of(sheet) === undefined ? [] : [[sheet.data.id!, of(sheet)]]));
   return { name, data: JSON.stringify(Object.fromEntries(bySheet) as object) };
+}
+
+function selectedIn({ name, views }: Worksheet): RangeAddress | undefined {
+  const address = views?.[0]?.activeCell;
+  return address && /^[A-Z]{1,3}[1-9]\d{0,6}$/.test(address) ? { sheet: name, address } : undefined;
 }
 
 /** What was left out so that the file opens at all. */
@@ -101,6 +109,7 @@ export async function readXlsx(bytes: Uint8Array, name = 'The file'): Promise<Op
   return {
     data,
     cells,
+    selected: selectedIn(workbook.worksheets[0]!),
     notes: [
       ...slow,
       ...boundedNotes(archive.leftOut),
