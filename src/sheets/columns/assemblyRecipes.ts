@@ -34,7 +34,8 @@ function temperatureOf({ units, catalogue }: OfferContext, { at }: Place): strin
   const cell = at('temperature');
   const [from, to] = [units.temperature, catalogue.temperatureUnit].map(symbol => measureUnit('temperature', symbol ?? ''));
   if (!from || !to || from.symbol === to.symbol) return cell;
-  return `IF(${cell}="","",${turnedCell(cell, from, to)})`;
+  // The try-out sheet’s engine finds 0 equal to "": LEN does not.
+  return `IF(LEN(${cell})=0,"",${turnedCell(cell, from, to)})`;
 }
 
 /** Why temperatures of the table cannot go to the catalogue; undefined where they can. */

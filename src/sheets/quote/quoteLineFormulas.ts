@@ -1,5 +1,4 @@
 import { columnLetters } from '../../workbook/a1';
-import { guardCostFormula, type GuardPrices } from '../catalogue/guardPrices';
 import { BREAK_ROW, fixed, type QuoteColumn, type QuoteLayout } from './quoteLayout';
 import type { QuoteLine } from '../jobs/quoteLine';
 import { isPlainHose, type PlainHoseCost } from './plainHose';
@@ -11,7 +10,6 @@ export interface LineContext {
   /** How a formula names the catalogue's cell. */
   readonly catalogue: string;
   readonly method: PriceMethod;
-  readonly guards: GuardPrices | undefined;
   readonly plainHose: PlainHoseCost;
   /** Decimals of the currency. */
   readonly decimals: number;
@@ -65,11 +63,15 @@ function exactFormula(method: PriceMethod, parts: CostParts, quantity: string, s
   return `IF(COUNT(${known})=4,${price}*${quantity},"")`;
 }
 
-/** UNITCOST of a line for a quantity, without `=`. */
-function unitCostCall(catalogue: string, layout: QuoteLayout, row: number, quantity: string): string {
+/** UNITCOST of a line for a quantity, without `=`; its guard, where there is one, has a column of its own. */
+function unitCostCall(catalogue: string, layout: QuoteLayout, row: number, quantity: string, guard?: string): string {
   const cells = (['hose', 'fittingA', 'fittingB', 'overall'] as const).map(column => layout.cell(column, row));
-  return `HOSE.UNITCOST(${[catalogue, ...cells, quantity].join(',')})`;
+  return `HOSE.UNITCOST(${[catalogue, ...cells, quantity, ...(guard ? [guard] : [])].join(',')})`;
 }
+
+/** What a guard adds to the cost of the hose, without `=`: UNITCOST with it less UNITCOST without it, so that it is cut and wasted alike. */
+export const guardShare = (withGuard: string, guard: string, hoseCost: string): string =>
+  `IF(${guard}="",0,INDEX(${withGuard},1,1)-${hoseCost})`;
 
 /** Which parts of a line have no price and which rates are missing, as sentences; "" where all are there. */
 function missingFormula({ layout, catalogue }: LineContext, line: QuoteLine, row: number): string {
@@ -86,18 +88,23 @@ function missingFormula({ layout, catalogue }: LineContext, line: QuoteLine, row
   const parts = [
     said('hose', `HOSE.HOSEDATA(${catalogue},${cell('hose')},"price per length")`),
     ...(isPlainHose(line) ? [] : fittings),
-    ...(layout.has('guard') ? [`IF(ISNUMBER(${cell('guardCost')}),"","No price of "&${cell('guard')}&". ")`] : []),
+    ...(layout.has('guard')
+      ? [`IF(ISNUMBER(${cell('guardCost')})+ISERROR(${cell('hoseCost')}),"","No price of "&${cell('guard')}&". ")`]
+      : []),
     layout.missingRates,
   ];
   return `TRIM(${parts.join('&')})`;
 }
 
-function guardCost({ layout, catalogue, guards }: LineContext, line: QuoteLine, row: number): string {
+function guardCost({ layout, catalogue, plainHose }: LineContext, line: QuoteLine, row: number): string {
   if (!layout.has('guard')) return '0';
   const guard = layout.cell('guard', row);
-  if (!guards) return `IF(${guard}="",0,NA())`;
-  const size = guards.needsSize(line.guard) ? `HOSE.HOSEDATA(${catalogue},${layout.cell('hose', row)},"size")` : undefined;
-  return guardCostFormula(guards, { guard, overall: layout.cell('overall', row), size });
+  if (isPlainHose(line)) return line.guard === '' ? '0' : plainHose.guard(line, guard, layout.cell('overall', row));
+  return guardShare(
+    unitCostCall(catalogue, layout, row, layout.cell('quantity', row), guard),
+    guard,
+    layout.cell('hoseCost', row),
+  );
 }
 
 /** The formulas of one line, by their columns; UNITCOST spills over four of them. */

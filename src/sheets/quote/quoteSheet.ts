@@ -4,7 +4,6 @@ import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
 import { decimalsOf } from '../catalogue/currencyFormat';
 import { columnWidth } from './columnWidth';
-import type { GuardPrices } from '../catalogue/guardPrices';
 import { writeHead, writeSettings, type HeadInput } from './quoteHead';
 import { BREAK_ROW, fixed, HEADING_ROW, QuoteLayout, type QuoteColumn } from './quoteLayout';
 import { lineFormulas, type LineContext } from './quoteLineFormulas';
@@ -20,7 +19,6 @@ export interface QuoteInput extends HeadInput {
   readonly sheet: string;
   readonly lines: readonly QuoteLine[];
   readonly lengthUnit: string;
-  readonly guards: GuardPrices | undefined;
   readonly plainHose: PlainHoseCost;
 }
 
@@ -133,10 +131,10 @@ function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: Quo
 
 /** A new sheet with a quote: printed part on the left, the working with all settings beside it; all prices are formulas. */
 export function quoteSheet(input: QuoteInput): readonly Change[] {
-  const { sheet, lines, settings, catalogue, guards, plainHose } = input;
+  const { sheet, lines, settings, catalogue, plainHose } = input;
   const layout = quoteLayoutOf(lines, settings);
   const writer = new SheetWriter(sheet);
-  const context = { layout, catalogue, method: settings.method, guards, plainHose, decimals: decimalsOf(settings.format) };
+  const context = { layout, catalogue, method: settings.method, plainHose, decimals: decimalsOf(settings.format) };
   writeHead(writer, input, layout);
   writeSettings(writer, input, layout);
   writeHeadings(writer, layout, input);

@@ -4,7 +4,6 @@ import { freeSheetName } from '../print/freeSheetName';
 import type { RowProblem } from '../table/rowProblem';
 import { priceFormat } from '../catalogue/priceFormat';
 import { rateCell } from '../catalogue/rateCell';
-import { guardPrices } from '../catalogue/guardPrices';
 import { lineCautions } from './lineCautions';
 import { marginsOfWorkbook, type MarginTable } from './marginTable';
 import { missingRatesFormula } from '../catalogue/missingRates';
@@ -61,7 +60,6 @@ export async function writeQuote(
     catalogue: found.reference,
     handle,
     lengthUnit: units.length.symbol,
-    guards: guardPrices(found),
     plainHose: plainHoseCost(found),
     margins,
     minimumRate: rateCell(found, 'minimum charge'),

@@ -517,7 +517,7 @@ const HOT_CATALOGUE: CatalogueState = { present: true, unit: 'mm', pressureUnit:
 test('rating and check are those at the row’s temperature, in the catalogue’s unit, and with its fluid', () => {
   const { formulas, plan } = planned(sheetOf(HOT_LINES), 'A2', ['pressure', 'assembly', 'mass'], { catalogue: HOT_CATALOGUE });
   // 176 °F = 80 °C: by definition (t − 32) ÷ 1.8.
-  const call = 'HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2,IF(F2="","",(F2-32)/1.8),G2)';
+  const call = 'HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2,IF(LEN(F2)=0,"",(F2-32)/1.8),G2)';
   expect(formulas[0]).toEqual([`=INDEX(${call},1,2)`, '=INDEX(HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2),1,3)', `=INDEX(${call},1,4)`]);
   expect(plan.changes[1]).toMatchObject({ values: [['Working pressure (bar)', 'Mass', 'Assembly check']] });
   const offer = offersFor(viewOf(sheetOf(HOT_LINES), 'A2', HOT_CATALOGUE)).find(({ id }) => id === 'pressure')!;
@@ -525,7 +525,8 @@ test('rating and check are those at the row’s temperature, in the catalogue’
 });
 
 test('a temperature in the catalogue’s unit goes as it is; one without a unit is asked about first', () => {
-  const [[, , , , , , ...rest], ...lines] = HOT_LINES;
+  const [first, ...lines] = HOT_LINES;
+  const rest = first!.slice(6);
   const headed = (heading: string) => sheetOf([[...HOT_LINES[0]!.slice(0, 5), heading, ...rest], ...lines]);
   const { formulas } = planned(headed('Temp. (°C)'), 'A2', ['assembly'], { catalogue: HOT_CATALOGUE });
   expect(formulas[0]).toEqual(['=INDEX(HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2,F2,G2),1,4)']);
