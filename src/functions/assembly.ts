@@ -19,7 +19,7 @@ const assemblyColumns = (found: Catalogue, hose: any[][], fittingA: any[][], fit
   ] as const;
 
 /**
- * A dial to try on ONE trial piece of a hose and a fitting before a batch, from what is recorded of the machine; measure that piece first.
+ * A dial to try on ONE trial piece of a hose and a fitting before a batch, from what is recorded of the machine. Measure that piece first; scrap it where it is out of spec. The makers’ current data come first.
  * @customfunction TRIALDIAL TRIALDIAL
  * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
  * @param {any[][]} hose Name of the hose: one value or a column of text.

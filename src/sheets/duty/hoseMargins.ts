@@ -1,8 +1,7 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { takesFluid } from '../../core/catalogue/fluidRows';
 import type { HoseDuty } from '../../core/catalogue/hoseDuty';
-import { partKey } from '../../core/catalogue/partName';
-import { pressureAt } from '../../core/catalogue/pressureAt';
+import { hasDerating, pressureAt } from '../../core/catalogue/pressureAt';
 import type { Hose } from '../../core/catalogue/tables/hosesTable';
 import { Decimal } from '../../core/units/decimal';
 import { converted, shown, UNITS_OF, withUnit } from './dutyUnits';
@@ -57,7 +56,7 @@ function pressureMargins(catalogue: Catalogue, hose: Hose, demand: Demand): Marg
   const share = shown(derated.times(100).div(full), 0);
   const note = derated.eq(full) ? '' : ` (${share} % of ${withUnit(full, unit)})`;
   const margin = numberMargin(name, peakPressure(demand), derated, unit, { percent: true, note });
-  if (catalogue.index.derating.has(partKey(hose.hose))) return [margin];
+  if (hasDerating(catalogue, hose)) return [margin];
   const unsure: Margin = {
     demand: `Loss of pressure at ${at}`,
     state: 'unsure',

@@ -3,6 +3,7 @@ import { BREAK_ROW, fixed, type QuoteColumn, type QuoteLayout } from './quoteLay
 import type { QuoteLine } from '../jobs/quoteLine';
 import { isPlainHose, type PlainHoseCost } from './plainHose';
 import type { PriceMethod } from './quoteSettings';
+import { ratingFormulas } from './ratingFormulas';
 
 /** What the formulas of all lines have in common. */
 export interface LineContext {
@@ -11,6 +12,8 @@ export interface LineContext {
   readonly catalogue: string;
   readonly method: PriceMethod;
   readonly plainHose: PlainHoseCost;
+  readonly deratedHoses: string | undefined;
+  readonly temperatureUnit: string | undefined;
   /** Decimals of the currency. */
   readonly decimals: number;
 }
@@ -122,10 +125,11 @@ export function lineFormulas(context: LineContext, line: QuoteLine, row: number)
     layout.column('note'),
     `IF(ISNUMBER(${cell('each')}),IFERROR(IF(${cell('check')}="OK","",${CHECK}),${CHECK}),IF(ISERROR(${cell('each')}),"No price: look at margin and rounding.",IF(${cell('missing')}="",${NOT_KNOWN},${cell('missing')})))`,
   );
-  const assembly = ['hose', 'fittingA', 'fittingB', 'overall'].map(column => cell(column as QuoteColumn));
   const isPlain = isPlainHose(line);
-  const isInCatalogue = `IF(ISNUMBER(HOSE.HOSEDATA(${catalogue},${cell('hose')},"bore")),"OK","")`;
-  put(layout.column('check'), isPlain ? isInCatalogue : `INDEX(HOSE.ASSEMBLY(${[catalogue, ...assembly].join(',')}),1,4)`);
+  const rating = ratingFormulas(context, line, row);
+  put(layout.column('check'), rating.check);
+  put(layout.column('pressure'), rating.pressure);
+  put(layout.column('rating'), rating.basis);
   const { hose, labour: labourOf } = context.plainHose;
   put(
     layout.column('hoseCost'),

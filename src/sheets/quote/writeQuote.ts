@@ -3,6 +3,7 @@ import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../print/freeSheetName';
 import type { RowProblem } from '../table/rowProblem';
 import { priceFormat } from '../catalogue/priceFormat';
+import { deratedHoses } from '../catalogue/deratedHoses';
 import { rateCell } from '../catalogue/rateCell';
 import { lineCautions } from './lineCautions';
 import { marginsOfWorkbook, type MarginTable } from './marginTable';
@@ -60,6 +61,9 @@ export async function writeQuote(
     catalogue: found.reference,
     handle,
     lengthUnit: units.length.symbol,
+    pressureUnit: units.pressure.symbol,
+    temperatureUnit: units.temperature?.symbol,
+    deratedHoses: deratedHoses(found),
     plainHose: plainHoseCost(found),
     margins,
     minimumRate: rateCell(found, 'minimum charge'),

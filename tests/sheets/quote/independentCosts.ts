@@ -88,6 +88,8 @@ function line(hose: string, a: string, b: string, overall: number, quantity: num
 export const bought = {
   reelMetres: (hose: string) => Number(hoses.get(hose)!['Reel length (mm)']) / 1000,
   metrePrice: (hose: string) => Number(hoses.get(hose)!['Price per length (per m)']),
+  hosePressure: (hose: string) => Number(hoses.get(hose)!['Working pressure (bar)']),
+  fittingPressure: (fitting: string) => Number(fittings.get(fitting)!['Working pressure (bar)']),
   pack: (fitting: string) => Number(fittings.get(fitting)!['Pack quantity']),
   price: (fitting: string) => Number(fittings.get(fitting)!.Price),
   guardPrice: (guard: string) => Number(guards.get(guard)!['Price per length (per m)']),

@@ -3,6 +3,7 @@ import { recalculate } from '../../../src/preview/headless/recalculate';
 import { marginsOfWorkbook } from '../../../src/sheets/quote/marginTable';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
 import { quoteSources, writeQuote } from '../../../src/sheets/quote/writeQuote';
+import { RATING_CAUTION } from '../../../src/sheets/print/cautions';
 import { builtFunctions } from '../../preview/builtFunctions';
 import { bought, sampleLines, costParts, upToCents, type Wanted } from './independentCosts';
 import { openSample } from './openSample';
@@ -84,6 +85,56 @@ describe('a quote with a margin', () => {
     // What is typed for this quote counts instead.
     const typed = await shown(await quote({ margin: '40 %', minimumCharge: '0' }));
     expect(typed.totals.get('Total')).toBeCloseTo(sum, 8);
+  });
+
+  it('shows each rating at the line’s temperature, and what has not been checked', async () => {
+    const derating = await book.content('Derating');
+    const alder = 'Alder DN 16';
+    await book.write([
+      // The factor of 80 °C counts at 71: the next stated temperature at or above.
+      { kind: 'values', at: { sheet: 'Derating', address: 'A2:C2' }, values: [[alder, 80, 0.5]] },
+      {
+        kind: 'values',
+        at: { sheet: 'Jobs', address: 'V9:W12' },
+        values: [
+          ['Temperature (°F)', 'Fluid'],
+          ['', ''],
+          [160, 'HLP 46'],
+          [176, ''],
+        ],
+      },
+    ]);
+    expect(derating.values[0]!.slice(0, 3)).toEqual(['Hose', 'Temperature (°C)', 'Factor']);
+    const sheet = await quote({ margin: '40 %' });
+    const { column, values } = await shown(sheet);
+    const full = (hose: string) => bought.hosePressure(hose);
+    const weakest = (line: Wanted, factor = 1) =>
+      Math.min(full(line.hose) * factor, bought.fittingPressure(line.a), bought.fittingPressure(line.b));
+    expect(column('Working pressure (bar)').slice(0, 3)).toEqual([
+      weakest(sampleLines[0]!),
+      weakest(sampleLines[1]!, 0.5),
+      weakest(sampleLines[2]!),
+    ]);
+    expect(column('Rating').slice(0, 4)).toEqual([
+      'temperature not stated: not derated; fluid not checked',
+      // 160 °F = 71.11 °C
+      'at 71.1 °C; HLP 46',
+      'at 80 °C, no derating stated; fluid not checked',
+      'temperature not stated: not derated; fluid not checked',
+    ]);
+    expect(values.flat()).not.toContain('#VALUE!');
+    // Who sells by a rating reads what it rests on; the caution is in the printed part.
+    expect(values.map(row => row[0]).join(' ')).toContain(RATING_CAUTION);
+    // It follows the job sheet: without a temperature it is not derated.
+    await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'V11' }, values: [['']] }]);
+    const after = await shown(sheet);
+    expect(after.column('Working pressure (bar)')[1]).toBe(weakest(sampleLines[1]!));
+    expect(after.column('Rating')[1]).toBe('temperature not stated: not derated; HLP 46');
+    // Hotter than the hose allows: no rating, and to be checked.
+    await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'V11' }, values: [[400]] }]);
+    const hot = await shown(sheet);
+    expect(hot.column('Working pressure (bar)')[1]).toBe('');
+    expect(hot.column('Note')[1]).toBe('To be checked before order.');
   });
 
   it('says where it was rounded, what rounding adds, which data it came from and how long it is valid', async () => {
