@@ -47,7 +47,7 @@ function attempt<T>(reasons: string[], work: () => T): T | undefined {
 }
 
 /** Heat and fluid of a line, as the catalogue takes them. */
-function useOf({ units }: Catalogue, { temperature, fluid }: LineFacts): AssemblyUse {
+function conditionsOf({ units }: Catalogue, { temperature, fluid }: LineFacts): AssemblyUse {
   return {
     // A catalogue without any temperature has none to check against.
     temperature: temperature && units.temperature && convertMeasure(temperature.value, temperature.unit, units.temperature),
@@ -64,7 +64,7 @@ export function judgeParts(catalogue: Catalogue | undefined, line: LineFacts): J
   if (a === '' || b === '') {
     const found = attempt(reasons, () => findHose(catalogue, hose));
     // A hose alone has limits of heat and fluid, too.
-    if (found) reasons.push(...hoseInUse(catalogue, found, useOf(catalogue, line)).wrong);
+    if (found) reasons.push(...hoseInUse(catalogue, found, conditionsOf(catalogue, line)).wrong);
     for (const name of [a, b]) if (name !== '') attempt(reasons, () => findFitting(catalogue, name));
     return { reasons, assembly: undefined };
   }
@@ -72,7 +72,7 @@ export function judgeParts(catalogue: Catalogue | undefined, line: LineFacts): J
   const { units } = catalogue;
   const found = attempt(reasons, () => {
     const known = overall ? into(overall, units.length) : overallOf(catalogue, line);
-    return assembly(catalogue, hose, a, b, known, useOf(catalogue, line));
+    return assembly(catalogue, hose, a, b, known, conditionsOf(catalogue, line));
   });
   return { reasons: [...reasons, ...(found?.wrong ?? [])], assembly: found };
 }
