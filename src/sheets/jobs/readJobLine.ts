@@ -9,7 +9,6 @@ import type { TableReader } from '../table/tableReader';
 import type { JobLine, JobPlace, RatedPressure, SheetEnd, Standing } from './jobLine';
 import { isOverallByName, type EndField, type JobRole } from './jobRoles';
 import { judgeLengths, judgeParts, type Judged, type LineFacts } from './jobStanding';
-import { NO_DERATING } from './lineRating';
 import { jobStatus } from './jobStatus';
 
 /** How lines are read. */
@@ -208,7 +207,6 @@ export function readJobLine(reader: TableReader<JobRole>, row: number, reading: 
   const lengths = judgeLengths(reading.catalogue, facts, reading.step);
   const check = objection(line);
   const isDerated = reading.catalogue !== undefined && hasDerating(reading.catalogue, { hose });
-  if (temperature && reading.catalogue && !isDerated && hose !== '') line.notes.push(`${NO_DERATING} for ${hose}`);
   const pressure = rated(line, judged, reading);
   const number = `row ${row + 1}`;
   const reasons = [...line.reasons, ...judged.reasons, ...lengths, ...(check && judged.reasons.length === 0 ? [check] : [])];

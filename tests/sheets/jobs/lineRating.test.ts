@@ -1,7 +1,9 @@
 import { Decimal } from '../../../src/core/units/decimal';
 import { measureUnit } from '../../../src/core/units/measureUnit';
+import { sourcesOf } from '../../../src/sheets/benchcard/benchSteps';
+import { gatherCards } from '../../../src/sheets/jobs/gatherCards';
 import { stopSentence } from '../../../src/sheets/jobs/jobLine';
-import { ratingText } from '../../../src/sheets/jobs/lineRating';
+import { ratingNotes, ratingText } from '../../../src/sheets/jobs/lineRating';
 import { quoteLines } from '../../../src/sheets/jobs/quoteLine';
 import { readJobs } from '../../../src/sheets/jobs/readJobs';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
@@ -35,8 +37,28 @@ test('a rating says at which temperature it holds, and what has not been checked
     '250 bar; temperature not stated: not derated; fluid not checked',
     'hose alone: no rating of an assembly; temperature not stated: not derated; mineral oil',
   ]);
-  // Cards print what is to be known of a line.
-  expect(lines.map(({ notes }) => notes)).toEqual([[], [], ['no derating stated for Alder DN 12'], [], []]);
+  // Cards print what is to be known of a rating; a cut list has no use for it.
+  expect(lines.map(ratingNotes)).toEqual([
+    ['rated at 80 °C'],
+    ['rated at 61 °C'],
+    ['no derating stated for Alder DN 12'],
+    [],
+    [],
+  ]);
+  expect(lines.flatMap(({ notes }) => notes)).toEqual([]);
+});
+
+test('a card says at which temperature its working pressure holds, or that no derating is stated', async () => {
+  const book80 = book(
+    'Temperature (°C)',
+    ['Alder DN 25', large!, large!, 700, 1, 80, 'mineral oil'],
+    ['Alder DN 12', cone!, elbow!, 1250, 1, 80, 'mineral oil'],
+  );
+  const { cards } = await gatherCards(book80, { unit: 'mm', step: new Decimal(1), machine: '', pressureUnit: 'bar' });
+  expect(cards.map(card => [`${card.workingPressure}`, sourcesOf(card)])).toEqual([
+    ['148.5', expect.stringContaining('To know: rated at 80 °C.')],
+    ['250', expect.stringMatching(/To know: .*no derating stated for Alder DN 12/)],
+  ]);
 });
 
 test('a hose alone has limits of heat and fluid, too', async () => {
