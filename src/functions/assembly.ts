@@ -19,7 +19,7 @@ const assemblyColumns = (found: Catalogue, hose: any[][], fittingA: any[][], fit
   ] as const;
 
 /**
- * A dial to try on ONE trial piece of a hose and a fitting before a batch, from what is recorded of the machine; measure that piece first.
+ * A dial to try on ONE trial piece of a hose and a fitting before a batch, from what is recorded of the machine. Measure that piece first; scrap it where it is out of spec. The makers’ current data come first.
  * @customfunction TRIALDIAL TRIALDIAL
  * @param {any[][]} catalogue Handle of the catalogue: the cell that holds CATALOGUE.
  * @param {any[][]} hose Name of the hose: one value or a column of text.
@@ -112,7 +112,7 @@ export function assembly(
  * @param {any[][]} fittingB Name of the fitting at end B: one value or a column of text.
  * @param {any[][]} overall Overall length: one value or a column, in the unit of Fittings' Cut-off.
  * @param {any[][]} quantity Assemblies in the batch: one value or a column of whole numbers.
- * @param {any[][]} [guard] Guard over the hose, as in the table Guards: one value or a column of text (blank = none).
+ * @param {any[][]} [guard] Guard over the hose, as in the table Guards (of several sizes, that of the hose's bore): one value or a column of text (blank = none).
  * @returns {any[][]} Four columns, each in the currency of the catalogue's prices: hose (with its guard), fittings (with ferrules that the crimp rows name), labour, total. #N/A names the part, price or rate that is missing, or why the assembly must not be made.
  * @example =HOSE.UNITCOST(Catalogue, "Alder DN 12", "Alder cone straight DN 12", "Alder cone elbow DN 12", 1035.5, 10) gives 8, 13, 8 and 29
  */

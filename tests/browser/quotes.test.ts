@@ -102,7 +102,7 @@ describe('tab Quote on the try-out page', () => {
       // Too short, and a coupling of another family: what must not be made has no price.
       if (index === 6 || index === 8) return 'no price';
       const { hose, fittings, labour } = costParts(line);
-      return Math.max(upToCents((hose + fittings + labour) / 0.6), 15);
+      return upToCents((hose + fittings + labour) / 0.6);
     });
     expect(prices).toEqual(wanted);
     const after = book.getWorksheet('What-if')!;

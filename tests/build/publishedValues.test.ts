@@ -26,7 +26,6 @@ test.each([
   ['CRIMPCHECK', '{1.006,1.005,1.005,1.005}, 1, 0.005', 'LOOSE', 'mean too large is too loose, common practice'],
   ['NEXTDIAL', '300, {1.01,1.01,1.01,1.01}, 1, 0.005, 0.005', '302', '.005 in a digit, too loose: raise it, common practice'],
   ['NEXTDIAL', '300, {0.99,0.99,0.99,0.99}, 1, 0.005, 0.005', '298', 'too tight: lower it, common practice'],
-  ['CALIBRATIONTURNS', '0.028, 0.028', '1', '.028 in a turn, common practice'],
   ['CONFORMITY', '9.8, 9.5, 0.5, 0.2', '0.977250', 'JCGM 106 form, computed'],
   // Ten readings whose mean is .006 above 25 and whose s is .012: ± .012·√.9 = .011384199577 about 25.006.
   [

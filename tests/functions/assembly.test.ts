@@ -1,3 +1,4 @@
+import type { RawCell } from '../../src/core/catalogue/rawTable';
 import { called, col } from '../host/customFunctions';
 import * as functions from '../../src/functions/assembly';
 import { treeTables, withCell, withRows } from '../core/catalogue/treeCatalogue';
@@ -350,6 +351,93 @@ describe('UNITCOST', () => {
     expect(costOf({ ...treeTables, guards: twice }, 1020, 10, 'sleeve')[0]![0]).toBe(
       '#N/A guard "sleeve" was left out of the catalogue: Guards row 4: Guard is the same as in row 6, expected one row only',
     );
+  });
+
+  // DN 20 is another name of DN 19, 32 of 31 (DESIGN: sizes match when the bores agree; the text in Size decides nothing).
+  test.each<[string, RawCell[], RawCell[][], number | string]>([
+    [
+      'another text for the same size',
+      ['DN 12', 12.7, 22],
+      [
+        ['1/2', 22, 4],
+        ['DN 25', 40, 7],
+      ],
+      12,
+    ],
+    [
+      'DN 20 for a hose DN 19',
+      ['DN 19', 12.7, 22],
+      [
+        ['DN 20', 22, 4],
+        ['DN 25', 40, 7],
+      ],
+      12,
+    ],
+    [
+      '−8 of two bores does not say which',
+      ['-8', 12.7, 22],
+      [
+        ['-8', 22, 4],
+        ['DN 25', 40, 7],
+      ],
+      'has no size -8',
+    ],
+    [
+      'one without a size goes over',
+      ['DN 12', 12.7, 22],
+      [
+        [null, 30, 2],
+        ['DN 25', 40, 4],
+      ],
+      10,
+    ],
+    [
+      'one without a size is too small',
+      ['DN 12', 12.7, 31],
+      [
+        [null, 30, 2],
+        ['DN 25', 40, 4],
+      ],
+      'has no size DN 12',
+    ],
+    [
+      'one without a size may be too small',
+      ['DN 12', 12.7, null],
+      [
+        [null, 30, 2],
+        ['DN 25', 40, 4],
+      ],
+      'has no size DN 12',
+    ],
+    [
+      'two rows of one bore: by what goes over',
+      ['DN 12', 12.7, 22],
+      [
+        ['DN 12', 20, 1],
+        ['1/2', 25, 4],
+      ],
+      12,
+    ],
+  ])('a guard in several sizes goes by the bore: %s', (_, [size, bore, outside], rows, hoseCost) => {
+    const [head, first, ...rest] = treeTables.hoses;
+    const hoses = [
+      [...head!, 'Outside diameter (mm)'],
+      [...first!.map((cell, i) => (i === 3 ? size! : i === 4 ? bore! : cell)), outside!],
+      ...rest.map(row => [...row, 40]),
+    ];
+    // A fitting of size 1/2 has the bore of the hose; one of −8 has another bore.
+    const parts = [
+      ['half inch', 'Alder', '24° cone', null, null, null, '1/2', 12.6, 30, null, null, null, null],
+      ['dash eight', 'Alder', '24° cone', null, null, null, '-8', 10.3, 30, null, null, null, null],
+    ];
+    const guarded = {
+      ...withRows('fittings', ...parts),
+      hoses,
+      guards: [guards[0]!, ...rows.map(row => ['coil', ...row] as RawCell[])],
+    };
+    const given = costOf(guarded, 1020, 10, 'coil')[0]![0];
+    if (typeof hoseCost === 'number') expect(given).toBe(hoseCost);
+    else expect(given).toContain(hoseCost);
   });
 
   test('what must not be made has no cost, with the sentence of ASSEMBLY; a missing rating is no reason', () => {

@@ -234,8 +234,8 @@ describe('NEXTDIAL', () => {
   });
 });
 
-test('CALIBRATIONTURNS divides the deviation by the change per turn (.028 a turn: common practice); positive = tighter', () => {
-  expect(called(() => calibrationTurns(col(0.028, -0.014, 0, null, 'x'), one(0.028)))).toEqual([
+test('CALIBRATIONTURNS divides the deviation by the change per turn; positive = tighter', () => {
+  expect(called(() => calibrationTurns(col(0.4, -0.2, 0, null, 'x'), one(0.4)))).toEqual([
     [1],
     [-0.5],
     [0],

@@ -22,6 +22,10 @@ function median(values: readonly Decimal[]): Decimal {
   return sorted.length % 2 ? sorted[half]! : sorted[half]!.plus(sorted[half - 1]!).div(2);
 }
 
+/** Whether a reading can be one of a crimp of that target at all. */
+export const isNearTarget = (reading: Decimal, target: Decimal): boolean =>
+  reading.gte(target.times(LEAST_SHARE)) && reading.lte(target.times(MOST_SHARE));
+
 /** Of those too far from the median, the farthest; where two are equally far, the one farther from the target. */
 function strayReading({ readings, target, tolerance }: CrimpReadings): ImpossibleReading | undefined {
   const middle = median(readings);
@@ -44,7 +48,7 @@ function strayReading({ readings, target, tolerance }: CrimpReadings): Impossibl
 export function impossibleReading(crimp: CrimpReadings): ImpossibleReading | undefined {
   const { readings, target } = crimp;
   const [least, most] = [target.times(LEAST_SHARE), target.times(MOST_SHARE)];
-  const index = readings.findIndex(reading => reading.lt(least) || reading.gt(most));
+  const index = readings.findIndex(reading => !isNearTarget(reading, target));
   if (index < 0) return strayReading(crimp);
   const advice = `it cannot belong to the target ${target}, which allows ${least} … ${most}: decimal point? unit?`;
   return { index, reading: readings[index]!, advice };

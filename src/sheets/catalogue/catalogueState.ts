@@ -19,13 +19,13 @@ export interface CatalogueState {
   readonly diameterUnit?: string | undefined;
   readonly pressureUnit?: string | undefined;
   readonly massUnit?: string | undefined;
+  /** Undefined where the catalogue states no temperatures, or cannot be followed. */
+  readonly temperatureUnit?: string | undefined;
   readonly isHose?: (name: string) => boolean;
   readonly isFitting?: (name: string) => boolean;
   readonly isMachine?: (name: string) => boolean;
   /** Where the table Machines describes the machines; undefined where it does not. */
   readonly machines?: MachineRows | undefined;
-  /** The rate `minimum charge`, where there is one. */
-  readonly minimumCharge?: string | undefined;
 }
 
 /** Why nothing can be looked up in it, in words; undefined where it can. */
@@ -49,6 +49,7 @@ async function stateOf(workbook: Workbook, found: WorkbookCatalogue): Promise<Ca
     diameterUnit: units.diameter.symbol,
     pressureUnit: units.pressure.symbol,
     massUnit: units.mass?.symbol,
+    temperatureUnit: units.temperature?.symbol,
     isHose: name => index.hoses.has(partKey(name)),
     isFitting: name => {
       const entry = index.fittings.get(partKey(name));
@@ -56,7 +57,6 @@ async function stateOf(workbook: Workbook, found: WorkbookCatalogue): Promise<Ca
     },
     isMachine: name => index.machines.has(partKey(name)),
     machines: await machineRows(workbook),
-    minimumCharge: index.rates.get('minimumcharge')?.row?.value.toString(),
   };
 }
 

@@ -1,3 +1,6 @@
+import { measureUnit } from '../../core/units/measureUnit';
+import { turnedCell } from '../table/turnedBy';
+import { roleLabel } from './columnRoles';
 import { call, type OfferContext, type Place, type Recipe } from './offer';
 import type { Role } from './columnRoles';
 
@@ -26,9 +29,47 @@ export function cutLengthRecipe({ columns, catalogue, units }: OfferContext): Re
   return { ...common, catalogue: false, needs, call: ({ at }) => call('CUTLENGTH', all.map(at)) };
 }
 
+/** The row's temperature in the catalogue's unit; a blank stays blank: that row is not derated. */
+function temperatureOf({ units, catalogue }: OfferContext, { at }: Place): string {
+  const cell = at('temperature');
+  const [from, to] = [units.temperature, catalogue.temperatureUnit].map(symbol => measureUnit('temperature', symbol ?? ''));
+  if (!from || !to || from.symbol === to.symbol) return cell;
+  // The try-out sheet’s engine finds 0 equal to "": LEN does not.
+  return `IF(LEN(${cell})=0,"",${turnedCell(cell, from, to)})`;
+}
+
+/** Why temperatures of the table cannot go to the catalogue; undefined where they can. */
+function temperatureHindrance({ columns, units, catalogue }: OfferContext): string | undefined {
+  if (!columns.temperature) return undefined;
+  if (!units.temperature && units.asksTemperature) return 'Say first which unit the temperatures are in.';
+  const isKnown = catalogue.temperatureUnit !== undefined || catalogue.pressureUnit !== undefined;
+  return isKnown ? undefined : 'The catalogue’s unit of temperatures cannot be read: its formula cannot be followed here.';
+}
+
+/** At the row's temperature and with its fluid, where the table has such columns: the rating is derated, the limits are checked. */
+function inUse(context: OfferContext): Pick<Recipe, 'call' | 'alsoTakes' | 'hindrance'> {
+  const { columns } = context;
+  const hindrance = temperatureHindrance(context);
+  return {
+    call: place =>
+      call('ASSEMBLY', [
+        place.catalogue,
+        ...PARTS.map(place.at),
+        columns.temperature ? temperatureOf(context, place) : '',
+        columns.fluid ? place.at('fluid') : '',
+      ]),
+    alsoTakes: (['temperature', 'fluid'] as const).filter(role => columns[role]).map(roleLabel),
+    ...(hindrance && { hindrance }),
+  };
+}
+
 /** What else the catalogue says of the whole assembly. */
-export const assemblyRecipes = ({ catalogue }: OfferContext): readonly Recipe[] => [
-  { id: 'pressure', heading: 'Working pressure', ...fromCatalogue, unit: catalogue.pressureUnit, part: 2 },
-  { id: 'mass', heading: 'Mass', ...fromCatalogue, unit: catalogue.massUnit, part: 3 },
-  { id: 'assembly', heading: 'Assembly check', ...fromCatalogue, part: 4 },
-];
+export function assemblyRecipes(context: OfferContext): readonly Recipe[] {
+  const { catalogue } = context;
+  const use = inUse(context);
+  return [
+    { id: 'pressure', heading: 'Working pressure', ...fromCatalogue, ...use, unit: catalogue.pressureUnit, part: 2 },
+    { id: 'mass', heading: 'Mass', ...fromCatalogue, unit: catalogue.massUnit, part: 3 },
+    { id: 'assembly', heading: 'Assembly check', ...fromCatalogue, ...use, part: 4 },
+  ];
+}

@@ -19,7 +19,10 @@ export type Role =
   | 'dial'
   | 'step'
   | 'crimper'
-  | 'margin';
+  | 'margin'
+  | 'temperature'
+  | 'fluid'
+  | 'guard';
 
 /** Roles of one column each, the surest words first. */
 export const COLUMN_ROLES: RoleList<Exclude<Role, 'readings'>> = [
@@ -37,6 +40,9 @@ export const COLUMN_ROLES: RoleList<Exclude<Role, 'readings'>> = [
   ['step', 'step'],
   ['crimper', 'crimper'],
   ['margin', 'margin'],
+  ['temperature', 'temperature'],
+  ['fluid', 'fluid'],
+  ['guard', 'guard'],
 ];
 
 /** Roles that a heading may name for end A alone. */
@@ -66,4 +72,5 @@ export const COLUMN_MEASURES: Readonly<Partial<Record<Role, MeasureRole>>> = {
   readings: small('readings'),
   target: small('target'),
   tolerance: small('tolerance'),
+  temperature: { quantity: 'temperature', group: 'other', label: 'temperature' },
 };

@@ -49,10 +49,13 @@ export interface TableUnits {
   readonly overall?: string | undefined;
   /** Of readings and target. */
   readonly diameter?: string | undefined;
+  readonly temperature?: string | undefined;
   /** Overall lengths are typed as text, so that a formula cannot turn them into another unit. */
   readonly isText?: boolean;
-  /** Somebody has to say a unit first. */
+  /** Somebody has to say a unit of lengths first. */
   readonly asks?: boolean;
+  /** Somebody has to say the unit of temperatures first. */
+  readonly asksTemperature?: boolean;
 }
 
 /** What offers are made from. */

@@ -1,27 +1,29 @@
 import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
-import type { Role } from './columnRoles';
+import { roleLabel, type Role } from './columnRoles';
 
 const PARTS: readonly Role[] = ['hose', 'fittingA', 'fittingB', 'overall', 'quantity'];
 const TOTAL = 4;
 
-const unitCost = ({ at, catalogue }: Place) => call('UNITCOST', [catalogue, ...PARTS.map(at)]);
 const common = { crimp: false, catalogue: true, unitMatters: 'length', format: '0.00' } as const;
 
 /** Cost of one, and the price that leaves a margin on it: the table's own margin, or the one that is asked for. */
 export function priceRecipes({ columns, options }: OfferContext): readonly Recipe[] {
   const { margin, roundTo = '', minimum = '' } = options;
+  const unitCost = ({ at, catalogue }: Place) =>
+    call('UNITCOST', [catalogue, ...PARTS.map(at), columns.guard ? at('guard') : '']);
+  const guard = columns.guard ? [roleLabel('guard')] : [];
   const price = (place: Place) => {
     const share = columns.margin ? place.at('margin') : (margin ?? '');
     return call('SELLPRICE', [partOf(unitCost(place), place, TOTAL), share, roundTo, minimum]);
   };
   return [
-    { ...common, id: 'cost', heading: 'Cost each', needs: PARTS, call: unitCost, part: TOTAL },
+    { ...common, id: 'cost', heading: 'Cost each', needs: PARTS, alsoTakes: guard, call: unitCost, part: TOTAL },
     {
       ...common,
       id: 'price',
       heading: 'Price each',
       needs: columns.margin ? [...PARTS, 'margin'] : PARTS,
-      alsoTakes: columns.margin ? [] : ['Margin'],
+      alsoTakes: columns.margin ? guard : [...guard, 'Margin'],
       hindrance:
         columns.margin || margin !== undefined ? undefined : 'Needs a margin: a column of the table, or enter one below.',
       call: price,

@@ -19,22 +19,27 @@ export function tableUnits(
   table: FoundTable,
   columns: Columns,
   answers: TableAnswers,
-  { unit, diameterUnit }: CatalogueState,
+  { unit, diameterUnit, temperatureUnit }: CatalogueState,
 ): { readonly units: TableUnits; readonly questions: readonly TableQuestion[] } {
   const firsts: Partial<Record<Role, number>> = Object.fromEntries(
     Object.entries(columns).map(([role, { first }]) => [role, first]),
   );
   const proposed = measureUnit('length', unit ?? diameterUnit ?? '');
-  const proposals = proposed ? { length: proposed } : {};
+  const temperature = measureUnit('temperature', temperatureUnit ?? '');
+  const proposals = { ...(proposed && { length: proposed }), ...(temperature && { temperature }) };
   const reader = new TableReader<Role>(cells, table, firsts, COLUMN_MEASURES, answers, proposals);
   const symbol = (of: MeasureUnit | undefined) => of?.symbol;
   const diameter = reader.unitOf('target') ?? reader.unitOf('readings') ?? reader.unitOf('tolerance');
+  const asking = reader.questions.filter(({ asked }) => asked === 'unit').map(({ heading }) => heading);
+  const ofTemperature = reader.has('temperature') ? reader.heading('temperature') : undefined;
   return {
     units: {
       overall: symbol(reader.unitOf('overall')),
       diameter: symbol(diameter),
+      temperature: symbol(reader.unitOf('temperature')),
       isText: holdsText(cells, table, firsts.overall),
-      asks: new Set(reader.questions.filter(({ asked }) => asked === 'unit').map(({ heading }) => heading)).size > 0,
+      asks: asking.some(heading => heading !== ofTemperature),
+      asksTemperature: ofTemperature !== undefined && asking.includes(ofTemperature),
     },
     questions: reader.questions,
   };

@@ -1,3 +1,4 @@
+import { isNearTarget } from '../../core/crimp/impossibleReading';
 import { quotedText } from '../../core/quotedText';
 import { Decimal } from '../../core/units/decimal';
 import { MM_PER_INCH, type LengthUnit } from '../../core/units/lengthUnit';
@@ -27,8 +28,6 @@ const LAST_DATE = 73_050;
 /** Farther from the target than this, it is another part, another place on it, or a slip of the hand. */
 const ASK_SHARE = new Decimal('0.02');
 const ASK_TOLERANCES = 5;
-/** As impossibleReading: outside of this share of the target it is no reading of this crimp. */
-const [LEAST_SHARE, MOST_SHARE] = [new Decimal('0.8'), new Decimal('1.25')];
 
 /** How far from the target a reading may lie before it is asked about. */
 function askBeyond({ target, tolerance }: ReadingLimits): Decimal {
@@ -41,9 +40,7 @@ function splitUnit(text: string): { readonly digits: string; readonly unit: Leng
   return { digits, unit: unit!.toLowerCase().startsWith('m') ? 'mm' : 'in' };
 }
 
-function nearTarget(value: Decimal, limits: ReadingLimits): boolean {
-  return value.gte(limits.target.times(LEAST_SHARE)) && value.lte(limits.target.times(MOST_SHARE));
-}
+const nearTarget = (value: Decimal, { target }: ReadingLimits): boolean => isNearTarget(value, target);
 
 /** The other unit in which the value would be near the target. */
 function otherUnit(value: Decimal, limits: ReadingLimits): string | undefined {

@@ -5,6 +5,7 @@ import type { CutSettings } from './cutSettings';
 import { placeOf } from '../rack/rackRow';
 import { lengthText } from '../table/lengthText';
 import type { PlannedCut, PlannedReel } from './plannedReel';
+import { CUT_CAUTION } from '../print/cautions';
 import { textLines } from '../print/textLines';
 import { BAND_FILL, HEAD_FILL } from '../print/sheetFills';
 import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
@@ -101,7 +102,7 @@ export function cutListSheet(
     [CUT_LIST_TITLE],
     [source],
     [`${rules.filter(Boolean).join(', ')}.`],
-    ...summaries.flatMap(summary => textLines(summary, ACROSS)).map(line => [line]),
+    ...[...summaries, CUT_CAUTION].flatMap(summary => textLines(summary, ACROSS)).map(line => [line]),
   ];
   const headingRow = head.length + 1;
   const writer = new SheetWriter(sheet)

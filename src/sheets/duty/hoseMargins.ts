@@ -1,9 +1,10 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { takesFluid } from '../../core/catalogue/fluidRows';
 import type { HoseDuty } from '../../core/catalogue/hoseDuty';
-import { partKey } from '../../core/catalogue/partName';
-import { pressureAt } from '../../core/catalogue/pressureAt';
+import { hasDerating, pressureAt } from '../../core/catalogue/pressureAt';
+import { problemSentence } from '../../core/catalogue/problem';
 import type { Hose } from '../../core/catalogue/tables/hosesTable';
+import { temperatureLimits } from '../../core/catalogue/temperatureLimits';
 import { Decimal } from '../../core/units/decimal';
 import { converted, shown, UNITS_OF, withUnit } from './dutyUnits';
 import { notAsked, notKnown, numberMargin, type Margin } from './margin';
@@ -57,11 +58,11 @@ function pressureMargins(catalogue: Catalogue, hose: Hose, demand: Demand): Marg
   const share = shown(derated.times(100).div(full), 0);
   const note = derated.eq(full) ? '' : ` (${share} % of ${withUnit(full, unit)})`;
   const margin = numberMargin(name, peakPressure(demand), derated, unit, { percent: true, note });
-  if (catalogue.index.derating.has(partKey(hose.hose))) return [margin];
+  if (hasDerating(catalogue, hose)) return [margin];
   const unsure: Margin = {
     demand: `Loss of pressure at ${at}`,
     state: 'unsure',
-    facts: 'no row of Derating for this hose; its working pressure is taken as it stands',
+    facts: 'no derating stated for this hose; its working pressure is taken as it is',
     verdict: 'not known',
   };
   return [margin, unsure];
@@ -106,22 +107,35 @@ function bendMargin(catalogue: Catalogue, hose: Hose, demand: Demand): Margin {
   });
 }
 
+/** One end of the range that a hose may be used in: the narrower of its own and the fluid's, which is named where it is that one. */
+function temperatureMargin(catalogue: Catalogue, hose: Hose, demand: Demand, end: 'hottest' | 'coldest'): Margin {
+  const { temperature } = UNITS_OF[demand.units];
+  const limit = temperatureLimits(catalogue, hose, demand.fluid)[end];
+  // A fluid's range says nothing of a hose whose own is not stated.
+  const has = hose[end] === undefined ? undefined : converted(decimal(limit?.value), catalogue.units.temperature, temperature);
+  const withFluid = limit?.byFluid ? `with ${demand.fluid} ` : '';
+  const [name, to, lack] = end === 'hottest' ? ['Hottest', 'up to', 'too hot'] : ['Coldest', 'down to', 'too cold'];
+  const words = ['asked', `${withFluid}${to}`, lack!] as const;
+  return numberMargin(name!, demand[end], has, temperature, { atMost: end === 'coldest', words });
+}
+
+/** A row of Fluids that was left out: nobody knows then how hot or cold that fluid may be. */
+function unknownLimits(catalogue: Catalogue, hose: Hose, { fluid }: Demand): Margin[] {
+  const { problem } = temperatureLimits(catalogue, hose, fluid);
+  return problem ? [notKnown(`Temperature limits of ${fluid}`, problemSentence(problem))] : [];
+}
+
 /** A hose against every demand, in the order of the form; those that rule it out are the ones by which the catalogue is searched. */
 export function hoseMargins(catalogue: Catalogue, hose: Hose, demand: Demand): readonly Margin[] {
-  const { length, temperature } = UNITS_OF[demand.units];
-  const degrees = (value: number | undefined) => converted(decimal(value), catalogue.units.temperature, temperature);
+  const { length } = UNITS_OF[demand.units];
   const bore = converted(new Decimal(hose.bore), catalogue.units.length, length);
   return [
     fluidMargin(catalogue, hose, demand.fluid),
     numberMargin('Bore', demand.bore, bore, length, { note: demand.isBoreByFlow ? '; by flow and fastest velocity' : '' }),
     ...pressureMargins(catalogue, hose, demand),
-    numberMargin('Hottest', demand.hottest, degrees(hose.hottest), temperature, {
-      words: ['asked', 'up to', 'too hot'],
-    }),
-    numberMargin('Coldest', demand.coldest, degrees(hose.coldest), temperature, {
-      atMost: true,
-      words: ['asked', 'down to', 'too cold'],
-    }),
+    temperatureMargin(catalogue, hose, demand, 'hottest'),
+    temperatureMargin(catalogue, hose, demand, 'coldest'),
+    ...unknownLimits(catalogue, hose, demand),
     vacuumMargin(catalogue, hose, demand),
     bendMargin(catalogue, hose, demand),
   ];

@@ -22,6 +22,8 @@ export function rowContent(catalogue: Catalogue, demand: Demand, { hose, ends, l
     overall: lengths.overall && { value: lengths.overall, unit: UNITS_OF[demand.units].length },
     cutOffA: cutOff(0),
     cutOffB: cutOff(1),
+    temperature: { value: demand.hottest, unit: UNITS_OF[demand.units].temperature },
+    fluid: demand.fluid && nameText(demand.fluid),
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Measure } from '../../cells/sheetCell';
 import type { Length } from '../../core/units/lengthUnit';
 import { convertMeasure } from '../../core/units/measureUnit';
 import { addressOf, columnLetters, overlap } from '../../workbook/a1';
@@ -18,6 +19,9 @@ export interface RowContent {
   readonly overall: Length | undefined;
   readonly cutOffA: Length;
   readonly cutOffB: Length;
+  /** Hottest of the duty, by which the line is rated; undefined = not written. */
+  readonly temperature?: Measure | undefined;
+  readonly fluid?: string | undefined;
 }
 
 /** The changes that write the row, and what they do in words. */
@@ -28,8 +32,10 @@ export interface RowPlan {
   readonly told: string;
 }
 
-const WRITTEN = ['hose', 'fittingA', 'fittingB', 'overall', 'quantity', 'cutOffA', 'cutOffB'] as const;
+const WRITTEN = ['hose', 'fittingA', 'fittingB', 'overall', 'quantity', 'cutOffA', 'cutOffB', 'temperature', 'fluid'] as const;
 type Written = (typeof WRITTEN)[number];
+/** A table that lacks these lacks nothing. */
+const OPTIONAL: ReadonlySet<Written> = new Set(['cutOffA', 'cutOffB', 'temperature', 'fluid']);
 
 const columnsOf = ({ block }: FoundTable) => Array.from({ length: block.columns }, (_, i) => block.column + i);
 
@@ -126,7 +132,7 @@ export function planRow(
     const column = columns[role];
     const isCutOff = role === 'cutOffA' || role === 'cutOffB';
     if (column === undefined) {
-      if (!isCutOff) missing.push(HEADING_WORDS[role].label);
+      if (!OPTIONAL.has(role)) missing.push(HEADING_WORDS[role].label);
       continue;
     }
     if (cells.formula(row, column) !== '' || (isCutOff && cells.formula(row - 1, column) !== '')) continue;

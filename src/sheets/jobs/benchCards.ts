@@ -6,6 +6,7 @@ import type { BenchCard } from './benchCard';
 import { benchCut } from './benchRounding';
 import { crimpEndOf } from './crimpEndOf';
 import type { JobLine } from './jobLine';
+import { ratingNotes } from './lineRating';
 import type { Jobs } from './readJobs';
 import { lengthLimitsOf } from './lengthLimitsOf';
 
@@ -47,7 +48,7 @@ export function benchCardOf(line: JobLine, { catalogue }: Pick<Jobs, 'catalogue'
   const length = line.cutLength ?? line.overall;
   const unit = length ? lengthUnitOf(length.unit) : options.unit;
   const stops = line.standing.kind === 'stop' ? [...line.standing.reasons] : [];
-  const notes = [...line.notes];
+  const notes = [...line.notes, ...ratingNotes(line)];
   const lengths = lengthsOf(line, unit, options, stops, notes);
   const source = { catalogue, unit, machine: line.crimper || options.machine.trim() };
   const ends = [crimpEndOf(line, 0, source), crimpEndOf(line, 1, source)] as const;

@@ -43,11 +43,11 @@ function ofSheet(own: SheetEnd, unit: LengthUnit): Facts {
 
 /** A dial to try where the machine has none of its own and the catalogue's are not for it. */
 function trialText(catalogue: Catalogue, hose: string, fitting: string, machine: string): string {
-  const start = `no dial for ${machine}: make a trial piece first`;
+  const start = `no dial for ${machine}: make ONE trial piece first`;
   try {
     const { dial, low, high } = trialDial(catalogue, hose, fitting, machine);
     const range = low === undefined || high === undefined ? '' : ` (likely ${Math.floor(low)} … ${Math.ceil(high)})`;
-    return `${start}, at dial ${dial}${range}`;
+    return `${start}, at dial ${dial}${range}, and measure it before the batch`;
   } catch (error) {
     if (!(error instanceof TradeError)) throw error;
     return `${start}; ${error.message}`;

@@ -56,6 +56,8 @@ export interface JobLine {
   /** The weakest part's, derated at the line's temperature; a pressure of the sheet only where it is lower. */
   readonly pressure: RatedPressure | undefined;
   readonly temperature: Measure | undefined;
+  /** The catalogue says what the hose loses when it is hot. */
+  readonly hasDerating: boolean;
   readonly fluid: string;
   readonly guard: string;
   readonly note: string;
@@ -68,7 +70,8 @@ export interface JobLine {
 }
 
 /** Cells of a line that formulas of a paper refer to. */
-export type JobPlace = 'hose' | 'fittingA' | 'fittingB' | 'overall' | 'cutLength' | 'quantity' | 'guard' | 'label' | 'line';
+export type JobPlace =
+  'hose' | 'fittingA' | 'fittingB' | 'overall' | 'cutLength' | 'quantity' | 'guard' | 'label' | 'line' | 'temperature' | 'fluid';
 
 /** True where nothing speaks against making it now. */
 export const isReady = ({ standing }: JobLine): boolean => standing.kind === 'ready';

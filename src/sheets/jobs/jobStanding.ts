@@ -1,6 +1,7 @@
 import { assembly, type Assembly } from '../../core/catalogue/assembly';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { findFitting, findHose } from '../../core/catalogue/findPart';
+import { hoseInUse, type AssemblyUse } from '../../core/catalogue/hoseInUse';
 import { partKey } from '../../core/catalogue/partName';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
@@ -45,14 +46,25 @@ function attempt<T>(reasons: string[], work: () => T): T | undefined {
   }
 }
 
+/** Heat and fluid of a line, as the catalogue takes them. */
+function conditionsOf({ units }: Catalogue, { temperature, fluid }: LineFacts): AssemblyUse {
+  return {
+    // A catalogue without any temperature has none to check against.
+    temperature: temperature && units.temperature && convertMeasure(temperature.value, temperature.unit, units.temperature),
+    fluid: fluid === '' ? undefined : fluid,
+  };
+}
+
 /** Parts that are not in the catalogue, and what ASSEMBLY says of the rest. */
 export function judgeParts(catalogue: Catalogue | undefined, line: LineFacts): Judged {
   const reasons: string[] = [];
   if (!catalogue) return { reasons, assembly: undefined };
   const [a, b] = line.fittings;
-  const { hose, overall, temperature, fluid } = line;
+  const { hose, overall } = line;
   if (a === '' || b === '') {
-    attempt(reasons, () => findHose(catalogue, hose));
+    const found = attempt(reasons, () => findHose(catalogue, hose));
+    // A hose alone has limits of heat and fluid, too.
+    if (found) reasons.push(...hoseInUse(catalogue, found, conditionsOf(catalogue, line)).wrong);
     for (const name of [a, b]) if (name !== '') attempt(reasons, () => findFitting(catalogue, name));
     return { reasons, assembly: undefined };
   }
@@ -60,12 +72,7 @@ export function judgeParts(catalogue: Catalogue | undefined, line: LineFacts): J
   const { units } = catalogue;
   const found = attempt(reasons, () => {
     const known = overall ? into(overall, units.length) : overallOf(catalogue, line);
-    const use = {
-      // A catalogue without any temperature has none to check against.
-      temperature: temperature && units.temperature && convertMeasure(temperature.value, temperature.unit, units.temperature),
-      fluid: fluid === '' ? undefined : fluid,
-    };
-    return assembly(catalogue, hose, a, b, known, use);
+    return assembly(catalogue, hose, a, b, known, conditionsOf(catalogue, line));
   });
   return { reasons: [...reasons, ...(found?.wrong ?? [])], assembly: found };
 }

@@ -8,14 +8,15 @@ import type { Workbook } from '../../workbook/workbook';
 import { NothingToQuote } from '../catalogue/nothingToQuote';
 import { usualStep } from '../table/benchStep';
 import type { RowProblem } from '../table/rowProblem';
-import { turnedBy } from '../table/turnedBy';
+import { turnedBy, turnedCell } from '../table/turnedBy';
 import type { ReadReport, Takeable } from '../table/tableRows';
 import type { TableQuestion } from '../table/tableReader';
 import { isReady, stopSentence, type JobLine, type JobPlace } from './jobLine';
 import { NoJobs, readJobs, type Jobs } from './readJobs';
 
 /** What a quote shows of a job line. */
-export type QuoteField = 'line' | 'label' | 'hose' | 'fittingA' | 'fittingB' | 'overall' | 'guard' | 'quantity';
+export type QuoteField =
+  'line' | 'label' | 'hose' | 'fittingA' | 'fittingB' | 'overall' | 'guard' | 'quantity' | 'temperature' | 'fluid';
 
 /** A job line that is quoted or bought for; its lengths are in the catalogue's unit. */
 export interface QuoteLine {
@@ -32,6 +33,12 @@ export interface QuoteLine {
   readonly cutLength: Decimal | undefined;
   readonly quantity: number;
   readonly guard: string;
+  /** Hottest in use, in the catalogue's unit; undefined where the line or the catalogue states none. */
+  readonly temperature: Decimal | undefined;
+  /** "" where the line names none: then it is not checked. */
+  readonly fluid: string;
+  /** A working pressure of the sheet that is lower than the weakest part's, in the catalogue's unit. */
+  readonly lowerPressure: Decimal | undefined;
   /** Formulas that follow the job sheet: `=Jobs!B5`, `=Jobs!F5*25.4`; where there is none, the value is held. */
   readonly formulas: Readonly<Partial<Record<QuoteField, string>>>;
 }
@@ -75,13 +82,21 @@ function isReadAlike(text: string, wanted: Decimal, unit: MeasureUnit): boolean 
 
 const NAMES = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'guard'] as const satisfies readonly QuoteField[];
 
+/** A cell that is emptied later stays blank: it is neither 0 degrees nor a fluid. */
+const orBlank = (at: string, value = at) => `=IF(LEN(${at})=0,"",${value})`;
+
 function formulasOf(jobs: Jobs, line: JobLine, overall: Decimal, unit: MeasureUnit): QuoteLine['formulas'] {
   const { places, sheet, row } = line;
-  const at = (place: JobPlace) => `=${sheetInFormula(sheet)}!${places[place]}`;
+  const cellAt = (place: JobPlace) => `${sheetInFormula(sheet)}!${places[place]}`;
+  const at = (place: JobPlace) => `=${cellAt(place)}`;
   const reader = jobs.tables.find(({ reader: each }) => each.place(row - 1, 'hose') === places.hose)?.reader;
   const found: Partial<Record<QuoteField, string>> = {};
   for (const name of NAMES) if (places[name]) found[name] = at(name);
+  if (places.fluid) found.fluid = orBlank(cellAt('fluid'));
   if (!reader) return found;
+  const degrees = jobs.catalogue?.units.temperature;
+  if (line.temperature && degrees && typeof reader.cell(row - 1, 'temperature') === 'number')
+    found.temperature = orBlank(cellAt('temperature'), turnedCell(cellAt('temperature'), line.temperature.unit, degrees));
   const cell = reader.cell(row - 1, 'overall');
   if (!line.overall) return found;
   if (typeof cell === 'number') found.overall = `${at('overall')}${turnedBy(line.overall.unit, unit)}`;
@@ -94,7 +109,8 @@ const NO_LENGTH = 'overall length is blank: fill it in';
 
 /** undefined where the overall length, by which a line is priced, is not known. */
 function quoteLine(jobs: Jobs, line: JobLine, unit: MeasureUnit): QuoteLine | undefined {
-  const { row, places, label, hose, ends, guard, cutLength, quantity } = line;
+  const { row, places, label, hose, ends, guard, cutLength, quantity, fluid, temperature, pressure } = line;
+  const units = jobs.catalogue?.units;
   const [fittingA, fittingB] = [ends[0].fitting, ends[1].fitting];
   // A hose without couplings is as long as it is cut.
   const length = line.overall ?? (fittingA === '' && fittingB === '' ? cutLength : undefined);
@@ -104,6 +120,9 @@ function quoteLine(jobs: Jobs, line: JobLine, unit: MeasureUnit): QuoteLine | un
     ...{ row, label, hose, fittingA, fittingB, guard, overall, quantity: quantity ?? 0 },
     line: places.line ? line.line : '',
     cutLength: cutLength && inUnit(cutLength, unit),
+    fluid,
+    temperature: temperature && units?.temperature && inUnit(temperature, units.temperature),
+    lowerPressure: pressure?.from === 'sheet' && units ? inUnit(pressure, units.pressure) : undefined,
     formulas: formulasOf(jobs, line, overall, unit),
   };
 }

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
+import { hasDerating } from '../../core/catalogue/pressureAt';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import type { Length } from '../../core/units/lengthUnit';
@@ -34,6 +35,8 @@ const PLACES: readonly JobPlace[] = [
   'guard',
   'label',
   'line',
+  'temperature',
+  'fluid',
 ];
 
 /** Reads one row; what cannot be read becomes a reason not to make the line. */
@@ -203,6 +206,7 @@ export function readJobLine(reader: TableReader<JobRole>, row: number, reading: 
   const judged: Judged = hose === '' ? { reasons: [], assembly: undefined } : judgeParts(reading.catalogue, facts);
   const lengths = judgeLengths(reading.catalogue, facts, reading.step);
   const check = objection(line);
+  const isDerated = reading.catalogue !== undefined && hasDerating(reading.catalogue, { hose });
   const pressure = rated(line, judged, reading);
   const number = `row ${row + 1}`;
   const reasons = [...line.reasons, ...judged.reasons, ...lengths, ...(check && judged.reasons.length === 0 ? [check] : [])];
@@ -225,6 +229,7 @@ export function readJobLine(reader: TableReader<JobRole>, row: number, reading: 
     twist: line.number('twist', 'twist angle'),
     pressure,
     temperature,
+    hasDerating: isDerated,
     fluid: facts.fluid,
     guard: line.name('guard'),
     note: line.name('note'),

@@ -89,7 +89,10 @@ function limitRefusal(catalogue: Catalogue, proposal: DialProposal, setUp: Crimp
 export function standingDial(catalogue: Catalogue, proposal: DialProposal, now: string): DialComparison {
   const { machine, hose, fitting, dial, die } = proposal;
   const isNewMachine = !catalogue.index.machines.has(partKey(machine));
-  const setUp = crimpSetup(catalogue, hose, fitting, isNewMachine ? undefined : machine);
+  const found = crimpSetup(catalogue, hose, fitting, isNewMachine ? undefined : machine);
+  // The catalogue's dials are not for a machine beside others that nobody has said it of: see catalogueDialsHold.
+  const isBesideOthers = isNewMachine && catalogue.index.machines.size > 0;
+  const setUp: CrimpSetup = isBesideOthers ? { ...found, dial: undefined, source: 'NO DIAL' } : found;
   const history = historyOf(catalogue, proposal, setUp.die);
   const from = recordedFrom(proposal, now);
   const old: StandingDial = history[0] ?? { dial: String(setUp.dial ?? ''), from: setUp.source, date: '' };

@@ -6,6 +6,14 @@ export const BENCH_CAUTIONS = [
   'Local law, codes and a qualified person decide.',
 ] as const;
 
+/** For who cuts, on the cut plan and on the list. */
+export const CUT_CAUTION =
+  'Cut only hose whose marking names the hose of the line. Do not mix hose, couplings or equipment of different makers unless the makers approve it in writing. The makers’ current data come first; this list does not replace them or training.';
+
+/** For who sells or buys by a rating. */
+export const RATING_CAUTION =
+  'Working pressures are those of the weakest part, surges included, at the temperature beside them. What reads “not derated”, “no derating stated” or “not checked” has not been checked. The makers’ current data come first; local law, codes and a qualified person decide.';
+
 /** The shortest of them, on every card: cards are cut apart. */
 export const CARD_CAUTION =
   'Makers’ data first. Hands out of the dies. New dial: trial piece first. Out of spec: scrap. Test behind a shield; never feel for leaks.';

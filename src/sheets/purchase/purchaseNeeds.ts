@@ -2,8 +2,10 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import { crimpOrReason } from '../../core/catalogue/crimpFor';
 import { findFitting, findHose } from '../../core/catalogue/findPart';
 import { partKey } from '../../core/catalogue/partName';
+import type { Hose } from '../../core/catalogue/tables/hosesTable';
 import { cutLength } from '../../core/length/cutLength';
 import { Decimal } from '../../core/units/decimal';
+import type { GuardPrice } from '../catalogue/guardPrice';
 import type { QuoteLine } from '../jobs/quoteLine';
 
 /** Pieces of one job line. */
@@ -32,8 +34,8 @@ export interface PartNeed {
 /** How much of a guard is needed, in the catalogue's unit of lengths. */
 export interface GuardNeed {
   readonly guard: string;
-  /** Size of the hoses it goes over, where the guard's name alone does not say which it is. */
-  readonly size: string | undefined;
+  /** Where its price stands; undefined where the table Guards does not say which row it is. */
+  readonly price: GuardPrice | undefined;
   readonly length: Decimal;
 }
 
@@ -78,13 +80,13 @@ function partsOf(catalogue: Catalogue, { hose, fittingA, fittingB }: QuoteLine):
 }
 
 /**
- * What the lines need: pieces of hose, fittings, the ferrules that the crimp data name, and guards over the overall length.
- * @param needsSize whether a guard's name alone does not say which row of Guards it is
+ * What the lines need: pieces of hose, fittings, the ferrules that the crimp data name, and guards as long as the hose is cut.
+ * @param priceOf the guard of that name for a hose
  */
 export function purchaseNeeds(
   catalogue: Catalogue,
   lines: readonly QuoteLine[],
-  needsSize: (guard: string) => boolean,
+  priceOf: (guard: string, hose: Hose) => GuardPrice | undefined,
 ): PurchaseNeeds {
   const hoses = new Counted<HoseNeed>();
   const parts = new Counted<PartNeed>();
@@ -105,10 +107,9 @@ export function purchaseNeeds(
       parts.add(`${part.kind} ${partKey(part.part)}`, { ...part, count: quantity }, add);
     }
     if (guard === '') continue;
-    const size = needsSize(guard) ? hose.size : undefined;
-    const over = line.overall.times(quantity);
-    const add = (before: GuardNeed) => ({ ...before, length: before.length.plus(over) });
-    guards.add(`${partKey(guard)} ${size ?? ''}`, { guard, size, length: over }, add);
+    const price = priceOf(guard, hose);
+    const add = (before: GuardNeed) => ({ ...before, length: before.length.plus(whole) });
+    guards.add(price ? price.formula('') : partKey(guard), { guard, price, length: whole }, add);
   }
   return { hoses: hoses.all(), parts: sorted(parts.all()), guards: guards.all() };
 }

@@ -6,7 +6,6 @@ import type { Change } from '../../workbook/workbook';
 import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
 import { decimalsOf } from '../catalogue/currencyFormat';
-import { guardPriceFormula, type GuardPrices } from '../catalogue/guardPrices';
 import type { StopLine } from '../jobs/quoteLine';
 import type { PurchaseNeeds } from './purchaseNeeds';
 import type { ReelsWanted } from './purchasePlan';
@@ -23,7 +22,6 @@ export interface PurchaseInput {
   /** One entry a hose, from cut plans; undefined = by length and scrap. */
   readonly reels: readonly ReelsWanted[] | undefined;
   readonly units: CatalogueUnits;
-  readonly guards: GuardPrices | undefined;
   /** How a formula names the catalogue's cell, and that of the scrap fraction. */
   readonly catalogue: string;
   readonly scrap: string | undefined;
@@ -64,7 +62,7 @@ const plainNumber = (value: Decimal) => value.toDecimalPlaces(6).toNumber();
 /** `per m` → `m`. */
 const counted = (symbol: string) => symbol.replace(/^per /, '');
 
-function itemsOf({ needs, reels, units, guards, catalogue }: PurchaseInput): Item[] {
+function itemsOf({ needs, reels, units, catalogue }: PurchaseInput): Item[] {
   const per = units.perLength;
   const long = (length: Decimal) => plainNumber(per ? lengthIn(units.length, length, per) : length);
   const unit = per ? counted(per.symbol) : units.length.symbol;
@@ -88,18 +86,17 @@ function itemsOf({ needs, reels, units, guards, catalogue }: PurchaseInput): Ite
     const [pack, price] = [look('pack quantity'), look('price')];
     items.push({ kind, part, needed: count, unit: 'pcs', pack, price, withScrap: false, note });
   }
-  for (const { guard, size, length } of needs.guards) {
-    const by = guards && lengthIn(units.length, length, guards.unit);
-    const cells = { guard: `$B${row(items.length)}`, size: size && `"${size}"` };
+  for (const { guard, price, length } of needs.guards) {
+    const shown = price?.guard.size;
     items.push({
       kind: 'Guard',
       part: guard,
-      needed: by ? plainNumber(by) : length.toNumber(),
-      unit: guards ? counted(guards.unit.symbol) : units.length.symbol,
+      needed: price ? plainNumber(lengthIn(units.length, length, price.unit)) : length.toNumber(),
+      unit: price ? counted(price.unit.symbol) : units.length.symbol,
       pack: '""',
-      price: guards ? `IFERROR(${guardPriceFormula(guards, cells)},"")` : '""',
-      withScrap: false,
-      note: `over the overall lengths${size ? `; for ${size}` : ''}`,
+      price: price ? `IFERROR(${price.formula(`$B${row(items.length)}`)},"")` : '""',
+      withScrap: true,
+      note: `cut lengths plus scrap${shown ? `; size ${shown}` : ''}`,
     });
   }
   return items;

@@ -7,7 +7,7 @@ import { cutListsOf } from '../cutlist/readCutList';
 import { readRack } from '../rack/rack';
 import { rackIn, type RackRow } from '../rack/rackRow';
 import { freeSheetName } from '../print/freeSheetName';
-import { guardPrices } from '../catalogue/guardPrices';
+import { guardPrice } from '../catalogue/guardPrice';
 import { NothingToQuote } from '../catalogue/nothingToQuote';
 import { quoteLines, type QuoteLines, type QuoteLineWishes } from '../jobs/quoteLine';
 import { reelsOfLists } from './purchaseLists';
@@ -91,8 +91,7 @@ export async function writePurchase(
     throw new NothingToQuote(`The catalogue is in ${unit}: set the unit of the cut plan to ${unit}, or take lengths plus scrap.`);
   }
   const read = await quoteLines(workbook, catalogue.units.length, purchaseWishes(wishes));
-  const guards = guardPrices(found);
-  const needs = purchaseNeeds(catalogue, read.lines, guard => guards?.needsSize(guard) ?? false);
+  const needs = purchaseNeeds(catalogue, read.lines, (guard, hose) => guardPrice(found, guard, hose));
   const reels =
     planning === 'list'
       ? await listedReels(workbook, found, read.sheet, needs.hoses)
@@ -106,7 +105,6 @@ export async function writePurchase(
       stops: read.stops,
       reels,
       units: catalogue.units,
-      guards,
       catalogue: found.reference,
       scrap: rateCell(found, 'scrap fraction'),
       format: (await priceFormat(workbook)) ?? '0.00',

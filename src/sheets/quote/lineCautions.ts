@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
+import { findGuard } from '../../core/catalogue/findGuard';
 import { findHose } from '../../core/catalogue/findPart';
 import { unitCost } from '../../core/catalogue/unitCost';
 import { TradeError } from '../../core/tradeError';
@@ -9,13 +10,16 @@ import type { RowProblem } from '../table/rowProblem';
 
 /** What keeps the cost of a line from being known: a price or a rate that is missing. */
 function unknownCost(catalogue: Catalogue, line: QuoteLine): string | undefined {
-  const { hose, fittingA, fittingB, overall, quantity } = line;
+  const { hose, fittingA, fittingB, overall, quantity, guard } = line;
   try {
     if (isPlainHose(line)) {
-      const isPriced = findHose(catalogue, hose).pricePerLength !== undefined;
-      return isPriced ? undefined : `price of ${hose} is missing: enter it in the catalogue`;
+      const found = findHose(catalogue, hose);
+      const unpriced = [found, ...(guard ? [findGuard(catalogue, guard, found)] : [])].find(
+        part => part.pricePerLength === undefined,
+      );
+      return unpriced && `price of ${'hose' in unpriced ? unpriced.hose : unpriced.guard} is missing: enter it in the catalogue`;
     }
-    unitCost(catalogue, hose, [fittingA, fittingB], overall, new Decimal(quantity));
+    unitCost(catalogue, hose, [fittingA, fittingB], overall, new Decimal(quantity), guard || undefined);
     return undefined;
   } catch (error) {
     if (error instanceof TradeError) return error.message;

@@ -1,5 +1,7 @@
+import { findHose } from '../../core/catalogue/findPart';
 import { lengthRatio } from '../../core/catalogue/lengthIn';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
+import { guardPrice } from '../catalogue/guardPrice';
 import { rateCell } from '../catalogue/rateCell';
 import type { QuoteLine } from '../jobs/quoteLine';
 
@@ -13,6 +15,8 @@ export interface PlainHoseCost {
   readonly hose: (hose: string, length: string) => string;
   /** (set-up minutes ÷ quantity + minutes per cut) × labour per hour ÷ 60 */
   readonly labour: (quantity: string) => string;
+  /** Length × guard's price ÷ (1 − scrap fraction): the guard that the line names now, as long as its cell names it. */
+  readonly guard: (line: Pick<QuoteLine, 'hose' | 'guard'>, guard: string, length: string) => string;
 }
 
 /** The formulas of plain hoses; a rate that is missing makes the cost an error, as it does for assemblies. */
@@ -25,6 +29,12 @@ export function plainHoseCost(found: UsableCatalogue): PlainHoseCost {
     // CUTLENGTH reads lengths that are text (27 1/2), which a spreadsheet cannot multiply.
     hose: (hose, overall) =>
       `HOSE.CUTLENGTH(${overall},0,0)*HOSE.HOSEDATA(${found.reference},${hose},"price per length")/${divisor}/(1-${scrap})`,
+    guard: ({ hose, guard }, cell, overall) => {
+      const price = guardPrice(found, guard, findHose(found.catalogue, hose));
+      return price
+        ? `IF(${cell}="",0,HOSE.CUTLENGTH(${overall},0,0)*${price.formula(cell)}/${price.divisor}/(1-${scrap}))`
+        : `IF(${cell}="",0,NA())`;
+    },
     labour: quantity => `(${rate('set-up minutes')}/${quantity}+${rate('minutes per cut')})*${rate('labour per hour')}/60`,
   };
 }

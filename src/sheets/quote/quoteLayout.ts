@@ -9,6 +9,10 @@ export type QuoteColumn =
   | 'fittingB'
   | 'overall'
   | 'guard'
+  | 'temperature'
+  | 'fluid'
+  | 'pressure'
+  | 'rating'
   | 'quantity'
   | 'each'
   | 'lineTotal'
@@ -52,7 +56,22 @@ export const SETTING_LABELS: Readonly<Record<QuoteSetting, string>> = {
   validDays: 'Valid for (days)',
 };
 
-const PRINTED = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'overall', 'guard', 'quantity', 'each', 'lineTotal'] as const;
+const PRINTED = [
+  'line',
+  'label',
+  'hose',
+  'fittingA',
+  'fittingB',
+  'overall',
+  'guard',
+  'temperature',
+  'fluid',
+  'pressure',
+  'rating',
+  'quantity',
+  'each',
+  'lineTotal',
+] as const;
 const WORKING = [
   'check',
   'hoseCost',

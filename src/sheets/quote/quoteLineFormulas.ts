@@ -1,9 +1,9 @@
 import { columnLetters } from '../../workbook/a1';
-import { guardCostFormula, type GuardPrices } from '../catalogue/guardPrices';
 import { BREAK_ROW, fixed, type QuoteColumn, type QuoteLayout } from './quoteLayout';
 import type { QuoteLine } from '../jobs/quoteLine';
 import { isPlainHose, type PlainHoseCost } from './plainHose';
 import type { PriceMethod } from './quoteSettings';
+import { ratingFormulas } from './ratingFormulas';
 
 /** What the formulas of all lines have in common. */
 export interface LineContext {
@@ -11,8 +11,9 @@ export interface LineContext {
   /** How a formula names the catalogue's cell. */
   readonly catalogue: string;
   readonly method: PriceMethod;
-  readonly guards: GuardPrices | undefined;
   readonly plainHose: PlainHoseCost;
+  readonly deratedHoses: string | undefined;
+  readonly temperatureUnit: string | undefined;
   /** Decimals of the currency. */
   readonly decimals: number;
 }
@@ -65,11 +66,15 @@ function exactFormula(method: PriceMethod, parts: CostParts, quantity: string, s
   return `IF(COUNT(${known})=4,${price}*${quantity},"")`;
 }
 
-/** UNITCOST of a line for a quantity, without `=`. */
-function unitCostCall(catalogue: string, layout: QuoteLayout, row: number, quantity: string): string {
+/** UNITCOST of a line for a quantity, without `=`; its guard, where there is one, has a column of its own. */
+function unitCostCall(catalogue: string, layout: QuoteLayout, row: number, quantity: string, guard?: string): string {
   const cells = (['hose', 'fittingA', 'fittingB', 'overall'] as const).map(column => layout.cell(column, row));
-  return `HOSE.UNITCOST(${[catalogue, ...cells, quantity].join(',')})`;
+  return `HOSE.UNITCOST(${[catalogue, ...cells, quantity, ...(guard ? [guard] : [])].join(',')})`;
 }
+
+/** What a guard adds to the cost of the hose, without `=`: UNITCOST with it less UNITCOST without it, so that it is cut and wasted alike. */
+export const guardShare = (withGuard: string, guard: string, hoseCost: string): string =>
+  `IF(${guard}="",0,INDEX(${withGuard},1,1)-${hoseCost})`;
 
 /** Which parts of a line have no price and which rates are missing, as sentences; "" where all are there. */
 function missingFormula({ layout, catalogue }: LineContext, line: QuoteLine, row: number): string {
@@ -86,18 +91,23 @@ function missingFormula({ layout, catalogue }: LineContext, line: QuoteLine, row
   const parts = [
     said('hose', `HOSE.HOSEDATA(${catalogue},${cell('hose')},"price per length")`),
     ...(isPlainHose(line) ? [] : fittings),
-    ...(layout.has('guard') ? [`IF(ISNUMBER(${cell('guardCost')}),"","No price of "&${cell('guard')}&". ")`] : []),
+    ...(layout.has('guard')
+      ? [`IF(ISNUMBER(${cell('guardCost')})+ISERROR(${cell('hoseCost')}),"","No price of "&${cell('guard')}&". ")`]
+      : []),
     layout.missingRates,
   ];
   return `TRIM(${parts.join('&')})`;
 }
 
-function guardCost({ layout, catalogue, guards }: LineContext, line: QuoteLine, row: number): string {
+function guardCost({ layout, catalogue, plainHose }: LineContext, line: QuoteLine, row: number): string {
   if (!layout.has('guard')) return '0';
   const guard = layout.cell('guard', row);
-  if (!guards) return `IF(${guard}="",0,NA())`;
-  const size = guards.needsSize(line.guard) ? `HOSE.HOSEDATA(${catalogue},${layout.cell('hose', row)},"size")` : undefined;
-  return guardCostFormula(guards, { guard, overall: layout.cell('overall', row), size });
+  if (isPlainHose(line)) return line.guard === '' ? '0' : plainHose.guard(line, guard, layout.cell('overall', row));
+  return guardShare(
+    unitCostCall(catalogue, layout, row, layout.cell('quantity', row), guard),
+    guard,
+    layout.cell('hoseCost', row),
+  );
 }
 
 /** The formulas of one line, by their columns; UNITCOST spills over four of them. */
@@ -115,10 +125,11 @@ export function lineFormulas(context: LineContext, line: QuoteLine, row: number)
     layout.column('note'),
     `IF(ISNUMBER(${cell('each')}),IFERROR(IF(${cell('check')}="OK","",${CHECK}),${CHECK}),IF(ISERROR(${cell('each')}),"No price: look at margin and rounding.",IF(${cell('missing')}="",${NOT_KNOWN},${cell('missing')})))`,
   );
-  const assembly = ['hose', 'fittingA', 'fittingB', 'overall'].map(column => cell(column as QuoteColumn));
   const isPlain = isPlainHose(line);
-  const isInCatalogue = `IF(ISNUMBER(HOSE.HOSEDATA(${catalogue},${cell('hose')},"bore")),"OK","")`;
-  put(layout.column('check'), isPlain ? isInCatalogue : `INDEX(HOSE.ASSEMBLY(${[catalogue, ...assembly].join(',')}),1,4)`);
+  const rating = ratingFormulas(context, line, row);
+  put(layout.column('check'), rating.check);
+  put(layout.column('pressure'), rating.pressure);
+  put(layout.column('rating'), rating.basis);
   const { hose, labour: labourOf } = context.plainHose;
   put(
     layout.column('hoseCost'),

@@ -83,9 +83,10 @@ export interface QuoteSettings {
   readonly markups: Readonly<Record<'hose' | 'fittings' | 'guards' | 'labour', number>> | undefined;
   readonly breaks: readonly number[];
   readonly roundTo: number;
-  /** Least price each; undefined = the rate `minimum charge`, where there is one. */
+  /** Least price each; undefined = none. */
   readonly least: number | undefined;
   readonly callOut: number | undefined;
+  /** Least sum of the lines; undefined = the rate `minimum charge`, where there is one. */
   readonly minimumCharge: number | undefined;
   readonly validDays: number;
   readonly format: string;

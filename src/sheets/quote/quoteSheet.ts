@@ -1,10 +1,11 @@
 import { blockAddress } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
+import { RATING_CAUTION } from '../print/cautions';
 import { SheetWriter } from '../print/sheetWriter';
+import { textLines } from '../print/textLines';
 import { decimalsOf } from '../catalogue/currencyFormat';
 import { columnWidth } from './columnWidth';
-import type { GuardPrices } from '../catalogue/guardPrices';
 import { writeHead, writeSettings, type HeadInput } from './quoteHead';
 import { BREAK_ROW, fixed, HEADING_ROW, QuoteLayout, type QuoteColumn } from './quoteLayout';
 import { lineFormulas, type LineContext } from './quoteLineFormulas';
@@ -20,7 +21,11 @@ export interface QuoteInput extends HeadInput {
   readonly sheet: string;
   readonly lines: readonly QuoteLine[];
   readonly lengthUnit: string;
-  readonly guards: GuardPrices | undefined;
+  readonly pressureUnit: string;
+  /** Undefined where the catalogue states no temperatures. */
+  readonly temperatureUnit: string | undefined;
+  /** The hoses of the table Derating, as a formula names them; undefined where there is no such table. */
+  readonly deratedHoses: string | undefined;
   readonly plainHose: PlainHoseCost;
 }
 
@@ -31,20 +36,37 @@ const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
   fittingA: 178,
   fittingB: 178,
   guard: 100,
+  fluid: 90,
+  rating: 130,
   note: 215,
   check: 170,
   missing: 170,
 };
 const NUMBER_WIDTH = 62;
 const WIDEST = 240;
+/** Letters that fit across the printed columns. */
+const ACROSS = 140;
 /** Three lines: `Overall`, `length`, `(mm)`. */
 const HEADING_HEIGHT = 46;
 const PARTS = ['hose', 'fittingA', 'fittingB', 'guard'] as const;
 
-const SHOWN: readonly QuoteField[] = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'overall', 'guard', 'quantity'];
+const SHOWN = [
+  'line',
+  'label',
+  'hose',
+  'fittingA',
+  'fittingB',
+  'overall',
+  'guard',
+  'temperature',
+  'fluid',
+  'quantity',
+] as const satisfies readonly QuoteField[];
 
-const valueOf = (line: QuoteLine, field: QuoteField): string | number =>
-  field === 'overall' ? line.overall.toNumber() : line[field];
+function valueOf(line: QuoteLine, field: QuoteField): string | number {
+  if (field === 'temperature') return line.temperature?.toNumber() ?? '';
+  return field === 'overall' ? line.overall.toNumber() : line[field];
+}
 
 /** Follows the job sheet where lines are linked and a formula can; else what was read is held. */
 function writeLines(writer: SheetWriter, { lines, settings }: QuoteInput, layout: QuoteLayout): void {
@@ -78,12 +100,18 @@ function writeFormulas(writer: SheetWriter, context: LineContext, lines: readonl
   }
 }
 
-function writeHeadings(writer: SheetWriter, layout: QuoteLayout, { lengthUnit, settings }: QuoteInput): void {
+function writeHeadings(
+  writer: SheetWriter,
+  layout: QuoteLayout,
+  { lengthUnit, pressureUnit, temperatureUnit, settings }: QuoteInput,
+): void {
   const put = (column: number, heading: string) => writer.values(HEADING_ROW, column, [[heading]]);
   for (const [column, heading] of Object.entries(HEADINGS) as [QuoteColumn, string][]) {
     if (layout.has(column)) put(layout.column(column), heading);
   }
   put(layout.column('overall'), `Overall length (${lengthUnit})`);
+  put(layout.column('pressure'), `Working pressure (${pressureUnit})`);
+  if (layout.has('temperature')) put(layout.column('temperature'), `Temperature (${temperatureUnit})`);
   if (settings.breaks.length > 0) {
     writer.values(BREAK_ROW, layout.column('lineTotal'), [['Quantities:']]);
     writer.values(BREAK_ROW, layout.breakColumn(0), [settings.breaks]);
@@ -111,7 +139,7 @@ function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: Quo
     writer.style(HEADING_ROW, first, 1, columns, { rowHeight: HEADING_HEIGHT, bold: true, fill: HEAD_FILL, wrap: true });
     writer.style(HEADING_ROW, first, lines.length + 1, columns, { border: 'all' });
   }
-  for (const column of (['label', 'fittingA', 'fittingB', 'note'] as const).filter(each => layout.has(each))) {
+  for (const column of (['label', 'fittingA', 'fittingB', 'fluid', 'rating', 'note'] as const).filter(each => layout.has(each))) {
     writer.style(layout.firstRow, layout.column(column), lines.length, 1, { wrap: true });
   }
   const parts = PARTS.map(
@@ -133,16 +161,27 @@ function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: Quo
 
 /** A new sheet with a quote: printed part on the left, the working with all settings beside it; all prices are formulas. */
 export function quoteSheet(input: QuoteInput): readonly Change[] {
-  const { sheet, lines, settings, catalogue, guards, plainHose } = input;
+  const { sheet, lines, settings, catalogue, plainHose, deratedHoses, temperatureUnit } = input;
   const layout = quoteLayoutOf(lines, settings);
   const writer = new SheetWriter(sheet);
-  const context = { layout, catalogue, method: settings.method, guards, plainHose, decimals: decimalsOf(settings.format) };
+  const context = {
+    layout,
+    catalogue,
+    method: settings.method,
+    plainHose,
+    deratedHoses,
+    temperatureUnit,
+    decimals: decimalsOf(settings.format),
+  };
   writeHead(writer, input, layout);
   writeSettings(writer, input, layout);
   writeHeadings(writer, layout, input);
   writeLines(writer, input, layout);
   writeFormulas(writer, context, lines);
-  const lastPrinted = writeTotals(writer, layout, settings);
+  const cautions = textLines(RATING_CAUTION, ACROSS).map(line => [line]);
+  const afterTotals = writeTotals(writer, layout, settings) + 2;
+  writer.values(afterTotals, 0, cautions);
+  const lastPrinted = afterTotals + cautions.length - 1;
   dress(writer, input, layout);
   return writer
     .page({
@@ -156,6 +195,6 @@ export function quoteSheet(input: QuoteInput): readonly Change[] {
 
 /** Where everything of these lines' quote stands. */
 function quoteLayoutOf(lines: readonly QuoteLine[], settings: QuoteSettings): QuoteLayout {
-  const without = (['label', 'guard'] as const).filter(field => lines.every(line => line[field] === ''));
+  const without = (['label', 'guard', 'temperature', 'fluid'] as const).filter(field => lines.every(line => !line[field]));
   return new QuoteLayout(lines.length, settings.breaks.length, without, settings.method);
 }

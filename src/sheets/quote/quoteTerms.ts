@@ -28,9 +28,9 @@ export function settingFormulas({ settings, margins, minimumRate }: QuoteTerms, 
     markupGuards: markups?.guards,
     markupLabour: markups?.labour,
     roundTo: settings.roundTo,
-    least: settings.least ?? (minimumRate && `=${minimumRate}`) ?? 0,
+    least: settings.least ?? 0,
     callOut: settings.callOut ?? 0,
-    minimumCharge: settings.minimumCharge ?? 0,
+    minimumCharge: settings.minimumCharge ?? (minimumRate && `=${minimumRate}`) ?? 0,
     validDays: settings.validDays,
   };
 }

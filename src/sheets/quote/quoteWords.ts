@@ -12,6 +12,8 @@ export const HEADINGS: Readonly<Partial<Record<QuoteColumn, string>>> = {
   fittingA: 'Fitting A',
   fittingB: 'Fitting B',
   guard: 'Guard',
+  fluid: 'Fluid',
+  rating: 'Rating',
   quantity: 'Quantity',
   each: 'Price each',
   lineTotal: 'Line total',

@@ -1,16 +1,12 @@
 import { columnLetters } from '../../workbook/a1';
 import { HEAD_FILL } from '../print/sheetFills';
 import type { SheetWriter } from '../print/sheetWriter';
-import { guardCostFormula, type GuardPrices } from '../catalogue/guardPrices';
-import { priceFormula } from './quoteLineFormulas';
-import type { RaisedName, RaisedTable } from './raisedTable';
+import { guardShare, priceFormula } from './quoteLineFormulas';
 import type { ReadQuote } from './readQuote';
 
 /** What the lines of open quotes are compared by. */
 export interface ComparisonInput {
   readonly quotes: readonly ReadQuote[];
-  readonly copies: Readonly<Partial<Record<RaisedName, RaisedTable>>>;
-  readonly guards: GuardPrices | undefined;
   readonly format: string;
 }
 
@@ -38,24 +34,22 @@ const WORKING = COLUMNS.length + 1;
 /** Finer than any currency: the line total itself is rounded by its quote. */
 const DECIMALS = 4;
 
-function raisedGuards({ guards, copies }: ComparisonInput): GuardPrices | undefined {
-  const copy = copies.guards;
-  if (!guards || !copy) return guards;
-  return { ...guards, names: copy.column('Guard')!, sizes: copy.column('Size'), prices: copy.column('Price per length')! };
+const COST_PARTS = ['hose', 'fittingA', 'fittingB', 'overall', 'quantity'] as const;
+
+/** UNITCOST of a quote's line by the prices with the rise, without `=`. */
+function costAfter(quote: ReadQuote, row: number, guard?: string): string {
+  const parts = COST_PARTS.map(part => quote.cell(part, row));
+  return `HOSE.UNITCOST(${[HANDLE, ...parts, ...(guard ? [guard] : [])].join(',')})`;
 }
 
-function guardAfter(input: ComparisonInput, quote: ReadQuote, row: number): string {
+function guardAfter(quote: ReadQuote, row: number, hoseAfter: string): string {
   if (!quote.has('guard')) return '0';
-  const prices = raisedGuards(input);
   const guard = quote.cell('guard', row);
-  if (!prices) return `IF(${guard}="",0,NA())`;
-  const needsSize = prices.needsSize(String(quote.value('guard', row)));
-  const size = needsSize ? `HOSE.HOSEDATA(${HANDLE},${quote.cell('hose', row)},"size")` : undefined;
-  return guardCostFormula(prices, { guard, overall: quote.cell('overall', row), size });
+  return guardShare(costAfter(quote, row, guard), guard, hoseAfter);
 }
 
 /** The formulas of one line's comparison, and those of its working. */
-function comparison(input: ComparisonInput, quote: ReadQuote, row: number, at: number): { shown: string[]; working: string[] } {
+function comparison(quote: ReadQuote, row: number, at: number): { shown: string[]; working: string[] } {
   const cell = (column: number) => `$${columnLetters(column)}${at + 1}`;
   const [hose, fittings, labour, , guard] = [0, 1, 2, 3, 4].map(index => cell(WORKING + index)) as [
     string,
@@ -67,7 +61,6 @@ function comparison(input: ComparisonInput, quote: ReadQuote, row: number, at: n
   const after = priceFormula(quote.method, { hose, fittings, labour, guard }, name => quote.setting(name));
   const [quantity, now, then, lineNow, lineAfter] = [4, 5, 6, 9, 10].map(cell) as [string, string, string, string, string];
   const both = (formula: string) => `=IF(COUNT(${now},${then})=2,${formula},"not known")`;
-  const parts = (['hose', 'fittingA', 'fittingB', 'overall', 'quantity'] as const).map(column => quote.cell(column, row));
   const label = quote.has('label') ? quote.cell('label', row) : undefined;
   return {
     shown: [
@@ -84,7 +77,7 @@ function comparison(input: ComparisonInput, quote: ReadQuote, row: number, at: n
       `=IF(ISNUMBER(${then}),ROUND(${then}*${quantity},${DECIMALS}),"")`,
       both(`${lineAfter}-${lineNow}`),
     ],
-    working: [`=HOSE.UNITCOST(${[HANDLE, ...parts].join(',')})`, `=${guardAfter(input, quote, row)}`],
+    working: [`=${costAfter(quote, row)}`, `=${guardAfter(quote, row, hose)}`],
   };
 }
 
@@ -93,7 +86,7 @@ export function writeComparison(writer: SheetWriter, input: ComparisonInput, hea
   const { quotes, format } = input;
   const lines = quotes.flatMap(quote => quote.rows.map(row => ({ quote, row })));
   const first = head + 1;
-  const formulas = lines.map(({ quote, row }, index) => comparison(input, quote, row, first + index));
+  const formulas = lines.map(({ quote, row }, index) => comparison(quote, row, first + index));
   writer
     .values(head, 0, [COLUMNS])
     .formulas(

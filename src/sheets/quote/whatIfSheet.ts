@@ -5,7 +5,7 @@ import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
 import { columnWidth } from './columnWidth';
 import { fixed } from './quoteLayout';
-import type { RaisedName } from './raisedTable';
+import type { RaisedName, RaisedTable } from './raisedTable';
 import { FIRST_RISE, RiseCells, type Rises } from './riseCells';
 import { COMPARED, writeComparison, type ComparisonInput } from './whatIfComparison';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
@@ -15,6 +15,7 @@ export interface WhatIfInput extends ComparisonInput {
   /** A sheet name that is not taken. */
   readonly sheet: string;
   readonly found: UsableCatalogue;
+  readonly copies: Readonly<Partial<Record<RaisedName, RaisedTable>>>;
   readonly rises: Rises;
   readonly today: string;
 }

@@ -3,8 +3,8 @@ import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../print/freeSheetName';
 import type { RowProblem } from '../table/rowProblem';
 import { priceFormat } from '../catalogue/priceFormat';
+import { deratedHoses } from '../catalogue/deratedHoses';
 import { rateCell } from '../catalogue/rateCell';
-import { guardPrices } from '../catalogue/guardPrices';
 import { lineCautions } from './lineCautions';
 import { marginsOfWorkbook, type MarginTable } from './marginTable';
 import { missingRatesFormula } from '../catalogue/missingRates';
@@ -61,7 +61,9 @@ export async function writeQuote(
     catalogue: found.reference,
     handle,
     lengthUnit: units.length.symbol,
-    guards: guardPrices(found),
+    pressureUnit: units.pressure.symbol,
+    temperatureUnit: units.temperature?.symbol,
+    deratedHoses: deratedHoses(found),
     plainHose: plainHoseCost(found),
     margins,
     minimumRate: rateCell(found, 'minimum charge'),

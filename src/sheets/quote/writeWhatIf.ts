@@ -1,7 +1,6 @@
 import { partKey } from '../../core/catalogue/partName';
 import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../print/freeSheetName';
-import { guardPrices } from '../catalogue/guardPrices';
 import { NothingToQuote } from '../catalogue/nothingToQuote';
 import { copyName, RAISED, raisedTable, type RaisedName, type RaisedTable } from './raisedTable';
 import { quotesOfWorkbook, type ReadQuote } from './readQuote';
@@ -58,7 +57,6 @@ export async function writeWhatIf(
     names.push(copy);
   }
   const format = (await priceFormat(workbook)) ?? '0.00';
-  const guards = guardPrices(found);
-  await workbook.write(whatIfSheet({ sheet, found, rises, copies, quotes, guards, format, today }));
+  await workbook.write(whatIfSheet({ sheet, found, rises, copies, quotes, format, today }));
   return names;
 }

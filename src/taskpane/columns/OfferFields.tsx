@@ -57,13 +57,7 @@ export function OfferFields({ columns, catalogue, settings, onChange }: Props) {
         text('margin', 'Margin', 'Share of the price that is not cost: 0.4 or 40 %', marginTrouble(settings.margin))}
       {asksPrice &&
         text('roundTo', 'Round the price up to', 'A multiple of this; blank = not rounded', amountTrouble(settings.roundTo))}
-      {asksPrice &&
-        text(
-          'minimum',
-          'Least price',
-          catalogue.minimumCharge ? `Minimum charge of the table Rates: ${catalogue.minimumCharge}` : 'Blank = none',
-          amountTrouble(settings.minimum),
-        )}
+      {asksPrice && text('minimum', 'Least price', 'Of each; blank: none', amountTrouble(settings.minimum))}
     </section>
   );
 }

@@ -24,10 +24,10 @@ interface Props extends DutyControls {
   readonly fluids: readonly string[];
 }
 
-/** Recommended velocities in flexible hoses, as a hint only. Source: Rabie, Fluid Power Engineering (2009), section 3.3. */
+/** Recommended velocities in flexible hoses, as a hint only. Source (on the help page, too): Rabie, Fluid Power Engineering (2009), section 3.3. */
 const USUAL_VELOCITY = {
-  metric: 'Rabie, Fluid Power Engineering, 3.3: 2.1 to 4.6 in pressure lines, 0.6 to 1.2 in suction and return',
-  US: 'Rabie, Fluid Power Engineering, 3.3: 7 to 15 in pressure lines, 2 to 4 in suction and return',
+  metric: 'Often recommended: 2.1 to 4.6 in pressure lines, 0.6 to 1.2 in suction and return',
+  US: 'Often recommended: 7 to 15 in pressure lines, 2 to 4 in suction and return',
 } as const;
 
 function Part({ title, children }: { readonly title: string; readonly children: ReactNode }) {
@@ -106,7 +106,7 @@ export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields
           onChange={route => onFields({ route })}
         />
         <div className={styles.grid}>
-          {text('straightRun', 'Straight at couplings', '× outside diameter; FAA-H-8083-30: at least 2')}
+          {text('straightRun', 'Straight at couplings', '× outside diameter; often recommended: at least 2')}
           {text('slack', 'Slack (%)', 'NAVEDTRA 14105: 5 to 8')}
         </div>
       </section>

@@ -86,9 +86,9 @@ export function QuoteFields({ fields, mistakes, isAsked, classes, found, onField
       {text('breaks', 'Quantity breaks', 'Blank = only the quantity of the line')}
       <div className={styles.grid}>
         {text('roundTo', 'Round prices up to', 'Each price; totals are sums')}
-        {text('least', 'Least price each', 'Blank = “minimum charge” of Rates')}
+        {text('least', 'Least price each', 'Blank: none')}
         {text('callOut', 'Call-out', 'Blank = none')}
-        {text('minimumCharge', 'Minimum charge', 'All lines together')}
+        {text('minimumCharge', 'Minimum charge', 'Of all lines together. Blank: “minimum charge” of Rates')}
         {text('validDays', 'Valid for (days)')}
         {text('format', 'Currency format', `Blank = ${found ?? '0.00'}`)}
       </div>

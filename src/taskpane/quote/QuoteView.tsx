@@ -9,6 +9,8 @@ import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
 import { marginSheet } from '../../sheets/quote/marginSheet';
 import { JobsReadNote } from './JobsReadNote';
+import { RATING_CAUTION } from '../../sheets/print/cautions';
+import { RatingList } from './RatingList';
 import { QuoteFields } from './QuoteFields';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../sheets/quote/quoteSettings';
 import { useJobsRead } from './useJobsRead';
@@ -59,6 +61,8 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
       look();
       return sheet;
     });
+  const showLine = (row: number) =>
+    read.view.status === 'ready' && void workbook.select({ sheet: read.view.jobs.report.sheet, address: `A${row}` });
   const written = outcome.status === 'done' ? outcome.result : undefined;
   const show = (row: number) => void workbook.select({ sheet: written!.read.sheet, address: `A${row}` });
   return (
@@ -69,6 +73,7 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
       </Body1>
       <WhichCatalogue workbook={workbook} onChosen={read.refresh} />
       <JobsReadNote workbook={workbook} read={read} />
+      {read.view.status === 'ready' && <RatingList lines={read.view.jobs.lines} onShow={showLine} />}
       <QuoteFields
         fields={fields}
         mistakes={mistakes}
@@ -94,9 +99,7 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
         <ProblemList title={`Lines of ${written.read.sheet} without a price`} problems={written.cautions} onShow={show} />
       )}
       <Caption1 block>
-        Prices are formulas: they follow the catalogue and the job sheet. A price is no approval: rating, surges, temperature and
-        crimp data of every line come first, from the makers’ current data; local codes and a qualified person decide. Without
-        tax.
+        Prices are formulas: they follow the catalogue and the job sheet. Without tax. A price is no approval. {RATING_CAUTION}
       </Caption1>
     </div>
   );

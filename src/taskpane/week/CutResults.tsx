@@ -3,6 +3,7 @@ import type { CutWishes } from '../../sheets/cutlist/gatherCuts';
 import { worthSentence } from '../../sheets/cutlist/planText';
 import type { Workbook } from '../../workbook/workbook';
 import { JobsNote } from '../controls/JobsNote';
+import { CUT_CAUTION } from '../../sheets/print/cautions';
 import { WriteButton } from '../controls/WriteButton';
 import { HoseResult } from './HoseResult';
 import { RackNote } from './RackNote';
@@ -92,6 +93,7 @@ export function CutResults({ view, workbook, onWrite, onAgain, onColumns }: Prop
       {plans.map((plan, index) => (
         <HoseResult key={plan.job.hose} plan={plan} firstReel={firsts[index]!} unit={settings.unit} />
       ))}
+      {plans.length > 0 && <Caption1>{CUT_CAUTION}</Caption1>}
     </>
   );
 }

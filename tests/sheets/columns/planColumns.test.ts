@@ -505,3 +505,44 @@ describe('a table in another unit than the catalogue', () => {
     expect(formulas[0]).toEqual(["=INDEX(HOSE.ASSEMBLY('What-if'!$B$1,A2,B2,C2,D2),1,2)"]);
   });
 });
+
+/** Job lines with a temperature in another unit than the catalogue's, a fluid and a guard. */
+const HOT_LINES = [
+  ['Hose', 'Fitting A', 'Fitting B', 'Overall (mm)', 'Qty', 'Temperature (°F)', 'Fluid', 'Guard'],
+  ['Alder DN 25', 'cone', 'flare', 1250, 2, 176, 'HLP 46', 'woven sleeve 42'],
+  ['Alder DN 25', 'cone', 'cone', 840, 1, '', '', ''],
+];
+const HOT_CATALOGUE: CatalogueState = { present: true, unit: 'mm', pressureUnit: 'bar', temperatureUnit: '°C' };
+
+test('rating and check are those at the row’s temperature, in the catalogue’s unit, and with its fluid', () => {
+  const { formulas, plan } = planned(sheetOf(HOT_LINES), 'A2', ['pressure', 'assembly', 'mass'], { catalogue: HOT_CATALOGUE });
+  // 176 °F = 80 °C: by definition (t − 32) ÷ 1.8.
+  const call = 'HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2,IF(LEN(F2)=0,"",(F2-32)/1.8),G2)';
+  expect(formulas[0]).toEqual([`=INDEX(${call},1,2)`, '=INDEX(HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2),1,3)', `=INDEX(${call},1,4)`]);
+  expect(plan.changes[1]).toMatchObject({ values: [['Working pressure (bar)', 'Mass', 'Assembly check']] });
+  const offer = offersFor(viewOf(sheetOf(HOT_LINES), 'A2', HOT_CATALOGUE)).find(({ id }) => id === 'pressure')!;
+  expect(offer.takes).toBe('Catalogue, Hose, Fitting A, Fitting B, Overall length, Temperature, Fluid');
+});
+
+test('a temperature in the catalogue’s unit goes as it is; one without a unit is asked about first', () => {
+  const [first, ...lines] = HOT_LINES;
+  const rest = first!.slice(6);
+  const headed = (heading: string) => sheetOf([[...HOT_LINES[0]!.slice(0, 5), heading, ...rest], ...lines]);
+  const { formulas } = planned(headed('Temp. (°C)'), 'A2', ['assembly'], { catalogue: HOT_CATALOGUE });
+  expect(formulas[0]).toEqual(['=INDEX(HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2,F2,G2),1,4)']);
+  const open = viewOf(headed('Temperature'), 'A2', HOT_CATALOGUE);
+  expect(open.questions).toMatchObject([{ asked: 'unit', heading: 'Temperature', proposal: '°C' }]);
+  const reasons = Object.fromEntries(offersFor(open, { margin: '0.4' }).map(({ id, reason }) => [id, reason]));
+  expect(reasons.pressure).toBe('Say first which unit the temperatures are in.');
+  expect(reasons.assembly).toBe(reasons.pressure);
+  expect([reasons.cutLength, reasons.price, reasons.mass]).toEqual([undefined, undefined, undefined]);
+});
+
+test('costs and prices take the row’s guard, as UNITCOST does', () => {
+  const { formulas } = planned(sheetOf(HOT_LINES), 'A2', ['cost', 'price'], {
+    catalogue: HOT_CATALOGUE,
+    options: { margin: '0.4' },
+  });
+  const cost = 'INDEX(HOSE.UNITCOST(Catalogue,A2,B2,C2,D2,E2,H2),1,4)';
+  expect(formulas[0]).toEqual([`=${cost}`, `=HOSE.SELLPRICE(${cost},0.4)`]);
+});

@@ -1,3 +1,4 @@
+import { CUT_CAUTION } from '../../../src/sheets/print/cautions';
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import { Decimal } from '../../../src/core/units/decimal';
 import type { Change } from '../../../src/workbook/workbook';
@@ -73,7 +74,7 @@ test('what is said above the list goes on further rows where it is longer than t
   const [head, table] = valuesOf(cutListSheet('Cut list', await planned(), settings, 'Jobs', [said]));
   const rows = head!.values.slice(3).map(([text]) => String(text));
   expect(Math.max(...rows.map(text => text.length))).toBeLessThanOrEqual(150);
-  expect(rows.join(' ')).toBe(said);
+  expect(rows.join(' ')).toBe(`${said} ${CUT_CAUTION}`);
   expect(table!.at.address).toMatch(new RegExp(`^A${head!.values.length + 2}:`));
 });
 
@@ -92,7 +93,7 @@ test('all changes touch the new sheet only, the sheet is added first, and blocks
 test('the cut list prints its headings on every page, all columns on one', async () => {
   const changes = cutListSheet('Cut list', await planned(), settings, '', ['Larch: proven best.']);
   const page = changes.find(change => change.kind === 'page');
-  expect(page).toMatchObject({ page: { orientation: 'landscape', printArea: 'A1:L11', titleRows: '6:6', fitWidth: true } });
+  expect(page).toMatchObject({ page: { orientation: 'landscape', printArea: 'A1:L13', titleRows: '8:8', fitWidth: true } });
 });
 
 test('the rack afterwards can be read as a rack again: whole pieces, ends worth keeping, other hoses untouched', async () => {

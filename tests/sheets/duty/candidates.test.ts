@@ -10,6 +10,7 @@ import { hoseDutyOf, hoseMargins } from '../../../src/sheets/duty/hoseMargins';
 import { rowContent } from '../../../src/sheets/duty/insertChoice';
 import { rulesOut } from '../../../src/sheets/duty/margin';
 import { treeTables, withCell } from '../../core/catalogue/treeCatalogue';
+import { treeFluids } from '../../core/catalogue/treeFluids';
 import { demandOf } from './duties';
 import { sampleCatalogue } from './sampleCatalogue';
 
@@ -30,6 +31,8 @@ const small = (change: Parameters<typeof demandOf>[0] = {}) =>
     ...change,
   });
 const tree = readCatalogue(treeTables);
+/** With the table Fluids: water-glycol at most 70 °C, in hoses Alder 65, in Alder DN 25 60; never below −20. */
+const wet = readCatalogue({ ...treeTables, fluids: treeFluids });
 const reasonsOf = (hose: string, demand: ReturnType<typeof demandOf>, catalogue = tree) =>
   candidates(catalogue, demand).ruledOut.find(found => found.hose.hose === hose)?.reasons;
 
@@ -69,7 +72,7 @@ test('margins rule a hose out exactly where FINDHOSE’s arithmetic does, whatev
   const amount = (min: number, max: number) => fc.integer({ min, max }).map(String);
   const change = fc.record({
     units: fc.constant('metric' as const),
-    fluid: fc.constantFrom('', 'mineral oil', 'Water Glycol', 'rapeseed ester', 'phosphate ester'),
+    fluid: fc.constantFrom('', 'mineral oil', 'HLP 46', 'Water Glycol', 'HFC', 'rapeseed ester', 'phosphate ester'),
     flow: fc.constant(''),
     fastest: fc.constant(''),
     bore: amount(5, 40),
@@ -87,7 +90,7 @@ test('margins rule a hose out exactly where FINDHOSE’s arithmetic does, whatev
     ),
   });
   fc.assert(
-    fc.property(change, fc.constantFrom(sample, tree), (asked, catalogue) => {
+    fc.property(change, fc.constantFrom(sample, tree, wet), (asked, catalogue) => {
       const demand = demandOf(asked);
       const duty = hoseDutyOf(catalogue, demand);
       for (const hose of catalogue.hoses) {
@@ -290,4 +293,39 @@ test('asked in US units the same hose suits, with margins in psi and inches', ()
     new Decimal(4),
   );
   expect(found!.cheapest.cost!.total.toNumber()).toBe(metric.total.toNumber());
+});
+
+test('the narrower of the fluid’s and the hose’s limits counts, and the reason names the fluid where it is that one', () => {
+  const at = (fluid: string, fluidHottest: string, fluidColdest = '-10') =>
+    small({ bore: '12', pressure: '50', fluid, fluidHottest, fluidColdest, airColdest: fluidColdest, airHottest: '20' });
+  const margin = (name: string, demand: ReturnType<typeof demandOf>, hose = 'Alder DN 12') =>
+    hoseMargins(
+      wet,
+      wet.hoses.find(found => found.hose === hose)!,
+      demand,
+    ).find(({ demand: of }) => of === name);
+  expect(margin('Hottest', at('HFC', '90'))).toMatchObject({
+    state: 'missed',
+    facts: 'asked 90 °C, with HFC up to 65 °C',
+    verdict: '25 °C too hot',
+  });
+  expect(margin('Hottest', at('HFC', '65'))).toMatchObject({ state: 'met', facts: 'asked 65 °C, with HFC up to 65 °C' });
+  expect(margin('Hottest', at('HLP 46', '90'))).toMatchObject({ state: 'met', facts: 'asked 90 °C, up to 100 °C' });
+  expect(margin('Coldest', at('wg 46', '60', '-30'), 'Alder DN 25')).toMatchObject({
+    state: 'met',
+    facts: 'asked -30 °C, down to -40 °C',
+  });
+  expect(reasonsOf('Alder DN 12', at('HFC', '90'), wet)).toEqual(['Hottest: asked 90 °C, with HFC up to 65 °C, 25 °C too hot']);
+  // A fluid that no hose is for is named as it came.
+  expect(reasonsOf('Willow DN 25', at('HLP 46', '60'), tree)).toContain('Fluid: asked HLP 46, listed mineral oil, not listed');
+  expect(candidates(wet, at('HFC', '65')).suitable.map(({ hose }) => hose.hose)).toContain('Alder DN 12');
+});
+
+test('a row of Fluids that was left out makes its limits unknown: the hose is ruled out and the row named', () => {
+  const bad = treeFluids.map((row, at) => (at === 2 ? row.map((cell, column) => (column === 4 ? 'warm' : cell)) : row));
+  const broken = readCatalogue({ ...treeTables, fluids: bad });
+  const demand = small({ bore: '12', pressure: '50', fluid: 'HFC', fluidHottest: '50', airHottest: '20' });
+  expect(reasonsOf('Alder DN 12', demand, broken)?.join()).toMatch(
+    /^Temperature limits of HFC: Fluids row 3: Hottest is "?warm"?/,
+  );
 });

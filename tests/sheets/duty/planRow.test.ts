@@ -142,3 +142,15 @@ test('below a host’s table it is said that the table has to be widened; anothe
   expect((await plan(rows, 'A2', {}, ['A1:F2'])).told).toContain('widen the table by its corner');
   await expect(plan(rows, 'A2', {}, ['A1:F2', 'A3:B4'])).rejects.toThrow('is not free');
 });
+
+test('temperature and fluid of the duty go into their columns, in the unit of the heading, so that the line is rated by them', async () => {
+  const duty = { temperature: { value: new Decimal(80), unit: measureUnit('temperature', '°C')! }, fluid: 'HLP 46' };
+  const rows = [
+    [...HEADINGS.slice(0, 5), 'Temperature (°F)', 'Fluid'],
+    ['Larch DN 12', 'x', 'y', 840, 1, '', ''],
+  ];
+  // 80 °C = 176 °F, by definition.
+  expect(cells((await plan(rows, 'A2', duty)).changes)).toMatchObject({ F3: 176, G3: 'HLP 46' });
+  const without = await plan([HEADINGS, ['Larch DN 12', 'x', 'y', 840, 1, '']], 'A2', duty);
+  expect(without.told).not.toMatch(/No column for/);
+});

@@ -129,9 +129,9 @@ describe('a machine for which the catalogue’s dials are not', () => {
   test('has no dial: the card asks for a trial piece instead of giving another machine’s dial', () => {
     const [card] = cardsOf(hazel, catalogueOfOwn, 'Old press');
     expect(card!.ends[0].dial).toBeUndefined();
-    expect(card!.ends[0].trial).toMatch(/^no dial for Old press: make a trial piece first/);
+    expect(card!.ends[0].trial).toMatch(/^no dial for Old press: make ONE trial piece first.*$/);
     expect(stopsOf(card!)).toEqual([]);
-    expect(sourcesOf(card!)).toMatch(/End A: no dial for Old press: make a trial piece first/);
+    expect(sourcesOf(card!)).toMatch(/End A: no dial for Old press: make ONE trial piece first/);
   });
   test('a machine that is not in the catalogue stops the card, which still names die and diameter', () => {
     const [card] = cardsOf(hazel, catalogueOfOwn, 'New press');

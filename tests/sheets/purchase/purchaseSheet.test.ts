@@ -66,9 +66,10 @@ it('hose in reels by length and scrap, fittings and ferrules in packs, guards by
     expect([get(part, 'Needed'), get(part, 'To buy (reels, packs)')]).toEqual([count, packs]);
     sum += cents(packs * bought.pack(part) * bought.price(part));
   }
-  // The guard runs over the overall length of each of the 33.
-  expect(get(GUARD, 'Bought')).toBeCloseTo(0.86 * 33, 6);
-  sum += cents(0.86 * 33 * bought.guardPrice(GUARD));
+  // The guard is cut as long as the hose of each of the 33, and wasted alike.
+  const guarded = ((costParts(order[4]!).cut / 1000) * 33) / (1 - bought.scrap);
+  expect(get(GUARD, 'Bought')).toBeCloseTo(guarded, 6);
+  sum += cents(guarded * bought.guardPrice(GUARD));
   expect(rows).toHaveLength(new Set(order.map(line => line.hose)).size + counts.size + 1);
   expect(get('Larch DN 16', 'To buy (reels, packs)')).toBe(3);
   expect([label, total]).toEqual(['Total', cents(sum)]);

@@ -4,7 +4,7 @@ import Papa from 'papaparse';
 
 /*
  * Costs of the sample's job lines, worked out from its .csv files with plain numbers and another reader: nothing of src/ is used.
- * Cost: cut length × price ÷ (1 − scrap) + couplings + ferrules + (set-up ÷ quantity + cut + 2 × crimp + test) × wage ÷ 60, as the design says.
+ * Cost: cut length × (price + guard's price) ÷ (1 − scrap) + couplings + ferrules + (set-up ÷ quantity + cut + 2 × crimp + test) × wage ÷ 60, as the design says.
  * Price: cost ÷ (1 − margin), the definition of gross margin; 40 % margin = 66.667 % markup.
  */
 type Row = Readonly<Record<string, string>>;
@@ -57,7 +57,11 @@ export function costParts(
     hose: ((cut / 1000) * perMetre) / (1 - rate('scrap fraction')),
     fittings: couplings.reduce((sum, name) => sum + Number(fittings.get(name)!.Price), 0) * (1 + (rises.fittings ?? 0)),
     labour: (minutes * rate('labour per hour')) / 60,
-    guard: guard ? (overall / 1000) * Number(guards.get(guard)!['Price per length (per m)']) * (1 + (rises.guards ?? 0)) : 0,
+    guard: guard
+      ? (cut / 1000) *
+        (Number(guards.get(guard)!['Price per length (per m)']) / (1 - rate('scrap fraction'))) *
+        (1 + (rises.guards ?? 0))
+      : 0,
   };
 }
 
@@ -84,6 +88,8 @@ function line(hose: string, a: string, b: string, overall: number, quantity: num
 export const bought = {
   reelMetres: (hose: string) => Number(hoses.get(hose)!['Reel length (mm)']) / 1000,
   metrePrice: (hose: string) => Number(hoses.get(hose)!['Price per length (per m)']),
+  hosePressure: (hose: string) => Number(hoses.get(hose)!['Working pressure (bar)']),
+  fittingPressure: (fitting: string) => Number(fittings.get(fitting)!['Working pressure (bar)']),
   pack: (fitting: string) => Number(fittings.get(fitting)!['Pack quantity']),
   price: (fitting: string) => Number(fittings.get(fitting)!.Price),
   guardPrice: (guard: string) => Number(guards.get(guard)!['Price per length (per m)']),

@@ -32,3 +32,17 @@ test('a hose without couplings needs no price but its own', () => {
   const [caution] = lineCautions(readCatalogue(treeTables), [{ ...bare, hose: 'Willow DN 25' }]);
   expect(caution!.sentence).toBe('price of Willow DN 25 is missing: enter it in the catalogue');
 });
+
+test('a guard that is in no table, or has no price, is named', () => {
+  const guards = [
+    ['Guard', 'Price per length (per m)'],
+    ['coil', 4],
+    ['tube', null],
+  ];
+  const sentence = (guard: string, more = {}) =>
+    lineCautions(readCatalogue({ ...treeTables, guards }), [{ ...line, guard, ...more }])[0]?.sentence;
+  expect(sentence('coil')).toBeUndefined();
+  expect(sentence('net')).toMatch(/^guard "net" is not in the catalogue/);
+  expect(sentence('tube')).toBe('price of tube is missing: enter it in the catalogue');
+  expect(sentence('tube', { fittingA: '', fittingB: '' })).toBe('price of tube is missing: enter it in the catalogue');
+});

@@ -3,6 +3,7 @@ import { recalculate } from '../../../src/preview/headless/recalculate';
 import { marginsOfWorkbook } from '../../../src/sheets/quote/marginTable';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
 import { quoteSources, writeQuote } from '../../../src/sheets/quote/writeQuote';
+import { RATING_CAUTION } from '../../../src/sheets/print/cautions';
 import { builtFunctions } from '../../preview/builtFunctions';
 import { bought, sampleLines, costParts, upToCents, type Wanted } from './independentCosts';
 import { openSample } from './openSample';
@@ -51,7 +52,7 @@ const costOf = (line: Wanted) => {
 
 describe('a quote with a margin', () => {
   const margin = 0.4;
-  const eachOf = (line: Wanted) => Math.max(upToCents(costOf(line) / (1 - margin)), 15);
+  const eachOf = (line: Wanted) => upToCents(costOf(line) / (1 - margin));
 
   it('has the prices, breaks and total that another calculation gives, to the cent', async () => {
     await addGuard();
@@ -68,6 +69,72 @@ describe('a quote with a margin', () => {
     expect(totals.get('Minimum charge supplement (minimum 2000.00)')).toBe((200_000 - sum) / 100);
     expect(totals.get('Call-out')).toBe(35);
     expect(totals.get('Total')).toBe(2035);
+  });
+
+  it('the rate “minimum charge” is the least sum of the lines without call-out, never a price each', async () => {
+    const rates = await book.content('Rates');
+    const row = rates.values.findIndex(cells => cells[0] === 'minimum charge') + 1;
+    const sum = sampleLines.reduce((total, line) => total + Math.round(eachOf(line) * 100) * line.quantity, 0) / 100;
+    const below = await shown(await quote({ margin: '40 %', callOut: '35' }));
+    expect(below.totals.get('Minimum charge supplement (minimum 15.00)')).toBe(0);
+    await book.write([{ kind: 'values', at: { sheet: 'Rates', address: `B${row}` }, values: [[5000]] }]);
+    const { column, totals } = await shown(await quote({ margin: '40 %', callOut: '35' }));
+    expect(column('Price each')).toEqual(sampleLines.map(eachOf));
+    expect(totals.get('Minimum charge supplement (minimum 5000.00)')).toBeCloseTo(5000 - sum, 8);
+    expect(totals.get('Total')).toBe(5035);
+    // What is typed for this quote counts instead.
+    const typed = await shown(await quote({ margin: '40 %', minimumCharge: '0' }));
+    expect(typed.totals.get('Total')).toBeCloseTo(sum, 8);
+  });
+
+  it('shows each rating at the line’s temperature, and what has not been checked', async () => {
+    const derating = await book.content('Derating');
+    const alder = 'Alder DN 16';
+    await book.write([
+      // The factor of 80 °C counts at 71: the next stated temperature at or above.
+      { kind: 'values', at: { sheet: 'Derating', address: 'A2:C2' }, values: [[alder, 80, 0.5]] },
+      {
+        kind: 'values',
+        at: { sheet: 'Jobs', address: 'V9:W12' },
+        values: [
+          ['Temperature (°F)', 'Fluid'],
+          ['', ''],
+          [160, 'HLP 46'],
+          [176, ''],
+        ],
+      },
+    ]);
+    expect(derating.values[0]!.slice(0, 3)).toEqual(['Hose', 'Temperature (°C)', 'Factor']);
+    const sheet = await quote({ margin: '40 %' });
+    const { column, values } = await shown(sheet);
+    const full = (hose: string) => bought.hosePressure(hose);
+    const weakest = (line: Wanted, factor = 1) =>
+      Math.min(full(line.hose) * factor, bought.fittingPressure(line.a), bought.fittingPressure(line.b));
+    expect(column('Working pressure (bar)').slice(0, 3)).toEqual([
+      weakest(sampleLines[0]!),
+      weakest(sampleLines[1]!, 0.5),
+      weakest(sampleLines[2]!),
+    ]);
+    expect(column('Rating').slice(0, 4)).toEqual([
+      'temperature not stated: not derated; fluid not checked',
+      // 160 °F = 71.11 °C
+      'at 71.1 °C; HLP 46',
+      'at 80 °C, no derating stated; fluid not checked',
+      'temperature not stated: not derated; fluid not checked',
+    ]);
+    expect(values.flat()).not.toContain('#VALUE!');
+    // Who sells by a rating reads what it rests on; the caution is in the printed part.
+    expect(values.map(row => row[0]).join(' ')).toContain(RATING_CAUTION);
+    // It follows the job sheet: without a temperature it is not derated.
+    await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'V11' }, values: [['']] }]);
+    const after = await shown(sheet);
+    expect(after.column('Working pressure (bar)')[1]).toBe(weakest(sampleLines[1]!));
+    expect(after.column('Rating')[1]).toBe('temperature not stated: not derated; HLP 46');
+    // Hotter than the hose allows: no rating, and to be checked.
+    await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'V11' }, values: [[400]] }]);
+    const hot = await shown(sheet);
+    expect(hot.column('Working pressure (bar)')[1]).toBe('');
+    expect(hot.column('Note')[1]).toBe('To be checked before order.');
   });
 
   it('says where it was rounded, what rounding adds, which data it came from and how long it is valid', async () => {
@@ -120,7 +187,7 @@ describe('a quote with a margin', () => {
       { kind: 'values', at: { sheet, address: breakCell }, values: [[3]] },
     ]);
     const { column } = await shown(sheet);
-    const halves = (line: Wanted) => Math.max(Math.ceil((costOf(line) / 0.75) * 2 - 1e-9) / 2, 15);
+    const halves = (line: Wanted) => Math.ceil((costOf(line) / 0.75) * 2 - 1e-9) / 2;
     expect(column('Price each')).toEqual(sampleLines.map(halves));
     expect(column('Each at 3')).toEqual(sampleLines.map(line => halves({ ...line, quantity: 3 })));
   });
@@ -194,7 +261,7 @@ describe('a quote with a margin', () => {
       { name: 'Dealer', margin: 0.3 },
     ]);
     const sheet = await quote({ customerClass: 'Dealer' });
-    const price = (share: number) => sampleLines.map(line => Math.max(upToCents(costOf(line) / (1 - share)), 15));
+    const price = (share: number) => sampleLines.map(line => upToCents(costOf(line) / (1 - share)));
     expect((await shown(sheet)).column('Price each')).toEqual(price(0.3));
     await book.write([{ kind: 'values', at: { sheet: 'Our margins', address: 'C4' }, values: [[0.35]] }]);
     expect((await shown(sheet)).column('Price each')).toEqual(price(0.35));
@@ -302,7 +369,9 @@ describe('a quote with markups on parts', () => {
     ]);
     const sheet = await quote({ margin: '0' });
     const { rows, at } = await shown(sheet);
-    expect([0, 1].map(row => at(rows[row]!, 'Guard, each'))).toEqual([1.24, 3.36]);
+    // Cut length × price ÷ (1 − scrap).
+    const costs = [2, 3].map((price, i) => ((costParts(sampleLines[i]!).cut / 1000) * price) / (1 - bought.scrap));
+    expect([0, 1].map(row => at(rows[row]!, 'Guard, each'))).toEqual(costs.map(cost => expect.closeTo(cost, 9)));
     // The third line's hose has no such size among the guards.
     expect(at(rows[2]!, 'Price each')).toBe('no price');
     expect(at(rows[2]!, 'Note')).toBe('No price of felt wrap.');

@@ -41,7 +41,7 @@ async function compare(sheets: readonly string[]) {
 
 function after(line: Wanted, price: (parts: ReturnType<typeof costParts>) => number): number {
   const family = line.hose.split(' ')[0] as keyof typeof RISES;
-  return Math.max(upToCents(price(costParts(line, { hose: RISES[family], fittings: 0.08, guards: 0.1 }))), 15);
+  return upToCents(price(costParts(line, { hose: RISES[family], fittings: 0.08, guards: 0.1 })));
 }
 const margin = ({ hose, fittings, labour, guard }: ReturnType<typeof costParts>) => (hose + fittings + labour + guard) / 0.6;
 
@@ -53,7 +53,7 @@ it('prices before and after are those that another calculation gives; nothing of
   const before = await contents();
   const { names, column, values } = await compare([sheet]);
   expect(names).toEqual(['What-if', 'What-if hoses', 'What-if fittings', 'What-if guards']);
-  expect(column('Price each now')).toEqual(lines.map(line => Math.max(upToCents(margin(costParts(line))), 15)));
+  expect(column('Price each now')).toEqual(lines.map(line => upToCents(margin(costParts(line)))));
   expect(column('Price each after')).toEqual(lines.map(line => after(line, margin)));
   expect(column('Quote')).toEqual(lines.map(() => sheet));
   const differences = column('Line difference') as number[];

@@ -83,10 +83,13 @@ test('a row outside the range that the Catalogue reads extends it, and only that
   expect(restored!.formulas[0]![0]).toContain('Machines!A1:K3)');
 });
 
-test('without a dial of its own, what counted was the Catalogue’s', async () => {
+test('the Catalogue’s dial counted for the only machine, never for a further one that nobody has said it of', async () => {
+  const { plan: only } = await planned({ machine: 'Van' }, withoutRegister());
+  if (only.kind !== 'ready') throw new Error(only.sentence);
+  expect(only.comparison.old).toEqual({ dial: '400', from: 'CATALOGUE', date: '' });
   const { plan } = await planned({ machine: 'Van' });
   if (plan.kind !== 'ready') throw new Error(plan.sentence);
-  expect(plan.comparison.old).toEqual({ dial: '400', from: 'CATALOGUE', date: '' });
+  expect(plan.comparison.old).toEqual({ dial: '', from: 'NO DIAL', date: '' });
   expect(plan.comparison.warnings).toEqual(['Machines has no row for Van yet: this one will be the first.']);
 });
 

@@ -56,6 +56,15 @@ describe('quote', () => {
     expect(await workbook.selection()).toMatchObject({ sheet: 'Jobs', address: 'A4' });
   });
 
+  test('the rating of each line is shown before anything is written, with what has not been checked', async () => {
+    await open(QuoteView);
+    await settled();
+    fireEvent.click(await screen.findByRole('button', { name: 'Ratings of 2 lines, fluid not checked in 2' }));
+    const ratings = await screen.findByRole('list', { name: 'Ratings' });
+    expect(ratings.textContent).toContain('Row 2: Alder DN 12, 250 bar; temperature not stated: not derated; fluid not checked');
+    expect(screen.getByText(/the weakest part, surges included/)).toBeTruthy();
+  });
+
   test('the terms are kept for the next quote, the customer is not', async () => {
     await open(QuoteView);
     fill(/^Customer$/, 'Neighbour (invented)');

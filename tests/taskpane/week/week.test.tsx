@@ -1,4 +1,5 @@
 /** @jest-environment jsdom */
+import { CUT_CAUTION } from '../../../src/sheets/print/cautions';
 import { act, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { hostServices } from '../../../src/taskpane/app/hostServices';
@@ -44,6 +45,7 @@ test('a plan for every hose: pictures with words, proof, comparison, what is sho
   expect(within(rowan).getByText(/too short for line 4 Boom: 1 × 3303 mm/).textContent).toMatch(
     /Buy 1 reel of 20000 mm: the least that is enough/,
   );
+  expect(screen.getByText(CUT_CAUTION)).toBeTruthy();
 });
 
 test('a line that cannot be read is named and leads to its row', async () => {
