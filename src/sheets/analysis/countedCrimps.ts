@@ -83,6 +83,11 @@ function epochOf({ change, fromDay }: CountingRules, isBlind: boolean): Epoch | 
   return change && { why: 'log', from: isoMoment(change.moment), change, isBlind };
 }
 
+/** Since when crimps count, in words: `since the change in Machine log of 2026-02-06 (row 3)`, `from 2026-02-09 on`. */
+export function epochText({ why, from, change }: Epoch): string {
+  return why === 'log' ? `since the change in ${change!.sheet} of ${from} (row ${change!.row})` : `from ${from} on`;
+}
+
 /** Whether a crimp was made since the epoch; one of the day of a change whose time is not known may be either. */
 function isSince({ date }: JudgedCrimp, epoch: Epoch, { change, fromDay }: CountingRules): boolean {
   if (date === undefined) return false;
@@ -147,6 +152,7 @@ export function countedCrimps(crimps: readonly JudgedCrimp[], rules: CountingRul
     strays,
     epoch,
     notes: [
+      ...(epoch && !epoch.isBlind ? [`${since.length} of ${crimps.length} crimps count, those made ${epochText(epoch)}.`] : []),
       ...list('date', dates.without),
       ...list('die', dies.without),
       ...(dates.has || whole.length === 0

@@ -39,7 +39,7 @@ function headline(machine: MachineReadings, unit: LengthUnit, isAlone: boolean):
   if (!since) return `${isAlone ? 'All combinations crimp' : 'The whole machine crimps'} ${off}: ${action}.`;
   const day = dayText(since.crimp);
   const was = before === undefined ? '' : ` (before: ${deviationText(before, unit)} ${unit})`;
-  if (since.isRising) return `The machine has drifted since ${day} and crimps ${off} by now${was}: ${action}.`;
+  if (since.isRising) return `The machine has drifted since ${day} and crimps ${off} by now: ${action}.`;
   return `Since ${day} the whole machine crimps ${off}${was}: ${action}.`;
 }
 
@@ -62,7 +62,7 @@ export function machineFinding(machine: MachineReadings, unit: LengthUnit, isAlo
       ...(since && !since.isRising ? [`Look up what happened on ${dayText(since.crimp)}: repair, other dies, a knock.`] : []),
       HANDS,
     ],
-    next: ['After that: one trial crimp of a combination you know well, then write the check down under Bench › Machine.'],
+    next: ['One trial crimp of a combination you know well; then write the check down under Bench › Machine.'],
     facts: intervalText(machine, unit),
   };
 }

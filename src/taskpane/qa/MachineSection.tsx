@@ -10,6 +10,7 @@ import { ControlCharts } from './ControlCharts';
 import { DieTable } from './DieTable';
 import { FindingBar } from './FindingBar';
 import type { AnalysisMemory } from '../../sheets/analysis/analysisMemory';
+import { epochText } from '../../sheets/analysis/countedCrimps';
 import { dieStrips } from '../../sheets/analysis/dieStrips';
 import { findingsOf } from '../../sheets/analysis/findingsOf';
 import { dayText } from '../../sheets/analysis/sinceText';
@@ -38,7 +39,7 @@ interface Props {
 function timeText({ cause, counts }: MachineReadings): string {
   const changes = cause.changes.map(dayText);
   const changed = changes.length > 0 ? `The machine changed on ${changes.join(' and ')}.` : 'No change of the machine was found.';
-  const from = counts.epoch && !counts.epoch.isBlind ? ` Crimps count from ${counts.epoch.from} on.` : '';
+  const from = counts.epoch && !counts.epoch.isBlind ? ` Those count that were made ${epochText(counts.epoch)}.` : '';
   return `${changed}${from} Thick: machine offset.`;
 }
 
