@@ -240,3 +240,12 @@ test('machines are judged one by one, and each crimp is counted once', () => {
   ]);
   expect(counts).toEqual({ 'IN SPEC': 15, LOOSE: 9, TIGHT: 0, OVAL: 0, UNSURE: 0 });
 });
+
+test('an interval on either side of 0 that two decimals call 0.00 is told with three', () => {
+  const rows = ['A', 'B', 'C'].flatMap(name =>
+    crimpsOf(name, Array(20).fill(0), 400, name).concat(crimpsOf(name, [-0.25, 0.25], 400, name)),
+  );
+  const lines = textOf(analyse([HEAD, ...rows])).details.join(' ');
+  expect(lines).toContain('Machine offset: between ');
+  expect(lines).not.toMatch(/between −?0\.00 mm and −?0\.00 mm/);
+});
