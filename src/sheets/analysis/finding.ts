@@ -12,7 +12,8 @@ export interface DoubtfulCrimp {
 
 /** One thing that was found, in words. */
 export interface Finding {
-  readonly kind: 'mixed' | 'blind' | 'machine' | 'die' | 'setting' | 'open' | 'too few' | 'rejected' | 'doubtful' | 'in order';
+  readonly kind:
+    'mixed' | 'alike' | 'blind' | 'machine' | 'die' | 'setting' | 'open' | 'too few' | 'rejected' | 'doubtful' | 'in order';
   readonly look: FindingLook;
   readonly title: string;
   /** One sentence that says it all. */

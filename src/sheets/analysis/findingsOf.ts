@@ -1,13 +1,24 @@
 import { partKey } from '../../core/catalogue/partName';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { MachineReadings } from './analyseReadings';
+import { deviationText } from './diameterText';
 import { doubtfulFinding, rejectedFinding } from './crimpFinding';
 import { dieFindings } from './dieFinding';
 import { eitherFinding, eithers, type Either } from './eitherFinding';
 import type { Finding } from './finding';
 import { intervalText, machineFinding } from './machineFinding';
 import { blindFinding, mixedFinding, openFinding, tooFewFinding } from './openFinding';
-import { settingFindings } from './settingFinding';
+import { alikeFinding, settingFindings } from './settingFinding';
+import { dayText } from './sinceText';
+
+/** What the machine was before it came right; none where it did not change. */
+function changedText({ cause: { since, before, offset } }: MachineReadings, unit: LengthUnit): string[] {
+  if (!since || before === undefined || offset === undefined) return [];
+  const now = `${deviationText(offset, unit)} ${unit}`;
+  return [
+    `The machine changed on ${dayText(since.crimp)}: ${deviationText(before, unit)} ${unit} before, ${now} since. Only crimps since then show it as it is.`,
+  ];
+}
 
 /** Nothing is off, and no crimp since the last change is rejected. */
 function inOrder(machine: MachineReadings, unit: LengthUnit, isClean: boolean): Finding {
@@ -20,7 +31,7 @@ function inOrder(machine: MachineReadings, unit: LengthUnit, isClean: boolean): 
       : 'Machine, dies and settings are right on average, but single crimps are not.',
     actions: [isClean ? 'Nothing to correct.' : 'Leave calibration screw and dials alone.'],
     next: [],
-    facts: intervalText(machine, unit),
+    facts: [...changedText(machine, unit), ...intervalText(machine, unit)],
   };
 }
 
@@ -51,7 +62,9 @@ export function findingsOf(machine: MachineReadings, unit: LengthUnit): readonly
   const isMachineOff = cause.off.some(each => each.startsWith('MACHINE'));
   const others = cause.off.filter(each => !each.startsWith('MACHINE'));
   const isAlone = others.length + either.length === 0;
+  const alike = alikeFinding(machine, unit);
   const off = [
+    ...(alike ? [alike] : []),
     ...(isMachineOff ? [machineFinding(machine, unit, isAlone)] : []),
     ...dieFindings(machine, unit),
     ...settingFindings(machine, unit, !isMachineOff && !others.includes('DIE') && either.length === 0),

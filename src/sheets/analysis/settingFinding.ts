@@ -31,28 +31,40 @@ function stepNotes(machine: MachineReadings, combination: CombinationReadings, u
   return [`To get the next dial, enter ${move.from ? step : `the dials in a column Dial of the sheet, and ${step}`}.`];
 }
 
-/** So many settings off by the same are more likely a second machine. */
+/** So many settings off by the same are as likely a second machine or a die that no column names. */
 const MANY = 4;
-const SHARE = 0.25;
+const SHARE = 0.15;
 const ALIKE = 0.25;
 
-/** Settings that are off by about the same: a second machine or die may be behind them. */
-function alikeNote(machine: MachineReadings, own: readonly CombinationReadings[], unit: LengthUnit): string[] {
-  if (own.length < MANY || own.length < SHARE * machine.combinations.length) return [];
+/** Settings that are off by about the same: asked about before any dial is changed; undefined where there are not many. */
+export function alikeFinding(machine: MachineReadings, unit: LengthUnit): Finding | undefined {
+  const own = ownSettings(machine);
+  const all = machine.combinations.filter(({ counted }) => counted.length > 0).length;
   const offsets = own.map(({ cause }) => -cause.correction.toNumber()).sort((a, b) => a - b);
-  const middle = offsets[Math.floor(offsets.length / 2)]!;
-  const near = offsets.filter(each => Math.abs(each - middle) <= ALIKE * machine.tolerance.toNumber());
-  if (near.length < MANY || near.length < SHARE * machine.combinations.length) return [];
-  return [
-    `${near.length} settings are off by about the same, ${offText(middle, unit)}. Were those combinations crimped on another machine, or with another set of dies? Then name machine and die in columns of their own before you change dials.`,
-  ];
+  const nearOf = (middle: number) => offsets.filter(each => Math.abs(each - middle) <= ALIKE * machine.tolerance.toNumber());
+  const near = offsets.map(nearOf).reduce<readonly number[]>((most, each) => (each.length > most.length ? each : most), []);
+  if (near.length < MANY || near.length < SHARE * all) return undefined;
+  const middle = near[Math.floor(near.length / 2)]!;
+  return {
+    kind: 'alike',
+    look: 'warning',
+    title: 'Several settings off by the same',
+    sentence: `${near.length} of ${all} combinations are off by about the same, ${offText(middle, unit)}: a second machine, or a die or caliper that they share, is as likely as ${near.length} wrong dials. What do they have in common?`,
+    actions: [
+      'If they were crimped on another machine or with one set of dies, name machine and die in columns of their own; then each is judged by itself.',
+      'Change no dial until that is clear.',
+    ],
+    next: [
+      `Crimp two of ${own[0]!.name} on the machine and with the dies that the other combinations were made with, and measure.`,
+    ],
+    facts: [],
+  };
 }
 
 /** The settings that are off, one finding each. */
 export function settingFindings(machine: MachineReadings, unit: LengthUnit, isAlone: boolean): Finding[] {
   const own = ownSettings(machine);
-  const alike = alikeNote(machine, own, unit);
-  return own.map((combination, index) => {
+  return own.map(combination => {
     const off = offText(combination.cause.correction.negated(), unit);
     const { name } = combination;
     const subject = isAlone && own.length === 1 ? `Only ${name} is off, ${off}` : `${name} is ${off} of its own`;
@@ -61,7 +73,7 @@ export function settingFindings(machine: MachineReadings, unit: LengthUnit, isAl
       look: 'warning',
       title: `A setting is off: ${name}`,
       sentence: `${subject}: ${settingText(machine, combination, unit)}.`,
-      actions: [...(index === 0 ? alike : []), ...stepNotes(machine, combination, unit)],
+      actions: stepNotes(machine, combination, unit),
       next: [`One trial piece of ${name} at the new dial before the batch goes on; record the dial once it is in spec.`],
       facts: [`${combination.counted.length} crimps of it count.`],
     };

@@ -249,3 +249,31 @@ test('an interval on either side of 0 that two decimals call 0.00 is told with t
   expect(lines).toContain('Machine offset: between ');
   expect(lines).not.toMatch(/between −?0\.00 mm and −?0\.00 mm/);
 });
+
+test('many settings off by the same are asked about before any dial is changed', () => {
+  const names = Array.from({ length: 12 }, (_, index) => `C${index}`);
+  const rows = names.flatMap((name, index) =>
+    crimpsOf(
+      name,
+      [0, 1, -1, 0, 1].map(each => each + (index < 4 ? 14 : 0)),
+      400,
+      index % 2 ? 'D22' : 'D26',
+    ),
+  );
+  const { all } = textOf(analyse([HEAD, ...rows]));
+  expect(all[0]!.sentence).toMatch(
+    /^4 of 12 combinations are off by about the same, 0\.14 mm large: a second machine, or a die or caliper/,
+  );
+  expect(all[0]!.actions).toContain('Change no dial until that is clear.');
+  expect(all.filter(({ kind }) => kind === 'setting')).toHaveLength(4);
+});
+
+test('a machine that came right is in order, with what it was before', () => {
+  const dated = (name: string, day: number, off: number) =>
+    crimpsOf(name, [off, off + 1, off - 1], 400, 'D22').map(row => [46_000 + day, ...row]);
+  const rows = [0, 1, 2, 3, 4, 5].flatMap(day => ['A', 'B', 'C', 'D'].flatMap(name => dated(name, day, day < 3 ? 13 : 0)));
+  const { headline, all } = textOf(analyse([['Date', ...HEAD], ...rows]));
+  expect(headline).toMatch(/^Machine and settings are in order/);
+  expect(all[0]!.look).toBe('success');
+  expect(all[0]!.facts[0]).toMatch(/^The machine changed on 2025-12-12: \+0\.13 mm before, 0\.00 mm since\./);
+});
