@@ -30,6 +30,8 @@ const ROLES: RoleList<LogRole> = [
 const LOGS = /\blog\b|logbook|calibrat|maintenance|service/i;
 const CHANGES =
   /re-?calibrat|\bcalibrat(?:ed|ion)\b|\badjust(?:ed|ment)\b|\brepair|\boverhaul|screw (?:was )?turned|turned (?:the )?(?:calibration )?screw/i;
+/** `Calibration check` changes nothing. */
+const ONLY_CHECKED = /^(?!.*(?:re-?calibrat|calibrated|adjusted|turned|repair)).*\bcheck/i;
 /** Care that says so of a gauge or a caliper changes no machine. */
 const OF_GAUGES = /gauge|caliper|calliper/i;
 
@@ -51,7 +53,8 @@ export function machineChangesOf(content: RangeContent): MachineChange[] {
       if (moment === undefined) return [];
       const turned = turns < 0 ? '' : cells.value(row, block.column + turns);
       const said = `${text(row, kind)} ${text(row, what)}`;
-      const isChange = (typeof turned === 'number' && turned !== 0) || (CHANGES.test(said) && !OF_GAUGES.test(said));
+      const isChange =
+        (typeof turned === 'number' && turned !== 0) || (CHANGES.test(said) && !ONLY_CHECKED.test(said) && !OF_GAUGES.test(said));
       return isChange ? [{ machine: text(row, machine), moment, row: row + 1, sheet: content.sheet }] : [];
     });
   });

@@ -13,6 +13,7 @@ test('rows that say that the machine was recalibrated, and checks after which it
     [46_030, 'Gate', 'Check', 'Larch, die D23', -0.25, 'turn the calibration screw 0.25 turns looser'],
     ['2026-02-09 10:30', 'Gate', 'Recalibration', '', '', ''],
     [46_070, 'Gate', 'Care', 'Caliper calibrated', '', ''],
+    [46_071, 'Gate', 'Care', 'Check the calibration', '', ''],
     ['soon', 'Gate', 'Recalibration', '', '', ''],
   ]);
   expect(found.map(({ moment, row }) => [moment, row])).toEqual([
