@@ -31,6 +31,8 @@ export interface CountedCrimps {
   readonly counted: readonly JudgedCrimp[];
   readonly hasDates: boolean;
   readonly hasDies: boolean;
+  /** Crimps whose date lies ahead, or far from all others. */
+  readonly slipped: ReadonlySet<JudgedCrimp>;
   readonly strays: readonly StrayCrimp[];
   readonly epoch: Epoch | undefined;
   /** What was not counted and why, a sentence each. */
@@ -56,7 +58,7 @@ const FAR_SPANS = 1.5;
 export const dieOf = ({ die, wantedDie }: Pick<JudgedCrimp, 'die' | 'wantedDie'>): string => die || wantedDie;
 
 const rowsText = (crimps: readonly JudgedCrimp[]) => {
-  const rows = crimps.map(({ row }) => row);
+  const rows = crimps.map(({ row }) => row).sort((a, b) => a - b);
   const shown = rows.slice(0, 5).join(', ');
   return `${rows.length === 1 ? 'row' : 'rows'} ${shown}${rows.length > 5 ? ` and ${rows.length - 5} more` : ''}`;
 };
@@ -142,13 +144,14 @@ export function countedCrimps(crimps: readonly JudgedCrimp[], rules: CountingRul
   const dies = lacking(whole, crimp => dieOf(crimp) === '');
   const dropped = new Set([...dates.without, ...dies.without]);
   const list = (what: string, out: readonly JudgedCrimp[]) =>
-    out.length > 0 ? [`Not counted, since they have no ${what} that can be right: ${rowsText(out)}.`] : [];
+    out.length > 0 ? [`Not counted (no ${what} that can be right): ${rowsText(out)}.`] : [];
   const isPart = (are: number) => are > 0 && are < whole.length;
   return {
     present,
     counted: whole.filter(crimp => !dropped.has(crimp)),
     hasDates: dates.has,
     hasDies: dies.has,
+    slipped: slips,
     strays,
     epoch,
     notes: [

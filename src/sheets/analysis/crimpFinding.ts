@@ -34,7 +34,7 @@ export function rejectedFinding(machine: MachineReadings): Finding | undefined {
   return {
     kind: 'rejected',
     look: 'warning',
-    title: 'Rejected since the last change',
+    title: 'Rejected crimps',
     sentence: `${rejected.length} of the ${crimpsText(machine.current.length)}${fromText(machine)} ${rejected.length === 1 ? 'is' : 'are'} rejected (${verdictsText(rejected)})${isFound ? '.' : ', and nothing that is off on average explains it.'}`,
     actions: [
       ...(oval > 0
@@ -45,7 +45,7 @@ export function rejectedFinding(machine: MachineReadings): Finding | undefined {
         : []),
       'Rejected crimps stay rejected: scrap them unless the maker allows crimping again.',
     ],
-    next: [`Crimp and measure three more of ${worst[0]!.name}.`],
+    next: isFound ? [] : [`Crimp and measure three more of ${worst[0]!.name}.`],
     facts: [`By combination: ${names.join(', ')}${more}.`],
   };
 }

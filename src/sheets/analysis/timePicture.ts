@@ -31,7 +31,9 @@ export function timePicture({ crimps, current, counts, cause }: MachineReadings)
   const isCurrent = new Set(current);
   const points = crimps.flatMap((crimp): TimePoint[] => {
     const { date } = crimp;
-    return date === undefined ? [] : [{ crimp, date, deviation: deviationOf(crimp), isCurrent: isCurrent.has(crimp) }];
+    return date === undefined || counts.slipped.has(crimp)
+      ? []
+      : [{ crimp, date, deviation: deviationOf(crimp), isCurrent: isCurrent.has(crimp) }];
   });
   if (new Set(points.map(({ date }) => date)).size < 2) return undefined;
   const { offsetAt } = cause;

@@ -40,7 +40,7 @@ export function timePlot(machine: MachineReadings, unit: LengthUnit, width: numb
     width,
     height: HEIGHT,
     marginLeft: 44,
-    marginRight: 10,
+    marginRight: 20,
     marginTop: 18,
     marginBottom: 34,
     style: { background: 'transparent', color: INK, fontSize: '11px', fontFamily: 'inherit', overflow: 'visible' },

@@ -3,6 +3,7 @@ import { analysisOf, type Analysed } from '../../../src/sheets/analysis/analysis
 import { NOTHING_DECIDED } from '../../../src/sheets/analysis/analysisMemory';
 import type { MachineReadings } from '../../../src/sheets/analysis/analyseReadings';
 import { findingsOf } from '../../../src/sheets/analysis/findingsOf';
+import { timePicture } from '../../../src/sheets/analysis/timePicture';
 import { NO_OPTIONS } from '../../../src/sheets/crimps/crimpReadOptions';
 import { crimpSheetOf } from '../../../src/sheets/crimps/crimpSheet';
 import { isRejected } from '../../../src/sheets/crimps/judgeCrimpRow';
@@ -91,4 +92,11 @@ describe.each(PLANTED_SHEETS)('%s', (name, plant) => {
     for (const each of findings) expect(each.actions.length + each.next.length).toBeGreaterThan(0);
     expect(new Set(findings.map(({ title }) => title)).size).toBe(findings.length);
   });
+});
+
+test('a date that lies ten years off is not counted, and does not stretch the picture over time', () => {
+  const [machine] = analyse(PLANTED_SHEETS.find(([name]) => name.startsWith('slips'))![1]()).analysis.machines;
+  const dates = timePicture(machine!)!.points.map(({ date }) => date);
+  expect(Math.max(...dates) - Math.min(...dates)).toBeLessThan(60);
+  expect(machine!.counts.notes).toContain('Not counted (no date that can be right): rows 151, 152.');
 });
