@@ -162,6 +162,11 @@ describe('CONFORMITY', () => {
     expect(blank).toBe('');
   });
 
+  test('shows no noise of binary sums: a mean on its limit gives 0.5 to the last digit', () => {
+    expect(conformity(one(10), one(9.5), one(0.5), one(0.13))[0]![0]).toBe(0.5);
+    expect(conformity(one(27.47), one(27.35), one(0.12), one(0.03))[0]![0]).toBe(0.5);
+  });
+
   test('keeps the digits of a small probability: 8 standard uncertainties outside is 6.22e-16 (tables of the normal distribution)', () => {
     expect(conformity(one(10.8), one(9.5), one(0.5), one(0.2))[0]![0] / 6.220960574271785e-16).toBeCloseTo(1, 8);
   });

@@ -82,7 +82,7 @@ export const weeks: readonly Week[] = [
     seed: 41,
     monday: [10, 5],
     machine: -0.1,
-    settings: { 'Rowan DN 19 with split flange': 0.18 },
+    settings: { 'Alder DN 19 with 60° cone': 0.18 },
     crimps: everyOne(6),
     finding: 'MACHINE + SETTING',
   },

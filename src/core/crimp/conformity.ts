@@ -11,6 +11,9 @@ export interface ConformityInput {
   readonly uncertainty: Decimal;
 }
 
+/** Digits of a probability that are right. */
+const DIGITS = 13;
+
 /**
  * Probability that the true diameter lies within target ± tolerance: normal distribution around the mean, standard deviation U/2.
  * @returns probability, 0 … 1
@@ -24,9 +27,12 @@ export function conformity({ mean, target, tolerance, uncertainty }: ConformityI
   const toUpper = target.plus(tolerance).minus(mean).div(standard).toNumber();
   const toLower = mean.minus(target.minus(tolerance)).div(standard).toNumber();
   // The nearer limit decides; 1 − Φ is taken as Φ of the negative, so that a tiny probability keeps its digits.
-  return toUpper < 0
-    ? normalCdf(toUpper) - normalCdf(-toLower)
-    : toLower < 0
-      ? normalCdf(toLower) - normalCdf(-toUpper)
-      : 1 - normalCdf(-toUpper) - normalCdf(-toLower);
+  const chance =
+    toUpper < 0
+      ? normalCdf(toUpper) - normalCdf(-toLower)
+      : toLower < 0
+        ? normalCdf(toLower) - normalCdf(-toUpper)
+        : 1 - normalCdf(-toUpper) - normalCdf(-toLower);
+  // The last digits are only noise of the sum: a mean on its limit is as likely in as out, 0.5.
+  return Number(chance.toPrecision(DIGITS));
 }

@@ -2,29 +2,34 @@ import { partKey } from '../../core/catalogue/partName';
 import { judgeCrimp, type CrimpVerdict } from '../../core/crimp/crimpVerdict';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { machineCause, type CombinationReadingsCause, type MachineReadingsCause } from './machineCause';
-import type { MachineFacts } from './machineFacts';
 import type { MeasuredCrimp } from '../crimps/crimpRow';
+import { lastChange, type MachineChange } from '../crimps/machineChanges';
+import { NOT_COUNTED, type CombinationReadingsCause } from './combinationCause';
+import { countedCrimps, dieOf, type CountedCrimps } from './countedCrimps';
+import type { JudgedCrimp } from './judgedCrimp';
+import { machineCause, type MachineReadingsCause } from './machineCause';
+import type { MachineFacts } from './machineFacts';
+import { sinceLastChange } from './sinceLastChange';
 
 export const VERDICTS = ['IN SPEC', 'TIGHT', 'LOOSE', 'OVAL', 'UNSURE'] as const satisfies readonly CrimpVerdict[];
-
-/** A crimp and what it is judged to be. */
-export interface JudgedCrimp extends MeasuredCrimp {
-  readonly verdict: CrimpVerdict;
-}
 
 /** The crimps of one combination on one machine. */
 export interface CombinationReadings {
   readonly name: string;
   /** In the order they were made. */
   readonly crimps: readonly JudgedCrimp[];
-  /** Those made at the die and dial of the newest: only they tell about the setting as it is. */
+  /** Those that count: made at the present dial, since the last change that somebody logged. */
+  readonly counted: readonly JudgedCrimp[];
+  /** Those since the last change that was found: only they show the present state as it is. */
   readonly current: readonly JudgedCrimp[];
+  /** Mean deviation of the current ones, else of those that count; undefined without any. */
+  readonly mean: Decimal | undefined;
   readonly cause: CombinationReadingsCause;
 }
 
 /** What the readings of one machine say. */
 export interface MachineReadings {
+  readonly sheet: string;
   /** As the sheet names it; "" where it names none. */
   readonly machine: string;
   readonly crimps: readonly JudgedCrimp[];
@@ -32,6 +37,9 @@ export interface MachineReadings {
   readonly tolerance: Decimal;
   readonly tolerancesDiffer: boolean;
   readonly combinations: readonly CombinationReadings[];
+  readonly counts: CountedCrimps;
+  /** Crimps since the last change. */
+  readonly current: readonly JudgedCrimp[];
   readonly cause: MachineReadingsCause;
   /** The one die that all were made with; "" where there are several or none is named. */
   readonly die: string;
@@ -44,7 +52,7 @@ export interface ReadingsAnalysis {
   readonly crimps: readonly JudgedCrimp[];
   readonly counts: Readonly<Record<CrimpVerdict, number>>;
   readonly machines: readonly MachineReadings[];
-  /** Dates order the crimps where every crimp has one. */
+  /** Dates order the crimps where nearly every crimp has one. */
   readonly order: 'date' | 'sheet';
 }
 
@@ -57,6 +65,14 @@ export interface AnalysisRules {
   readonly confidence?: number;
   /** 0.5 where left out, as CRIMPCAUSE. */
   readonly actionShare?: Decimal;
+  /** Changes of machines that are logged. */
+  readonly changes?: readonly MachineChange[] | undefined;
+  /** First day that counts; undefined = all. */
+  readonly fromDay?: number | undefined;
+  /** Day number: later dates are slips of the pen. */
+  readonly today?: number | undefined;
+  /** Whether somebody said that a machine's crimps are of one machine, though they look like two. */
+  readonly isOneMachine?: ((machine: string) => boolean) | undefined;
 }
 
 export function gatherBy<T>(items: readonly T[], nameOf: (item: T) => string): { name: string; items: T[] }[] {
@@ -70,46 +86,42 @@ export function gatherBy<T>(items: readonly T[], nameOf: (item: T) => string): {
   return [...groups.values()];
 }
 
-/** Crimps of the newest one's die and dial; what names none counts as the same. */
-function atCurrentSetting(crimps: readonly JudgedCrimp[]): JudgedCrimp[] {
-  const newestFirst = [...crimps].reverse();
-  const die = newestFirst.find(crimp => crimp.die !== '')?.die;
-  const dial = newestFirst.find(crimp => crimp.dial !== undefined)?.dial;
-  return crimps.filter(
-    crimp =>
-      (crimp.die === '' || partKey(crimp.die) === partKey(die ?? '')) &&
-      (crimp.dial === undefined || dial === undefined || crimp.dial.eq(dial)),
-  );
+function meanOf(crimps: readonly JudgedCrimp[]): Decimal | undefined {
+  if (crimps.length === 0) return undefined;
+  return Decimal.sum(...crimps.map(({ measure }) => measure.deviation)).div(crimps.length);
 }
 
 function analyseMachine(machine: string, crimps: readonly JudgedCrimp[], rules: AnalysisRules): MachineReadings {
-  const groups = gatherBy(crimps, crimp => crimp.combination).map(({ name, items }) => ({
-    name,
-    crimps: items,
-    current: atCurrentSetting(items),
-  }));
   const tolerances = crimps.map(crimp => crimp.tolerance);
   const tolerance = tolerances.reduce((least, each) => Decimal.min(least, each));
-  const dies = gatherBy(
-    groups.flatMap(({ current }) => current),
-    ({ die }) => die,
-  );
-  const die = dies.length === 1 ? dies[0]!.name : '';
+  const { fromDay, today, changes = [] } = rules;
+  const counts = countedCrimps(crimps, { change: lastChange(changes, machine), fromDay, today });
   const cause = machineCause({
-    groups: groups.map(({ name, current }) => ({ name, deviations: current.map(({ measure }) => measure.deviation) })),
+    crimps: counts,
     tolerance,
     confidence: rules.confidence ?? 0.95,
     actionShare: rules.actionShare ?? new Decimal(0.5),
-    oneDie: die !== '',
+    isOneMachine: rules.isOneMachine?.(machine) ?? false,
   });
+  const current = sinceLastChange(counts.present, cause);
+  const [isPresent, isCurrent] = [new Set(counts.present), new Set(current)];
+  const dies = gatherBy(counts.present, dieOf);
   return {
+    sheet: crimps[0]!.sheet,
     machine,
     crimps,
     tolerance,
     tolerancesDiffer: tolerances.some(each => !each.eq(tolerance)),
-    combinations: groups.map((group, index) => ({ ...group, cause: cause.combinations[index]! })),
+    combinations: gatherBy(crimps, crimp => crimp.combination).map(({ name, items }) => {
+      const counted = items.filter(crimp => isPresent.has(crimp));
+      const own = counted.filter(crimp => isCurrent.has(crimp));
+      const mean = meanOf(own.length > 0 ? own : counted);
+      return { name, crimps: items, counted, current: own, mean, cause: cause.combinations.get(partKey(name)) ?? NOT_COUNTED };
+    }),
+    counts,
+    current,
     cause,
-    die,
+    die: dies.length === 1 ? dies[0]!.name : '',
     facts: each => rules.factsOf(machine, each),
   };
 }
@@ -120,17 +132,27 @@ function countsOf(crimps: readonly JudgedCrimp[]): Record<CrimpVerdict, number> 
   return counts;
 }
 
-/** Judges every crimp and, machine by machine, whether single settings are off or the machine. */
+/** So many dates may be missing before the order of the sheet is the better one. */
+const FEW = 0.1;
+
+/** In the order they were made: one without a date goes with the one above it. */
+function inOrder(crimps: readonly JudgedCrimp[]): readonly JudgedCrimp[] {
+  let last = -Infinity;
+  const dated = crimps.map(crimp => ({ crimp, date: (last = crimp.date ?? last) }));
+  return dated.sort((a, b) => (a.date === b.date ? a.crimp.row - b.crimp.row : a.date - b.date)).map(({ crimp }) => crimp);
+}
+
+/** Judges every crimp and, machine by machine, what is off: the machine, a die, single settings, and since when. */
 export function analyseReadings(
   { unit, crimps }: { readonly unit: LengthUnit; readonly crimps: readonly MeasuredCrimp[] },
   rules: AnalysisRules,
 ): ReadingsAnalysis {
-  const isDated = crimps.every(({ date }) => date !== undefined);
+  const isDated = crimps.filter(({ date }) => date === undefined).length <= FEW * crimps.length;
   const judged = crimps.map((crimp): JudgedCrimp => {
     const { tolerance, largestSpread: maxSpread } = crimp;
     return { ...crimp, verdict: judgeCrimp(crimp.measure, { tolerance, uncertainty: rules.uncertainty, maxSpread }) };
   });
-  const ordered = isDated ? [...judged].sort((a, b) => a.date! - b.date! || a.row - b.row) : judged;
+  const ordered = isDated ? inOrder(judged) : judged;
   return {
     unit,
     crimps: ordered,

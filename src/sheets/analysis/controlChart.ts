@@ -2,7 +2,7 @@ import { controlLimits, movingRanges, rangeOf, type ChartLimits } from '../../co
 import { mean } from '../../core/quality/mean';
 import { runSignals } from '../../core/quality/runSignals';
 import { Decimal } from '../../core/units/decimal';
-import type { JudgedCrimp } from './analyseReadings';
+import { deviationOf, type JudgedCrimp } from './judgedCrimp';
 
 /** What a point of a chart is: each crimp, so many crimps made one after the other, or the readings round each crimp. */
 export type Subgrouping = 'each' | '2' | '3' | '4' | '5' | 'readings';
@@ -51,8 +51,6 @@ interface Subgroup {
   readonly values: readonly number[];
   readonly crimp: JudgedCrimp;
 }
-
-const deviationOf = ({ measure }: JudgedCrimp) => measure.deviation.toNumber();
 
 function subgroupsOf(crimps: readonly JudgedCrimp[], by: Subgrouping): Subgroup[] {
   if (by === 'each') return crimps.map(crimp => ({ values: [deviationOf(crimp)], crimp }));

@@ -1,9 +1,8 @@
 import { isoDate } from '../../core/units/sheetDate';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { MachineReadings } from './analyseReadings';
 import { RULE_WORDS, type ChartPoint, type ControlChart, type ControlCharts } from './controlChart';
 import { MOST_DRAWN } from './mostDrawn';
-import { deviationText, listText } from './diameterText';
+import { deviationText } from './diameterText';
 
 /** Points that make limits firm. Source: common practice, 20 to 25 subgroups; e-Handbook 6.3.2. */
 const FIRM = 20;
@@ -37,14 +36,6 @@ export function limitsText(chart: ControlChart, unit: LengthUnit): string {
   const { limits, points } = chart;
   const [lower, centre, upper] = [limits.lower, limits.centre, limits.upper].map(value => heightText(chart, value, unit));
   return `${limits.chart}: ${points.length} points, centre ${centre} ${unit}, limits ${lower} and ${upper}.`;
-}
-
-/** Why one chart of all combinations tells little; undefined where none is off on its own. */
-export function mixedNote({ combinations }: Pick<MachineReadings, 'combinations'>): string | undefined {
-  const off = combinations.filter(({ cause }) => cause.finding === 'OWN SETTING').map(({ name }) => name);
-  if (off.length === 0) return undefined;
-  const verb = off.length === 1 ? 'is off on its own and widens' : 'are off on their own and widen';
-  return `${listText(off)} ${verb} these limits: look at one combination at a time.`;
 }
 
 /** What to bear in mind with charts of so few points, or of readings round one crimp. */

@@ -10,8 +10,16 @@ export type DialMove =
   | { readonly from: Decimal; readonly to: Decimal; readonly step: SourcedNumber }
   | { readonly from: Decimal | undefined; readonly refusal?: string };
 
-/** How the machine's dial acts on the diameter, as its own crimps show it; undefined where no combination was crimped at two settings. */
+const responses = new WeakMap<MachineReadings['crimps'], { readonly response: DialResponse | undefined }>();
+
+/** How the machine’s dial acts on the diameter, as its own crimps show it; undefined where no combination was crimped at two settings. */
 export function responseOf({ crimps }: Pick<MachineReadings, 'crimps'>): DialResponse | undefined {
+  const known = responses.get(crimps) ?? { response: responseAsShown(crimps) };
+  responses.set(crimps, known);
+  return known.response;
+}
+
+function responseAsShown(crimps: MachineReadings['crimps']): DialResponse | undefined {
   const dialled = crimps.filter(({ dial }) => dial !== undefined);
   const groups = gatherBy(dialled, ({ combination, die }) => `${combination}\u0000${die}`);
   const levels = groups.map(({ items }) =>
@@ -25,7 +33,7 @@ export function responseOf({ crimps }: Pick<MachineReadings, 'crimps'>): DialRes
   }
 }
 
-/** The step that the crimps themselves show, where it is told from 0. */
+/** The step that the crimps themselves show, where it is clearly not 0. */
 function measuredStep(machine: MachineReadings): SourcedNumber | undefined {
   const response = responseOf(machine);
   if (!response || response.low === undefined || response.high === undefined) return undefined;
@@ -33,10 +41,10 @@ function measuredStep(machine: MachineReadings): SourcedNumber | undefined {
   return { value: new Decimal(response.perDigit).toSignificantDigits(3), from: 'as these crimps show' };
 }
 
-/** The dial that takes out a combination's own deviation: its mean less what the machine adds to all. */
-export function dialMove(machine: MachineReadings, { current, cause }: CombinationReadings): DialMove {
-  const from = [...current].reverse().find(({ dial }) => dial !== undefined)?.dial;
-  const facts = machine.facts(current.at(-1)?.die ?? '');
+/** The dial that takes out a combination’s own deviation: what it is off beyond machine and die. */
+export function dialMove(machine: MachineReadings, { counted, cause }: CombinationReadings): DialMove {
+  const from = [...counted].reverse().find(({ dial }) => dial !== undefined)?.dial;
+  const facts = machine.facts(counted.at(-1)?.die ?? '');
   const step = facts.step ?? measuredStep(machine);
   if (!from || !step) return { from };
   const own = cause.correction.negated();

@@ -1,6 +1,7 @@
 import { isoDate } from '../../core/units/sheetDate';
 import type { WrittenCell } from '../print/sheetWriter';
-import type { JudgedCrimp, MachineReadings } from './analyseReadings';
+import type { MachineReadings } from './analyseReadings';
+import type { JudgedCrimp } from './judgedCrimp';
 import { stripChart } from './readingsCharts';
 import { DIAMETER, SIGNED_DIAMETER, type Report } from './report';
 

@@ -3,12 +3,16 @@ import { addressOf } from '../../workbook/a1';
 import { SheetWriter } from '../print/sheetWriter';
 import { VERDICTS, type MachineReadings } from './analyseReadings';
 import type { Analysed } from './analysisOf';
-import { CAPABILITY_WORDS, capabilityOf } from './capabilityOf';
-import { findingText } from './findingText';
-import { writeCharts } from './readingsCharts';
+import { capabilityOfAll } from './capabilityOf';
+import { allCapabilityText, allRows, capabilityWarning } from './capabilityText';
+import { dieStrips } from './dieStrips';
+import { findingLines } from './finding';
+import { findingsOf } from './findingsOf';
+import { dieChart, timeChart, writeCharts } from './readingsCharts';
 import { CRIMP_HEADINGS, writeCrimps } from './readingsCrimps';
 import { Report, SIGNED_DIAMETER } from './report';
 import { responseText } from './responseText';
+import { dayText } from './sinceText';
 
 /** Where the numbers come from and when they were written. */
 export interface SheetOrigin {
@@ -17,16 +21,19 @@ export interface SheetOrigin {
 }
 
 function writeMachine(report: Report, machine: MachineReadings): void {
-  const { combinations, cause, crimps } = machine;
-  const { headline, details } = findingText(machine, report.unit);
+  const { combinations, cause, crimps, counts } = machine;
   report.title(machine.machine || 'All crimps');
-  report.lines(headline, ...details, responseText(machine, report.unit), '');
-  const rows = combinations.map(({ name, crimps: all, current, cause: own }, index) => [
+  findingsOf(machine, report.unit).forEach((finding, index) => {
+    report.lines(`${index + 1}. ${finding.title}`, ...findingLines(finding));
+  });
+  report.lines('', ...counts.notes, responseText(machine, report.unit), '');
+  const rows = combinations.map(({ name, crimps: all, counted, mean, cause: own }, index) => [
     index + 1,
     name,
     all.length,
-    current.length,
-    own.mean.toNumber(),
+    counted.length,
+    mean?.toNumber() ?? '',
+    own.own ?? '',
     own.correction.toNumber(),
     own.finding,
   ]);
@@ -36,6 +43,7 @@ function writeMachine(report: Report, machine: MachineReadings): void {
     crimps.length,
     cause.crimps,
     cause.offset?.toNumber() ?? '',
+    '',
     cause.correction.toNumber(),
     cause.finding,
   ];
@@ -43,29 +51,44 @@ function writeMachine(report: Report, machine: MachineReadings): void {
     'Strip',
     'Combination',
     'Crimps',
-    'At the present setting',
-    `Mean deviation (${report.unit})`,
+    'That count',
+    `Mean deviation since the last change (${report.unit})`,
+    `Of its own (${report.unit})`,
     `Change of diameter wanted (${report.unit})`,
     'Finding',
   ];
-  report.table(headings, [total, ...rows], { 4: SIGNED_DIAMETER, 5: SIGNED_DIAMETER });
+  report.table(headings, [total, ...rows], { 4: SIGNED_DIAMETER, 5: SIGNED_DIAMETER, 6: SIGNED_DIAMETER });
+  writeDies(report, machine);
   writeCapability(report, machine);
 }
 
-function writeCapability(report: Report, { crimps, tolerance }: MachineReadings): void {
-  const found = capabilityOf(crimps, tolerance.toNumber());
-  if ('indices' in found) {
-    const indices = found.indices.map(({ index, value, low, high }) => [
-      index,
-      CAPABILITY_WORDS[index],
-      value ?? '',
-      low ?? '',
-      high ?? '',
-    ]);
-    report.table(['Index', 'Capability', 'Value', '95 % from', 'to'], indices, { 2: '0.00', 3: '0.00', 4: '0.00' });
-  } else {
+function writeDies(report: Report, machine: MachineReadings): void {
+  const dies = dieStrips(machine);
+  if (dies.length === 0) return;
+  const rows = dies.map(({ name, crimps, cause }, index) => [
+    index + 1,
+    name,
+    crimps.length,
+    cause?.crimps.length ?? '',
+    '',
+    cause?.offset ?? '',
+    cause?.since ? dayText(cause.since.crimp) : '',
+    cause?.finding ?? 'not told apart',
+  ]);
+  const headings = ['Strip', 'Die', 'Crimps', 'That count', '', `Of its own (${report.unit})`, 'Since', 'Finding'];
+  report.table(headings, rows, { 5: SIGNED_DIAMETER, 6: '@' });
+}
+
+function writeCapability(report: Report, machine: MachineReadings): void {
+  const found = capabilityOfAll(machine);
+  if ('reason' in found) {
     report.lines(`No capability: ${found.reason}.`, '');
+    return;
   }
+  const indices = allRows(found).map(([label, { value, low, high }]) => ['', label, value ?? '', low ?? '', high ?? '']);
+  report.table(['', 'Capability of all combinations', 'Value', '95 % from', 'to'], indices, { 2: '0.00', 3: '0.00', 4: '0.00' });
+  const warning = capabilityWarning(machine, undefined);
+  report.lines(...(warning ? [warning] : []), allCapabilityText(found), '');
 }
 
 /**
@@ -74,12 +97,12 @@ function writeCapability(report: Report, { crimps, tolerance }: MachineReadings)
  */
 export function readingsSheet(
   sheet: string,
-  { analysis, report: read, waiting, unit }: Analysed,
+  { analysis, report: read, waiting, leftOut, unit }: Analysed,
   origin: SheetOrigin,
 ): readonly Change[] {
   const report = new Report(new SheetWriter(sheet), unit);
   report.lines(
-    'Readings: machine or setting',
+    'Readings: machine, die or setting',
     `${origin.source}; ${analysis.crimps.length} crimps; written ${origin.today}.`,
     'Findings at 95 % confidence; less than half the tolerance is left alone. Rejected crimps stay rejected; a new setting is tried on one trial piece first. The makers’ current data come first.',
   );
@@ -90,6 +113,7 @@ export function readingsSheet(
     [
       ...VERDICTS.map(verdict => ['', verdict, analysis.counts[verdict]]),
       ['', 'not measured yet', waiting],
+      ['', 'left out for good', leftOut.length],
       ['', 'cannot be used', read.leftOut.filter(({ reason }) => reason === 'problem').length],
     ],
     {},
@@ -97,6 +121,9 @@ export function readingsSheet(
   for (const machine of analysis.machines) writeMachine(report, machine);
   for (const machine of analysis.machines) {
     writeCrimps(report, machine);
+    timeChart(report, machine);
+    const dies = dieStrips(machine);
+    if (dies.length > 0) dieChart(report, machine, dies);
     writeCharts(report, machine);
   }
   const last = report.row;

@@ -20,12 +20,14 @@ export function suggestedDial({ done, pending }: EntryState, row: CrimpRow): Sug
 
 /**
  * The dial that a crimp was, or will be, made at: the row's own counts; then the one it was entered with; then what follows from the
- * combination's last crimp; then the catalogue's.
+ * combination's last crimp; then the catalogue's. A crimp that is in the sheet already keeps what is known of it, and gets no dial of later ones.
  */
 export function assumedDial(state: EntryState, row: CrimpRow): string {
   if (row.dial) return row.dial.value.toString();
   const entered = state.memory.dials[placeOf(row)];
   if (entered !== undefined) return entered;
+  // Made before, at a dial that nobody wrote down: what the next crimp is to be made at says nothing about it.
+  if (isFilled(row)) return row.fields.dial ? '' : (row.wantedDial?.value.toString() ?? '');
   return (suggestedDial(state, row)?.dial ?? row.wantedDial?.value)?.toString() ?? '';
 }
 

@@ -3,7 +3,7 @@ import { isDateFormat } from '../../core/units/sheetDate';
 import { isoDate } from '../../core/units/sheetDate';
 import type { CellValue, Change, RangeContent, Workbook } from '../../workbook/workbook';
 import { correctionChanges } from './correctionLog';
-import type { CellInSheet, CrimpRow } from './crimpRow';
+import { isFilled, type CellInSheet, type CrimpRow } from './crimpRow';
 import type { EntryWriting, WrittenCell } from './entryWriting';
 
 /** What is filled in beside the readings. */
@@ -38,7 +38,10 @@ function momentCells({ date, time }: CrimpRow['fields'], moment: number): Writte
   return cells;
 }
 
-/** The cells that change: readings, the dial, and day, time, operator and die where their cells are blank. */
+/**
+ * The cells that change: readings, the dial, and day, time, operator and die where their cells are blank. A correction fills in none of those:
+ * it is made later, and maybe by somebody else, than the crimp.
+ */
 export function entryWriting(row: CrimpRow, readings: readonly Decimal[], { dial, operator, moment }: EntryFacts): EntryWriting {
   const { fields } = row;
   const cells = row.cells.map(({ address, value }, index): WrittenCell => ({
@@ -51,9 +54,13 @@ export function entryWriting(row: CrimpRow, readings: readonly Decimal[], { dial
   const all: WrittenCell[] = [
     ...cells,
     ...(dial && fields.dial ? [{ address: fields.dial.address, before: fields.dial.value, after: dial.toNumber() }] : []),
-    ...filled(fields.die, row.wantedDie),
-    ...filled(fields.operator, operator.trim()),
-    ...(moment === undefined ? [] : momentCells(fields, moment)),
+    ...(isFilled(row)
+      ? []
+      : [
+          ...filled(fields.die, row.wantedDie),
+          ...filled(fields.operator, operator.trim()),
+          ...(moment === undefined ? [] : momentCells(fields, moment)),
+        ]),
   ];
   return { sheet: row.sheet, cells: all.filter(({ before, after }) => !same(before, after)) };
 }

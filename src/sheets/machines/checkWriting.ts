@@ -1,5 +1,5 @@
 import type { Workbook } from '../../workbook/workbook';
-import { today } from '../table/today';
+import { thisMoment } from '../table/today';
 import type { Writing } from '../print/writing';
 import { cellNumberOf, type CheckForm, type CheckResult } from './machineCheck';
 import { logEntry } from './machineLog';
@@ -16,7 +16,7 @@ export interface LoggedCheck {
 export async function checkWriting(workbook: Workbook, { form, result, by, note }: LoggedCheck): Promise<Writing> {
   const { expected, readings, mean, deviation, perTurn, turns } = result;
   const logged = await logEntry(workbook, {
-    date: today(),
+    date: thisMoment(),
     machine: form.machine.trim(),
     kind: 'Check',
     what: form.setUp.trim(),

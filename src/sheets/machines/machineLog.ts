@@ -1,4 +1,4 @@
-import { dayNumber } from '../../core/units/sheetDate';
+import { momentNumber } from '../../core/units/sheetDate';
 import type { Workbook } from '../../workbook/workbook';
 import { appendRows, type Appended, type GrowingColumn } from '../print/appendRows';
 import type { WrittenCell } from '../print/sheetWriter';
@@ -6,7 +6,7 @@ import type { WrittenCell } from '../print/sheetWriter';
 const LOG_SHEET = 'Machine log';
 
 const COLUMNS: readonly GrowingColumn[] = [
-  { heading: 'Date', width: 70, format: 'yyyy-mm-dd' },
+  { heading: 'Date', width: 110, format: 'yyyy-mm-dd hh:mm' },
   { heading: 'Machine', width: 130 },
   { heading: 'Kind', width: 60 },
   { heading: 'What', width: 220 },
@@ -23,7 +23,7 @@ const COLUMNS: readonly GrowingColumn[] = [
 
 /** One line of the log: a check of the machine, or care that was done. */
 export interface LogEntry {
-  /** ISO date. */
+  /** ISO date with its time of day: it tells the crimps made before a recalibration from those after it. */
   readonly date: string;
   readonly machine: string;
   readonly kind: 'Check' | 'Care';
@@ -41,7 +41,7 @@ export interface LogEntry {
 
 function cellsOf(entry: LogEntry): readonly WrittenCell[] {
   const { date, machine, kind, what, unit, expected, readings, mean, deviation, perTurn, turns, by, note } = entry;
-  const cells = [dayNumber(date), machine, kind, what, unit, expected, readings, mean, deviation, perTurn, turns, by, note];
+  const cells = [momentNumber(date), machine, kind, what, unit, expected, readings, mean, deviation, perTurn, turns, by, note];
   return cells.map(cell => cell ?? '');
 }
 

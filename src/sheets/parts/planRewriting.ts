@@ -75,11 +75,12 @@ interface Rewriting {
 function toldOfRewriting({ table, loaded }: ChosenTable, { grid, own, written, touched, content, spilled }: Rewriting): string[] {
   const sheet = content?.sheet ?? title(table);
   const formulas = filledCells(content, touched, []).filter(cell => formulaAt(content, cell) !== '').length;
-  const lost = own.lost > 0 ? `; filled cells of rows that come no more: ${own.lost}` : '';
+  const lost = own.lost > 0 ? `; filled cells of rows that are no longer in the file: ${own.lost}` : '';
   const sentences = [
     `${rowCount(written.rows - 1)} of ${loaded.label} go to ${sheet}!${addressOf(written)}.`,
     own.kept.length > 0 && `your own columns stay with their rows: ${own.kept.join(', ')}${lost}.`,
-    grid.dropped.length > 0 && `${grid.dropped.join(', ')} come no more.`,
+    grid.dropped.length > 0 &&
+      `${grid.dropped.length === 1 ? 'column' : 'columns'} ${grid.dropped.join(', ')} ${grid.dropped.length === 1 ? 'is' : 'are'} no longer in the file.`,
     ...spilled.map(({ from, block }) => `what the formula in ${cellName(from)} fills, ${addressOf(block)}, becomes values.`),
     formulas > 0 && `${formulas} ${formulas === 1 ? 'formula is' : 'formulas are'} replaced by values.`,
   ];

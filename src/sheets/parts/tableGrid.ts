@@ -16,7 +16,7 @@ export interface TableGrid {
   readonly dates: readonly number[];
   /** Zero-based columns with a text that a host could take for a formula, or a name that it could take for a number. */
   readonly guarded: readonly number[];
-  /** Headings that stood before and come no more. */
+  /** Headings that were there before and are no longer in the file. */
   readonly dropped: readonly string[];
 }
 

@@ -44,7 +44,7 @@ function linesOf(text: string, weight: Weight, room: number): number {
 
 /**
  * The largest font size with which a tag's text fits its label, in points; undefined where none does that can still be read.
- * The text is reckoned a little too wide rather than too narrow: a marking must not be cut off.
+ * Widths are taken a little too large rather than too small: a marking must not be cut off.
  */
 export function tagFontSize(tag: Tag, sheet: LabelSheet): number | undefined {
   const [width, height] = sheet.label;

@@ -34,7 +34,7 @@ export function AddColumns({ workbook, reading, onAdded }: Props) {
   return (
     <>
       <div className={styles.row}>
-        <Caption1>Not kept, for the table has no columns for it: {missing.join(', ')}.</Caption1>
+        <Caption1>Not kept, because the table has no columns for them: {missing.join(', ')}.</Caption1>
         <Button size="small" onClick={() => void add()}>
           Add these columns
         </Button>

@@ -2,7 +2,7 @@ import { Body1, Button, Caption1, makeStyles, Spinner, Subtitle2, Text, tokens }
 import { CalendarRegular, ErrorCircleRegular, WarningRegular } from '@fluentui/react-icons';
 import { useCallback, useEffect, useState } from 'react';
 import type { RangeContent, Workbook } from '../../workbook/workbook';
-import { today } from '../../sheets/table/today';
+import { thisMoment, today } from '../../sheets/table/today';
 import { CARE_SHEET, careSheet, careTasks, doneChanges, undoneChanges, type CareTask } from '../../sheets/machines/machineCare';
 import { logEntry } from '../../sheets/machines/machineLog';
 import { useWriting } from '../controls/useWriting';
@@ -37,7 +37,7 @@ async function careOf(workbook: Workbook): Promise<Standing> {
 
 async function doneWriting(workbook: Workbook, task: CareTask): Promise<Writing> {
   const day = today();
-  const line = { date: day, machine: task.machine, kind: 'Care', what: task.task, by: '', note: task.sentence } as const;
+  const line = { date: thisMoment(), machine: task.machine, kind: 'Care', what: task.task, by: '', note: task.sentence } as const;
   const logged = await logEntry(workbook, line);
   return {
     changes: [...doneChanges(task, day), ...logged.changes],

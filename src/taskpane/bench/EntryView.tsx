@@ -33,7 +33,7 @@ const useStyles = makeStyles({
 
 const NOT_PROVED = 'Not proved yet: better recorded once a trial piece made with it is in spec.';
 const NONE =
-  'No readings here: no rows for any. Select a cell of a table with columns Reading 1 … Reading 4 (or A 1 … A 4 and B 1 … B 4) and a target, then read the rows.';
+  'No readings here. Select a cell of a table with columns Reading 1 … Reading 4 (or A 1 … A 4 and B 1 … B 4) and a target, then read the rows.';
 
 const withStop = (sentence: string) => (/[.!?]$/.test(sentence) ? sentence : `${sentence}.`);
 

@@ -1,14 +1,14 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
 import type { ViewProps } from '../controls/viewProps';
 import { TableAnalysis } from './TableAnalysis';
-import { useCrimpSheet } from './useCrimpSheet';
+import { useAnalysis } from './useAnalysis';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM, minWidth: 0 } });
 
 /** What the readings around the selection say of machine and settings. */
 export function AnalysisView({ workbook }: ViewProps) {
   const styles = useStyles();
-  const { view, refresh } = useCrimpSheet(workbook);
+  const { view, refresh } = useAnalysis(workbook);
   return (
     <div className={styles.view}>
       {view.status === 'loading' && <Spinner label="Reading the crimps" />}
@@ -26,7 +26,7 @@ export function AnalysisView({ workbook }: ViewProps) {
           in a row, or one reading a row.
         </Body1>
       )}
-      {view.status === 'ready' && <TableAnalysis workbook={workbook} sheet={view.sheet} onChanged={refresh} />}
+      {view.status === 'ready' && <TableAnalysis workbook={workbook} source={view.source} onChanged={refresh} />}
     </div>
   );
 }

@@ -1,5 +1,8 @@
 import {
+  Body1,
   Caption1,
+  MessageBar,
+  MessageBarBody,
   Subtitle2,
   Table,
   TableBody,
@@ -9,20 +12,57 @@ import {
   TableRow,
 } from '@fluentui/react-components';
 import { useMemo } from 'react';
-import type { JudgedCrimp } from '../../sheets/analysis/analyseReadings';
-import { CAPABILITY_WORDS, capabilityOf } from '../../sheets/analysis/capabilityOf';
+import type { CombinationReadings, MachineReadings } from '../../sheets/analysis/analyseReadings';
+import { CAPABILITY_WORDS, capabilityOf, capabilityOfAll } from '../../sheets/analysis/capabilityOf';
+import {
+  allCapabilityText,
+  allRows,
+  capabilityWarning,
+  oneCapabilityText,
+  type CapabilityRow,
+} from '../../sheets/analysis/capabilityText';
 import { indexText } from '../../sheets/analysis/diameterText';
 import { useTableStyles } from '../controls/tableStyles';
 
-/** Capability with its 95 % interval. */
-export function CapabilityTable({ crimps, tolerance }: { readonly crimps: readonly JudgedCrimp[]; readonly tolerance: number }) {
+interface Props {
+  readonly machine: MachineReadings;
+  /** The combination that is looked at; undefined = all. */
+  readonly only: CombinationReadings | undefined;
+}
+
+interface Shown {
+  readonly rows: readonly CapabilityRow[];
+  readonly text: string;
+}
+
+function shownOf(machine: MachineReadings, only: CombinationReadings | undefined): Shown | { readonly reason: string } {
+  if (!only) {
+    const all = capabilityOfAll(machine);
+    return 'reason' in all ? all : { rows: allRows(all), text: allCapabilityText(all) };
+  }
+  const { counted, name, crimps } = only;
+  const found = capabilityOf(counted, crimps[0]!.tolerance.toNumber());
+  if ('reason' in found) return found;
+  const rows = found.indices.map(each => [`${each.index}, ${CAPABILITY_WORDS[each.index]}`, each] as const);
+  return { rows, text: oneCapabilityText(name, found.indices) };
+}
+
+/** Capability with its 95 % interval, what it means in the shop, and when it means little. */
+export function CapabilityTable({ machine, only }: Props) {
   const styles = useTableStyles();
-  const found = useMemo(() => capabilityOf(crimps, tolerance), [crimps, tolerance]);
+  const found = useMemo(() => shownOf(machine, only), [machine, only]);
+  const warning = useMemo(() => capabilityWarning(machine, only), [machine, only]);
   if ('reason' in found) return <Caption1>No capability: {found.reason}.</Caption1>;
   const shown = (value: number | undefined) => (value === undefined ? '–' : indexText(value));
+  const count = (only ? only.counted : machine.counts.present).length;
   return (
     <>
-      <Subtitle2 as="h3">Capability</Subtitle2>
+      <Subtitle2 as="h3">Capability {only ? `of ${only.name}` : 'of all combinations'}</Subtitle2>
+      {warning && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{warning}</MessageBarBody>
+        </MessageBar>
+      )}
       <Table size="small" aria-label="Capability" className={styles.table}>
         <TableHeader>
           <TableRow>
@@ -33,11 +73,9 @@ export function CapabilityTable({ crimps, tolerance }: { readonly crimps: readon
           </TableRow>
         </TableHeader>
         <TableBody>
-          {found.indices.map(({ index, value, low, high }) => (
-            <TableRow key={index}>
-              <TableCell className={styles.wide}>
-                {index}, {CAPABILITY_WORDS[index]}
-              </TableCell>
+          {found.rows.map(([label, { value, low, high }]) => (
+            <TableRow key={label}>
+              <TableCell className={styles.wide}>{label}</TableCell>
               <TableCell className={styles.number}>{shown(value)}</TableCell>
               <TableCell className={styles.number}>{shown(low)}</TableCell>
               <TableCell className={styles.number}>{shown(high)}</TableCell>
@@ -45,9 +83,10 @@ export function CapabilityTable({ crimps, tolerance }: { readonly crimps: readon
           ))}
         </TableBody>
       </Table>
+      <Body1>{found.text}</Body1>
       <Caption1>
-        1.00: three sigma on either side just fit the tolerance; more is better. With {crimps.length} crimps the true value lies
-        somewhere in the interval.
+        1.00: three sigma on either side just fit the tolerance; more is better. With {count} crimps the true value lies somewhere
+        in the interval.{only ? '' : ' Choose one combination above to see its own.'}
       </Caption1>
     </>
   );

@@ -9,6 +9,14 @@ interface Props {
   readonly unit: LengthUnit;
 }
 
+const WORDS: Readonly<Record<CombinationReadings['cause']['finding'], string>> = {
+  'OWN SETTING': ': own setting off',
+  'WITH THE DIE': ': off with its die',
+  'WITH THE MACHINE': '',
+  'CANNOT TELL': ': cannot tell yet',
+  'NOT COUNTED': ': not crimped since the last change',
+};
+
 /** What the strip picture shows, in numbers and words. */
 export function CombinationTable({ combinations, unit }: Props) {
   const styles = useTableStyles();
@@ -25,18 +33,18 @@ export function CombinationTable({ combinations, unit }: Props) {
       </TableHeader>
       <TableBody>
         {combinations.map(combination => {
-          const { name, crimps, current, cause } = combination;
-          const earlier = crimps.length - current.length;
+          const { name, crimps, counted, mean, cause } = combination;
+          const earlier = crimps.length - counted.length;
           return (
             <TableRow key={name}>
               <TableCell className={styles.wide}>
                 {name}
-                {cause.finding === 'OWN SETTING' ? ': own setting off' : ''}
-                {earlier > 0 ? ` (${earlier} at an earlier setting, not in the mean)` : ''}
+                {WORDS[cause.finding]}
+                {earlier > 0 && counted.length > 0 ? ` (${earlier} at an earlier setting, not in the mean)` : ''}
               </TableCell>
               <TableCell className={styles.number}>{crimps.length}</TableCell>
               <TableCell className={styles.number}>{outOf(combination)}</TableCell>
-              <TableCell className={styles.number}>{deviationText(cause.mean, unit, true)}</TableCell>
+              <TableCell className={styles.number}>{mean ? deviationText(mean, unit, true) : '–'}</TableCell>
             </TableRow>
           );
         })}

@@ -2,7 +2,9 @@ import { Body1, Caption1, Field, makeStyles, Select, Subtitle2, tokens } from '@
 import { useCallback, useMemo, useState } from 'react';
 import { TradeError } from '../../core/tradeError';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { JudgedCrimp, MachineReadings } from '../../sheets/analysis/analyseReadings';
+import type { MachineReadings } from '../../sheets/analysis/analyseReadings';
+import type { JudgedCrimp } from '../../sheets/analysis/judgedCrimp';
+import { mixedNote } from '../../sheets/analysis/settingFinding';
 import {
   controlCharts,
   SUBGROUPINGS,
@@ -10,7 +12,7 @@ import {
   type ControlCharts as Charts,
   type Subgrouping,
 } from '../../sheets/analysis/controlChart';
-import { chartNotes, limitsText, mixedNote, signalTexts } from '../../sheets/analysis/controlText';
+import { chartNotes, limitsText, signalTexts } from '../../sheets/analysis/controlText';
 import { Picture, type Plots } from './Picture';
 
 const useStyles = makeStyles({
@@ -66,13 +68,15 @@ interface Props {
   readonly machine: MachineReadings;
   readonly unit: LengthUnit;
   readonly order: 'date' | 'sheet';
+  /** The combination that is looked at; "" = all. */
+  readonly only: string;
+  readonly onOnly: (name: string) => void;
 }
 
 /** Control charts of a machine's deviations: all combinations, or one; which points are subgroups is the user's choice. */
-export function ControlCharts({ machine, unit, order }: Props) {
+export function ControlCharts({ machine, unit, order, only, onOnly }: Props) {
   const styles = useStyles();
   const [by, setBy] = useState<Subgrouping>('each');
-  const [only, setOnly] = useState('');
   const crimps = useMemo(() => machine.combinations.find(({ name }) => name === only)?.crimps ?? machine.crimps, [machine, only]);
   const found = useMemo(() => chartsOf(crimps, by), [crimps, by]);
   return (
@@ -89,7 +93,7 @@ export function ControlCharts({ machine, unit, order }: Props) {
           </Select>
         </Field>
         <Field label="Of" size="small">
-          <Select className={styles.narrow} size="small" value={only} onChange={(_, { value }) => setOnly(value)}>
+          <Select className={styles.narrow} size="small" value={only} onChange={(_, { value }) => onOnly(value)}>
             <option value="">all combinations</option>
             {machine.combinations.map(({ name }) => (
               <option key={name} value={name}>

@@ -13,7 +13,7 @@ interface Props {
 /** Dials that the finding asks for, of combinations whose machine, hose and coupling the sheet names. */
 function dialProposals(machine: MachineReadings, day: string): readonly DialProposal[] {
   return machine.combinations.flatMap((combination): DialProposal[] => {
-    const newest = combination.current.at(-1);
+    const newest = combination.counted.at(-1);
     if (combination.cause.finding !== 'OWN SETTING' || !newest) return [];
     const { hose, fitting, die } = newest;
     const move = dialMove(machine, combination);
@@ -27,7 +27,7 @@ const RECALIBRATE_FIRST = 'Recalibrate the machine first, then try this dial on 
 
 /** The dials that an analysis asks for, each to be recorded in Machines after a look at old and new. */
 export function SuggestedDials({ workbook, machine }: Props) {
-  const caution = machine.cause.finding === 'SETTING' ? TRY_FIRST : RECALIBRATE_FIRST;
+  const caution = !machine.cause.off.some(each => each.startsWith('MACHINE')) ? TRY_FIRST : RECALIBRATE_FIRST;
   return dialProposals(machine, today()).map(proposal => (
     <AcceptDial
       key={`${proposal.hose} ${proposal.fitting} ${proposal.die} ${proposal.dial}`}

@@ -11,12 +11,17 @@ import {
 import { useMemo, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { analysisOf, type Analysed } from '../../sheets/analysis/analysisOf';
+import type { AnalysisMemory } from '../../sheets/analysis/analysisMemory';
+import { rememberAnalysis } from '../../sheets/analysis/analysisMemory';
+import type { AnalysisSource } from '../../sheets/analysis/readAnalysis';
 import { readOptionsOf } from '../../sheets/crimps/crimpFields';
 import type { CrimpSheet } from '../../sheets/crimps/crimpSheet';
 import type { Takeable } from '../../sheets/table/tableRows';
 import { CrimpSettings } from '../controls/CrimpSettings';
 import { CrimpsRead } from '../controls/CrimpsRead';
 import { useCrimpFields } from '../controls/useCrimpFields';
+import { FromDay } from './FromDay';
+import { LeftOutCrimps } from './LeftOutCrimps';
 import { MachineSection } from './MachineSection';
 import { VerdictCounts } from './VerdictCounts';
 import { WriteReadings } from './WriteReadings';
@@ -44,18 +49,20 @@ function readText({ sheet, chosen }: CrimpSheet, { crimps, waiting }: Analysed):
 
 interface Props {
   readonly workbook: Workbook;
-  readonly sheet: CrimpSheet;
+  readonly source: AnalysisSource;
   /** Something about the sheet is remembered: read it again. */
   readonly onChanged: () => void;
 }
 
 /** The analysis of a sheet: verdicts, findings by machine, the way to a sheet of results; what was read, and how to correct it. */
-export function TableAnalysis({ workbook, sheet, onChanged }: Props) {
+export function TableAnalysis({ workbook, source, onChanged }: Props) {
+  const { sheet, context } = source;
   const styles = useStyles();
   const [fields, setFields] = useCrimpFields();
   const [take, setTake] = useState<ReadonlySet<Takeable>>(new Set());
-  const analysed = useMemo(() => analysisOf(sheet, readOptionsOf(fields, take)), [sheet, fields, take]);
+  const analysed = useMemo(() => analysisOf(sheet, readOptionsOf(fields, take), context), [sheet, fields, take, context]);
   const { reading, report, analysis, crimps, waiting, unit } = analysed;
+  const decide = (memory: AnalysisMemory) => void rememberAnalysis(workbook, memory).then(onChanged, () => undefined);
   const hasReadings = reading.tables.length > 0;
   const machines = useMemo(() => [...(sheet.catalogue?.index.machines.values() ?? [])], [sheet.catalogue]);
   const notes = [...new Set(reading.rows.flatMap(row => row.notes))];
@@ -97,14 +104,24 @@ export function TableAnalysis({ workbook, sheet, onChanged }: Props) {
           </AccordionPanel>
         </AccordionItem>
       </Accordion>
+      <LeftOutCrimps crimps={analysed.leftOut} memory={context.memory} onDecided={decide} />
       {crimps.length === 0 && waiting > 0 && (
         <Body1>None of them is measured yet: type the readings under Entry, or into the sheet.</Body1>
       )}
       {analysis.crimps.length > 0 && (
         <>
           <VerdictCounts counts={analysis.counts} />
+          <FromDay sheet={sheet.sheet} memory={context.memory} onDecided={decide} />
           {analysis.machines.map(machine => (
-            <MachineSection key={machine.machine} workbook={workbook} machine={machine} unit={unit} order={analysis.order} />
+            <MachineSection
+              key={machine.machine}
+              workbook={workbook}
+              machine={machine}
+              unit={unit}
+              order={analysis.order}
+              memory={context.memory}
+              onDecided={decide}
+            />
           ))}
           <WriteReadings workbook={workbook} sheet={sheet} analysed={analysed} />
           <div className={styles.caution}>

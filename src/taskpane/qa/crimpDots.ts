@@ -1,13 +1,13 @@
 import { dot } from '@observablehq/plot';
 import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { JudgedCrimp, MachineReadings } from '../../sheets/analysis/analyseReadings';
+import { deviationOf, type JudgedCrimp } from '../../sheets/analysis/judgedCrimp';
 import { deviationText } from '../../sheets/analysis/diameterText';
 import { MOST_DRAWN } from '../../sheets/analysis/mostDrawn';
 import { BAD, GOOD } from './plotColours';
 
 /** Each verdict has a shape of its own; the colour only repeats it. */
-const SHAPES: Readonly<
+export const SHAPES: Readonly<
   Record<CrimpVerdict, { readonly symbol: 'circle' | 'triangle' | 'diamond' | 'square'; readonly rotate: number }>
 > = {
   'IN SPEC': { symbol: 'circle', rotate: 0 },
@@ -34,10 +34,14 @@ function level(index: number, count: number): number {
   return DOTS_FROM + ((DOTS_TO - DOTS_FROM) * ((index % levels) + 0.5)) / levels;
 }
 
-export const deviationOf = ({ measure }: JudgedCrimp) => measure.deviation.toNumber();
+/** Crimps of one strip, and those of them that show the present. */
+export interface DotStrip {
+  readonly crimps: readonly JudgedCrimp[];
+  readonly current: readonly JudgedCrimp[];
+}
 
-function stripsOf({ combinations }: MachineReadings): readonly Strip[] {
-  return combinations.flatMap(({ crimps, current }, row) => {
+function stripsOf(strips: readonly DotStrip[]): readonly Strip[] {
+  return strips.flatMap(({ crimps, current }, row) => {
     const present = new Set(current);
     return crimps.slice(-MOST_DRAWN).map((crimp, index): Strip => ({
       x: deviationOf(crimp),
@@ -48,9 +52,9 @@ function stripsOf({ combinations }: MachineReadings): readonly Strip[] {
   });
 }
 
-/** Every crimp as a dot on the strip of its combination; hollow where it was made at an earlier setting. */
-export function crimpDots(machine: MachineReadings, unit: LengthUnit) {
-  const strips = stripsOf(machine);
+/** Every crimp as a dot on its strip; hollow where it was made before the last change or at an earlier setting. */
+export function crimpDots(all: readonly DotStrip[], unit: LengthUnit) {
+  const strips = stripsOf(all);
   const dots = (verdict: CrimpVerdict, isCurrent: boolean) =>
     dot(
       strips.filter(strip => strip.crimp.verdict === verdict && strip.isCurrent === isCurrent),

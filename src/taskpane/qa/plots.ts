@@ -1,2 +1,3 @@
 export { controlPlot } from './controlPlot';
-export { stripPlot } from './stripPlot';
+export { diePlot, stripPlot } from './stripPlot';
+export { timePlot } from './timePlot';

@@ -4,7 +4,8 @@ import { parse } from 'papaparse';
 import { blockOf } from '../../../src/workbook/a1';
 import type { CellValue } from '../../../src/workbook/workbook';
 import { analysisOf } from '../../../src/sheets/analysis/analysisOf';
-import { findingText } from '../../../src/sheets/analysis/findingText';
+import { findingLines } from '../../../src/sheets/analysis/finding';
+import { findingsOf } from '../../../src/sheets/analysis/findingsOf';
 import { NO_CRIMP_FIELDS, readOptionsOf, type CrimpFields } from '../../../src/sheets/crimps/crimpFields';
 import { crimpSheetOf } from '../../../src/sheets/crimps/crimpSheet';
 import { sheetContent } from '../table/sheetContent';
@@ -28,6 +29,12 @@ function crimpsOf(row: readonly string[], off: number, machine = GATE, scale = 1
   });
 }
 
+/** The third row's crimps made with the die of the fourth: one die for two combinations tells a setting from a die. */
+const sharingDie = (table: readonly CellValue[][]) =>
+  table.map(row =>
+    row.map((cell, column) => (HEAD[column] === 'Die' && cell === of(rows[2]!, 'Die') ? of(rows[3]!, 'Die') : cell)),
+  );
+
 function analyse(table: readonly (readonly CellValue[])[], fields: Partial<CrimpFields> = {}) {
   const sheet = crimpSheetOf({ used: sheetContent(table), catalogue }, blockOf('A3')!);
   const analysed = analysisOf(sheet, readOptionsOf({ ...NO_CRIMP_FIELDS, ...fields }));
@@ -46,31 +53,33 @@ test('target, tolerance and largest spread come from the crimp row of hose and f
 
 test('turns and next dial come from the Machines table of the crimps’ own machine', () => {
   // Machines of the sample: at the gate 0.016 mm a digit and 0.44 mm a turn, tighter with a higher number; in the van −0.07 and 0.37.
-  const all = [...rows.slice(0, 3).flatMap(row => crimpsOf(row, 11)), ...crimpsOf(rows[3]!, 11 + 16)];
+  const all = sharingDie([...rows.slice(0, 3).flatMap(row => crimpsOf(row, 11)), ...crimpsOf(rows[3]!, 11 + 16)]);
   const { analysis } = analyse([HEAD, ...all]);
   const [machine] = analysis.machines;
   expect(machine!.cause.finding).toBe('MACHINE + SETTING');
-  const { headline, details } = findingText(machine!, 'mm');
+  const [first, second] = findingsOf(machine!, 'mm');
   const dial = Number(of(rows[3]!, 'Dial'));
-  expect(headline).toContain(`set its dial from ${dial} to ${dial + 10}, crimp one trial piece and measure`);
-  expect(details[0]).toBe('Turn the adjuster 0.25 turns tighter (0.44 mm a turn, table Machines).');
-  expect(details.join(' ')).toContain('0.016 mm a digit, table Machines');
+  expect(second!.sentence).toContain(`set its dial from ${dial} to ${dial + 10}, crimp one trial piece and measure`);
+  expect(first!.actions[0]).toBe(
+    'Turn the calibration screw 0.25 turns tighter (0.44 mm a turn, table Machines). The machine’s manual says which way. Check again with one trial crimp.',
+  );
+  expect(findingLines(second!).join(' ')).toContain('0.016 mm a digit, table Machines');
 });
 
 test('on the machine whose higher numbers crimp looser the dial goes the other way', () => {
   const van = 'Machine in the van';
-  const crimped = [...rows.slice(0, 3).flatMap(row => crimpsOf(row, 0, van)), ...crimpsOf(rows[3]!, 16, van)];
+  const crimped = sharingDie([...rows.slice(0, 3).flatMap(row => crimpsOf(row, 0, van)), ...crimpsOf(rows[3]!, 16, van)]);
   // Its dial ends at 60: those of the catalogue are not for it. 0.16 mm ÷ 0.07 mm a digit are 2 digits.
   const all = crimped.map(row => row.map((cell, column) => (HEAD[column] === 'Dial' ? 30 : cell)));
   const { analysis } = analyse([HEAD, ...all]);
-  expect(findingText(analysis.machines[0]!, 'mm').headline).toContain('set its dial from 30 to 28');
+  expect(findingsOf(analysis.machines[0]!, 'mm')[0]!.sentence).toContain('set its dial from 30 to 28');
 });
 
 test('a machine chosen in the pane counts for rows that name none', () => {
   const all = rows.flatMap(row => crimpsOf(row, 11, ''));
   const { analysis } = analyse([HEAD, ...all], { machine: GATE });
   expect(analysis.machines.map(({ machine }) => machine)).toEqual([GATE]);
-  expect(findingText(analysis.machines[0]!, 'mm').details[0]).toMatch(/^Turn the adjuster 0\.25 turns tighter/);
+  expect(findingsOf(analysis.machines[0]!, 'mm')[0]!.actions[0]).toMatch(/^Turn the calibration screw 0\.25 turns tighter/);
 });
 
 test('readings in inches are held against a catalogue in millimetres', () => {

@@ -1,7 +1,8 @@
 import { indexText } from '../../../src/sheets/analysis/diameterText';
 import { measureCrimp } from '../../../src/core/crimp/crimpMeasure';
 import { Decimal } from '../../../src/core/units/decimal';
-import type { JudgedCrimp, MachineReadings } from '../../../src/sheets/analysis/analyseReadings';
+import type { MachineReadings } from '../../../src/sheets/analysis/analyseReadings';
+import type { JudgedCrimp } from '../../../src/sheets/analysis/judgedCrimp';
 import { capabilityOf } from '../../../src/sheets/analysis/capabilityOf';
 import { controlCharts } from '../../../src/sheets/analysis/controlChart';
 import { chartNotes, limitsText, signalTexts } from '../../../src/sheets/analysis/controlText';

@@ -4,8 +4,9 @@ import { Decimal } from '../../../src/core/units/decimal';
 import { blockOf } from '../../../src/workbook/a1';
 import type { CellValue } from '../../../src/workbook/workbook';
 import { analyseReadings, type ReadingsAnalysis } from '../../../src/sheets/analysis/analyseReadings';
-import { mixedNote } from '../../../src/sheets/analysis/controlText';
-import { findingText } from '../../../src/sheets/analysis/findingText';
+import { findingLines } from '../../../src/sheets/analysis/finding';
+import { findingsOf } from '../../../src/sheets/analysis/findingsOf';
+import { mixedNote } from '../../../src/sheets/analysis/settingFinding';
 import { crimpSheetOf } from '../../../src/sheets/crimps/crimpSheet';
 import type { MachineFacts } from '../../../src/sheets/analysis/machineFacts';
 import { crimpRowsOf, measuredCrimps } from '../../../src/sheets/crimps/readCrimpRows';
@@ -31,7 +32,12 @@ function analyse(rows: readonly (readonly CellValue[])[], facts: MachineFacts = 
   return analyseReadings({ unit: 'mm', crimps }, { factsOf: () => facts });
 }
 
-const textOf = ({ machines: [machine] }: ReadingsAnalysis) => findingText(machine!, 'mm');
+/** What stands first, and everything that is said after it. */
+function textOf({ machines: [machine] }: ReadingsAnalysis) {
+  const [first, ...others] = findingsOf(machine!, 'mm');
+  const details = [...findingLines(first!).slice(1), ...others.flatMap(findingLines)];
+  return { headline: first!.sentence, details, all: [first!, ...others] };
+}
 const known = (value: string) => ({ value: new Decimal(value), from: 'table Machines' });
 
 let book: Awaited<ReturnType<typeof sampleSheets>>;
@@ -62,8 +68,9 @@ describe('the planted causes of the measurement book are named', () => {
       /^Only Larch DN 16 with 24° cone is off, 0\.1[678] mm large: set its dial from 425 to 43[56], crimp one trial piece and measure\.$/,
     );
     expect(textOf(week('Week 40')).headline).toMatch(/^All combinations crimp 0\.(09|10|11) mm large: recalibrate\.$/);
-    expect(textOf(week('Week 41')).headline).toMatch(
-      /^The whole machine crimps 0\.(09|10|11) mm small: recalibrate\. Rowan DN 19 with split flange is 0\.1[789] mm large of its own: change its dial from 425 so that it crimps 0\.1[789] mm tighter, crimp one trial piece and measure\.$/,
+    expect(textOf(week('Week 41')).headline).toMatch(/^The whole machine crimps 0\.(09|10|11) mm small: recalibrate\.$/);
+    expect(textOf(week('Week 41')).all[1]!.sentence).toMatch(
+      /^Alder DN 19 with 60° cone is 0\.1[789] mm large of its own: change its dial from 313 so that it crimps 0\.1[789] mm tighter, crimp one trial piece and measure\.$/,
     );
     expect(textOf(week('Week 42')).headline).toBe(
       'Not enough crimps yet: measure one more combination, two crimps or more of it.',
@@ -75,16 +82,20 @@ describe('the way to turn', () => {
   test('too large: tighter, by offset ÷ change per turn', () => {
     const analysis = week('Week 40', { perTurn: known('0.44') });
     const turns = analysis.machines[0]!.cause.offset!.div('0.44').toDecimalPlaces(2).toString();
-    expect(textOf(analysis).details[0]).toBe(`Turn the adjuster ${turns} turns tighter (0.44 mm a turn, table Machines).`);
+    expect(textOf(analysis).details[0]).toBe(
+      `Turn the calibration screw ${turns} turns tighter (0.44 mm a turn, table Machines). The machine’s manual says which way. Check again with one trial crimp.`,
+    );
   });
 
   test('too small: looser', () => {
-    expect(textOf(week('Week 41', { perTurn: known('0.44') })).details[0]).toMatch(/^Turn the adjuster 0\.2\d* turns looser/);
+    expect(textOf(week('Week 41', { perTurn: known('0.44') })).details[0]).toMatch(
+      /^Turn the calibration screw 0\.2\d* turns looser/,
+    );
   });
 
   test('the change per turn is not known: the amount is said, no turns are made up', () => {
     expect(textOf(week('Week 40')).details[0]).toMatch(
-      /^Turn the adjuster so that it crimps 0\.\d\d mm tighter; enter its change per turn/,
+      /^Turn the calibration screw so that it crimps 0\.\d\d mm tighter\. Enter its change per turn/,
     );
   });
 });
@@ -118,7 +129,7 @@ test('crimps made before the dial was changed do not tell about the setting as i
   const [machine] = analyse([HEAD, ...before, ...after, ...others]).machines;
   expect(machine!.cause.finding).toBe('IN SPEC');
   expect(machine!.combinations[0]).toMatchObject({ name: 'A' });
-  expect([machine!.combinations[0]!.crimps.length, machine!.combinations[0]!.current.length]).toEqual([8, 4]);
+  expect([machine!.combinations[0]!.crimps.length, machine!.combinations[0]!.counted.length]).toEqual([8, 4]);
 });
 
 test('the dial’s step is taken from the crimps where they show it and nobody states it', () => {
@@ -140,7 +151,7 @@ test('the dial’s step is taken from the crimps where they show it and nobody s
       'Alder',
       noise.map(each => 20 + each),
       410,
-      'D40',
+      'D31',
     ),
   ]);
   const { headline, details } = textOf(analysis);
@@ -149,7 +160,8 @@ test('the dial’s step is taken from the crimps where they show it and nobody s
 });
 
 describe('what is missing is asked for by name', () => {
-  const off = (dial: number) => ['A', 'B', 'C'].flatMap(name => crimpsOf(name, [0, 1, -1, 0, name === 'A' ? 1 : 0], dial, name));
+  const off = (dial: number) =>
+    ['A', 'B', 'C'].flatMap(name => crimpsOf(name, [0, 1, -1, 0, name === 'A' ? 1 : 0], dial, name === 'A' ? 'D' : name));
   const rows = (dial: number) => [...off(dial), ...crimpsOf('D', [20, 21, 19, 20, 20], dial, 'D')];
 
   test('dials stand in the sheet: only the change per digit', () => {
@@ -176,7 +188,7 @@ test('an interval narrower than the caliper’s last digit is told with one more
   const rows = ['A', 'B', 'C'].flatMap(name =>
     crimpsOf(name, Array(20).fill(2), 400, name).concat(crimpsOf(name, [1.9, 2.1], 400, name)),
   );
-  expect(textOf(analyse([HEAD, ...rows])).details[0]).toMatch(/lies between 0\.019 mm|lies between 0\.020 mm/);
+  expect(textOf(analyse([HEAD, ...rows])).details[1]).toMatch(/between 0\.019 mm|between 0\.020 mm/);
 });
 
 describe('not enough crimps', () => {
@@ -184,7 +196,7 @@ describe('not enough crimps', () => {
     const rows = crimpsOf('A', [10, 11, 9, 10]).map(row => row.slice(1));
     const { headline, details } = textOf(analyse([HEAD.slice(1), ...rows]));
     expect(headline).toBe('No column names hose and coupling, so that all crimps count as one combination.');
-    expect(details[0]).toMatch(/Choose the column under “Columns read”/);
+    expect(details[1]).toMatch(/^Choose the column under “Columns read”\. It takes three combinations or more/);
   });
 
   test('no repeats: a second crimp is asked for', () => {
@@ -227,4 +239,41 @@ test('machines are judged one by one, and each crimp is counted once', () => {
     ['Van', 'MACHINE OR DIE'],
   ]);
   expect(counts).toEqual({ 'IN SPEC': 15, LOOSE: 9, TIGHT: 0, OVAL: 0, UNSURE: 0 });
+});
+
+test('an interval on either side of 0 that two decimals call 0.00 is told with three', () => {
+  const rows = ['A', 'B', 'C'].flatMap(name =>
+    crimpsOf(name, Array(20).fill(0), 400, name).concat(crimpsOf(name, [-0.25, 0.25], 400, name)),
+  );
+  const lines = textOf(analyse([HEAD, ...rows])).details.join(' ');
+  expect(lines).toContain('Machine offset: between ');
+  expect(lines).not.toMatch(/between −?0\.00 mm and −?0\.00 mm/);
+});
+
+test('many settings off by the same are asked about before any dial is changed', () => {
+  const names = Array.from({ length: 12 }, (_, index) => `C${index}`);
+  const rows = names.flatMap((name, index) =>
+    crimpsOf(
+      name,
+      [0, 1, -1, 0, 1].map(each => each + (index < 4 ? 14 : 0)),
+      400,
+      index % 2 ? 'D22' : 'D26',
+    ),
+  );
+  const { all } = textOf(analyse([HEAD, ...rows]));
+  expect(all[0]!.sentence).toMatch(
+    /^4 of 12 combinations are off by about the same, 0\.14 mm large: a second machine, or a die or caliper/,
+  );
+  expect(all[0]!.actions).toContain('Change no dial until that is clear.');
+  expect(all.filter(({ kind }) => kind === 'setting')).toHaveLength(4);
+});
+
+test('a machine that came right is in order, with what it was before', () => {
+  const dated = (name: string, day: number, off: number) =>
+    crimpsOf(name, [off, off + 1, off - 1], 400, 'D22').map(row => [46_000 + day, ...row]);
+  const rows = [0, 1, 2, 3, 4, 5].flatMap(day => ['A', 'B', 'C', 'D'].flatMap(name => dated(name, day, day < 3 ? 13 : 0)));
+  const { headline, all } = textOf(analyse([['Date', ...HEAD], ...rows]));
+  expect(headline).toMatch(/^Machine and settings are in order/);
+  expect(all[0]!.look).toBe('success');
+  expect(all[0]!.facts[0]).toMatch(/^The machine changed on 2025-12-12: \+0\.13 mm before, 0\.00 mm since\./);
 });

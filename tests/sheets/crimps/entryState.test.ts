@@ -79,6 +79,28 @@ describe('the dial that a crimp was made at', () => {
   });
 });
 
+test('a crimp that is in the sheet already gets neither the dial, nor the day, operator and die of a later one', () => {
+  const more = ['Date', 'Operator', 'Die', 'Dial'];
+  const old = [...line(1).slice(0, 4), 25.19, 25.2, '', '', '', ''];
+  const state = opened([[...HEAD, ...more], line(2, '', '', '', ''), old]);
+  // The second line asks for another dial; the first one was made at nobody knows what.
+  const first = typed(entryState(state, { type: 'operator', text: 'Ann' }), '25.2', '25.2');
+  const back = entryState(first, { type: 'goTo', index: 1 });
+  expect(back.dialText).toBe('');
+  expect(written(typed(back, '25.18', '25.2'))).toEqual(['E3 25.18']);
+});
+
+test('what is on its way to the sheet is remembered until it is there', async () => {
+  const rows = [HEAD, line(1), line(2)];
+  const sent = typed(opened(rows), '25.01', '25');
+  const { workbook } = fakeWorkbook({ Record: [[]] }, { sheet: 'Record', address: 'A1' });
+  await workbook.remember('entry', memoryText(sent));
+  const loaded = entryState(EMPTY_ENTRY, { type: 'open', rows: readingOf(rows).rows, remembered: await recallEntry(workbook) });
+  expect(entryState(loaded, { type: 'goTo', index: 0 }).texts).toEqual(['25.01', '25']);
+  const there = entryState(sent, { type: 'written', result: sent.pending[0]! });
+  expect(memoryText(there) ?? '').not.toContain('25.01');
+});
+
 test('a reload in the middle of an entry loses nothing that was typed', async () => {
   const rows = [HEAD, line(1), line(2)];
   const half = entryState(opened(rows), { type: 'type', field: 0, text: '25.0' });

@@ -82,7 +82,7 @@ describe('replacing a catalogue', () => {
     expect(planned.told).toContain('Hoses stays as it is.');
   });
 
-  test('blanks rows that come no more, and old formulas become values in the copy', async () => {
+  test('blanks rows that are no longer in the file, and old formulas become values in the copy', async () => {
     const rows = treeTables.hoses.map(row => [...row]) as (string | number | null | { formula: string })[][];
     rows[1]![12] = { formula: '=4*2' };
     const workbook = standingWorkbook({ Hoses: rows });
@@ -104,7 +104,7 @@ describe('replacing a catalogue', () => {
     const { plan } = await loadThrough(workbook, { 'hoses.csv': csvOf([head!, first!, fourth!, second!]) });
     const planned = await plan();
     expect(planned.told).toContain(
-      'Hoses: your own columns stay with their rows: Shelf; filled cells of rows that come no more: 1.',
+      'Hoses: your own columns stay with their rows: Shelf; filled cells of rows that are no longer in the file: 1.',
     );
     await writeParts(workbook, planned);
     expect(workbook.shown('Hoses')!.map(row => [row[0], row[14]])).toEqual([

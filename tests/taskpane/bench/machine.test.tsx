@@ -99,19 +99,8 @@ test('a check is written as a row of Machine log, which is made with its heading
   fireEvent.click(screen.getByRole('button', { name: 'Write to Machine log' }));
   expect(await screen.findByText(/Written to Machine log, row 2; the sheet is new/)).toBeTruthy();
   const row = (await workbook.used('Machine log'))!.values[1]!;
-  expect(row.slice(0, 11)).toEqual([
-    dayNumber(today()),
-    'Gate',
-    'Check',
-    'ring 3',
-    'mm',
-    25,
-    '25.11  25.11  25.11  25.11',
-    25.11,
-    0.11,
-    0.44,
-    0.25,
-  ]);
+  expect(Math.floor(row[0] as number)).toBe(dayNumber(today()));
+  expect(row.slice(1, 11)).toEqual(['Gate', 'Check', 'ring 3', 'mm', 25, '25.11  25.11  25.11  25.11', 25.11, 0.11, 0.44, 0.25]);
   fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
   expect(await screen.findByText('Taken back.')).toBeTruthy();
   expect((await workbook.used('Machine log'))!.values.flat().join('')).toBe('');

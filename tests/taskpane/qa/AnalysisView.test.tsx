@@ -6,6 +6,8 @@ import { AnalysisView } from '../../../src/taskpane/qa/AnalysisView';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 import { tableAnswers } from '../../../src/sheets/table/tableAnswers';
 import { viewProps } from '../viewProps';
+import { recallAnalysis } from '../../../src/sheets/analysis/analysisMemory';
+import { PLANTED_SHEETS } from '../../sheets/analysis/plantedSheets';
 import { sampleSheets } from '../../sheets/analysis/sampleSheet';
 
 let book: Readonly<Record<string, FakeCell[][]>>;
@@ -68,10 +70,14 @@ test('change per digit and per turn, entered by hand, make the next dial and the
   const crimps = within(await section());
   expect(
     crimps.getByText(
-      /Rowan DN 19 with split flange is 0\.19 mm large of its own: set its dial from 425 to 43(6|7), crimp one trial piece and measure/,
+      /^Alder DN 19 with 60° cone is 0\.1[789] mm large of its own: set its dial from \d+ to \d+, crimp one trial piece and measure/,
     ),
   ).toBeTruthy();
-  expect(crimps.getByText(/^Turn the adjuster 0\.22 turns looser \(0\.44 mm a turn, as entered\)\.$/)).toBeTruthy();
+  expect(
+    crimps.getByText(
+      /^Turn the calibration screw 0\.22 turns looser \(0\.44 mm a turn, as entered\)\. The machine’s manual says which way/,
+    ),
+  ).toBeTruthy();
 });
 
 test('what is typed wrongly is said at its field and not used', async () => {
@@ -80,7 +86,7 @@ test('what is typed wrongly is said at its field and not used', async () => {
   fireEvent.click(screen.getByRole('button', { name: 'Limits and machine' }));
   fill(/^Change per turn/, '-0.4');
   expect(screen.getByText('More than 0')).toBeTruthy();
-  expect(within(await section()).getByText(/enter its change per turn/)).toBeTruthy();
+  expect(within(await section()).getByText(/Enter its change per turn/)).toBeTruthy();
 });
 
 test('a row that cannot be used leads to its cell', async () => {
@@ -144,7 +150,7 @@ test('results go to a new sheet as values with charts; the try-out sheet says it
   expect(await screen.findByText('Readings', { selector: 'button *, button, a' })).toBeTruthy();
   const changes = written[0] as readonly Change[];
   expect(changes[0]).toEqual({ kind: 'addSheet', sheet: 'Readings' });
-  expect(changes.filter(({ kind }) => kind === 'chart')).toHaveLength(3);
+  expect(changes.filter(({ kind }) => kind === 'chart')).toHaveLength(5);
 });
 
 test('a sheet without readings says what to select', async () => {
@@ -166,4 +172,84 @@ test('several columns of readings, corrected where one was taken, hold a crimp a
     await waitFor(() => expect(screen.getByRole<HTMLSelectElement>('combobox', { name }).value).toBe('reading'));
   }
   expect(await screen.findByText('2 crimps read from sheet Crimps.')).toBeTruthy();
+});
+
+describe('a book of eight weeks', () => {
+  const planted = (name: string) => PLANTED_SHEETS.find(([each]) => each === name)![1]();
+  const openPlanted = (name: string) => {
+    const { rows, log } = planted(name);
+    const sheets = { Crimps: rows.map(row => [...row]), ...(log && { 'Machine log': log.map(row => [...row]) }) };
+    return open('Crimps', 'A3', sheets as Record<string, FakeCell[][]>);
+  };
+
+  test('a shift is dated, drawn over time and by die, and nothing is green', async () => {
+    openPlanted('a shift in week 6');
+    const crimps = within(await section());
+    expect(
+      crimps.getByText(/^Since 2026-02-09 the whole machine crimps 0\.13 mm large \(before: 0\.00 mm\): recalibrate\.$/),
+    ).toBeTruthy();
+    expect(crimps.getByText(/^110 of the 150 crimps since 2026-02-09 are rejected/)).toBeTruthy();
+    const picture = crimps.getByRole('img', { name: /^Deviations over time\. The machine changed on 2026-02-09/ });
+    await waitFor(() => expect(picture.querySelector('svg')).toBeTruthy(), { timeout: 15_000 });
+    expect(picture.textContent).toContain('change 2026-02-09');
+    expect(crimps.getByRole('table', { name: 'Deviations by die' })).toBeTruthy();
+    expect(crimps.queryByText('In order')).toBeNull();
+    expect(
+      crimps.getByText(/^These numbers say little about the future: .*the machine changed in between; a cause was found/),
+    ).toBeTruthy();
+  }, 30_000);
+
+  test('a recalibration in the Machine log starts afresh; “From day” is remembered with the workbook', async () => {
+    const { workbook } = openPlanted('recalibrated in week 6, logged');
+    const crimps = within(await section());
+    expect(crimps.getByText('In order')).toBeTruthy();
+    expect(crimps.getAllByText(/count.* made since the change in Machine log of 2026-02-06 \(row 3\)/).length).toBeGreaterThan(0);
+    fireEvent.change(screen.getByLabelText('From day'), { target: { value: '2027-01-01' } });
+    expect(await screen.findByText('Not enough crimps yet: none was made since 2027-01-01.')).toBeTruthy();
+    expect((await recallAnalysis(workbook)).fromDay).toEqual({ Crimps: '2027-01-01' });
+  }, 30_000);
+
+  test('two machines without a column are asked about; the answer is kept', async () => {
+    const { workbook } = openPlanted('two machines without a column');
+    expect(await screen.findByText('Two machines in one list?')).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: /^They are all of one machine/ }));
+    await waitFor(() => expect(screen.queryByText('Two machines in one list?')).toBeNull());
+    expect((await recallAnalysis(workbook)).oneMachine).toEqual(['Crimps|']);
+  }, 30_000);
+
+  test('a crimp with a slip is named, left out for good by hand, and taken back', async () => {
+    const { workbook } = openPlanted('slips of the pen, machine off');
+    expect(
+      await screen.findByText(/^Row 18, .*: reading 2 is 24\.2 \(cell G18, the others are about 25\.\d\d mm\)/),
+    ).toBeTruthy();
+    const before = screen.getByRole('list', { name: 'Verdicts' }).textContent;
+    fireEvent.click(screen.getByRole('checkbox', { name: 'Leave out row 18 for good' }));
+    const left = await screen.findByRole('checkbox', { name: /^Left out: row 18, / });
+    expect(screen.getByRole('list', { name: 'Verdicts' }).textContent).not.toBe(before);
+    expect((await recallAnalysis(workbook)).leftOut).toHaveLength(1);
+    fireEvent.click(left);
+    expect(await screen.findByRole('checkbox', { name: 'Leave out row 18 for good' })).toBeTruthy();
+  }, 30_000);
+
+  test('capability follows the combination that is chosen', async () => {
+    openPlanted('nothing wrong');
+    const crimps = within(await section());
+    const rows = () =>
+      within(crimps.getByRole('table', { name: 'Capability' }))
+        .getAllByRole('row')
+        .map(row => row.textContent);
+    expect(
+      rows()
+        .slice(1)
+        .map(text => text!.replace(/[\d.–−]+$/, '')),
+    ).toEqual([
+      expect.stringMatching(/^Cp, if every setting were right/),
+      expect.stringMatching(/^Ppk, with the settings as they are/),
+      expect.stringMatching(/^Cpk of the worst combination, /),
+    ]);
+    expect(crimps.getByText(/^With the settings as they are, .* of 1000 would come out too large or too small/)).toBeTruthy();
+    fireEvent.change(crimps.getByLabelText('Of'), { target: { value: 'Alder DN 10 with elbow 90°' } });
+    expect(crimps.getByText('Capability of Alder DN 10 with elbow 90°')).toBeTruthy();
+    expect(rows()).toHaveLength(6);
+  }, 30_000);
 });

@@ -75,5 +75,6 @@ export function crimpCause({ crimps, confidence, actionShare }: CrimpCauseInput)
     best,
     rivals: otherExplanations(all, actionShare),
     scatter: numbers.scatter.scatter,
+    machineAt: numbers.machineAt,
   };
 }

@@ -83,4 +83,6 @@ export interface CrimpCause {
   readonly rivals: readonly Explanation[];
   /** Scatter inside the combinations, NaN where it is not known. */
   readonly scatter: number;
+  /** Offset of the machine at a crimp, counted in order of time, as the best explanation has it; missing where there are too few data. */
+  readonly machineAt?: ((crimp: number) => number) | undefined;
 }
