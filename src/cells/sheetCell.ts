@@ -2,7 +2,7 @@ import { TradeError } from '../core/tradeError';
 import { Decimal, decimalOfCell } from '../core/units/decimal';
 import { measureFromText } from '../core/units/measureText';
 import type { MeasureUnit, Quantity } from '../core/units/measureUnit';
-import { commaAdvice, numberFromText, type CommaRule } from '../core/units/numberText';
+import { commaAdvice, hasOpenPoint, isTwoNumbers, numberFromText, type CommaRule } from '../core/units/numberText';
 import { ambiguousDate, isDateFormat, looksLikeDate, momentNumber } from '../core/units/sheetDate';
 import { quoted } from './readers';
 
@@ -47,6 +47,13 @@ function refuseErrors(cell: SheetCell, label: string): asserts cell is string | 
   if (typeof cell === 'boolean') throw new TradeError('notANumber', label, `is ${quoted(cell)}`, 'enter a number');
 }
 
+/** A point with three digits behind it, in a column whose commas are decimal ones: it may be either. */
+function refuseOpenPoint(text: string, label: string, { comma }: ColumnRules): void {
+  if (comma !== 'decimal' || !hasOpenPoint(text.replace(/(?<=\d)\s*[a-z]+\.?$/i, ''))) return;
+  const advice = 'other cells of its column have decimal commas, so its point may mean thousands; write it as the others';
+  throw new TradeError('notANumber', label, `is ${quoted(text)}`, advice);
+}
+
 function refuseSign(value: Decimal, label: string, { sign = 'positive' }: ColumnRules): Decimal {
   if (value.abs().gt(LARGEST))
     throw new TradeError('range', label, `is ${value}`, 'that is too large to be meant; check the cell');
@@ -82,6 +89,7 @@ export function measureOfCell(
     throw new TradeError('date', label, 'is a date', advice);
   }
   const [text, comma] = textRead(String(cell), rules.comma);
+  if (typeof cell === 'string') refuseOpenPoint(cell, label, rules);
   const found =
     typeof cell === 'number' ? { value: decimalOfCell(cell), unit: undefined } : measureFromText(quantity, text, comma);
   if (!found)
@@ -105,8 +113,9 @@ export function numberOfCell(cell: SheetCell, label: string, rules: ColumnRules 
   if (isBlank(cell)) return undefined;
   refuseErrors(cell, label);
   if (typeof cell === 'number') return refuseSign(decimalOfCell(cell), label, rules);
-  const [text, comma] = textRead(cell.replace(/(?<=\d)\s*(?:°|×|x|pcs?\.?|off|ea\.?)$/i, ''), rules.comma);
-  const found = numberFromText(text, comma);
+  const [text, comma] = textRead(cell.replace(/(?<=\d)\s*(?:°|×|x|pcs?\.?|pieces?|off|ea\.?|each|nos?\.?)$/i, ''), rules.comma);
+  refuseOpenPoint(cell, label, rules);
+  const found = isTwoNumbers(text) ? undefined : numberFromText(text, comma);
   if (found?.mark === 'inch') throw new TradeError('unit', label, `is ${quoted(cell)}`, 'inch and foot marks belong to lengths');
   if (!found) throw new TradeError('notANumber', label, `is ${quoted(cell)}`, commaAdvice(text) ?? 'enter a number, like 12');
   return refuseSign(found.value, label, rules);
@@ -114,6 +123,9 @@ export function numberOfCell(cell: SheetCell, label: string, rules: ColumnRules 
 
 /** A whole number of things out of a cell; undefined where the cell is blank. */
 export function countOfCell(cell: SheetCell, label: string, rules: ColumnRules = {}): number | undefined {
+  // `10/5` may be ten in five lots, or five of ten: nobody writes a count as a fraction.
+  if (typeof cell === 'string' && /\d\s*\/\s*\d/.test(cell))
+    throw new TradeError('notANumber', label, `is ${quoted(cell)}`, 'enter a whole number, like 12');
   const value = numberOfCell(cell, label, { sign: 'notNegative', ...rules });
   if (value && isDateFormat(rules.format ?? '') && looksLikeDate(value.toNumber())) {
     throw new TradeError('date', label, 'is a date', 'enter a whole number');
