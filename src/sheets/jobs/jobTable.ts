@@ -4,7 +4,7 @@ import { endsOfHeading } from '../table/endOfHeading';
 import type { FoundTable } from '../table/findTables';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
-import { columnsByRole, correctionKey, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
+import { columnsByRole, correctionKey, headingNames, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
 import { crimperColumn, nameColumns, type KnownParts } from '../table/nameColumns';
 import { TableReader, type TableQuestion } from '../table/tableReader';
 import {
@@ -17,6 +17,7 @@ import {
   type EndRole,
   type JobRole,
 } from './jobRoles';
+import { jobRivals } from './jobRivals';
 
 /** A table of job lines: what its columns are, and a reader of its rows. */
 export interface JobTable {
@@ -32,10 +33,11 @@ function endColumns(
   corrections: HeadingCorrections,
 ): ColumnsByRole<EndRole> {
   const found: Partial<Record<EndRole, number>> = {};
+  const names = headingNames(headings);
   headings.forEach((heading, index) => {
     const column = block.column + index;
     if (taken.has(column) || heading === '') return;
-    const said = corrections.get(correctionKey(heading));
+    const said = corrections.get(correctionKey(names[index]!));
     if (said !== undefined) {
       if (isEndRole(said)) found[said] ??= column;
       return;
@@ -96,6 +98,7 @@ export function jobTable(
   const columns: ColumnsByRole<JobRole> = { ...endColumns(table, taken, answers.role), ...main };
   const reader = new TableReader<JobRole>(cells, table, columns, JOB_MEASURES, answers, proposals, ['quantity', 'twist']);
   const hasLength = columns.cutLength !== undefined || columns.fittingA !== undefined || columns.fittingB !== undefined;
+  reader.questions.push(...jobRivals(reader, answers.role, parts));
   if (!hasLength && isOverallByName(reader.heading('overall'))) reader.questions.push(whichLength(reader));
   return { table, columns, reader };
 }

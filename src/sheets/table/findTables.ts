@@ -4,6 +4,7 @@ import type { CellValue } from '../../workbook/workbook';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
 import { headingForms } from './heading';
 import type { SheetCells } from './sheetCells';
+import { stackedHeadings } from './stackedHeadings';
 
 /** Someone's table. Rows and columns are zero-based numbers of the sheet. */
 export interface FoundTable {
@@ -69,7 +70,19 @@ function joined(cells: SheetCells, row: number, runs: readonly Run[]): Run[] {
     if (before && run.first === before.last + 2 && !isOwn) out[out.length - 1] = { first: before.first, last: run.last };
     else out.push(run);
   }
-  return out;
+  return out.flatMap(run => parted(cells, row, run));
+}
+
+/** Tables side by side without a blank column between them: the same headings of a hose list, once for each. */
+function parted(cells: SheetCells, row: number, run: Run): Run[] {
+  const words = wordsIn(cells, row, run);
+  const width = words.indexOf(words[0], 1);
+  const isTwice = width >= 3 && words.length % width === 0 && words.every((word, at) => word && word === words[at % width]);
+  if (!isTwice || !words.includes('hose')) return [run];
+  return Array.from({ length: words.length / width }, (_, i) => ({
+    first: run.first + i * width,
+    last: run.first + (i + 1) * width - 1,
+  }));
 }
 
 /** Numbers that head readings: 1, 2, 3, 4 or angles. */
@@ -123,6 +136,8 @@ const overlaps = (a: Run, b: Run) => a.first <= b.last && b.first <= a.last;
 interface OpenTable {
   readonly top: number;
   readonly run: Run;
+  /** Where they stand in two rows. */
+  readonly headings?: readonly string[];
   bottom: number;
   /** Ended: what comes below is told of, but is not read. */
   isClosed: boolean;
@@ -139,6 +154,16 @@ function takeRow(cells: SheetCells, row: number, open: OpenTable): void {
   if (row - open.bottom > 2) open.isClosed = true;
   if (!open.isClosed) open.bottom = row;
   else if (filled >= LEAST_FILLED) open.below.push(row);
+}
+
+/** The headings of tables that begin in the row above may go on in this one: then both rows head one table. */
+function stacked(cells: SheetCells, row: number, open: readonly OpenTable[], runs: readonly Run[]): OpenTable | undefined {
+  const above = open.filter(({ top, bottom, headings }) => top === row - 1 && bottom === top && !headings);
+  if (above.length === 0 || runs.length === 0) return undefined;
+  const over = widest(above.map(({ run }) => run));
+  const run = widest([over, ...runs.filter(each => overlaps(each, over))]);
+  const headings = stackedHeadings(cells, row, columnsOf(run), text => wordOf(text) !== undefined);
+  return headings && { top: row, run, headings, bottom: row, isClosed: false, below: [] };
 }
 
 function ownTables(cells: SheetCells, hostTables: readonly HostBlock[]): FoundTable[] {
@@ -160,8 +185,14 @@ export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] =
   const found: OpenTable[] = [];
   let open: OpenTable[] = [];
   for (let row = cells.used.row; row <= cells.lastRow; row += 1) {
-    for (const run of joined(cells, row, runsOf(cells, row))) {
-      if (isTaken(row, run)) continue;
+    const runs = joined(cells, row, runsOf(cells, row)).filter(run => !isTaken(row, run));
+    const both = stacked(cells, row, open, runs);
+    if (both) {
+      open = [...open.filter(({ run }) => !overlaps(run, both.run)), both];
+      found.push(both);
+      continue;
+    }
+    for (const run of runs) {
       const over = open.filter(table => overlaps(table.run, run));
       const begins = over.some(table => !table.isClosed && row - table.bottom <= 2)
         ? isSecondHeading(cells, row, widest([run, ...over.map(table => table.run)]))
@@ -176,8 +207,8 @@ export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] =
   }
   const tables = found
     .filter(({ top, bottom }) => bottom > top)
-    .map(({ top, run, bottom, below }): FoundTable => {
-      const headings = columnsOf(run).map(column => textOf(cells.shown(top, column)));
+    .map(({ top, run, bottom, below, headings: both }): FoundTable => {
+      const headings = both ?? columnsOf(run).map(column => textOf(cells.shown(top, column)));
       const block = { row: top, column: run.first, rows: bottom - top + 1, columns: run.last - run.first + 1 };
       return { sheet: cells.sheet, block, headings, hostTable: false, below };
     });

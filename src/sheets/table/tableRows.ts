@@ -11,7 +11,7 @@ export const LEFT_OUT_WORDS: Readonly<Record<LeftOutReason, string>> = {
   hidden: 'hidden or filtered out',
   total: 'totals',
   remark: 'remarks',
-  below: 'below the end of the table',
+  below: 'elsewhere on the sheet',
   done: 'done',
   planned: 'planned already',
   stop: 'STOP',
@@ -42,8 +42,13 @@ export interface ReadReport {
   readonly leftOut: readonly LeftOutRow[];
 }
 
-const TOTAL =
-  /^(?:grand |sub[- ]?)?(?:total|totals|sum|subtotal|mean|average|avg\.?|range|spread|std\.? ?dev\.?|standard deviation|min\.?|minimum|max\.?|maximum|count)(?: .*)?:?$/i;
+const SUMMED = 'total|totals|sum|sums|subtotal|subtotals';
+const WORKED_OUT = `${SUMMED}|mean|average|avg\\.?|range|spread|std\\.? ?dev\\.?|standard deviation|min\\.?|minimum|max\\.?|maximum|count`;
+/** `Total`, `Sub-total of reel`, and as the spreadsheet's own subtotals have it: `Alder DN 12 Total`, `Carried forward`. */
+const TOTAL = new RegExp(
+  `^(?:grand |sub[- ]?)?(?:${WORKED_OUT})(?: .*)?:?$|^.* (?:grand |sub[- ]?)?(?:total|totals|subtotal|average|count)s?:?$|^[Σ∑]|^(?:carried|brought) (?:forward|over)`,
+  'i',
+);
 
 /** A row under the headings: a line, or what it is instead. */
 export interface TableRow {
