@@ -24,10 +24,13 @@ export interface ColumnRules {
   readonly comma?: ColumnComma | undefined;
   /** Number format of the cell. */
   readonly format?: string | undefined;
+  /** A tolerance may be written with its sign: `± 0.1`. */
+  readonly eitherWay?: boolean | undefined;
   /** Default `positive`. */
   readonly sign?: 'any' | 'notNegative' | 'positive' | undefined;
 }
 
+const EITHER_WAY = /^\s*(?:±|\+\s*\/?\s*-)\s*/;
 const LARGEST = new Decimal('1e9');
 
 /** A comma with three digits behind it, taken as thousands. */
@@ -88,7 +91,8 @@ export function measureOfCell(
     const advice = 'the sheet made a date of what was typed; set the column to text and type it again';
     throw new TradeError('date', label, 'is a date', advice);
   }
-  const [text, comma] = textRead(String(cell), rules.comma);
+  const whole = rules.eitherWay ? String(cell).replace(EITHER_WAY, '') : String(cell);
+  const [text, comma] = textRead(whole, rules.comma);
   if (typeof cell === 'string') refuseOpenPoint(cell, label, rules);
   const found =
     typeof cell === 'number' ? { value: decimalOfCell(cell), unit: undefined } : measureFromText(quantity, text, comma);

@@ -147,9 +147,24 @@ interface OpenTable {
 /** Rows that hold less than this say nothing that could be a line. */
 const LEAST_FILLED = 2;
 
+/** What is stated once for a table of crimps. */
+const SETTINGS: readonly HeadingWord[] = ['target', 'tolerance', 'largestSpread', 'uncertainty', 'step', 'perTurn'];
+
+/** `Target (mm) 24.9 Tolerance (mm) 0.1` stands above the table that it holds for: it is no row of the one before. */
+const isSettings = (cells: SheetCells, row: number, run: Run) =>
+  columnsOf(run).some(column => {
+    const text = cells.value(row, column);
+    if (typeof text !== 'string' || typeof cells.value(row, column + 1) !== 'number') return false;
+    return headingForms(text).some(form => SETTINGS.some(word => HEADING_WORDS[word].exact.test(form)));
+  });
+
 function takeRow(cells: SheetCells, row: number, open: OpenTable): void {
   const filled = filledIn(cells, row, open.run).length;
   if (filled === 0) return;
+  if (isSettings(cells, row, open.run)) {
+    open.isClosed = true;
+    return;
+  }
   // Two wholly blank rows end a table.
   if (row - open.bottom > 2) open.isClosed = true;
   if (!open.isClosed) open.bottom = row;

@@ -120,7 +120,11 @@ export const HEADING_WORDS = {
   angle: words('Angle', 'angle|elbow angle'),
   length: words(
     'Length',
-    'length|length each|each length|length per (?:reel|coil|piece)|length left|left|on the reel|on reel|stock length|reel length|remaining|remaining length|length remaining|balance|length on reel|stock',
+    'length|length each|each length|length per (?:reel|coil|piece)|length left|left|on the reel|on reel|stock length|reel length|remaining|remaining length|length remaining|balance|length on reel|stock|new length|length new|length when new',
+  ),
+  lengthLeft: words(
+    'Length',
+    'length left|left length|left|on the reel|on reel|remaining|remaining length|length remaining|rest|rest length|balance|length on reel|length now|now',
   ),
   place: words('Place', 'place|rack|bay|shelf|location|where|bin|store|rack no\\.?'),
   reel: words('Reel', 'reel|reel no\\.?|reel number|reel id|coil|coil no\\.?|drum|drum no\\.?'),
@@ -149,7 +153,7 @@ export const HEADING_WORDS = {
   ),
   reading: words(
     'Readings',
-    `(?:reading|caliper|calliper|measurement|measured|measured ?(?:${DIAMETER}|size|value)|actual|actual ?(?:${DIAMETER}|size)|measure|gauge|reads?|value|result)s? ?#?\\d{0,2}|(?:m|r|x|ø|d|dia\\.?|od|diameter) ?#?\\d?|#? ?\\d|0|45|90|135|\\d{1,3} ?(?:°|deg)`,
+    `(?:reading|caliper|calliper|measurement|measured|measured ?(?:${DIAMETER}|size|value)|actual|actual ?(?:${DIAMETER}|size)|measure|gauge|reads?|value|result)s?(?: ?#?\\d{0,2}| [a-h])|(?:m|r|x|ø|d|dia\\.?|od|diameter) ?#?\\d?|#? ?\\d|0|45|90|135|\\d{1,3} ?(?:°|deg)`,
   ),
   piece: words('Piece', 'piece|piece no\\.?'),
   operator: words('Operator', 'operator|made by|crimped by|measured by|who|by|initials'),

@@ -1,6 +1,6 @@
 import type { HeadingWords } from './headingWords';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
-import { headingForms } from './heading';
+import { headingForms, statedUnit } from './heading';
 import type { FoundTable } from './findTables';
 
 /**
@@ -50,10 +50,15 @@ export function columnsByRole<Role extends string>(
   for (const kind of ['exact', 'loose'] as const) {
     for (const [role, ...words] of roles) {
       if (found[role] !== undefined) continue;
-      // A word that a role lists first counts before its others, wherever its column stands.
+      // `Qty (m)` counts nothing. A word that a role lists first counts before its others, wherever its column stands.
       const index = words
         .map(word =>
-          headings.findIndex((heading, at) => !taken.has(at) && matches(heading, (HEADING_WORDS[word] as HeadingWords)[kind])),
+          headings.findIndex(
+            (heading, at) =>
+              !taken.has(at) &&
+              matches(heading, (HEADING_WORDS[word] as HeadingWords)[kind]) &&
+              !(word === 'quantity' && statedUnit(heading, 'length').unit),
+          ),
         )
         .find(at => at >= 0);
       if (index === undefined) continue;

@@ -40,6 +40,8 @@ export interface MeasureRole {
   readonly quantity: Quantity;
   readonly group: 'length' | 'diameter' | 'other';
   readonly label: string;
+  /** A tolerance, which may be written with its sign: `± 0.1`. */
+  readonly eitherWay?: boolean | undefined;
 }
 
 /** What is known of one number besides its column. */
@@ -137,11 +139,11 @@ export class TableReader<Role extends string> {
     { label = this.measures[role]!.label, rows }: CellReading = {},
   ): Measure | undefined {
     const column = this.columns[role];
-    const { quantity } = this.measures[role]!;
+    const { quantity, eitherWay } = this.measures[role]!;
     if (column === undefined) return undefined;
     this.refuseMerged(row, column, label, rows);
     const { unit, comma } = this.facts.get(role)!;
-    const rules = { comma, format: this.cells.format(row, column), sign };
+    const rules = { comma, format: this.cells.format(row, column), sign, eitherWay };
     const why = `column ${this.heading(role) || columnLetters(column)} names no unit that is known: say which it is`;
     return measureOfCell(this.cells.value(row, column), label, quantity, unit, rules, why);
   }

@@ -92,7 +92,8 @@ function kindOf(cells: SheetCells, table: FoundTable, row: number, rules: RowRul
   const first = filled.length > 0 ? nameOfCell(cells.value(row, filled[0]!)) : '';
   const isNamed = name !== undefined && filled[0] !== name && nameOfCell(cells.shown(row, name)) !== '';
   if (TOTAL.test(first) && !isNamed) return 'total';
-  const isAlone = filled.length === 1 && typeof cells.value(row, filled[0]!) === 'string' && block.columns > 2;
+  const isCovered = keys.some(key => key !== name && cells.value(row, key) === '' && cells.shown(row, key) !== '');
+  const isAlone = filled.length === 1 && !isCovered && typeof cells.value(row, filled[0]!) === 'string' && block.columns > 2;
   const isWords = /\p{L}/u.test(first) && !/^\d/.test(first);
   if (isAlone && isWords && !isKnown?.(first) && (!keys.includes(filled[0]!) || filled[0] === block.column)) return 'remark';
   if (!keys.some(key => cells.shown(row, key) !== '')) return 'remark';
