@@ -101,12 +101,27 @@ function isMostlyData(cells: SheetCells, row: number, run: Run): boolean {
   return data.length * 2 > filled.length;
 }
 
+/** `Crimp 1 2 3 4`, or the angles `0 45 90 135`, with numbers below. */
+function hasNumberedReadings(cells: SheetCells, row: number, run: Run): boolean {
+  const columns = columnsOf(run);
+  const numbered = columns.filter(column => typeof cells.value(row, column) === 'number');
+  const others = columns.filter(column => !numbered.includes(column) && textOf(cells.shown(row, column)) !== '');
+  const [first, second] = numbered.map(column => cells.value(row, column) as number);
+  if (first === undefined || second === undefined || !others.some(column => wordOf(textOf(cells.shown(row, column)))))
+    return false;
+  const step = second - first;
+  const isInOrder = numbered.every((column, index) => cells.value(row, column) === first + index * step);
+  const isBegin = (first === 1 && step === 1) || (first === 0 && step % 45 === 0 && step > 0);
+  return isInOrder && isBegin && numbered.every(column => typeof cells.value(row + 1, column) === 'number');
+}
+
 /** Outside of any table: two different words of the vocabulary make a row of headings, or words with numbers below them. */
 function beginsTable(cells: SheetCells, row: number, run: Run): boolean {
   if (run.last === run.first || isMostlyData(cells, row, run)) return false;
   if (new Set(wordsIn(cells, row, run).filter(Boolean)).size >= 2) return true;
   const texts = columnsOf(run).map(column => textOf(cells.shown(row, column)));
   const isWord = (text: string) => text !== '' && text.length <= 40 && !/^[\d.,'"]/.test(text);
+  if (hasNumberedReadings(cells, row, run)) return true;
   return texts.every(isWord) && columnsOf(run).some(column => typeof cells.value(row + 1, column) === 'number');
 }
 

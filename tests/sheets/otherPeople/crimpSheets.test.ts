@@ -128,10 +128,19 @@ const SHEETS: readonly CrimpCase[] = [
     rows: [
       ['No.', 'Crimp Ø', 'Tol. ±', 'Max. spread', 'Ø1', 'Ø2', 'Ø3', 'Ø4'],
       [1, '24.9 mm', '±0.1 mm', '0.08 mm', '24.91 mm', '24,88 mm', '24.9mm', '24.93 mm'],
-      [2, '24.9 mm', '+/- 0.1 mm', '0.08 mm', '24.91 mm', '24.88', '24.9 mm', '24.93 mm'],
+      [2, '24.9 mm', '+/- 0.1 mm', '0.08 mm', '24.91 mm', '24.88 mm', '24.9 mm', '24.93 mm'],
     ],
-    taken: ['2: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1, spread 0.08'],
-    leftOut: ['3 problem: answer the question'],
+    taken: ['2: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1, spread 0.08', '3: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1, spread 0.08'],
+  },
+  {
+    name: 'units in the cells, one reading without: asked',
+    rows: [
+      ['No.', 'Target', 'Tol.', 'Ø1', 'Ø2'],
+      [1, '24.9 mm', '±0.1 mm', '24.91 mm', '24.88 mm'],
+      [2, '24.9 mm', '±0.1 mm', '24.91 mm', '24.88'],
+    ],
+    taken: [],
+    leftOut: ['2 problem: answer the question', '3 problem: answer the question'],
     asks: ['Ø2 names no unit. Which is it?'],
   },
   {
