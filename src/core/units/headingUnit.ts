@@ -19,10 +19,11 @@ const MOST_WORDS = 4;
 /** What parts a unit from the words before it: `Cut length in mm`, `Cut length - mm`. */
 const BEFORE_UNIT = /\s*(?:[,;:–—-]|\bin)$/i;
 
-/** `Cut-off (mm)` → `Cut-off`, `mm`; marks behind it go. */
+/** `Cut-off (mm)` → `Cut-off`, `mm`; marks behind it go, and `± 2`. */
 export function splitHeading(heading: string): { name: string; bracket: string | undefined } {
   const text = heading
     .replace(/[\s_]+/g, ' ')
+    .replace(/(?<=[)\]])\s*(?:±|\+\s*\/?\s*-)\s*[\d.,]+.*$/, '')
     .replace(/[\s:*]+$/, '')
     .trim();
   const [, name, bracket] = BRACKETS.exec(text) ?? [];

@@ -1,7 +1,10 @@
 import type { MeasureUnit, Quantity } from '../../core/units/measureUnit';
 import { headingUnit } from '../../core/units/headingUnit';
+import { nameOfCell } from '../../cells/sheetCell';
 import { endsOfHeading } from '../table/endOfHeading';
 import type { FoundTable } from '../table/findTables';
+import { headingForms, plainHeading } from '../table/heading';
+import { HEADING_WORDS } from '../table/headingWords';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
 import { columnsByRole, correctionKey, headingNames, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
@@ -17,6 +20,7 @@ import {
   type EndRole,
   type JobRole,
 } from './jobRoles';
+import { quantityQuestion } from './jobQuantity';
 import { jobRivals } from './jobRivals';
 
 /** A table of job lines: what its columns are, and a reader of its rows. */
@@ -63,6 +67,27 @@ function machineColumn(cells: SheetCells, table: FoundTable, columns: ColumnsByR
   return crimper === undefined ? {} : { crimper, ...(columns.label === crimper && { label: undefined }) };
 }
 
+/** A column `Cut` without a single number holds ticks: what has been cut. */
+function withTicks(
+  cells: SheetCells,
+  table: FoundTable,
+  columns: ColumnsByRole<JobRole>,
+  corrections: HeadingCorrections,
+): ColumnsByRole<JobRole> {
+  const { cutLength, ...others } = columns;
+  if (cutLength === undefined) return columns;
+  const { block, headings } = table;
+  const heading = headings[cutLength - block.column]!;
+  const filled = Array.from({ length: block.rows - 1 }, (_, i) => nameOfCell(cells.value(block.row + 1 + i, cutLength))).filter(
+    Boolean,
+  );
+  const isLength = filled.length === 0 || filled.some(text => /\d/.test(text));
+  if (isLength || plainHeading(heading) !== 'cut' || corrections.has(correctionKey(heading))) return columns;
+  const isExact =
+    others.status !== undefined && !/^(?:made|crimped|tested)$/.test(plainHeading(headings[others.status - block.column]!));
+  return isExact ? others : { ...others, status: cutLength };
+}
+
 /** Overall lengths without any coupling: are they the lengths to cut? */
 function whichLength(reader: TableReader<JobRole>): TableQuestion {
   const heading = reader.heading('overall');
@@ -89,7 +114,7 @@ export function jobTable(
   parts: KnownParts,
   proposals: Readonly<Partial<Record<Quantity, MeasureUnit>>> = {},
 ): JobTable | undefined {
-  const byWords = columnsByRole(table, JOB_ROLES, answers.role);
+  const byWords = withTicks(cells, table, columnsByRole(table, JOB_ROLES, answers.role), answers.role);
   const named = nameColumns(cells, table, byWords, parts, answers.role);
   const both = { ...byWords, ...named };
   const main = { ...both, ...machineColumn(cells, table, both, parts) };
@@ -99,6 +124,18 @@ export function jobTable(
   const reader = new TableReader<JobRole>(cells, table, columns, JOB_MEASURES, answers, proposals, ['quantity', 'twist']);
   const hasLength = columns.cutLength !== undefined || columns.fittingA !== undefined || columns.fittingB !== undefined;
   reader.questions.push(...jobRivals(reader, answers.role, parts));
+  const howMany = quantityQuestion(reader, answers.role);
+  if (howMany) reader.questions.push(howMany);
   if (!hasLength && isOverallByName(reader.heading('overall'))) reader.questions.push(whichLength(reader));
   return { table, columns, reader };
+}
+
+/** Stock lies beside job lists: a table that names reels, lots or places, and nothing of an assembly, is none of lines to be made. */
+export function isStock({ table, columns }: JobTable): boolean {
+  const ofAssembly = [columns.cutLength, columns.fittingA, columns.fittingB, columns.due, columns.order];
+  if (ofAssembly.some(column => column !== undefined)) return false;
+  const forms = table.headings.flatMap(headingForms);
+  return (['reel', 'reels', 'lot', 'place', 'lengthLeft', 'made'] as const).some(word =>
+    forms.some(form => HEADING_WORDS[word].exact.test(form)),
+  );
 }

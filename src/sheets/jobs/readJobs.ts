@@ -12,7 +12,7 @@ import { tableAnswers } from '../table/tableAnswers';
 import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { isReady, stopSentence, type JobLine } from './jobLine';
-import { jobTable, type JobTable } from './jobTable';
+import { isStock, jobTable, type JobTable } from './jobTable';
 import { ONE_COUPLING, readJobLine, type LineReading } from './readJobLine';
 
 /** Which rows of which sheet are meant; read again later, it means the same ones. */
@@ -108,7 +108,7 @@ function chosenTables({ tables }: Source, { block, isChoice }: JobChoice, takesB
   const own = tables.find(({ table }) => table === at) ?? tables[0];
   if (!own) return [];
   // Groups by day: each has headings and columns of its own.
-  return takesBelow ? tables : [own];
+  return takesBelow ? tables.filter(table => table === own || !isStock(table)) : [own];
 }
 
 const KEYS = ['hose', 'cutLength', 'overall', 'quantity', 'fittingA', 'fittingB'] as const;
@@ -163,7 +163,7 @@ function readTable(
 function otherTables(source: Source, meant: readonly JobTable[], { isChoice }: JobChoice): readonly LeftOutRow[] {
   if (isChoice) return [];
   return source.tables
-    .filter(each => !meant.includes(each))
+    .filter(each => !meant.includes(each) && !isStock(each))
     .flatMap(({ table, columns }) =>
       tableRows(source.cells, table, {
         name: columns.hose,

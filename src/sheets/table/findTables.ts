@@ -42,6 +42,9 @@ function wordOf(text: string): HeadingWord | undefined {
   return found?.[0];
 }
 
+/** True where a text is a heading of the vocabulary, of whatever kind of table. */
+export const knownHeading = (text: string): boolean => wordOf(text) !== undefined;
+
 const textOf = (value: CellValue): string => (typeof value === 'object' ? '' : String(value).trim());
 
 /** Runs of cells side by side that hold something, in one row; merged cells count as filled. */
@@ -157,6 +160,8 @@ interface OpenTable {
   /** Ended: what comes below is told of, but is not read. */
   isClosed: boolean;
   readonly below: number[];
+  /** Its place, where it is a table of the host's own. */
+  readonly own?: HostBlock;
 }
 
 /** Rows that hold less than this say nothing that could be a line. */
@@ -196,11 +201,17 @@ function stacked(cells: SheetCells, row: number, open: readonly OpenTable[], run
   return headings && { top: row, run, headings, bottom: row, isClosed: false, below: [] };
 }
 
-function ownTables(cells: SheetCells, hostTables: readonly HostBlock[]): FoundTable[] {
-  return hostTables.map(({ row, column, rows, columns }) => {
-    const headings = columnsOf({ first: column, last: column + columns - 1 }).map(at => textOf(cells.value(row, at)));
-    return { sheet: cells.sheet, block: { row, column, rows, columns }, headings, hostTable: true, below: [] };
-  });
+/** A host's own table: it ends where the host says, and what stands below that is told of. */
+function openOwn(hostTable: HostBlock): OpenTable {
+  const { row, column, columns } = hostTable;
+  const whole = wholeTable(hostTable);
+  const run = { first: column, last: column + columns - 1 };
+  return { top: row, run, bottom: whole.row + whole.rows - 1, isClosed: true, below: [], own: hostTable };
+}
+
+function ownTable(cells: SheetCells, { row, column, rows, columns }: HostBlock, below: readonly number[]): FoundTable {
+  const headings = columnsOf({ first: column, last: column + columns - 1 }).map(at => textOf(cells.value(row, at)));
+  return { sheet: cells.sheet, block: { row, column, rows, columns }, headings, hostTable: true, below };
 }
 
 /**
@@ -208,12 +219,12 @@ function ownTables(cells: SheetCells, hostTables: readonly HostBlock[]): FoundTa
  * at another row of headings, which begins a table with its own columns; a host's own table has its own range.
  */
 export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] = []): readonly FoundTable[] {
-  const own = ownTables(cells, hostTables);
+  const own = hostTables.map(openOwn);
   const taken = hostTables.map(wholeTable);
   const isTaken = (row: number, run: Run) =>
     taken.some(block => overlap(block, { row, column: run.first, rows: 1, columns: run.last - run.first + 1 }));
   const found: OpenTable[] = [];
-  let open: OpenTable[] = [];
+  let open: OpenTable[] = [...own];
   for (let row = cells.used.row; row <= cells.lastRow; row += 1) {
     const runs = joined(cells, row, runsOf(cells, row)).filter(run => !isTaken(row, run));
     const both = stacked(cells, row, open, runs);
@@ -223,7 +234,7 @@ export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] =
       continue;
     }
     for (const run of runs) {
-      const over = open.filter(table => overlaps(table.run, run));
+      const over = open.filter(table => table.top < row && overlaps(table.run, run));
       const begins = over.some(table => !table.isClosed && row - table.bottom <= 2)
         ? isSecondHeading(cells, row, widest([run, ...over.map(table => table.run)]))
         : beginsTable(cells, row, run) && (over.length === 0 || isSecondHeading(cells, row, run));
@@ -233,7 +244,7 @@ export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] =
       open.push(table);
       found.push(table);
     }
-    for (const table of open) if (table.top < row) takeRow(cells, row, table);
+    for (const table of open) if (table.top < row && !(table.own && row <= table.bottom)) takeRow(cells, row, table);
   }
   const tables = found
     .filter(({ top, bottom }) => bottom > top)
@@ -242,7 +253,8 @@ export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] =
       const block = { row: top, column: run.first, rows: bottom - top + 1, columns: run.last - run.first + 1 };
       return { sheet: cells.sheet, block, headings, hostTable: false, below };
     });
-  return [...own, ...tables].sort((a, b) => a.block.row - b.block.row || a.block.column - b.block.column);
+  const ownFound = own.map(({ own: place, below }) => ownTable(cells, place!, below));
+  return [...ownFound, ...tables].sort((a, b) => a.block.row - b.block.row || a.block.column - b.block.column);
 }
 
 /** Rows by which a selected cell may lie below a table and still mean it. */

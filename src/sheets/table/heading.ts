@@ -5,6 +5,7 @@ import type { MeasureUnit, Quantity } from '../../core/units/measureUnit';
 export function plainHeading(heading: string): string {
   return heading
     .toLowerCase()
+    .replace(/(?<=[)\]])\s*(?:±|\+\s*\/?\s*-)\s*[\d.,]+.*$/, '')
     .replace(/[([][^()[\]]*[)\]]/g, ' ')
     .replace(/[:*?]/g, ' ')
     .replace(/[\s_]+/g, ' ')

@@ -27,6 +27,9 @@ export function headingNames(headings: readonly string[]): readonly string[] {
   });
 }
 
+/** Words of columns that hold no lengths. */
+const NEVER_LENGTHS: ReadonlySet<HeadingWord> = new Set<HeadingWord>(['quantity', 'status']);
+
 const matches = (heading: string, pattern: RegExp | undefined) =>
   pattern !== undefined && headingForms(heading).some(form => form !== '' && pattern.test(form));
 
@@ -50,14 +53,14 @@ export function columnsByRole<Role extends string>(
   for (const kind of ['exact', 'loose'] as const) {
     for (const [role, ...words] of roles) {
       if (found[role] !== undefined) continue;
-      // `Qty (m)` counts nothing. A word that a role lists first counts before its others, wherever its column stands.
+      // `Qty (m)` counts nothing, `Finished (mm)` is no status. A word that a role lists first counts before its others, wherever its column stands.
       const index = words
         .map(word =>
           headings.findIndex(
             (heading, at) =>
               !taken.has(at) &&
               matches(heading, (HEADING_WORDS[word] as HeadingWords)[kind]) &&
-              !(word === 'quantity' && statedUnit(heading, 'length').unit),
+              !(NEVER_LENGTHS.has(word) && statedUnit(heading, 'length').unit),
           ),
         )
         .find(at => at >= 0);

@@ -86,17 +86,20 @@ function kindOf(cells: SheetCells, table: FoundTable, row: number, rules: RowRul
   const filled = columns.filter(
     column => nameOfCell(cells.value(row, column)) !== '' || typeof cells.value(row, column) === 'object',
   );
-  const covered = columns.some(column => cells.shown(row, column) !== '');
-  if (filled.length === 0 && !(covered && keys.some(key => cells.shown(row, key) !== ''))) return undefined;
+  const isShown = (column: number) => {
+    const shown = cells.shown(row, column);
+    return typeof shown === 'object' || nameOfCell(shown) !== '';
+  };
+  if (filled.length === 0 && !keys.some(isShown)) return undefined;
   if (isUnitsRow(cells, table, row)) return 'remark';
   const first = filled.length > 0 ? nameOfCell(cells.value(row, filled[0]!)) : '';
   const isNamed = name !== undefined && filled[0] !== name && nameOfCell(cells.shown(row, name)) !== '';
   if (TOTAL.test(first) && !isNamed) return 'total';
-  const isCovered = keys.some(key => key !== name && cells.value(row, key) === '' && cells.shown(row, key) !== '');
+  const isCovered = keys.some(key => key !== name && cells.value(row, key) === '' && (cells.merge(row, key)?.rows ?? 1) > 1);
   const isAlone = filled.length === 1 && !isCovered && typeof cells.value(row, filled[0]!) === 'string' && block.columns > 2;
   const isWords = /\p{L}/u.test(first) && !/^\d/.test(first);
   if (isAlone && isWords && !isKnown?.(first) && (!keys.includes(filled[0]!) || filled[0] === block.column)) return 'remark';
-  if (!keys.some(key => cells.shown(row, key) !== '')) return 'remark';
+  if (!keys.some(isShown)) return 'remark';
   return cells.isHidden(row) && !takesHidden ? 'hidden' : 'line';
 }
 
