@@ -45,7 +45,7 @@ function wordOf(text: string): HeadingWord | undefined {
 /** True where a text is a heading of the vocabulary, of whatever kind of table. */
 export const knownHeading = (text: string): boolean => wordOf(text) !== undefined;
 
-const textOf = (value: CellValue): string => (typeof value === 'object' ? '' : String(value).trim());
+const textOf = (value: CellValue): string => (typeof value === 'object' ? '' : String(value).replace(/\s+/g, ' ').trim());
 
 /** Runs of cells side by side that hold something, in one row; merged cells count as filled. */
 function runsOf(cells: SheetCells, row: number): Run[] {
