@@ -201,6 +201,25 @@ function stacked(cells: SheetCells, row: number, open: readonly OpenTable[], run
   return headings && { top: row, run, headings, bottom: row, isClosed: false, below: [] };
 }
 
+/** Numbers right of the headings, in columns that have none, belong to the table: `Measured` over four readings. */
+function withUnheaded(cells: SheetCells, { top, bottom, run }: OpenTable, others: readonly OpenTable[]): Run {
+  const rows = Array.from({ length: bottom - top }, (_, i) => top + 1 + i).filter(row => filledIn(cells, row, run).length > 0);
+  const isOther = (column: number) =>
+    others.some(
+      each => each.run !== run && each.top <= bottom && each.bottom >= top && overlaps(each.run, { first: column, last: column }),
+    );
+  const isNumber = (row: number, column: number) =>
+    typeof cells.value(row, column) === 'number' || /^\s*\d/.test(textOf(cells.value(row, column)));
+  const belongs = (column: number) =>
+    column <= cells.lastColumn &&
+    cells.shown(top, column) === '' &&
+    !isOther(column) &&
+    rows.filter(row => isNumber(row, column)).length * 2 >= rows.length;
+  let { last } = run;
+  while (belongs(last + 1)) last += 1;
+  return { ...run, last };
+}
+
 /** A host's own table: it ends where the host says, and what stands below that is told of. */
 function openOwn(hostTable: HostBlock): OpenTable {
   const { row, column, columns } = hostTable;
@@ -246,13 +265,14 @@ export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] =
     }
     for (const table of open) if (table.top < row && !(table.own && row <= table.bottom)) takeRow(cells, row, table);
   }
-  const tables = found
-    .filter(({ top, bottom }) => bottom > top)
-    .map(({ top, run, bottom, below, headings: both }): FoundTable => {
-      const headings = both ?? columnsOf(run).map(column => textOf(cells.shown(top, column)));
-      const block = { row: top, column: run.first, rows: bottom - top + 1, columns: run.last - run.first + 1 };
-      return { sheet: cells.sheet, block, headings, hostTable: false, below };
-    });
+  const full = found.filter(({ top, bottom }) => bottom > top);
+  const tables = full.map((table): FoundTable => {
+    const { top, bottom, below, headings: both } = table;
+    const run = withUnheaded(cells, table, full);
+    const headings = columnsOf(run).map((column, at) => both?.[at] ?? textOf(cells.shown(top, column)));
+    const block = { row: top, column: run.first, rows: bottom - top + 1, columns: run.last - run.first + 1 };
+    return { sheet: cells.sheet, block, headings, hostTable: false, below };
+  });
   const ownFound = own.map(({ own: place, below }) => ownTable(cells, place!, below));
   return [...ownFound, ...tables].sort((a, b) => a.block.row - b.block.row || a.block.column - b.block.column);
 }

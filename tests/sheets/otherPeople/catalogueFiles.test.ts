@@ -48,5 +48,26 @@ test('files with semicolons, tabs and commas, a title, a blank row, decimal comm
   expect(
     catalogue!.crimps.map(({ fitting, crimpDiameter, tolerance }) => [fitting, Number(crimpDiameter), Number(tolerance)]),
   ).toEqual([['Alder cone*', 23.4, 0.15]]);
-  expect(problems).toMatchObject([{ text: expect.stringContaining('ask') }]);
+  expect(problems).toMatchObject([{ place: 'crimps.csv, row 3, column D', sentence: 'Dial is "ask", expected a number' }]);
+});
+
+const MACHINES = `Machine;Catalogue dials;Die;Hose;Fitting;Dial;Date;By
+Gate;yes;;;;;;
+Gate;;D23;Alder DN 12;Alder cone straight DN 12;312;14.03.2026;RM
+Gate;;D23;Alder DN 12;Alder flare straight DN 12;313,5;2026-03-15 14:30;RM
+Gate;;D23;Alder DN 12;Alder cone straight DN 12;315;03/04/2026;RM
+`;
+
+test('records of dials: dates in three ways, one that may be read either way round is named with both readings', async () => {
+  const files = { 'hose prices.csv': HOSES, 'fittings.txt': FITTINGS, 'crimps.csv': CRIMPS, 'machines.csv': MACHINES };
+  const { catalogue, problems } = await loaded(files);
+  expect(catalogue!.machines.map(({ machine, dial }) => [machine, dial === undefined ? undefined : Number(dial)])).toEqual([
+    ['Gate', undefined],
+    ['Gate', 312],
+    ['Gate', 313.5],
+  ]);
+  expect(problems.find(({ place }) => place.startsWith('machines.csv'))).toMatchObject({
+    place: expect.stringContaining('row 5'),
+    sentence: expect.stringMatching(/2026-04-03 or 2026-03-04|2026-03-04 or 2026-04-03/),
+  });
 });

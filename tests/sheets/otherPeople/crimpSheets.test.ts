@@ -278,3 +278,43 @@ test('the verdict follows the limits of the diameter: their middle, and half of 
     { verdict: 'LOOSE' },
   ]);
 });
+
+/** Four readings of one crimp under headings of all kinds. */
+test.each([
+  [['1', '2', '3', '4']],
+  [['1 (mm)', '2 (mm)', '3 (mm)', '4 (mm)']],
+  [['1.', '2.', '3.', '4.']],
+  [['#1', '#2', '#3', '#4']],
+  [['d1', 'd2', 'd3', 'd4']],
+  [['D1 (mm)', 'D2 (mm)', 'D3 (mm)', 'D4 (mm)']],
+  [['Measurement 1', 'Measurement 2', 'Measurement 3', 'Measurement 4']],
+  [['Reading 1 mm', 'Reading 2 mm', 'Reading 3 mm', 'Reading 4 mm']],
+  [['1st', '2nd', '3rd', '4th']],
+  [['1st reading', '2nd reading', '3rd reading', '4th reading']],
+  [['Position 1', 'Position 2', 'Position 3', 'Position 4']],
+  [['Flat 1-5', 'Flat 2-6', 'Flat 3-7', 'Flat 4-8']],
+  [['a', 'b', 'c', 'd']],
+  [['A', 'B', 'C', 'D']],
+  [['0 deg', '45 deg', '90 deg', '135 deg']],
+  [['Ø 0°', 'Ø 45°', 'Ø 90°', 'Ø 135°']],
+  [['at 0°', 'at 45°', 'at 90°', 'at 135°']],
+  [['Actual (mm)', 'Actual (mm)', 'Actual (mm)', 'Actual (mm)']],
+  [['Measured', '', '', '']],
+  [['Crimp dia. 1', 'Crimp dia. 2', 'Crimp dia. 3', 'Crimp dia. 4']],
+  [['x', 'y', 'z', 'w']],
+])('four readings under %j', async headings => {
+  const { workbook } = fakeWorkbook(
+    {
+      Bench: [
+        ['Job', 'Target (mm)', 'Tolerance (mm)', ...headings, 'Mean', 'Verdict'],
+        [1, 24.9, 0.1, 24.91, 24.88, 24.9, 24.93, 24.905, 'IN SPEC'],
+        [2, 24.9, 0.1, 24.81, 24.98, 24.9, 24.93, 24.905, 'IN SPEC'],
+      ],
+    },
+    { sheet: 'Bench', address: 'D2' },
+  );
+  const sheet = crimpSheetOf({ used: (await workbook.used('Bench'))! }, blockOf('D2')!);
+  const read = crimpRowsOf(sheet);
+  expect(read.questions).toEqual([]);
+  expect(told(read)).toEqual(['2: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1', '3: 24.81 24.98 24.9 24.93 mm, 24.9 ± 0.1']);
+});
