@@ -28,7 +28,9 @@ export function quantityQuestion(reader: TableReader<JobRole>, corrections: Head
     return filled.length > 0 && filled.every(isCount) && filled.some(cell => cell !== 1);
   });
   if (index < 0) return undefined;
-  const name = `${columnLetters(block.column + index)}: ${headings[index]}`;
+  // A column without a heading is called by its letter alone.
+  const heading = headings[index]!;
+  const name = /^column [A-Z]+$/.test(heading) ? heading : `${columnLetters(block.column + index)}: ${heading}`;
   return {
     asked: 'role',
     heading: names[index]!,

@@ -1,6 +1,7 @@
 import type { MeasureUnit, Quantity } from '../../core/units/measureUnit';
 import { headingUnit } from '../../core/units/headingUnit';
 import { nameOfCell } from '../../cells/sheetCell';
+import { columnLetters } from '../../workbook/a1';
 import { endsOfHeading } from '../table/endOfHeading';
 import type { FoundTable } from '../table/findTables';
 import { headingForms, plainHeading } from '../table/heading';
@@ -103,17 +104,30 @@ function whichLength(reader: TableReader<JobRole>): TableQuestion {
   };
 }
 
+/** Columns of numbers without a heading get one to be asked about and corrected by. */
+function withNames(cells: SheetCells, table: FoundTable): FoundTable {
+  const { block, headings } = table;
+  const rows = Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i);
+  const hasNumbers = (column: number) => rows.some(row => typeof cells.value(row, column) === 'number');
+  const names = headings.map((heading, index) => {
+    const column = block.column + index;
+    return heading === '' && hasNumbers(column) ? `column ${columnLetters(column)}` : heading;
+  });
+  return { ...table, headings: names };
+}
+
 /**
  * A table as job lines: at least a hose and a length; undefined where it is no such table.
  * @param proposals units proposed, never taken, where a heading names none
  */
 export function jobTable(
   cells: SheetCells,
-  table: FoundTable,
+  found: FoundTable,
   answers: TableAnswers,
   parts: KnownParts,
   proposals: Readonly<Partial<Record<Quantity, MeasureUnit>>> = {},
 ): JobTable | undefined {
+  const table = withNames(cells, found);
   const byWords = withTicks(cells, table, columnsByRole(table, JOB_ROLES, answers.role), answers.role);
   const named = nameColumns(cells, table, byWords, parts, answers.role);
   const both = { ...byWords, ...named };

@@ -154,6 +154,26 @@ const SHEETS: readonly SheetCase[] = [
     asks: ['Is C: To do the quantity? → Yes, so many of each / No, one of each line'],
   },
   {
+    name: 'whole numbers without any heading beside the lengths: asked whether they are the quantity',
+    rows: [
+      ['Hose', 'Cut length (mm)', ''],
+      ['Alder DN 12', 640, 2],
+      ['Alder DN 12', 650, 3],
+    ],
+    taken: [],
+    leftOut: ['2 stop: whether column C is the quantity', '3 stop: whether column C'],
+    asks: ['Is column C the quantity?'],
+  },
+  {
+    name: 'the same, answered',
+    rows: [
+      ['Hose', 'Cut length (mm)', ''],
+      ['Alder DN 12', 640, 2],
+    ],
+    answers: [['role', 'column C', 'quantity']],
+    taken: ['2: Alder DN 12, cut 640 mm, × 2'],
+  },
+  {
     name: 'one cell selected far below the only table, which is meant then',
     rows: [
       ['Hose', 'Cut length (mm)', 'Qty'],
