@@ -167,24 +167,35 @@ interface OpenTable {
 /** Rows that hold less than this say nothing that could be a line. */
 const LEAST_FILLED = 2;
 
-/** What is stated once for a table of crimps. */
+/** What is stated once for a table of crimps; the first three make it sure that it is one. */
 const SETTINGS: readonly HeadingWord[] = ['target', 'tolerance', 'largestSpread', 'uncertainty', 'step', 'perTurn'];
+const SURE = 3;
 
-/** `Target (mm) 24.9 Tolerance (mm) 0.1` stands above the table that it holds for: it is no row of the one before. */
-const isSettings = (cells: SheetCells, row: number, run: Run) =>
+/** Whether a row says `Target (mm) 24.9`, in whatever columns. */
+const isSettings = (cells: SheetCells, row: number, run: Run, words: readonly HeadingWord[]) =>
   columnsOf(run).some(column => {
     const text = cells.value(row, column);
-    if (typeof text !== 'string' || typeof cells.value(row, column + 1) !== 'number') return false;
-    return headingForms(text).some(form => SETTINGS.some(word => HEADING_WORDS[word].exact.test(form)));
+    if (typeof text !== 'string' || !/\d/.test(textOf(cells.value(row, column + 1)))) return false;
+    return headingForms(text).some(form => words.some(word => HEADING_WORDS[word].exact.test(form)));
   });
+
+/** Settings right above the next headings hold for these: they are no rows of the table before. */
+function leaveSettings(cells: SheetCells, heading: number, table: OpenTable): void {
+  const isBlank = (row: number) => filledIn(cells, row, table.run).length === 0;
+  const last = isBlank(heading - 1) ? heading - 2 : heading - 1;
+  let first = last + 1;
+  while (first - 1 > table.top && isSettings(cells, first - 1, table.run, SETTINGS)) first -= 1;
+  const rows = Array.from({ length: last + 1 - first }, (_, i) => first + i);
+  if (!rows.some(row => isSettings(cells, row, table.run, SETTINGS.slice(0, SURE)))) return;
+  while (table.below.length > 0 && table.below.at(-1)! >= first) table.below.pop();
+  if (table.bottom < first) return;
+  table.bottom = first - 1;
+  while (table.bottom > table.top && isBlank(table.bottom)) table.bottom -= 1;
+}
 
 function takeRow(cells: SheetCells, row: number, open: OpenTable): void {
   const filled = filledIn(cells, row, open.run).length;
   if (filled === 0) return;
-  if (isSettings(cells, row, open.run)) {
-    open.isClosed = true;
-    return;
-  }
   // Two wholly blank rows end a table.
   if (row - open.bottom > 2) open.isClosed = true;
   if (!open.isClosed) open.bottom = row;
@@ -258,6 +269,7 @@ export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] =
         ? isSecondHeading(cells, row, widest([run, ...over.map(table => table.run)]))
         : beginsTable(cells, row, run) && (over.length === 0 || isSecondHeading(cells, row, run));
       if (!begins) continue;
+      for (const table of over) if (!table.own) leaveSettings(cells, row, table);
       open = open.filter(table => !over.includes(table));
       const table: OpenTable = { top: row, run, bottom: row, isClosed: false, below: [] };
       open.push(table);

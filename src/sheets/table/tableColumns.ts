@@ -1,6 +1,6 @@
 import type { HeadingWords } from './headingWords';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
-import { headingForms, statedUnit } from './heading';
+import { headingForms, plainHeading, statedUnit } from './heading';
 import type { FoundTable } from './findTables';
 
 /**
@@ -29,6 +29,9 @@ export function headingNames(headings: readonly string[]): readonly string[] {
 
 /** Words of columns that hold no lengths. */
 const NEVER_LENGTHS: ReadonlySet<HeadingWord> = new Set<HeadingWord>(['quantity', 'status']);
+
+/** `Assembly` is a length only where its heading says in which unit: else it numbers the assembly. */
+const isNumbering = (heading: string) => /^assembly$/.test(plainHeading(heading)) && !statedUnit(heading, 'length').unit;
 
 const matches = (heading: string, pattern: RegExp | undefined) =>
   pattern !== undefined && headingForms(heading).some(form => form !== '' && pattern.test(form));
@@ -60,6 +63,7 @@ export function columnsByRole<Role extends string>(
             (heading, at) =>
               !taken.has(at) &&
               matches(heading, (HEADING_WORDS[word] as HeadingWords)[kind]) &&
+              !(word === 'overall' && isNumbering(heading)) &&
               !(NEVER_LENGTHS.has(word) && statedUnit(heading, 'length').unit),
           ),
         )
@@ -82,6 +86,6 @@ export function rivalColumns(
   const pattern = [exact, loose].find(each => matches(headings[column - block.column] ?? '', each));
   return headings.flatMap((heading, index) => {
     const at = block.column + index;
-    return at !== column && matches(heading, pattern) ? [at] : [];
+    return at !== column && matches(heading, pattern) && !(word === 'overall' && isNumbering(heading)) ? [at] : [];
   });
 }

@@ -174,6 +174,16 @@ const SHEETS: readonly SheetCase[] = [
     taken: ['2: Alder DN 12, cut 640 mm, × 2'],
   },
   {
+    name: 'an assembly number, a label called Step and a target beside the lines: nothing of it ends the list',
+    rows: [
+      ['Assembly', 'Hose', 'Length (mm)', 'Used on', 'Pcs'],
+      ['A-17', 'Alder DN 12', 640, 'Step', 2],
+      ['A-18', 'Alder DN 12', 650, 'Target', 3],
+      ['A-19', 'Alder DN 12', 660, 'Topper', 1],
+    ],
+    taken: ['2: Alder DN 12, cut 640 mm, × 2', '3: Alder DN 12, cut 650 mm, × 3', '4: Alder DN 12, cut 660 mm, × 1'],
+  },
+  {
     name: 'one cell selected far below the only table, which is meant then',
     rows: [
       ['Hose', 'Cut length (mm)', 'Qty'],
