@@ -104,15 +104,18 @@ export class TableReader<Role extends string> {
   /** A name, a remark: merged cells give theirs to all rows they cover, and a ditto mark stands for what is above it. */
   name(row: number, role: Role): string {
     const column = this.columns[role];
-    return column === undefined ? '' : nameOfCell(this.cells.shown(this.rowMeant(row, column), column));
+    if (column === undefined) return '';
+    const own = this.cells.shown(row, column);
+    return nameOfCell(isDitto(own) ? this.cells.shown(this.rowMeant(row, column), column) : own);
   }
 
   /** The row whose cell says it: of ditto marks the one above them. */
   private rowMeant(row: number, column: number): number {
+    if (!isDitto(this.cells.shown(row, column))) return row;
     let meant = row;
-    const mayBe = (at: number) => isDitto(this.cells.shown(at, column)) || (at < row && this.cells.shown(at, column) === '');
-    while (mayBe(meant) && meant > this.table.block.row + 1) meant -= 1;
-    return isDitto(this.cells.shown(row, column)) ? meant : row;
+    const saysNothing = (at: number) => isDitto(this.cells.shown(at, column)) || this.cells.shown(at, column) === '';
+    while (saysNothing(meant) && meant > this.table.block.row + 1) meant -= 1;
+    return meant;
   }
 
   /** A name that must be there. @throws TradeError naming `label`: an error value, or nothing */

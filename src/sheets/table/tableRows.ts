@@ -88,7 +88,7 @@ function kindOf(cells: SheetCells, table: FoundTable, row: number, rules: RowRul
   );
   const isShown = (column: number) => {
     const shown = cells.shown(row, column);
-    return typeof shown === 'object' || nameOfCell(shown) !== '';
+    return typeof shown === 'string' ? shown.trim() !== '' : true;
   };
   if (filled.length === 0 && !keys.some(isShown)) return undefined;
   if (isUnitsRow(cells, table, row)) return 'remark';
