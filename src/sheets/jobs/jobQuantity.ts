@@ -1,7 +1,7 @@
 import { columnLetters } from '../../workbook/a1';
 import type { HeadingCorrections } from '../table/tableColumns';
 import { correctionKey, headingNames } from '../table/tableColumns';
-import { knownHeading } from '../table/findTables';
+import { knownHeading } from '../table/headingRow';
 import type { TableQuestion, TableReader } from '../table/tableReader';
 import type { JobRole } from './jobRoles';
 
