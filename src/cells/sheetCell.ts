@@ -2,7 +2,7 @@ import { TradeError } from '../core/tradeError';
 import { Decimal, decimalOfCell } from '../core/units/decimal';
 import { measureFromText } from '../core/units/measureText';
 import type { MeasureUnit, Quantity } from '../core/units/measureUnit';
-import { commaAdvice, numberFromText, type CommaRule } from '../core/units/numberText';
+import { commaAdvice, hasOpenPoint, isTwoNumbers, numberFromText, type CommaRule } from '../core/units/numberText';
 import { ambiguousDate, isDateFormat, looksLikeDate, momentNumber } from '../core/units/sheetDate';
 import { quoted } from './readers';
 
@@ -24,10 +24,13 @@ export interface ColumnRules {
   readonly comma?: ColumnComma | undefined;
   /** Number format of the cell. */
   readonly format?: string | undefined;
+  /** A tolerance may be written with its sign: `± 0.1`. */
+  readonly eitherWay?: boolean | undefined;
   /** Default `positive`. */
   readonly sign?: 'any' | 'notNegative' | 'positive' | undefined;
 }
 
+const EITHER_WAY = /^\s*(?:±|\+\s*\/?\s*-)\s*/;
 const LARGEST = new Decimal('1e9');
 
 /** A comma with three digits behind it, taken as thousands. */
@@ -45,6 +48,13 @@ function refuseErrors(cell: SheetCell, label: string): asserts cell is string | 
     throw new TradeError('notANumber', label, `is ${cell.error}`, cell.sentence ?? 'put that cell right first');
   }
   if (typeof cell === 'boolean') throw new TradeError('notANumber', label, `is ${quoted(cell)}`, 'enter a number');
+}
+
+/** A point with three digits behind it, in a column whose commas are decimal ones: it may be either. */
+function refuseOpenPoint(text: string, label: string, { comma }: ColumnRules): void {
+  if (comma !== 'decimal' || !hasOpenPoint(text.replace(/(?<=\d)\s*[a-z]+\.?$/i, ''))) return;
+  const advice = 'other cells of its column have decimal commas, so its point may mean thousands; write it as the others';
+  throw new TradeError('notANumber', label, `is ${quoted(text)}`, advice);
 }
 
 function refuseSign(value: Decimal, label: string, { sign = 'positive' }: ColumnRules): Decimal {
@@ -81,7 +91,9 @@ export function measureOfCell(
     const advice = 'the sheet made a date of what was typed; set the column to text and type it again';
     throw new TradeError('date', label, 'is a date', advice);
   }
-  const [text, comma] = textRead(String(cell), rules.comma);
+  const whole = rules.eitherWay ? String(cell).replace(EITHER_WAY, '') : String(cell);
+  const [text, comma] = textRead(whole, rules.comma);
+  if (typeof cell === 'string') refuseOpenPoint(cell, label, rules);
   const found =
     typeof cell === 'number' ? { value: decimalOfCell(cell), unit: undefined } : measureFromText(quantity, text, comma);
   if (!found)
@@ -105,8 +117,9 @@ export function numberOfCell(cell: SheetCell, label: string, rules: ColumnRules 
   if (isBlank(cell)) return undefined;
   refuseErrors(cell, label);
   if (typeof cell === 'number') return refuseSign(decimalOfCell(cell), label, rules);
-  const [text, comma] = textRead(cell.replace(/(?<=\d)\s*(?:°|×|x|pcs?\.?|off|ea\.?)$/i, ''), rules.comma);
-  const found = numberFromText(text, comma);
+  const [text, comma] = textRead(cell.replace(/(?<=\d)\s*(?:°|×|x|pcs?\.?|pieces?|off|ea\.?|each|nos?\.?)$/i, ''), rules.comma);
+  refuseOpenPoint(cell, label, rules);
+  const found = isTwoNumbers(text) ? undefined : numberFromText(text, comma);
   if (found?.mark === 'inch') throw new TradeError('unit', label, `is ${quoted(cell)}`, 'inch and foot marks belong to lengths');
   if (!found) throw new TradeError('notANumber', label, `is ${quoted(cell)}`, commaAdvice(text) ?? 'enter a number, like 12');
   return refuseSign(found.value, label, rules);
@@ -114,6 +127,9 @@ export function numberOfCell(cell: SheetCell, label: string, rules: ColumnRules 
 
 /** A whole number of things out of a cell; undefined where the cell is blank. */
 export function countOfCell(cell: SheetCell, label: string, rules: ColumnRules = {}): number | undefined {
+  // `10/5` may be ten in five lots, or five of ten: nobody writes a count as a fraction.
+  if (typeof cell === 'string' && /\d\s*\/\s*\d/.test(cell))
+    throw new TradeError('notANumber', label, `is ${quoted(cell)}`, 'enter a whole number, like 12');
   const value = numberOfCell(cell, label, { sign: 'notNegative', ...rules });
   if (value && isDateFormat(rules.format ?? '') && looksLikeDate(value.toNumber())) {
     throw new TradeError('date', label, 'is a date', 'enter a whole number');

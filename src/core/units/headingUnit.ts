@@ -12,12 +12,20 @@ export interface HeadingUnit {
 
 const BRACKETS = /^(.*?)\s*[([]([^()[\]]*)[)\]]$/;
 const MARK_AT_END = /^(.*\S)(["'″′]|'')$/;
+const AFTER_SLASH = /^(.*[\p{L}\d).])\s*\/\s*(\p{L}+)$/u;
 /** The longest unit words (`inches of mercury`, `US gal per min`) have four words. */
 const MOST_WORDS = 4;
 
-/** `Cut-off (mm)` → `Cut-off`, `mm`. */
+/** What parts a unit from the words before it: `Cut length in mm`, `Cut length - mm`. */
+const BEFORE_UNIT = /\s*(?:[,;:–—-]|\bin)$/i;
+
+/** `Cut-off (mm)` → `Cut-off`, `mm`; marks behind it go, and `± 2`. */
 export function splitHeading(heading: string): { name: string; bracket: string | undefined } {
-  const text = heading.replace(/\s+/g, ' ').trim();
+  const text = heading
+    .replace(/[\s_]+/g, ' ')
+    .replace(/(?<=[)\]])\s*(?:±|\+\s*\/?\s*-)\s*[\d.,]+.*$/, '')
+    .replace(/[\s:*]+$/, '')
+    .trim();
   const [, name, bracket] = BRACKETS.exec(text) ?? [];
   return name === undefined ? { name: text, bracket: undefined } : { name, bracket: bracket!.trim() };
 }
@@ -30,18 +38,21 @@ function unitAtEnd(heading: string, quantity: Quantity): HeadingUnit | undefined
     const unit = measureUnit(quantity, text);
     if (unit)
       return {
-        name: words
-          .slice(0, -count)
-          .join(' ')
-          .replace(/[,;:]$/, '')
-          .trim(),
+        name: words.slice(0, -count).join(' ').replace(BEFORE_UNIT, '').trim(),
         text,
         unit,
       };
   }
-  const [, name, mark] = MARK_AT_END.exec(heading) ?? [];
+  const [, name, mark] = MARK_AT_END.exec(heading) ?? AFTER_SLASH.exec(heading) ?? [];
   const unit = mark === undefined ? undefined : measureUnit(quantity, mark);
   return unit && { name: name!, text: mark, unit };
+}
+
+/** What a bracket says besides the unit: `(in mm)`, `(mm, measured)`, `(± mm)`. */
+function unitInBracket(quantity: Quantity, bracket: string): MeasureUnit | undefined {
+  const bare = bracket.replace(/^(?:in\s+|±\s*|\+\s*\/?\s*-\s*)(?=\S)/i, '');
+  const [first = ''] = bare.split(/[,;]/);
+  return measureUnit(quantity, bracket) ?? measureUnit(quantity, bare) ?? measureUnit(quantity, first);
 }
 
 /**
@@ -51,6 +62,6 @@ function unitAtEnd(heading: string, quantity: Quantity): HeadingUnit | undefined
  */
 export function headingUnit(heading: string, quantity: Quantity): HeadingUnit {
   const { name, bracket } = splitHeading(heading);
-  if (bracket !== undefined) return { name, text: bracket, unit: measureUnit(quantity, bracket) };
+  if (bracket !== undefined) return { name, text: bracket, unit: unitInBracket(quantity, bracket) };
   return unitAtEnd(name, quantity) ?? { name, text: undefined, unit: undefined };
 }

@@ -61,6 +61,12 @@ export function numberFromText(text: string, comma: CommaRule = 'refuse'): Numbe
   return found && negative ? { ...found, value: found.value.negated() } : found;
 }
 
+/** `640/660`: two numbers, no fraction that anybody measures; the rule's 128ths have the longest denominator. */
+export const isTwoNumbers = (text: string): boolean => /\d{3}\s*\/\s*(?!128(?!\d))\d|\/\s*(?!128(?!\d))\d{3}/.test(text);
+
+/** `1.250` in a column of decimal commas: its point may part thousands. */
+export const hasOpenPoint = (text: string): boolean => /^[-+\s]*[1-9]\d{0,2}\.\d{3}\s*$/.test(text);
+
 /** True for a number whose comma can only be a decimal one (`12,5`, `0,375`): what makes `1,250` decimal in the same column. */
 export function hasDecimalComma(text: string): boolean {
   return text.includes(',') && numberFromText(text) !== undefined;

@@ -32,12 +32,18 @@ interface Named {
 
 const OF_AN_END = CRIMP_ROLES.filter(([role]) => role === 'end' || END_FIELDS.some(field => field === role));
 
+/** `Reading C`: then the letters number the readings, and `Reading A` is none of end A. */
+const isLettered = (headings: readonly string[]) =>
+  headings.some(heading => headingForms(heading).some(form => / [cd]$/.test(form) && isReadingHeading(form)));
+
 /** Columns whose headings name an end: `Die A`, `A 1`; `End A` heads the names of couplings. */
 function ofEnds({ headings, block }: FoundTable, corrections: HeadingCorrections): Named {
   const found: Found = {};
   const readings: NamedReading[] = [];
+  const hasLetters = isLettered(headings);
   headings.forEach((heading, index) => {
     if (heading === '' || corrections.has(correctionKey(heading))) return;
+    if (hasLetters && isReadingHeading(heading)) return;
     const column = block.column + index;
     for (const text of new Set([headingUnit(heading, 'length').name, heading])) {
       for (const { end, rest } of endsOfHeading(text)) {

@@ -121,7 +121,8 @@ export function crimpMeasures(roles: readonly CrimpRole[]): Readonly<Partial<Rec
     roles.flatMap(role => {
       const field = (END_ROLES.some(([each]) => each === role) ? role.slice(0, -1) : role) as CrimpField;
       const label = isReadingRole(role) ? role.replace(/^readingB?/, 'reading ') : LABELS[field];
-      return label === undefined ? [] : [[role, diameter(label)]];
+      if (label === undefined) return [];
+      return [[role, field === 'tolerance' ? { ...diameter(label), eitherWay: true } : diameter(label)]];
     }),
   );
 }

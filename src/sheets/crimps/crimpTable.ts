@@ -1,7 +1,9 @@
 import { splitHeading } from '../../core/units/headingUnit';
+import { measureFromText } from '../../core/units/measureText';
 import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import { hasDecimalComma } from '../../core/units/numberText';
 import { columnLetters } from '../../workbook/a1';
+import type { CellValue } from '../../workbook/workbook';
 import { nameOfCell } from '../../cells/sheetCell';
 import type { FoundTable } from '../table/findTables';
 import { statedUnit } from '../table/heading';
@@ -82,6 +84,12 @@ interface Answering {
   readonly unitAbove: MeasureUnit | undefined;
 }
 
+/** The unit that all readings carry in their own cells; undefined where one carries none, or another. */
+function unitOfCells(filled: readonly CellValue[]): MeasureUnit | undefined {
+  const units = filled.map(cell => (typeof cell === 'string' ? measureFromText('length', cell, 'decimal')?.unit : undefined));
+  return new Set(units).size === 1 ? units[0] : undefined;
+}
+
 /** Readings side by side are one thing: what is known of the unit and the commas of one holds for all. */
 function shared({ cells, table, readings, diameters, unitAbove }: Answering, said: TableAnswers): TableAnswers {
   const heading = (column: number) => table.headings[column - table.block.column]!;
@@ -94,8 +102,10 @@ function shared({ cells, table, readings, diameters, unitAbove }: Answering, sai
     readings.map(column => said.comma.get(key(column))).find(Boolean) ??
     (texts.some(text => hasDecimalComma(text)) ? 'decimal' : undefined);
   if (answer) for (const column of readings) comma.set(key(column), answer);
+  const filled = readings.flatMap(column => rows.map(row => cells.value(row, column)).filter(cell => cell !== ''));
+  const unitOf = unitAbove ?? unitOfCells(filled);
   const isStated = diameters.some(column => unit.has(key(column)) || statedUnit(heading(column), 'length').unit);
-  if (!isStated && unitAbove && readings[0] !== undefined) unit.set(key(readings[0]), unitAbove.symbol);
+  if (!isStated && unitOf && readings[0] !== undefined) unit.set(key(readings[0]), unitOf.symbol);
   return { ...said, comma, unit };
 }
 

@@ -85,6 +85,20 @@ function blocksOf({ headings, block }: FoundTable, named: readonly NamedReading[
   return isTwice ? [columns.slice(0, half), columns.slice(half)] : columns.length > 0 ? [columns] : [];
 }
 
+/** What a table's reader calls a column without a heading. */
+const UNHEADED = /^column [A-Z]+$/;
+
+/** Columns without headings beside a heading of readings, whose numbers lie near its own: it stands over all of them. */
+function unheadedBeside(cells: SheetCells, table: FoundTable, first: number): number[] {
+  const { column, columns } = table.block;
+  const beside: number[] = [];
+  for (let at = first + 1; at < column + columns; at += 1) {
+    if (!UNHEADED.test(table.headings[at - column]!) || !areNear(cells, table, first, at)) break;
+    beside.push(at);
+  }
+  return beside;
+}
+
 /**
  * The columns of readings: those that headings name, else those that look like readings. A single heading of one letter, the `d` of
  * `a b c d`, says less than the columns beside it.
@@ -99,6 +113,7 @@ export function readingColumns(
   const [ofA = [], ofB = []] = blocksOf(table, named);
   const only = ofA.length === 1 && ofB.length === 0 ? ofA[0]! : undefined;
   const isLetter = only !== undefined && /^\p{L}$/u.test(plainHeading(table.headings[only - table.block.column]!));
+  if (only !== undefined && !isLetter) return [[only, ...unheadedBeside(cells, table, only)], []];
   if (ofA.length > 0 && !isLetter) return [ofA, ofB];
   const alike = byContent(cells, table, taken);
   return only === undefined || alike.includes(only) ? [alike, []] : [ofA, []];

@@ -1,7 +1,7 @@
 import { measureOfCell, nameOfCell, numberOfCell } from '../../cells/sheetCell';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
-import type { MeasureUnit } from '../../core/units/measureUnit';
+import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import type { Length } from '../../core/units/lengthUnit';
 import type { FoundTable } from '../table/findTables';
 import { headingForms, statedUnit } from '../table/heading';
@@ -19,7 +19,7 @@ interface Stated {
   readonly label: string;
   readonly row: number;
   readonly column: number;
-  /** As its label says it; undefined where it does not. */
+  /** As its label says it, or the cell behind the number; undefined where neither does. */
   readonly unit: MeasureUnit | undefined;
 }
 
@@ -33,12 +33,14 @@ function statedIn(cells: SheetCells, row: number, column: number): Stated | unde
   if (typeof beside === 'object' || nameOfCell(beside) === '') return undefined;
   const plain = withoutRemark(label);
   const name = [...LENGTHS, ...DIALS].find(each => headingForms(plain).some(form => HEADING_WORDS[each].exact.test(form)));
-  return name && { name, label, row, column: column + 1, unit: statedUnit(plain, 'length').unit };
+  const behind = cells.value(row, column + 2);
+  const unit = statedUnit(plain, 'length').unit ?? (typeof behind === 'string' ? measureUnit('length', behind) : undefined);
+  return name && { name, label, row, column: column + 1, unit };
 }
 
-/** The labels above a table with a number beside them, the nearest first; other tables of the sheet are passed over. */
+/** The labels above a table with a number beside them, the nearest first; headings of other tables are passed over. */
 export function statedAbove(cells: SheetCells, { block }: FoundTable, others: readonly FoundTable[]): readonly Stated[] {
-  const isOther = (row: number) => others.some(({ block: each }) => row >= each.row && row < each.row + each.rows);
+  const isOther = (row: number) => others.some(({ block: each }) => row === each.row);
   const found = new Map<string, Stated>();
   for (let row = block.row - 1; row >= cells.used.row; row--) {
     if (isOther(row)) continue;
@@ -75,7 +77,8 @@ export function settingsAbove(cells: SheetCells, stated: readonly Stated[], unit
         const value = numberOfCell(cell, label, { sign: 'any' });
         if (value) dials[name] = value;
       } else {
-        const rules = { format: cells.format(row, column), sign: name === 'step' ? ('any' as const) : ('positive' as const) };
+        const sign = name === 'step' ? ('any' as const) : ('positive' as const);
+        const rules = { format: cells.format(row, column), sign, eitherWay: name === 'tolerance' };
         const value = measureOfCell(cell, label, 'length', own ?? unit, rules);
         if (value) lengths[name] = value;
       }

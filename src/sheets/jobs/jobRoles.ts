@@ -104,7 +104,7 @@ const small = (label: string): MeasureRole => ({ quantity: 'length', group: 'dia
 /** Measures of an end, without its letter. */
 const END_MEASURES: Readonly<Partial<Record<EndField, MeasureRole>>> = {
   target: small('crimp diameter'),
-  tolerance: small('tolerance'),
+  tolerance: { ...small('tolerance'), eitherWay: true },
   smallest: small('smallest diameter'),
   largest: small('largest diameter'),
   crimpLength: small('crimp length'),

@@ -1,10 +1,14 @@
 import type { MeasureUnit, Quantity } from '../../core/units/measureUnit';
 import { headingUnit } from '../../core/units/headingUnit';
+import { nameOfCell } from '../../cells/sheetCell';
+import { columnLetters } from '../../workbook/a1';
 import { endsOfHeading } from '../table/endOfHeading';
 import type { FoundTable } from '../table/findTables';
+import { headingForms, plainHeading } from '../table/heading';
+import { HEADING_WORDS } from '../table/headingWords';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
-import { columnsByRole, correctionKey, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
+import { columnsByRole, correctionKey, headingNames, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
 import { crimperColumn, nameColumns, type KnownParts } from '../table/nameColumns';
 import { TableReader, type TableQuestion } from '../table/tableReader';
 import {
@@ -17,6 +21,8 @@ import {
   type EndRole,
   type JobRole,
 } from './jobRoles';
+import { quantityQuestion } from './jobQuantity';
+import { jobRivals } from './jobRivals';
 
 /** A table of job lines: what its columns are, and a reader of its rows. */
 export interface JobTable {
@@ -32,10 +38,11 @@ function endColumns(
   corrections: HeadingCorrections,
 ): ColumnsByRole<EndRole> {
   const found: Partial<Record<EndRole, number>> = {};
+  const names = headingNames(headings);
   headings.forEach((heading, index) => {
     const column = block.column + index;
     if (taken.has(column) || heading === '') return;
-    const said = corrections.get(correctionKey(heading));
+    const said = corrections.get(correctionKey(names[index]!));
     if (said !== undefined) {
       if (isEndRole(said)) found[said] ??= column;
       return;
@@ -61,6 +68,27 @@ function machineColumn(cells: SheetCells, table: FoundTable, columns: ColumnsByR
   return crimper === undefined ? {} : { crimper, ...(columns.label === crimper && { label: undefined }) };
 }
 
+/** A column `Cut` without a single number holds ticks: what has been cut. */
+function withTicks(
+  cells: SheetCells,
+  table: FoundTable,
+  columns: ColumnsByRole<JobRole>,
+  corrections: HeadingCorrections,
+): ColumnsByRole<JobRole> {
+  const { cutLength, ...others } = columns;
+  if (cutLength === undefined) return columns;
+  const { block, headings } = table;
+  const heading = headings[cutLength - block.column]!;
+  const filled = Array.from({ length: block.rows - 1 }, (_, i) => nameOfCell(cells.value(block.row + 1 + i, cutLength))).filter(
+    Boolean,
+  );
+  const isLength = filled.length === 0 || filled.some(text => /\d/.test(text));
+  if (isLength || plainHeading(heading) !== 'cut' || corrections.has(correctionKey(heading))) return columns;
+  const isExact =
+    others.status !== undefined && !/^(?:made|crimped|tested)$/.test(plainHeading(headings[others.status - block.column]!));
+  return isExact ? others : { ...others, status: cutLength };
+}
+
 /** Overall lengths without any coupling: are they the lengths to cut? */
 function whichLength(reader: TableReader<JobRole>): TableQuestion {
   const heading = reader.heading('overall');
@@ -76,18 +104,31 @@ function whichLength(reader: TableReader<JobRole>): TableQuestion {
   };
 }
 
+/** Columns of numbers without a heading get one to be asked about and corrected by. */
+function withNames(cells: SheetCells, table: FoundTable): FoundTable {
+  const { block, headings } = table;
+  const rows = Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i);
+  const hasNumbers = (column: number) => rows.some(row => typeof cells.value(row, column) === 'number');
+  const names = headings.map((heading, index) => {
+    const column = block.column + index;
+    return heading === '' && hasNumbers(column) ? `column ${columnLetters(column)}` : heading;
+  });
+  return { ...table, headings: names };
+}
+
 /**
  * A table as job lines: at least a hose and a length; undefined where it is no such table.
  * @param proposals units proposed, never taken, where a heading names none
  */
 export function jobTable(
   cells: SheetCells,
-  table: FoundTable,
+  found: FoundTable,
   answers: TableAnswers,
   parts: KnownParts,
   proposals: Readonly<Partial<Record<Quantity, MeasureUnit>>> = {},
 ): JobTable | undefined {
-  const byWords = columnsByRole(table, JOB_ROLES, answers.role);
+  const table = withNames(cells, found);
+  const byWords = withTicks(cells, table, columnsByRole(table, JOB_ROLES, answers.role), answers.role);
   const named = nameColumns(cells, table, byWords, parts, answers.role);
   const both = { ...byWords, ...named };
   const main = { ...both, ...machineColumn(cells, table, both, parts) };
@@ -96,6 +137,19 @@ export function jobTable(
   const columns: ColumnsByRole<JobRole> = { ...endColumns(table, taken, answers.role), ...main };
   const reader = new TableReader<JobRole>(cells, table, columns, JOB_MEASURES, answers, proposals, ['quantity', 'twist']);
   const hasLength = columns.cutLength !== undefined || columns.fittingA !== undefined || columns.fittingB !== undefined;
+  reader.questions.push(...jobRivals(reader, answers.role, parts));
+  const howMany = quantityQuestion(reader, answers.role);
+  if (howMany) reader.questions.push(howMany);
   if (!hasLength && isOverallByName(reader.heading('overall'))) reader.questions.push(whichLength(reader));
   return { table, columns, reader };
+}
+
+/** Stock lies beside job lists: a table that names reels, lots or places, and nothing of an assembly, is none of lines to be made. */
+export function isStock({ table, columns }: JobTable): boolean {
+  const ofAssembly = [columns.cutLength, columns.fittingA, columns.fittingB, columns.due, columns.order];
+  if (ofAssembly.some(column => column !== undefined)) return false;
+  const forms = table.headings.flatMap(headingForms);
+  return (['reel', 'reels', 'lot', 'place', 'lengthLeft', 'made'] as const).some(word =>
+    forms.some(form => HEADING_WORDS[word].exact.test(form)),
+  );
 }

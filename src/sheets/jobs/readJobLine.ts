@@ -63,6 +63,12 @@ class LineReader {
     return this.reader.name(this.row, role);
   }
 
+  /** A part that the line is made of: an error value in its place is no blank. */
+  part(role: JobRole, label: string): string {
+    this.attempt(() => this.reader.refuseErrorName(this.row, role, label), this.reasons);
+    return this.name(role);
+  }
+
   /** What the line cannot be made without reading. */
   must(role: JobRole, sign?: 'any' | 'notNegative' | 'positive'): Measure | undefined {
     return this.attempt(() => this.reader.measure(this.row, role, sign), this.reasons);
@@ -96,7 +102,7 @@ function sheetEnd(line: LineReader, end: 'A' | 'B'): SheetEnd {
   const [smallest, largest] = [small('smallest') ?? around(-1), small('largest') ?? around(1)];
   const middle = smallest && largest && { value: smallest.value.plus(sumIn(largest, smallest.unit)).div(2), unit: smallest.unit };
   return {
-    fitting: line.name(end === 'A' ? 'fittingA' : 'fittingB'),
+    fitting: line.part(end === 'A' ? 'fittingA' : 'fittingB', `fitting ${end}`),
     ferrule: text('ferrule'),
     die: text('die'),
     dial: text('dial'),
@@ -180,8 +186,9 @@ function standingOf(line: LineReader, reasons: readonly string[], reading: LineR
 /** One row of a job table as a line. */
 export function readJobLine(reader: TableReader<JobRole>, row: number, reading: LineReading): JobLine {
   const line = new LineReader(reader, row);
-  const hose = line.name('hose');
-  if (hose === '') line.reasons.push('hose is blank: fill it in');
+  for (const { refusal } of reader.questions) if (refusal !== undefined) line.reasons.push(refusal);
+  const hose = line.part('hose', 'hose');
+  if (hose === '' && line.reasons.length === 0) line.reasons.push('hose is blank: fill it in');
   const ends = [sheetEnd(line, 'A'), sheetEnd(line, 'B')] as const;
   const fittings = [ends[0].fitting, ends[1].fitting] as const;
   const { overall, cutLength } = lengthsOf(line, fittings);
@@ -202,7 +209,8 @@ export function readJobLine(reader: TableReader<JobRole>, row: number, reading: 
     namesCouplings: reader.has('fittingA') || reader.has('fittingB'),
   };
   const isOneCoupling = (fittings[0] === '') !== (fittings[1] === '');
-  if (isOneCoupling && !reading.plainEnds) line.reasons.push(ONE_COUPLING);
+  const isError = typeof reader.cell(row, 'fittingA') === 'object' || typeof reader.cell(row, 'fittingB') === 'object';
+  if (isOneCoupling && !isError && !reading.plainEnds) line.reasons.push(ONE_COUPLING);
   const judged: Judged = hose === '' ? { reasons: [], assembly: undefined } : judgeParts(reading.catalogue, facts);
   const lengths = judgeLengths(reading.catalogue, facts, reading.step);
   const check = objection(line);

@@ -12,7 +12,7 @@ import { tableAnswers } from '../table/tableAnswers';
 import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { isReady, stopSentence, type JobLine } from './jobLine';
-import { jobTable, type JobTable } from './jobTable';
+import { isStock, jobTable, type JobTable } from './jobTable';
 import { ONE_COUPLING, readJobLine, type LineReading } from './readJobLine';
 
 /** Which rows of which sheet are meant; read again later, it means the same ones. */
@@ -97,7 +97,9 @@ async function jobTablesOf(workbook: Workbook, sheet: string, read: CatalogueRea
 
 /** The tables that a choice means: those it touches, else the one around it. */
 function chosenTables({ tables }: Source, { block, isChoice }: JobChoice, takesBelow: boolean): readonly JobTable[] {
-  const touched = tables.filter(({ table }) => overlap(table.block, { ...block, column: table.block.column, columns: 1 }));
+  const beside = tables.filter(({ table }) => overlap(table.block, { ...block, column: table.block.column, columns: 1 }));
+  const under = tables.filter(({ table }) => overlap(table.block, block));
+  const touched = under.length > 0 ? under : beside;
   if (isChoice && touched.length > 0) return touched;
   const at = tableAt(
     tables.map(({ table }) => table),
@@ -106,7 +108,7 @@ function chosenTables({ tables }: Source, { block, isChoice }: JobChoice, takesB
   const own = tables.find(({ table }) => table === at) ?? tables[0];
   if (!own) return [];
   // Groups by day: each has headings and columns of its own.
-  return takesBelow ? tables.filter(({ table }) => table.block.row >= own.table.block.row) : [own];
+  return takesBelow ? tables.filter(table => table === own || !isStock(table)) : [own];
 }
 
 const KEYS = ['hose', 'cutLength', 'overall', 'quantity', 'fittingA', 'fittingB'] as const;
@@ -160,9 +162,8 @@ function readTable(
 /** Lines of other job tables on the sheet that were not meant: they are told. */
 function otherTables(source: Source, meant: readonly JobTable[], { isChoice }: JobChoice): readonly LeftOutRow[] {
   if (isChoice) return [];
-  const last = Math.max(...meant.map(({ table }) => table.block.row));
   return source.tables
-    .filter(each => !meant.includes(each) && each.table.block.row > last)
+    .filter(each => !meant.includes(each) && !isStock(each))
     .flatMap(({ table, columns }) =>
       tableRows(source.cells, table, {
         name: columns.hose,

@@ -53,8 +53,7 @@ export async function rackSheets(workbook: Workbook): Promise<readonly string[]>
 
 /** @throws TradeError naming what is wrong */
 function stockRow({ reader }: RackTable, row: number): StockRow {
-  const hose = reader.name(row, 'hose');
-  if (hose === '') throw new TradeError('blank', 'hose', 'is blank', 'fill it in');
+  const hose = reader.needed(row, 'hose', 'hose');
   const length = reader.measure(row, 'length');
   if (!length) throw new TradeError('blank', 'length', 'is blank', 'fill it in');
   const quantity = reader.has('quantity') ? reader.count(row, 'quantity', 'quantity') : 1;

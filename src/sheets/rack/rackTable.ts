@@ -1,7 +1,7 @@
 import type { MeasureUnit } from '../../core/units/measureUnit';
 import { roleChoices } from '../table/columnsRead';
 import type { FoundTable } from '../table/findTables';
-import { headingForms } from '../table/heading';
+import { headingForms, statedUnit } from '../table/heading';
 import { HEADING_WORDS, type HeadingWord } from '../table/headingWords';
 import { nameColumns } from '../table/nameColumns';
 import type { SheetCells } from '../table/sheetCells';
@@ -14,7 +14,8 @@ export type RackRole = 'hose' | 'length' | 'quantity' | 'place' | 'reel' | 'lot'
 
 const RACK_ROLES: RoleList<RackRole> = [
   ['hose', 'hose'],
-  ['length', 'length'],
+  // What is left on a reel counts, not what it had when it was new.
+  ['length', 'lengthLeft', 'length'],
   ['quantity', 'reels', 'quantity'],
   ['place', 'place'],
   ['reel', 'reel'],
@@ -45,6 +46,15 @@ function isOtherKind({ headings }: FoundTable): boolean {
   return forms.includes('family') || OF_JOBS.some(names);
 }
 
+/** `Qty (m)` is a length. */
+function lengthAsQuantity({ headings, block }: FoundTable): number | undefined {
+  const index = headings.findIndex(heading => {
+    const { unit, words } = statedUnit(heading, 'length');
+    return unit !== undefined && HEADING_WORDS.quantity.exact.test(words);
+  });
+  return index < 0 ? undefined : block.column + index;
+}
+
 /** How a table is read as a rack. */
 export interface RackWays {
   readonly answers: TableAnswers;
@@ -60,8 +70,9 @@ export function rackTable(cells: SheetCells, table: FoundTable, { answers, isHos
   }
   const byWords = columnsByRole(table, RACK_ROLES, answers.role);
   const { hose = byWords.hose } = nameColumns(cells, table, { hose: byWords.hose }, { isHose }, answers.role);
-  const columns: ColumnsByRole<RackRole> = { ...byWords, hose };
-  if (hose === undefined || columns.length === undefined) return undefined;
+  const length = byWords.length ?? lengthAsQuantity(table);
+  const columns: ColumnsByRole<RackRole> = { ...byWords, hose, length };
+  if (hose === undefined || length === undefined) return undefined;
   const proposals = unit && { length: unit };
   return { table, columns, reader: new TableReader(cells, table, columns, MEASURES, answers, proposals, ['quantity']) };
 }

@@ -1,6 +1,6 @@
 import type { FoundTable } from './findTables';
 import { HEADING_WORDS } from './headingWords';
-import { correctionKey, type ColumnsByRole, type RoleList } from './tableColumns';
+import { correctionKey, headingNames, type ColumnsByRole, type RoleList } from './tableColumns';
 
 /** A column of somebody's table and what it was read as. */
 export interface ColumnRead {
@@ -20,7 +20,7 @@ export interface RoleChoice {
 /** The columns of a table that have a heading, with what each was read as. */
 export function columnsRead<Role extends string>({ headings, block }: FoundTable, columns: ColumnsByRole<Role>): ColumnRead[] {
   const roles = new Map(Object.entries(columns).map(([role, column]) => [column, role]));
-  return headings.flatMap((heading, index) => {
+  return headingNames(headings).flatMap((heading, index) => {
     const column = block.column + index;
     return heading === '' ? [] : [{ column, heading, role: roles.get(column) }];
   });

@@ -5,6 +5,7 @@ import type { MeasureUnit, Quantity } from '../../core/units/measureUnit';
 export function plainHeading(heading: string): string {
   return heading
     .toLowerCase()
+    .replace(/(?<=[)\]])\s*(?:±|\+\s*\/?\s*-)\s*[\d.,]+.*$/, '')
     .replace(/[([][^()[\]]*[)\]]/g, ' ')
     .replace(/[:*?]/g, ' ')
     .replace(/[\s_]+/g, ' ')
@@ -30,9 +31,11 @@ export function statedUnit(heading: string, quantity: Quantity): StatedUnit {
   return { unit, unknown: unit ? undefined : text, words: plainHeading(name) };
 }
 
-/** All ways to read a heading's words: as it stands, and without a unit of length at its end. */
+/** All ways to read a heading's words: as it stands, without a unit of length at its end, and without hyphens. */
 export function headingForms(heading: string): readonly string[] {
   const plain = plainHeading(heading);
   const { unit, words } = statedUnit(heading, 'length');
-  return unit && words !== plain && words !== '' ? [words, plain] : [plain];
+  const forms = unit && words !== plain && words !== '' ? [words, plain] : [plain];
+  const parted = forms.map(form => form.replace(/(?<=\p{L})[-–](?=\p{L})/gu, ' ')).filter(form => !forms.includes(form));
+  return [...forms, ...parted];
 }

@@ -43,11 +43,11 @@ export const HEADING_WORDS = {
   overall: words(
     'Overall length',
     'overall|overall length|oal|o\\.a\\.l\\.?|length overall|length over all|over ?all|assembly length|total length|finished length|finish length|made[- ]up length|length oal',
-    'length|lengths|hose length|assembly',
+    'length|lengths|len\\.?|lgth\\.?|hose length|assembly|finished',
   ),
   cutLength: words(
     'Cut length',
-    'cut length|cut to|cut at|hose cut|hose cut length|length to cut|cutting length|cut hose to|cut size|saw length',
+    'cut length|cut len\\.?|cut to|cut at|hose cut|hose cut length|length to cut|cutting length|cut hose to|cut size|saw length',
     'cut',
   ),
   allowance: words('Allowance', 'allowance|extra|add|added length|length allowance'),
@@ -55,7 +55,7 @@ export const HEADING_WORDS = {
   cutOffB: words('Cut-off B', `${CUT_OFF}(?: length)?(?: (?:at|of|for))?(?: (?:end|fitting|coupling))? ?${END_B}`),
   quantity: words(
     'Quantity',
-    "quantity|qty\\.?|q'ty|qnty\\.?|pcs\\.?|pieces|how many|count|no\\. off|nos\\.?|off|number off|number of pieces|order(?:ed)? (?:qty\\.?|quantity)|qty\\.? (?:ordered|required|to make)",
+    "quantity|qty\\.?|q'ty|qnty\\.?|pcs?\\.?|pieces|how many|count|no\\. off|nos\\.?|off|number off|number of pieces|order(?:ed)? (?:qty\\.?|quantity)|qty\\.? (?:ordered|required|to make)",
     'number|amount|make|required',
   ),
   reels: words('Number of reels', 'reels|number of reels|coils'),
@@ -72,7 +72,7 @@ export const HEADING_WORDS = {
   ),
   order: words('Order', 'order|order no\\.?|order number|work order|w\\.?o\\.?|wo no\\.?|job order|p\\.?o\\.?|po no\\.?'),
   due: words('Due', 'due|due date|wanted by|needed by|required by|deliver(?:y)?(?: by| date)?|ship date'),
-  status: words('Status', 'status|state|progress|stage|done|made\\?|finished|complete|completed|job status'),
+  status: words('Status', 'status|state|progress|stage|done|finished|complete|completed|job status', 'made|cut|crimped|tested'),
   shortest: words('Shortest', 'shortest|shortest length|min\\.? length|minimum length', 'min\\.?|minimum'),
   longest: words('Longest', 'longest|longest length|max\\.? length|maximum length', 'max\\.?|maximum'),
   bore: words('Bore', 'bore|inside diameter|bore diameter|hose bore|i\\.?d\\.?'),
@@ -120,7 +120,11 @@ export const HEADING_WORDS = {
   angle: words('Angle', 'angle|elbow angle'),
   length: words(
     'Length',
-    'length|length each|each length|length per (?:reel|coil|piece)|length left|left|on the reel|on reel|stock length|reel length|remaining|remaining length|length remaining|balance|length on reel|stock',
+    'length|length each|each length|length per (?:reel|coil|piece)|length left|left|on the reel|on reel|stock length|reel length|remaining|remaining length|length remaining|balance|length on reel|stock|new length|length new|length when new',
+  ),
+  lengthLeft: words(
+    'Length',
+    'length left|left length|left|on the reel|on reel|remaining|remaining length|length remaining|rest|rest length|balance|length on reel|length now|now',
   ),
   place: words('Place', 'place|rack|bay|shelf|location|where|bin|store|rack no\\.?'),
   reel: words('Reel', 'reel|reel no\\.?|reel number|reel id|coil|coil no\\.?|drum|drum no\\.?'),
@@ -149,7 +153,7 @@ export const HEADING_WORDS = {
   ),
   reading: words(
     'Readings',
-    `(?:reading|caliper|calliper|measurement|measured|measured ?(?:${DIAMETER}|size|value)|actual|actual ?(?:${DIAMETER}|size)|measure|gauge|reads?|value|result)s? ?#?\\d{0,2}|(?:m|r|x|ø|d|dia\\.?|od|diameter) ?#?\\d?|#? ?\\d|0|45|90|135|\\d{1,3} ?(?:°|deg)`,
+    `(?:reading|caliper|calliper|measurement|measured|measured ?(?:${DIAMETER}|size|value)|actual|actual ?(?:${DIAMETER}|size)|measure|gauge|reads?|value|result)s?(?: ?#?\\d{0,2}| [a-h])|(?:m|r|x|ø|d|dia\\.?|od|diameter) ?#?\\d?|#? ?\\d|0|45|90|135|\\d{1,3} ?(?:°|deg)`,
   ),
   piece: words('Piece', 'piece|piece no\\.?'),
   operator: words('Operator', 'operator|made by|crimped by|measured by|who|by|initials'),

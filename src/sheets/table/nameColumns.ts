@@ -1,7 +1,8 @@
 import { nameOfCell } from '../../cells/sheetCell';
 import type { FoundTable } from './findTables';
 import type { SheetCells } from './sheetCells';
-import { correctionKey, type ColumnsByRole, type HeadingCorrections } from './tableColumns';
+import { isDitto } from './ditto';
+import { correctionKey, headingNames, type ColumnsByRole, type HeadingCorrections } from './tableColumns';
 
 /** What names are known, so that a column can be told by what stands in it. */
 export interface KnownParts {
@@ -17,7 +18,7 @@ function columnsNaming(cells: SheetCells, { block }: FoundTable, isKnown: KnownP
   if (!isKnown) return [];
   const rows = Array.from({ length: Math.min(block.rows - 1, SAMPLE_ROWS) }, (_, i) => block.row + 1 + i);
   return Array.from({ length: block.columns }, (_, i) => block.column + i).filter(column => {
-    const texts = rows.map(row => nameOfCell(cells.value(row, column))).filter(text => text !== '');
+    const texts = rows.map(row => nameOfCell(cells.value(row, column))).filter(text => text !== '' && !isDitto(text));
     return texts.length > 0 && texts.filter(isKnown).length * 2 >= texts.length;
   });
 }
@@ -35,7 +36,8 @@ export function nameColumns(
   parts: KnownParts,
   corrections: HeadingCorrections,
 ): ColumnsByRole<PartRole> {
-  const isFree = (column: number) => !corrections.has(correctionKey(table.headings[column - table.block.column] ?? ''));
+  const names = headingNames(table.headings);
+  const isFree = (column: number) => !corrections.has(correctionKey(names[column - table.block.column] ?? ''));
   const hoses = columnsNaming(cells, table, parts.isHose).filter(isFree);
   const fittings = columnsNaming(cells, table, parts.isFitting).filter(isFree);
   const found: Partial<Record<PartRole, number>> = {};

@@ -47,7 +47,7 @@ export function readReportText(report: ReadReport): string {
 /** What a tick says that takes the rows of a reason after all. */
 export const TAKE_LABELS: Readonly<Record<Takeable, string>> = {
   hidden: 'Take hidden rows, too',
-  below: 'Take rows below the end of the table, too',
+  below: 'Take lines elsewhere on the sheet, too',
   done: 'Take rows that are done, too',
   planned: 'Take rows that are planned already, too',
 };

@@ -1,6 +1,6 @@
 import type { HeadingWords } from './headingWords';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
-import { headingForms } from './heading';
+import { headingForms, plainHeading, statedUnit } from './heading';
 import type { FoundTable } from './findTables';
 
 /**
@@ -18,6 +18,21 @@ export type HeadingCorrections = ReadonlyMap<string, string>;
 /** A heading as it is remembered. */
 export const correctionKey = (heading: string): string => heading.replace(/\s+/g, ' ').trim().toLowerCase();
 
+/** The headings of a table, each once: a second `Length` is `Length #2`, so that each can be corrected by itself. */
+export function headingNames(headings: readonly string[]): readonly string[] {
+  const keys = headings.map(correctionKey);
+  return headings.map((heading, index) => {
+    const before = keys.slice(0, index).filter(key => key === keys[index]).length;
+    return before === 0 || heading === '' ? heading : `${heading} #${before + 1}`;
+  });
+}
+
+/** Words of columns that hold no lengths. */
+const NEVER_LENGTHS: ReadonlySet<HeadingWord> = new Set<HeadingWord>(['quantity', 'status']);
+
+/** `Assembly` is a length only where its heading says in which unit: else it numbers the assembly. */
+const isNumbering = (heading: string) => /^assembly$/.test(plainHeading(heading)) && !statedUnit(heading, 'length').unit;
+
 const matches = (heading: string, pattern: RegExp | undefined) =>
   pattern !== undefined && headingForms(heading).some(form => form !== '' && pattern.test(form));
 
@@ -32,7 +47,7 @@ export function columnsByRole<Role extends string>(
 ): ColumnsByRole<Role> {
   const found: Partial<Record<Role, number>> = {};
   const taken = new Set<number>();
-  headings.forEach((heading, index) => {
+  headingNames(headings).forEach((heading, index) => {
     const said = corrections.get(correctionKey(heading));
     if (said === undefined || heading === '') return;
     taken.add(index);
@@ -41,13 +56,36 @@ export function columnsByRole<Role extends string>(
   for (const kind of ['exact', 'loose'] as const) {
     for (const [role, ...words] of roles) {
       if (found[role] !== undefined) continue;
-      const index = headings.findIndex(
-        (heading, at) => !taken.has(at) && words.some(word => matches(heading, (HEADING_WORDS[word] as HeadingWords)[kind])),
-      );
-      if (index < 0) continue;
+      // `Qty (m)` counts nothing, `Finished (mm)` is no status. A word that a role lists first counts before its others, wherever its column stands.
+      const index = words
+        .map(word =>
+          headings.findIndex(
+            (heading, at) =>
+              !taken.has(at) &&
+              matches(heading, (HEADING_WORDS[word] as HeadingWords)[kind]) &&
+              !(word === 'overall' && isNumbering(heading)) &&
+              !(NEVER_LENGTHS.has(word) && statedUnit(heading, 'length').unit),
+          ),
+        )
+        .find(at => at >= 0);
+      if (index === undefined) continue;
       taken.add(index);
       found[role] = block.column + index;
     }
   }
   return found;
+}
+
+/** The columns besides the one of a role whose headings name that role just as well. */
+export function rivalColumns(
+  { headings, block }: Pick<FoundTable, 'headings' | 'block'>,
+  column: number,
+  word: HeadingWord,
+): readonly number[] {
+  const { exact, loose } = HEADING_WORDS[word] as HeadingWords;
+  const pattern = [exact, loose].find(each => matches(headings[column - block.column] ?? '', each));
+  return headings.flatMap((heading, index) => {
+    const at = block.column + index;
+    return at !== column && matches(heading, pattern) && !(word === 'overall' && isNumbering(heading)) ? [at] : [];
+  });
 }

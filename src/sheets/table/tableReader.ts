@@ -13,6 +13,7 @@ import { measureUnit, unitSymbols, type MeasureUnit, type Quantity } from '../..
 import { commaReadings, hasDecimalComma } from '../../core/units/numberText';
 import { addressOf, columnLetters } from '../../workbook/a1';
 import type { CellValue } from '../../workbook/workbook';
+import { isDitto } from './ditto';
 import type { FoundTable } from './findTables';
 import { statedUnit } from './heading';
 import type { SheetCells } from './sheetCells';
@@ -30,6 +31,8 @@ export interface TableQuestion {
   readonly choices: readonly { readonly value: string; readonly label: string }[];
   /** The likeliest answer; only proposed. */
   readonly proposal?: string | undefined;
+  /** Why no row of the table can be taken until it is answered. */
+  readonly refusal?: string | undefined;
 }
 
 /** What a role's numbers measure, and which units belong together: lengths of hose, or small ones like diameters. */
@@ -37,6 +40,8 @@ export interface MeasureRole {
   readonly quantity: Quantity;
   readonly group: 'length' | 'diameter' | 'other';
   readonly label: string;
+  /** A tolerance, which may be written with its sign: `± 0.1`. */
+  readonly eitherWay?: boolean | undefined;
 }
 
 /** What is known of one number besides its column. */
@@ -96,10 +101,37 @@ export class TableReader<Role extends string> {
     return column === undefined ? '' : this.cells.value(row, column);
   }
 
-  /** A name, a remark: merged cells give theirs to all rows they cover. */
+  /** A name, a remark: merged cells give theirs to all rows they cover, and a ditto mark stands for what is above it. */
   name(row: number, role: Role): string {
     const column = this.columns[role];
-    return column === undefined ? '' : nameOfCell(this.cells.shown(row, column));
+    if (column === undefined) return '';
+    const own = this.cells.shown(row, column);
+    return nameOfCell(isDitto(own) ? this.cells.shown(this.rowMeant(row, column), column) : own);
+  }
+
+  /** The row whose cell says it: of ditto marks the one above them. */
+  private rowMeant(row: number, column: number): number {
+    if (!isDitto(this.cells.shown(row, column))) return row;
+    let meant = row;
+    const saysNothing = (at: number) => isDitto(this.cells.shown(at, column)) || this.cells.shown(at, column) === '';
+    while (saysNothing(meant) && meant > this.table.block.row + 1) meant -= 1;
+    return meant;
+  }
+
+  /** A name that must be there. @throws TradeError naming `label`: an error value, or nothing */
+  needed(row: number, role: Role, label: string): string {
+    this.refuseErrorName(row, role, label);
+    const name = this.name(row, role);
+    if (name === '') throw new TradeError('blank', label, 'is blank', 'fill it in');
+    return name;
+  }
+
+  /** @throws TradeError naming `label` where an error value stands in the place of a name */
+  refuseErrorName(row: number, role: Role, label: string): void {
+    const column = this.columns[role];
+    const cell = column === undefined ? '' : this.cells.shown(this.rowMeant(row, column), column);
+    if (typeof cell === 'object')
+      throw new TradeError('notANumber', label, `is ${cell.error}`, cell.sentence ?? 'put that cell right first');
   }
 
   /** @throws TradeError naming `label` */
@@ -110,11 +142,11 @@ export class TableReader<Role extends string> {
     { label = this.measures[role]!.label, rows }: CellReading = {},
   ): Measure | undefined {
     const column = this.columns[role];
-    const { quantity } = this.measures[role]!;
+    const { quantity, eitherWay } = this.measures[role]!;
     if (column === undefined) return undefined;
     this.refuseMerged(row, column, label, rows);
     const { unit, comma } = this.facts.get(role)!;
-    const rules = { comma, format: this.cells.format(row, column), sign };
+    const rules = { comma, format: this.cells.format(row, column), sign, eitherWay };
     const why = `column ${this.heading(role) || columnLetters(column)} names no unit that is known: say which it is`;
     return measureOfCell(this.cells.value(row, column), label, quantity, unit, rules, why);
   }
@@ -146,7 +178,8 @@ export class TableReader<Role extends string> {
   place(row: number, role: Role): string | undefined {
     const column = this.columns[role];
     if (column === undefined) return undefined;
-    return addressOf({ ...(this.cells.merge(row, column) ?? { row, column }), rows: 1, columns: 1 });
+    const meant = this.rowMeant(row, column);
+    return addressOf({ ...(this.cells.merge(meant, column) ?? { row: meant, column }), rows: 1, columns: 1 });
   }
 
   private refuseMerged(row: number, column: number, label: string, covered = 1): void {
@@ -172,9 +205,9 @@ export class TableReader<Role extends string> {
     const said = this.answers.comma.get(correctionKey(heading));
     if (said === 'decimal' || said === 'thousands') return said;
     const texts = this.filled(this.columns[role]!).filter(cell => typeof cell === 'string');
+    if (texts.some(text => hasDecimalComma(withoutUnit(text)))) return 'decimal';
     const open = texts.find(text => commaReadings(withoutUnit(text)));
     if (open === undefined) return 'refuse';
-    if (texts.some(text => hasDecimalComma(withoutUnit(text)))) return 'decimal';
     const [decimal, thousands] = commaReadings(withoutUnit(open))!;
     this.questions.push({
       asked: 'comma',

@@ -11,7 +11,7 @@ export const LEFT_OUT_WORDS: Readonly<Record<LeftOutReason, string>> = {
   hidden: 'hidden or filtered out',
   total: 'totals',
   remark: 'remarks',
-  below: 'below the end of the table',
+  below: 'elsewhere on the sheet',
   done: 'done',
   planned: 'planned already',
   stop: 'STOP',
@@ -42,8 +42,13 @@ export interface ReadReport {
   readonly leftOut: readonly LeftOutRow[];
 }
 
-const TOTAL =
-  /^(?:grand |sub[- ]?)?(?:total|totals|sum|subtotal|mean|average|avg\.?|range|spread|std\.? ?dev\.?|standard deviation|min\.?|minimum|max\.?|maximum|count)(?: .*)?:?$/i;
+const SUMMED = 'total|totals|sum|sums|subtotal|subtotals';
+const WORKED_OUT = `${SUMMED}|mean|average|avg\\.?|range|spread|std\\.? ?dev\\.?|standard deviation|min\\.?|minimum|max\\.?|maximum|count`;
+/** `Total`, `Sub-total of reel`, and as the spreadsheet's own subtotals have it: `Alder DN 12 Total`, `Carried forward`. */
+const TOTAL = new RegExp(
+  `^(?:grand |sub[- ]?)?(?:${WORKED_OUT})(?: .*)?:?$|^.* (?:grand |sub[- ]?)?(?:total|totals|subtotal|average|count)s?:?$|^[Σ∑]|^(?:carried|brought) (?:forward|over)`,
+  'i',
+);
 
 /** A row under the headings: a line, or what it is instead. */
 export interface TableRow {
@@ -81,16 +86,20 @@ function kindOf(cells: SheetCells, table: FoundTable, row: number, rules: RowRul
   const filled = columns.filter(
     column => nameOfCell(cells.value(row, column)) !== '' || typeof cells.value(row, column) === 'object',
   );
-  const covered = columns.some(column => cells.shown(row, column) !== '');
-  if (filled.length === 0 && !(covered && keys.some(key => cells.shown(row, key) !== ''))) return undefined;
+  const isShown = (column: number) => {
+    const shown = cells.shown(row, column);
+    return typeof shown === 'string' ? shown.trim() !== '' : true;
+  };
+  if (filled.length === 0 && !keys.some(isShown)) return undefined;
   if (isUnitsRow(cells, table, row)) return 'remark';
   const first = filled.length > 0 ? nameOfCell(cells.value(row, filled[0]!)) : '';
   const isNamed = name !== undefined && filled[0] !== name && nameOfCell(cells.shown(row, name)) !== '';
   if (TOTAL.test(first) && !isNamed) return 'total';
-  const isAlone = filled.length === 1 && typeof cells.value(row, filled[0]!) === 'string' && block.columns > 2;
+  const isCovered = keys.some(key => key !== name && cells.value(row, key) === '' && (cells.merge(row, key)?.rows ?? 1) > 1);
+  const isAlone = filled.length === 1 && !isCovered && typeof cells.value(row, filled[0]!) === 'string' && block.columns > 2;
   const isWords = /\p{L}/u.test(first) && !/^\d/.test(first);
   if (isAlone && isWords && !isKnown?.(first) && (!keys.includes(filled[0]!) || filled[0] === block.column)) return 'remark';
-  if (!keys.some(key => cells.shown(row, key) !== '')) return 'remark';
+  if (!keys.some(isShown)) return 'remark';
   return cells.isHidden(row) && !takesHidden ? 'hidden' : 'line';
 }
 

@@ -1,0 +1,108 @@
+import type { CellValue } from '../../workbook/workbook';
+import { columnsOf, filledIn, textOf, type Run } from './cellRuns';
+import { headingForms } from './heading';
+import { HEADING_WORDS, type HeadingWord } from './headingWords';
+import type { SheetCells } from './sheetCells';
+
+const WORDS = Object.entries(HEADING_WORDS) as readonly (readonly [HeadingWord, (typeof HEADING_WORDS)[HeadingWord]])[];
+const known = new Map<string, HeadingWord | undefined>();
+
+/** Which word of the vocabulary a cell's text is, of whatever kind of table; undefined where it is none. */
+export function wordOf(text: string): HeadingWord | undefined {
+  if (known.has(text)) return known.get(text);
+  if (known.size > 5000) known.clear();
+  // A bare number may head a reading, but makes no row of headings: it may as well be a number of the table.
+  const forms = /[\p{L}°ø#±]/iu.test(text)
+    ? headingForms(text).flatMap(form => [form, form.replace(/ (?:at |of )?(?:end )?[ab]$/, '')])
+    : [];
+  const found = WORDS.find(([, { exact, ...rest }]) => {
+    const loose = 'loose' in rest ? (rest.loose as RegExp) : undefined;
+    return forms.some(form => exact.test(form) || loose?.test(form));
+  });
+  known.set(text, found?.[0]);
+  return found?.[0];
+}
+
+/** True where a text is a heading of the vocabulary, of whatever kind of table. */
+export const knownHeading = (text: string): boolean => wordOf(text) !== undefined;
+
+const wordsIn = (cells: SheetCells, row: number, run: Run) =>
+  columnsOf(run).map(column => wordOf(textOf(cells.shown(row, column))));
+
+/** Headings that a blank column parts are one table's, unless the second part begins a table of its own kind. */
+export function joined(cells: SheetCells, row: number, runs: readonly Run[]): Run[] {
+  const out: Run[] = [];
+  for (const run of runs) {
+    const before = out.at(-1);
+    const words = new Set(wordsIn(cells, row, run).filter(Boolean));
+    const isOwn = words.size >= 2 && (!before || wordsIn(cells, row, before).some(word => word && words.has(word)));
+    if (before && run.first === before.last + 2 && !isOwn) out[out.length - 1] = { first: before.first, last: run.last };
+    else out.push(run);
+  }
+  return out.flatMap(run => parted(cells, row, run));
+}
+
+/** Tables side by side without a blank column between them: the same headings of a hose list, once for each. */
+function parted(cells: SheetCells, row: number, run: Run): Run[] {
+  const words = wordsIn(cells, row, run);
+  const width = words.indexOf(words[0], 1);
+  const isTwice = width >= 3 && words.length % width === 0 && words.every((word, at) => word && word === words[at % width]);
+  if (!isTwice || !words.includes('hose')) return [run];
+  return Array.from({ length: words.length / width }, (_, i) => ({
+    first: run.first + i * width,
+    last: run.first + (i + 1) * width - 1,
+  }));
+}
+
+/** Numbers that head readings: 1, 2, 3, 4 or angles. */
+const isReadingNumber = (value: CellValue) =>
+  typeof value === 'number' && (value < 10 || value % 45 === 0) && Number.isInteger(value);
+
+/** A row that is mostly numbers, errors and formulas is data, whatever words stand in it. */
+function isMostlyData(cells: SheetCells, row: number, run: Run): boolean {
+  const filled = columnsOf(run).filter(column => cells.shown(row, column) !== '' || cells.formula(row, column) !== '');
+  const isData = (column: number) =>
+    (typeof cells.shown(row, column) !== 'string' && !isReadingNumber(cells.shown(row, column))) ||
+    cells.formula(row, column) !== '';
+  const data = filled.filter(isData);
+  return data.length * 2 > filled.length;
+}
+
+/** `Crimp 1 2 3 4`, or the angles `0 45 90 135`, with numbers below. */
+function hasNumberedReadings(cells: SheetCells, row: number, run: Run): boolean {
+  const columns = columnsOf(run);
+  const numbered = columns.filter(column => typeof cells.value(row, column) === 'number');
+  const others = columns.filter(column => !numbered.includes(column) && textOf(cells.shown(row, column)) !== '');
+  const [first, second] = numbered.map(column => cells.value(row, column) as number);
+  if (first === undefined || second === undefined || !others.some(column => wordOf(textOf(cells.shown(row, column)))))
+    return false;
+  const step = second - first;
+  const isInOrder = numbered.every((column, index) => cells.value(row, column) === first + index * step);
+  const isBegin = (first === 1 && step === 1) || (first === 0 && step % 45 === 0 && step > 0);
+  return isInOrder && isBegin && numbered.every(column => typeof cells.value(row + 1, column) === 'number');
+}
+
+/** Outside of any table: two different words of the vocabulary make a row of headings, or words with numbers below them. */
+export function beginsTable(cells: SheetCells, row: number, run: Run): boolean {
+  if (run.last === run.first || isMostlyData(cells, row, run)) return false;
+  if (new Set(wordsIn(cells, row, run).filter(Boolean)).size >= 2) return true;
+  const texts = columnsOf(run).map(column => textOf(cells.shown(row, column)));
+  const isWord = (text: string) => text !== '' && text.length <= 40 && !/^[\d.,'"]/.test(text);
+  if (hasNumberedReadings(cells, row, run)) return true;
+  return texts.every(isWord) && columnsOf(run).some(column => typeof cells.value(row + 1, column) === 'number');
+}
+
+/** Inside a table: at least half of the filled cells are words of the vocabulary, and no number stands where numbers belong. */
+export function isSecondHeading(cells: SheetCells, row: number, run: Run): boolean {
+  const filled = filledIn(cells, row, run);
+  if (filled.length < 2) return false;
+  const words = filled.filter(column => wordOf(textOf(cells.value(row, column))));
+  const others = filled.filter(column => !words.includes(column)).map(column => cells.value(row, column));
+  const numbers = others.filter(value => typeof value === 'number');
+  return (
+    words.length * 2 >= filled.length - numbers.length &&
+    new Set(words.map(column => wordOf(textOf(cells.value(row, column))))).size >= 2 &&
+    numbers.every(isReadingNumber) &&
+    filled.every(column => cells.formula(row, column) === '')
+  );
+}
