@@ -110,7 +110,7 @@ export function crimpSheetOf(content: SheetContent, selected: Block): CrimpSheet
   const cells = new SheetCells(used, layout);
   const parts = partsOf(catalogue);
   const proposed = catalogue?.units.diameter;
-  const found = findTables(cells, hostTables);
+  const found = findTables(cells, hostTables, answers.role);
   const all = found.map(table => crimpTable(cells, table, answers, parts, [], proposed));
   const withReadings = all.filter(each => readingsIn(each) > 0);
   // What stands above a table may belong to a table of crimps above that one.

@@ -4,6 +4,7 @@ import type { CellValue } from '../../workbook/workbook';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
 import { headingForms } from './heading';
 import type { SheetCells } from './sheetCells';
+import { correctionKey, type HeadingCorrections } from './tableColumns';
 
 /** Someone's table. Rows and columns are zero-based numbers of the sheet. */
 export interface FoundTable {
@@ -41,6 +42,17 @@ function wordOf(text: string): HeadingWord | undefined {
   return found?.[0];
 }
 
+/** Which word a heading is: what somebody said a heading means makes its text a word, too. */
+interface Vocabulary {
+  word(text: string): string | undefined;
+  isSaid(text: string): boolean;
+}
+
+function vocabulary(said: HeadingCorrections): Vocabulary {
+  const isSaid = (text: string) => said.size > 0 && /\p{L}/u.test(text) && said.has(correctionKey(text));
+  return { isSaid, word: text => wordOf(text) ?? (isSaid(text) ? correctionKey(text) : undefined) };
+}
+
 const textOf = (value: CellValue): string => (typeof value === 'object' ? '' : String(value).trim());
 
 /** Runs of cells side by side that hold something, in one row; merged cells count as filled. */
@@ -56,16 +68,16 @@ function runsOf(cells: SheetCells, row: number): Run[] {
 }
 
 const columnsOf = ({ first, last }: Run) => Array.from({ length: last - first + 1 }, (_, i) => first + i);
-const wordsIn = (cells: SheetCells, row: number, run: Run) =>
-  columnsOf(run).map(column => wordOf(textOf(cells.shown(row, column))));
+const wordsIn = (cells: SheetCells, row: number, run: Run, { word }: Vocabulary) =>
+  columnsOf(run).map(column => word(textOf(cells.shown(row, column))));
 
 /** Headings that a blank column parts are one table's, unless the second part begins a table of its own kind. */
-function joined(cells: SheetCells, row: number, runs: readonly Run[]): Run[] {
+function joined(cells: SheetCells, row: number, runs: readonly Run[], lexicon: Vocabulary): Run[] {
   const out: Run[] = [];
   for (const run of runs) {
     const before = out.at(-1);
-    const words = new Set(wordsIn(cells, row, run).filter(Boolean));
-    const isOwn = words.size >= 2 && (!before || wordsIn(cells, row, before).some(word => word && words.has(word)));
+    const words = new Set(wordsIn(cells, row, run, lexicon).filter(Boolean));
+    const isOwn = words.size >= 2 && (!before || wordsIn(cells, row, before, lexicon).some(word => word && words.has(word)));
     if (before && run.first === before.last + 2 && !isOwn) out[out.length - 1] = { first: before.first, last: run.last };
     else out.push(run);
   }
@@ -73,7 +85,7 @@ function joined(cells: SheetCells, row: number, runs: readonly Run[]): Run[] {
 }
 
 /** Numbers that head readings: 1, 2, 3, 4 or angles. */
-const isReadingNumber = (value: CellValue) =>
+export const isReadingNumber = (value: CellValue) =>
   typeof value === 'number' && (value < 10 || value % 45 === 0) && Number.isInteger(value);
 
 const filledIn = (cells: SheetCells, row: number, run: Run) => columnsOf(run).filter(column => !cells.isEmpty(row, column));
@@ -89,24 +101,30 @@ function isMostlyData(cells: SheetCells, row: number, run: Run): boolean {
 }
 
 /** Outside of any table: two different words of the vocabulary make a row of headings, or words with numbers below them. */
-function beginsTable(cells: SheetCells, row: number, run: Run): boolean {
+function beginsTable(cells: SheetCells, row: number, run: Run, lexicon: Vocabulary): boolean {
   if (run.last === run.first || isMostlyData(cells, row, run)) return false;
-  if (new Set(wordsIn(cells, row, run).filter(Boolean)).size >= 2) return true;
+  if (new Set(wordsIn(cells, row, run, lexicon).filter(Boolean)).size >= 2) return true;
   const texts = columnsOf(run).map(column => textOf(cells.shown(row, column)));
+  if (texts.some(lexicon.isSaid)) return true;
   const isWord = (text: string) => text !== '' && text.length <= 40 && !/^[\d.,'"]/.test(text);
   return texts.every(isWord) && columnsOf(run).some(column => typeof cells.value(row + 1, column) === 'number');
 }
 
-/** Inside a table: at least half of the filled cells are words of the vocabulary, and no number stands where numbers belong. */
-function isSecondHeading(cells: SheetCells, row: number, run: Run): boolean {
+/**
+ * Inside a table: at least half of the filled cells are words of the vocabulary, or two are headings that somebody explained; and no number
+ * stands where numbers belong.
+ */
+function isSecondHeading(cells: SheetCells, row: number, run: Run, { word, isSaid }: Vocabulary): boolean {
   const filled = filledIn(cells, row, run);
   if (filled.length < 2) return false;
-  const words = filled.filter(column => wordOf(textOf(cells.value(row, column))));
+  const at = (column: number) => textOf(cells.value(row, column));
+  const words = filled.filter(column => word(at(column)));
+  const isExplained = new Set(words.map(at).filter(isSaid)).size >= 2;
   const others = filled.filter(column => !words.includes(column)).map(column => cells.value(row, column));
   const numbers = others.filter(value => typeof value === 'number');
   return (
-    words.length * 2 >= filled.length - numbers.length &&
-    new Set(words.map(column => wordOf(textOf(cells.value(row, column))))).size >= 2 &&
+    (isExplained || words.length * 2 >= filled.length - numbers.length) &&
+    new Set(words.map(column => word(at(column)))).size >= 2 &&
     numbers.every(isReadingNumber) &&
     filled.every(column => cells.formula(row, column) === '')
   );
@@ -151,8 +169,14 @@ function ownTables(cells: SheetCells, hostTables: readonly HostBlock[]): FoundTa
 /**
  * All tables of a sheet, in order of their heading rows. A title block above is no part of one. A table ends at two wholly blank rows or
  * at another row of headings, which begins a table with its own columns; a host's own table has its own range.
+ * @param said what headings somebody explained by hand: they are known like the words of the vocabulary
  */
-export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] = []): readonly FoundTable[] {
+export function findTables(
+  cells: SheetCells,
+  hostTables: readonly HostBlock[] = [],
+  said: HeadingCorrections = new Map(),
+): readonly FoundTable[] {
+  const lexicon = vocabulary(said);
   const own = ownTables(cells, hostTables);
   const taken = hostTables.map(wholeTable);
   const isTaken = (row: number, run: Run) =>
@@ -160,12 +184,12 @@ export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] =
   const found: OpenTable[] = [];
   let open: OpenTable[] = [];
   for (let row = cells.used.row; row <= cells.lastRow; row += 1) {
-    for (const run of joined(cells, row, runsOf(cells, row))) {
+    for (const run of joined(cells, row, runsOf(cells, row), lexicon)) {
       if (isTaken(row, run)) continue;
       const over = open.filter(table => overlaps(table.run, run));
       const begins = over.some(table => !table.isClosed && row - table.bottom <= 2)
-        ? isSecondHeading(cells, row, widest([run, ...over.map(table => table.run)]))
-        : beginsTable(cells, row, run) && (over.length === 0 || isSecondHeading(cells, row, run));
+        ? isSecondHeading(cells, row, widest([run, ...over.map(table => table.run)]), lexicon)
+        : beginsTable(cells, row, run, lexicon) && (over.length === 0 || isSecondHeading(cells, row, run, lexicon));
       if (!begins) continue;
       open = open.filter(table => !over.includes(table));
       const table: OpenTable = { top: row, run, bottom: row, isClosed: false, below: [] };
