@@ -32,7 +32,7 @@ export interface JobWishes {
   /** Rows that are taken though they would be left out. */
   readonly take?: ReadonlySet<Takeable>;
   /** Lines with a single coupling are meant so. */
-  readonly plainEnds?: boolean;
+  readonly plainEnds?: boolean | undefined;
   /** Lines that are done or planned are no matter here: a quote, a tag printed again. */
   readonly whateverStatus?: boolean;
 }

@@ -42,6 +42,9 @@ function wordOf(text: string): HeadingWord | undefined {
   return found?.[0];
 }
 
+/** Whether a text is a word of the vocabulary, of whatever kind of table. */
+export const isHeadingWord = (text: string): boolean => wordOf(text) !== undefined;
+
 /** Which word a heading is: what somebody said a heading means makes its text a word, too. */
 interface Vocabulary {
   word(text: string): string | undefined;

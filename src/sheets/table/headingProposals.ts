@@ -1,7 +1,7 @@
 import { hostBlocks } from '../../workbook/hostTable';
 import type { Workbook } from '../../workbook/workbook';
 import type { ColumnRead, RoleChoice } from './columnsRead';
-import type { FoundTable } from './findTables';
+import { isHeadingWord, type FoundTable } from './findTables';
 import { likelyHeadings } from './likelyHeadings';
 import { SheetCells } from './sheetCells';
 import { tableAnswers, type TableAnswers, type TableKind } from './tableAnswers';
@@ -22,6 +22,8 @@ export interface HeadingProposal {
   readonly columns: readonly ColumnRead[];
   /** What is still to be said: of each group one. */
   readonly missing: readonly (readonly string[])[];
+  /** Most of the headings are words that we know: it is rather a table of another kind. */
+  readonly isKnown: boolean;
 }
 
 /** The rows of a sheet that may hold the headings of a kind of table, the likeliest first; none where nothing looks like it. */
@@ -39,6 +41,7 @@ export async function headingProposals(workbook: Workbook, sheet: string, of: He
     const columns = of.columnsOf(cells, table, answers);
     const has = (role: string) => columns.some(each => each.role === role);
     const missing = of.needs.filter(group => !group.some(has)).map(group => group.map(labelOf));
-    return { table, columns, missing };
+    const isKnown = columns.filter(({ heading }) => isHeadingWord(heading)).length * 2 > columns.length;
+    return { table, columns, missing, isKnown };
   });
 }

@@ -2,6 +2,8 @@ import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner
 import { useState } from 'react';
 import type { ViewProps } from '../controls/viewProps';
 import { WhichCatalogue } from '../controls/WhichCatalogue';
+import { COLUMN_HEADINGS } from '../../sheets/columns/columnHeadings';
+import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { TableColumns } from './TableColumns';
 import { ToldBar, type Told } from '../controls/ToldBar';
 import { useColumnsView } from './useColumnsView';
@@ -26,9 +28,13 @@ export function ColumnsView({ workbook }: ViewProps) {
         </MessageBar>
       )}
       {view.status === 'none' && (
-        <Body1>
-          No table here. Select a cell of your own table: one row of headings (hose, overall length, quantity, …) with rows below.
-        </Body1>
+        <>
+          <Body1>
+            No table here. Select a cell of your own table: one row of headings (hose, overall length, quantity, …) with rows
+            below.
+          </Body1>
+          <HeadingsByHand workbook={workbook} of={COLUMN_HEADINGS} onCorrected={refresh} />
+        </>
       )}
       {view.status === 'ready' && (
         <>

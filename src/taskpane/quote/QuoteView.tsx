@@ -8,7 +8,7 @@ import { useFirstMistake } from '../controls/useFirstMistake';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
 import { marginSheet } from '../../sheets/quote/marginSheet';
-import { JobsReadNote } from './JobsReadNote';
+import { JobsNote } from '../controls/JobsNote';
 import { QuoteFields } from './QuoteFields';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../sheets/quote/quoteSettings';
 import { useJobsRead } from './useJobsRead';
@@ -67,8 +67,8 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
         Select the lines to quote in your job sheet (Hose, Fitting A, Fitting B, Overall length, Quantity; Guard if you have it),
         or one cell of it for all lines.
       </Body1>
-      <WhichCatalogue workbook={workbook} onChosen={read.refresh} />
-      <JobsReadNote workbook={workbook} read={read} />
+      <WhichCatalogue workbook={workbook} onChosen={read.onAnswered} />
+      <JobsNote workbook={workbook} {...read} />
       <QuoteFields
         fields={fields}
         mistakes={mistakes}

@@ -10,8 +10,7 @@ import { useStored } from '../controls/useStored';
 import { cardPage, type CardOptions } from '../../sheets/benchcard/cardPage';
 import { cardSheet } from '../../sheets/benchcard/cardSheet';
 import type { CardWishes } from '../../sheets/jobs/gatherCards';
-import type { JobTicks } from '../controls/JobsNote';
-import { CardsNote } from './CardsNote';
+import { JobsNote, type JobTicks } from '../controls/JobsNote';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
@@ -96,7 +95,7 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
         {text('pressureUnit', 'Pressure unit', 'Where the sheet names none')}
         {text('machine', 'Machine', 'Uses this machine’s recorded dials')}
       </div>
-      <CardsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
+      <JobsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
       <OutputButtons
         workbook={workbook}
         onPrint={print}

@@ -1,4 +1,4 @@
-import { Body1, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
+import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import { Decimal } from '../../core/units/decimal';
 import { numberFromText } from '../../core/units/numberText';
@@ -67,12 +67,6 @@ export function OrderView({ workbook }: ViewProps) {
   return (
     <div className={styles.view}>
       <Body1>The order with the fewest die changes, then dial changes, for the selected job lines; and what to fetch.</Body1>
-      {view.status === 'loading' && <Caption1>Reading the job sheet …</Caption1>}
-      {view.status === 'failed' && (
-        <MessageBar intent="warning" layout="multiline">
-          <MessageBarBody>{view.reason}</MessageBarBody>
-        </MessageBar>
-      )}
       {view.status === 'ready' && (
         <>
           <Body1 role="status">{orderSentence(view.order)}</Body1>
@@ -94,9 +88,9 @@ export function OrderView({ workbook }: ViewProps) {
             </WriteButton>
           </div>
           <WritingBar outcome={outcome} onUndo={() => void undo()} />
-          <JobsNote workbook={workbook} jobs={view.jobs} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
         </>
       )}
+      <JobsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
       <details>
         <summary>Settings</summary>
         <div className={styles.grid}>

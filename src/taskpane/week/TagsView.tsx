@@ -12,8 +12,7 @@ import {
 import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { wishesOf } from './CardsView';
-import type { JobTicks } from '../controls/JobsNote';
-import { CardsNote } from './CardsNote';
+import { JobsNote, type JobTicks } from '../controls/JobsNote';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
@@ -95,7 +94,7 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
       >
         <Input value={fields.used} inputMode="numeric" onChange={(_, { value }) => setFields({ used: value })} />
       </Field>
-      <CardsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
+      <JobsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
       <OutputButtons
         workbook={workbook}
         onPrint={print}
