@@ -1,3 +1,4 @@
+import { TURN_PLACES } from '../../core/units/decimalPlaces';
 import { calibrationTurns } from '../../core/crimp/calibrationTurns';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CombinationReadings, MachineReadings } from './analyseReadings';
@@ -25,7 +26,7 @@ function turnsText({ cause, facts }: MachineReadings, unit: LengthUnit): string 
     const amount = sizeText(offset, unit);
     return `Turn the adjuster so that it crimps ${amount} ${way}; enter its change per turn (Limits and machine) to get turns.`;
   }
-  const turns = calibrationTurns(offset, perTurn.value).abs().toDecimalPlaces(2);
+  const turns = calibrationTurns(offset, perTurn.value).abs().toDecimalPlaces(TURN_PLACES);
   return `Turn the adjuster ${turns} turns ${way} (${perTurn.value} ${unit} a turn, ${perTurn.from}).`;
 }
 

@@ -1,3 +1,4 @@
+import { CONVERTED_PLACES } from '../../core/units/decimalPlaces';
 import { lengthIn } from '../../core/catalogue/lengthIn';
 import { Decimal } from '../../core/units/decimal';
 import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
@@ -32,7 +33,7 @@ export function guardPrices({ tables, ranges, catalogue }: UsableCatalogue): Gua
     names: reference(name),
     sizes: size === undefined ? undefined : reference(size),
     prices: reference(price),
-    divisor: new Decimal(1).div(lengthIn(catalogue.units.length, new Decimal(1), unit)).toDecimalPlaces(9),
+    divisor: new Decimal(1).div(lengthIn(catalogue.units.length, new Decimal(1), unit)).toDecimalPlaces(CONVERTED_PLACES),
     unit,
     needsSize: guard => size !== undefined && place.rows('Guard', guard).length > 1,
   };
