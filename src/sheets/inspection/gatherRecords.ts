@@ -1,9 +1,9 @@
+import { typedNumber } from '../../cells/typedNumber';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { partKey } from '../../core/catalogue/partName';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { measureUnit } from '../../core/units/measureUnit';
-import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../workbook/workbook';
 import { readOptionsOf, type CrimpFields } from '../crimps/crimpFields';
 import type { CrimpRow } from '../crimps/crimpRow';
@@ -58,7 +58,7 @@ export interface GatheredRecords {
   readonly jobs: Jobs | undefined;
 }
 
-const typed = (text: string) => numberFromText(text)?.value;
+const typed = (text: string) => typedNumber(text, 'uncertainty U', { sign: 'positive' }).value;
 
 const firstCell = (sheet: string) => ({ sheet, block: { row: 0, column: 0, rows: 1, columns: 1 } });
 

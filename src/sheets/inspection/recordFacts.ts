@@ -1,7 +1,7 @@
 import { READ_PLACES } from '../../core/units/decimalPlaces';
 import type { Decimal } from '../../core/units/decimal';
-import { typedNumber } from '../../cells/typedNumber';
 import { smallText } from '../table/smallText';
+import { typedProofFactor } from '../table/typedFields';
 import type { InspectionRecord, Pressure, RecordCrimp, RecordFields, RecordOptions } from './inspectionRecord';
 
 /** Cautions printed on every record. */
@@ -58,8 +58,8 @@ export function workFacts(record: InspectionRecord, { fields, handle }: RecordOp
 
 /** Proof pressure by the user's rule; undefined where the working pressure or the factor is not known. */
 export function proofPressure({ workingPressure }: InspectionRecord, { factor }: RecordFields): Pressure | undefined {
-  const times = typedNumber(factor, 'factor').value;
-  if (!workingPressure || !times || times.lt(1)) return undefined;
+  const times = typedProofFactor(factor).value;
+  if (!workingPressure || !times) return undefined;
   return { value: workingPressure.value.times(times).toDecimalPlaces(2), unit: workingPressure.unit };
 }
 

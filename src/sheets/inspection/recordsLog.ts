@@ -1,3 +1,4 @@
+import { typedNumber } from '../../cells/typedNumber';
 import { READ_PLACES } from '../../core/units/decimalPlaces';
 import { dayNumber } from '../../core/units/sheetDate';
 import type { Decimal } from '../../core/units/decimal';
@@ -86,8 +87,7 @@ const columnsFor = (readings: number): readonly RecordColumn[] => [
 ];
 
 function typed(text: string): WrittenCell {
-  const value = Number(text);
-  return text.trim() === '' || Number.isNaN(value) ? text.trim() : value;
+  return typedNumber(text, 'field').value?.toNumber() ?? text.trim();
 }
 
 /** What tells one crimp's row from another's, besides its readings. */

@@ -1,12 +1,12 @@
 import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import { Decimal } from '../../core/units/decimal';
-import { numberFromText } from '../../core/units/numberText';
 import { freshSettings } from '../../sheets/cutlist/cutSettings';
 import { BENCH_CAUTIONS } from '../../sheets/print/cautions';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { benchStep } from '../../sheets/table/benchStep';
 import { today } from '../../sheets/table/today';
+import { typedShare } from '../../sheets/table/typedFields';
 import { orderSentence } from '../../sheets/week/weekText';
 import { orderSheet, pickSheet } from '../../sheets/week/weekSheets';
 import type { Change } from '../../workbook/workbook';
@@ -45,8 +45,7 @@ export function OrderView({ workbook }: ViewProps) {
   const [ticks, setTicks] = useState<JobTicks>({});
   const { names } = useMachines(workbook);
   const { outcome, write, undo } = useWriting(workbook);
-  const typed = numberFromText(fields.share)?.value;
-  const share = typed?.gte(0) && typed.lte(1) ? typed : undefined;
+  const { value: share, mistake } = typedShare(fields.share);
   const { machine, die, dial } = fields;
   const unit = bench.unit;
   const wishes = { unit, step: benchStep(bench, unit), machine, die, dial: dial.trim(), share: share ?? new Decimal(0) };
@@ -97,12 +96,7 @@ export function OrderView({ workbook }: ViewProps) {
           <MachineField value={machine} machines={names} onChange={value => setFields({ machine: value })} />
           {text('die', 'Die in the machine', 'Comes first. Blank: not known.')}
           {text('dial', 'Dial set now', 'Blank: not known.')}
-          {text(
-            'share',
-            'One dial may cost',
-            'Share of the tolerance, for both ends at one dial. 0: never.',
-            share ? undefined : 'A number from 0 to 1, like 0.5',
-          )}
+          {text('share', 'One dial may cost', 'Share of the tolerance, for both ends at one dial. 0: never.', mistake)}
         </div>
       </details>
       <Caption1>{BENCH_CAUTIONS[1]}</Caption1>
