@@ -1,7 +1,6 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { ViewProps } from '../controls/viewProps';
-import { WhichCatalogue } from '../controls/WhichCatalogue';
 import { COLUMN_HEADINGS } from '../../sheets/columns/columnHeadings';
 import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { TableColumns } from './TableColumns';
@@ -38,7 +37,6 @@ export function ColumnsView({ workbook }: ViewProps) {
       )}
       {view.status === 'ready' && (
         <>
-          <WhichCatalogue workbook={workbook} onChosen={refresh} />
           <TableColumns key={view.id} workbook={workbook} view={view} onTold={setTold} onAgain={refresh} />
         </>
       )}

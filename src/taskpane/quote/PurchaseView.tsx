@@ -16,7 +16,6 @@ import { useRun } from '../controls/useRun';
 import { purchaseWishes, writePurchase, type WrittenPurchase } from '../../sheets/purchase/writePurchase';
 import { JobsNote } from '../controls/JobsNote';
 import { useJobsRead } from './useJobsRead';
-import { WhichCatalogue } from '../controls/WhichCatalogue';
 import { WrittenBar } from '../controls/WrittenBar';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
@@ -85,7 +84,6 @@ export function PurchaseView({ workbook, services }: ViewProps) {
   return (
     <div className={styles.view}>
       <Body1>Select the job lines to buy for, or one cell of them for all lines.</Body1>
-      <WhichCatalogue workbook={workbook} onChosen={read.onAnswered} />
       <JobsNote workbook={workbook} {...read} />
       <Field label="Count reels by">
         <RadioGroup value={mode} onChange={(_, { value }) => setFields({ mode: value as Mode })}>

@@ -14,7 +14,6 @@ import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../shee
 import { useJobsRead } from './useJobsRead';
 import { useQuoteSources } from './useQuoteSources';
 import { useRun } from '../controls/useRun';
-import { WhichCatalogue } from '../controls/WhichCatalogue';
 import { WrittenBar } from '../controls/WrittenBar';
 import { quoteSources, quoteWishes, writeQuote, type WrittenQuote } from '../../sheets/quote/writeQuote';
 
@@ -67,7 +66,6 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
         Select the lines to quote in your job sheet (Hose, Fitting A, Fitting B, Overall length, Quantity; Guard if you have it),
         or one cell of it for all lines.
       </Body1>
-      <WhichCatalogue workbook={workbook} onChosen={read.onAnswered} />
       <JobsNote workbook={workbook} {...read} />
       <QuoteFields
         fields={fields}
