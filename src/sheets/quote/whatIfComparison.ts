@@ -2,6 +2,8 @@ import { columnLetters } from '../../workbook/a1';
 import { HEAD_FILL } from '../print/sheetFills';
 import type { SheetWriter } from '../print/sheetWriter';
 import { guardCostFormula, type GuardPrices } from '../catalogue/guardPrices';
+import { isPlainHose, type PlainHoseCost } from './plainHose';
+import type { QuoteColumn } from './quoteLayout';
 import { priceFormula } from './quoteLineFormulas';
 import type { RaisedName, RaisedTable } from './raisedTable';
 import type { ReadQuote } from './readQuote';
@@ -11,11 +13,13 @@ export interface ComparisonInput {
   readonly quotes: readonly ReadQuote[];
   readonly copies: Readonly<Partial<Record<RaisedName, RaisedTable>>>;
   readonly guards: GuardPrices | undefined;
+  /** What hoses without couplings cost by the catalogue of `RAISED_HANDLE`. */
+  readonly plainHose: PlainHoseCost;
   readonly format: string;
 }
 
 /** Cell of the handle with the rise. */
-const HANDLE = '$C$3';
+export const RAISED_HANDLE = '$C$3';
 const COLUMNS = [
   'Quote',
   'Line',
@@ -50,12 +54,34 @@ function guardAfter(input: ComparisonInput, quote: ReadQuote, row: number): stri
   const guard = quote.cell('guard', row);
   if (!prices) return `IF(${guard}="",0,NA())`;
   const needsSize = prices.needsSize(String(quote.value('guard', row)));
-  const size = needsSize ? `HOSE.HOSEDATA(${HANDLE},${quote.cell('hose', row)},"size")` : undefined;
+  const size = needsSize ? `HOSE.HOSEDATA(${RAISED_HANDLE},${quote.cell('hose', row)},"size")` : undefined;
   return guardCostFormula(prices, { guard, overall: quote.cell('overall', row), size });
 }
 
+/** Hose, couplings, labour and cost of a line by the prices with the rise; those of an assembly are one formula. */
+function costAfter({ plainHose }: ComparisonInput, quote: ReadQuote, row: number, at: number): string[] {
+  const name = (column: 'fittingA' | 'fittingB') => String(quote.value(column, row));
+  const cell = (column: QuoteColumn) => quote.cell(column, row);
+  if (!isPlainHose({ fittingA: name('fittingA'), fittingB: name('fittingB') })) {
+    const parts = (['hose', 'fittingA', 'fittingB', 'overall', 'quantity'] as const).map(cell);
+    return [`=HOSE.UNITCOST(${[RAISED_HANDLE, ...parts].join(',')})`];
+  }
+  const [hose, labour] = [0, 2].map(index => `$${columnLetters(WORKING + index)}${at + 1}`);
+  return [
+    `=${plainHose.hose(cell('hose'), cell('overall'))}`,
+    '=0',
+    `=${plainHose.labour(cell('quantity'))}`,
+    `=${hose}+${labour}`,
+  ];
+}
+
 /** The formulas of one line's comparison, and those of its working. */
-function comparison(input: ComparisonInput, quote: ReadQuote, row: number, at: number): { shown: string[]; working: string[] } {
+function comparison(
+  input: ComparisonInput,
+  quote: ReadQuote,
+  row: number,
+  at: number,
+): { shown: string[]; cost: string[]; guard: string } {
   const cell = (column: number) => `$${columnLetters(column)}${at + 1}`;
   const [hose, fittings, labour, , guard] = [0, 1, 2, 3, 4].map(index => cell(WORKING + index)) as [
     string,
@@ -67,7 +93,6 @@ function comparison(input: ComparisonInput, quote: ReadQuote, row: number, at: n
   const after = priceFormula(quote.method, { hose, fittings, labour, guard }, name => quote.setting(name));
   const [quantity, now, then, lineNow, lineAfter] = [4, 5, 6, 9, 10].map(cell) as [string, string, string, string, string];
   const both = (formula: string) => `=IF(COUNT(${now},${then})=2,${formula},"not known")`;
-  const parts = (['hose', 'fittingA', 'fittingB', 'overall', 'quantity'] as const).map(column => quote.cell(column, row));
   const label = quote.has('label') ? quote.cell('label', row) : undefined;
   return {
     shown: [
@@ -84,7 +109,8 @@ function comparison(input: ComparisonInput, quote: ReadQuote, row: number, at: n
       `=IF(ISNUMBER(${then}),ROUND(${then}*${quantity},${DECIMALS}),"")`,
       both(`${lineAfter}-${lineNow}`),
     ],
-    working: [`=HOSE.UNITCOST(${[HANDLE, ...parts].join(',')})`, `=${guardAfter(input, quote, row)}`],
+    cost: costAfter(input, quote, row, at),
+    guard: `=${guardAfter(input, quote, row)}`,
   };
 }
 
@@ -104,18 +130,15 @@ export function writeComparison(writer: SheetWriter, input: ComparisonInput, hea
     .values(head, WORKING, [['Hose after', 'Fittings after', 'Labour after', 'Cost after', 'Guard after']])
     .formulas(
       first,
-      WORKING,
-      formulas.map(({ working }) => [working[0]!]),
-    )
-    .formulas(
-      first,
       WORKING + 4,
-      formulas.map(({ working }) => [working[1]!]),
+      formulas.map(({ guard }) => [guard]),
     )
     .format(first, 5, lines.length, 3, format)
     .format(first, 8, lines.length, 1, '0.0 %')
     .format(first, 9, lines.length, 3, format)
     .format(first, WORKING, lines.length, 5, format);
+  // An assembly's cost is one formula over four cells, a plain hose's are four: each row is written for itself.
+  formulas.forEach(({ cost }, index) => writer.formulas(first + index, WORKING, [cost]));
   for (const [column, width] of [
     [0, COLUMNS.length],
     [WORKING, 5],

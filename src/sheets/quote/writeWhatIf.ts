@@ -6,6 +6,8 @@ import { NothingToQuote } from '../catalogue/nothingToQuote';
 import { copyName, RAISED, raisedTable, type RaisedName, type RaisedTable } from './raisedTable';
 import { quotesOfWorkbook, type ReadQuote } from './readQuote';
 import { RiseCells, type Rises } from './riseCells';
+import { plainHoseCost } from './plainHose';
+import { RAISED_HANDLE } from './whatIfComparison';
 import { whatIfSheet } from './whatIfSheet';
 import { usableCatalogue, type UsableCatalogue } from '../catalogue/usableCatalogue';
 import { priceFormat } from '../catalogue/priceFormat';
@@ -59,6 +61,7 @@ export async function writeWhatIf(
   }
   const format = (await priceFormat(workbook)) ?? '0.00';
   const guards = guardPrices(found);
-  await workbook.write(whatIfSheet({ sheet, found, rises, copies, quotes, guards, format, today }));
+  const plainHose = plainHoseCost({ ...found, reference: RAISED_HANDLE });
+  await workbook.write(whatIfSheet({ sheet, found, rises, copies, quotes, guards, plainHose, format, today }));
   return names;
 }
