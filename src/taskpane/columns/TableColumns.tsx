@@ -26,7 +26,7 @@ import { COLUMN_ROLE_CHOICES } from '../../sheets/columns/columnRoles';
 import { missingFormulas } from '../../sheets/columns/missingFormulas';
 import { HeadingCorrections } from '../controls/HeadingCorrections';
 import { TableQuestions } from '../controls/TableQuestions';
-import { FillFormulas } from './FillFormulas';
+import { FillFormulas } from '../controls/FillFormulas';
 
 const useStyles = makeStyles({ part: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
 

@@ -5,6 +5,7 @@ import { asksAboutPlainEnds, NoJobs, type Jobs, type JobWishes } from '../../she
 import { columnsOfTables } from '../../sheets/table/columnsRead';
 import type { ReadReport } from '../../sheets/table/tableRows';
 import type { Workbook } from '../../workbook/workbook';
+import { FillRows } from './FillRows';
 import { HeadingCorrections } from './HeadingCorrections';
 import { HeadingsByHand } from './HeadingsByHand';
 import { ReadNote } from './ReadNote';
@@ -67,6 +68,7 @@ function LinesRead({
         onTake={take => onTicks({ ...ticks, take })}
         onShow={onShow}
       />
+      <FillRows key={sheet} workbook={workbook} tables={jobs.tables} onFilled={onAnswered} />
       {(ticks.plainEnds || asksAboutPlainEnds(jobs)) && (
         <Checkbox
           label="Lines with one coupling: the other end stays plain hose"
