@@ -10,7 +10,7 @@ import { typedShare } from '../../sheets/table/typedFields';
 import { orderSentence } from '../../sheets/week/weekText';
 import { orderSheet, pickSheet } from '../../sheets/week/weekSheets';
 import type { Change } from '../../workbook/workbook';
-import { JobsNote, type JobTicks } from '../controls/JobsNote';
+import { JobsNote } from '../controls/JobsNote';
 import { MachineField } from '../controls/MachineField';
 import { useMachines } from '../controls/useMachines';
 import { useStored } from '../controls/useStored';
@@ -20,7 +20,8 @@ import { WriteButton } from '../controls/WriteButton';
 import { WritingBar } from '../controls/WritingBar';
 import { OrderGroups } from './OrderGroups';
 import { PickTable } from './PickTable';
-import { useOrder, type OrderRead } from './useOrder';
+import { RackNote } from './RackNote';
+import { useOrder, type OrderRead, type OrderTicks } from './useOrder';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
@@ -42,7 +43,7 @@ export function OrderView({ workbook }: ViewProps) {
   const styles = useStyles();
   const [fields, setFields] = useStored<OrderFields>('order', FRESH);
   const [bench] = useStored('cuts', freshSettings('mm'));
-  const [ticks, setTicks] = useState<JobTicks>({});
+  const [ticks, setTicks] = useState<OrderTicks>({});
   const { names } = useMachines(workbook);
   const { outcome, write, undo } = useWriting(workbook);
   const { value: share, mistake } = typedShare(fields.share);
@@ -89,7 +90,23 @@ export function OrderView({ workbook }: ViewProps) {
           <WritingBar outcome={outcome} onUndo={() => void undo()} />
         </>
       )}
-      <JobsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
+      <JobsNote
+        workbook={workbook}
+        view={view}
+        ticks={ticks}
+        onTicks={change => setTicks({ ...ticks, ...change })}
+        onAnswered={refresh}
+        onShow={show}
+      />
+      {view.status === 'ready' && view.stock && (
+        <RackNote
+          workbook={workbook}
+          rack={view.stock}
+          take={ticks.takeRack ?? new Set()}
+          onTake={takeRack => setTicks({ ...ticks, takeRack })}
+          onAnswered={refresh}
+        />
+      )}
       <details>
         <summary>Settings</summary>
         <div className={styles.grid}>
