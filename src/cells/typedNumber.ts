@@ -14,6 +14,13 @@ export interface TypedRules extends Pick<NumberRules, 'sign' | 'hint' | 'like' |
   readonly share?: boolean;
   /** Whole numbers only: what to enter instead. */
   readonly whole?: string;
+  /** Bounds that belong to it. */
+  readonly least?: number;
+  readonly most?: number;
+  /** 0 is no number of this field. */
+  readonly isNever0?: boolean;
+  /** A single comma is a decimal one: instruments type it so. */
+  readonly comma?: 'decimal';
   /** What to say where nothing was typed; without it a blank is no mistake. */
   readonly blank?: string | undefined;
 }
@@ -45,6 +52,25 @@ function inUnit(text: string, unit: MeasureUnit | undefined): Decimal | undefine
   return found?.unit && convertMeasure(found.value, found.unit, unit);
 }
 
+/** @throws TradeError for what lies outside the bounds of its field */
+function refuseOutside(value: Decimal, label: string, { whole, least, most, isNever0 }: TypedRules): void {
+  const refuse = (advice: string) => {
+    throw new TradeError('range', label, `is ${value}`, advice);
+  };
+  if (whole !== undefined && !value.isInteger()) refuse(whole);
+  if (isNever0 && value.isZero()) refuse('it must not be 0');
+  const isLess = least !== undefined && value.lt(least);
+  const isMore = most !== undefined && value.gt(most);
+  if (!isLess && !isMore) return;
+  if (least !== undefined && most !== undefined) refuse(`it must be from ${least} to ${most}`);
+  refuse(isLess ? `it must be ${least} or more` : `it must be ${most} or less`);
+}
+
+/** A single comma made a point, where it is a decimal one. */
+function withPoint(text: string, { comma }: TypedRules): string {
+  return comma === 'decimal' && /^[^,]*,[^,]*$/.test(text) && numberFromText(text, comma) ? text.replace(',', '.') : text;
+}
+
 /**
  * What was typed into a field as a number.
  * @param label what the field is, as sentences name it
@@ -52,7 +78,7 @@ function inUnit(text: string, unit: MeasureUnit | undefined): Decimal | undefine
  * @throws TradeError naming `label`
  */
 export function numberTyped(typed: string, label: string, rules: TypedRules = {}): Decimal | undefined {
-  const text = typed.trim();
+  const text = withPoint(typed.trim(), rules);
   if (text === '') {
     if (rules.blank === undefined) return undefined;
     throw new TradeError('blank', label, 'is blank', rules.blank);
@@ -61,7 +87,7 @@ export function numberTyped(typed: string, label: string, rules: TypedRules = {}
   const converted = inUnit(text, rules.unit);
   // The sign is judged in one place, whatever the unit.
   const value = number(rules)(converted?.toString() ?? text, label);
-  if (rules.whole !== undefined && !value.isInteger()) throw new TradeError('range', label, `is ${value}`, rules.whole);
+  refuseOutside(value, label, rules);
   return value;
 }
 

@@ -21,6 +21,9 @@ test.each<[string, TypedRules, string]>([
   ['0.4', { share: true }, '0.4'],
   ['0', { sign: 'notNegative' }, '0'],
   ['30', { whole: 'enter whole days' }, '30'],
+  ['25,015', { comma: 'decimal' }, '25.015'],
+  ['0,5', { least: 0, most: 1 }, '0.5'],
+  ['1', { least: 1 }, '1'],
 ])('%j with %j is %s', (typed, rules, value) => {
   expect(typedNumber(typed, 'kerf', rules)).toEqual({ value: expect.anything() });
   expect(typedNumber(typed, 'kerf', rules).value!.toString()).toBe(value);
@@ -38,6 +41,11 @@ test.each<[string, TypedRules, RegExp]>([
   ["3'", { marks: 'noLength' }, /inch and foot marks belong to lengths/],
   ['40', { share: true }, /enter 40 % or 0.4/],
   ['0.4"', { share: true }, /enter a share like 40 % or 0.4/],
+  ['0.9', { least: 1 }, /^Kerf is 0.9: it must be 1 or more$/],
+  ['11', { most: 10 }, /^Kerf is 11: it must be 10 or less$/],
+  ['1.5', { least: 0, most: 1 }, /^Kerf is 1.5: it must be from 0 to 1$/],
+  ['0', { isNever0: true }, /^Kerf is 0: it must not be 0$/],
+  ['1,2,3', { comma: 'decimal' }, /^Kerf is "1,2,3"/],
   ['2.5', { whole: 'enter whole days' }, /^Kerf is 2.5: enter whole days$/],
 ])('%j with %j is a mistake', (typed, rules, sentence) => {
   const { value, mistake } = typedNumber(typed, 'kerf', rules);

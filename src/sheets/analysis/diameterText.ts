@@ -1,8 +1,6 @@
+import { CALIPER_PLACES } from '../../core/units/decimalPlaces';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-
-/** Digits behind the point of diameters and deviations: a caliper's, and one more for means. */
-export const DIAMETER_PLACES = { mm: 2, in: 4 } as const;
 
 type Amount = Decimal | number;
 
@@ -14,12 +12,12 @@ const toFixed = (value: Amount, places: number) => {
 /** A size without its sign: `0.10 mm`. */
 export function sizeText(value: Amount, unit: LengthUnit): string {
   const size = typeof value === 'number' ? Math.abs(value) : value.abs();
-  return `${toFixed(size, DIAMETER_PLACES[unit])} ${unit}`;
+  return `${toFixed(size, CALIPER_PLACES[unit])} ${unit}`;
 }
 
 /** A deviation with its sign and without unit: `+0.10`, `−0.05`, `0.00`; one digit more than a caliper shows where `fine`. */
 export function deviationText(value: Amount, unit: LengthUnit, fine = false): string {
-  const text = toFixed(value, DIAMETER_PLACES[unit] + (fine ? 1 : 0));
+  const text = toFixed(value, CALIPER_PLACES[unit] + (fine ? 1 : 0));
   if (text.startsWith('-')) return `−${text.slice(1)}`;
   return /[1-9]/.test(text) ? `+${text}` : text;
 }

@@ -69,7 +69,7 @@ export async function columnsView(workbook: Workbook, stayOn?: { sheet: string; 
   const [found, catalogue] = await Promise.all([selectedTable(workbook, stayOn), catalogueState(workbook)]);
   if (!found) return { status: 'none' };
   const { cells, table, hostTables } = found;
-  const kind = kindOfTable(cells, table);
+  const kind = kindOfTable(cells, table, (await tableAnswers(workbook, 'crimps', table.sheet)).role);
   const answers = await tableAnswers(workbook, kind, table.sheet);
   return { status: 'ready', ...tableView(cells, table, catalogue, answers, hostTables), kind, id: idOf(table) };
 }

@@ -6,8 +6,8 @@ import type { FoundTable } from '../table/findTables';
 import { crimperColumn, nameColumns, type KnownParts } from '../table/nameColumns';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableKind } from '../table/tableAnswers';
-import { columnsByRole, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
-import { COLUMN_ROLES, OF_END_A, type Role } from './columnRoles';
+import { columnsByRole, correctionKey, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
+import { COLUMN_ROLES, OF_END_A, READING, type Role } from './columnRoles';
 import { readingColumns, type ColumnSpan } from './readingColumns';
 
 /** Which column is what; all roles but the readings have one column. */
@@ -44,8 +44,12 @@ function ofEndA(table: FoundTable, found: ColumnsByRole<OneColumn>): ColumnsByRo
   return more;
 }
 
-/** Job lines, or readings of crimps: corrections are remembered for either. */
-export function kindOfTable(cells: SheetCells, table: FoundTable): TableKind {
+/**
+ * Job lines, or readings of crimps: corrections are remembered for either.
+ * @param crimps what was said by hand about tables of crimps on its sheet
+ */
+export function kindOfTable(cells: SheetCells, table: FoundTable, crimps: HeadingCorrections = NO_CORRECTIONS): TableKind {
+  if (table.headings.some(heading => crimps.get(correctionKey(heading)) === READING)) return 'crimps';
   const found = columnsByRole(table, COLUMN_ROLES);
   if (found.hose !== undefined && found.overall !== undefined) return 'jobs';
   return readingColumns(cells, table, new Set(Object.values(found)), NO_CORRECTIONS) ? 'crimps' : 'jobs';

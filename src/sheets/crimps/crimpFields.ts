@@ -1,5 +1,4 @@
-import type { Decimal } from '../../core/units/decimal';
-import { numberFromText } from '../../core/units/numberText';
+import { typedNumber, type TypedNumber } from '../../cells/typedNumber';
 import type { Takeable } from '../table/tableRows';
 import type { CrimpReadOptions, TypedName } from './crimpReadOptions';
 
@@ -36,21 +35,37 @@ export const TYPED_NAMES = [
 /** Dials and the step may be 0 or below. */
 const ANY: ReadonlySet<TypedName> = new Set(['step', 'lowest', 'highest']);
 
+/** What a field is called in a sentence about it. */
+const LABELS: Readonly<Record<TypedName, string>> = {
+  target: 'target',
+  tolerance: 'tolerance',
+  largestSpread: 'largest spread',
+  uncertainty: 'uncertainty U',
+  step: 'step',
+  perTurn: 'change per turn',
+  lowest: 'lowest dial',
+  highest: 'highest dial',
+  largestMove: 'largest move',
+};
+
 /** A typed number: its value, or what is wrong with it. */
-export function typedCrimpNumber(text: string, name: TypedName): { readonly value?: Decimal; readonly mistake?: string } {
-  if (text.trim() === '') return {};
-  const value = numberFromText(text)?.value;
-  if (!value) return { mistake: 'A number, like 0.12' };
-  if (name === 'step' && value.isZero()) return { mistake: 'Not 0' };
-  if (!ANY.has(name) && !value.gt(0)) return { mistake: 'More than 0' };
-  return { value };
+export function typedCrimpNumber(text: string, name: TypedName): TypedNumber {
+  return typedNumber(text, LABELS[name], {
+    like: '0.12',
+    sign: ANY.has(name) ? 'any' : 'positive',
+    isNever0: name === 'step',
+  });
 }
 
-/** Readings that make a crimp: a whole number of 2 or more; 4 where nothing usable was typed. */
-function typedReadings(text: string): number {
-  const count = Number(text);
-  return Number.isInteger(count) && count >= 2 && count <= 10 ? count : 4;
+const WHOLE = 'enter a whole number from 2 to 10';
+
+/** Readings that make a crimp, or what is wrong with what was typed. */
+export function typedReadings(text: string): TypedNumber {
+  return typedNumber(text, 'readings a crimp', { whole: WHOLE, least: 2, most: 10 });
 }
+
+/** Where nothing usable was typed. */
+const USUAL_READINGS = 4;
 
 /** The options that the fields stand for; what cannot be read counts as not said, and is a mistake at its field. */
 export function readOptionsOf(fields: CrimpFields, take?: ReadonlySet<Takeable>): CrimpReadOptions {
@@ -59,7 +74,7 @@ export function readOptionsOf(fields: CrimpFields, take?: ReadonlySet<Takeable>)
     return value ? [[name, value]] : [];
   });
   return {
-    readingsACrimp: typedReadings(fields.readingsACrimp),
+    readingsACrimp: typedReadings(fields.readingsACrimp).value?.toNumber() ?? USUAL_READINGS,
     machine: fields.machine.trim(),
     typed: Object.fromEntries(typed) as CrimpReadOptions['typed'],
     take,

@@ -2,7 +2,7 @@ import { requirePlausibleTolerance } from '../../core/crimp/crimpTolerance';
 import { TradeError } from '../../core/tradeError';
 import { lengthIn, type LengthUnit } from '../../core/units/lengthUnit';
 import type { CrimpData } from './crimpData';
-import { diameterText } from './crimpText';
+import { smallText } from '../table/smallText';
 import type { CrimpReadOptions, TypedName } from './crimpReadOptions';
 import type { CrimpProblem, Sourced } from './crimpRow';
 import { OPEN_UNIT, placeText, type CrimpRowReader } from './crimpRowReader';
@@ -65,7 +65,7 @@ type Limits = ReturnType<typeof crimpLimits>;
 export function disagreements(own: Limits, data: CrimpData, unit: LengthUnit): string[] {
   return (['target', 'tolerance'] as const).flatMap(name => {
     const [sheet, catalogue] = [own[name], data[name]];
-    const [one, other] = [sheet, catalogue].map(each => each && diameterText(each.value, unit));
+    const [one, other] = [sheet, catalogue].map(each => each && smallText(each.value, unit));
     if (!sheet || !catalogue || one === other) return [];
     return [`The ${name} here is ${one} (${sheet.from}), the Catalogue says ${other}: the sheet’s counts.`];
   });

@@ -4,7 +4,7 @@ import { overlap, type Block } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
 import { hostOf } from '../../workbook/shownWorkbook';
 import type { RangeContent, SheetLayout, Workbook } from '../../workbook/workbook';
-import { workbookCatalogue } from '../catalogue/workbookCatalogue';
+import { CHOSEN_CATALOGUE, workbookCatalogue } from '../catalogue/workbookCatalogue';
 import { findTables, tableAt, type FoundTable } from '../table/findTables';
 import type { KnownParts } from '../table/nameColumns';
 import { SheetCells } from '../table/sheetCells';
@@ -41,11 +41,13 @@ const kept = new WeakMap<Workbook, KeptCatalogue>();
 
 /** The workbook's catalogue; read again only where its cell shows another handle. */
 async function currentCatalogue(workbook: Workbook): Promise<Catalogue | undefined> {
-  const name = (await workbook.names()).find(each => each.name.toLowerCase() === 'catalogue');
+  const [names, chosen] = await Promise.all([workbook.names(), workbook.recall(CHOSEN_CATALOGUE)]);
+  const name = names.find(each => each.name.toLowerCase() === 'catalogue');
   const [content] = name ? await workbook.read([name.at]) : [];
   const cell = String(content?.values[0]?.[0] ?? '');
   const before = kept.get(hostOf(workbook));
-  if (before && cell !== '' && before.cell === cell) return before.catalogue;
+  // Of several catalogues another cell than the named one may count: then it is read each time.
+  if (before && cell !== '' && chosen === undefined && before.cell === cell) return before.catalogue;
   const catalogue = (await workbookCatalogue(workbook))?.catalogue;
   kept.set(hostOf(workbook), { cell, catalogue });
   return catalogue;
@@ -110,7 +112,7 @@ export function crimpSheetOf(content: SheetContent, selected: Block): CrimpSheet
   const cells = new SheetCells(used, layout);
   const parts = partsOf(catalogue);
   const proposed = catalogue?.units.diameter;
-  const found = findTables(cells, hostTables);
+  const found = findTables(cells, hostTables, answers.role);
   const all = found.map(table => crimpTable(cells, table, answers, parts, [], proposed));
   const withReadings = all.filter(each => readingsIn(each) > 0);
   // What stands above a table may belong to a table of crimps above that one.

@@ -1,6 +1,6 @@
 import { impossibleReading } from '../../core/crimp/impossibleReading';
 import type { Decimal } from '../../core/units/decimal';
-import { numberFromText } from '../../core/units/numberText';
+import { typedDial } from '../table/typedFields';
 import { AS_ENTERED, type CrimpRow } from './crimpRow';
 import type { EntryResult, EntryState, Stop } from './entry';
 import { judgeCrimpRow } from './judgeCrimpRow';
@@ -12,13 +12,6 @@ import { entryWriting, overwritten, rowAfter } from './writeEntry';
 const stopAt = (state: EntryState, field: number, stop: Stop): EntryState => ({ ...state, field, stop });
 const refuseAt = (state: EntryState, field: number, sentence: string) => stopAt(state, field, { kind: 'refused', sentence });
 
-/** The dial that the crimp was made at; undefined where its field is blank. */
-function usedDial(text: string): Decimal | undefined | 'unreadable' {
-  if (text.trim() === '') return undefined;
-  const found = numberFromText(text.trim(), 'decimal');
-  return found && found.mark === 'none' ? found.value : 'unreadable';
-}
-
 /** What a crimp was made at is remembered where the sheet has no cell for it. */
 function memoryAfter({ memory, dialText }: EntryState, row: CrimpRow): EntryState['memory'] {
   const place = placeOf(row);
@@ -28,8 +21,8 @@ function memoryAfter({ memory, dialText }: EntryState, row: CrimpRow): EntryStat
 }
 
 function complete(state: EntryState, row: CrimpRow, readings: readonly Decimal[], moment: number | undefined): EntryState {
-  const dial = usedDial(state.dialText);
-  if (dial === 'unreadable') return refuseAt(state, state.field, `Dial "${state.dialText}" is no number: correct it first.`);
+  const { value: dial, mistake } = typedDial(state.dialText);
+  if (mistake) return refuseAt(state, state.field, `${mistake}.`);
   if (row.locked) return refuseAt(state, state.field, row.locked);
   const writing = entryWriting(row, readings, { dial, operator: state.operator, moment });
   const over = overwritten(writing);

@@ -162,7 +162,7 @@ export function crimpReport(
 /** The columns of a table as they were read; readings are one kind, whatever their number. */
 export function crimpColumnsRead({ table, columns, reader }: CrimpTable): readonly ColumnRead[] {
   const roles = new Map((Object.entries(columns) as [CrimpRole, number][]).map(([role, column]) => [column, role]));
-  const isBlank = (column: number) => sampleRows(table).every(row => reader.cells.isEmpty(row, column));
+  const isBlank = (column: number) => [table.block.row, ...sampleRows(table)].every(row => reader.cells.isEmpty(row, column));
   return table.headings.flatMap((heading, index): ColumnRead[] => {
     const column = table.block.column + index;
     const role = roles.get(column);

@@ -1,8 +1,8 @@
+import { typedNumber } from '../../cells/typedNumber';
 import { isNearTarget } from '../../core/crimp/impossibleReading';
 import { quotedText } from '../../core/quotedText';
 import { Decimal } from '../../core/units/decimal';
 import { MM_PER_INCH, type LengthUnit } from '../../core/units/lengthUnit';
-import { numberFromText } from '../../core/units/numberText';
 
 /** What a typed reading is measured against. */
 export interface ReadingLimits {
@@ -21,7 +21,7 @@ const refused = (sentence: string): ReadingAnswer => ({ kind: 'refused', sentenc
 
 const DATE = /^(?:\d{1,2}[./-]\d{1,2}[./-](?:\d{2}|\d{4})|\d{4}-\d{1,2}-\d{1,2}(?:[T ].*)?)$/;
 const UNIT = /^(.*?\d\.?)\s*(mm|millimet\w+|in|inch|inches|″|")$/i;
-const DECIMAL_COMMA = /^[+-]?\d*,\d{1,5}$/;
+const INCH_MARK = /["'″′/]/;
 const FIRST_DATE = 36_526;
 const LAST_DATE = 73_050;
 
@@ -94,10 +94,10 @@ export function checkReading(typed: string, limits: ReadingLimits): ReadingAnswe
       `${quotedText(text)} is in ${unit === 'mm' ? 'mm' : 'inches'}, but this row is in ${wanted}: set the caliper to ${wanted}`,
     );
   }
-  const found = numberFromText(DECIMAL_COMMA.test(digits) ? digits.replace(',', '.') : digits);
-  if (!found) return refused(`${quotedText(text)} is no reading: a number like 25.01 is wanted`);
-  if (limits.unit === 'mm' && (found.mark === 'inch' || digits.includes('/'))) {
+  const { value } = typedNumber(digits, 'reading', { comma: 'decimal' });
+  if (!value) return refused(`${quotedText(text)} is no reading: a number like 25.01 is wanted`);
+  if (limits.unit === 'mm' && INCH_MARK.test(digits)) {
     return refused(`${quotedText(text)} looks like inches, but this row is in mm: set the caliper to mm`);
   }
-  return ofNumber(found.value, limits);
+  return ofNumber(value, limits);
 }

@@ -1,3 +1,4 @@
+import { HOSE_PLACES } from '../../core/units/decimalPlaces';
 import type { FlowUnits } from '../../core/hydraulics/flowUnits';
 import { Decimal } from '../../core/units/decimal';
 import { convertMeasure, measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
@@ -40,7 +41,6 @@ export function converted<T extends Decimal | undefined>(value: T, from: Measure
 type Rounding = NonNullable<Parameters<Decimal['toSignificantDigits']>[1]>;
 
 const DIGITS_SHOWN = 5;
-const INCH_PLACES = 4;
 
 /** A number with at most `places` decimals, and no more digits than anybody reads. */
 function rounded(value: Decimal, places: number, rounding: Rounding): Decimal {
@@ -60,7 +60,7 @@ const SURE_DIGITS = 15;
 /** A value as the form shows it. */
 export function asShown(exact: Decimal, unit: MeasureUnit, rounding: Rounding = Decimal.ROUND_HALF_UP): Decimal {
   const value = exact.toSignificantDigits(SURE_DIGITS);
-  return unit.symbol === 'in' ? value.toDecimalPlaces(INCH_PLACES, rounding) : rounded(value, 1, rounding);
+  return unit.symbol === 'in' ? value.toDecimalPlaces(HOSE_PLACES.in, rounding) : rounded(value, 1, rounding);
 }
 
 /** A value with its unit as the form writes it: `12.7 mm`, `3/4 in`, `262 bar`. */

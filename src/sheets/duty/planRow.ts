@@ -1,4 +1,5 @@
 import type { Measure } from '../../cells/sheetCell';
+import { READ_PLACES } from '../../core/units/decimalPlaces';
 import type { Length } from '../../core/units/lengthUnit';
 import { convertMeasure } from '../../core/units/measureUnit';
 import { addressOf, columnLetters, overlap } from '../../workbook/a1';
@@ -69,15 +70,12 @@ function freeRow(cells: SheetCells, table: FoundTable, hostTables: readonly Host
   return row;
 }
 
-/** Decimals that a length keeps in a cell. */
-const CELL_PLACES = 4;
-
 /** What goes under a heading: lengths in the unit of their column. */
 function valueOf(role: Written, content: RowContent, { reader }: JobTable): string | number | undefined {
   const found = content[role];
   if (found === undefined || typeof found !== 'object') return found;
   const unit = reader.unitOf(role);
-  if (unit) return convertMeasure(found.value, found.unit, unit).toDecimalPlaces(CELL_PLACES).toNumber();
+  if (unit) return convertMeasure(found.value, found.unit, unit).toDecimalPlaces(READ_PLACES).toNumber();
   throw new Error(
     `Column ${reader.heading(role)} names no unit that is known. Write it in the heading, like (mm), or say it under Columns. Nothing was written.`,
   );

@@ -4,8 +4,9 @@ import { anyMeasureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import { addressOf } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
 import type { Workbook } from '../../workbook/workbook';
-import { roleChoices } from '../table/columnsRead';
+import { columnsRead, roleChoices } from '../table/columnsRead';
 import { findTables, type FoundTable } from '../table/findTables';
+import type { HeadingKind } from '../table/headingProposals';
 import { SheetCells } from '../table/sheetCells';
 import { tableAnswers } from '../table/tableAnswers';
 import { columnsByRole, type ColumnsByRole, type RoleList } from '../table/tableColumns';
@@ -34,6 +35,14 @@ const NUMBERS: readonly GaugeRole[] = ['every', 'uncertainty', 'rangeLow', 'rang
 
 /** What a column of gauges can be, as it is shown where somebody chooses. */
 export const GAUGE_ROLE_CHOICES = roleChoices(ROLES);
+
+/** What the headings of gauges can mean, for a sheet in which none is known. */
+export const GAUGE_HEADINGS: HeadingKind = {
+  kind: 'gauges',
+  roles: GAUGE_ROLE_CHOICES,
+  needs: [['gauge'], ['checked']],
+  columnsOf: (_, table, { role }) => columnsRead(table, columnsByRole(table, ROLES, role)),
+};
 
 /** A table of gauges. */
 export interface GaugeTable {
@@ -108,7 +117,7 @@ export async function readGauges(workbook: Workbook): Promise<Gauges | undefined
     tableAnswers(workbook, 'gauges', sheet),
   ]);
   const cells = new SheetCells(used, layout);
-  const found = findTables(cells, hostBlocks(hostTables)).find(each => {
+  const found = findTables(cells, hostBlocks(hostTables), answers.role).find(each => {
     const { gauge, checked } = columnsByRole(each, ROLES, answers.role);
     return gauge !== undefined && checked !== undefined;
   });

@@ -1,9 +1,9 @@
+import { typedNumber } from '../../cells/typedNumber';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { partKey } from '../../core/catalogue/partName';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { measureUnit } from '../../core/units/measureUnit';
-import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../workbook/workbook';
 import { readOptionsOf, type CrimpFields } from '../crimps/crimpFields';
 import type { CrimpRow } from '../crimps/crimpRow';
@@ -38,6 +38,13 @@ type JobTicks = Pick<JobWishes, 'take' | 'plainEnds'>;
 /** Records read every row, hidden ones too. */
 export const ALL_LINES: JobTicks = { take: new Set(['hidden', 'below']) };
 
+/** A reason that a sheet has nothing to record, ready to be shown. */
+export class NothingToRecord extends Error {
+  constructor(readonly sheet: string) {
+    super(`Sheet ${sheet} has no lines to record here. Select rows with readings, or job lines with a hose and a length.`);
+  }
+}
+
 /** Records of the chosen lines, and what they were read from. */
 export interface GatheredRecords {
   readonly records: readonly InspectionRecord[];
@@ -51,7 +58,7 @@ export interface GatheredRecords {
   readonly jobs: Jobs | undefined;
 }
 
-const typed = (text: string) => numberFromText(text)?.value;
+const typed = (text: string) => typedNumber(text, 'uncertainty U', { sign: 'positive' }).value;
 
 const firstCell = (sheet: string) => ({ sheet, block: { row: 0, column: 0, rows: 1, columns: 1 } });
 
@@ -154,7 +161,7 @@ function joined(rows: readonly CrimpRow[], cards: readonly BenchCard[], crimpsLe
 
 /**
  * Reads the records of the selected lines: readings and job data from the selected table, and from another sheet what it lacks.
- * @throws Error with a sentence where nothing can be recorded
+ * @throws NothingToRecord where the sheet holds neither readings nor job lines
  */
 export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): Promise<GatheredRecords> {
   const choice = await jobChoice(workbook);
@@ -168,11 +175,7 @@ export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): P
   const catalogue = reading?.catalogue ?? jobs?.catalogue;
   const uncertainty = typed(wishes.fields.uncertainty) ?? reading?.uncertainty ?? typed(wishes.crimps.uncertainty);
   const records = joined(reading?.rows ?? [], cardsOf(jobs, wishes), here !== undefined, { catalogue, uncertainty });
-  if (records.length === 0 || (!here && !jobs)) {
-    throw new Error(
-      `Sheet ${sheet} has no lines to record here. Select rows with readings, or job lines with a hose and a length.`,
-    );
-  }
+  if (records.length === 0 || (!here && !jobs)) throw new NothingToRecord(sheet);
   const source = [`sheet ${sheet}`, other && `sheet ${other}`].filter(Boolean).join(', ');
   return { records, handle: catalogue?.handle ?? '', source, uncertainty: uncertainty?.toString() ?? '', reading, jobs };
 }

@@ -1,5 +1,7 @@
+import { READ_PLACES } from '../../core/units/decimalPlaces';
 import type { Decimal } from '../../core/units/decimal';
-import { typedNumber } from '../../cells/typedNumber';
+import { smallText } from '../table/smallText';
+import { typedProofFactor } from '../table/typedFields';
 import type { InspectionRecord, Pressure, RecordCrimp, RecordFields, RecordOptions } from './inspectionRecord';
 
 /** Cautions printed on every record. */
@@ -56,8 +58,8 @@ export function workFacts(record: InspectionRecord, { fields, handle }: RecordOp
 
 /** Proof pressure by the user's rule; undefined where the working pressure or the factor is not known. */
 export function proofPressure({ workingPressure }: InspectionRecord, { factor }: RecordFields): Pressure | undefined {
-  const times = typedNumber(factor, 'factor').value;
-  if (!workingPressure || !times || times.lt(1)) return undefined;
+  const times = typedProofFactor(factor).value;
+  if (!workingPressure || !times) return undefined;
   return { value: workingPressure.value.times(times).toDecimalPlaces(2), unit: workingPressure.unit };
 }
 
@@ -78,23 +80,21 @@ export function proofFacts(record: InspectionRecord, { fields }: RecordOptions):
   ];
 }
 
-const PLACES = { mm: 3, in: 4 } as const;
-
 /** A diameter as text; "" where it is not known. */
 export function diameter(value: Decimal | undefined, unit: InspectionRecord['unit']): string {
-  return value?.toDecimalPlaces(PLACES[unit]).toString() ?? '';
+  return value ? smallText(value, unit) : '';
 }
 
 /** Readings of a record as text, all with the decimals of the finest; "" where one is not there. */
 export function readingTexts({ crimps }: InspectionRecord, { readings }: RecordCrimp, count: number): readonly string[] {
   const places = Math.max(0, ...crimps.flatMap(crimp => crimp.readings.map(reading => reading?.decimalPlaces() ?? 0)));
-  return Array.from({ length: count }, (_, index) => readings[index]?.toFixed(Math.min(4, places)) ?? '');
+  return Array.from({ length: count }, (_, index) => readings[index]?.toFixed(Math.min(READ_PLACES, places)) ?? '');
 }
 
 /** Limits of a crimp's mean with equal decimals; "" where they are not known. */
 export function crimpLimits({ smallest, largest }: RecordCrimp): string {
   if (!smallest || !largest) return '';
-  const places = Math.min(4, Math.max(smallest.decimalPlaces(), largest.decimalPlaces()));
+  const places = Math.min(READ_PLACES, Math.max(smallest.decimalPlaces(), largest.decimalPlaces()));
   return `${smallest.toFixed(places)} … ${largest.toFixed(places)}`;
 }
 

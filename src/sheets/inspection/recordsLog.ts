@@ -1,3 +1,5 @@
+import { typedNumber } from '../../cells/typedNumber';
+import { READ_PLACES } from '../../core/units/decimalPlaces';
 import { dayNumber } from '../../core/units/sheetDate';
 import type { Decimal } from '../../core/units/decimal';
 import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
@@ -13,7 +15,8 @@ export const RECORDS_SHEET = 'Inspection records';
 const wordsOf = (cell: CellValue): string => (typeof cell === 'string' ? plainHeading(cell) : '');
 
 const READING = /^reading (\d+)$/;
-const number = (value: Decimal | undefined, places = 4): WrittenCell => value?.toDecimalPlaces(places).toNumber() ?? '';
+const number = (value: Decimal | undefined, places: number = READ_PLACES): WrittenCell =>
+  value?.toDecimalPlaces(places).toNumber() ?? '';
 const date = (text: string): WrittenCell => dayNumber(text) ?? text;
 const DATE = 'yyyy-mm-dd';
 
@@ -84,8 +87,7 @@ const columnsFor = (readings: number): readonly RecordColumn[] => [
 ];
 
 function typed(text: string): WrittenCell {
-  const value = Number(text);
-  return text.trim() === '' || Number.isNaN(value) ? text.trim() : value;
+  return typedNumber(text, 'field').value?.toNumber() ?? text.trim();
 }
 
 /** What tells one crimp's row from another's, besides its readings. */

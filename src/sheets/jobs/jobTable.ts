@@ -116,6 +116,20 @@ function withNames(cells: SheetCells, table: FoundTable): FoundTable {
   return { ...table, headings: names };
 }
 
+/** Which column of a table is what to a job line. */
+export function jobColumns(
+  cells: SheetCells,
+  table: FoundTable,
+  corrections: HeadingCorrections,
+  parts: KnownParts = {},
+): ColumnsByRole<JobRole> {
+  const byWords = withTicks(cells, table, columnsByRole(table, JOB_ROLES, corrections), corrections);
+  const both = { ...byWords, ...nameColumns(cells, table, byWords, parts, corrections) };
+  const main = { ...both, ...machineColumn(cells, table, both, parts) };
+  const taken = new Set(Object.values(main).filter(column => column !== undefined));
+  return { ...endColumns(table, taken, corrections), ...main };
+}
+
 /**
  * A table as job lines: at least a hose and a length; undefined where it is no such table.
  * @param proposals units proposed, never taken, where a heading names none
@@ -128,13 +142,8 @@ export function jobTable(
   proposals: Readonly<Partial<Record<Quantity, MeasureUnit>>> = {},
 ): JobTable | undefined {
   const table = withNames(cells, found);
-  const byWords = withTicks(cells, table, columnsByRole(table, JOB_ROLES, answers.role), answers.role);
-  const named = nameColumns(cells, table, byWords, parts, answers.role);
-  const both = { ...byWords, ...named };
-  const main = { ...both, ...machineColumn(cells, table, both, parts) };
-  if (main.hose === undefined || (main.overall === undefined && main.cutLength === undefined)) return undefined;
-  const taken = new Set(Object.values(main).filter(column => column !== undefined));
-  const columns: ColumnsByRole<JobRole> = { ...endColumns(table, taken, answers.role), ...main };
+  const columns = jobColumns(cells, table, answers.role, parts);
+  if (columns.hose === undefined || (columns.overall === undefined && columns.cutLength === undefined)) return undefined;
   const reader = new TableReader<JobRole>(cells, table, columns, JOB_MEASURES, answers, proposals, ['quantity', 'twist']);
   const hasLength = columns.cutLength !== undefined || columns.fittingA !== undefined || columns.fittingB !== undefined;
   reader.questions.push(...jobRivals(reader, answers.role, parts));

@@ -64,6 +64,8 @@ export interface QuoteLineWishes {
   readonly step?: Length | undefined;
   /** Rows that are taken though they would be left out. */
   readonly take?: ReadonlySet<Takeable> | undefined;
+  /** Lines with a single coupling are meant so. */
+  readonly plainEnds?: boolean | undefined;
   /** Lines that are done or planned are wanted like the others. */
   readonly whateverStatus?: boolean;
 }
@@ -135,8 +137,8 @@ const stopLine = ({ row, line, label, hose, places }: JobLine, sentence: string)
 const USUAL_STEP: Length = { value: usualStep('mm'), unit: measureUnit('length', 'mm')! };
 
 /** The job lines that a quote or a purchase list is made from, with what was left out. */
-export function quoteJobs(workbook: Workbook, { step = USUAL_STEP, take, whateverStatus }: QuoteLineWishes): Promise<Jobs> {
-  return readJobs(workbook, { step, ...(take && { take }), ...(whateverStatus && { whateverStatus }) });
+export function quoteJobs(workbook: Workbook, { step = USUAL_STEP, take, ...ticks }: QuoteLineWishes): Promise<Jobs> {
+  return readJobs(workbook, { step, ...(take && { take }), ...ticks });
 }
 
 /**

@@ -32,7 +32,7 @@ export interface JobWishes {
   /** Rows that are taken though they would be left out. */
   readonly take?: ReadonlySet<Takeable>;
   /** Lines with a single coupling are meant so. */
-  readonly plainEnds?: boolean;
+  readonly plainEnds?: boolean | undefined;
   /** Lines that are done or planned are no matter here: a quote, a tag printed again. */
   readonly whateverStatus?: boolean;
 }
@@ -51,8 +51,15 @@ export interface Jobs {
 export const asksAboutPlainEnds = ({ lines }: Jobs): boolean =>
   lines.some(({ standing }) => standing.kind === 'stop' && standing.reasons.includes(ONE_COUPLING));
 
-/** A reason that there are no job lines, ready to be shown. */
-export class NoJobs extends Error {}
+/** A reason that there are no job lines on a sheet, ready to be shown. */
+export class NoJobs extends Error {
+  constructor(
+    message: string,
+    readonly sheet: string,
+  ) {
+    super(message);
+  }
+}
 
 /** Whether rows were chosen: two or more, or one of which several filled cells are selected. */
 function isRowChoice(values: readonly (readonly CellValue[])[]): boolean {
@@ -91,8 +98,9 @@ async function jobTablesOf(workbook: Workbook, sheet: string, read: CatalogueRea
   const index = catalogue?.index;
   const parts = { isHose: known(index?.hoses), isFitting: known(index?.fittings), isMachine: known(index?.machines) };
   const proposals = catalogue && { length: catalogue.units.length, pressure: catalogue.units.pressure };
-  const found = findTables(cells, hostBlocks(tables)).flatMap(table => jobTable(cells, table, said, parts, proposals) ?? []);
-  return { cells, tables: found, catalogue };
+  const found = findTables(cells, hostBlocks(tables), said.role);
+  const jobTables = found.flatMap(table => jobTable(cells, table, said, parts, proposals) ?? []);
+  return { cells, tables: jobTables, catalogue };
 }
 
 /** The tables that a choice means: those it touches, else the one around it. */
@@ -188,6 +196,7 @@ export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: J
   if (!source || tables.length === 0) {
     throw new NoJobs(
       `Sheet ${meant.sheet} has no table with a column for the hose and one for its length. Select your job lines, or one cell of the job table.`,
+      meant.sheet,
     );
   }
   const tablesRead = tables.map(table => readTable(source, table, meant, wishes));

@@ -1,3 +1,4 @@
+import { TURN_PLACES } from '../../core/units/decimalPlaces';
 import type { Workbook } from '../../workbook/workbook';
 import { thisMoment } from '../table/today';
 import type { Writing } from '../print/writing';
@@ -26,7 +27,7 @@ export async function checkWriting(workbook: Workbook, { form, result, by, note 
     mean: cellNumberOf(mean),
     deviation: cellNumberOf(deviation),
     perTurn: perTurn?.toNumber(),
-    turns: turns && !result.isLeftAlone ? cellNumberOf(turns, 2) : undefined,
+    turns: turns && !result.isLeftAlone ? cellNumberOf(turns, TURN_PLACES) : undefined,
     by: by.trim(),
     note: [result.sentence, note.trim()].filter(Boolean).join(' '),
   });

@@ -1,3 +1,4 @@
+import { READ_PLACES, TURN_PLACES } from '../../core/units/decimalPlaces';
 import { calibrationTurns } from '../../core/crimp/calibrationTurns';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
@@ -33,10 +34,6 @@ export interface CheckResult {
   readonly sentence: string;
 }
 
-const PLACES = 4;
-/** A hand turns a screw to about a hundredth of a turn at best. */
-const TURN_PLACES = 2;
-
 function length(text: string, label: string): Decimal | undefined {
   return numberTyped(text, label, { sign: 'positive', hint: 'enter a number above 0, or nothing' });
 }
@@ -60,7 +57,7 @@ function readingsOf({ readings, unit }: CheckForm, expected: Decimal): Decimal[]
 function sentenceOf(deviation: Decimal, turns: Decimal | undefined, isLeftAlone: boolean, unit: LengthUnit): string {
   if (deviation.isZero()) return 'The machine crimps as expected.';
   const side = deviation.isNegative() ? 'small' : 'large';
-  const off = `The machine crimps ${deviation.abs().toDecimalPlaces(PLACES)} ${unit} ${side}`;
+  const off = `The machine crimps ${deviation.abs().toDecimalPlaces(READ_PLACES)} ${unit} ${side}`;
   if (isLeftAlone) return `${off}: within what is left alone.`;
   if (!turns) return `${off}. Give the change per turn to know how far to turn the calibration screw.`;
   const way = turns.isNegative() ? 'looser' : 'tighter';
@@ -93,4 +90,4 @@ export function machineCheck(form: CheckForm): CheckResult {
 }
 
 /** Rounded for a cell of the log. */
-export const cellNumberOf = (value: Decimal, places = PLACES) => value.toDecimalPlaces(places).toNumber();
+export const cellNumberOf = (value: Decimal, places: number = READ_PLACES) => value.toDecimalPlaces(places).toNumber();

@@ -1,3 +1,4 @@
+import { CONVERTED_PLACES } from '../../core/units/decimalPlaces';
 import type { Measure } from '../../cells/sheetCell';
 import { convertMeasure, measureUnit } from '../../core/units/measureUnit';
 import { addressOf } from '../../workbook/a1';
@@ -10,9 +11,6 @@ export type PieceCells = Readonly<Partial<Record<PieceRole, WrittenCell | Measur
 /** Where the columns are, zero-based. */
 export type PiecePlaces = ReadonlyMap<PieceRole, number>;
 
-/** Decimals that a sheet keeps of a converted value. */
-const PLACES = 9;
-
 /** A value as its column takes it: measures in the unit of its heading. */
 export function writtenIn(role: PieceRole, value: WrittenCell | Measure | undefined, symbol: string | undefined): WrittenCell {
   if (value === undefined) return '';
@@ -20,7 +18,7 @@ export function writtenIn(role: PieceRole, value: WrittenCell | Measure | undefi
   const { quantity, label } = PIECE_MEASURES[role]!;
   const unit = symbol === undefined ? undefined : measureUnit(quantity, symbol);
   if (!unit) throw new Error(`Say in which unit the column for ${label} is: write it in its heading, like (mm).`);
-  return convertMeasure(value.value, value.unit, unit).toDecimalPlaces(PLACES).toNumber();
+  return convertMeasure(value.value, value.unit, unit).toDecimalPlaces(CONVERTED_PLACES).toNumber();
 }
 
 /** Unit of a column on a new sheet. */

@@ -3,7 +3,8 @@ import { HEADING_WORDS, type HeadingWords } from '../table/headingWords';
 import { headingForms } from '../table/heading';
 import { endsOfHeading } from '../table/endOfHeading';
 import type { FoundTable } from '../table/findTables';
-import type { RoleChoice } from '../table/columnsRead';
+import { columnsRead, type RoleChoice } from '../table/columnsRead';
+import type { HeadingKind } from '../table/headingProposals';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
 import { columnsByRole, correctionKey, type ColumnsByRole, type RoleList } from '../table/tableColumns';
@@ -57,6 +58,14 @@ function columnsOf({ headings, block }: FoundTable, { role: corrections }: Table
   const found = columnsByRole({ headings: plain, block }, PLAIN_ROLES as RoleList<PieceRole>, corrections);
   return { ...found, ...ofEnds };
 }
+
+/** What the headings of pieces can mean, for a sheet in which none is known. */
+export const PIECE_HEADINGS: HeadingKind = {
+  kind: 'pieces',
+  roles: PIECE_ROLE_CHOICES,
+  needs: [['piece'], ['hose']],
+  columnsOf: (_, table, answers) => columnsRead(table, columnsOf(table, answers)),
+};
 
 /** A table as pieces: at least their number and the hose; undefined where it is no such table. */
 export function pieceTable(cells: SheetCells, table: FoundTable, answers: TableAnswers): PieceTable | undefined {

@@ -6,7 +6,7 @@ import { hostBlocks } from '../../workbook/hostTable';
 import type { Workbook } from '../../workbook/workbook';
 import { findTables, type FoundTable } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
-import { tableAnswers } from '../table/tableAnswers';
+import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
 import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport } from '../table/tableRows';
 import type { Piece, PieceEnd } from './piece';
@@ -130,8 +130,8 @@ function withRowsBelow(cells: SheetCells, found: FoundTable): FoundTable {
 /** Tables of a sheet that has headings only: nothing was made yet. */
 const isHeadingsOnly = (cells: SheetCells) => cells.lastRow === cells.used.row;
 
-function tablesOf(cells: SheetCells, blocks: ReturnType<typeof hostBlocks>): readonly FoundTable[] {
-  if (!isHeadingsOnly(cells)) return findTables(cells, blocks).map(found => withRowsBelow(cells, found));
+function tablesOf(cells: SheetCells, blocks: ReturnType<typeof hostBlocks>, { role }: TableAnswers): readonly FoundTable[] {
+  if (!isHeadingsOnly(cells)) return findTables(cells, blocks, role).map(found => withRowsBelow(cells, found));
   const { row, column, values } = cells.used;
   const headings = values[0]!.map(cell => nameOfCell(cell));
   return [
@@ -158,7 +158,7 @@ export async function readPieces(workbook: Workbook): Promise<Pieces | undefined
     tableAnswers(workbook, 'pieces', sheet),
   ]);
   const cells = new SheetCells(used, layout);
-  const table = tablesOf(cells, hostBlocks(hostTables))
+  const table = tablesOf(cells, hostBlocks(hostTables), answers)
     .flatMap(found => pieceTable(cells, found, answers) ?? [])
     .at(0);
   if (!table) return undefined;

@@ -1,3 +1,4 @@
+import { AMOUNT_PLACES, CONVERTED_PLACES } from '../../core/units/decimalPlaces';
 import { blockAddress } from '../../workbook/a1';
 import { lengthIn } from '../../core/catalogue/lengthIn';
 import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
@@ -58,7 +59,7 @@ const HEADINGS = [
 const FIRST = 7;
 const SCRAP = '$C$5';
 
-const plainNumber = (value: Decimal) => value.toDecimalPlaces(6).toNumber();
+const plainNumber = (value: Decimal) => value.toDecimalPlaces(AMOUNT_PLACES).toNumber();
 /** `per m` → `m`. */
 const counted = (symbol: string) => symbol.replace(/^per /, '');
 
@@ -67,7 +68,9 @@ function itemsOf({ needs, reels, units, catalogue }: PurchaseInput): Item[] {
   const long = (length: Decimal) => plainNumber(per ? lengthIn(units.length, length, per) : length);
   const unit = per ? counted(per.symbol) : units.length.symbol;
   const row = (index: number) => FIRST + 1 + index;
-  const divisor = per ? new Decimal(1).div(lengthIn(units.length, new Decimal(1), per)).toDecimalPlaces(9) : new Decimal(1);
+  const divisor = per
+    ? new Decimal(1).div(lengthIn(units.length, new Decimal(1), per)).toDecimalPlaces(CONVERTED_PLACES)
+    : new Decimal(1);
   const items: Item[] = needs.hoses.map(({ hose, total }, index) => ({
     kind: 'Hose',
     part: hose,

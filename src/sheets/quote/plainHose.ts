@@ -1,4 +1,4 @@
-import { findHose } from '../../core/catalogue/findPart';
+import { partKey } from '../../core/catalogue/partName';
 import { lengthRatio } from '../../core/catalogue/lengthIn';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
 import { guardPrice } from '../catalogue/guardPrice';
@@ -30,7 +30,8 @@ export function plainHoseCost(found: UsableCatalogue): PlainHoseCost {
     hose: (hose, overall) =>
       `HOSE.CUTLENGTH(${overall},0,0)*HOSE.HOSEDATA(${found.reference},${hose},"price per length")/${divisor}/(1-${scrap})`,
     guard: ({ hose, guard }, cell, overall) => {
-      const price = guardPrice(found, guard, findHose(found.catalogue, hose));
+      const row = found.catalogue.index.hoses.get(partKey(hose))?.row;
+      const price = row && guardPrice(found, guard, row);
       return price
         ? `IF(${cell}="",0,HOSE.CUTLENGTH(${overall},0,0)*${price.formula(cell)}/${price.divisor}/(1-${scrap}))`
         : `IF(${cell}="",0,NA())`;

@@ -5,6 +5,8 @@ import { NothingToQuote } from '../catalogue/nothingToQuote';
 import { copyName, RAISED, raisedTable, type RaisedName, type RaisedTable } from './raisedTable';
 import { quotesOfWorkbook, type ReadQuote } from './readQuote';
 import { RiseCells, type Rises } from './riseCells';
+import { plainHoseCost } from './plainHose';
+import { RAISED_HANDLE } from './whatIfComparison';
 import { whatIfSheet } from './whatIfSheet';
 import { usableCatalogue, type UsableCatalogue } from '../catalogue/usableCatalogue';
 import { priceFormat } from '../catalogue/priceFormat';
@@ -26,6 +28,14 @@ export async function whatIfSources(workbook: Workbook): Promise<WhatIfSources> 
   const found = await usableCatalogue(workbook);
   const quotes = await quotesOfWorkbook(workbook);
   return { families: familiesOf(found), hasGuards: found.catalogue.guards.length > 0, quotes };
+}
+
+/** The catalogue with the rise: its handle, and the guards where their copy stands. */
+function raised(found: UsableCatalogue, copies: Readonly<Partial<Record<RaisedName, RaisedTable>>>): UsableCatalogue {
+  const { guards } = found.tables;
+  const copy = guards && copies.guards;
+  const moved = copy ? { guards: { ...guards, sheet: copy.range.sheet, row: 0, column: 0 } } : {};
+  return { ...found, reference: RAISED_HANDLE, tables: { ...found.tables, ...moved } };
 }
 
 /**
@@ -57,6 +67,7 @@ export async function writeWhatIf(
     names.push(copy);
   }
   const format = (await priceFormat(workbook)) ?? '0.00';
-  await workbook.write(whatIfSheet({ sheet, found, rises, copies, quotes, format, today }));
+  const plainHose = plainHoseCost(raised(found, copies));
+  await workbook.write(whatIfSheet({ sheet, found, rises, copies, quotes, plainHose, format, today }));
   return names;
 }

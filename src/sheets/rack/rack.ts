@@ -9,7 +9,7 @@ import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbook
 import { findTables } from '../table/findTables';
 import type { RowProblem } from '../table/rowProblem';
 import { SheetCells } from '../table/sheetCells';
-import { NO_ANSWERS, tableAnswers } from '../table/tableAnswers';
+import { tableAnswers } from '../table/tableAnswers';
 import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { madeDay } from './hoseAge';
@@ -34,14 +34,15 @@ const waysOf = (catalogue: Catalogue | undefined) => ({
 /** Sheets that hold a rack, the likeliest first. */
 export async function rackSheets(workbook: Workbook): Promise<readonly string[]> {
   const [names, catalogue] = await Promise.all([workbook.sheets(), workbookCatalogue(workbook).then(found => found?.catalogue)]);
-  const ways = { answers: NO_ANSWERS, ...waysOf(catalogue) };
+  const ways = waysOf(catalogue);
   const found = await Promise.all(
     names.map(async name => {
       const used = await workbook.used(name);
       if (!used) return { name, likeness: 0 };
       const cells = new SheetCells(used);
-      const tables = findTables(cells, hostBlocks(await workbook.tables(name)));
-      const racks = tables.flatMap(table => rackTable(cells, table, ways) ?? []);
+      const answers = await tableAnswers(workbook, 'rack', name);
+      const tables = findTables(cells, hostBlocks(await workbook.tables(name)), answers.role);
+      const racks = tables.flatMap(table => rackTable(cells, table, { answers, ...ways }) ?? []);
       return { name, likeness: Math.max(0, ...racks.map(rackLikeness)) };
     }),
   );
@@ -119,7 +120,8 @@ export async function readRack(
   ]);
   const cells = new SheetCells(used, layout);
   const ways = waysOf(catalogue);
-  const tables = findTables(cells, hostBlocks(hostTables)).flatMap(table => rackTable(cells, table, { answers, ...ways }) ?? []);
+  const found = findTables(cells, hostBlocks(hostTables), answers.role);
+  const tables = found.flatMap(table => rackTable(cells, table, { answers, ...ways }) ?? []);
   if (tables.length === 0) return undefined;
   const tablesRead = tables.map(table => readTable(cells, table, take, ways));
   const rows = tablesRead.flatMap(each => each.rows);

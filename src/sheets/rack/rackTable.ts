@@ -1,7 +1,8 @@
 import type { MeasureUnit } from '../../core/units/measureUnit';
-import { roleChoices } from '../table/columnsRead';
+import { columnsRead, roleChoices } from '../table/columnsRead';
 import type { FoundTable } from '../table/findTables';
 import { headingForms, statedUnit } from '../table/heading';
+import type { HeadingKind } from '../table/headingProposals';
 import { HEADING_WORDS, type HeadingWord } from '../table/headingWords';
 import { nameColumns } from '../table/nameColumns';
 import type { SheetCells } from '../table/sheetCells';
@@ -28,6 +29,14 @@ const MEASURES: Readonly<Partial<Record<RackRole, MeasureRole>>> = {
 
 /** What a column of a rack can be, as it is shown where somebody chooses. */
 export const RACK_ROLE_CHOICES = roleChoices(RACK_ROLES);
+
+/** What the headings of a rack can mean, for a sheet in which none is known. */
+export const RACK_HEADINGS: HeadingKind = {
+  kind: 'rack',
+  roles: RACK_ROLE_CHOICES,
+  needs: [['hose'], ['length']],
+  columnsOf: (_, table, { role }) => columnsRead(table, columnsByRole(table, RACK_ROLES, role)),
+};
 
 /** A table of stock: what its columns are, and a reader of its rows. */
 export interface RackTable {

@@ -1,3 +1,4 @@
+import { READ_PLACES } from '../../core/units/decimalPlaces';
 import type { Measure } from '../../cells/sheetCell';
 import { isoDate } from '../../core/units/sheetDate';
 import type { Change } from '../../workbook/workbook';
@@ -46,7 +47,7 @@ function verdictRows(found: Recall, error: Measure | undefined): readonly (reado
     ...changedVerdicts(judged).map(({ piece, end, mean, was, is }) => [
       piece.piece,
       end,
-      mean.toDecimalPlaces(4).toNumber(),
+      mean.toDecimalPlaces(READ_PLACES).toNumber(),
       was,
       is,
     ]),

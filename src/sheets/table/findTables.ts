@@ -1,9 +1,10 @@
 import { overlap, type Block } from '../../workbook/a1';
 import { wholeTable, type HostBlock } from '../../workbook/hostTable';
 import { columnsOf, overlaps, runsOf, textOf, widest, type Run } from './cellRuns';
-import { beginsTable, isSecondHeading, joined } from './headingRow';
+import { beginsTable, isSecondHeading, joined, vocabulary } from './headingRow';
 import { leaveSettings, openOwn, stacked, takeRow, withUnheaded, type OpenTable } from './openTable';
 import type { SheetCells } from './sheetCells';
+import type { HeadingCorrections } from './tableColumns';
 
 /** Someone's table. Rows and columns are zero-based numbers of the sheet. */
 export interface FoundTable {
@@ -25,8 +26,14 @@ function ownTable(cells: SheetCells, { row, column, rows, columns }: HostBlock, 
 /**
  * All tables of a sheet, in order of their heading rows. A title block above is no part of one. A table ends at two wholly blank rows or
  * at another row of headings, which begins a table with its own columns; a host's own table has its own range.
+ * @param said what headings somebody explained by hand: they are known like the words of the vocabulary
  */
-export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] = []): readonly FoundTable[] {
+export function findTables(
+  cells: SheetCells,
+  hostTables: readonly HostBlock[] = [],
+  said: HeadingCorrections = new Map(),
+): readonly FoundTable[] {
+  const lexicon = vocabulary(said);
   const own = hostTables.map(openOwn);
   const taken = hostTables.map(wholeTable);
   const isTaken = (row: number, run: Run) =>
@@ -34,8 +41,8 @@ export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] =
   const found: OpenTable[] = [];
   let open: OpenTable[] = [...own];
   for (let row = cells.used.row; row <= cells.lastRow; row += 1) {
-    const runs = joined(cells, row, runsOf(cells, row)).filter(run => !isTaken(row, run));
-    const both = stacked(cells, row, open, runs);
+    const runs = joined(cells, row, runsOf(cells, row), lexicon).filter(run => !isTaken(row, run));
+    const both = stacked(cells, row, open, runs, lexicon);
     if (both) {
       open = [...open.filter(({ run }) => !overlaps(run, both.run)), both];
       found.push(both);
@@ -44,8 +51,8 @@ export function findTables(cells: SheetCells, hostTables: readonly HostBlock[] =
     for (const run of runs) {
       const over = open.filter(table => table.top < row && overlaps(table.run, run));
       const begins = over.some(table => !table.isClosed && row - table.bottom <= 2)
-        ? isSecondHeading(cells, row, widest([run, ...over.map(table => table.run)]))
-        : beginsTable(cells, row, run) && (over.length === 0 || isSecondHeading(cells, row, run));
+        ? isSecondHeading(cells, row, widest([run, ...over.map(table => table.run)]), lexicon)
+        : beginsTable(cells, row, run, lexicon) && (over.length === 0 || isSecondHeading(cells, row, run, lexicon));
       if (!begins) continue;
       for (const table of over) if (!table.own) leaveSettings(cells, row, table);
       open = open.filter(table => !over.includes(table));

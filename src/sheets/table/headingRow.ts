@@ -3,12 +3,13 @@ import { columnsOf, filledIn, textOf, type Run } from './cellRuns';
 import { headingForms } from './heading';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
 import type { SheetCells } from './sheetCells';
+import { correctionKey, type HeadingCorrections } from './tableColumns';
 
 const WORDS = Object.entries(HEADING_WORDS) as readonly (readonly [HeadingWord, (typeof HEADING_WORDS)[HeadingWord]])[];
 const known = new Map<string, HeadingWord | undefined>();
 
 /** Which word of the vocabulary a cell's text is, of whatever kind of table; undefined where it is none. */
-export function wordOf(text: string): HeadingWord | undefined {
+function wordOf(text: string): HeadingWord | undefined {
   if (known.has(text)) return known.get(text);
   if (known.size > 5000) known.clear();
   // A bare number may head a reading, but makes no row of headings: it may as well be a number of the table.
@@ -26,25 +27,37 @@ export function wordOf(text: string): HeadingWord | undefined {
 /** True where a text is a heading of the vocabulary, of whatever kind of table. */
 export const knownHeading = (text: string): boolean => wordOf(text) !== undefined;
 
-const wordsIn = (cells: SheetCells, row: number, run: Run) =>
-  columnsOf(run).map(column => wordOf(textOf(cells.shown(row, column))));
+/** Which word a heading is: what somebody said a heading means makes its text a word, too. */
+export interface Vocabulary {
+  word(text: string): string | undefined;
+  isSaid(text: string): boolean;
+}
+
+/** The words of all tables, and the headings that somebody explained. */
+export function vocabulary(said: HeadingCorrections): Vocabulary {
+  const isSaid = (text: string) => said.size > 0 && /\p{L}/u.test(text) && said.has(correctionKey(text));
+  return { isSaid, word: text => wordOf(text) ?? (isSaid(text) ? correctionKey(text) : undefined) };
+}
+
+const wordsIn = (cells: SheetCells, row: number, run: Run, { word }: Vocabulary) =>
+  columnsOf(run).map(column => word(textOf(cells.shown(row, column))));
 
 /** Headings that a blank column parts are one table's, unless the second part begins a table of its own kind. */
-export function joined(cells: SheetCells, row: number, runs: readonly Run[]): Run[] {
+export function joined(cells: SheetCells, row: number, runs: readonly Run[], lexicon: Vocabulary): Run[] {
   const out: Run[] = [];
   for (const run of runs) {
     const before = out.at(-1);
-    const words = new Set(wordsIn(cells, row, run).filter(Boolean));
-    const isOwn = words.size >= 2 && (!before || wordsIn(cells, row, before).some(word => word && words.has(word)));
+    const words = new Set(wordsIn(cells, row, run, lexicon).filter(Boolean));
+    const isOwn = words.size >= 2 && (!before || wordsIn(cells, row, before, lexicon).some(word => word && words.has(word)));
     if (before && run.first === before.last + 2 && !isOwn) out[out.length - 1] = { first: before.first, last: run.last };
     else out.push(run);
   }
-  return out.flatMap(run => parted(cells, row, run));
+  return out.flatMap(run => parted(cells, row, run, lexicon));
 }
 
 /** Tables side by side without a blank column between them: the same headings of a hose list, once for each. */
-function parted(cells: SheetCells, row: number, run: Run): Run[] {
-  const words = wordsIn(cells, row, run);
+function parted(cells: SheetCells, row: number, run: Run, lexicon: Vocabulary): Run[] {
+  const words = wordsIn(cells, row, run, lexicon);
   const width = words.indexOf(words[0], 1);
   const isTwice = width >= 3 && words.length % width === 0 && words.every((word, at) => word && word === words[at % width]);
   if (!isTwice || !words.includes('hose')) return [run];
@@ -55,7 +68,7 @@ function parted(cells: SheetCells, row: number, run: Run): Run[] {
 }
 
 /** Numbers that head readings: 1, 2, 3, 4 or angles. */
-const isReadingNumber = (value: CellValue) =>
+export const isReadingNumber = (value: CellValue) =>
   typeof value === 'number' && (value < 10 || value % 45 === 0) && Number.isInteger(value);
 
 /** A row that is mostly numbers, errors and formulas is data, whatever words stand in it. */
@@ -83,25 +96,31 @@ function hasNumberedReadings(cells: SheetCells, row: number, run: Run): boolean 
 }
 
 /** Outside of any table: two different words of the vocabulary make a row of headings, or words with numbers below them. */
-export function beginsTable(cells: SheetCells, row: number, run: Run): boolean {
+export function beginsTable(cells: SheetCells, row: number, run: Run, lexicon: Vocabulary): boolean {
   if (run.last === run.first || isMostlyData(cells, row, run)) return false;
-  if (new Set(wordsIn(cells, row, run).filter(Boolean)).size >= 2) return true;
+  if (new Set(wordsIn(cells, row, run, lexicon).filter(Boolean)).size >= 2) return true;
   const texts = columnsOf(run).map(column => textOf(cells.shown(row, column)));
+  if (texts.some(lexicon.isSaid)) return true;
   const isWord = (text: string) => text !== '' && text.length <= 40 && !/^[\d.,'"]/.test(text);
   if (hasNumberedReadings(cells, row, run)) return true;
   return texts.every(isWord) && columnsOf(run).some(column => typeof cells.value(row + 1, column) === 'number');
 }
 
-/** Inside a table: at least half of the filled cells are words of the vocabulary, and no number stands where numbers belong. */
-export function isSecondHeading(cells: SheetCells, row: number, run: Run): boolean {
+/**
+ * Inside a table: at least half of the filled cells are words of the vocabulary, or two are headings that somebody explained; and no number
+ * stands where numbers belong.
+ */
+export function isSecondHeading(cells: SheetCells, row: number, run: Run, { word, isSaid }: Vocabulary): boolean {
   const filled = filledIn(cells, row, run);
   if (filled.length < 2) return false;
-  const words = filled.filter(column => wordOf(textOf(cells.value(row, column))));
+  const at = (column: number) => textOf(cells.value(row, column));
+  const words = filled.filter(column => word(at(column)));
+  const isExplained = new Set(words.map(at).filter(isSaid)).size >= 2;
   const others = filled.filter(column => !words.includes(column)).map(column => cells.value(row, column));
   const numbers = others.filter(value => typeof value === 'number');
   return (
-    words.length * 2 >= filled.length - numbers.length &&
-    new Set(words.map(column => wordOf(textOf(cells.value(row, column))))).size >= 2 &&
+    (isExplained || words.length * 2 >= filled.length - numbers.length) &&
+    new Set(words.map(column => word(at(column)))).size >= 2 &&
     numbers.every(isReadingNumber) &&
     filled.every(column => cells.formula(row, column) === '')
   );

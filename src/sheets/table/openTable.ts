@@ -1,7 +1,7 @@
 import { wholeTable, type HostBlock } from '../../workbook/hostTable';
 import { columnsOf, filledIn, overlaps, textOf, widest, type Run } from './cellRuns';
 import { headingForms } from './heading';
-import { knownHeading } from './headingRow';
+import type { Vocabulary } from './headingRow';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
 import type { SheetCells } from './sheetCells';
 import { stackedHeadings } from './stackedHeadings';
@@ -60,12 +60,18 @@ export function takeRow(cells: SheetCells, row: number, open: OpenTable): void {
 }
 
 /** The headings of tables that begin in the row above may go on in this one: then both rows head one table. */
-export function stacked(cells: SheetCells, row: number, open: readonly OpenTable[], runs: readonly Run[]): OpenTable | undefined {
+export function stacked(
+  cells: SheetCells,
+  row: number,
+  open: readonly OpenTable[],
+  runs: readonly Run[],
+  { word }: Vocabulary,
+): OpenTable | undefined {
   const above = open.filter(({ top, bottom, headings }) => top === row - 1 && bottom === top && !headings);
   if (above.length === 0 || runs.length === 0) return undefined;
   const over = widest(above.map(({ run }) => run));
   const run = widest([over, ...runs.filter(each => overlaps(each, over))]);
-  const headings = stackedHeadings(cells, row, columnsOf(run), knownHeading);
+  const headings = stackedHeadings(cells, row, columnsOf(run), text => word(text) !== undefined);
   return headings && { top: row, run, headings, bottom: row, isClosed: false, below: [] };
 }
 

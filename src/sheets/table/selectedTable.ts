@@ -3,6 +3,7 @@ import { hostBlocks, type HostBlock } from '../../workbook/hostTable';
 import type { Workbook } from '../../workbook/workbook';
 import { findTables, tableAt, type FoundTable } from './findTables';
 import { SheetCells } from './sheetCells';
+import { tableAnswers } from './tableAnswers';
 
 /** The table that a selection means, with the cells of its sheet. */
 export interface SelectedTable {
@@ -25,6 +26,8 @@ export async function selectedTable(
   const [tables, layout] = await Promise.all([workbook.tables(sheet), workbook.layout(sheet)]);
   const cells = new SheetCells(used, layout);
   const hostTables = hostBlocks(tables);
-  const table = tableAt(findTables(cells, hostTables), block);
+  const said = await Promise.all((['jobs', 'crimps'] as const).map(kind => tableAnswers(workbook, kind, sheet)));
+  const explained = new Map(said.flatMap(({ role }) => [...role]));
+  const table = tableAt(findTables(cells, hostTables, explained), block);
   return table && { cells, table, hostTables };
 }

@@ -1,16 +1,14 @@
+import { SMALL_PLACES } from '../../core/units/decimalPlaces';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 
-/** Decimals that a bench reads: a thousandth of a millimetre, a ten-thousandth of an inch. */
-const PLACES: Readonly<Record<LengthUnit, number>> = { mm: 3, in: 4 };
-
 /** A diameter, a depth or another small length: as many decimals as it has, but no more than the bench reads. */
 export function smallText(length: Decimal, unit: LengthUnit): string {
-  return length.toDecimalPlaces(PLACES[unit]).toString();
+  return length.toDecimalPlaces(SMALL_PLACES[unit]).toString();
 }
 
 /** Both limits of a small length with equal decimals: where they have more than the bench reads, they are rounded inwards. */
 export function limitsText(smallest: Decimal, largest: Decimal, unit: LengthUnit): string {
-  const places = Math.min(PLACES[unit], Math.max(smallest.decimalPlaces(), largest.decimalPlaces()));
+  const places = Math.min(SMALL_PLACES[unit], Math.max(smallest.decimalPlaces(), largest.decimalPlaces()));
   return `${smallest.toFixed(places, Decimal.ROUND_CEIL)} … ${largest.toFixed(places, Decimal.ROUND_FLOOR)}`;
 }

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { hostOf } from '../../workbook/shownWorkbook';
 import type { Workbook } from '../../workbook/workbook';
 import { correctionKey, type HeadingCorrections } from './tableColumns';
 
@@ -36,6 +37,9 @@ export async function tableAnswers(workbook: Workbook, kind: TableKind, sheet: s
   return { role: mapOf('role'), unit: mapOf('unit'), comma: mapOf('comma') };
 }
 
+/** The answers of each workbook that are still being remembered: one after the other, so that none is lost. */
+const underWay = new WeakMap<Workbook, Promise<unknown>>();
+
 /** Remembers an answer with the workbook; undefined takes it back. */
 export async function rememberAnswer(
   workbook: Workbook,
@@ -46,9 +50,15 @@ export async function rememberAnswer(
   answer: string | undefined,
 ): Promise<void> {
   const key = correctionKey(heading);
-  const others = (await stored(workbook)).filter(
-    ([of, on, what, about]) => !(of === kind && on === sheet && what === asked && about === key),
-  );
-  const all: readonly StoredAnswer[] = answer === undefined ? others : [...others, [kind, sheet, asked, key, answer]];
-  await workbook.remember(KEY, all.length > 0 ? JSON.stringify(all) : undefined);
+  const add = async () => {
+    const others = (await stored(workbook)).filter(
+      ([of, on, what, about]) => !(of === kind && on === sheet && what === asked && about === key),
+    );
+    const all: readonly StoredAnswer[] = answer === undefined ? others : [...others, [kind, sheet, asked, key, answer]];
+    await workbook.remember(KEY, all.length > 0 ? JSON.stringify(all) : undefined);
+  };
+  const before = underWay.get(hostOf(workbook)) ?? Promise.resolve();
+  const added = before.then(add, add);
+  underWay.set(hostOf(workbook), added);
+  await added;
 }

@@ -1,3 +1,4 @@
+import { READ_PLACES } from '../../core/units/decimalPlaces';
 import { Decimal } from '../../core/units/decimal';
 import { dialStops, type DialWindow } from './dialStops';
 import { dieOrder, EXACT_DIES } from './dieOrder';
@@ -73,7 +74,7 @@ function tasksOf(line: WorkLine, { share, step }: OrderOptions): readonly Task[]
   });
 }
 
-const signed = (value: Decimal) => `${value.isNegative() ? '−' : '+'}${value.abs().toDecimalPlaces(4)}`;
+const signed = (value: Decimal) => `${value.isNegative() ? '−' : '+'}${value.abs().toDecimalPlaces(READ_PLACES)}`;
 
 /** Says what one dial costs, where it is not both ends' own. */
 function oneDialSentence({ ends, deviations }: Task, dial: Decimal): string | undefined {

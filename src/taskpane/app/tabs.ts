@@ -22,7 +22,7 @@ import { TagsView } from '../week/TagsView';
 import type { Tab } from './places';
 
 /** One view under two tabs: what is corrected or chosen in one is so in the other. */
-const columns: View = { id: 'columns', title: 'Columns', View: ColumnsView };
+const columns: View = { id: 'columns', title: 'Columns', usesCatalogue: true, View: ColumnsView };
 
 /** The tabs of the pane and their views, in order. Their ids are places (`quote/duty`), which tours and links name. */
 export const tabs: readonly Tab[] = [
@@ -30,22 +30,22 @@ export const tabs: readonly Tab[] = [
     id: 'parts',
     title: 'Parts',
     views: [
-      { id: 'search', title: 'Search', View: SearchView },
-      { id: 'identify', title: 'Identify', View: IdentifyView },
+      { id: 'search', title: 'Search', usesCatalogue: true, View: SearchView },
+      { id: 'identify', title: 'Identify', usesCatalogue: true, View: IdentifyView },
       { id: 'load', title: 'Load', View: LoadView },
-      { id: 'checks', title: 'Checks', View: ChecksView },
-      { id: 'dials', title: 'Dials', View: DialsView },
+      { id: 'checks', title: 'Checks', usesCatalogue: true, View: ChecksView },
+      { id: 'dials', title: 'Dials', usesCatalogue: true, View: DialsView },
     ],
   },
   {
     id: 'quote',
     title: 'Quote',
     views: [
-      { id: 'duty', title: 'Duty', View: DutyView },
+      { id: 'duty', title: 'Duty', usesCatalogue: true, View: DutyView },
       columns,
-      { id: 'quote', title: 'Quote', View: QuoteView },
-      { id: 'to-buy', title: 'To buy', View: PurchaseView },
-      { id: 'what-if', title: 'What-if', View: WhatIfView },
+      { id: 'quote', title: 'Quote', usesCatalogue: true, View: QuoteView },
+      { id: 'to-buy', title: 'To buy', usesCatalogue: true, View: PurchaseView },
+      { id: 'what-if', title: 'What-if', usesCatalogue: true, View: WhatIfView },
     ],
   },
   {
@@ -53,26 +53,26 @@ export const tabs: readonly Tab[] = [
     title: 'Week',
     views: [
       columns,
-      { id: 'order', title: 'Order', View: OrderView },
-      { id: 'cut-list', title: 'Cut list', View: CutPlanView },
-      { id: 'cards', title: 'Cards', View: CardsView },
-      { id: 'tags', title: 'Tags', View: TagsView },
+      { id: 'order', title: 'Order', usesCatalogue: true, View: OrderView },
+      { id: 'cut-list', title: 'Cut list', usesCatalogue: true, View: CutPlanView },
+      { id: 'cards', title: 'Cards', usesCatalogue: true, View: CardsView },
+      { id: 'tags', title: 'Tags', usesCatalogue: true, View: TagsView },
     ],
   },
   {
     id: 'bench',
     title: 'Bench',
     views: [
-      { id: 'entry', title: 'Entry', View: EntryView },
-      { id: 'machine', title: 'Machine', View: MachineView },
+      { id: 'entry', title: 'Entry', usesCatalogue: true, View: EntryView },
+      { id: 'machine', title: 'Machine', usesCatalogue: true, View: MachineView },
     ],
   },
   {
     id: 'qa',
     title: 'QA',
     views: [
-      { id: 'analysis', title: 'Analysis', View: AnalysisView },
-      { id: 'records', title: 'Records', View: RecordsView },
+      { id: 'analysis', title: 'Analysis', usesCatalogue: true, View: AnalysisView },
+      { id: 'records', title: 'Records', usesCatalogue: true, View: RecordsView },
       { id: 'recall', title: 'Recall', View: RecallView },
       { id: 'gauges', title: 'Gauges', View: GaugesView },
     ],

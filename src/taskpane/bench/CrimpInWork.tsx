@@ -5,7 +5,8 @@ import { WHERE_TO_MEASURE } from '../../sheets/print/cautions';
 import { placeOf } from '../../sheets/crimps/placeOf';
 import { isFilled, type CrimpRow } from '../../sheets/crimps/crimpRow';
 import type { EntryAction, EntryState } from '../../sheets/crimps/entry';
-import { diameterText, crimpLimitsText } from '../../sheets/crimps/crimpText';
+import { crimpLimitsText } from '../../sheets/crimps/crimpText';
+import { smallText } from '../../sheets/table/smallText';
 import { ReadingFields } from './ReadingFields';
 import { assumedDial, suggestedDial, type SuggestedDial } from '../../sheets/crimps/rowInWork';
 
@@ -88,7 +89,7 @@ export function CrimpInWork({ state, dispatch, onUndo, catalogue, onOperator }: 
       <Text>{[row.combination, die && `die ${die}`, row.machine].filter(Boolean).join(' · ')}</Text>
 
       <Text className={styles.large}>
-        Target <b>{diameterText(row.target!.value, row.unit)}</b> {row.unit}, mean within <b>{crimpLimitsText(row)}</b>
+        Target <b>{smallText(row.target!.value, row.unit)}</b> {row.unit}, mean within <b>{crimpLimitsText(row)}</b>
       </Text>
       {row.notes.map(note => (
         <Caption1 key={note}>{note}</Caption1>

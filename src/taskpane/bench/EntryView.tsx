@@ -20,6 +20,8 @@ import { AS_ENTERED, isFilled } from '../../sheets/crimps/crimpRow';
 import type { EntryResult } from '../../sheets/crimps/entry';
 import { crimpReport } from '../../sheets/crimps/readCrimpRows';
 import { CrimpSettings } from '../controls/CrimpSettings';
+import { CRIMP_HEADINGS } from '../../sheets/crimps/crimpHeadings';
+import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { CrimpsRead } from '../controls/CrimpsRead';
 import { AddColumns } from './AddColumns';
 import { CrimpInWork } from './CrimpInWork';
@@ -65,6 +67,7 @@ export function EntryView({ workbook }: ViewProps) {
         </MessageBar>
       )}
       {status.kind === 'none' && <Text>{NONE}</Text>}
+      {status.kind === 'none' && !read && <HeadingsByHand workbook={workbook} of={CRIMP_HEADINGS} onCorrected={() => load()} />}
       {failure && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>

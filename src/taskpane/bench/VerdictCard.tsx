@@ -3,7 +3,7 @@ import { ArrowDownRegular, ArrowUpRegular, CheckmarkRegular, CircleHintRegular, 
 import type { ReactElement } from 'react';
 import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
 import type { CrimpRow } from '../../sheets/crimps/crimpRow';
-import { diameterText } from '../../sheets/crimps/crimpText';
+import { smallText } from '../../sheets/table/smallText';
 import { isRejected, MEANINGS, nextText, type Judgement } from '../../sheets/crimps/judgeCrimpRow';
 
 const useStyles = makeStyles({
@@ -39,7 +39,7 @@ export function VerdictCard({ row, judgement, isWritten }: Props) {
   const { measure, verdict, next } = judgement;
   const [icon, color] = LOOKS[verdict];
   const sign = measure.deviation.isZero() ? '' : measure.deviation.isNegative() ? '−' : '+';
-  const deviation = `${sign}${diameterText(measure.deviation.abs(), row.unit)}`;
+  const deviation = `${sign}${smallText(measure.deviation.abs(), row.unit)}`;
   return (
     <section className={styles.card} aria-label="Last crimp" role="status">
       <Text weight="semibold">
@@ -54,7 +54,7 @@ export function VerdictCard({ row, judgement, isWritten }: Props) {
         {nextText(next, verdict)}
       </Text>
       <Text>
-        Mean {diameterText(measure.mean, row.unit)} {row.unit}, {deviation} from the target; readings differ by{' '}
+        Mean {smallText(measure.mean, row.unit)} {row.unit}, {deviation} from the target; readings differ by{' '}
         {measure.spread.toString()}.
       </Text>
       {isRejected(verdict) && <Caption1>Scrap it, unless the maker allows crimping again.</Caption1>}

@@ -1,7 +1,8 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { ViewProps } from '../controls/viewProps';
-import { WhichCatalogue } from '../controls/WhichCatalogue';
+import { COLUMN_HEADINGS } from '../../sheets/columns/columnHeadings';
+import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { TableColumns } from './TableColumns';
 import { ToldBar, type Told } from '../controls/ToldBar';
 import { useColumnsView } from './useColumnsView';
@@ -26,13 +27,16 @@ export function ColumnsView({ workbook }: ViewProps) {
         </MessageBar>
       )}
       {view.status === 'none' && (
-        <Body1>
-          No table here. Select a cell of your own table: one row of headings (hose, overall length, quantity, …) with rows below.
-        </Body1>
+        <>
+          <Body1>
+            No table here. Select a cell of your own table: one row of headings (hose, overall length, quantity, …) with rows
+            below.
+          </Body1>
+          <HeadingsByHand workbook={workbook} of={COLUMN_HEADINGS} onCorrected={refresh} />
+        </>
       )}
       {view.status === 'ready' && (
         <>
-          <WhichCatalogue workbook={workbook} onChosen={refresh} />
           <TableColumns key={view.id} workbook={workbook} view={view} onTold={setTold} onAgain={refresh} />
         </>
       )}

@@ -25,8 +25,10 @@ import { columnsReadIn } from '../../sheets/columns/columnsReadIn';
 import { COLUMN_ROLE_CHOICES } from '../../sheets/columns/columnRoles';
 import { missingFormulas } from '../../sheets/columns/missingFormulas';
 import { HeadingCorrections } from '../controls/HeadingCorrections';
+import { ReadNote } from '../controls/ReadNote';
+import { linesReport } from '../../sheets/columns/lineRows';
 import { TableQuestions } from '../controls/TableQuestions';
-import { FillFormulas } from './FillFormulas';
+import { FillFormulas } from '../controls/FillFormulas';
 
 const useStyles = makeStyles({ part: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
 
@@ -113,6 +115,7 @@ export function TableColumns({ workbook, view, onTold, onAgain }: Props) {
         </MessageBar>
       )}
       <TableQuestions workbook={workbook} kind={kind} sheet={table.sheet} questions={questions} onAnswered={onAgain} />
+      <ReadNote workbook={workbook} report={linesReport(view)} />
       <FillFormulas missing={missing} busy={busy} onFill={() => void fill()} />
       <HeadingCorrections
         workbook={workbook}

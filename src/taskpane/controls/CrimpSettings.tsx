@@ -1,6 +1,6 @@
 import { Field, Input, makeStyles, Select, tokens } from '@fluentui/react-components';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { typedCrimpNumber, type CrimpFields } from '../../sheets/crimps/crimpFields';
+import { typedCrimpNumber, typedReadings, type CrimpFields } from '../../sheets/crimps/crimpFields';
 import type { TypedName } from '../../sheets/crimps/crimpReadOptions';
 
 const useStyles = makeStyles({
@@ -67,7 +67,7 @@ export function CrimpSettings({ fields, unit, isColumn, machines, onChange }: Pr
   );
   return (
     <div className={styles.grid}>
-      {isColumn && input('readingsACrimp', 'Readings a crimp', 'Rows, 2 to 10')}
+      {isColumn && input('readingsACrimp', 'Readings a crimp', 'Rows, 2 to 10', typedReadings(fields.readingsACrimp).mistake)}
       {(Object.keys(NUMBERS) as TypedName[]).map(name =>
         input(name, labelOf(name, unit), NUMBERS[name][2], typedCrimpNumber(fields[name], name).mistake),
       )}

@@ -1,10 +1,14 @@
 import { Caption1, makeStyles, tokens } from '@fluentui/react-components';
+import { useMemo } from 'react';
+import { CRIMP_HEADINGS } from '../../sheets/crimps/crimpHeadings';
 import { CRIMP_ROLE_CHOICES } from '../../sheets/crimps/crimpRoles';
 import { crimpColumnsRead, type CrimpReading } from '../../sheets/crimps/readCrimpRows';
 import type { CrimpTable } from '../../sheets/crimps/crimpTable';
 import type { ReadReport, Takeable } from '../../sheets/table/tableRows';
 import type { Workbook } from '../../workbook/workbook';
+import { FillRows } from './FillRows';
 import { HeadingCorrections } from './HeadingCorrections';
+import { HeadingsByHand } from './HeadingsByHand';
 import { ReadNote } from './ReadNote';
 import { TableQuestions } from './TableQuestions';
 
@@ -26,6 +30,18 @@ interface Props {
 /** What was read of a sheet of crimps, what it does not say, and which column is what. */
 export function CrimpsRead({ workbook, sheet, reading, report, table, take, onTake, onChanged }: Props) {
   const styles = useStyles();
+  // One reading a row: formulas have a row a crimp, not a row a reading.
+  const rowTables = useMemo(() => reading?.tables.filter(({ layout }) => layout !== 'column') ?? [], [reading]);
+  const columns = table && (
+    <HeadingCorrections
+      workbook={workbook}
+      kind="crimps"
+      sheet={sheet}
+      columns={crimpColumnsRead(table)}
+      roles={CRIMP_ROLE_CHOICES}
+      onCorrected={onChanged}
+    />
+  );
   return (
     <div className={styles.view}>
       <TableQuestions
@@ -36,18 +52,14 @@ export function CrimpsRead({ workbook, sheet, reading, report, table, take, onTa
         onAnswered={onChanged}
       />
       {report && <ReadNote workbook={workbook} report={report} take={take} onTake={onTake} />}
+      <FillRows key={sheet} workbook={workbook} tables={rowTables} onFilled={onChanged} />
       {reading?.notes.map(note => (
         <Caption1 key={note}>{note}</Caption1>
       ))}
-      {table && (
-        <HeadingCorrections
-          workbook={workbook}
-          kind="crimps"
-          sheet={sheet}
-          columns={crimpColumnsRead(table)}
-          roles={CRIMP_ROLE_CHOICES}
-          onCorrected={onChanged}
-        />
+      {report ? (
+        columns
+      ) : (
+        <HeadingsByHand workbook={workbook} of={CRIMP_HEADINGS} sheet={sheet} onCorrected={onChanged} otherwise={columns} />
       )}
     </div>
   );

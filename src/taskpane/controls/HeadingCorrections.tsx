@@ -18,6 +18,8 @@ interface Props {
   readonly columns: readonly ColumnRead[];
   /** What a column can be. */
   readonly roles: readonly RoleChoice[];
+  /** Shown open: nothing can be read before something is said. */
+  readonly isOpen?: boolean;
   /** The correction is remembered: read the sheet again. */
   readonly onCorrected: () => void;
 }
@@ -26,7 +28,7 @@ interface Props {
 const NOT_READ = 'none';
 
 /** Which heading means what, to be corrected by hand; corrections are remembered with the workbook. */
-export function HeadingCorrections({ workbook, kind, sheet, columns, roles, onCorrected }: Props) {
+export function HeadingCorrections({ workbook, kind, sheet, columns, roles, isOpen, onCorrected }: Props) {
   const styles = useStyles();
   const [reason, setReason] = useState<string>();
   const correct = async (headings: readonly string[], role: string | undefined) => {
@@ -39,7 +41,7 @@ export function HeadingCorrections({ workbook, kind, sheet, columns, roles, onCo
     }
   };
   return (
-    <details>
+    <details open={isOpen}>
       <summary>Columns read</summary>
       <div className={styles.list}>
         <Caption1>Read from the headings and the content. Correct what is wrong: the workbook remembers it.</Caption1>

@@ -1,19 +1,26 @@
-import { Checkbox } from '@fluentui/react-components';
+import { Caption1, Checkbox, MessageBar, MessageBarBody } from '@fluentui/react-components';
+import { JOB_HEADINGS } from '../../sheets/jobs/jobHeadings';
 import { JOB_ROLE_CHOICES } from '../../sheets/jobs/jobRoles';
-import { asksAboutPlainEnds, type Jobs, type JobWishes } from '../../sheets/jobs/readJobs';
+import { asksAboutPlainEnds, NoJobs, type Jobs, type JobWishes } from '../../sheets/jobs/readJobs';
 import { columnsOfTables } from '../../sheets/table/columnsRead';
 import type { ReadReport } from '../../sheets/table/tableRows';
 import type { Workbook } from '../../workbook/workbook';
+import { FillRows } from './FillRows';
 import { HeadingCorrections } from './HeadingCorrections';
+import { HeadingsByHand } from './HeadingsByHand';
 import { ReadNote } from './ReadNote';
 import { TableQuestions } from './TableQuestions';
+import type { UnreadView } from './useSettledView';
 
 /** What somebody says about the reading of job lines. */
 export type JobTicks = Pick<JobWishes, 'take' | 'plainEnds'>;
 
+/** Job lines as far as they were read. */
+export type JobsView = { readonly status: 'ready'; readonly jobs: Jobs } | UnreadView;
+
 interface Props {
   readonly workbook: Workbook;
-  readonly jobs: Jobs;
+  readonly view: JobsView;
   /** Where a view takes fewer rows than were read. */
   readonly report?: ReadReport;
   readonly ticks: JobTicks;
@@ -23,8 +30,32 @@ interface Props {
   readonly onShow?: (row: number) => void;
 }
 
-/** What a view has read of a job sheet: rows, questions, columns; the same in all views of job lines. */
-export function JobsNote({ workbook, jobs, report = jobs.report, ticks, onTicks, onAnswered, onShow }: Props) {
+/** What a view has read of a job sheet, or why it has read nothing: rows, questions, columns; the same in all views of job lines. */
+export function JobsNote({ view, ...rest }: Props) {
+  if (view.status === 'loading') return <Caption1>Reading the job sheet …</Caption1>;
+  if (view.status === 'ready') return <LinesRead jobs={view.jobs} {...rest} />;
+  const { reason, error } = view;
+  return (
+    <>
+      <MessageBar intent="warning" layout="multiline">
+        <MessageBarBody>{reason}</MessageBarBody>
+      </MessageBar>
+      {error instanceof NoJobs && (
+        <HeadingsByHand workbook={rest.workbook} of={JOB_HEADINGS} sheet={error.sheet} onCorrected={rest.onAnswered} />
+      )}
+    </>
+  );
+}
+
+function LinesRead({
+  workbook,
+  jobs,
+  report = jobs.report,
+  ticks,
+  onTicks,
+  onAnswered,
+  onShow,
+}: Omit<Props, 'view'> & { readonly jobs: Jobs }) {
   const { sheet } = report;
   const questions = { workbook, kind: 'jobs', sheet } as const;
   return (
@@ -37,6 +68,7 @@ export function JobsNote({ workbook, jobs, report = jobs.report, ticks, onTicks,
         onTake={take => onTicks({ ...ticks, take })}
         onShow={onShow}
       />
+      <FillRows key={sheet} workbook={workbook} tables={jobs.tables} onFilled={onAnswered} />
       {(ticks.plainEnds || asksAboutPlainEnds(jobs)) && (
         <Checkbox
           label="Lines with one coupling: the other end stays plain hose"

@@ -2,10 +2,11 @@ import { useEffect, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { ViewBoundary } from './ViewBoundary';
 import type { View, ViewProps } from './viewProps';
+import { WhichCatalogue } from './WhichCatalogue';
 import { shownWorkbook } from '../../workbook/shownWorkbook';
 
-/** The workbook of one view: a new object each time the view is shown again, so that whoever reads it reads it anew. */
-function useWorkbookOfView(workbook: Workbook, isShown: boolean): Workbook {
+/** The workbook of one view: a new object each time the view is shown again, and when it is asked for, so that whoever reads it reads it anew. */
+function useWorkbookOfView(workbook: Workbook, isShown: boolean): readonly [workbook: Workbook, readAnew: () => void] {
   const [seen, setSeen] = useState(() => ({ workbook, isShown, shown: shownWorkbook(workbook) }));
   if (isShown && (!seen.isShown || seen.workbook !== workbook)) {
     setSeen({ workbook, isShown, shown: shownWorkbook(workbook) });
@@ -14,7 +15,11 @@ function useWorkbookOfView(workbook: Workbook, isShown: boolean): Workbook {
   useEffect(() => {
     if (!isShown) shown.hide();
   }, [isShown, shown]);
-  return shown.workbook;
+  const readAnew = () => {
+    shown.hide();
+    setSeen({ workbook, isShown, shown: shownWorkbook(workbook) });
+  };
+  return [shown.workbook, readAnew];
 }
 
 interface KeptViewProps extends ViewProps {
@@ -22,11 +27,12 @@ interface KeptViewProps extends ViewProps {
   readonly isShown: boolean;
 }
 
-function KeptView({ view: { id, title, View }, isShown, workbook, ...props }: KeptViewProps) {
-  const own = useWorkbookOfView(workbook, isShown);
+function KeptView({ view: { id, title, usesCatalogue, View }, isShown, workbook, ...props }: KeptViewProps) {
+  const [own, readAnew] = useWorkbookOfView(workbook, isShown);
   return (
     <div role="tabpanel" id={`view-${id}`} aria-label={title} hidden={!isShown}>
       <ViewBoundary>
+        {usesCatalogue && isShown && <WhichCatalogue workbook={own} onChosen={readAnew} />}
         <View workbook={own} {...props} />
       </ViewBoundary>
     </div>

@@ -1,10 +1,13 @@
-import { Button, makeStyles, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
+import { Button, makeStyles, MessageBar, MessageBarActions, MessageBarBody, tokens } from '@fluentui/react-components';
 import { useCallback, useState } from 'react';
 import { chooseCatalogue, workbookCatalogue, type WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import type { RangeAddress, Workbook } from '../../workbook/workbook';
 import { useOnSheets } from './useOnSheets';
 
-const useStyles = makeStyles({ buttons: { flexWrap: 'wrap' } });
+const useStyles = makeStyles({
+  bar: { marginBottom: tokens.spacingVerticalM },
+  buttons: { flexWrap: 'wrap' },
+});
 
 interface Props {
   readonly workbook: Workbook;
@@ -28,7 +31,7 @@ export function WhichCatalogue({ workbook, onChosen }: Props) {
     onChosen();
   };
   return (
-    <MessageBar intent="warning" layout="multiline">
+    <MessageBar className={styles.bar} intent="warning" layout="multiline">
       <MessageBarBody>
         This workbook has {others.length + 1} cells with =HOSE.CATALOGUE(…). The one in {placeText(cell)} is used. Which one
         counts?

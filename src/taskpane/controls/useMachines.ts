@@ -1,3 +1,4 @@
+import { STEP_PLACES } from '../../core/units/decimalPlaces';
 import { useEffect, useState } from 'react';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { machineDescription } from '../../core/catalogue/machineDial';
@@ -8,14 +9,12 @@ import { convertMeasure, measureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
 import { workbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 
-const PLACES = 5;
-
 function perTurnOf(catalogue: Catalogue, machine: string, unit: LengthUnit): string {
   try {
     const perTurn = machineDescription(catalogue, machine)?.perTurn;
     if (perTurn === undefined) return '';
     const value = convertMeasure(new Decimal(perTurn), catalogue.units.diameter, measureUnit('length', unit)!);
-    return value.toDecimalPlaces(PLACES).toString();
+    return value.toDecimalPlaces(STEP_PLACES).toString();
   } catch (error) {
     if (error instanceof TradeError) return '';
     throw error;

@@ -2,7 +2,8 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 
 /** A view of the selection before it was read, or where it could not be. */
-export type UnreadView = { readonly status: 'loading' } | { readonly status: 'failed'; readonly reason: string };
+export type UnreadView =
+  { readonly status: 'loading' } | { readonly status: 'failed'; readonly reason: string; readonly error?: unknown };
 
 const SETTLED_MS = 120;
 
@@ -26,6 +27,7 @@ export function useSettledView<V extends { readonly status: string }>(
       const found = await read(workbook).catch((error: unknown): UnreadView => ({
         status: 'failed',
         reason: error instanceof Error ? error.message : String(error),
+        error,
       }));
       if (turn === newest.current) setView(before => (isSame?.(before as V, found as V) ? before : found));
     }, SETTLED_MS);

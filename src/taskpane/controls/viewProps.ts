@@ -28,5 +28,7 @@ export interface ViewProps {
 export interface View {
   readonly id: string;
   readonly title: string;
+  /** It reads parts data: of a workbook with several catalogues it is asked above the view which one counts. */
+  readonly usesCatalogue?: boolean;
   readonly View: ComponentType<ViewProps>;
 }

@@ -1,6 +1,6 @@
 import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
-import { numberFromText } from '../../core/units/numberText';
+import { typedDial } from '../../sheets/table/typedFields';
 import type { Workbook } from '../../workbook/workbook';
 import { today } from '../../sheets/table/today';
 import type { ViewProps } from '../controls/viewProps';
@@ -63,8 +63,7 @@ export function DialsView({ workbook }: ViewProps) {
     return workbook.onSelection(follow);
   }, [workbook]);
   const set = (part: Partial<Fields>) => setFields({ ...fields, ...part });
-  const dial = numberFromText(fields.dial)?.value;
-  const mistake = fields.dial !== '' && !dial ? 'A number' : undefined;
+  const { value: dial, mistake } = typedDial(fields.dial);
   const text = (name: keyof Fields, label: string, options?: readonly string[], hint?: string) => (
     <Field key={name} label={label} {...(hint !== undefined && { hint })}>
       <Input

@@ -9,7 +9,7 @@ const useStyles = makeStyles({
 
 /** Causes of a kind, and places of a cause, that the pane shows; the sheet has them all. */
 const SHOWN = 25;
-const PLACES = 12;
+const PLACES_SHOWN = 12;
 
 interface Props {
   readonly findings: readonly Finding[];
@@ -29,11 +29,11 @@ function Cause({ group, onShow }: { readonly group: FindingGroup; readonly onSho
       </>
     );
   }
-  const rest = cells.length - PLACES;
+  const rest = cells.length - PLACES_SHOWN;
   return (
     <>
       {part}, {findings.length} rows: {sentence}:{' '}
-      {cells.slice(0, PLACES).map(({ label, at }, index) => (
+      {cells.slice(0, PLACES_SHOWN).map(({ label, at }, index) => (
         <span key={at.address}>
           {index > 0 && ', '}
           <Link inline onClick={() => onShow(at)}>

@@ -1,5 +1,7 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
 import type { ViewProps } from '../controls/viewProps';
+import { CRIMP_HEADINGS } from '../../sheets/crimps/crimpHeadings';
+import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { TableAnalysis } from './TableAnalysis';
 import { useAnalysis } from './useAnalysis';
 
@@ -21,10 +23,13 @@ export function AnalysisView({ workbook }: ViewProps) {
         </MessageBar>
       )}
       {view.status === 'none' && (
-        <Body1>
-          No readings here. Select a cell among your caliper readings: one crimp a row with its readings side by side, both ends
-          in a row, or one reading a row.
-        </Body1>
+        <>
+          <Body1>
+            No readings here. Select a cell among your caliper readings: one crimp a row with its readings side by side, both ends
+            in a row, or one reading a row.
+          </Body1>
+          <HeadingsByHand workbook={workbook} of={CRIMP_HEADINGS} onCorrected={refresh} />
+        </>
       )}
       {view.status === 'ready' && <TableAnalysis workbook={workbook} source={view.source} onChanged={refresh} />}
     </div>

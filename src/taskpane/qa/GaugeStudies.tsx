@@ -11,7 +11,7 @@ import {
 } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { Decimal } from '../../core/units/decimal';
-import { numberFromText } from '../../core/units/numberText';
+import { typedSize } from '../../sheets/table/typedFields';
 import { CAPABLE, checkOfGauge, studyOfGauge } from '../../sheets/gauges/gaugeStudies';
 import type { CellValue, Workbook } from '../../workbook/workbook';
 
@@ -30,17 +30,13 @@ type Said = { readonly intent: 'success' | 'warning' | 'error'; readonly lines: 
 type Values = readonly (readonly CellValue[])[];
 
 function needed(text: string, what: string): Decimal {
-  const value = numberFromText(text)?.value;
-  if (!value?.gt(0)) throw new Error(`Enter ${what}: a number above 0.`);
+  const { value, mistake } = typedSize(text, what);
+  if (!value) throw new Error(`${mistake}.`);
   return value;
 }
 
 function checkText(values: Values, reference: string, tolerance: string): Said {
-  const { check, count, isCapable } = checkOfGauge(
-    values,
-    needed(reference, 'the reference'),
-    needed(tolerance, 'the tolerance'),
-  );
+  const { check, count, isCapable } = checkOfGauge(values, needed(reference, 'reference'), needed(tolerance, 'tolerance'));
   const { bias, s, cg, cgk } = check;
   return {
     intent: isCapable ? 'success' : 'warning',
@@ -54,7 +50,7 @@ function checkText(values: Values, reference: string, tolerance: string): Said {
 function studyText(values: Values, tolerance: string): Said {
   const { study, parts, repeats, finding } = studyOfGauge(
     values,
-    tolerance.trim() === '' ? undefined : needed(tolerance, 'the tolerance'),
+    tolerance.trim() === '' ? undefined : needed(tolerance, 'tolerance'),
   );
   const isGood = finding.endsWith('good');
   return {

@@ -4,7 +4,7 @@ import { dayNumber } from '../../core/units/sheetDate';
 import { dueList } from '../../sheets/gauges/gaugeDue';
 import { gaugesSheet } from '../../sheets/gauges/gaugesSheet';
 import { pressureRangeNote } from '../../sheets/gauges/pressureRange';
-import { GAUGE_ROLE_CHOICES, GAUGES_SHEET, readGauges, type Gauges } from '../../sheets/gauges/readGauges';
+import { GAUGE_HEADINGS, GAUGE_ROLE_CHOICES, GAUGES_SHEET, readGauges, type Gauges } from '../../sheets/gauges/readGauges';
 import { gaugeOf } from '../../sheets/gauges/gauge';
 import type { Piece } from '../../sheets/pieces/piece';
 import { readPieces } from '../../sheets/pieces/readPieces';
@@ -12,6 +12,7 @@ import { columnsOfTables } from '../../sheets/table/columnsRead';
 import { today } from '../../sheets/table/today';
 import type { Workbook } from '../../workbook/workbook';
 import { HeadingCorrections } from '../controls/HeadingCorrections';
+import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { ReadNote } from '../controls/ReadNote';
 import { TableQuestions } from '../controls/TableQuestions';
 import { useSettledView } from '../controls/useSettledView';
@@ -29,14 +30,15 @@ const useStyles = makeStyles({
 interface GaugesRead {
   readonly status: 'ready';
   readonly gauges: Gauges | undefined;
-  readonly hasSheet: boolean;
+  /** The sheet Gauges, as it is called. */
+  readonly sheet: string | undefined;
   readonly pieces: readonly Piece[];
 }
 
 async function read(workbook: Workbook): Promise<GaugesRead> {
   const [gauges, pieces, sheets] = await Promise.all([readGauges(workbook), readPieces(workbook), workbook.sheets()]);
-  const hasSheet = sheets.some(sheet => sheet.toLowerCase() === GAUGES_SHEET.toLowerCase());
-  return { status: 'ready', gauges, hasSheet, pieces: pieces?.pieces ?? [] };
+  const sheet = sheets.find(name => name.toLowerCase() === GAUGES_SHEET.toLowerCase());
+  return { status: 'ready', gauges, sheet, pieces: pieces?.pieces ?? [] };
 }
 
 /** Gauges of pieces that read their test pressures badly, each sentence once. */
@@ -80,11 +82,12 @@ export function GaugesView({ workbook }: ViewProps) {
       {view.status === 'ready' && !gauges && (
         <>
           <Body1>
-            {view.hasSheet
+            {view.sheet
               ? 'Sheet Gauges has no headings Gauge and Checked.'
               : 'There is no sheet Gauges: one row a caliper, pressure gauge or die, with the day of its last check.'}
           </Body1>
-          {!view.hasSheet && (
+          {view.sheet && <HeadingsByHand workbook={workbook} of={GAUGE_HEADINGS} sheet={view.sheet} onCorrected={refresh} />}
+          {!view.sheet && (
             <WriteButton className={styles.start} disabled={outcome.kind === 'busy'} onClick={() => void write(gaugesSheet)}>
               Add sheet Gauges
             </WriteButton>

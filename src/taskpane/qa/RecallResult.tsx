@@ -1,3 +1,4 @@
+import { READ_PLACES } from '../../core/units/decimalPlaces';
 import { Body1, Caption1, Link, makeStyles, MessageBar, MessageBarBody, Subtitle2, tokens } from '@fluentui/react-components';
 import { statusOfPiece } from '../../sheets/pieces/pieceStatus';
 import { recallSentence, type Recall } from '../../sheets/recall/recall';
@@ -41,7 +42,7 @@ function Judged({ found, error }: { readonly found: Recall; readonly error: Gaug
         {changed.length === 0 && `${judging.rejudged.length} ends judged again: no verdict changes.`}
         {changed.map(({ piece, end, was, is, mean, target }) => (
           <div key={`${piece.row} ${end}`}>
-            {`${piece.piece}, end ${end}: ${is} (was ${was}), true mean ${mean.toDecimalPlaces(4)} ${target.unit.symbol}`}
+            {`${piece.piece}, end ${end}: ${is} (was ${was}), true mean ${mean.toDecimalPlaces(READ_PLACES)} ${target.unit.symbol}`}
           </div>
         ))}
         {judging.open.map(({ piece, end, why }) => (

@@ -1,7 +1,7 @@
 import { Body1, Button, Caption1, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import { gaugeOf } from '../../sheets/gauges/gauge';
-import { PIECE_ROLE_CHOICES } from '../../sheets/pieces/pieceTable';
+import { PIECE_HEADINGS, PIECE_ROLE_CHOICES } from '../../sheets/pieces/pieceTable';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { recall, type Recall } from '../../sheets/recall/recall';
 import { errorOf, FRESH_RECALL, requestOf } from '../../sheets/recall/recallFields';
@@ -9,6 +9,7 @@ import { recallSheet } from '../../sheets/recall/recallSheet';
 import { columnsOfTables } from '../../sheets/table/columnsRead';
 import { today } from '../../sheets/table/today';
 import { HeadingCorrections } from '../controls/HeadingCorrections';
+import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { ReadNote } from '../controls/ReadNote';
 import { TableQuestions } from '../controls/TableQuestions';
 import { useWriting } from '../controls/useWriting';
@@ -71,6 +72,9 @@ export function RecallView({ workbook, goTo }: ViewProps) {
             </Button>
           </MessageBarBody>
         </MessageBar>
+      )}
+      {view.status === 'ready' && !pieces && view.piecesSheet && (
+        <HeadingsByHand workbook={workbook} of={PIECE_HEADINGS} sheet={view.piecesSheet} onCorrected={refresh} />
       )}
       <RecallForm
         fields={fields}

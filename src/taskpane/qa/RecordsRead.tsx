@@ -32,7 +32,9 @@ export function RecordsRead({ workbook, gathered, take, onTake, ticks, onTicks, 
           onChanged={onChanged}
         />
       )}
-      {jobs && <JobsNote workbook={workbook} jobs={jobs} ticks={ticks} onTicks={onTicks} onAnswered={onChanged} />}
+      {jobs && (
+        <JobsNote workbook={workbook} view={{ status: 'ready', jobs }} ticks={ticks} onTicks={onTicks} onAnswered={onChanged} />
+      )}
     </>
   );
 }

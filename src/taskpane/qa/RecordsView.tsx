@@ -12,10 +12,17 @@ import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
-import { ALL_LINES, gatherRecords, type GatheredRecords, type RecordWishes } from '../../sheets/inspection/gatherRecords';
+import {
+  ALL_LINES,
+  gatherRecords,
+  NothingToRecord,
+  type GatheredRecords,
+  type RecordWishes,
+} from '../../sheets/inspection/gatherRecords';
 import type { Takeable } from '../../sheets/table/tableRows';
 import { useCrimpFields } from '../controls/useCrimpFields';
 import { useSettledView } from '../controls/useSettledView';
+import { RecordsByHand } from './RecordsByHand';
 import { RecordsRead } from './RecordsRead';
 import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../sheets/inspection/inspectionRecord';
 import { RecordFieldsForm } from './RecordFieldsForm';
@@ -94,6 +101,9 @@ export function RecordsView({ workbook }: ViewProps) {
         is blank is left as a line to write on.
       </Body1>
       {view.status === 'failed' && <Body1>{view.reason}</Body1>}
+      {view.status === 'failed' && view.error instanceof NothingToRecord && (
+        <RecordsByHand workbook={workbook} sheet={view.error.sheet} onCorrected={refresh} />
+      )}
       {view.status === 'ready' && (
         <RecordsRead
           workbook={workbook}

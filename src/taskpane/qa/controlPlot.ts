@@ -1,8 +1,9 @@
+import { CALIPER_PLACES } from '../../core/units/decimalPlaces';
 import { dot, line, plot, ruleY, text } from '@observablehq/plot';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { ChartPoint, ControlChart } from '../../sheets/analysis/controlChart';
 import { pointText } from '../../sheets/analysis/controlText';
-import { DIAMETER_PLACES, deviationText } from '../../sheets/analysis/diameterText';
+import { deviationText } from '../../sheets/analysis/diameterText';
 import { MOST_DRAWN } from '../../sheets/analysis/mostDrawn';
 import { BAD, GOOD, INK } from './plotColours';
 
@@ -15,7 +16,7 @@ export function controlPlot({ limits, points: all }: ControlChart, unit: LengthU
   const heights = [...points.map(({ value }) => value), limits.lower, limits.upper];
   const [low, high] = [Math.min(...heights), Math.max(...heights)];
   const margin = 0.12 * (high - low || 1);
-  const ofSize = (value: number) => value.toFixed(DIAMETER_PLACES[unit]);
+  const ofSize = (value: number) => value.toFixed(CALIPER_PLACES[unit]);
   const title = (point: ChartPoint) => `${deviationText(point.value, unit, true)} ${unit}, ${pointText(point)}`;
   const named = [
     { at: limits.upper, name: 'upper' },

@@ -14,9 +14,8 @@ import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
 import { useRun } from '../controls/useRun';
 import { purchaseWishes, writePurchase, type WrittenPurchase } from '../../sheets/purchase/writePurchase';
-import { JobsReadNote } from './JobsReadNote';
+import { JobsNote } from '../controls/JobsNote';
 import { useJobsRead } from './useJobsRead';
-import { WhichCatalogue } from '../controls/WhichCatalogue';
 import { WrittenBar } from '../controls/WrittenBar';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
@@ -85,8 +84,7 @@ export function PurchaseView({ workbook, services }: ViewProps) {
   return (
     <div className={styles.view}>
       <Body1>Select the job lines to buy for, or one cell of them for all lines.</Body1>
-      <WhichCatalogue workbook={workbook} onChosen={read.refresh} />
-      <JobsReadNote workbook={workbook} read={read} />
+      <JobsNote workbook={workbook} {...read} />
       <Field label="Count reels by">
         <RadioGroup value={mode} onChange={(_, { value }) => setFields({ mode: value as Mode })}>
           <Radio value="length" label="cut lengths plus scrap" />

@@ -8,7 +8,7 @@ import { useFirstMistake } from '../controls/useFirstMistake';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
 import { marginSheet } from '../../sheets/quote/marginSheet';
-import { JobsReadNote } from './JobsReadNote';
+import { JobsNote } from '../controls/JobsNote';
 import { RATING_CAUTION } from '../../sheets/print/cautions';
 import { RatingList } from './RatingList';
 import { QuoteFields } from './QuoteFields';
@@ -16,7 +16,6 @@ import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../shee
 import { useJobsRead } from './useJobsRead';
 import { useQuoteSources } from './useQuoteSources';
 import { useRun } from '../controls/useRun';
-import { WhichCatalogue } from '../controls/WhichCatalogue';
 import { WrittenBar } from '../controls/WrittenBar';
 import { quoteSources, quoteWishes, writeQuote, type WrittenQuote } from '../../sheets/quote/writeQuote';
 
@@ -71,8 +70,7 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
         Select the lines to quote in your job sheet (Hose, Fitting A, Fitting B, Overall length, Quantity; Guard if you have it),
         or one cell of it for all lines.
       </Body1>
-      <WhichCatalogue workbook={workbook} onChosen={read.refresh} />
-      <JobsReadNote workbook={workbook} read={read} />
+      <JobsNote workbook={workbook} {...read} />
       {read.view.status === 'ready' && <RatingList lines={read.view.jobs.lines} onShow={showLine} />}
       <QuoteFields
         fields={fields}

@@ -1,21 +1,20 @@
 import { useCallback, useState } from 'react';
 import { freshSettings } from '../../sheets/cutlist/cutSettings';
-import type { Jobs } from '../../sheets/jobs/readJobs';
 import { quoteJobs, type QuoteLineWishes } from '../../sheets/jobs/quoteLine';
 import { benchStep } from '../../sheets/table/benchStep';
-import type { Takeable } from '../../sheets/table/tableRows';
 import { measureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
-import { useSettledView, type UnreadView } from '../controls/useSettledView';
+import type { JobsView, JobTicks } from '../controls/JobsNote';
+import { useSettledView } from '../controls/useSettledView';
 import { useStored } from '../controls/useStored';
 
 /** The job lines that the selection means, read as they will be when something is made of them. */
 export interface JobsRead {
-  readonly view: { readonly status: 'ready'; readonly jobs: Jobs } | UnreadView;
+  readonly view: JobsView;
   readonly wishes: QuoteLineWishes;
-  readonly take: ReadonlySet<Takeable>;
-  readonly onTake: (take: ReadonlySet<Takeable>) => void;
-  readonly refresh: () => void;
+  readonly ticks: JobTicks;
+  readonly onTicks: (ticks: JobTicks) => void;
+  readonly onAnswered: () => void;
 }
 
 /**
@@ -24,16 +23,16 @@ export interface JobsRead {
  */
 export function useJobsRead(workbook: Workbook, turn: (wishes: QuoteLineWishes) => QuoteLineWishes): JobsRead {
   const [cuts] = useStored('cuts', freshSettings('mm'));
-  const [take, onTake] = useState<ReadonlySet<Takeable>>(new Set());
+  const [ticks, onTicks] = useState<JobTicks>({});
   const { unit, step } = cuts;
-  const wishes = { step: { value: benchStep({ unit, step }, unit), unit: measureUnit('length', unit)! }, take };
+  const wishes = { step: { value: benchStep({ unit, step }, unit), unit: measureUnit('length', unit)! }, ...ticks };
   const read = useCallback(
     async (of: Workbook) => {
       const said = { value: benchStep({ unit, step }, unit), unit: measureUnit('length', unit)! };
-      return { status: 'ready' as const, jobs: await quoteJobs(of, turn({ step: said, take })) };
+      return { status: 'ready' as const, jobs: await quoteJobs(of, turn({ step: said, ...ticks })) };
     },
-    [unit, step, take, turn],
+    [unit, step, ticks, turn],
   );
   const { view, refresh } = useSettledView(workbook, read);
-  return { view, wishes, take, onTake, refresh };
+  return { view, wishes, ticks, onTicks, onAnswered: refresh };
 }

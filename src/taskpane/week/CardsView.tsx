@@ -1,6 +1,5 @@
 import { Body1, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { freshSettings, type CutSettingsText } from '../../sheets/cutlist/cutSettings';
@@ -10,13 +9,13 @@ import { useStored } from '../controls/useStored';
 import { cardPage, type CardOptions } from '../../sheets/benchcard/cardPage';
 import { cardSheet } from '../../sheets/benchcard/cardSheet';
 import type { CardWishes } from '../../sheets/jobs/gatherCards';
-import type { JobTicks } from '../controls/JobsNote';
-import { CardsNote } from './CardsNote';
+import { JobsNote, type JobTicks } from '../controls/JobsNote';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
 import { noCrimpData } from '../../sheets/jobs/lackingData';
 import { ISO_6605_RULE } from '../../sheets/benchcard/proofTest';
+import { typedProofFactor } from '../../sheets/table/typedFields';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
@@ -48,13 +47,12 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
   const [fields, setFields] = useStored<CardFields>('cards', FRESH);
   const [bench] = useStored('cuts', freshSettings('mm'));
   const [remark, setRemark] = useState<string>();
-  const factor = numberFromText(fields.factor)?.value;
-  const isFactor = factor !== undefined && factor.gte(1);
+  const { value: factor, mistake } = typedProofFactor(fields.factor, 'enter it, like 2');
   const [ticks, setTicks] = useState<JobTicks>({});
   const { view, refresh, gather: read, show } = useCards(workbook, { ...wishesOf(fields, bench), ...ticks });
   const gather = async () => {
     setRemark(undefined);
-    if (!isFactor) throw new Error('Enter the proof factor first: a number of at least 1, like 2.');
+    if (!factor) throw new Error(`${mistake}.`);
     const { cards, source } = await read();
     if (cards.length === 0) throw new Error('There is no open line in the selection.');
     setRemark(noCrimpData(cards, workbook.host));
@@ -90,13 +88,13 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
         One card a line, two a page, from the selected job lines; set-ups come from the sheet, else from the Catalogue.
       </Body1>
       <div className={styles.grid}>
-        {text('factor', 'Proof factor', '× working pressure', isFactor ? undefined : 'A number of at least 1, like 2')}
+        {text('factor', 'Proof factor', '× working pressure', mistake)}
         {text('hold', 'Hold')}
         {text('source', 'Rule from')}
         {text('pressureUnit', 'Pressure unit', 'Where the sheet names none')}
         {text('machine', 'Machine', 'Uses this machine’s recorded dials')}
       </div>
-      <CardsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
+      <JobsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
       <OutputButtons
         workbook={workbook}
         onPrint={print}

@@ -1,4 +1,4 @@
-import { Body1, Button, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
+import { Body1, Button, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
 import { useCallback, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { useFirstMistake } from '../controls/useFirstMistake';
@@ -8,7 +8,10 @@ import { freshSettings, readSettings, type CutSettings } from '../../sheets/cutl
 import type { CutWishes } from '../../sheets/cutlist/gatherCuts';
 import { rackSheets } from '../../sheets/rack/rack';
 import { PlanProgressView } from '../controls/PlanProgressView';
+import { NoJobs } from '../../sheets/jobs/readJobs';
+import { JobsNote } from '../controls/JobsNote';
 import { CutResults } from './CutResults';
+import { RackByHand } from './RackByHand';
 import { useOnSheets } from '../controls/useOnSheets';
 import type { ViewProps } from '../controls/viewProps';
 import { useCutPlans, type ReadyCuts } from './useCutPlans';
@@ -79,15 +82,11 @@ export function CutPlanView({
           Plan the cuts
         </Button>
       )}
-      {isAsked && rack === '' && (
-        <MessageBar intent="warning" layout="multiline">
-          <MessageBarBody>
-            <MessageBarTitle>No rack yet</MessageBarTitle>
-            Make a sheet with your stock: Hose, Length (mm), Quantity, Place; Lot and Made if you keep them.
-          </MessageBarBody>
-        </MessageBar>
+      {isAsked && rack === '' && <RackByHand workbook={workbook} onCorrected={() => void look()} />}
+      {view.status === 'failed' && view.error instanceof NoJobs && (
+        <JobsNote workbook={workbook} view={view} ticks={wishes} onTicks={again} onAnswered={() => void start()} />
       )}
-      {view.status === 'failed' && (
+      {view.status === 'failed' && !(view.error instanceof NoJobs) && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>{view.reason}</MessageBarBody>
         </MessageBar>

@@ -68,7 +68,7 @@ export function CutResults({ view, workbook, onWrite, onAgain, onColumns }: Prop
     <>
       <JobsNote
         workbook={workbook}
-        jobs={read}
+        view={{ status: 'ready', jobs: read }}
         report={report}
         ticks={wishes}
         onTicks={ticks => onAgain({ ...wishes, ...ticks })}

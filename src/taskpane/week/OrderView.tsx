@@ -1,16 +1,16 @@
-import { Body1, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
+import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import { Decimal } from '../../core/units/decimal';
-import { numberFromText } from '../../core/units/numberText';
 import { freshSettings } from '../../sheets/cutlist/cutSettings';
 import { BENCH_CAUTIONS } from '../../sheets/print/cautions';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { benchStep } from '../../sheets/table/benchStep';
 import { today } from '../../sheets/table/today';
+import { typedShare } from '../../sheets/table/typedFields';
 import { orderSentence } from '../../sheets/week/weekText';
 import { orderSheet, pickSheet } from '../../sheets/week/weekSheets';
 import type { Change } from '../../workbook/workbook';
-import { JobsNote, type JobTicks } from '../controls/JobsNote';
+import { JobsNote } from '../controls/JobsNote';
 import { MachineField } from '../controls/MachineField';
 import { useMachines } from '../controls/useMachines';
 import { useStored } from '../controls/useStored';
@@ -20,7 +20,8 @@ import { WriteButton } from '../controls/WriteButton';
 import { WritingBar } from '../controls/WritingBar';
 import { OrderGroups } from './OrderGroups';
 import { PickTable } from './PickTable';
-import { useOrder, type OrderRead } from './useOrder';
+import { RackNote } from './RackNote';
+import { useOrder, type OrderRead, type OrderTicks } from './useOrder';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
@@ -42,11 +43,10 @@ export function OrderView({ workbook }: ViewProps) {
   const styles = useStyles();
   const [fields, setFields] = useStored<OrderFields>('order', FRESH);
   const [bench] = useStored('cuts', freshSettings('mm'));
-  const [ticks, setTicks] = useState<JobTicks>({});
+  const [ticks, setTicks] = useState<OrderTicks>({});
   const { names } = useMachines(workbook);
   const { outcome, write, undo } = useWriting(workbook);
-  const typed = numberFromText(fields.share)?.value;
-  const share = typed?.gte(0) && typed.lte(1) ? typed : undefined;
+  const { value: share, mistake } = typedShare(fields.share);
   const { machine, die, dial } = fields;
   const unit = bench.unit;
   const wishes = { unit, step: benchStep(bench, unit), machine, die, dial: dial.trim(), share: share ?? new Decimal(0) };
@@ -67,12 +67,6 @@ export function OrderView({ workbook }: ViewProps) {
   return (
     <div className={styles.view}>
       <Body1>The order with the fewest die changes, then dial changes, for the selected job lines; and what to fetch.</Body1>
-      {view.status === 'loading' && <Caption1>Reading the job sheet …</Caption1>}
-      {view.status === 'failed' && (
-        <MessageBar intent="warning" layout="multiline">
-          <MessageBarBody>{view.reason}</MessageBarBody>
-        </MessageBar>
-      )}
       {view.status === 'ready' && (
         <>
           <Body1 role="status">{orderSentence(view.order)}</Body1>
@@ -94,8 +88,24 @@ export function OrderView({ workbook }: ViewProps) {
             </WriteButton>
           </div>
           <WritingBar outcome={outcome} onUndo={() => void undo()} />
-          <JobsNote workbook={workbook} jobs={view.jobs} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
         </>
+      )}
+      <JobsNote
+        workbook={workbook}
+        view={view}
+        ticks={ticks}
+        onTicks={change => setTicks({ ...ticks, ...change })}
+        onAnswered={refresh}
+        onShow={show}
+      />
+      {view.status === 'ready' && view.stock && (
+        <RackNote
+          workbook={workbook}
+          rack={view.stock}
+          take={ticks.takeRack ?? new Set()}
+          onTake={takeRack => setTicks({ ...ticks, takeRack })}
+          onAnswered={refresh}
+        />
       )}
       <details>
         <summary>Settings</summary>
@@ -103,12 +113,7 @@ export function OrderView({ workbook }: ViewProps) {
           <MachineField value={machine} machines={names} onChange={value => setFields({ machine: value })} />
           {text('die', 'Die in the machine', 'Comes first. Blank: not known.')}
           {text('dial', 'Dial set now', 'Blank: not known.')}
-          {text(
-            'share',
-            'One dial may cost',
-            'Share of the tolerance, for both ends at one dial. 0: never.',
-            share ? undefined : 'A number from 0 to 1, like 0.5',
-          )}
+          {text('share', 'One dial may cost', 'Share of the tolerance, for both ends at one dial. 0: never.', mistake)}
         </div>
       </details>
       <Caption1>{BENCH_CAUTIONS[1]}</Caption1>

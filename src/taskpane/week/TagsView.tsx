@@ -12,8 +12,7 @@ import {
 import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { wishesOf } from './CardsView';
-import type { JobTicks } from '../controls/JobsNote';
-import { CardsNote } from './CardsNote';
+import { JobsNote, type JobTicks } from '../controls/JobsNote';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
@@ -21,6 +20,7 @@ import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { noPressure } from '../../sheets/jobs/lackingData';
 import { freshSettings } from '../../sheets/cutlist/cutSettings';
 import { today } from '../../sheets/table/today';
+import { typedCount } from '../../sheets/table/typedFields';
 import { useStored } from '../controls/useStored';
 import { labelSheets } from '../../sheets/tags/labelSheets';
 import { tagProblems, tagsOf } from '../../sheets/tags/tag';
@@ -39,8 +39,11 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   const [bench] = useStored('cuts', freshSettings('mm'));
   const [remarks, setRemarks] = useState<readonly string[]>([]);
   const labels = labelSheets.find(sheet => sheet.id === fields.labels) ?? labelSheets[0];
-  const used = /^\d+$/.test(fields.used.trim()) ? Number(fields.used) : undefined;
-  const usedMistake = used === undefined ? 'A whole number, 0 for a new sheet' : undefined;
+  const { value: used, mistake: usedMistake } = typedCount(
+    fields.used,
+    'number of labels',
+    'enter a whole number, 0 for a new sheet',
+  );
   const [ticks, setTicks] = useState<JobTicks>({});
   // Tags are printed again for lines that are done.
   const wishes = { ...wishesOf(fields, bench), ...ticks, whateverStatus: true };
@@ -60,7 +63,7 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
     const left = misfits(tags, labels);
     if (left) setRemarks(before => [...before, left]);
     if (!tags.some(tag => tag.pressure && tagFontSize(tag, labels))) throw new Error('No tag fits these labels.');
-    return (await printDocument(tagPage(tags, labels, used)))
+    return (await printDocument(tagPage(tags, labels, used!.toNumber())))
       ? undefined
       : 'This host has no print window: write the tags as a sheet and print them from your label program.';
   };
@@ -95,7 +98,7 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
       >
         <Input value={fields.used} inputMode="numeric" onChange={(_, { value }) => setFields({ used: value })} />
       </Field>
-      <CardsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
+      <JobsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
       <OutputButtons
         workbook={workbook}
         onPrint={print}

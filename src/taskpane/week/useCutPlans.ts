@@ -12,7 +12,7 @@ import { writeCuts } from '../../sheets/cutlist/writeCuts';
 /** What the view shows. */
 export type CutsView =
   | { readonly status: 'idle' }
-  | { readonly status: 'failed'; readonly reason: string }
+  | { readonly status: 'failed'; readonly reason: string; readonly error: unknown }
   | { readonly status: 'planning'; readonly progress: PlanProgress | undefined; readonly isEnding: boolean }
   | ReadyCuts;
 
@@ -51,7 +51,7 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
       const plans = await planCuts(gathered, solve, onProgress, signal, plansAtOnce);
       if (isNewest()) setView({ status: 'ready', gathered, plans });
     } catch (error) {
-      if (isNewest()) setView({ status: 'failed', reason: sentence(error) });
+      if (isNewest()) setView({ status: 'failed', reason: sentence(error), error });
     }
   };
 

@@ -3,7 +3,8 @@ import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { measureUnit } from '../../core/units/measureUnit';
 import { jobChoice, readJobs, type JobChoice, type Jobs } from '../../sheets/jobs/readJobs';
-import { rackSheets, readRack } from '../../sheets/rack/rack';
+import { rackSheets, readRack, type Rack } from '../../sheets/rack/rack';
+import type { Takeable } from '../../sheets/table/tableRows';
 import { machineStep } from '../../sheets/week/machineStep';
 import { orderOfWork, type OrderOfWork } from '../../sheets/week/orderOfWork';
 import { pickList, type PickList } from '../../sheets/week/pickList';
@@ -23,6 +24,9 @@ export interface OrderWishes {
   readonly share: Decimal;
 }
 
+/** What somebody says about the reading of job lines and rack. */
+export type OrderTicks = JobTicks & { readonly takeRack?: ReadonlySet<Takeable> };
+
 /** The order of work and the pick list of the lines that are meant. */
 export interface OrderRead {
   readonly status: 'ready';
@@ -31,13 +35,16 @@ export interface OrderRead {
   readonly picks: PickList;
   /** Sheet of the rack that the reels are from. */
   readonly rack: string | undefined;
+  /** What was read of it. */
+  readonly stock: Rack | undefined;
 }
 
-async function readOrder(workbook: Workbook, wishes: OrderWishes, ticks: JobTicks, choice: JobChoice): Promise<OrderRead> {
+async function readOrder(workbook: Workbook, wishes: OrderWishes, ticks: OrderTicks, choice: JobChoice): Promise<OrderRead> {
+  const { takeRack, ...jobTicks } = ticks;
   const { unit, step, machine, die, dial, share } = wishes;
-  const jobs = await readJobs(workbook, { step: { value: step, unit: measureUnit('length', unit)! }, ...ticks }, choice);
+  const jobs = await readJobs(workbook, { step: { value: step, unit: measureUnit('length', unit)! }, ...jobTicks }, choice);
   const [rack] = await rackSheets(workbook);
-  const stock = rack === undefined ? undefined : await readRack(workbook, rack);
+  const stock = rack === undefined ? undefined : await readRack(workbook, rack, takeRack, jobs);
   const isMachine = (name: string) => name.trim().toLowerCase() === machine.trim().toLowerCase();
   const order = orderOfWork(workLines(jobs, machine, unit), {
     share,
@@ -45,12 +52,12 @@ async function readOrder(workbook: Workbook, wishes: OrderWishes, ticks: JobTick
     // What is in the machine is said of the one that is named above.
     inMachine: name => (isMachine(name) ? { die, dial } : { die: '', dial: '' }),
   });
-  return { status: 'ready', jobs, order, picks: pickList(jobs, rackReels(stock?.rows ?? [], unit), unit), rack };
+  return { status: 'ready', jobs, order, picks: pickList(jobs, rackReels(stock?.rows ?? [], unit), unit), rack, stock };
 }
 
 /** Follows the selection and orders the lines that are meant. */
-export function useOrder(workbook: Workbook, wishes: OrderWishes, ticks: JobTicks) {
-  const key = JSON.stringify([wishes, [...(ticks.take ?? [])], ticks.plainEnds ?? false]);
+export function useOrder(workbook: Workbook, wishes: OrderWishes, ticks: OrderTicks) {
+  const key = JSON.stringify([wishes, [...(ticks.take ?? [])], [...(ticks.takeRack ?? [])], ticks.plainEnds ?? false]);
   const [meant, setMeant] = useState({ key, wishes, ticks });
   if (meant.key !== key) setMeant({ key, wishes, ticks });
   const shown = useRef<{ readonly choice: JobChoice; readonly row: number }>();

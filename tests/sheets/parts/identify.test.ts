@@ -67,7 +67,11 @@ describe('a thread by caliper', () => {
 
   test.each<[string, Partial<ThreadFields>, object]>([
     ['nothing typed', {}, { kind: 'blank' }],
-    ['no number', { diameter: 'wide' }, { kind: 'mistake', field: 'diameter', sentence: 'A number above 0' }],
+    [
+      'no number',
+      { diameter: 'wide' },
+      { kind: 'mistake', field: 'diameter', sentence: expect.stringMatching(/^Size is "wide": enter a number/) },
+    ],
     ['inches among mm', { diameter: '3/4"' }, { kind: 'mistake', field: 'diameter', sentence: expect.stringMatching(/unit/) }],
     ['a pitch of 0', { diameter: '22', pitch: '0' }, { kind: 'mistake', field: 'pitch' }],
     [

@@ -97,3 +97,15 @@ export const bought = {
   scrap: rate('scrap fraction'),
   rate,
 };
+
+/** Parts of the cost of a hose without couplings, by the same design without crimps and test: length × price ÷ (1 − scrap), set-up and cut. */
+export function plainHoseParts({ hose, overall, quantity }: Pick<Wanted, 'hose' | 'overall' | 'quantity'>, rise = 0) {
+  const perMetre = Number(hoses.get(hose)!['Price per length (per m)']) * (1 + rise);
+  return {
+    cut: overall,
+    hose: ((overall / 1000) * perMetre) / (1 - rate('scrap fraction')),
+    fittings: 0,
+    labour: ((rate('set-up minutes') / quantity + rate('minutes per cut')) * rate('labour per hour')) / 60,
+    guard: 0,
+  };
+}

@@ -4,7 +4,7 @@ import { readQuote } from '../../../src/sheets/quote/readQuote';
 import { readRises } from '../../../src/sheets/quote/riseFields';
 import { writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { whatIfSources, writeWhatIf } from '../../../src/sheets/quote/writeWhatIf';
-import { sampleLines, costParts, upToCents, type Wanted } from './independentCosts';
+import { sampleLines, costParts, plainHoseParts, upToCents, type Wanted } from './independentCosts';
 import { openSample } from './openSample';
 
 jest.setTimeout(60_000);
@@ -90,6 +90,21 @@ it('follows a rise that is changed in its cell, and a correction of the original
   await book.write([{ kind: 'values', at: { sheet: 'Hoses', address: `${letters}${row}` }, values: [[20]] }]);
   const metres = parts.cut / 1000;
   expect((await read())[3]).toBe(upToCents(margin({ ...parts, hose: (metres * 20 * 1.5) / 0.96 })));
+});
+
+it('a hose without couplings is priced before and after, with the labour of a cut alone', async () => {
+  await book.write([
+    { kind: 'values', at: { sheet: 'Jobs', address: 'B12:C12' }, values: [['', '']] },
+    { kind: 'values', at: { sheet: 'Jobs', address: 'G12' }, values: [[lines[2]!.overall]] },
+  ]);
+  const sheet = await quote({ margin: '40 %' });
+  const { column } = await compare([sheet]);
+  const plain = lines[2]!;
+  const price = (rise: number) => Math.max(upToCents(margin(plainHoseParts(plain, rise))), 15);
+  expect(column('Price each now')[2]).toBe(price(0));
+  expect(column('Price each after')[2]).toBe(price(RISES.Larch));
+  expect(column('Line difference')[2]).toBeCloseTo((price(RISES.Larch) - price(0)) * plain.quantity, 6);
+  expect(column('Price each after')[3]).toBe(after(lines[3]!, margin));
 });
 
 it('several quotes stand in one comparison, quotes with markups among them', async () => {

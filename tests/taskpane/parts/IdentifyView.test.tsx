@@ -43,7 +43,7 @@ test('the unit changes what is asked for, and a mistake is said at its field', a
   fill('Unit', 'in');
   fill('Thread is', 'female');
   fill('Inside diameter (in)', 'x');
-  expect(screen.getByText('A number above 0')).toBeTruthy();
+  expect(screen.getByText(/^Size is "x": enter a number/)).toBeTruthy();
   expect(screen.getByLabelText('Threads per inch')).toBeTruthy();
 });
 

@@ -85,7 +85,7 @@ test('what is typed wrongly is said at its field and not used', async () => {
   await section();
   fireEvent.click(screen.getByRole('button', { name: 'Limits and machine' }));
   fill(/^Change per turn/, '-0.4');
-  expect(screen.getByText('More than 0')).toBeTruthy();
+  expect(screen.getByText('Change per turn is "-0.4": it must be more than 0')).toBeTruthy();
   expect(within(await section()).getByText(/Enter its change per turn/)).toBeTruthy();
 });
 

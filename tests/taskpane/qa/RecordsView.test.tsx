@@ -45,7 +45,7 @@ test('a new sheet is written and can be shown; mistakes are said', async () => {
   fireEvent.click(await screen.findByRole('button', { name: 'Inspection record' }));
   expect((await workbook.selection()).sheet).toBe('Inspection record');
   fill('Proof factor', '0.5');
-  expect(screen.getByText('A number of at least 1, or nothing')).toBeTruthy();
+  expect(screen.getByText('Proof factor is 0.5: it must be 1 or more')).toBeTruthy();
 });
 
 test('where nothing can be recorded, it is said', async () => {

@@ -52,3 +52,20 @@ test('the die in the machine comes first; the order is written and taken back', 
   await screen.findByText('Taken back.');
   expect(written.at(-1)).toEqual([{ kind: 'removeSheet', sheet: 'Order of work' }]);
 });
+
+test('what was read of the rack that the reels are from is said, and its hidden rows are taken with a tick', async () => {
+  const rack = [
+    ['Hose', 'Length (m)', 'Place'],
+    ['Larch DN 12', 40, 'A1'],
+    ['Larch DN 8', 30, 'A2'],
+  ];
+  const fake = fakeWorkbook({ Jobs: JOBS, Rack: rack }, { sheet: 'Jobs', address: 'A2' }, { hiddenRows: { Rack: [2] } });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <OrderView {...viewProps(fake.workbook)} />
+    </FluentProvider>,
+  );
+  await screen.findByText(/^Rack A1:C3: 1 row taken; left out: 1 hidden/);
+  fireEvent.click(screen.getByLabelText('Take hidden rows, too'));
+  expect(await screen.findByText(/^Rack A1:C3: 2 rows taken/)).toBeTruthy();
+});
