@@ -1,0 +1,29 @@
+import { NotNative } from '../native/nativeFunction';
+import type { PartsTable } from './partsTable';
+
+/** Signs that a search takes for others. */
+export const WILDCARDS = /[*?~]/;
+
+/** A name as other programs compare it, blanks folded. */
+export const foldedName = (name: string): string => name.normalize('NFC').replace(/\s+/g, ' ').trim().toLowerCase();
+
+const SEPARATORS = ['|', '¦', '¶', '§'] as const;
+
+/** A sign that no name has. */
+export function separatorFor(names: readonly string[]): string {
+  const found = SEPARATORS.find(sign => names.every(name => !name.includes(sign)));
+  if (!found) throw new NotNative('names of parts have all signs that could stand between two of them');
+  return found;
+}
+
+/** The column `Key` of a table of parts: the name of every row that counts, blank in rows that the catalogue left out. */
+export function nameKeys(table: PartsTable, field: string): string {
+  return table.helper(
+    'Key',
+    table.goodRows.map(({ row, values }) => {
+      const value = String(values[field]).normalize('NFC');
+      const own = table.ownCell(field, row);
+      return { row, cell: { value, format: 'General', ...(own && { formula: `=TRIM(${own})` }) } };
+    }),
+  );
+}

@@ -1,0 +1,152 @@
+import type { Block } from '../../workbook/a1';
+import type { CopiedCell, CopiedSheet } from '../../workbook/copiedWorkbook';
+import { functionCalls, type FunctionCall } from '../../workbook/functionCall';
+import { CallReader } from './callArguments';
+import type { CellPlace } from './cellPlace';
+import { valueForCopy } from './copiedCell';
+import { widthsOf } from './copiedSheet';
+import { CopyInputs } from './copyInputs';
+import { filledCells, type CopySource } from './copySource';
+import { withoutNames } from './definedNames';
+import { finishedFormula, type CopyScope } from './finishedFormula';
+import { keptGroups, type Kept } from './keptGroups';
+import { NATIVE_FUNCTIONS } from './native/nativeFunctions';
+import { NotNative, type NativeFunction } from './native/nativeFunction';
+import { NativeCalls, shownWithin } from './nativeCalls';
+import { AddedCells } from './parts/addedCells';
+import { CopiedParts } from './parts/copiedParts';
+import { pairsInUse } from './parts/pairsInUse';
+import type { KeptCells } from './readFirst';
+import { withAdded } from './withAdded';
+
+/** The formulas of a copy. */
+export interface PlainFormulas {
+  /** The cell of the copy, where it is not simply the value it shows. */
+  cell(place: CellPlace): CopiedCell | undefined;
+  /** The sheet with what look-ups need beside it. */
+  finished(name: string, sheet: CopiedSheet): CopiedSheet;
+  readonly kept: readonly KeptCells[];
+}
+
+/** A formula, and the text it shows where that is not our function's. */
+interface PlainCell {
+  readonly formula: string;
+  readonly text?: string | undefined;
+}
+
+const keyOf = ({ sheet, row, column }: CellPlace) => `${row} ${column} ${sheet}`;
+
+class PlainCopy implements PlainFormulas {
+  private readonly formulas = new Map<string, PlainCell>();
+  private readonly keptCells: Kept[] = [];
+  private readonly keptKeys = new Set<string>();
+  private readonly inputs: CopyInputs;
+  private readonly added: ReadonlyMap<string, AddedCells>;
+  private readonly calls: NativeCalls;
+
+  constructor(
+    private readonly source: CopySource,
+    private readonly scope: CopyScope,
+  ) {
+    this.inputs = new CopyInputs(source);
+    const reader = new CallReader(source, this.inputs);
+    this.added = new Map(
+      [...scope.names].map(([name, inCopy]) => [name, new AddedCells(inCopy, source.sheets.get(name)!.cells)]),
+    );
+    this.calls = new NativeCalls(source, reader, this.findParts(reader));
+    for (const name of scope.names.keys()) {
+      for (const place of filledCells(source.sheets.get(name)!)) this.translate(place);
+    }
+  }
+
+  private cells(sheet: string) {
+    return this.source.sheets.get(sheet)!.cells;
+  }
+
+  private findParts(reader: CallReader): CopiedParts | NotNative {
+    const { catalogue } = this.source;
+    if (!catalogue?.catalogue) return new NotNative('the workbook has no parts data that can be read');
+    if (catalogue.tables.some(({ at }) => !this.scope.names.has(at.sheet)))
+      return new NotNative('the copy is without the parts data');
+    try {
+      return new CopiedParts(catalogue, this.added, pairsInUse(this.source, this.scope.names.keys(), reader));
+    } catch (error) {
+      if (error instanceof NotNative) return error;
+      throw error;
+    }
+  }
+
+  private translate(place: CellPlace): void {
+    const formula = withoutNames(this.cells(place.sheet).formula(place.row, place.column), this.source);
+    if (formula === '' || this.scope.leftOut.has(place)) return;
+    const [call, ...others] = functionCalls(formula);
+    const native = call?.isWhole && others.length === 0 ? NATIVE_FUNCTIONS[call.id] : undefined;
+    try {
+      if (call && native) this.putRows(call, native, place);
+      else this.put(place, this.calls.within(formula, place), text => shownWithin(formula, text));
+    } catch (error) {
+      if (!(error instanceof NotNative)) throw error;
+      const own = { row: place.row, column: place.column, rows: 1, columns: native?.width ?? 1 };
+      this.keep(place, this.source.spills.get(keyOf(place)) ?? own, `${call?.id ?? 'formula'}: ${error.message}`);
+    }
+  }
+
+  private putRows(call: FunctionCall, native: NativeFunction, place: CellPlace): void {
+    for (const { first, formulas } of this.calls.rows(call, native, place)) {
+      if (formulas instanceof NotNative) {
+        const row = { row: first.row, column: first.column, rows: 1, columns: native.width };
+        this.keep(first, row, `${call.id}: ${formulas.message}`);
+        continue;
+      }
+      formulas.forEach((formula, across) => {
+        const at = { ...first, column: first.column + across };
+        try {
+          if (formula instanceof NotNative) throw formula;
+          this.put(at, `=${formula}`, text => native.shown?.(text, across) ?? text);
+        } catch (error) {
+          if (!(error instanceof NotNative)) throw error;
+          this.keep(at, { row: at.row, column: at.column, rows: 1, columns: 1 }, `${call.id}: ${error.message}`);
+        }
+      });
+    }
+  }
+
+  private put(place: CellPlace, formula: string, shown: (text: string) => string): void {
+    const value = this.cells(place.sheet).value(place.row, place.column);
+    const text = typeof value === 'string' ? shown(value) : undefined;
+    this.formulas.set(keyOf(place), { formula: finishedFormula(formula, place, this.scope), text });
+  }
+
+  private keep(place: CellPlace, block: Block, reason: string): void {
+    for (let row = block.row; row < block.row + block.rows; row += 1) {
+      for (let column = block.column; column < block.column + block.columns; column += 1) {
+        this.keptKeys.add(keyOf({ ...place, row, column }));
+      }
+    }
+    this.keptCells.push({ sheet: this.scope.names.get(place.sheet)!, block, reason });
+  }
+
+  cell(place: CellPlace): CopiedCell | undefined {
+    const cells = this.cells(place.sheet);
+    const format = cells.format(place.row, place.column) || 'General';
+    const value = valueForCopy(cells.value(place.row, place.column), cells.formula(place.row, place.column));
+    const plain = this.formulas.get(keyOf(place));
+    if (plain) return { value: plain.text ?? value, formula: plain.formula, format: format === '@' ? 'General' : format };
+    if (this.keptKeys.has(keyOf(place))) return { value, format, looks: 'kept' };
+    return this.inputs.cell(place);
+  }
+
+  finished(name: string, sheet: CopiedSheet): CopiedSheet {
+    const all = withAdded(sheet, this.added.get(name)!.all());
+    return { ...all, widths: widthsOf(all) };
+  }
+
+  get kept(): readonly KeptCells[] {
+    return keptGroups(this.keptCells);
+  }
+}
+
+/** Works out the formulas of a copy: those of ours in functions that every spreadsheet program has, the others as they are where they are plain. */
+export function plainFormulas(source: CopySource, scope: CopyScope): PlainFormulas {
+  return new PlainCopy(source, scope);
+}
