@@ -1,4 +1,5 @@
 import type { Block } from '../../workbook/a1';
+import type { CellValue } from '../../workbook/workbook';
 import type { CopiedCell, CopiedSheet } from '../../workbook/copiedWorkbook';
 import { functionCalls, type FunctionCall } from '../../workbook/functionCall';
 import { CallReader } from './callArguments';
@@ -28,10 +29,10 @@ export interface PlainFormulas {
   readonly kept: readonly KeptCells[];
 }
 
-/** A formula, and the text it shows where that is not our function's. */
+/** A formula, and what it shows: not always what our function shows. */
 interface PlainCell {
   readonly formula: string;
-  readonly text?: string | undefined;
+  readonly shown: CellValue;
 }
 
 const keyOf = ({ sheet, row, column }: CellPlace) => `${row} ${column} ${sheet}`;
@@ -83,7 +84,10 @@ class PlainCopy implements PlainFormulas {
     const native = call?.isWhole && others.length === 0 ? NATIVE_FUNCTIONS[call.id] : undefined;
     try {
       if (call && native) this.putRows(call, native, place);
-      else this.put(place, this.calls.within(formula, place), text => shownWithin(formula, text));
+      else
+        this.put(place, this.calls.within(formula, place), value =>
+          typeof value === 'string' ? shownWithin(formula, value) : value,
+        );
     } catch (error) {
       if (!(error instanceof NotNative)) throw error;
       const own = { row: place.row, column: place.column, rows: 1, columns: native?.width ?? 1 };
@@ -98,11 +102,16 @@ class PlainCopy implements PlainFormulas {
         this.keep(first, row, `${call.id}: ${formulas.message}`);
         continue;
       }
+      const isRefused = typeof this.valueAt(first) === 'object';
       formulas.forEach((formula, across) => {
         const at = { ...first, column: first.column + across };
         try {
           if (formula instanceof NotNative) throw formula;
-          this.put(at, `=${formula}`, text => native.shown?.(text, across) ?? text);
+          this.put(at, `=${formula}`, value => {
+            // A call that fails as a whole fills one cell; the formulas of the row fail all of them.
+            if (isRefused) return { error: '#N/A' };
+            return typeof value === 'string' ? (native.shown?.(value, across) ?? value) : value;
+          });
         } catch (error) {
           if (!(error instanceof NotNative)) throw error;
           this.keep(at, { row: at.row, column: at.column, rows: 1, columns: 1 }, `${call.id}: ${error.message}`);
@@ -111,10 +120,14 @@ class PlainCopy implements PlainFormulas {
     }
   }
 
-  private put(place: CellPlace, formula: string, shown: (text: string) => string): void {
-    const value = this.cells(place.sheet).value(place.row, place.column);
-    const text = typeof value === 'string' ? shown(value) : undefined;
-    this.formulas.set(keyOf(place), { formula: finishedFormula(formula, place, this.scope), text });
+  private valueAt({ sheet, row, column }: CellPlace): CellValue {
+    return this.cells(sheet).value(row, column);
+  }
+
+  private put(place: CellPlace, formula: string, shown: (value: CellValue) => CellValue): void {
+    const own = this.cells(place.sheet).formula(place.row, place.column);
+    const value = valueForCopy(shown(this.valueAt(place)), own);
+    this.formulas.set(keyOf(place), { formula: finishedFormula(formula, place, this.scope), shown: value });
   }
 
   private keep(place: CellPlace, block: Block, reason: string): void {
@@ -131,7 +144,7 @@ class PlainCopy implements PlainFormulas {
     const format = cells.format(place.row, place.column) || 'General';
     const value = valueForCopy(cells.value(place.row, place.column), cells.formula(place.row, place.column));
     const plain = this.formulas.get(keyOf(place));
-    if (plain) return { value: plain.text ?? value, formula: plain.formula, format: format === '@' ? 'General' : format };
+    if (plain) return { value: plain.shown, formula: plain.formula, format: format === '@' ? 'General' : format };
     if (this.keptKeys.has(keyOf(place))) return { value, format, looks: 'kept' };
     return this.inputs.cell(place);
   }

@@ -64,10 +64,14 @@ export function ifThere(argument: NativeArgument | undefined, yes: string, no: s
   return argument.isConstant ? yes : `IF(${argument.text}="",${no},${yes})`;
 }
 
-/** A row's formula: blank while the row is not filled in, #N/A where the function refuses it. */
-export function rowFormula(isBlank: string, refused: readonly string[], result: string): string {
+/**
+ * A row's formula: blank while the row is not filled in, #N/A where the function refuses it.
+ * @param ofCall what is refused for the whole call, whether the row is filled in or not
+ */
+export function rowFormula(isBlank: string, refused: readonly string[], result: string, ofCall: readonly string[] = []): string {
   const value = refused.length > 0 ? `IF(${anyOf(refused)},NA(),${result})` : result;
-  return isBlank === '' ? value : `IF(${isBlank},"",${value})`;
+  const row = isBlank === '' ? value : `IF(${isBlank},"",${value})`;
+  return ofCall.length > 0 ? `IF(${anyOf(ofCall)},NA(),${row})` : row;
 }
 
 /** The condition under which a row is not filled in: its first argument is blank. */

@@ -57,7 +57,12 @@ export function refusedCrimp({ readings, target, tolerance }: NativeCrimp): stri
 }
 
 /** The row's formula: blank while no reading is there (some hosts deliver blanks as 0). */
-export function crimpFormula(crimp: NativeCrimp, refused: readonly string[], result: string): string {
+export function crimpFormula(
+  crimp: NativeCrimp,
+  result: string,
+  ofCall: readonly string[],
+  refused: readonly string[] = [],
+): string {
   const { text, count } = crimp.readings;
-  return rowFormula(`COUNTBLANK(${text})+COUNTIF(${text},0)=${count}`, [...refusedCrimp(crimp), ...refused], result);
+  return rowFormula(`COUNTBLANK(${text})+COUNTIF(${text},0)=${count}`, [...refusedCrimp(crimp), ...refused], result, ofCall);
 }

@@ -20,7 +20,7 @@ export const crimpCheck: NativeFunction = {
     const nearLimit = `ABS(ABS(${deviationSum})-${readings.count}*${tolerance.text})-${readings.count}*${orZero(uncertainty)}`;
     const sure = verdict(crimp, maxSpread);
     const result = ifThere(uncertainty, `IF(${rounded(nearLimit)}<0,"UNSURE",${sure})`, sure);
-    return [crimpFormula(crimp, [...refusedOptional(uncertainty, SPREAD), ...refusedOptional(maxSpread, SPREAD)], result)];
+    return [crimpFormula(crimp, result, [...refusedOptional(uncertainty, SPREAD), ...refusedOptional(maxSpread, SPREAD)])];
   },
 };
 
@@ -37,7 +37,7 @@ export const crimpDetail: NativeFunction = {
       rounded(spread),
       verdict(crimp, call[3]),
     ];
-    return results.map(result => crimpFormula(crimp, refused, result));
+    return results.map(result => crimpFormula(crimp, result, refused));
   },
 };
 
@@ -51,13 +51,21 @@ export const conformity: NativeFunction = {
       NativeArgument,
       NativeArgument,
     ];
+    const limits = { sign: 'positive', mayBeDate: true } as const;
     const refused = [
-      ...[mean, target, tolerance, uncertainty].flatMap(each => refusedNumber(each, { sign: 'positive', mayBeDate: true })),
+      ...[mean, target, tolerance].flatMap(each => refusedNumber(each, limits)),
       ...refusedTolerance(target.text, tolerance.text),
     ];
     const off = `ABS(${mean.text}-${target.text})`;
     const below = (limit: string) => `NORMDIST(${limit}-${off},0,${uncertainty.text}/2,TRUE())`;
-    return [rowFormula(blankKey(mean), refused, `${below(tolerance.text)}-${below(`-${tolerance.text}`)}`)];
+    return [
+      rowFormula(
+        blankKey(mean),
+        refused,
+        `${below(tolerance.text)}-${below(`-${tolerance.text}`)}`,
+        refusedNumber(uncertainty, limits),
+      ),
+    ];
   },
 };
 

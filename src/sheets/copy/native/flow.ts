@@ -21,10 +21,9 @@ export const velocity: NativeFunction = {
     const refused = [
       ...refusedNumber(flow, { sign: 'notNegative' }),
       ...refusedNumber(bore, { sign: 'positive', mayBeDate: true }),
-      ...stays(word, units),
     ];
     const speed = `${flow.text}${SI[units].flow}*4/PI()/(${bore.text}${SI[units].bore})^2`;
-    return [rowFormula(blankKey(flow), refused, units === 'US' ? `${speed}/0.3048` : speed)];
+    return [rowFormula(blankKey(flow), refused, units === 'US' ? `${speed}/0.3048` : speed, stays(word, units))];
   },
 };
 
@@ -34,12 +33,8 @@ export const boreSize: NativeFunction = {
   row(call) {
     const [flow, speed, word] = [given(call, 0), given(call, 1), given(call, 2)];
     const units = unitOf(word);
-    const refused = [
-      ...refusedNumber(flow, { sign: 'positive' }),
-      ...refusedNumber(speed, { sign: 'positive' }),
-      ...stays(word, units),
-    ];
+    const refused = [...refusedNumber(flow, { sign: 'positive' }), ...refusedNumber(speed, { sign: 'positive' })];
     const bore = `SQRT(${flow.text}${SI[units].flow}*4/PI()/(${speed.text}${SI[units].velocity}))`;
-    return [rowFormula(blankKey(flow), refused, units === 'US' ? `${bore}/0.0254` : `${bore}*1000`)];
+    return [rowFormula(blankKey(flow), refused, units === 'US' ? `${bore}/0.0254` : `${bore}*1000`, stays(word, units))];
   },
 };

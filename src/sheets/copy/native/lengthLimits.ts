@@ -46,9 +46,8 @@ function limitsRow(call: NativeArguments): string[] {
     ...refusedNumber(length, { sign: 'positive', mayBeDate: false }),
     ...refusedNumber(bore, { sign: 'positive', mayBeDate: true }),
     ...(isDin ? [`${bore.text}>${unit === 'mm' ? last : last.div(MM_PER_IN)}`] : []),
-    ...stays(unitWord, unit),
-    ...stays(ruleWord, isRuleGiven ? rule : ''),
   ];
+  const ofCall = [...stays(unitWord, unit), ...stays(ruleWord, isRuleGiven ? rule : '')];
   const deviation = (side: 'over' | 'under') => {
     if (!isDin) return saeDeviation(length.text, unit);
     const inMm = dinDeviation(side, length.text, bore.text, unit);
@@ -56,7 +55,7 @@ function limitsRow(call: NativeArguments): string[] {
   };
   const shortest = rounded(`${length.text}-${deviation('under')}`);
   const longest = rounded(`${length.text}+${deviation('over')}`);
-  return [shortest, longest].map(result => rowFormula(blankKey(length), refused, `IF(${shortest}<=0,NA(),${result})`));
+  return [shortest, longest].map(result => rowFormula(blankKey(length), refused, `IF(${shortest}<=0,NA(),${result})`, ofCall));
 }
 
 export const lengthLimits: NativeFunction = { arguments: ['number', 'number', 'word', 'word'], width: 2, row: limitsRow };

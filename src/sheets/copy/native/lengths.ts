@@ -30,11 +30,12 @@ function changeRow(call: NativeArguments): string[] {
     const below = argument && !argument.isConstant ? [`IF(${argument.text}="",FALSE(),${argument.text}>=1)`] : [];
     return [...refusedOptional(argument, { sign: 'notNegative' }), ...below];
   };
-  const refused = [...refusedNumber(length, { sign: 'positive' }), ...share(1), ...share(2)];
+  const refused = refusedNumber(length, { sign: 'positive' });
+  const ofCall = [...share(1), ...share(2)];
   const shorter = ifThere(call[1], call[1]?.text ?? '', '0.04');
   const longer = ifThere(call[2], call[2]?.text ?? '', '0.02');
   return [`${length.text}*(1-${shorter})`, `${length.text}*(1+${longer})`].map(result =>
-    rowFormula(blankKey(length), refused, rounded(result)),
+    rowFormula(blankKey(length), refused, rounded(result), ofCall),
   );
 }
 

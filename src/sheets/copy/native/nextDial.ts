@@ -17,9 +17,8 @@ export const nextDial: NativeFunction = {
     const crimp = nativeCrimp(call, 1);
     const step = given(call, 4);
     const [lowest, highest, largestMove] = [call[5], call[6], call[7]];
-    const refused = [
-      ...refusedNumber(dial),
-      ...refusedNumber(step, { sign: 'notZero', mayBeDate: true }),
+    const refused = [...refusedNumber(dial), ...refusedNumber(step, { sign: 'notZero', mayBeDate: true })];
+    const ofCall = [
       ...refusedOptional(lowest),
       ...refusedOptional(highest),
       ...refusedOptional(largestMove, { sign: 'positive' }),
@@ -36,6 +35,6 @@ export const nextDial: NativeFunction = {
       ...limit(lowest, low => `${next}<${low}`),
       ...limit(highest, high => `${next}>${high}`),
     ]);
-    return [crimpFormula(crimp, refused, `IF(${beyond}<=0,${dial.text},IF(${look},NA(),${next}))`)];
+    return [crimpFormula(crimp, `IF(${beyond}<=0,${dial.text},IF(${look},NA(),${next}))`, ofCall, refused)];
   },
 };

@@ -26,9 +26,10 @@ const dataOf = (table: 'hoses' | 'fittings'): NativeFunction => ({
     requireShort(part);
     const row = table === 'hoses' ? parts.hoseRow(trimmed(part)) : parts.fittingRow(trimmed(part));
     const field = parts.field(table, fieldOf(table, word), row);
-    const refused = [...parts.refusedNames([trimmed(part)]), ...stays(word, String(word.value).trim().replace(/"/g, '""'))];
+    const refused = parts.refusedNames([trimmed(part)]);
+    const ofCall = stays(word, String(word.value).trim().replace(/"/g, '""'));
     const result = field ? orBlank(field) : `IF(ISNA(${row}),NA(),"")`;
-    return [rowFormula(blankKey(part), refused, result)];
+    return [rowFormula(blankKey(part), refused, result, ofCall)];
   },
 });
 

@@ -6,17 +6,12 @@ export const sellPrice: NativeFunction = {
   width: 1,
   row(call) {
     const [cost, margin, roundTo, minimum] = [given(call, 0), given(call, 1), call[2], call[3]];
-    const refused = [
-      ...refusedNumber(cost, { sign: 'notNegative' }),
-      ...refusedNumber(margin),
-      `${margin.text}>=1`,
-      ...refusedOptional(roundTo, { sign: 'positive' }),
-      ...refusedOptional(minimum, { sign: 'notNegative' }),
-    ];
+    const refused = [...refusedNumber(cost, { sign: 'notNegative' }), ...refusedNumber(margin), `${margin.text}>=1`];
+    const ofCall = [...refusedOptional(roundTo, { sign: 'positive' }), ...refusedOptional(minimum, { sign: 'notNegative' })];
     const price = `MAX(${cost.text}/(1-${margin.text}),${orZero(minimum)})`;
     const step = roundTo?.text ?? '';
     // A quotient without end must not lift the price by a whole step: rounded at 9 decimals, then up.
     const stepped = rounded(`ROUNDUP(${rounded(`${price}/${step}`)},0)*${step}`);
-    return [rowFormula(blankKey(cost), refused, ifThere(roundTo, stepped, price))];
+    return [rowFormula(blankKey(cost), refused, ifThere(roundTo, stepped, price), ofCall)];
   },
 };
