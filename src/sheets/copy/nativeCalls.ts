@@ -35,13 +35,13 @@ export class NativeCalls {
   ) {}
 
   /** With the parts data for a call that looks something up in the catalogue of the copy. */
-  private context({ arguments: [handle] }: FunctionCall, firstCell: string | undefined): NativeContext {
+  private context({ arguments: [handle] }: FunctionCall, cell?: NativeContext['cell']): NativeContext {
     const { catalogue } = this.source;
-    if (handle?.kind !== 'reference' || !catalogue) return { parts: undefined, firstCell };
+    if (handle?.kind !== 'reference' || !catalogue) return { parts: undefined, cell };
     const { sheet, address } = catalogue.cell;
-    if (handle.address !== address || (handle.sheet ?? sheet) !== sheet) return { parts: undefined, firstCell };
+    if (handle.address !== address || (handle.sheet ?? sheet) !== sheet) return { parts: undefined, cell };
     if (this.parts instanceof NotNative) throw this.parts;
-    return { parts: this.parts, firstCell };
+    return { parts: this.parts, cell };
   }
 
   /**
@@ -52,8 +52,8 @@ export class NativeCalls {
     const { height, row } = this.reader.arguments(call, native.arguments, place);
     return Array.from({ length: height }, (_, down) => {
       const first = { ...place, row: place.row + down };
-      const firstCell = native.width > 1 ? addressOf({ ...first, rows: 1, columns: 1 }) : undefined;
-      return { first, formulas: orNotNative(() => native.row(row(down), this.context(call, firstCell))) };
+      const cell = (across: number) => addressOf({ ...first, column: first.column + across, rows: 1, columns: 1 });
+      return { first, formulas: orNotNative(() => native.row(row(down), this.context(call, cell))) };
     });
   }
 
@@ -61,7 +61,7 @@ export class NativeCalls {
     const { height, row } = this.reader.arguments(call, native.arguments, place);
     if (height > 1) throw new NotNative('it works on whole columns');
     if (column === undefined && native.width > 1) throw new NotNative('it takes one value out of several');
-    const result = native.row(row(0), this.context(call, undefined))[column ?? 0];
+    const result = native.row(row(0), this.context(call))[column ?? 0];
     if (result === undefined) throw new NotNative('it takes a value that the function does not give');
     if (result instanceof NotNative) throw result;
     return result;

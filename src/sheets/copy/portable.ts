@@ -29,11 +29,11 @@ export function requirePortable(formula: string): void {
   if (/[[\]]/.test(bare)) throw new NotNative('it names a table or another workbook');
   if (/#REF!|[#@]/.test(bare.replace(/#(?:N\/A|VALUE!|DIV\/0!|NUM!|NULL!)/g, '')))
     throw new NotNative('it spills, or a cell it named is gone');
+  const unknown = [...bare.matchAll(/([\p{L}_][\p{L}\p{N}_.]*)\s*\(/gu)].find(([, name]) => !CLASSIC.has(name!.toUpperCase()));
+  if (unknown) throw new NotNative(`not every program has the function ${unknown[1]!.toUpperCase()}`);
   const words = withReferences(bare, () => '').replace(/\b\d+(?:\.\d*)?(?:E[-+]?\d+)?/gi, '');
   const name = /(?<![\p{L}\p{N}_.])(?!(?:TRUE|FALSE)\b)([\p{L}_][\p{L}\p{N}_.]*)(?!\s*\(|[\p{L}\p{N}_.])/iu.exec(
     words.replace(/#[A-Z0-9/]+[!?]?/g, ''),
   );
   if (name) throw new NotNative(`the name ${name[1]} is no range of this workbook`);
-  const unknown = [...bare.matchAll(/([\p{L}_][\p{L}\p{N}_.]*)\s*\(/gu)].find(([, name]) => !CLASSIC.has(name!.toUpperCase()));
-  if (unknown) throw new NotNative(`not every program has the function ${unknown[1]!.toUpperCase()}`);
 }

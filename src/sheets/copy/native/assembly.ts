@@ -61,8 +61,8 @@ function verdict(coupled: CoupledExpressions, cut: string): string {
     said(missing, 'rating missing'),
     `IF(${coupled.tooShort(cut)},"; too short",${unchecked.length > 0 ? unchecked.join('&') : '""'})`,
   ];
-  const all = texts.join('&');
-  return `IF(LEN(${all})=0,"OK",MID(${all},3,200))`;
+  // "; too short; OK" loses its OK, "; OK" only what stands before it.
+  return `SUBSTITUTE(MID(${[...texts, '"; OK"'].join('&')},3,200),"; OK","")`;
 }
 
 export const assembly: NativeFunction = {
@@ -72,11 +72,12 @@ export const assembly: NativeFunction = {
   row(call, context) {
     const coupled = new CoupledExpressions(call, context);
     const refused = [...coupled.refused(), ...mustStayBlank(call[5], 'a temperature'), ...mustStayBlank(call[6], 'a fluid')];
-    const cutCell = context.firstCell ?? coupled.cut;
+    const first = context.cell?.(0);
+    const cutCell = first ?? coupled.cut;
     const whole = (result: string) => rowFormula(coupled.isBlank, refused, `IF(${coupled.cut}<=0,NA(),${result})`);
     const beside = (result: string) => {
-      if (!context.firstCell) return whole(result);
-      return `IF(ISERROR(${context.firstCell}),NA(),IF(${context.firstCell}="","",${result}))`;
+      if (!first) return whole(result);
+      return `IF(ISERROR(${first}),NA(),IF(${first}="","",${result}))`;
     };
     return [whole(coupled.cut), beside(pressure(coupled)), beside(mass(coupled, cutCell)), beside(verdict(coupled, cutCell))];
   },

@@ -1,4 +1,4 @@
-import { anyOf, blankKey, rowFormula } from './conditions';
+import { blankKey, rowFormula } from './conditions';
 import {
   given,
   NotNative,
@@ -85,11 +85,11 @@ export const crimpSetup: NativeFunction = {
       () => depthOf(context, row, fitting),
       () => dialOf(context, call, die, field('dial')).source,
     ];
-    const { firstCell } = context;
+    const first = context.cell?.(0);
     return columns.map((column, index) =>
       orReason(() => {
-        if (index === 0 || !firstCell) return rowFormula(blankKey(hose), refused, column());
-        return `IF(${anyOf([`ISERROR(${firstCell})`])},NA(),IF(${firstCell}="","",${column()}))`;
+        if (index === 0 || !first) return rowFormula(blankKey(hose), refused, column());
+        return `IF(ISERROR(${first}),NA(),IF(${first}="","",${column()}))`;
       }),
     );
   },

@@ -44,8 +44,8 @@ export interface NativeFunction {
 export interface NativeContext {
   /** The parts data as the copy has them; undefined where it has none. */
   readonly parts: CopiedParts | undefined;
-  /** The cell that holds the first column of the same row; undefined where the call is part of another formula. */
-  readonly firstCell: string | undefined;
+  /** The cell that holds a column of the same row; missing where the call is part of another formula. */
+  readonly cell?: ((column: number) => string) | undefined;
 }
 
 /** Why something stays a value in a copy: part of a sentence. */

@@ -51,16 +51,13 @@ export const unitCost: NativeFunction = {
     const work = labour(coupled, quantity.text);
     // What fails in one of the parts fails the whole row, as in UNITCOST.
     const whole = (result: string) => rowFormula(coupled.isBlank, refused, result);
-    const { firstCell } = context;
-    const all = `${hose}+${sum}+${work}`;
+    const { cell } = context;
     const first = whole(`IF(ISERROR(${sum}),NA(),${hose})`);
-    const beside = (result: string) =>
-      firstCell ? `IF(ISERROR(${firstCell}),NA(),IF(${firstCell}="","",${result}))` : whole(result);
-    return [
-      first,
-      beside(sum),
-      beside(firstCell ? work : `IF(ISERROR(${sum}),NA(),${work})`),
-      beside(firstCell ? `${firstCell}+${sum}+${work}` : all),
-    ];
+    if (!cell) {
+      const all = [sum, work, `${hose}+${sum}+${work}`];
+      return [first, ...all.map(result => whole(`IF(ISERROR(${sum}),NA(),${result})`))];
+    }
+    const beside = (result: string) => `IF(ISERROR(${cell(0)}),NA(),IF(${cell(0)}="","",${result}))`;
+    return [first, beside(sum), beside(work), beside(`SUM(${cell(0)}:${cell(2)})`)];
   },
 };

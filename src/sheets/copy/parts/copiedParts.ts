@@ -8,7 +8,7 @@ import { NotNative } from '../native/nativeFunction';
 import type { AddedCells } from './addedCells';
 import { crimpKeys, patternRows, type PartsPair } from './crimpKeys';
 import { MachineTable } from './machineTable';
-import { foldedName, nameKeys, separatorFor, WILDCARDS } from './names';
+import { foldedName, nameKeys, neutralFormula, separatorFor, WILDCARDS } from './names';
 import { PartsTable, type AddedRow } from './partsTable';
 
 /** The parts data as the copy has them: where look-ups of plain formulas go. */
@@ -34,7 +34,8 @@ export class CopiedParts {
       ...this.catalogue.crimps.flatMap(({ hose, fitting }) => [hose, fitting]),
     ];
     this.separator = separatorFor([...names, ...this.catalogue.machines.map(({ machine }) => machine)]);
-    const exact = names.filter(name => !name.endsWith('*'));
+    const machines = this.catalogue.machines.map(({ machine }) => machine);
+    const exact = [...names, ...machines].filter(name => !name.endsWith('*'));
     this.hasWild = exact.some(name => WILDCARDS.test(name));
     this.requireDistinct(this.catalogue.hoses.map(({ hose }) => hose));
     this.requireDistinct(this.catalogue.fittings.map(({ fitting }) => fitting));
@@ -75,8 +76,7 @@ export class CopiedParts {
   }
 
   private rowOf(text: string, keys: string): string {
-    const wanted = this.hasWild ? `SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${text},"~","~~"),"*","~*"),"?","~?")` : text;
-    return `MATCH(${wanted},${keys},0)`;
+    return `MATCH(${this.hasWild ? neutralFormula(text) : text},${keys},0)`;
   }
 
   /** Conditions under which a name cannot be searched for: it has a sign that a search takes for a wildcard, and no part has one. */

@@ -2,6 +2,7 @@ import type { Catalogue } from '../../../core/catalogue/catalogue';
 import { crimpFor } from '../../../core/catalogue/crimpFor';
 import { partKey } from '../../../core/catalogue/partName';
 import { TradeError } from '../../../core/tradeError';
+import { neutralName, WILDCARDS } from './names';
 import type { AddedRow, PartsTable } from './partsTable';
 
 /** A hose with a fitting, as a sheet names them. */
@@ -45,13 +46,14 @@ export function crimpKeys(catalogue: Catalogue, table: PartsTable, separator: st
     const [hose, fitting] = [String(values.hose), String(values.fitting)];
     if (!isOwn(catalogue, hose, fitting)) return [];
     const [hoseCell, fittingCell] = [table.ownCell('hose', row), table.ownCell('fitting', row)];
-    const formula = hoseCell && fittingCell && `=TRIM(${hoseCell})&"${separator}"&TRIM(${fittingCell})`;
-    const value = `${hose}${separator}${fitting}`.normalize('NFC');
+    const isPlain = !WILDCARDS.test(hose + fitting);
+    const formula = isPlain && hoseCell && fittingCell && `=TRIM(${hoseCell})&"${separator}"&TRIM(${fittingCell})`;
+    const value = neutralName(`${hose}${separator}${fitting}`.normalize('NFC'));
     return [{ row, cell: { value, format: 'General', ...(formula && { formula }) } }];
   });
   const added = table.addedRows.map(({ row, values }) => ({
     row,
-    cell: { value: `${values.hose}${separator}${values.fitting}`.normalize('NFC'), format: 'General' },
+    cell: { value: neutralName(`${values.hose}${separator}${values.fitting}`.normalize('NFC')), format: 'General' },
   }));
   return table.helper('Key', [...own, ...added]);
 }

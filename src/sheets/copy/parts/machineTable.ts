@@ -4,6 +4,7 @@ import { partKey } from '../../../core/catalogue/partName';
 import { TradeError } from '../../../core/tradeError';
 import type { CopiedCell } from '../../../workbook/copiedWorkbook';
 import { NotNative } from '../native/nativeFunction';
+import { neutralName } from './names';
 import type { PartsTable } from './partsTable';
 
 type Row = PartsTable['goodRows'][number];
@@ -61,7 +62,7 @@ export class MachineTable {
     return {
       names: this.table.helper(
         'Machine, once',
-        first.map(row => text(row, ofRow(row, 'machine').normalize('NFC'))),
+        first.map(row => text(row, neutralName(ofRow(row, 'machine').normalize('NFC')))),
       ),
       holds: this.table.helper(
         'Dials of Crimps',

@@ -4,6 +4,20 @@ import type { PartsTable } from './partsTable';
 /** Signs that a search takes for others. */
 export const WILDCARDS = /[*?~]/;
 
+/** What stands for them in keys: programs do not agree on how to search for the signs themselves. */
+const NEUTRAL: readonly (readonly [sign: string, neutral: string])[] = [
+  ['*', '⁎'],
+  ['?', '⸮'],
+  ['~', '∼'],
+];
+
+/** A name as a key. */
+export const neutralName = (name: string): string => NEUTRAL.reduce((text, [sign, other]) => text.replaceAll(sign, other), name);
+
+/** The same in a formula. */
+export const neutralFormula = (text: string): string =>
+  NEUTRAL.reduce((found, [sign, other]) => `SUBSTITUTE(${found},"${sign}","${other}")`, text);
+
 /** A name as other programs compare it, blanks folded. */
 export const foldedName = (name: string): string => name.normalize('NFC').replace(/\s+/g, ' ').trim().toLowerCase();
 
@@ -21,9 +35,9 @@ export function nameKeys(table: PartsTable, field: string): string {
   return table.helper(
     'Key',
     table.goodRows.map(({ row, values }) => {
-      const value = String(values[field]).normalize('NFC');
-      const own = table.ownCell(field, row);
-      return { row, cell: { value, format: 'General', ...(own && { formula: `=TRIM(${own})` }) } };
+      const name = String(values[field]).normalize('NFC');
+      const own = WILDCARDS.test(name) ? undefined : table.ownCell(field, row);
+      return { row, cell: { value: neutralName(name), format: 'General', ...(own && { formula: `=TRIM(${own})` }) } };
     }),
   );
 }
