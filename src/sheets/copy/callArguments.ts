@@ -1,10 +1,11 @@
 import { numberFromText } from '../../core/units/numberText';
-import { addressOf, blockOf, sheetInFormula, type Block } from '../../workbook/a1';
+import { addressOf, blockOf, type Block } from '../../workbook/a1';
 import type { FunctionCall, WrittenArgument } from '../../workbook/functionCall';
 import type { CellValue } from '../../workbook/workbook';
 import type { CellPlace } from './cellPlace';
 import type { CopyInputs } from './copyInputs';
 import type { CopySource } from './copySource';
+import { finishedFormula, referenceInCopy, type CopyScope } from './finishedFormula';
 import { NotNative, type ArgumentKind, type NativeArgument, type NativeArguments } from './native/nativeFunction';
 import { withReferences } from './references';
 
@@ -14,8 +15,9 @@ const MOST_ROWS = 20_000;
 interface Area {
   readonly sheet: string;
   readonly block: Block;
-  /** As written, for the formula of one row. */
-  readonly text: string;
+  /** As written, without its sheet; and whether it is written with one. */
+  readonly address: string;
+  readonly isNamed: boolean;
 }
 
 /** The arguments of a call, row by row. */
@@ -31,26 +33,30 @@ export class CallReader {
   constructor(
     private readonly source: CopySource,
     private readonly inputs: CopyInputs,
+    private readonly scope: CopyScope,
   ) {}
 
   private areaOf(argument: WrittenArgument, ownSheet: string): Area | undefined {
     if (argument.kind === 'reference') {
       const block = blockOf(argument.address);
-      return block && { sheet: argument.sheet ?? ownSheet, block, text: argument.text };
+      if (!block) return undefined;
+      const address = argument.text.slice(argument.text.lastIndexOf('!') + 1);
+      return { sheet: argument.sheet ?? ownSheet, block, address, isNamed: argument.sheet !== undefined };
     }
     if (argument.kind === 'name') throw new NotNative(`the name ${argument.text} is no range of this workbook`);
     return undefined;
   }
 
-  private part({ sheet, block, text }: Area, row: number, kind: ArgumentKind, ownSheet: string): Area {
-    const isBlock = kind === 'readings' || kind === 'list';
+  /** The cells of one row. */
+  private part(area: Area, row: number, kind: ArgumentKind): Area {
+    const { block } = area;
     if (block.rows > MOST_ROWS) throw new NotNative('the function is given whole columns');
-    if (!isBlock && block.columns > 1) throw new NotNative('the function is given several columns for one value');
-    const down = block.rows > 1 && kind !== 'list' ? row : 0;
-    const part = kind === 'list' ? block : { ...block, row: block.row + down, rows: 1 };
-    if (part.rows === block.rows) return { sheet, block: part, text };
-    const prefix = sheet === ownSheet ? '' : `${sheetInFormula(sheet)}!`;
-    return { sheet, block: part, text: `${prefix}${addressOf(part)}` };
+    if (kind !== 'readings' && kind !== 'list' && block.columns > 1) {
+      throw new NotNative('the function is given several columns for one value');
+    }
+    if (kind === 'list' || block.rows === 1) return area;
+    const part = { ...block, row: block.row + row, rows: 1 };
+    return { ...area, block: part, address: addressOf(part) };
   }
 
   private valuesOf({ sheet, block }: Area): CellValue[] {
@@ -89,20 +95,23 @@ export class CallReader {
   }
 
   /** Sums of cells and numbers; everything else only a host can work out. */
-  private sum(text: string, kind: ArgumentKind): NativeArgument {
+  private sum(text: string, kind: ArgumentKind, ownSheet: string): NativeArgument {
     const rest = withReferences(text, () => '').replace(/\d+(?:\.\d+)?%?/g, '');
     const isNumber = kind === 'number' || kind === 'plainNumber';
     if (!isNumber || !ONLY_SUMS.test(rest) || text.includes(':')) throw new NotNative('an argument is calculated in the formula');
-    return { text: `(${text})`, isConstant: false, value: undefined, count: 1, values: [], hasInchMark: false };
+    const inCopy = finishedFormula(text, { sheet: ownSheet }, this.scope);
+    return { text: `(${inCopy})`, isConstant: false, value: undefined, count: 1, values: [], hasInchMark: false };
   }
 
   private argument(written: WrittenArgument, kind: ArgumentKind, row: number, ownSheet: string): NativeArgument | undefined {
     if (written.kind === 'omitted') return undefined;
     if (written.kind === 'constant') return this.constant(written.cells, kind);
-    if (written.kind === 'expression') return this.sum(written.text, kind);
-    const area = this.part(this.areaOf(written, ownSheet)!, row, kind, ownSheet);
+    if (written.kind === 'expression') return this.sum(written.text, kind, ownSheet);
+    const area = this.part(this.areaOf(written, ownSheet)!, row, kind);
     const { values, hasInchMark } = this.prepared(area, kind);
-    return { text: area.text, isConstant: false, value: values[0]!, count: values.length, values, hasInchMark };
+    const named = area.isNamed ? area.sheet : undefined;
+    const text = kind === 'catalogue' ? '' : referenceInCopy(named, area.address, ownSheet, this.scope);
+    return { text, isConstant: false, value: values[0]!, count: values.length, values, hasInchMark };
   }
 
   /**

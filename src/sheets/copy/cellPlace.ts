@@ -1,4 +1,4 @@
-import { addressOf } from '../../workbook/a1';
+import { addressOf, type Block } from '../../workbook/a1';
 
 /** One cell of the workbook by zero-based row and column. */
 export interface CellPlace {
@@ -27,6 +27,21 @@ export class CellSet {
     if (this.has(place)) return false;
     this.places.set(this.keyOf(place), place);
     return true;
+  }
+
+  /** True where one of them lies in a block of a sheet. */
+  meets(sheet: string, { row, column, rows, columns }: Block): boolean {
+    if (this.size === 0) return false;
+    if (rows * columns <= this.size) {
+      for (let r = row; r < row + rows; r += 1) {
+        for (let c = column; c < column + columns; c += 1) if (this.has({ sheet, row: r, column: c })) return true;
+      }
+      return false;
+    }
+    const isIn = (place: CellPlace) =>
+      place.row >= row && place.row < row + rows && place.column >= column && place.column < column + columns;
+    for (const place of this.places.values()) if (place.sheet === sheet && isIn(place)) return true;
+    return false;
   }
 
   get size(): number {

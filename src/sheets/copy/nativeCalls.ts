@@ -3,6 +3,7 @@ import { functionCalls, type FunctionCall } from '../../workbook/functionCall';
 import type { CallReader } from './callArguments';
 import type { CellPlace } from './cellPlace';
 import type { CopySource } from './copySource';
+import { finishedFormula, type CopyScope } from './finishedFormula';
 import { NATIVE_FUNCTIONS } from './native/nativeFunctions';
 import { NotNative, type NativeContext, type NativeFunction } from './native/nativeFunction';
 import type { CopiedParts } from './parts/copiedParts';
@@ -32,6 +33,7 @@ export class NativeCalls {
     private readonly source: CopySource,
     private readonly reader: CallReader,
     private readonly parts: CopiedParts | NotNative,
+    private readonly scope: CopyScope,
   ) {}
 
   /** With the parts data for a call that looks something up in the catalogue of the copy. */
@@ -68,10 +70,11 @@ export class NativeCalls {
   }
 
   /**
-   * A formula with the calls in it replaced, each of which gives it one value.
+   * A formula of the workbook as the copy has it, the calls in it replaced, each of which gives it one value.
    * @throws NotNative
    */
   within(formula: string, place: CellPlace): string {
+    const values: string[] = [];
     let changed = formula;
     for (const call of [...functionCalls(formula)].reverse()) {
       const native = NATIVE_FUNCTIONS[call.id];
@@ -80,11 +83,16 @@ export class NativeCalls {
       const index = INDEX_BEFORE.test(before) ? INDEX_BEHIND.exec(behind) : null;
       const value = this.valueOf(call, native, place, index ? Number(index[1]) - 1 : undefined);
       const head = index ? before.replace(INDEX_BEFORE, '') : before;
-      changed = `${head}(${value})${index ? behind.slice(index[0].length) : behind}`;
+      // What is finished already stands aside as a text while the rest of the formula is made ready.
+      changed = `${head}"${MARK}${values.push(value) - 1}${MARK}"${index ? behind.slice(index[0].length) : behind}`;
     }
-    return changed;
+    return finishedFormula(changed, place, this.scope).replace(MARKED, (_, at: string) => `(${values[Number(at)]!})`);
   }
 }
+
+/** A sign that stands in no formula. */
+const MARK = '\u0001';
+const MARKED = new RegExp(`"${MARK}(\\d+)${MARK}"`, 'g');
 
 /** What a cell shows in the copy where its formula is one value of a call: the function's text, or that of the plain formula. */
 export function shownWithin(formula: string, text: string): string {

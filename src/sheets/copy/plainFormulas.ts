@@ -9,7 +9,7 @@ import { widthsOf } from './copiedSheet';
 import { CopyInputs } from './copyInputs';
 import { filledCells, type CopySource } from './copySource';
 import { withoutNames } from './definedNames';
-import { finishedFormula, type CopyScope } from './finishedFormula';
+import type { CopyScope } from './finishedFormula';
 import { keptGroups, type Kept } from './keptGroups';
 import { NATIVE_FUNCTIONS } from './native/nativeFunctions';
 import { NotNative, type NativeFunction } from './native/nativeFunction';
@@ -18,6 +18,7 @@ import { AddedCells } from './parts/addedCells';
 import { CopiedParts } from './parts/copiedParts';
 import { pairsInUse } from './parts/pairsInUse';
 import type { KeptCells } from './readFirst';
+import { requireLength } from './portable';
 import { withAdded } from './withAdded';
 
 /** The formulas of a copy. */
@@ -50,11 +51,11 @@ class PlainCopy implements PlainFormulas {
     private readonly scope: CopyScope,
   ) {
     this.inputs = new CopyInputs(source);
-    const reader = new CallReader(source, this.inputs);
+    const reader = new CallReader(source, this.inputs, scope);
     this.added = new Map(
       [...scope.names].map(([name, inCopy]) => [name, new AddedCells(inCopy, source.sheets.get(name)!.cells)]),
     );
-    this.calls = new NativeCalls(source, reader, this.findParts(reader));
+    this.calls = new NativeCalls(source, reader, this.findParts(reader), scope);
     for (const name of scope.names.keys()) {
       for (const place of filledCells(source.sheets.get(name)!)) this.translate(place);
     }
@@ -126,8 +127,9 @@ class PlainCopy implements PlainFormulas {
 
   private put(place: CellPlace, formula: string, shown: (value: CellValue) => CellValue): void {
     const own = this.cells(place.sheet).formula(place.row, place.column);
+    requireLength(formula);
     const value = valueForCopy(shown(this.valueAt(place)), own);
-    this.formulas.set(keyOf(place), { formula: finishedFormula(formula, place, this.scope), shown: value });
+    this.formulas.set(keyOf(place), { formula, shown: value });
   }
 
   private keep(place: CellPlace, block: Block, reason: string): void {

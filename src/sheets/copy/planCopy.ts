@@ -1,8 +1,9 @@
 import type { CopiedSheet, CopiedWorkbook } from '../../workbook/copiedWorkbook';
+import { callsOurs } from '../../workbook/functionCall';
 import { freeSheetName } from '../print/freeSheetName';
 import { addressOfPlace, CellSet, type CellPlace } from './cellPlace';
 import { copiedSheet } from './copiedSheet';
-import { partsSheets, type CopySource } from './copySource';
+import { filledCells, partsSheets, type CopySource } from './copySource';
 import type { CopyWishes } from './copyWishes';
 import { plainFormulas } from './plainFormulas';
 import { privateCells } from './privateCells';
@@ -69,13 +70,32 @@ export function sheetsToCopy(source: CopySource, { sheets, withParts }: Pick<Cop
   return source.names.filter(name => sheets.includes(name) && source.sheets.has(name) && !parts.has(name));
 }
 
+/** What cells show whose functions have not answered: no result to copy. */
+const UNANSWERED = new Set(['#NAME?', '#BUSY!', '#GETTING_DATA', '#CONNECT!']);
+
+/** Results stand beside the formulas of a copy, and alone in one of values: they must be there. */
+function requireAnswers(source: CopySource, chosen: readonly string[]): void {
+  for (const name of chosen) {
+    const sheet = source.sheets.get(name)!;
+    for (const place of filledCells(sheet)) {
+      const value = sheet.cells.value(place.row, place.column);
+      if (typeof value !== 'object' || !UNANSWERED.has(value.error)) continue;
+      if (!callsOurs(sheet.cells.formula(place.row, place.column))) continue;
+      throw new NothingToCopy(
+        `${name}!${addressOfPlace(place)} shows ${value.error}: wait until it is calculated, or press “Enter formulas again”, then copy.`,
+      );
+    }
+  }
+}
+
 /**
  * Plans a copy of the workbook that needs no add-in.
- * @throws NothingToCopy where none of the sheets can be copied
+ * @throws NothingToCopy where none of the sheets can be copied, or a function of ours has not answered yet
  */
 export function planCopy(source: CopySource, wishes: CopyWishes): PlannedCopy {
   const chosen = sheetsToCopy(source, wishes);
   if (chosen.length === 0) throw new NothingToCopy('Tick a sheet that holds something.');
+  requireAnswers(source, chosen);
   const names = namesInCopy(source, chosen, wishes);
   const leftOut = wishes.withCosts ? new CellSet() : privateCells(source);
   const withoutHidden = wishes.kind === 'values';

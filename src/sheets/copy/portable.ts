@@ -16,6 +16,11 @@ const CLASSIC = new Set(
 /** Longest formula that a file may hold. */
 const LONGEST = 8192;
 
+/** Refuses a formula that no file may hold. */
+export function requireLength(formula: string): void {
+  if (formula.length > LONGEST) throw new NotNative('the formula would be too long');
+}
+
 const WITHOUT_TEXTS = /"(?:[^"]|"")*"|'(?:[^']|'')*'!/g;
 
 /**
@@ -24,7 +29,6 @@ const WITHOUT_TEXTS = /"(?:[^"]|"")*"|'(?:[^']|'')*'!/g;
  * @throws NotNative
  */
 export function requirePortable(formula: string): void {
-  if (formula.length > LONGEST) throw new NotNative('the formula would be too long');
   const bare = formula.replace(WITHOUT_TEXTS, '""');
   if (/[[\]]/.test(bare)) throw new NotNative('it names a table or another workbook');
   if (/#REF!|[#@]/.test(bare.replace(/#(?:N\/A|VALUE!|DIV\/0!|NUM!|NULL!)/g, '')))

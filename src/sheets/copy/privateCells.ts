@@ -1,17 +1,20 @@
 import { overlap, type Block } from '../../workbook/a1';
-import { functionCalls } from '../../workbook/functionCall';
+import { callsOurs, functionCalls } from '../../workbook/functionCall';
 import type { FoundTable } from '../table/findTables';
 import { CellSet, type CellPlace } from './cellPlace';
-import { filledCells, type CopySource, type SourceSheet } from './copySource';
+import { filledCells, partsSheets, type CopySource, type SourceSheet } from './copySource';
 import { blockOfReference, referencesIn } from './references';
 
 /** What a customer is not shown, as short labels and headings say it. */
+const NO_COST = /\bmargin of pressure\b/i;
 const PRIVATE = /\b(?:costs?|margins?|mark-?ups?|profits?|labou?r|purchase price|buying price)\b/i;
 const PRICE = /\bprices?\b|\beach\b/i;
 const LONGEST_LABEL = 40;
 /** Cells between a label and its value. */
 const LABEL_GAP = 2;
 const UNIT_COSTS = 4;
+/** Of FINDHOSE and FINDFITTING: what the part costs, counted from 0. */
+const FOUND_PRICE = 4;
 /** Steps by which cost may travel from cell to cell; a price stops it. */
 const MOST_STEPS = 20;
 
@@ -21,6 +24,8 @@ const contains = ({ row, column, rows, columns }: Block, place: CellPlace) =>
 /** Finds the cells of a workbook that say what things cost and what is earned on them. */
 class PrivateCells {
   readonly found = new CellSet();
+  /** Columns of tables that were taken as a whole. */
+  private readonly columns = new Set<string>();
 
   constructor(private readonly source: CopySource) {}
 
@@ -36,6 +41,11 @@ class PrivateCells {
   private take(place: CellPlace): boolean {
     const sheet = this.sheet(place.sheet);
     const table = this.tableOf(place);
+    if (table) {
+      const column = `${table.block.row} ${place.column} ${place.sheet}`;
+      if (this.columns.has(column)) return this.found.add(place);
+      this.columns.add(column);
+    }
     const [first, last] = table ? [table.block.row, table.block.row + table.block.rows - 1] : [place.row, place.row];
     let isNew = this.found.add(place);
     for (let row = first; row <= last; row += 1) {
@@ -44,9 +54,11 @@ class PrivateCells {
     return isNew;
   }
 
+  /** A heading with its column; a label with the value beside it, or with those below it. */
   private takeLabel(place: CellPlace, { cells }: SourceSheet): void {
-    this.take(place);
-    if (this.tableOf(place)) return;
+    const table = this.tableOf(place);
+    if (table?.block.row === place.row) return void this.take(place);
+    this.found.add(place);
     for (let column = place.column + 1; column <= place.column + 1 + LABEL_GAP; column += 1) {
       if (cells.isEmpty(place.row, column)) continue;
       if (typeof cells.value(place.row, column) === 'number' || cells.formula(place.row, column)) {
@@ -55,13 +67,14 @@ class PrivateCells {
       }
       break;
     }
+    if (table) return;
     for (let row = place.row + 1; !cells.isEmpty(row, place.column); row += 1) this.found.add({ ...place, row });
   }
 
   private takeWords(sheet: SourceSheet): void {
     for (const place of filledCells(sheet)) {
       const value = sheet.cells.value(place.row, place.column);
-      if (typeof value !== 'string' || value.length > LONGEST_LABEL || !PRIVATE.test(value)) continue;
+      if (typeof value !== 'string' || value.length > LONGEST_LABEL || !PRIVATE.test(value) || NO_COST.test(value)) continue;
       if (sheet.cells.formula(place.row, place.column) === '') this.takeLabel(place, sheet);
     }
   }
@@ -75,8 +88,28 @@ class PrivateCells {
           const width = call.isWhole ? UNIT_COSTS : 1;
           for (let across = 0; across < width; across += 1) this.take({ ...place, column: place.column + across });
         }
+        const [, , field] = call.arguments;
+        if (/^(?:HOSE|FITTING)DATA$/.test(call.id) && /price/i.test(field?.text ?? '')) this.take(place);
+        if (/^FIND(?:HOSE|FITTING)$/.test(call.id)) this.takeFound(place);
         if (call.id === 'SELLPRICE') call.arguments.slice(0, 2).forEach(({ text }) => this.takeReferences(text, place.sheet));
       }
+    }
+  }
+
+  /** What the catalogue holds are prices that the workshop pays. */
+  private takeFound(place: CellPlace): void {
+    const block = this.source.spills.get(`${place.row} ${place.column} ${place.sheet}`);
+    for (let down = 0; down < (block?.rows ?? 0); down += 1) {
+      this.found.add({ ...place, row: place.row + down, column: place.column + FOUND_PRICE });
+    }
+  }
+
+  /** Prices in the tables of the catalogue. */
+  private takePartsPrices(name: string): void {
+    for (const { block, headings } of this.sheet(name)?.tables ?? []) {
+      headings.forEach((heading, across) => {
+        if (PRICE.test(heading)) this.take({ sheet: name, row: block.row, column: block.column + across });
+      });
     }
   }
 
@@ -101,12 +134,8 @@ class PrivateCells {
   }
 
   /** True where a formula reads a cell that is left out. */
-  reads(formula: string, ownSheet: string): boolean {
-    return referencesIn(formula).some(reference => {
-      const sheet = reference.sheet ?? ownSheet;
-      for (const place of this.filledIn(sheet, blockOfReference(reference))) if (this.found.has(place)) return true;
-      return false;
-    });
+  private reads(formula: string, ownSheet: string): boolean {
+    return referencesIn(formula).some(reference => this.found.meets(reference.sheet ?? ownSheet, blockOfReference(reference)));
   }
 
   private isPrice(place: CellPlace): boolean {
@@ -114,13 +143,13 @@ class PrivateCells {
     return table !== undefined && PRICE.test(table.headings[place.column - table.block.column] ?? '');
   }
 
-  /** What is reckoned from a cost is one, too, until a selling price is made of it. */
+  /** What is reckoned from a cost is one, too, until a selling price is made of it; our own functions are told apart above. */
   private travel(): boolean {
     let isNew = false;
     for (const sheet of this.source.sheets.values()) {
       for (const place of filledCells(sheet)) {
         const formula = sheet.cells.formula(place.row, place.column);
-        if (formula === '' || this.found.has(place) || /SELLPRICE/i.test(formula) || this.isPrice(place)) continue;
+        if (formula === '' || this.found.has(place) || callsOurs(formula) || this.isPrice(place)) continue;
         if (this.reads(formula, place.sheet)) isNew = this.take(place) || isNew;
       }
     }
@@ -132,6 +161,7 @@ class PrivateCells {
       this.takeWords(sheet);
       this.takeCalls(sheet);
     }
+    for (const name of partsSheets(this.source)) this.takePartsPrices(name);
     for (let step = 0; step < MOST_STEPS && this.travel(); step += 1);
     return this;
   }

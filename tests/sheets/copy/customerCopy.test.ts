@@ -141,6 +141,13 @@ test('nothing ticked: a sentence', async () => {
   await expect(planned({ Jobs: [['Line']] }, { sheets: [] })).rejects.toThrow(NothingToCopy);
 });
 
+test('a cell whose function has not answered is no result to copy: a sentence says what to do', async () => {
+  const sheets = {
+    Jobs: [[100, f('=HOSE.CUTLENGTH(A1,1,1)', { error: '#BUSY!' }), f('=A1/0', { error: '#NAME?' })]] as FakeCell[][],
+  };
+  await expect(planned(sheets)).rejects.toThrow(/^Jobs!B1 shows #BUSY!: wait until it is calculated/);
+});
+
 test('the catalogue stays at home unless it is wanted; look-ups then hold their values', async () => {
   const open = await openSample();
   try {
@@ -150,6 +157,48 @@ test('the catalogue stays at home unless it is wanted; look-ups then hold their 
     expect(names).toContain('Jobs');
     for (const table of ['Hoses', 'Fittings', 'Crimps', 'Machines', 'Rates', 'Guards']) expect(names).not.toContain(table);
     expect(plain.kept.map(({ reason }) => reason)).toContain('ASSEMBLY: the copy is without the parts data');
+  } finally {
+    open.dispose();
+  }
+});
+
+test('for a customer the sample keeps lengths, ratings, set-ups and prices, and loses what the workshop pays', async () => {
+  const open = await openSample();
+  try {
+    const source = await readCopySource(open.port);
+    const { copy } = planCopy(source, { ...CUSTOMER, sheets: source.names });
+    const jobs = valuesOf(sheetOf(copy, 'Jobs'));
+    const [before] = [await open.content('Jobs')];
+    const headings = before.values[8]!.map(String);
+    const column = (heading: string) => headings.findIndex(text => text.startsWith(heading));
+    const kept = ['Hose', 'Overall', 'Cut length', 'Working pressure', 'Assembly', 'Die', 'Crimp diameter']
+      .map(column)
+      .filter(at => at >= 0);
+    expect(kept.length).toBeGreaterThan(3);
+    for (const at of kept) expect(jobs[9]![at]).toBe(before.values[9]![at]);
+    // UNITCOST in Q to T and the margin above are gone, SELLPRICE in U stays.
+    expect(jobs[9]!.slice(16, 20)).toEqual(['', '', '', '']);
+    expect(jobs[4]!.slice(0, 2)).toEqual(['', '']);
+    expect(jobs[9]![20]).toBe(42.5);
+    // FINDHOSE and FINDFITTING list what hoses and couplings cost.
+    const find = valuesOf(sheetOf(copy, 'Find'));
+    expect(find.slice(11).map(line => [line[4], line[11]])).toEqual(find.slice(11).map(() => ['', '']));
+    expect(find[11]!.slice(0, 6)).toEqual(['Hose', 'Standard', 'Working pressure', 'Bend radius', '', 'Margin of pressure']);
+  } finally {
+    open.dispose();
+  }
+});
+
+test('parts data without costs: no prices, no rate of labour, and look-ups that calculate all the same', async () => {
+  const open = await openSample();
+  try {
+    const source = await readCopySource(open.port);
+    const wishes = { ...CUSTOMER, sheets: source.names, kind: 'formulas', withParts: true } as const;
+    const { copy } = planCopy(source, wishes);
+    const headings = ['Hoses', 'Fittings', 'Guards'].flatMap(name => valuesOf(sheetOf(copy, name))[0]!);
+    expect(headings.filter(heading => /price/i.test(String(heading)))).toEqual([]);
+    expect(valuesOf(sheetOf(copy, 'Rates')).flat()).not.toContain(58);
+    expect(sheetOf(copy, 'Jobs').cells[9]!.filter(({ formula }) => formula !== undefined).length).toBe(10);
   } finally {
     open.dispose();
   }

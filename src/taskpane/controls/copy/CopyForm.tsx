@@ -8,7 +8,7 @@ import { useCopy } from './useCopy';
 
 const useStyles = makeStyles({
   form: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
-  ticks: { display: 'flex', flexDirection: 'column' },
+  ticks: { display: 'flex', flexDirection: 'column', margin: 0, padding: 0, border: 'none', minWidth: 0 },
   buttons: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
 });
 
@@ -50,19 +50,19 @@ export function CopyForm({ workbook, services }: Props) {
         checked={choice.withParts}
         onChange={(_, { checked }) => change({ withParts: checked === true })}
       />
-      <Field label="Sheets">
-        <div role="group" aria-label="Sheets" className={styles.ticks}>
-          {sheets.map(({ name, isTicked, isShut }) => (
-            <Checkbox
-              key={name}
-              label={isShut ? `${name} (parts data)` : name}
-              checked={isTicked}
-              disabled={isShut}
-              onChange={(_, { checked }) => change({ sheets: { ...choice.sheets, [name]: checked === true } })}
-            />
-          ))}
-        </div>
-      </Field>
+      {/* No Field: it would give all of its ticks one id. */}
+      <fieldset className={styles.ticks}>
+        <legend>Sheets</legend>
+        {sheets.map(({ name, isTicked, isShut }) => (
+          <Checkbox
+            key={name}
+            label={isShut ? `${name} (parts data)` : name}
+            checked={isTicked}
+            disabled={isShut}
+            onChange={(_, { checked }) => change({ sheets: { ...choice.sheets, [name]: checked === true } })}
+          />
+        ))}
+      </fieldset>
       <div className={styles.buttons}>
         {canDownload && (
           <WriteButton appearance="primary" disabled={busy} onClick={() => void copyTo('file')}>
