@@ -83,9 +83,16 @@ function formulaChanges(sheet: CopiedSheet): Change[] {
   });
 }
 
+/** A text with digits, or one that reads like a truth value, is written into a cell for text: hosts make dates and numbers of the others. */
+function formatOf(cell: CopiedCell): string | undefined {
+  const mayBeTaken = typeof cell.value === 'string' && formulaOf(cell) === '' && /\d|^\s*(?:true|false)\s*$/i.test(cell.value);
+  if (mayBeTaken && cell.format === 'General') return '@';
+  return cell.format === 'General' ? undefined : cell.format;
+}
+
 function sheetChanges(sheet: CopiedSheet): Change[] {
   const at = (block: Block) => ({ sheet: sheet.name, address: addressOf(block) });
-  const formats = joined(runs(sheet, ({ format }) => (format === 'General' ? undefined : format)));
+  const formats = joined(runs(sheet, formatOf));
   const styles = joined(runs(sheet, ({ looks }) => looks));
   return [
     { kind: 'addSheet', sheet: sheet.name },

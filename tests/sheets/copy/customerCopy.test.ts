@@ -137,6 +137,19 @@ test('formulas that only some programs know, and names of other sheets, become v
   ]);
 });
 
+test('as new sheets, texts stay texts: no host may make a date of 3/8, or a formula of =A1', async () => {
+  const { copy } = await planned({ Jobs: [['Size', '3/8', 12, '=A1', 'plain']] }, { target: 'sheets' });
+  const changes = copyChanges(copy).filter(change => 'at' in change && change.at.sheet === 'Jobs copy');
+  expect(changes).toContainEqual({ kind: 'format', at: { sheet: 'Jobs copy', address: 'B1' }, numberFormat: '@' });
+  expect(changes).toContainEqual({
+    kind: 'values',
+    at: { sheet: 'Jobs copy', address: 'A1:E1' },
+    values: [['Size', '3/8', 12, "'=A1", 'plain']],
+  });
+  // Formats are written before values, so that they hold for these.
+  expect(changes.findIndex(({ kind }) => kind === 'format')).toBeLessThan(changes.findIndex(({ kind }) => kind === 'values'));
+});
+
 test('nothing ticked: a sentence', async () => {
   await expect(planned({ Jobs: [['Line']] }, { sheets: [] })).rejects.toThrow(NothingToCopy);
 });
