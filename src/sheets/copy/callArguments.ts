@@ -6,7 +6,8 @@ import type { CellPlace } from './cellPlace';
 import type { CopyInputs } from './copyInputs';
 import type { CopySource } from './copySource';
 import { finishedFormula, referenceInCopy, type CopyScope } from './finishedFormula';
-import { NotNative, type ArgumentKind, type NativeArgument, type NativeArguments } from './native/nativeFunction';
+import type { ArgumentKind, NativeArgument, NativeArguments } from './native/nativeFunction';
+import { NotNative } from './notNative';
 import { withReferences } from './references';
 
 /** More rows in one formula are whole columns. */

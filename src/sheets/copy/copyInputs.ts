@@ -3,7 +3,7 @@ import type { CopiedCell } from '../../workbook/copiedWorkbook';
 import type { CellValue } from '../../workbook/workbook';
 import { addressOfPlace, type CellPlace } from './cellPlace';
 import type { CopySource } from './copySource';
-import { NotNative } from './native/nativeFunction';
+import { NotNative } from './notNative';
 
 const keyOf = ({ sheet, row, column }: CellPlace) => `${row} ${column} ${sheet}`;
 /** Blanks that other programs do not take off a name, or that they fold. */

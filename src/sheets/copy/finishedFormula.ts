@@ -1,5 +1,5 @@
 import type { CellPlace, CellSet } from './cellPlace';
-import { NotNative } from './native/nativeFunction';
+import { NotNative } from './notNative';
 import { requirePortable } from './portable';
 import { blockOfReference, referenceText, withReferences } from './references';
 

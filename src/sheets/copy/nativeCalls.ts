@@ -5,7 +5,8 @@ import type { CellPlace } from './cellPlace';
 import type { CopySource } from './copySource';
 import { finishedFormula, type CopyScope } from './finishedFormula';
 import { NATIVE_FUNCTIONS } from './native/nativeFunctions';
-import { NotNative, type NativeContext, type NativeFunction } from './native/nativeFunction';
+import type { NativeContext, NativeFunction } from './native/nativeFunction';
+import { NotNative } from './notNative';
 import type { CopiedParts } from './parts/copiedParts';
 
 /** A row of a result: its formulas without `=`, or why there are none. */

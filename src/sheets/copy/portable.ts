@@ -1,5 +1,5 @@
 import { withReferences } from './references';
-import { NotNative } from './native/nativeFunction';
+import { NotNative } from './notNative';
 
 /** Functions that every spreadsheet program of the last twenty years has, with the same name and meaning. */
 const CLASSIC = new Set(

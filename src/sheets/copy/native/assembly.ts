@@ -1,6 +1,7 @@
 import { anyOf, rowFormula } from './conditions';
 import { CoupledExpressions } from './coupledHose';
-import { NotNative, type NativeArgument, type NativeFunction } from './nativeFunction';
+import type { NativeArgument, NativeFunction } from './nativeFunction';
+import { NotNative } from '../notNative';
 
 /** An argument that a plain formula has nothing for: blank now, and #N/A once it is filled in. */
 export function mustStayBlank(argument: NativeArgument | undefined, what: string): string[] {

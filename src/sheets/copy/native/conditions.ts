@@ -1,4 +1,5 @@
-import { NotNative, type NativeArgument } from './nativeFunction';
+import type { NativeArgument } from './nativeFunction';
+import { NotNative } from '../notNative';
 
 /** What a number may be, as our functions read it. */
 export interface NumberLimits {

@@ -1,6 +1,7 @@
 import { lengthRatio } from '../../../core/catalogue/lengthIn';
 import { anyOf, blankKey, refusedNumber, rounded } from './conditions';
-import { given, NotNative, refuseMarks, type NativeArgument, type NativeArguments, type NativeContext } from './nativeFunction';
+import { given, refuseMarks, type NativeArgument, type NativeArguments, type NativeContext } from './nativeFunction';
+import { NotNative } from '../notNative';
 import type { CopiedParts } from '../parts/copiedParts';
 import { partsOf, requireShort, trimmed } from './partNames';
 

@@ -1,5 +1,6 @@
 import { refusedNumber, rounded, rowFormula, type NumberLimits } from './conditions';
-import { given, NotNative, type NativeArgument, type NativeArguments } from './nativeFunction';
+import { given, type NativeArgument, type NativeArguments } from './nativeFunction';
+import { NotNative } from '../notNative';
 
 const DIAMETER: NumberLimits = { sign: 'positive', mayBeDate: true };
 

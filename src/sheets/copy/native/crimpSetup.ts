@@ -1,12 +1,6 @@
 import { blankKey, rowFormula } from './conditions';
-import {
-  given,
-  NotNative,
-  type NativeArgument,
-  type NativeArguments,
-  type NativeContext,
-  type NativeFunction,
-} from './nativeFunction';
+import { given, type NativeArgument, type NativeArguments, type NativeContext, type NativeFunction } from './nativeFunction';
+import { NotNative } from '../notNative';
 import { orBlank, partsOf, requireShort, trimmed } from './partNames';
 
 /** Dial and whose it is. */

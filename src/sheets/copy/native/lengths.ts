@@ -1,5 +1,6 @@
 import { blankKey, ifThere, orZero, refusedNumber, refusedOptional, rounded, rowFormula } from './conditions';
-import { given, NotNative, type NativeArguments, type NativeFunction } from './nativeFunction';
+import { given, type NativeArguments, type NativeFunction } from './nativeFunction';
+import { NotNative } from '../notNative';
 
 /** A length from another, both cut-offs and the allowance. */
 function coupled(sign: '+' | '-'): NativeFunction['row'] {

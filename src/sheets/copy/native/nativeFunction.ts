@@ -1,5 +1,6 @@
 import type { CellValue } from '../../../workbook/workbook';
 import type { CopiedParts } from '../parts/copiedParts';
+import { NotNative } from '../notNative';
 
 /**
  * How an argument is read: a number or name of the row (`marks` as the function takes inch marks), the readings of the row side by side, a
@@ -47,9 +48,6 @@ export interface NativeContext {
   /** The cell that holds a column of the same row; missing where the call is part of another formula. */
   readonly cell?: ((column: number) => string) | undefined;
 }
-
-/** Why something stays a value in a copy: part of a sentence. */
-export class NotNative extends Error {}
 
 /** For a function that takes no inch and foot marks. */
 export function refuseMarks(call: NativeArguments): void {

@@ -3,7 +3,8 @@ import { fittingsTable } from '../../../core/catalogue/tables/fittingsTable';
 import { hosesTable } from '../../../core/catalogue/tables/hosesTable';
 import { TradeError } from '../../../core/tradeError';
 import { blankKey, rowFormula } from './conditions';
-import { given, NotNative, type NativeArgument, type NativeFunction } from './nativeFunction';
+import { given, type NativeArgument, type NativeFunction } from './nativeFunction';
+import { NotNative } from '../notNative';
 import { orBlank, partsOf, requireShort, trimmed } from './partNames';
 import { stays } from './words';
 

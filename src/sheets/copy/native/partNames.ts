@@ -1,5 +1,6 @@
 import type { CopiedParts } from '../parts/copiedParts';
-import { NotNative, type NativeArgument, type NativeContext } from './nativeFunction';
+import type { NativeArgument, NativeContext } from './nativeFunction';
+import { NotNative } from '../notNative';
 
 /** Longest text that a search takes. */
 const LONGEST_KEY = 255;

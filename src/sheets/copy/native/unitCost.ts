@@ -2,7 +2,8 @@ import { NEEDED_RATES } from '../../../core/catalogue/rateNames';
 import { mustStayBlank } from './assembly';
 import { anyOf, refusedNumber, rowFormula } from './conditions';
 import { CoupledExpressions } from './coupledHose';
-import { given, NotNative, type NativeFunction } from './nativeFunction';
+import { given, type NativeFunction } from './nativeFunction';
+import { NotNative } from '../notNative';
 
 const NEEDED = 'a price or rate is missing';
 

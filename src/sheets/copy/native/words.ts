@@ -1,4 +1,5 @@
-import { NotNative, type NativeArgument } from './nativeFunction';
+import type { NativeArgument } from './nativeFunction';
+import { NotNative } from '../notNative';
 
 /** The word among those that choose a formula; case and blanks are ignored. */
 export function wordOf<T extends string>({ value }: NativeArgument, words: readonly T[]): T {

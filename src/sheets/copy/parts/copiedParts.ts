@@ -4,7 +4,7 @@ import { rateKey } from '../../../core/catalogue/duplicates';
 import type { TableName } from '../../../core/catalogue/tables/catalogueTables';
 import { TradeError } from '../../../core/tradeError';
 import type { WorkbookCatalogue } from '../../catalogue/workbookCatalogue';
-import { NotNative } from '../native/nativeFunction';
+import { NotNative } from '../notNative';
 import type { AddedCells } from './addedCells';
 import { crimpKeys, patternRows, type PartsPair } from './crimpKeys';
 import { MachineTable } from './machineTable';

@@ -3,7 +3,7 @@ import { catalogueDialsHold } from '../../../core/catalogue/catalogueDials';
 import { partKey } from '../../../core/catalogue/partName';
 import { TradeError } from '../../../core/tradeError';
 import type { CopiedCell } from '../../../workbook/copiedWorkbook';
-import { NotNative } from '../native/nativeFunction';
+import { NotNative } from '../notNative';
 import { neutralName } from './names';
 import type { PartsTable } from './partsTable';
 

@@ -1,4 +1,4 @@
-import { NotNative } from '../native/nativeFunction';
+import { NotNative } from '../notNative';
 import type { PartsTable } from './partsTable';
 
 /** Signs that a search takes for others. */

@@ -4,7 +4,7 @@ import type { CellPlace } from '../cellPlace';
 import { filledCells, type CopySource } from '../copySource';
 import { withoutNames } from '../definedNames';
 import { NATIVE_FUNCTIONS } from '../native/nativeFunctions';
-import { NotNative } from '../native/nativeFunction';
+import { NotNative } from '../notNative';
 import type { PartsPair } from './crimpKeys';
 
 /** Functions that look up crimp data, with the places of hose and fitting among their arguments. */
