@@ -10,7 +10,7 @@ const READERS = ['table', 'catalogue', 'jobs', 'crimps', 'rack', 'pieces'];
 /** Plans and papers: none imports another, except the purchase list, which counts reels by cut plans. */
 const PAPERS = [
   ...['columns', 'cutlist', 'week', 'benchcard', 'tags', 'analysis', 'machines', 'inspection'],
-  ...['quote', 'purchase', 'parts', 'duty', 'explain', 'recall', 'gauges'],
+  ...['quote', 'purchase', 'parts', 'duty', 'explain', 'recall', 'gauges', 'copy'],
 ];
 const TABS = ['parts', 'quote', 'week', 'bench', 'qa', 'columns'];
 const inSheets = names => names.map(name => `sheets/${name}`);

@@ -4,7 +4,8 @@ import { INVENTED, setUpSheet } from './printSetup';
 
 const NOTES = [
   'Everything here is made up: the workshop of a beet-harvesting contractor, its machines, hoses, couplings, cut-offs, dies, dials, readings and prices. Hose families are named after trees. Nothing may be cut or crimped from it.',
-  'Shaded columns hold worksheet functions (HOSE.…). They need the Benchrow add-in; a reader without it sees the values they had when the file was made.',
+  'Shaded columns hold worksheet functions (HOSE.…). They need the Benchrow add-in. Excel without it shows the values they had when the file was made; other spreadsheet programs show #NAME?.',
+  'Never pass this workbook on to somebody who has no Benchrow: pass on a copy. The pane makes one under “Copy without Benchrow” (in the strip at the bottom and in Quote), as values or with formulas that every program calculates.',
   'If a cell shows #NAME?, the add-in was not loaded when the file opened: load it, then use the button in its pane.',
   'Inches are typed as text (27 1/2, 4\' 3 1/2", 42.25): format such columns as text first, or the sheet turns 3/8 into a date.',
   'Values of DIN, EN and SAE standards are recalled from memory: compare with your own copy.',

@@ -7,7 +7,7 @@ import { fileBytes } from './fileBytes';
 import { loadReader, loadSpreadsheet, nextPaint } from './heavyParts';
 import { pageFunctions, type PageFunctions } from './pageFunctions';
 import { sampleBytes, samples, type Sample } from './samples';
-import { saveFile } from './saveFile';
+import { downloadFile } from '../../host/copyFile/downloads';
 import type { Spreadsheet } from './spreadsheet';
 import { useUnsaved } from './useUnsaved';
 
@@ -110,7 +110,7 @@ export function useOpenWorkbook() {
     change({ busy: 'Saving …', problem: '' });
     const name = XLSX_NAME.test(state.title) ? state.title : `${state.title || 'workbook'}.xlsx`;
     try {
-      saveFile(await current.current!.save(), name);
+      downloadFile(await current.current!.save(), name);
       unsaved.settled();
       return true;
     } catch (error) {

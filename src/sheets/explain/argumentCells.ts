@@ -1,6 +1,6 @@
 import { blockOf } from '../../workbook/a1';
 import type { CellValue, RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
-import type { WrittenArgument } from './functionCall';
+import type { WrittenArgument } from '../../workbook/functionCall';
 
 /** Cells of an argument as a worksheet function takes them: null is omitted. */
 export type ArgumentCells = readonly (readonly unknown[])[] | null;

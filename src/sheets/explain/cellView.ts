@@ -2,7 +2,7 @@ import { registeredFunctions } from '../../workbook/registeredFunctions';
 import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 import type { FunctionMetadata } from '../../workbook/functionMetadata';
 import { argumentCells, type ArgumentCells } from './argumentCells';
-import { functionCall, type FunctionCall } from './functionCall';
+import { functionCall, type FunctionCall } from '../../workbook/functionCall';
 import { valueText } from './valueText';
 
 /** One argument of the selected cell's function. */

@@ -1,6 +1,6 @@
 import { addressOf, SHEET_COLUMNS } from '../../workbook/a1';
 import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
-import { functionCall } from './functionCall';
+import { functionCall } from '../../workbook/functionCall';
 import { valueText } from './valueText';
 
 /** Words a crimp is judged with. */

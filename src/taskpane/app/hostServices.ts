@@ -1,3 +1,4 @@
+import { canDownload, downloadFile } from '../../host/copyFile/downloads';
 import type { HostServices } from '../controls/viewProps';
 
 const MOST_AT_ONCE = 4;
@@ -15,5 +16,12 @@ export const hostServices: HostServices = {
   readPartsFile: async (file, watch) => {
     const { readPartsFile } = await import('../../host/catalogueFile/readPartsFile');
     return readPartsFile(file, watch);
+  },
+  canDownload,
+  downloadCopy: async (copy, fileName) => {
+    if (!canDownload()) return false;
+    const { copyFile } = await import('../../host/copyFile/copyFile');
+    downloadFile(await copyFile(copy), fileName);
+    return true;
   },
 };

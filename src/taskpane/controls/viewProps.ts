@@ -2,6 +2,7 @@ import type { ComponentType } from 'react';
 import type { FunctionMetadata } from '../../workbook/functionMetadata';
 import type { PlanSolver } from '../../sheets/cutlist/planSolver';
 import type { PartsFileReader } from '../../sheets/parts/tablesFromFiles';
+import type { CopiedWorkbook } from '../../workbook/copiedWorkbook';
 import type { Workbook } from '../../workbook/workbook';
 
 /** What the pane asks its host for, beside the workbook: the page that opens the pane passes it in. */
@@ -12,6 +13,10 @@ export interface HostServices {
   readonly plansAtOnce: number;
   /** Reads a parts file that somebody picked. */
   readonly readPartsFile: PartsFileReader;
+  /** Hands a copy to the downloads as an .xlsx file; gives false, and does nothing, where a page cannot (Excel for Mac). */
+  readonly downloadCopy: (copy: CopiedWorkbook, fileName: string) => Promise<boolean>;
+  /** Whether there are downloads; asked when it is shown, since the host is known only then. */
+  readonly canDownload: () => boolean;
 }
 
 /** What every view is given. */

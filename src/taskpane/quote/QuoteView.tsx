@@ -1,8 +1,9 @@
 import { Body1, Caption1, makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { Workbook } from '../../workbook/workbook';
+import type { ViewProps } from '../controls/viewProps';
 import { today } from '../../sheets/table/today';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
+import { CopyPanel } from '../controls/copy/CopyPanel';
 import { ProblemList } from '../controls/ProblemList';
 import { useFirstMistake } from '../controls/useFirstMistake';
 import { WriteButton } from '../controls/WriteButton';
@@ -26,7 +27,7 @@ type Receiver = Pick<QuoteFieldsText, 'customer' | 'reference'>;
 const NOBODY: Receiver = { customer: '', reference: '' };
 
 /** Makes a quote of the selected job lines. */
-export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
+export function QuoteView({ workbook, services }: Pick<ViewProps, 'workbook' | 'services'>) {
   const styles = useStyles();
   const [terms, setTerms] = useStored('quote', FRESH_QUOTE);
   const [receiver, setReceiver] = useState<Receiver>(NOBODY);
@@ -96,6 +97,7 @@ export function QuoteView({ workbook }: { readonly workbook: Workbook }) {
       {written && (
         <ProblemList title={`Lines of ${written.read.sheet} without a price`} problems={written.cautions} onShow={show} />
       )}
+      <CopyPanel workbook={workbook} services={services} />
       <Caption1 block>
         Prices are formulas: they follow the catalogue and the job sheet. Without tax. A price is no approval. {RATING_CAUTION}
       </Caption1>

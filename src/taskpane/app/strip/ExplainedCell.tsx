@@ -1,5 +1,7 @@
 import { Divider, makeStyles, MessageBar, MessageBarBody, Spinner, tokens } from '@fluentui/react-components';
 import type { Workbook } from '../../../workbook/workbook';
+import { CopyPanel } from '../../controls/copy/CopyPanel';
+import { hostServices } from '../hostServices';
 import { CellErrorBar } from './CellErrorBar';
 import { FunctionCard } from './FunctionCard';
 import { ReenterButton } from './ReenterButton';
@@ -44,6 +46,7 @@ export function ExplainedCell({ id, view, workbook }: Props) {
       )}
       <Divider />
       <ReenterButton workbook={workbook} />
+      <CopyPanel workbook={workbook} services={hostServices} />
     </div>
   );
 }

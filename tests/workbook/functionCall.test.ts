@@ -1,4 +1,4 @@
-import { functionCall } from '../../../src/sheets/explain/functionCall';
+import { functionCall } from '../../src/workbook/functionCall';
 
 test('a call is taken apart into references, constants, names, left-out arguments and expressions', () => {
   const call = functionCall(`=HOSE.CRIMPCHECK(G5:J5,'Bench record'!$K$5,{1,2;3,4},,"a ""b"", c",Limit,B2*2,5%)`);

@@ -17,6 +17,9 @@ export interface FunctionCall {
   readonly arguments: readonly WrittenArgument[];
   /** True where the call is the whole formula, so that the cell shows its result as it is. */
   readonly isWhole: boolean;
+  /** Where the call stands in the formula: from its first sign to behind its bracket. */
+  readonly from: number;
+  readonly to: number;
 }
 
 const START = /(?:_xldudf_HOSE_|HOSE\.)([A-Z0-9]+)\s*\(/i;
@@ -87,7 +90,23 @@ function argumentOf(written: string): WrittenArgument {
  * @returns the call, or undefined where the formula has none
  */
 export function functionCall(formula: string): FunctionCall | undefined {
-  const start = START.exec(formula);
+  return callFrom(formula, 0);
+}
+
+/** True where a formula calls a function of ours. */
+export const callsOurs = (formula: string): boolean => START.test(formula);
+
+/** All calls of functions of ours, in order; a call within the arguments of another is not among them. */
+export function functionCalls(formula: string): readonly FunctionCall[] {
+  const calls: FunctionCall[] = [];
+  for (let call = callFrom(formula, 0); call; call = callFrom(formula, call.to)) calls.push(call);
+  return calls;
+}
+
+function callFrom(formula: string, at: number): FunctionCall | undefined {
+  const pattern = new RegExp(START, 'gi');
+  pattern.lastIndex = at;
+  const start = pattern.exec(formula);
   if (!start) return undefined;
   const inside = formula.slice(start.index + start[0].length);
   const found = pieces(inside, ',');
@@ -98,5 +117,7 @@ export function functionCall(formula: string): FunctionCall | undefined {
     id: start[1]!.toUpperCase(),
     arguments: written.map(argumentOf),
     isWhole: before === '' && inside.slice(found.length).trim() === '',
+    from: start.index,
+    to: start.index + start[0].length + found.length,
   };
 }

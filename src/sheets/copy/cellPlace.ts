@@ -1,0 +1,54 @@
+import { addressOf, type Block } from '../../workbook/a1';
+
+/** One cell of the workbook by zero-based row and column. */
+export interface CellPlace {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** Address of a place, without its sheet. */
+export const addressOfPlace = ({ row, column }: CellPlace): string => addressOf({ row, column, rows: 1, columns: 1 });
+
+/** A set of cells. */
+export class CellSet {
+  private readonly places = new Map<string, CellPlace>();
+
+  private keyOf({ sheet, row, column }: CellPlace): string {
+    return `${row} ${column} ${sheet}`;
+  }
+
+  has(place: CellPlace): boolean {
+    return this.places.has(this.keyOf(place));
+  }
+
+  /** @returns true where it was not yet among them */
+  add(place: CellPlace): boolean {
+    if (this.has(place)) return false;
+    this.places.set(this.keyOf(place), place);
+    return true;
+  }
+
+  /** True where one of them lies in a block of a sheet. */
+  meets(sheet: string, { row, column, rows, columns }: Block): boolean {
+    if (this.size === 0) return false;
+    if (rows * columns <= this.size) {
+      for (let r = row; r < row + rows; r += 1) {
+        for (let c = column; c < column + columns; c += 1) if (this.has({ sheet, row: r, column: c })) return true;
+      }
+      return false;
+    }
+    const isIn = (place: CellPlace) =>
+      place.row >= row && place.row < row + rows && place.column >= column && place.column < column + columns;
+    for (const place of this.places.values()) if (place.sheet === sheet && isIn(place)) return true;
+    return false;
+  }
+
+  get size(): number {
+    return this.places.size;
+  }
+
+  all(): IterableIterator<CellPlace> {
+    return this.places.values();
+  }
+}

@@ -1,0 +1,86 @@
+import { addressOf, type Block } from '../../workbook/a1';
+import type { RangeAddress, Workbook } from '../../workbook/workbook';
+import { hostBlocks } from '../../workbook/hostTable';
+import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
+import { findTables, type FoundTable } from '../table/findTables';
+import { SheetCells } from '../table/sheetCells';
+import type { CellPlace } from './cellPlace';
+
+/** A sheet that holds something. */
+export interface SourceSheet {
+  readonly cells: SheetCells;
+  readonly tables: readonly FoundTable[];
+}
+
+/** All that a copy is made from. */
+export interface CopySource {
+  /** All sheets of the workbook in order; empty ones among them. */
+  readonly names: readonly string[];
+  readonly sheets: ReadonlyMap<string, SourceSheet>;
+  readonly definedNames: readonly { readonly name: string; readonly at: RangeAddress }[];
+  readonly catalogue: WorkbookCatalogue | undefined;
+  /** Blocks that the tables of functions spill into, by `row column sheet` of their formula. */
+  readonly spills: ReadonlyMap<string, Block>;
+}
+
+/** Functions whose result is a table of its own height. */
+const TABLES =
+  /(?:_xldudf_HOSE_|HOSE\.)(?:CRIMPCAUSE|CONTROLLIMITS|CAPABILITY|GAUGESTUDY|FINDHOSE|FINDFITTING|FINDTHREAD|CUTPLAN|GAUGECHECK|DIALRESPONSE|TRIALDIAL|RUNSIGNALS)\s*\(/i;
+
+/** How far a formula fills cells to the right and below. */
+async function spillOf(workbook: Workbook, cells: SheetCells, row: number, column: number): Promise<Block> {
+  const own = addressOf({ row, column, rows: 1, columns: 1 });
+  const isFilled = async (r: number, c: number) => {
+    if (r > cells.lastRow || c > cells.lastColumn || cells.formula(r, c) !== '') return false;
+    const at = { sheet: cells.sheet, address: addressOf({ row: r, column: c, rows: 1, columns: 1 }) };
+    return (await workbook.spillParent(at))?.address === own;
+  };
+  let [rows, columns] = [1, 1];
+  while (await isFilled(row, column + columns)) columns += 1;
+  while (await isFilled(row + rows, column)) rows += 1;
+  return { row, column, rows, columns };
+}
+
+async function spillsOf(workbook: Workbook, sheets: Iterable<SourceSheet>): Promise<ReadonlyMap<string, Block>> {
+  const spills = new Map<string, Block>();
+  for (const sheet of sheets) {
+    for (const { row, column } of filledCells(sheet)) {
+      if (!TABLES.test(sheet.cells.formula(row, column))) continue;
+      spills.set(`${row} ${column} ${sheet.cells.sheet}`, await spillOf(workbook, sheet.cells, row, column));
+    }
+  }
+  return spills;
+}
+
+async function sourceSheet(workbook: Workbook, name: string): Promise<SourceSheet | undefined> {
+  const used = await workbook.used(name);
+  if (!used) return undefined;
+  const cells = new SheetCells(used, await workbook.layout(name));
+  return { cells, tables: findTables(cells, hostBlocks(await workbook.tables(name))) };
+}
+
+/** Reads the whole workbook: what is left out of a copy, and what its formulas stand on, may lie on any sheet. */
+export async function readCopySource(workbook: Workbook): Promise<CopySource> {
+  const names = await workbook.sheets();
+  const sheets = new Map<string, SourceSheet>();
+  for (const name of names) {
+    const sheet = await sourceSheet(workbook, name);
+    if (sheet) sheets.set(name, sheet);
+  }
+  const [definedNames, catalogue] = [await workbook.names(), await workbookCatalogue(workbook)];
+  return { names, sheets, definedNames, catalogue, spills: await spillsOf(workbook, sheets.values()) };
+}
+
+/** Every filled cell of a sheet. */
+export function* filledCells({ cells }: SourceSheet): Generator<CellPlace> {
+  for (let row = cells.used.row; row <= cells.lastRow; row += 1) {
+    for (let column = cells.used.column; column <= cells.lastColumn; column += 1) {
+      if (!cells.isEmpty(row, column)) yield { sheet: cells.sheet, row, column };
+    }
+  }
+}
+
+/** Sheets on which tables of the catalogue stand. */
+export function partsSheets({ catalogue }: Pick<CopySource, 'catalogue'>): ReadonlySet<string> {
+  return new Set(catalogue?.tables.map(({ at }) => at.sheet));
+}

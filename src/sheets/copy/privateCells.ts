@@ -1,0 +1,176 @@
+import { overlap, type Block } from '../../workbook/a1';
+import { callsOurs, functionCalls } from '../../workbook/functionCall';
+import type { FoundTable } from '../table/findTables';
+import { CellSet, type CellPlace } from './cellPlace';
+import { filledCells, partsSheets, type CopySource, type SourceSheet } from './copySource';
+import { blockOfReference, referencesIn } from './references';
+
+/** What a customer is not shown, as short labels and headings say it. */
+const NO_COST = /\bmargin of pressure\b/i;
+const PRIVATE = /\b(?:costs?|margins?|mark-?ups?|profits?|labou?r|purchase price|buying price)\b/i;
+const PRICE = /\bprices?\b|\beach\b/i;
+const LONGEST_LABEL = 40;
+/** Cells between a label and its value. */
+const LABEL_GAP = 2;
+const UNIT_COSTS = 4;
+/** Of FINDHOSE and FINDFITTING: what the part costs, counted from 0. */
+const FOUND_PRICE = 4;
+/** Steps by which cost may travel from cell to cell; a price stops it. */
+const MOST_STEPS = 20;
+
+const contains = ({ row, column, rows, columns }: Block, place: CellPlace) =>
+  place.row >= row && place.row < row + rows && place.column >= column && place.column < column + columns;
+
+/** Finds the cells of a workbook that say what things cost and what is earned on them. */
+class PrivateCells {
+  readonly found = new CellSet();
+  /** Columns of tables that were taken as a whole. */
+  private readonly columns = new Set<string>();
+
+  constructor(private readonly source: CopySource) {}
+
+  private sheet(name: string): SourceSheet | undefined {
+    return this.source.sheets.get(name);
+  }
+
+  private tableOf(place: CellPlace): FoundTable | undefined {
+    return this.sheet(place.sheet)?.tables.find(({ block }) => contains(block, place));
+  }
+
+  /** A cell, and where it stands in a table the table's whole column. */
+  private take(place: CellPlace): boolean {
+    const sheet = this.sheet(place.sheet);
+    const table = this.tableOf(place);
+    if (table) {
+      const column = `${table.block.row} ${place.column} ${place.sheet}`;
+      if (this.columns.has(column)) return this.found.add(place);
+      this.columns.add(column);
+    }
+    const [first, last] = table ? [table.block.row, table.block.row + table.block.rows - 1] : [place.row, place.row];
+    let isNew = this.found.add(place);
+    for (let row = first; row <= last; row += 1) {
+      if (!sheet?.cells.isEmpty(row, place.column)) isNew = this.found.add({ ...place, row }) || isNew;
+    }
+    return isNew;
+  }
+
+  /** A heading with its column; a label with the value beside it, or with those below it. */
+  private takeLabel(place: CellPlace, { cells }: SourceSheet): void {
+    const table = this.tableOf(place);
+    if (table?.block.row === place.row) return void this.take(place);
+    this.found.add(place);
+    for (let column = place.column + 1; column <= place.column + 1 + LABEL_GAP; column += 1) {
+      if (cells.isEmpty(place.row, column)) continue;
+      if (typeof cells.value(place.row, column) === 'number' || cells.formula(place.row, column)) {
+        this.found.add({ ...place, column });
+        return;
+      }
+      break;
+    }
+    if (table) return;
+    for (let row = place.row + 1; !cells.isEmpty(row, place.column); row += 1) this.found.add({ ...place, row });
+  }
+
+  private takeWords(sheet: SourceSheet): void {
+    for (const place of filledCells(sheet)) {
+      const value = sheet.cells.value(place.row, place.column);
+      if (typeof value !== 'string' || value.length > LONGEST_LABEL || !PRIVATE.test(value) || NO_COST.test(value)) continue;
+      if (sheet.cells.formula(place.row, place.column) === '') this.takeLabel(place, sheet);
+    }
+  }
+
+  /** Results of UNITCOST; cost and margin of SELLPRICE. */
+  private takeCalls(sheet: SourceSheet): void {
+    for (const place of filledCells(sheet)) {
+      const calls = functionCalls(sheet.cells.formula(place.row, place.column));
+      for (const call of calls) {
+        if (call.id === 'UNITCOST') {
+          const width = call.isWhole ? UNIT_COSTS : 1;
+          for (let across = 0; across < width; across += 1) this.take({ ...place, column: place.column + across });
+        }
+        const [, , field] = call.arguments;
+        if (/^(?:HOSE|FITTING)DATA$/.test(call.id) && /price/i.test(field?.text ?? '')) this.take(place);
+        if (/^FIND(?:HOSE|FITTING)$/.test(call.id)) this.takeFound(place);
+        if (call.id === 'SELLPRICE') call.arguments.slice(0, 2).forEach(({ text }) => this.takeReferences(text, place.sheet));
+      }
+    }
+  }
+
+  /** What the catalogue holds are prices that the workshop pays. */
+  private takeFound(place: CellPlace): void {
+    const block = this.source.spills.get(`${place.row} ${place.column} ${place.sheet}`);
+    for (let down = 0; down < (block?.rows ?? 0); down += 1) {
+      this.found.add({ ...place, row: place.row + down, column: place.column + FOUND_PRICE });
+    }
+  }
+
+  /** Prices in the tables of the catalogue. */
+  private takePartsPrices(name: string): void {
+    for (const { block, headings } of this.sheet(name)?.tables ?? []) {
+      headings.forEach((heading, across) => {
+        if (PRICE.test(heading)) this.take({ sheet: name, row: block.row, column: block.column + across });
+      });
+    }
+  }
+
+  private takeReferences(text: string, ownSheet: string): void {
+    for (const reference of referencesIn(text)) {
+      const sheet = reference.sheet ?? ownSheet;
+      for (const place of this.filledIn(sheet, blockOfReference(reference))) this.take(place);
+    }
+  }
+
+  private *filledIn(name: string, block: Block): Generator<CellPlace> {
+    const cells = this.sheet(name)?.cells;
+    const { row = 0, column = 0 } = cells?.used ?? {};
+    const used = cells && { row, column, rows: cells.lastRow - row + 1, columns: cells.lastColumn - column + 1 };
+    const part = used && overlap(block, used);
+    if (!part) return;
+    for (let r = part.row; r < part.row + part.rows; r += 1) {
+      for (let c = part.column; c < part.column + part.columns; c += 1) {
+        if (!cells.isEmpty(r, c)) yield { sheet: name, row: r, column: c };
+      }
+    }
+  }
+
+  /** True where a formula reads a cell that is left out. */
+  private reads(formula: string, ownSheet: string): boolean {
+    return referencesIn(formula).some(reference => this.found.meets(reference.sheet ?? ownSheet, blockOfReference(reference)));
+  }
+
+  private isPrice(place: CellPlace): boolean {
+    const table = this.tableOf(place);
+    return table !== undefined && PRICE.test(table.headings[place.column - table.block.column] ?? '');
+  }
+
+  /** What is reckoned from a cost is one, too, until a selling price is made of it; our own functions are told apart above. */
+  private travel(): boolean {
+    let isNew = false;
+    for (const sheet of this.source.sheets.values()) {
+      for (const place of filledCells(sheet)) {
+        const formula = sheet.cells.formula(place.row, place.column);
+        if (formula === '' || this.found.has(place) || callsOurs(formula) || this.isPrice(place)) continue;
+        if (this.reads(formula, place.sheet)) isNew = this.take(place) || isNew;
+      }
+    }
+    return isNew;
+  }
+
+  findAll(): this {
+    for (const sheet of this.source.sheets.values()) {
+      this.takeWords(sheet);
+      this.takeCalls(sheet);
+    }
+    for (const name of partsSheets(this.source)) this.takePartsPrices(name);
+    for (let step = 0; step < MOST_STEPS && this.travel(); step += 1);
+    return this;
+  }
+}
+
+/**
+ * The cells that say what things cost the workshop and what it earns: labelled so, results of UNITCOST, what SELLPRICE is given, and what
+ * is reckoned from these. A selling price is none of them.
+ */
+export function privateCells(source: CopySource): CellSet {
+  return new PrivateCells(source).findAll().found;
+}
