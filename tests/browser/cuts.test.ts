@@ -85,7 +85,7 @@ describe('tab Week on the try-out page', () => {
   });
 
   it('writes the cut list and the rack as new sheets', async () => {
-    await pane().getByRole('button', { name: 'Write cut list and rack as new sheets' }).click();
+    await pane().getByRole('button', { name: 'Write cut list, rack and pieces' }).click();
     await pane().getByRole('button', { name: 'Cut list', exact: true }).click();
     await page.screenshot({ path: join(ARTIFACTS, 'cuts-list.png') });
     await openSheet(page, 'Jobs');

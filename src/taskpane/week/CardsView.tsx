@@ -11,12 +11,12 @@ import { cardPage, type CardOptions } from '../../sheets/benchcard/cardPage';
 import { cardSheet } from '../../sheets/benchcard/cardSheet';
 import type { CardWishes } from '../../sheets/jobs/gatherCards';
 import type { JobTicks } from '../controls/JobsNote';
+import { FRESH_CARDS, type CardFields } from './cardFields';
 import { CardsNote } from './CardsNote';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
 import { noCrimpData } from '../../sheets/jobs/lackingData';
-import { ISO_6605_RULE } from '../../sheets/benchcard/proofTest';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
@@ -31,9 +31,6 @@ const useStyles = makeStyles({
   long: { gridColumn: 'span 2' },
 });
 
-const FRESH = { ...ISO_6605_RULE, machine: '', pressureUnit: 'bar' };
-export type CardFields = { -readonly [Key in keyof typeof FRESH]: string };
-
 /** What the user says about pressure and machine; what the bench can cut is said with the cut list, so that both round alike. */
 export function wishesOf(
   { machine, pressureUnit }: Pick<CardFields, 'machine' | 'pressureUnit'>,
@@ -45,7 +42,7 @@ export function wishesOf(
 /** Bench cards of the selected lines: printed, or written as a new sheet. */
 export function CardsView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
-  const [fields, setFields] = useStored<CardFields>('cards', FRESH);
+  const [fields, setFields] = useStored<CardFields>('cards', FRESH_CARDS);
   const [bench] = useStored('cuts', freshSettings('mm'));
   const [remark, setRemark] = useState<string>();
   const factor = numberFromText(fields.factor)?.value;

@@ -6,12 +6,16 @@ import { JobsNote } from '../controls/JobsNote';
 import { WriteButton } from '../controls/WriteButton';
 import { HoseResult } from './HoseResult';
 import { RackNote } from './RackNote';
-import type { ReadyCuts } from './useCutPlans';
+import { WritingBar } from '../controls/WritingBar';
+import { WaitingNote } from './WaitingNote';
+import type { CutsOutcome, ReadyCuts } from './useCutPlans';
 
 interface Props {
   readonly view: ReadyCuts;
   readonly workbook: Workbook;
+  readonly writing: CutsOutcome;
   readonly onWrite: () => void;
+  readonly onAddStatus: () => void;
   /** Reads the same lines again, with other ticks, and plans anew. */
   readonly onAgain: (wishes: CutWishes) => void;
   /** Leads to where a cut length can be added. */
@@ -32,34 +36,63 @@ function CutLengthOffer({ onColumns }: Pick<Props, 'onColumns'>) {
   );
 }
 
-function Outcome({ view: { written, refusal }, workbook }: Pick<Props, 'view' | 'workbook'>) {
-  if (refusal) {
+interface OutcomeProps {
+  readonly writing: CutsOutcome;
+  readonly workbook: Workbook;
+  readonly onAddStatus: () => void;
+}
+
+function Outcome({ writing: { outcome, written, undo, column, undoColumn }, workbook, onAddStatus }: OutcomeProps) {
+  if (outcome.kind === 'none' || outcome.kind === 'busy') return null;
+  if (outcome.kind !== 'written' || !written) {
+    const isUndone = outcome.kind === 'undone';
     return (
-      <MessageBar intent="error" layout="multiline">
-        <MessageBarBody>Nothing was written: {refusal}</MessageBarBody>
+      <MessageBar intent={isUndone ? 'info' : 'error'} layout="multiline" role="status">
+        <MessageBarBody>{outcome.kind === 'refused' ? `Nothing was written: ${outcome.sentence}` : 'Taken back.'}</MessageBarBody>
       </MessageBar>
     );
   }
-  if (!written) return null;
+  const sheets = [written.cutList, written.rackAfter, written.pieces];
   return (
-    <MessageBar intent="success" layout="multiline">
-      <MessageBarBody>
-        Written:{' '}
-        {written.map((sheet, index) => (
-          <span key={sheet}>
-            {index > 0 && ', '}
-            <Link inline onClick={() => void workbook.select({ sheet, address: 'A1' })}>
-              {sheet}
-            </Link>
-          </span>
-        ))}
-      </MessageBarBody>
-    </MessageBar>
+    <>
+      <MessageBar intent="success" layout="multiline" role="status">
+        <MessageBarBody>
+          Written:{' '}
+          {sheets.map((sheet, index) => (
+            <span key={sheet}>
+              {index > 0 && ', '}
+              <Link inline onClick={() => void workbook.select({ sheet, address: 'A1' })}>
+                {sheet}
+              </Link>
+            </span>
+          ))}
+          . {written.piecesTold}
+        </MessageBarBody>
+        <MessageBarActions>
+          <Button size="small" onClick={undo}>
+            Undo
+          </Button>
+        </MessageBarActions>
+      </MessageBar>
+      {written.withoutStatus.length > 0 && column.kind === 'none' && (
+        <MessageBar intent="info" layout="multiline">
+          <MessageBarBody>
+            The job sheet has no column Status. With one it says how far each line is, and nobody plans a line twice.
+          </MessageBarBody>
+          <MessageBarActions>
+            <WriteButton size="small" onClick={onAddStatus}>
+              Add a column Status
+            </WriteButton>
+          </MessageBarActions>
+        </MessageBar>
+      )}
+      <WritingBar outcome={column} onUndo={undoColumn} />
+    </>
   );
 }
 
 /** What was read, what came of it hose by hose, and the button that writes it. */
-export function CutResults({ view, workbook, onWrite, onAgain, onColumns }: Props) {
+export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAgain, onColumns }: Props) {
   const { gathered, plans } = view;
   const { settings, wishes, read, report, rack } = gathered;
   const firsts = plans.map((_, index) => 1 + plans.slice(0, index).reduce((sum, plan) => sum + plan.reels.length, 0));
@@ -81,13 +114,14 @@ export function CutResults({ view, workbook, onWrite, onAgain, onColumns }: Prop
         onTake={takeRack => onAgain({ ...wishes, takeRack })}
         onAnswered={() => onAgain(wishes)}
       />
+      <WaitingNote gathered={gathered} onLeave={leavesWaiting => onAgain({ ...wishes, leavesWaiting })} />
       {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
       {plans.some(plan => plan.reels.length > 0) && (
         <WriteButton appearance="primary" onClick={onWrite}>
-          Write cut list and rack as new sheets
+          Write cut list, rack and pieces
         </WriteButton>
       )}
-      <Outcome view={view} workbook={workbook} />
+      <Outcome writing={writing} workbook={workbook} onAddStatus={onAddStatus} />
       {settings.keep && plans.some(plan => plan.totals) && <Caption1>{worthSentence(settings.keep, settings.unit)}</Caption1>}
       {plans.map((plan, index) => (
         <HoseResult key={plan.job.hose} plan={plan} firstReel={firsts[index]!} unit={settings.unit} />

@@ -1,7 +1,5 @@
 import { Body1, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import { Decimal } from '../../core/units/decimal';
-import { numberFromText } from '../../core/units/numberText';
 import { freshSettings } from '../../sheets/cutlist/cutSettings';
 import { BENCH_CAUTIONS } from '../../sheets/print/cautions';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
@@ -18,6 +16,7 @@ import { useWriting } from '../controls/useWriting';
 import type { ViewProps } from '../controls/viewProps';
 import { WriteButton } from '../controls/WriteButton';
 import { WritingBar } from '../controls/WritingBar';
+import { FRESH_ORDER, machineNow, shareOf, type OrderFields } from './orderFields';
 import { OrderGroups } from './OrderGroups';
 import { PickTable } from './PickTable';
 import { useOrder, type OrderRead } from './useOrder';
@@ -34,22 +33,17 @@ const useStyles = makeStyles({
   row: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
 });
 
-const FRESH = { machine: '', die: '', dial: '', share: '0.5' };
-type OrderFields = { -readonly [Key in keyof typeof FRESH]: string };
-
 /** The order in which the selected lines are crimped, and what to fetch for them. */
 export function OrderView({ workbook }: ViewProps) {
   const styles = useStyles();
-  const [fields, setFields] = useStored<OrderFields>('order', FRESH);
+  const [fields, setFields] = useStored<OrderFields>('order', FRESH_ORDER);
   const [bench] = useStored('cuts', freshSettings('mm'));
   const [ticks, setTicks] = useState<JobTicks>({});
   const { names } = useMachines(workbook);
   const { outcome, write, undo } = useWriting(workbook);
-  const typed = numberFromText(fields.share)?.value;
-  const share = typed?.gte(0) && typed.lte(1) ? typed : undefined;
-  const { machine, die, dial } = fields;
+  const share = shareOf(fields);
   const unit = bench.unit;
-  const wishes = { unit, step: benchStep(bench, unit), machine, die, dial: dial.trim(), share: share ?? new Decimal(0) };
+  const wishes = { unit, step: benchStep(bench, unit), ...machineNow(fields) };
   const { view, refresh, show } = useOrder(workbook, wishes, ticks);
 
   const writeAs = (name: string, changes: (sheet: string, read: OrderRead, source: string) => readonly Change[]) =>
@@ -100,7 +94,7 @@ export function OrderView({ workbook }: ViewProps) {
       <details>
         <summary>Settings</summary>
         <div className={styles.grid}>
-          <MachineField value={machine} machines={names} onChange={value => setFields({ machine: value })} />
+          <MachineField value={fields.machine} machines={names} onChange={value => setFields({ machine: value })} />
           {text('die', 'Die in the machine', 'Comes first. Blank: not known.')}
           {text('dial', 'Dial set now', 'Blank: not known.')}
           {text(

@@ -14,6 +14,7 @@ import type { Workbook } from '../../workbook/workbook';
 import { wishesOf } from './CardsView';
 import type { JobTicks } from '../controls/JobsNote';
 import { CardsNote } from './CardsNote';
+import { FRESH_TAGS } from './tagFields';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
@@ -30,12 +31,10 @@ import { tagSheet } from '../../sheets/tags/tagSheet';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
-const FRESH = { maker: '', prefix: '', labels: labelSheets[0].id as string, used: '0', machine: '', pressureUnit: 'bar' };
-
 /** Tags of the selected lines' assemblies: printed on label sheets, or written as a new sheet. */
 export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
-  const [fields, setFields] = useStored('tags', FRESH);
+  const [fields, setFields] = useStored('tags', FRESH_TAGS);
   const [bench] = useStored('cuts', freshSettings('mm'));
   const [remarks, setRemarks] = useState<readonly string[]>([]);
   const labels = labelSheets.find(sheet => sheet.id === fields.labels) ?? labelSheets[0];

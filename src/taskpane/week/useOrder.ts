@@ -1,26 +1,21 @@
 import { useCallback, useRef, useState } from 'react';
-import { Decimal } from '../../core/units/decimal';
+import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { measureUnit } from '../../core/units/measureUnit';
 import { jobChoice, readJobs, type JobChoice, type Jobs } from '../../sheets/jobs/readJobs';
 import { rackSheets, readRack } from '../../sheets/rack/rack';
-import { machineStep } from '../../sheets/week/machineStep';
-import { orderOfWork, type OrderOfWork } from '../../sheets/week/orderOfWork';
+import { orderOfJobs, type MachineNow } from '../../sheets/week/orderOfJobs';
+import type { OrderOfWork } from '../../sheets/week/orderOfWork';
 import { pickList, type PickList } from '../../sheets/week/pickList';
 import { rackReels } from '../../sheets/week/pickReels';
-import { workLines } from '../../sheets/week/workLines';
 import type { Workbook } from '../../workbook/workbook';
 import type { JobTicks } from '../controls/JobsNote';
 import { useSettledView } from '../controls/useSettledView';
 
 /** What is said about the machine and the bench. */
-export interface OrderWishes {
+export interface OrderWishes extends MachineNow {
   readonly unit: LengthUnit;
   readonly step: Decimal;
-  readonly machine: string;
-  readonly die: string;
-  readonly dial: string;
-  readonly share: Decimal;
 }
 
 /** The order of work and the pick list of the lines that are meant. */
@@ -34,17 +29,11 @@ export interface OrderRead {
 }
 
 async function readOrder(workbook: Workbook, wishes: OrderWishes, ticks: JobTicks, choice: JobChoice): Promise<OrderRead> {
-  const { unit, step, machine, die, dial, share } = wishes;
+  const { unit, step } = wishes;
   const jobs = await readJobs(workbook, { step: { value: step, unit: measureUnit('length', unit)! }, ...ticks }, choice);
   const [rack] = await rackSheets(workbook);
   const stock = rack === undefined ? undefined : await readRack(workbook, rack);
-  const isMachine = (name: string) => name.trim().toLowerCase() === machine.trim().toLowerCase();
-  const order = orderOfWork(workLines(jobs, machine, unit), {
-    share,
-    step: name => machineStep(jobs.catalogue, name, unit),
-    // What is in the machine is said of the one that is named above.
-    inMachine: name => (isMachine(name) ? { die, dial } : { die: '', dial: '' }),
-  });
+  const order = orderOfJobs(jobs, wishes, unit);
   return { status: 'ready', jobs, order, picks: pickList(jobs, rackReels(stock?.rows ?? [], unit), unit), rack };
 }
 
