@@ -12,10 +12,17 @@ import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
-import { ALL_LINES, gatherRecords, type GatheredRecords, type RecordWishes } from '../../sheets/inspection/gatherRecords';
+import {
+  ALL_LINES,
+  gatherRecords,
+  refuseOverdue,
+  type GatheredRecords,
+  type RecordWishes,
+} from '../../sheets/inspection/gatherRecords';
 import type { Takeable } from '../../sheets/table/tableRows';
 import { useCrimpFields } from '../controls/useCrimpFields';
 import { useSettledView } from '../controls/useSettledView';
+import { RecordResults } from './RecordResults';
 import { RecordsRead } from './RecordsRead';
 import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../sheets/inspection/inspectionRecord';
 import { RecordFieldsForm } from './RecordFieldsForm';
@@ -60,7 +67,9 @@ export function RecordsView({ workbook }: ViewProps) {
   const { view, refresh } = useRecords(workbook, wishes);
   const gather = async () => {
     const { fields } = wishes;
-    const { records, handle, source, uncertainty } = await gatherRecords(workbook, wishes);
+    const gathered = await gatherRecords(workbook, wishes);
+    refuseOverdue(gathered);
+    const { records, handle, source, uncertainty } = gathered;
     const options: RecordOptions = { fields: { ...fields, uncertainty }, result, handle, source, today: today() };
     return { records, options };
   };
@@ -90,10 +99,11 @@ export function RecordsView({ workbook }: ViewProps) {
   return (
     <div className={styles.view}>
       <Body1>
-        One record a line, from the selected rows with readings or job lines; one selected cell stands for its whole table. What
-        is blank is left as a line to write on.
+        One record a line, from the selected rows of Pieces, of readings, or job lines; one selected cell stands for its whole
+        table. What is blank is left as a line to write on.
       </Body1>
       {view.status === 'failed' && <Body1>{view.reason}</Body1>}
+      {view.status === 'ready' && <RecordResults gathered={view.gathered} result={result} />}
       {view.status === 'ready' && (
         <RecordsRead
           workbook={workbook}
