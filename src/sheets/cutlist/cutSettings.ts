@@ -47,6 +47,12 @@ export function freshSettings(unit: LengthUnit): CutSettingsText {
 
 type Field = 'step' | 'kerf' | 'squaring' | 'keep' | 'handling' | 'ageLimit' | 'useYears';
 
+/** How many months an assembly may be used, as the fields say; undefined where they do not. */
+export function useMonthsOf({ useYears }: Pick<CutSettingsText, 'useYears'>): number | undefined {
+  const years = typedNumber(useYears, 'use by', { sign: 'positive', marks: 'noLength' }).value;
+  return years && Math.round(years.toNumber() * 12);
+}
+
 /** The settings, or for each field that cannot be used what is wrong with it. */
 export interface ReadSettings {
   readonly settings: CutSettings | undefined;

@@ -11,6 +11,9 @@ import { TableQuestions } from './TableQuestions';
 /** What somebody says about the reading of job lines. */
 export type JobTicks = Pick<JobWishes, 'take' | 'plainEnds'>;
 
+/** Lines are planned before they are made: what is done after the cut list takes them. */
+export const WITH_PLANNED: JobTicks = { take: new Set(['planned']) };
+
 interface Props {
   readonly workbook: Workbook;
   readonly jobs: Jobs;

@@ -4,15 +4,17 @@ import { numberFromText } from '../../core/units/numberText';
 import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { freshSettings, type CutSettingsText } from '../../sheets/cutlist/cutSettings';
+import { orderOfJobs } from '../../sheets/week/orderOfJobs';
 import { benchStep } from '../../sheets/table/benchStep';
 import { today } from '../../sheets/table/today';
 import { useStored } from '../controls/useStored';
 import { cardPage, type CardOptions } from '../../sheets/benchcard/cardPage';
 import { cardSheet } from '../../sheets/benchcard/cardSheet';
 import type { CardWishes } from '../../sheets/jobs/gatherCards';
-import type { JobTicks } from '../controls/JobsNote';
+import { WITH_PLANNED, type JobTicks } from '../controls/JobsNote';
 import { FRESH_CARDS, type CardFields } from './cardFields';
 import { CardsNote } from './CardsNote';
+import { FRESH_ORDER, machineNow } from './orderFields';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
@@ -44,15 +46,19 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
   const [fields, setFields] = useStored<CardFields>('cards', FRESH_CARDS);
   const [bench] = useStored('cuts', freshSettings('mm'));
+  const [order] = useStored('order', FRESH_ORDER);
   const [remark, setRemark] = useState<string>();
   const factor = numberFromText(fields.factor)?.value;
   const isFactor = factor !== undefined && factor.gte(1);
-  const [ticks, setTicks] = useState<JobTicks>({});
+  const [ticks, setTicks] = useState<JobTicks>(WITH_PLANNED);
   const { view, refresh, gather: read, show } = useCards(workbook, { ...wishesOf(fields, bench), ...ticks });
   const gather = async () => {
     setRemark(undefined);
     if (!isFactor) throw new Error('Enter the proof factor first: a number of at least 1, like 2.');
-    const { cards, source } = await read();
+    const { cards: unordered, source, jobs } = await read();
+    const { rows } = orderOfJobs(jobs, machineNow(order), bench.unit);
+    const rank = (row: number) => (rows.includes(row) ? rows.indexOf(row) : rows.length);
+    const cards = [...unordered].sort((a, b) => rank(a.row) - rank(b.row));
     if (cards.length === 0) throw new Error('There is no open line in the selection.');
     setRemark(noCrimpData(cards, workbook.host));
     const options: CardOptions = { rule: { factor, hold: fields.hold, source: fields.source }, source, today: today() };
@@ -84,7 +90,8 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
   return (
     <div className={styles.view}>
       <Body1>
-        One card a line, two a page, from the selected job lines; set-ups come from the sheet, else from the Catalogue.
+        One card a line, two a page, in the order of work, from the selected job lines; set-ups come from the sheet, else from the
+        Catalogue. Print them after the cut list: then they name pieces and lots.
       </Body1>
       <div className={styles.grid}>
         {text('factor', 'Proof factor', '× working pressure', isFactor ? undefined : 'A number of at least 1, like 2')}

@@ -8,7 +8,7 @@ import { today } from '../../sheets/table/today';
 import { orderSentence } from '../../sheets/week/weekText';
 import { orderSheet, pickSheet } from '../../sheets/week/weekSheets';
 import type { Change } from '../../workbook/workbook';
-import { JobsNote, type JobTicks } from '../controls/JobsNote';
+import { JobsNote, WITH_PLANNED, type JobTicks } from '../controls/JobsNote';
 import { MachineField } from '../controls/MachineField';
 import { useMachines } from '../controls/useMachines';
 import { useStored } from '../controls/useStored';
@@ -38,7 +38,7 @@ export function OrderView({ workbook }: ViewProps) {
   const styles = useStyles();
   const [fields, setFields] = useStored<OrderFields>('order', FRESH_ORDER);
   const [bench] = useStored('cuts', freshSettings('mm'));
-  const [ticks, setTicks] = useState<JobTicks>({});
+  const [ticks, setTicks] = useState<JobTicks>(WITH_PLANNED);
   const { names } = useMachines(workbook);
   const { outcome, write, undo } = useWriting(workbook);
   const share = shareOf(fields);

@@ -20,7 +20,8 @@ import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { noPressure } from '../../sheets/jobs/lackingData';
-import { freshSettings } from '../../sheets/cutlist/cutSettings';
+import { freshSettings, useMonthsOf } from '../../sheets/cutlist/cutSettings';
+import { usableUntil } from '../../sheets/cutlist/usableUntil';
 import { today } from '../../sheets/table/today';
 import { useStored } from '../controls/useStored';
 import { labelSheets } from '../../sheets/tags/labelSheets';
@@ -47,7 +48,8 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   const gather = async () => {
     if (fields.maker.trim() === '') throw new Error('Enter your name as maker first: a tag without it is no marking.');
     if (used === undefined) throw new Error('Enter how many labels of the first sheet are gone: 0 for a new sheet.');
-    const options = { maker: fields.maker.trim(), prefix: fields.prefix, today: today() };
+    const useBy = usableUntil(today(), useMonthsOf(bench));
+    const options = { maker: fields.maker.trim(), prefix: fields.prefix, today: today(), useBy };
     const { cards } = await read();
     const tags = tagsOf(cards, options);
     setRemarks(tagProblems(cards, tags, options));
@@ -71,7 +73,9 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   };
   return (
     <div className={styles.view}>
-      <Body1>One tag an assembly of the selected job lines, with a QR code of its number.</Body1>
+      <Body1>
+        One tag a piece of the selected job lines, with a QR code of its number: scanned in Bench › Entry, it leads to its row.
+      </Body1>
       <Field label="Maker" hint="Your own name, as it stands on the assembly" required>
         <Input value={fields.maker} onChange={(_, { value }) => setFields({ maker: value })} />
       </Field>
