@@ -17,6 +17,8 @@ export interface CutSettings {
   readonly isOldestFirst: boolean;
   /** Length of hose that fetching one more piece of stock is worth; undefined = 0. */
   readonly handling?: Decimal | undefined;
+  /** The cut list is printed with a page for each hose. */
+  readonly pagePerHose?: boolean | undefined;
   /** How long an assembly may be used; undefined: no day is written. */
   readonly useMonths?: number | undefined;
 }
@@ -34,6 +36,7 @@ export interface CutSettingsText {
   readonly ageLimit: string;
   readonly useYears: string;
   readonly isOldestFirst: boolean;
+  readonly pagePerHose: boolean;
 }
 
 /** Fields before anybody has touched them: kerf, squaring and keep are the user's to say. */
@@ -41,14 +44,14 @@ export function freshSettings(unit: LengthUnit): CutSettingsText {
   const step = unit === 'mm' ? '1' : '1/16';
   return {
     ...{ unit, step, kerf: '', squaring: '', keep: '', keepsNothing: false, handling: '' },
-    ...{ ageLimit: '', useYears: '', isOldestFirst: false },
+    ...{ ageLimit: '', useYears: '', isOldestFirst: false, pagePerHose: false },
   };
 }
 
 type Field = 'step' | 'kerf' | 'squaring' | 'keep' | 'handling' | 'ageLimit' | 'useYears';
 
 /** How many months an assembly may be used, as the fields say; undefined where they do not. */
-export function useMonthsOf({ useYears }: Pick<CutSettingsText, 'useYears'>): number | undefined {
+export function monthsOfUse({ useYears }: Pick<CutSettingsText, 'useYears'>): number | undefined {
   const years = typedNumber(useYears, 'use by', { sign: 'positive', marks: 'noLength' }).value;
   return years && Math.round(years.toNumber() * 12);
 }
@@ -81,5 +84,6 @@ export function readSettings(fields: CutSettingsText): ReadSettings {
   if (!step || !kerf || Object.keys(mistakes).length > 0) return { settings: undefined, mistakes };
   const months = (typed: Decimal | undefined) => typed && Math.round(typed.toNumber() * 12);
   const age = { ageLimitMonths: months(years), useMonths: months(useYears), isOldestFirst: fields.isOldestFirst };
-  return { settings: { unit: fields.unit, step, kerf, squaring, keep, handling, ...age }, mistakes };
+  const { pagePerHose } = fields;
+  return { settings: { unit: fields.unit, step, kerf, squaring, keep, handling, pagePerHose, ...age }, mistakes };
 }

@@ -5,12 +5,13 @@ import { pieceBook } from '../pieces/pieceBook';
 import { planPieces, type PlanPiecesOptions } from '../pieces/planPieces';
 import { freeSheetName } from '../print/freeSheetName';
 import type { Writing } from '../print/writing';
-import { rackIn } from '../rack/rackRow';
 import { cutListSheet } from './cutListSheet';
 import type { Gathered } from './gatherCuts';
+import { overallResult } from './overallResult';
 import type { HosePlan } from './planHose';
 import { leftOutSentences } from './leftOutSentences';
 import { summarySentence } from './planText';
+import { tooOldSentence, unconfirmedSentence } from './rackSentences';
 import { rackAfterSheet } from './rackAfterSheet';
 
 /** What is said about the pieces of a cut list; unit and catalogue are the plan's. */
@@ -48,8 +49,10 @@ export async function cutsWriting(
   const reels = plans.flatMap(plan => plan.reels);
   const source = `From sheet ${report.sheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
   const summaries = plans.flatMap(plan => [summarySentence(plan, settings.unit), ...plan.job.warnings]);
+  const rackSaid = [tooOldSentence(gathered), unconfirmedSentence(gathered, plans)].filter(said => said !== undefined);
   const book = await pieceBook(workbook);
   const made = planPieces(book, reels, read.lines, { ...options, unit: settings.unit, catalogue: read.catalogue });
+  const result = overallResult(plans, settings.unit);
   const status = jobStatusChanges(made.after, read);
   const own = status.left.map(({ row }) => row);
   const left = own.length > 0 && `The status of ${rowsText(own)} says something else and was left.`;
@@ -60,8 +63,16 @@ export async function cutsWriting(
     pieces: book.sheet,
     withoutStatus: status.without,
     changes: [
-      ...cutListSheet(cutList, reels, settings, source, [...leftOutSentences(report), ...summaries]),
-      ...rackAfterSheet(rackAfter, rackIn(rack.rows, settings.unit), reels, settings, rack.report.leftOut),
+      ...cutListSheet(
+        cutList,
+        reels,
+        settings,
+        source,
+        [...rackSaid, ...leftOutSentences(report), ...summaries],
+        result,
+        made.numberOf,
+      ),
+      ...rackAfterSheet(rackAfter, rack, reels, settings.unit),
       ...made.writing.changes,
       ...(status.writing?.changes ?? []),
     ],

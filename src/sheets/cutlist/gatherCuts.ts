@@ -6,7 +6,9 @@ import type { CutLine } from '../jobs/cutLine';
 import { isReady, type JobLine } from '../jobs/jobLine';
 import { readJobs, type JobChoice, type Jobs } from '../jobs/readJobs';
 import { readRack, type Rack } from '../rack/rack';
-import { rackIn } from '../rack/rackRow';
+import { isTooOld } from '../rack/hoseAge';
+import { newestRack } from '../rack/newestRack';
+import { rackIn, type RackRow } from '../rack/rackRow';
 import { reelLengths } from '../rack/reelLengths';
 import { linesStillToPlan, type StillToPlan } from '../pieces/linesStillToPlan';
 import { readPieces, type Pieces } from '../pieces/readPieces';
@@ -24,6 +26,8 @@ export interface CutWishes {
   readonly plainEnds?: boolean;
   /** Pieces that wait for a plan are not cut with it. */
   readonly leavesWaiting?: boolean;
+  /** Hose beyond the age limit is used all the same. */
+  readonly takesOld?: boolean;
 }
 
 /** Everything the plans are made from, as it was read. */
@@ -33,6 +37,10 @@ export interface Gathered {
   readonly report: ReadReport;
   readonly rackSheet: string;
   readonly rack: Rack;
+  /** Hose of the rack beyond the age limit that is left out. */
+  readonly tooOld: readonly RackRow[];
+  /** The rack that the newest cut list left; undefined where there is none. */
+  readonly newestRack: string | undefined;
   /** The sheet Pieces; undefined where there is none. */
   readonly pieces: Pieces | undefined;
   /** Pieces that wait for a plan, whether they are cut with this one or not. */
@@ -112,6 +120,8 @@ export async function gatherCuts(
   const still = linesStillToPlan(pieces?.pieces ?? [], ready, take ?? new Set());
   const cut = cuttable(still.lines, settings);
   const waiting = successorsToCut(pieces?.pieces ?? [], settings.unit);
+  const stock = rackIn(rack.rows, settings.unit);
+  const tooOld = wishes.takesOld ? [] : stock.filter(row => isTooOld(row, settings.ageLimitMonths, today));
   const lines = [...(wishes.leavesWaiting ? [] : waiting.lines), ...cut.lines];
   return {
     read,
@@ -121,7 +131,14 @@ export async function gatherCuts(
     pieces,
     waiting,
     wishes,
-    jobs: hoseJobs(lines, rackIn(rack.rows, settings.unit), settings, today),
+    tooOld,
+    newestRack: await newestRack(workbook),
+    jobs: hoseJobs(
+      lines,
+      stock.filter(row => !tooOld.includes(row)),
+      settings,
+      today,
+    ),
     lineCount: cut.lines.length,
     lacksCutLength: lacksCutLength(read),
     reelLengths: reelLengths(read.catalogue, settings.unit),

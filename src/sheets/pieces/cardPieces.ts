@@ -16,7 +16,7 @@ export function cardPieces(all: readonly Piece[], line: JobIdentity): readonly C
 }
 
 /** `H3-117-1 … 3`: numbers that follow each other, written short. */
-function numbersText(numbers: readonly string[]): string {
+export function numbersText(numbers: readonly string[]): string {
   const parts = numbers.map(number => /^(.*-)(\d+)$/.exec(number));
   const runs: string[][] = [];
   numbers.forEach((number, index) => {

@@ -83,6 +83,11 @@ export function CutFields({ fields, mistakes, isAsked, racks, rack, onFields, on
         checked={fields.isOldestFirst}
         onChange={(_, { checked }) => onFields({ isOldestFirst: checked === true })}
       />
+      <Checkbox
+        label="Print each hose on a page of its own"
+        checked={fields.pagePerHose}
+        onChange={(_, { checked }) => onFields({ pagePerHose: checked === true })}
+      />
     </>
   );
 }

@@ -1,5 +1,17 @@
-import { Body1, Button, Caption1, Link, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
+import {
+  Body1,
+  Button,
+  Caption1,
+  Checkbox,
+  Link,
+  MessageBar,
+  MessageBarActions,
+  MessageBarBody,
+} from '@fluentui/react-components';
 import type { CutWishes } from '../../sheets/cutlist/gatherCuts';
+import { overallResult } from '../../sheets/cutlist/overallResult';
+import type { HosePlan } from '../../sheets/cutlist/planHose';
+import { tooOldSentence, unconfirmedSentence } from '../../sheets/cutlist/rackSentences';
 import { worthSentence } from '../../sheets/cutlist/planText';
 import type { Workbook } from '../../workbook/workbook';
 import { JobsNote } from '../controls/JobsNote';
@@ -91,13 +103,26 @@ function Outcome({ writing: { outcome, written, undo, column, undoColumn }, work
   );
 }
 
-/** What was read, what came of it hose by hose, and the button that writes it. */
+const isShort = ({ later, tooLong }: HosePlan) => later.length + tooLong.length > 0;
+
+/** What came of it all first; what was read, what came of it hose by hose, and the button that writes it. */
 export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAgain, onColumns }: Props) {
   const { gathered, plans } = view;
   const { settings, wishes, read, report, rack } = gathered;
+  const unconfirmed = unconfirmedSentence(gathered, plans);
+  const tooOld = tooOldSentence(gathered);
   const firsts = plans.map((_, index) => 1 + plans.slice(0, index).reduce((sum, plan) => sum + plan.reels.length, 0));
   return (
     <>
+      {plans.length > 0 && (
+        <MessageBar intent={plans.some(isShort) ? 'warning' : 'info'} layout="multiline" role="status">
+          <MessageBarBody>
+            {overallResult(plans, settings.unit).map(sentence => (
+              <div key={sentence}>{sentence}</div>
+            ))}
+          </MessageBarBody>
+        </MessageBar>
+      )}
       <JobsNote
         workbook={workbook}
         jobs={read}
@@ -114,6 +139,23 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
         onTake={takeRack => onAgain({ ...wishes, takeRack })}
         onAnswered={() => onAgain(wishes)}
       />
+      {unconfirmed && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{unconfirmed}</MessageBarBody>
+        </MessageBar>
+      )}
+      {(tooOld || wishes.takesOld) && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            {tooOld ?? 'Hose older than your limit is used: have a qualified person check it first.'}
+            <Checkbox
+              label="Use hose beyond the age limit, too"
+              checked={wishes.takesOld ?? false}
+              onChange={(_, { checked }) => onAgain({ ...wishes, takesOld: checked === true })}
+            />
+          </MessageBarBody>
+        </MessageBar>
+      )}
       <WaitingNote gathered={gathered} onLeave={leavesWaiting => onAgain({ ...wishes, leavesWaiting })} />
       {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
       {plans.some(plan => plan.reels.length > 0) && (

@@ -20,7 +20,7 @@ import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { noPressure } from '../../sheets/jobs/lackingData';
-import { freshSettings, useMonthsOf } from '../../sheets/cutlist/cutSettings';
+import { freshSettings, monthsOfUse } from '../../sheets/cutlist/cutSettings';
 import { usableUntil } from '../../sheets/cutlist/usableUntil';
 import { today } from '../../sheets/table/today';
 import { useStored } from '../controls/useStored';
@@ -48,7 +48,7 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   const gather = async () => {
     if (fields.maker.trim() === '') throw new Error('Enter your name as maker first: a tag without it is no marking.');
     if (used === undefined) throw new Error('Enter how many labels of the first sheet are gone: 0 for a new sheet.');
-    const useBy = usableUntil(today(), useMonthsOf(bench));
+    const useBy = usableUntil(today(), monthsOfUse(bench));
     const options = { maker: fields.maker.trim(), prefix: fields.prefix, today: today(), useBy };
     const { cards } = await read();
     const tags = tagsOf(cards, options);

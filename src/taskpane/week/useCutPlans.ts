@@ -11,6 +11,7 @@ import { cutsWriting, type CutsWriting, type CutsWritingOptions } from '../../sh
 import { addStatusColumn } from '../../sheets/pieces/jobStatusChanges';
 import { rememberJobSheet } from '../../sheets/pieces/jobsOfPieces';
 import { readPieces } from '../../sheets/pieces/readPieces';
+import { rememberRack } from '../../sheets/rack/newestRack';
 import { useWriting } from '../controls/useWriting';
 
 /** What the view shows. */
@@ -74,7 +75,7 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
       const now = await gatherAgain(workbook, gathered, today());
       if (!isSameWork(now, gathered)) throw new Error(CHANGED);
       const writing = await cutsWriting(workbook, now, plans, optionsOf(now));
-      await rememberJobSheet(workbook, gathered.report.sheet);
+      await Promise.all([rememberJobSheet(workbook, gathered.report.sheet), rememberRack(workbook, writing.rackAfter)]);
       setWritten(writing);
       return writing;
     });

@@ -255,12 +255,15 @@ test('progress shows best and bound, and ending it keeps the best so far', async
   clearInterval(finish);
 });
 
-test('hose beyond the age limit is warned of', async () => {
+test('hose beyond the age limit is left out and told; a tick takes it, with a warning', async () => {
   open();
   fill(/^Age limit/, '6');
   await plan();
-  const ten = await screen.findByRole('region', { name: 'Larch DN 10' });
-  expect(within(ten).getByText(/A3, lot L66 was made 2019-05-01: older than your limit/)).toBeTruthy();
+  await screen.findByRole('region', { name: 'Larch DN 10' });
+  expect(screen.getByText(/Older than your limit, left out: Larch DN 10, A3, lot L66 \(made 2019-05-01\)/)).toBeTruthy();
+  fireEvent.click(screen.getByLabelText('Use hose beyond the age limit, too'));
+  const ten = await screen.findByText(/A3, lot L66 was made 2019-05-01: older than your limit/);
+  expect(ten.closest('section')!.getAttribute('aria-label')).toBe('Larch DN 10');
 });
 
 test('a coarse bench: what is cut the other way to keep the length limits is said', async () => {
