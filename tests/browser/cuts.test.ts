@@ -132,11 +132,14 @@ describe('tab Week on the try-out page', () => {
       ...Object.keys(demoSheets),
       'Cut list',
       'Rack after',
+      'Pieces',
       'Bench cards',
     ]);
     const list = book.getWorksheet('Cut list')!;
-    expect(list.pageSetup).toMatchObject({ orientation: 'landscape', printTitlesRow: '10:10' });
-    expect(list.getCell('A11').value).toBe('☐');
+    expect(list.pageSetup).toMatchObject({ orientation: 'portrait' });
+    const heading = Number(/^\d+/.exec(list.pageSetup.printTitlesRow!)![0]);
+    expect(list.getCell(heading, 1).value).toBe('Done');
+    expect(list.getCell(heading + 1, 1).value).toBe('☐');
     const cards = book.getWorksheet('Bench cards')!;
     expect(cards.pageSetup.orientation).toBe('portrait');
     expect(cards.pageSetup.margins?.left).toBeCloseTo(28 / 72, 3);

@@ -17,6 +17,7 @@ import type { Workbook } from '../../workbook/workbook';
 import { JobsNote } from '../controls/JobsNote';
 import { WriteButton } from '../controls/WriteButton';
 import { HoseResult } from './HoseResult';
+import { OffcutLabels } from './OffcutLabels';
 import { RackNote } from './RackNote';
 import { WritingBar } from '../controls/WritingBar';
 import { WaitingNote } from './WaitingNote';
@@ -163,6 +164,7 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
           Write cut list, rack and pieces
         </WriteButton>
       )}
+      <OffcutLabels plans={plans} unit={settings.unit} />
       <Outcome writing={writing} workbook={workbook} onAddStatus={onAddStatus} />
       {settings.keep && plans.some(plan => plan.totals) && <Caption1>{worthSentence(settings.keep, settings.unit)}</Caption1>}
       {plans.map((plan, index) => (
