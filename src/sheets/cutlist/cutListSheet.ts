@@ -23,6 +23,13 @@ export function lengthFormat({ unit }: CutSettings): string {
   return unit === 'mm' ? 'General' : '# ??/??';
 }
 
+/** Shows a cut length behind its quantity: `3 × 1399`. */
+function timesFormat(reels: readonly PlannedReel[], { unit }: CutSettings): string {
+  if (unit === 'in') return '"× "# ??/??';
+  const places = Math.max(0, ...reels.flatMap(({ cuts }) => cuts.map(({ length }) => length.decimalPlaces())));
+  return `"× "0${places > 0 ? `.${'0'.repeat(places)}` : ''}`;
+}
+
 function headings({ unit }: CutSettings): WrittenCell[] {
   return [
     'Done',
@@ -121,7 +128,7 @@ function hoseStarts(reels: readonly PlannedReel[], firstRow: number): readonly n
   return starts;
 }
 
-const WIDTHS = [28, 30, 86, 60, 54, 42, 66, 36, 104, 88, 62, 116] as const;
+const WIDTHS = [36, 32, 86, 58, 52, 54, 66, 36, 100, 88, 62, 112] as const;
 const MARGIN = 28;
 
 /**
@@ -162,7 +169,7 @@ export function cutListSheet(
     .values(0, 0, head)
     .style(0, 0, 1, 1, { bold: true, fontSize: 14 })
     .style(2, 0, result.length > 0 ? 1 : 0, 1, { bold: true })
-    .format(headingRow + 1, 6, rows.length, 1, `"× "${settings.unit === 'mm' ? '0.###' : '# ??/??'}`)
+    .format(headingRow + 1, 6, rows.length, 1, timesFormat(reels, settings))
     .format(headingRow + 1, 10, rows.length, 1, lengthFormat(settings))
     .format(headingRow + 1, 9, rows.length, 1, '@')
     .values(headingRow, 0, [headings(settings), ...rows])

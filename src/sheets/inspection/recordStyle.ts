@@ -11,6 +11,7 @@ h2 { font-size: 12pt; margin: 4mm 0 1mm; }
 header p { font-size: 12pt; margin: 0; text-align: right; }
 .result { font-size: 12pt; border: 0.5mm solid #000; padding: 1mm 2mm; margin: 2mm 0; }
 .result.rejected { border-width: 1mm; }
+tbody th { white-space: nowrap; }
 .rule { font-size: 7.5pt; margin: 1mm 0 2.5mm; }
 .pieces td, .pieces th { font-size: 7.5pt; height: 5.5mm; overflow-wrap: anywhere; }
 .stop { border: 0.7mm double #000; padding: 0.8mm 2mm; margin: 1.5mm 0; }
