@@ -6,11 +6,11 @@ const EVENT = { name: 'event', message: 'pass the event in' };
 const throughPort = (...names) => names.map(name => ({ name, message: 'only src/host knows the host' }));
 
 /** Readers of people's sheets, and what every paper is written with: used by all papers. */
-const READERS = ['table', 'catalogue', 'jobs', 'crimps', 'rack', 'pieces'];
+const READERS = ['table', 'catalogue', 'jobs', 'crimps', 'rack', 'pieces', 'gauges'];
 /** Plans and papers: none imports another, except the purchase list, which counts reels by cut plans. */
 const PAPERS = [
   ...['columns', 'cutlist', 'week', 'benchcard', 'tags', 'analysis', 'machines', 'inspection'],
-  ...['quote', 'purchase', 'parts', 'duty', 'explain', 'recall', 'gauges', 'copy'],
+  ...['quote', 'purchase', 'parts', 'duty', 'explain', 'recall', 'copy'],
 ];
 const TABS = ['parts', 'quote', 'week', 'bench', 'qa', 'columns'];
 const inSheets = names => names.map(name => `sheets/${name}`);

@@ -85,7 +85,7 @@ describe('tab Week on the try-out page', () => {
   });
 
   it('writes the cut list and the rack as new sheets', async () => {
-    await pane().getByRole('button', { name: 'Write cut list and rack as new sheets' }).click();
+    await pane().getByRole('button', { name: 'Write cut list, rack and pieces' }).click();
     await pane().getByRole('button', { name: 'Cut list', exact: true }).click();
     await page.screenshot({ path: join(ARTIFACTS, 'cuts-list.png') });
     await openSheet(page, 'Jobs');
@@ -132,11 +132,14 @@ describe('tab Week on the try-out page', () => {
       ...Object.keys(demoSheets),
       'Cut list',
       'Rack after',
+      'Pieces',
       'Bench cards',
     ]);
     const list = book.getWorksheet('Cut list')!;
-    expect(list.pageSetup).toMatchObject({ orientation: 'landscape', printTitlesRow: '10:10' });
-    expect(list.getCell('A11').value).toBe('☐');
+    expect(list.pageSetup).toMatchObject({ orientation: 'portrait' });
+    const heading = Number(/^\d+/.exec(list.pageSetup.printTitlesRow!)![0]);
+    expect(list.getCell(heading, 1).value).toBe('Done');
+    expect(list.getCell(heading + 1, 1).value).toBe('☐');
     const cards = book.getWorksheet('Bench cards')!;
     expect(cards.pageSetup.orientation).toBe('portrait');
     expect(cards.pageSetup.margins?.left).toBeCloseTo(28 / 72, 3);

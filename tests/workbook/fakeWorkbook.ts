@@ -109,6 +109,10 @@ export function fakeWorkbook(
     if (change.kind === 'addSheet') {
       if (rowsOf(change.sheet)) throw new Error(`There is already a sheet "${change.sheet}".`);
       changed[change.sheet] = [];
+    } else if (change.kind === 'removeSheet') {
+      // Only what was added is ever taken away.
+      if (standing[change.sheet] || !changed[change.sheet]) throw new Error(`Sheet "${change.sheet}" was not added.`);
+      delete changed[change.sheet];
     } else if (change.kind === 'values') put(change.at, change.values);
     else if (change.kind === 'formulas') {
       put(

@@ -39,7 +39,7 @@ export const shopOffice: Tour = {
       title: 'A cut list that wastes next to nothing',
       text:
         'The view Week › Cut list takes the selected rows and the reels of the rack, plans the cuts, draws every reel to scale and says how far the plan ' +
-        'can be from the best one. Cut list and rack afterwards become sheets of their own.',
+        'can be from the best one. Cut list, rack afterwards and pieces become sheets of their own.',
       select: { sheet: 'Week', address: 'A6:H13' },
       place: 'week/cut-list',
     },

@@ -157,16 +157,6 @@ export function pressureText(card: BenchCard): string {
   return card.workingPressure ? `${card.workingPressure} ${card.pressureUnit}` : NOT_STATED;
 }
 
-/** Assemblies of one line for whose readings there is room on its card. */
-export const READING_ROWS = 3;
-
-/** Where the readings of further pieces go; "" where all have room. */
-export function furtherPieces({ quantity }: BenchCard): string {
-  if (quantity <= READING_ROWS) return '';
-  const last = quantity === READING_ROWS + 1 ? `Piece ${quantity}` : `Pieces ${READING_ROWS + 1} … ${quantity}`;
-  return ` ${last}: on the readings sheet.`;
-}
-
 /** Where the set-up of each end comes from and what its data say besides; "" where nothing is known. */
 export function sourcesOf({ ends, notes }: BenchCard): string {
   const sources = ends.flatMap(({ end, source }) => (source ? [`${end}: ${source}`] : [])).join('; ');

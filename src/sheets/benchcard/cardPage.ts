@@ -6,16 +6,17 @@ import {
   crimpLimits,
   crimpText,
   dialText,
-  furtherPieces,
   pressureText,
-  READING_ROWS,
   skiveShort,
   sourcesOf,
   stopsOf,
 } from './benchSteps';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
+import { lotsText } from '../pieces/cardPieces';
+import { cardParts, type CardPart } from './cardParts';
 import { CARD_STYLE } from './cardStyle';
+import { dueText } from './dueText';
 import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
 import { clockPicture } from './clockPicture';
 import { Markup, markup, printPage } from '../print/markup';
@@ -30,19 +31,43 @@ export interface CardOptions {
   readonly today: string;
 }
 
-function endRow(end: CrimpEnd, unit: LengthUnit): Markup {
+function endRow(end: CrimpEnd, unit: LengthUnit, cut: Markup | undefined): Markup {
   const small = (length: Decimal | undefined) => (length ? crimpText(length, unit) : '—');
-  return markup`<tr><th scope="row">${end.end}</th><td class="coupling">${couplingText(end)}</td>
-<td>${small(end.insertionDepth)}</td><td>${skiveShort(end, unit)}</td><td class="big">${end.die ?? '—'}</td><td class="big">${dialText(end)}</td>
-<td class="big">${small(end.diameter)}</td><td>${crimpLimits(end, unit) || '—'}</td><td>${small(end.crimpLength)}</td></tr>`;
+  return markup`<tr>${cut}<th scope="row" class="big">${end.end}</th><td class="big">${small(end.insertionDepth)}</td><td class="big">${end.die ?? '—'}</td><td class="big">${dialText(end)}</td>
+<td class="big">${small(end.diameter)}</td><td>${crimpLimits(end, unit) || '—'}</td><td>${skiveShort(end, unit)}</td><td>${small(end.crimpLength)}</td></tr>`;
 }
 
-function readingsTable(card: BenchCard): Markup {
-  const pieces = Array.from({ length: Math.min(READING_ROWS, Math.max(1, card.quantity)) }, (_, index) => index + 1);
+function readingsTable(card: BenchCard, { pieces, part, of }: CardPart): Markup {
   const blank = (cells: number) => Array.from({ length: cells }, () => markup`<td></td>`);
-  const rows = pieces.map(piece => markup`<tr><th scope="row">${piece}</th>${blank(5)}<td class="gap"></td>${blank(5)}</tr>`);
-  return markup`<table class="readings"><caption>Readings: ${WHERE_TO_MEASURE}.${furtherPieces(card)}</caption>
-<tr><th>piece</th><th>A 1</th><th>A 2</th><th>A 3</th><th>A 4</th><th>mean</th><td class="gap"></td><th>B 1</th><th>B 2</th><th>B 3</th><th>B 4</th><th>mean</th></tr>${rows}</table>`;
+  const rows = pieces.map(
+    piece =>
+      markup`<tr><th scope="row">${piece}</th>${blank(5)}<td class="gap"></td>${blank(5)}<td class="gap"></td><td></td><td class="boxes"><i class="box"></i> <i class="box"></i></td></tr>`,
+  );
+  const { limits, unit } = card;
+  const range = limits ? ` ${lengthText(limits.shortest, unit)} … ${lengthText(limits.longest, unit)}` : '';
+  const more = part < of ? ' Further pieces: on the next card of this line.' : '';
+  return markup`<table class="readings"><caption>Readings: ${WHERE_TO_MEASURE}.${more}</caption>
+<tr><th>piece</th><th>A 1</th><th>A 2</th><th>A 3</th><th>A 4</th><th>mean</th><td class="gap"></td><th>B 1</th><th>B 2</th><th>B 3</th><th>B 4</th><th>mean</th><td class="gap"></td><th>finished${range}</th><th>flushed, capped</th></tr>${rows}</table>`;
+}
+
+/** The five numbers of the work, to be read from a metre away. */
+function numbersTable(card: BenchCard): Markup {
+  const { cutLength, unit, quantity } = card;
+  const cut = cutLength ? `${quantity || '?'} × ${lengthText(cutLength, unit)}` : '—';
+  const cell = markup`<td class="big cut" rowspan="2">${cut}</td>`;
+  const rows = card.ends.map((end, index) => endRow(end, unit, index === 0 ? cell : undefined));
+  return markup`<table class="ends"><tr><th>cut (${unit})</th><th>end</th><th>insert (${unit})</th><th>die</th><th>dial</th><th>crimp to (${unit})</th><th>limits of the mean (${unit})</th><th>skive (${unit})</th><th>crimp length (${unit})</th></tr>${rows}</table>`;
+}
+
+/** Pieces with their lots, and what the card is for besides. */
+function origin(card: BenchCard): Markup | undefined {
+  const { pieces = [], due, machine } = card;
+  const lots = lotsText(pieces);
+  const useBy = pieces.find(piece => piece.useBy)?.useBy;
+  const words = [lots, useBy && `use by ${useBy}`, due && `due ${dueText(due)}`, machine && `on ${machine}`]
+    .filter(Boolean)
+    .join(' · ');
+  return words ? markup`<p class="facts small">${words}</p>` : undefined;
 }
 
 function clock(card: BenchCard): Markup | undefined {
@@ -60,18 +85,34 @@ function facts(card: BenchCard): Markup {
   return markup`<p class="facts"><b>${card.hose}</b> · overall <b>${finished}</b>${range && ` (${range})`} · working pressure <b>${pressureText(card)}</b>${card.guard && ` · guard: ${card.guard}`}</p>`;
 }
 
-function cardMarkup(card: BenchCard, options: CardOptions): Markup {
+function headerOf(card: BenchCard, { part, of }: CardPart): Markup {
+  const which = of > 1 && `card ${part} of ${of}`;
+  const numbers = [card.order && `order ${card.order}`, card.assembly && `assembly ${card.assembly}`, which];
+  return markup`<header><h1>${titleOf(card)}</h1><p>${numbers.filter(Boolean).join(' · ')} <b class="count">${countText(card)}</b></p></header>`;
+}
+
+const signed = ({ source, today }: CardOptions) =>
+  markup`<footer>Made by ______________ Date ____________ Tested by ______________ · ${source}, ${today}</footer>`;
+
+/** A card that goes on with the readings of a line. */
+const furtherCard = (card: BenchCard, part: CardPart, options: CardOptions): Markup =>
+  markup`<article class="card more">${headerOf(card, part)}${facts(card)}${readingsTable(card, part)}<p class="caution">${CARD_CAUTION}</p>${signed(options)}</article>`;
+
+function cardMarkup(card: BenchCard, part: CardPart, options: CardOptions): Markup {
   const stops = stopsOf(card);
   const steps = benchSteps(card, options.rule).map(
     step => markup`<li><span class="tick"></span><span><b>${step.name}</b> ${step.text}</span></li>`,
   );
-  const numbers = [card.order && `order ${card.order}`, card.assembly && `assembly ${card.assembly}`].filter(Boolean).join(' · ');
-  return markup`<article class="card"><header><h1>${titleOf(card)}</h1><p>${numbers} <b class="count">${countText(card)}</b></p></header>
-${facts(card)}${stops.map(stop => markup`<p class="stop"><b>STOP</b> ${stop}</p>`)}
-<table class="ends"><tr><th>end</th><th>coupling</th><th>insert to (${card.unit})</th><th>skive (${card.unit})</th><th>die</th><th>dial</th><th>crimp to (${card.unit})</th><th>limits of the mean (${card.unit})</th><th>crimp length (${card.unit})</th></tr>${card.ends.map(end => endRow(end, card.unit))}</table>
+  const checks = card.ends.every(({ isPlain }) => isPlain)
+    ? undefined
+    : markup`<span class="checks"><i class="box"></i> machine checked today <i class="box"></i> trial piece in spec</span>`;
+  const couplings = card.ends.map(end => markup`<span><b>${end.end}</b> ${couplingText(end)}</span> `);
+  return markup`<article class="card">${headerOf(card, part)}
+${facts(card)}${origin(card)}${stops.map(stop => markup`<p class="stop"><b>STOP</b> ${stop}</p>`)}
+${numbersTable(card)}<p class="couplings">${couplings}${checks}</p>
 ${sourcesOf(card) && markup`<p class="source">${sourcesOf(card)}</p>`}
-<div class="work"><ol>${steps}</ol>${clock(card)}</div>${readingsTable(card)}
-<p class="caution">${CARD_CAUTION}</p><footer>${card.note && markup`<b>${card.note}</b> · `}Made by ______________ Date ____________ Tested by ______________ · ${options.source}, ${options.today}</footer></article>`;
+<div class="work"><ol>${steps}</ol>${clock(card)}</div>${readingsTable(card, part)}
+${card.note && markup`<p class="note"><b>Note:</b> ${card.note}</p>`}<p class="caution">${CARD_CAUTION}</p>${signed(options)}</article>`;
 }
 
 /**
@@ -79,7 +120,10 @@ ${sourcesOf(card) && markup`<p class="source">${sourcesOf(card)}</p>`}
  * rows of a table, for browsers repeat the foot of a table, here the cautions, on every page.
  */
 export function cardPage(cards: readonly BenchCard[], options: CardOptions): string {
-  const rows = cards.map(card => markup`<tr><td>${cardMarkup(card, options)}</td></tr>`);
+  const all = cards.flatMap(card =>
+    cardParts(card).map(part => (part.part === 1 ? cardMarkup(card, part, options) : furtherCard(card, part, options))),
+  );
+  const rows = all.map(each => markup`<tr><td>${each}</td></tr>`);
   const foot = markup`<tfoot><tr><td class="cautions">${BENCH_CAUTIONS.join(' ')}</td></tr></tfoot>`;
   return printPage('Bench cards', CARD_STYLE, [
     markup`<table class="sheet" role="presentation">${foot}<tbody>${rows}</tbody></table>`,

@@ -12,9 +12,7 @@ import {
   crimpLimits,
   crimpText,
   dialText,
-  furtherPieces,
   pressureText,
-  READING_ROWS,
   skiveShort,
   sourcesOf,
   stopsOf,
@@ -24,7 +22,10 @@ import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { CardOptions } from './cardPage';
 import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
 import { textLines } from '../print/textLines';
+import { lotsText } from '../pieces/cardPieces';
+import { cardParts, type CardPart } from './cardParts';
 import { clockPicture } from './clockPicture';
+import { dueText } from './dueText';
 import { TWIST_CONVENTION, twistText } from './twistAngle';
 
 const COLUMNS = 11;
@@ -37,6 +38,8 @@ const BESIDE_CLOCK = 86;
 const CLOCK = { column: 9, columns: 2, rows: 8 } as const;
 const ROW_POINTS = 12;
 const READING_POINTS = 18;
+/** The numbers of the work are larger than all else. */
+const NUMBER_POINTS = 20;
 const WIDTHS = [44, 106, 62, 58, 66, 58, 58, 64, 72, 58, 58] as const;
 const MARGIN = 28;
 const SCALE = fittingScale(WIDTHS, 'portrait', MARGIN);
@@ -108,15 +111,52 @@ function stepRows(card: BenchCard, options: CardOptions): CardRow[] {
   return rows.map((row, index) => (clock && index === 0 ? { ...row, clock } : row));
 }
 
-function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
-  const pieces = Math.min(READING_ROWS, Math.max(1, card.quantity));
-  const turn = turnText(card);
+const READING_HEADINGS = ['piece', 'A 1', 'A 2', 'A 3', 'A 4', 'mean', 'B 1', 'B 2', 'B 3', 'B 4', 'mean'];
+
+function readingRows({ pieces, part, of }: CardPart): readonly CardRow[] {
+  const more = part < of ? ' Further pieces: on the next card of this line.' : '';
   return [
-    {
-      kind: 'title',
-      cells: [titleOf(card), '', '', '', '', '', '', '', '', countText(card)],
-    },
+    ...text('text', `Readings: ${WHERE_TO_MEASURE}.${more}`),
+    { kind: 'heading', cells: READING_HEADINGS },
+    ...pieces.map((piece): CardRow => ({ kind: 'readings', cells: [piece] })),
+  ];
+}
+
+function titleRow(card: BenchCard, { part, of }: CardPart): CardRow {
+  const which = of > 1 ? `, card ${part} of ${of}` : '';
+  return { kind: 'title', cells: [`${titleOf(card)}${which}`, '', '', '', '', '', '', '', '', countText(card)] };
+}
+
+const signedRows = ({ source, today }: CardOptions): readonly CardRow[] => [
+  ...text('text', `Made by ____________  Date __________  Tested by ____________  ${source}, ${today}`),
+  { kind: 'gap', cells: [''] },
+];
+
+/** A card that goes on with the readings of a line. */
+const furtherRows = (card: BenchCard, part: CardPart, options: CardOptions): readonly CardRow[] => [
+  titleRow(card, part),
+  ...text('text', factsOf(card)),
+  ...readingRows(part),
+  ...text('text', CARD_CAUTION),
+  ...signedRows(options),
+];
+
+/** Pieces with their lots, due date and machine; what is checked and ticked before and after the work. */
+function originOf({ pieces = [], due, machine }: BenchCard): string {
+  const useBy = pieces.find(piece => piece.useBy)?.useBy;
+  const words = [lotsText(pieces), useBy && `use by ${useBy}`, due && `due ${dueText(due)}`, machine && `on ${machine}`];
+  return words.filter(Boolean).join('; ');
+}
+
+const CHECKS = '☐ machine checked today   ☐ trial piece in spec   ☐ finished lengths in limits   ☐ flushed   ☐ capped';
+
+function cardRows(card: BenchCard, part: CardPart, options: CardOptions): readonly CardRow[] {
+  const turn = turnText(card);
+  const origin = originOf(card);
+  return [
+    titleRow(card, part),
     ...text('text', factsOf(card)),
+    ...(origin ? text('text', origin) : []),
     ...stopsOf(card).flatMap(stop => text('stop', `STOP: ${stop}`)),
     ...card.ends.flatMap(end => text('end', endName(end))),
     {
@@ -139,18 +179,16 @@ function cardRows(card: BenchCard, options: CardOptions): readonly CardRow[] {
     ...text('text', sourcesOf(card)),
     ...stepRows(card, options),
     ...(turn ? text('text', turn) : []),
-    ...text('text', `Readings: ${WHERE_TO_MEASURE}.${furtherPieces(card)}`),
-    { kind: 'heading', cells: ['piece', 'A 1', 'A 2', 'A 3', 'A 4', 'mean', 'B 1', 'B 2', 'B 3', 'B 4', 'mean'] },
-    ...Array.from({ length: pieces }, (_, index): CardRow => ({ kind: 'readings', cells: [index + 1] })),
+    ...(card.ends.every(({ isPlain }) => isPlain) ? [] : text('text', CHECKS)),
+    ...readingRows(part),
+    ...(card.note ? text('text', `Note: ${card.note}`) : []),
     ...text('text', CARD_CAUTION),
-    ...(card.note ? text('text', card.note) : []),
-    ...text('text', `Made by ____________  Date __________  Tested by ____________  ${options.source}, ${options.today}`),
-    { kind: 'gap', cells: [''] },
+    ...signedRows(options),
   ];
 }
 
-const heightOf = (rows: readonly CardRow[]) =>
-  rows.reduce((sum, { kind }) => sum + (kind === 'readings' ? READING_POINTS : ROW_POINTS), 0);
+const HEIGHTS: Readonly<Partial<Record<CardRow['kind'], number>>> = { readings: READING_POINTS, cells: NUMBER_POINTS };
+const heightOf = (rows: readonly CardRow[]) => rows.reduce((sum, { kind }) => sum + (HEIGHTS[kind] ?? ROW_POINTS), 0);
 
 /** Cards page by page: as many as a page holds, at least one, the cautions under the last of each page. */
 function pagesOf(cards: readonly (readonly CardRow[])[], cautions: readonly CardRow[]): readonly (readonly CardRow[])[] {
@@ -169,7 +207,7 @@ function dress(writer: SheetWriter, rows: readonly CardRow[]): void {
     if (kind === 'stop') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: STOP_FILL });
     if (kind === 'heading') writer.style(row, 0, 1, COLUMNS, { fill: BAND_FILL, border: 'all' });
     if (kind === 'end') writer.style(row, 0, 1, COLUMNS, { bold: true });
-    if (kind === 'cells') writer.style(row, 0, 1, COLUMNS, { bold: true, border: 'all' });
+    if (kind === 'cells') writer.style(row, 0, 1, COLUMNS, { bold: true, border: 'all', fontSize: 14, rowHeight: NUMBER_POINTS });
     if (kind === 'readings') writer.style(row, 0, 1, COLUMNS, { border: 'all', rowHeight: READING_POINTS });
     if (clock) writer.picture(row, CLOCK.column, CLOCK.rows, CLOCK.columns, clock, CLOCK_WORDS);
   });
@@ -179,7 +217,9 @@ function dress(writer: SheetWriter, rows: readonly CardRow[]): void {
 export function cardSheet(sheet: string, cards: readonly BenchCard[], options: CardOptions): readonly Change[] {
   const cautions = BENCH_CAUTIONS.flatMap(caution => text('text', caution));
   const pages = pagesOf(
-    cards.map(card => cardRows(card, options)),
+    cards.flatMap(card =>
+      cardParts(card).map(part => (part.part === 1 ? cardRows(card, part, options) : furtherRows(card, part, options))),
+    ),
     cautions,
   );
   const rows = pages.flat();

@@ -7,7 +7,7 @@ import { judgeCrimpRow } from './judgeCrimpRow';
 import { placeOf, without } from './placeOf';
 import { checkReading, type ReadingLimits } from './readingCheck';
 import { at, nextOpen } from './rowInWork';
-import { entryWriting, overwritten, rowAfter } from './writeEntry';
+import { besideAfter, entryWriting, overwritten, rowAfter } from './writeEntry';
 
 const stopAt = (state: EntryState, field: number, stop: Stop): EntryState => ({ ...state, field, stop });
 const refuseAt = (state: EntryState, field: number, sentence: string) => stopAt(state, field, { kind: 'refused', sentence });
@@ -32,7 +32,7 @@ function complete(state: EntryState, row: CrimpRow, readings: readonly Decimal[]
   const used = rowAfter(made, writing, readings);
   const judgement = judgeCrimpRow(used, readings, state.uncertainty);
   const result: EntryResult = { row: used, before: row, index: state.index, readings, judgement, writing };
-  const rows = state.rows.map((each, index) => (index === state.index ? used : each));
+  const rows = state.rows.map((each, index) => (index === state.index ? used : besideAfter(each, writing)));
   const pending = [...state.pending, result];
   const memory = memoryAfter(state, row);
   return at({ ...state, rows, memory, pending, last: result, failure: undefined }, nextOpen(rows, state.index + 1));

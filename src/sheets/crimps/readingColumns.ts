@@ -99,6 +99,16 @@ function unheadedBeside(cells: SheetCells, table: FoundTable, first: number): nu
   return beside;
 }
 
+const GAUGE_WORDS = [HEADING_WORDS.gauge.exact, HEADING_WORDS.caliper.exact];
+
+/** Beside columns that are called readings, a `Gauge` or `Caliper` names what they were measured with. */
+function withoutGauges({ headings, block }: FoundTable, named: readonly NamedReading[]): readonly NamedReading[] {
+  const isGauge = ({ column }: NamedReading) =>
+    headingForms(headings[column - block.column]!).some(form => GAUGE_WORDS.some(words => words.test(form)));
+  const others = named.filter(each => !isGauge(each));
+  return others.length > 1 ? others : named;
+}
+
 /**
  * The columns of readings: those that headings name, else those that look like readings. A single heading of one letter, the `d` of
  * `a b c d`, says less than the columns beside it.
@@ -110,7 +120,8 @@ export function readingColumns(
   named: readonly NamedReading[],
   taken: ReadonlySet<number>,
 ): readonly [readonly number[], readonly number[]] {
-  const [ofA = [], ofB = []] = blocksOf(table, named);
+  const readings = withoutGauges(table, named);
+  const [ofA = [], ofB = []] = blocksOf(table, readings);
   const only = ofA.length === 1 && ofB.length === 0 ? ofA[0]! : undefined;
   const isLetter = only !== undefined && /^\p{L}$/u.test(plainHeading(table.headings[only - table.block.column]!));
   if (only !== undefined && !isLetter) return [[only, ...unheadedBeside(cells, table, only)], []];

@@ -75,6 +75,19 @@ export function rowAfter(row: CrimpRow, { cells }: EntryWriting, readings: reado
   return { ...row, cells: row.cells.map(after), readings, fields, readingProblem: undefined };
 }
 
+/** Another crimp once that is written: both ends of an assembly may share the cells of day and operator. */
+export function besideAfter(row: CrimpRow, { sheet, cells }: EntryWriting): CrimpRow {
+  const shares = (cell: CellInSheet) => cells.some(({ address }) => address === cell.address);
+  if (row.sheet !== sheet || !Object.values(row.fields).some(shares)) return row;
+  const fields = Object.fromEntries(
+    Object.entries(row.fields).map(([field, cell]) => {
+      const written = cells.find(({ address }) => address === cell.address);
+      return [field, written ? { ...cell, value: written.after } : cell];
+    }),
+  );
+  return { ...row, fields };
+}
+
 /** The changes of a writing. */
 function changesOf({ sheet, cells }: EntryWriting): readonly Change[] {
   return cells.flatMap(({ address, after, format }): Change[] => [

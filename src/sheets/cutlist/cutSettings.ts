@@ -15,6 +15,12 @@ export interface CutSettings {
   /** Hose older than this is warned of. */
   readonly ageLimitMonths: number | undefined;
   readonly isOldestFirst: boolean;
+  /** Length of hose that fetching one more piece of stock is worth; undefined = 0. */
+  readonly handling?: Decimal | undefined;
+  /** The cut list is printed with a page for each hose. */
+  readonly pagePerHose?: boolean | undefined;
+  /** How long an assembly may be used; undefined: no day is written. */
+  readonly useMonths?: number | undefined;
 }
 
 /** The settings as they stand in the fields. */
@@ -26,17 +32,29 @@ export interface CutSettingsText {
   /** Shortest offcut worth keeping; it may stay blank only where nothing is kept. */
   readonly keep: string;
   readonly keepsNothing: boolean;
+  readonly handling: string;
   readonly ageLimit: string;
+  readonly useYears: string;
   readonly isOldestFirst: boolean;
+  readonly pagePerHose: boolean;
 }
 
 /** Fields before anybody has touched them: kerf, squaring and keep are the user's to say. */
 export function freshSettings(unit: LengthUnit): CutSettingsText {
   const step = unit === 'mm' ? '1' : '1/16';
-  return { unit, step, kerf: '', squaring: '', keep: '', keepsNothing: false, ageLimit: '', isOldestFirst: false };
+  return {
+    ...{ unit, step, kerf: '', squaring: '', keep: '', keepsNothing: false, handling: '' },
+    ...{ ageLimit: '', useYears: '', isOldestFirst: false, pagePerHose: false },
+  };
 }
 
-type Field = 'step' | 'kerf' | 'squaring' | 'keep' | 'ageLimit';
+type Field = 'step' | 'kerf' | 'squaring' | 'keep' | 'handling' | 'ageLimit' | 'useYears';
+
+/** How many months an assembly may be used, as the fields say; undefined where they do not. */
+export function monthsOfUse({ useYears }: Pick<CutSettingsText, 'useYears'>): number | undefined {
+  const years = typedNumber(useYears, 'use by', { sign: 'positive', marks: 'noLength' }).value;
+  return years && Math.round(years.toNumber() * 12);
+}
 
 /** The settings, or for each field that cannot be used what is wrong with it. */
 export interface ReadSettings {
@@ -51,7 +69,7 @@ export function readSettings(fields: CutSettingsText): ReadSettings {
   const mistakes: Partial<Record<Field, string>> = {};
   const read = (field: Field, label: string, sign: 'positive' | 'notNegative', advice?: string): Decimal | undefined => {
     const length: TypedRules = { millimetres: fields.unit === 'mm', unit: measureUnit('length', fields.unit) };
-    const rules: TypedRules = field === 'ageLimit' ? { marks: 'noLength' } : length;
+    const rules: TypedRules = field === 'ageLimit' || field === 'useYears' ? { marks: 'noLength' } : length;
     const { value, mistake } = typedNumber(fields[field], label, { sign, blank: advice, ...rules });
     if (mistake) mistakes[field] = mistake;
     return value;
@@ -60,11 +78,12 @@ export function readSettings(fields: CutSettingsText): ReadSettings {
   const kerf = read('kerf', 'kerf', 'notNegative', 'enter the width of your cut, 0 for a knife');
   const squaring = read('squaring', 'squaring', 'notNegative');
   const keep = fields.keepsNothing ? undefined : read('keep', 'shortest offcut worth keeping', 'positive', KEEP_ADVICE);
+  const handling = read('handling', 'fetching a reel', 'notNegative');
   const years = read('ageLimit', 'age limit', 'positive');
+  const useYears = read('useYears', 'use by', 'positive');
   if (!step || !kerf || Object.keys(mistakes).length > 0) return { settings: undefined, mistakes };
-  const ageLimitMonths = years && Math.round(years.toNumber() * 12);
-  return {
-    settings: { unit: fields.unit, step, kerf, squaring, keep, ageLimitMonths, isOldestFirst: fields.isOldestFirst },
-    mistakes,
-  };
+  const months = (typed: Decimal | undefined) => typed && Math.round(typed.toNumber() * 12);
+  const age = { ageLimitMonths: months(years), useMonths: months(useYears), isOldestFirst: fields.isOldestFirst };
+  const { pagePerHose } = fields;
+  return { settings: { unit: fields.unit, step, kerf, squaring, keep, handling, pagePerHose, ...age }, mistakes };
 }

@@ -6,8 +6,13 @@ import type { CutLine } from '../jobs/cutLine';
 import { isReady, type JobLine } from '../jobs/jobLine';
 import { readJobs, type JobChoice, type Jobs } from '../jobs/readJobs';
 import { readRack, type Rack } from '../rack/rack';
-import { rackIn } from '../rack/rackRow';
+import { isTooOld } from '../rack/hoseAge';
+import { newestRack } from '../rack/newestRack';
+import { rackIn, type RackRow } from '../rack/rackRow';
 import { reelLengths } from '../rack/reelLengths';
+import { linesStillToPlan, type StillToPlan } from '../pieces/linesStillToPlan';
+import { readPieces, type Pieces } from '../pieces/readPieces';
+import { successorsToCut, type WaitingCuts } from '../pieces/successorsToCut';
 import type { RowProblem } from '../table/rowProblem';
 import type { LeftOutRow, ReadReport, Takeable } from '../table/tableRows';
 import { cutLineOf } from './cutLineOf';
@@ -19,6 +24,10 @@ export interface CutWishes {
   readonly take?: ReadonlySet<Takeable>;
   readonly takeRack?: ReadonlySet<Takeable>;
   readonly plainEnds?: boolean;
+  /** Pieces that wait for a plan are not cut with it. */
+  readonly leavesWaiting?: boolean;
+  /** Hose beyond the age limit is used all the same. */
+  readonly takesOld?: boolean;
 }
 
 /** Everything the plans are made from, as it was read. */
@@ -28,6 +37,14 @@ export interface Gathered {
   readonly report: ReadReport;
   readonly rackSheet: string;
   readonly rack: Rack;
+  /** Hose of the rack beyond the age limit that is left out. */
+  readonly tooOld: readonly RackRow[];
+  /** The rack that the newest cut list left; undefined where there is none. */
+  readonly newestRack: string | undefined;
+  /** The sheet Pieces; undefined where there is none. */
+  readonly pieces: Pieces | undefined;
+  /** Pieces that wait for a plan, whether they are cut with this one or not. */
+  readonly waiting: WaitingCuts;
   readonly wishes: CutWishes;
   readonly jobs: readonly HoseJob[];
   readonly lineCount: number;
@@ -47,16 +64,19 @@ interface Cuttable {
   readonly problems: readonly RowProblem[];
 }
 
-function cuttable(lines: readonly JobLine[], settings: CutSettings): Cuttable {
+function cuttable(lines: readonly StillToPlan[], settings: CutSettings): Cuttable {
   const found: CutLine[] = [];
   const problems: RowProblem[] = [];
-  for (const line of lines) {
+  for (const { line, quantity, isMore, isAgain } of lines) {
     if (!line.cutLength) {
       problems.push({ row: line.row, sentence: NO_CUT_LENGTH });
       continue;
     }
     try {
-      found.push(cutLineOf(line, line.cutLength, settings));
+      const whole = cutLineOf(line, line.cutLength, settings);
+      found.push(
+        quantity === whole.quantity ? { ...whole, isMore, isAgain } : { ...whole, quantity, ordered: whole.quantity, isMore },
+      );
     } catch (error) {
       if (!(error instanceof TradeError)) throw error;
       problems.push({ row: line.row, sentence: error.message });
@@ -65,9 +85,9 @@ function cuttable(lines: readonly JobLine[], settings: CutSettings): Cuttable {
   return { lines: found, problems };
 }
 
-function reportOf({ report }: Jobs, { lines, problems }: Cuttable): ReadReport {
+function reportOf({ report }: Jobs, { lines, problems }: Cuttable, planned: readonly LeftOutRow[]): ReadReport {
   const leftOut = problems.map(({ row, sentence }): LeftOutRow => ({ row, sentence, reason: 'problem' }));
-  return { ...report, taken: lines.map(({ row }) => row), leftOut: [...report.leftOut, ...leftOut] };
+  return { ...report, taken: lines.map(({ row }) => row), leftOut: [...report.leftOut, ...planned, ...leftOut] };
 }
 
 /** Lines with couplings that say how long they get, in a table without a column of cut lengths. */
@@ -77,7 +97,8 @@ function lacksCutLength({ tables, lines }: Jobs): boolean {
 }
 
 /**
- * Reads the selected job lines and the rack. Lines that must not be made, are done, planned or hidden are left out.
+ * Reads the selected job lines, the rack and the sheet Pieces. Lines that must not be made, are done, planned or hidden are left out;
+ * pieces that wait for a plan come first.
  * @param choice rows that are meant; the selection where left out
  * @throws NothingToPlan, NoJobs where a table is missing
  */
@@ -95,14 +116,29 @@ export async function gatherCuts(
   const rack = await readRack(workbook, rackSheet, wishes.takeRack, read);
   if (!rack) throw new NothingToPlan(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
   const ready = read.lines.filter(line => isReady(line) && line.quantity !== 0);
-  const cut = cuttable(ready, settings);
+  const pieces = await readPieces(workbook);
+  const still = linesStillToPlan(pieces?.pieces ?? [], ready, take ?? new Set());
+  const cut = cuttable(still.lines, settings);
+  const waiting = successorsToCut(pieces?.pieces ?? [], settings.unit);
+  const stock = rackIn(rack.rows, settings.unit);
+  const tooOld = wishes.takesOld ? [] : stock.filter(row => isTooOld(row, settings.ageLimitMonths, today));
+  const lines = [...(wishes.leavesWaiting ? [] : waiting.lines), ...cut.lines];
   return {
     read,
-    report: reportOf(read, cut),
+    report: reportOf(read, cut, still.leftOut),
     rackSheet,
     rack,
+    pieces,
+    waiting,
     wishes,
-    jobs: hoseJobs(cut.lines, rackIn(rack.rows, settings.unit), settings, today),
+    tooOld,
+    newestRack: await newestRack(workbook),
+    jobs: hoseJobs(
+      lines,
+      stock.filter(row => !tooOld.includes(row)),
+      settings,
+      today,
+    ),
     lineCount: cut.lines.length,
     lacksCutLength: lacksCutLength(read),
     reelLengths: reelLengths(read.catalogue, settings.unit),
@@ -118,6 +154,7 @@ export async function gatherAgain(workbook: Workbook, gathered: Gathered, today:
 
 /** True where lines and rack still say what a plan was made from. */
 export function isSameWork(one: Gathered, other: Gathered): boolean {
-  const workOf = ({ jobs, rack }: Gathered) => JSON.stringify([jobs.map(({ lines }) => lines), rack.rows]);
+  const workOf = ({ jobs, rack, pieces }: Gathered) =>
+    JSON.stringify([jobs.map(({ lines }) => lines), rack.rows, pieces?.pieces.map(({ piece, status }) => [piece, status])]);
   return workOf(one) === workOf(other);
 }

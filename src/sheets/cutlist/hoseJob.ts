@@ -25,6 +25,7 @@ function problemOf(lines: readonly CutLine[], rack: readonly RackRow[], settings
     kerf: settings.kerf,
     squaring: settings.squaring,
     keep: settings.keep,
+    handling: settings.handling,
     unit: settings.unit,
   };
 }

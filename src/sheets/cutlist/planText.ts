@@ -33,8 +33,8 @@ export function buySentence({ buy, job, reelLength }: HosePlan, unit: LengthUnit
 }
 
 /** A line with its pieces: `line 4 Boom: 2 × 3303 mm`. */
-export function lineText({ line, label, quantity, cutLength }: CutLine, unit: LengthUnit): string {
-  const name = /^row \d+$/.test(line) ? line : `line ${line}`;
+export function lineText({ line, label, quantity, cutLength, waits }: CutLine, unit: LengthUnit): string {
+  const name = waits !== undefined ? `piece ${waits}` : /^row \d+$/.test(line) ? line : `line ${line}`;
   return `${name}${label && ` ${label}`}: ${quantity} × ${lengthText(cutLength, unit)} ${unit}`;
 }
 
@@ -81,12 +81,17 @@ export function summarySentence(plan: HosePlan, unit: LengthUnit): string {
   return `${job.hose}: ${said}`;
 }
 
-/** What planning saves against cutting in the order of the sheet, as the plan counts it. */
-export function comparison({ totals, inSheetOrder, job }: HosePlan, unit: LengthUnit): string {
+/** What planning does otherwise than cutting in the order of the sheet: the numbers of the table, in words. */
+export function comparison({ totals, inSheetOrder }: HosePlan, unit: LengthUnit): string {
   if (!totals) return '';
   if (!inSheetOrder) return 'In the order of the sheet the rack would not even be enough.';
-  const what = job.problem.keep ? 'worth' : 'stock';
-  const more = inSheetOrder.worth.minus(totals.worth);
-  if (more.isZero()) return `In the order of the sheet it takes as much ${what}.`;
-  return `In the order of the sheet it takes ${longText(more.abs(), unit)} ${more.gt(0) ? 'more' : 'less'}.`;
+  const { reels, lost, kept } = inSheetOrder;
+  if (reels === totals.reels && lost.eq(totals.lost) && kept.eq(totals.kept))
+    return 'In the order of the sheet it comes to the same.';
+  const pairs = [
+    reels !== totals.reels && `${totals.reels} ${totals.reels === 1 ? 'piece' : 'pieces'} of stock fetched (${reels})`,
+    !lost.eq(totals.lost) && `${longText(totals.lost, unit)} becomes scrap (${longText(lost, unit)})`,
+    !kept.eq(totals.kept) && `${longText(totals.kept, unit)} goes back into the rack (${longText(kept, unit)})`,
+  ];
+  return `With this plan, and in brackets in the order of the sheet: ${pairs.filter(Boolean).join('; ')}.`;
 }

@@ -28,12 +28,13 @@ export interface CutList {
   readonly cuts: readonly ListedCut[];
 }
 
-type Role = 'reel' | 'hose' | 'length' | 'line';
+type Role = 'reel' | 'hose' | 'length' | 'line' | 'quantity';
 const ROLES: RoleList<Role> = [
   ['length', 'cutLength'],
   ['reel', 'reel'],
   ['hose', 'hose'],
   ['line', 'line'],
+  ['quantity', 'quantity'],
 ];
 const MEASURES = { length: { quantity: 'length', group: 'length', label: 'cut length' } } as const;
 
@@ -41,7 +42,9 @@ const MEASURES = { length: { quantity: 'length', group: 'length', label: 'cut le
 function cutTable(cells: SheetCells): TableReader<Role> | undefined {
   for (const table of findTables(cells)) {
     const columns = columnsByRole(table, ROLES);
-    if (ROLES.every(([role]) => columns[role] !== undefined)) return new TableReader(cells, table, columns, MEASURES, NO_ANSWERS);
+    // Lists of old have a row a cut, and no quantity.
+    if (ROLES.every(([role]) => role === 'quantity' || columns[role] !== undefined))
+      return new TableReader(cells, table, columns, MEASURES, NO_ANSWERS);
   }
   return undefined;
 }
@@ -63,7 +66,9 @@ export function readCutList(content: RangeContent | undefined, unit: LengthUnit)
       const found = kind === 'line' ? reader.measure(row, 'length') : undefined;
       const name = (role: Role) => reader.name(row, role);
       if (!found || name('hose') === '') return [];
-      return [{ reel: name('reel'), hose: name('hose'), line: name('line'), length: lengthIn(found, unit) }];
+      const cut = { reel: name('reel'), hose: name('hose'), line: name('line'), length: lengthIn(found, unit) };
+      const times = reader.has('quantity') ? (reader.count(row, 'quantity', 'quantity') ?? 1) : 1;
+      return Array.from({ length: times }, () => cut);
     });
     return { sheet: content.sheet, source: String(content.values[1]?.[0] ?? ''), cuts };
   } catch (error) {

@@ -8,13 +8,21 @@ import type { Workbook } from '../../workbook/workbook';
 import { readOptionsOf, type CrimpFields } from '../crimps/crimpFields';
 import type { CrimpRow } from '../crimps/crimpRow';
 import { readCrimpRows, type CrimpReading } from '../crimps/readCrimpRows';
+import { readGauges } from '../gauges/readGauges';
 import type { BenchCard } from '../jobs/benchCard';
 import { benchCardOf } from '../jobs/benchCards';
 import { jobChoice, NoJobs, readJobs, type JobChoice, type Jobs, type JobWishes } from '../jobs/readJobs';
+import { jobsOfPieces } from '../pieces/jobsOfPieces';
+import type { Piece } from '../pieces/piece';
+import { isOfLine } from '../pieces/piecesOfLine';
+import { readPieces } from '../pieces/readPieces';
+import { assemblyOf } from '../pieces/scrapPiece';
 import { benchStep } from '../table/benchStep';
 import type { Takeable } from '../table/tableRows';
-import type { InspectionRecord, Pressure, RecordFields } from './inspectionRecord';
+import { today } from '../table/today';
+import type { InspectionRecord, Pressure, RecordCrimp, RecordFields } from './inspectionRecord';
 import { ratedPressure } from './ratedPressure';
+import { recordGauges, type RecordGauges } from './recordGauges';
 import { crimpsOfCard, crimpsOfRows, dateText } from './recordCrimps';
 
 /** What the user says about where things are. */
@@ -31,6 +39,8 @@ export interface RecordWishes {
   readonly take?: ReadonlySet<Takeable> | undefined;
   /** How job lines are read. */
   readonly jobs?: JobTicks | undefined;
+  /** Day of the record, as `2026-10-05`: today where left out. */
+  readonly today?: string | undefined;
 }
 
 type JobTicks = Pick<JobWishes, 'take' | 'plainEnds'>;
@@ -56,6 +66,8 @@ export interface GatheredRecords {
   readonly reading: CrimpReading | undefined;
   /** The job lines, where there are any. */
   readonly jobs: Jobs | undefined;
+  /** Why no record must be made: a gauge that was overdue on the day of its use. */
+  readonly refusals: readonly string[];
 }
 
 const typed = (text: string) => typedNumber(text, 'uncertainty U', { sign: 'positive' }).value;
@@ -85,10 +97,10 @@ async function jobsOf(
   }
 }
 
-function cardsOf(jobs: Jobs | undefined, { bench, fields }: RecordWishes): readonly BenchCard[] {
+function cardsOf(all: readonly Jobs[], { bench, fields }: RecordWishes): readonly BenchCard[] {
   const step = { value: benchStep(bench, bench.unit), unit: measureUnit('length', bench.unit)! };
   const options = { unit: bench.unit, step, machine: fields.machine };
-  return jobs?.lines.map(line => benchCardOf(line, jobs, options)) ?? [];
+  return all.flatMap(jobs => jobs.lines.map(line => benchCardOf(line, jobs, options)));
 }
 
 const firstOf = (rows: readonly CrimpRow[], pick: (row: CrimpRow) => string) => rows.map(pick).find(Boolean) ?? '';
@@ -101,6 +113,9 @@ function allOf(rows: readonly CrimpRow[], pick: (row: CrimpRow) => string): stri
 interface Ground {
   readonly catalogue: Catalogue | undefined;
   readonly uncertainty: Decimal | undefined;
+  /** The piece of a row, where the readings stand on the sheet Pieces. */
+  readonly pieceOf: (row: CrimpRow) => Piece | undefined;
+  readonly gaugesOf: (pieces: readonly Piece[]) => RecordGauges;
 }
 
 function pressureOf(rows: readonly CrimpRow[], card: BenchCard | undefined, { catalogue }: Ground): Pressure | undefined {
@@ -110,33 +125,56 @@ function pressureOf(rows: readonly CrimpRow[], card: BenchCard | undefined, { ca
   return catalogue && ratedPressure(catalogue, rows);
 }
 
-function recordOf(rows: readonly CrimpRow[], card: BenchCard | undefined, ground: Ground): InspectionRecord {
-  const line = rows[0]?.line || card?.line || '';
-  const title = rows[0] ? (line ? `Line ${line}` : rows[0].title) : `Line ${line}`;
-  const unit = rows[0]?.unit ?? card?.unit ?? 'mm';
+/** A crimp with what its piece says of it. */
+function withPiece(crimp: RecordCrimp, piece: Piece | undefined): RecordCrimp {
+  if (!piece) return crimp;
+  const [a, b] = piece.ends;
+  const { lot, die } = /b/i.test(crimp.end) ? b : a;
+  return { ...crimp, fittingLot: lot || crimp.fittingLot, machine: crimp.machine || piece.machine, die: crimp.die || die };
+}
+
+const listed = (texts: readonly string[]) => [...new Set(texts.filter(Boolean))].join(', ');
+
+function recordOf(all: readonly CrimpRow[], card: BenchCard | undefined, ground: Ground): InspectionRecord {
+  const isScrapped = (row: CrimpRow) => ground.pieceOf(row)?.status === 'scrapped';
+  const rows = all.filter(row => !isScrapped(row));
+  const pieces = [...new Set(rows.flatMap(row => ground.pieceOf(row) ?? []))];
+  const scrapped = [...new Set(all.filter(isScrapped).map(({ piece }) => piece))];
+  const gauges = ground.gaugesOf(pieces);
+  const unit = all[0]?.unit ?? card?.unit ?? 'mm';
+  const line = all[0]?.line || card?.line || '';
+  const title = all[0] ? (line ? `Line ${line}` : all[0].title) : `Line ${line}`;
+  const crimps =
+    rows.length > 0 ? crimpsOfRows(rows, unit, ground.uncertainty) : card && all.length === 0 ? crimpsOfCard(card) : [];
   return {
     title: card?.isStop ? `${title}: STOP` : title,
     line,
-    label: card?.label ?? '',
-    order: firstOf(rows, row => row.order) || (card?.order ?? ''),
-    assembly: allOf(rows, row => row.assembly) || (card?.assembly ?? ''),
+    label: card?.label || (pieces[0]?.label ?? ''),
+    order: firstOf(all, row => row.order) || (card?.order ?? ''),
+    assembly: allOf(rows, row => row.assembly) || listed(pieces.map(assemblyOf)) || (card?.assembly ?? ''),
     quantity: card?.quantity ? String(card.quantity) : '',
-    hose: firstOf(rows, row => row.hose) || (card?.hose ?? ''),
-    hoseLot: allOf(rows, row => row.hoseLot),
+    hose: firstOf(all, row => row.hose) || (card?.hose ?? ''),
+    hoseLot: allOf(rows, row => row.hoseLot) || listed(pieces.map(({ lot }) => lot)),
     hoseMade: allOf(rows, row => dateText(row.hoseMade)),
     unit,
     workingPressure: pressureOf(rows, card, ground),
-    crimps: rows.length > 0 ? crimpsOfRows(rows, unit, ground.uncertainty) : card ? crimpsOfCard(card) : [],
-    problems: [...(card?.problems ?? []), ...(card?.notes ?? [])],
+    crimps: crimps.map((crimp, index) => withPiece(crimp, rows[index] && ground.pieceOf(rows[index]))),
+    pieces,
+    scrapped,
+    gauges: gauges.facts,
+    problems: [...(card?.problems ?? []), ...(card?.notes ?? []), ...gauges.notes],
   };
 }
 
 /** Crimps of one line together, in the order of the sheet; those without a line by their assembly, else each for itself. */
-function byLine(rows: readonly CrimpRow[]): readonly (readonly CrimpRow[])[] {
+function byLine(rows: readonly CrimpRow[], { pieceOf }: Ground): readonly (readonly CrimpRow[])[] {
   const groups = new Map<string, CrimpRow[]>();
   for (const row of rows) {
+    const piece = pieceOf(row);
     const own = row.assembly ? `assembly ${partKey(row.assembly)}` : `row ${row.row}`;
-    const name = row.line ? `line ${partKey(row.line)}` : own;
+    const ofLine = row.line ? `line ${partKey(row.line)}` : own;
+    // A sheet that grows week by week has each line number many times.
+    const name = piece ? `piece ${partKey(assemblyOf(piece))} ${partKey(piece.order)} ${ofLine}` : ofLine;
     const group = groups.get(name);
     if (group) group.push(row);
     else groups.set(name, [row]);
@@ -145,7 +183,11 @@ function byLine(rows: readonly CrimpRow[]): readonly (readonly CrimpRow[])[] {
 }
 
 function joined(rows: readonly CrimpRow[], cards: readonly BenchCard[], crimpsLead: boolean, ground: Ground) {
-  const isOf = (row: CrimpRow, card: BenchCard) => row.line !== '' && partKey(card.line) === partKey(row.line);
+  const isOf = (row: CrimpRow, card: BenchCard) => {
+    const piece = ground.pieceOf(row);
+    if (piece) return isOfLine(piece, card);
+    return row.line !== '' && partKey(card.line) === partKey(row.line);
+  };
   if (!crimpsLead)
     return cards.map(card =>
       recordOf(
@@ -155,27 +197,62 @@ function joined(rows: readonly CrimpRow[], cards: readonly BenchCard[], crimpsLe
       ),
     );
   const cardFor = (group: readonly CrimpRow[]) =>
-    cards.find(card => (group[0]!.line ? isOf(group[0]!, card) : card.row === group[0]!.row));
-  return byLine(rows).map(group => recordOf(group, cardFor(group), ground));
+    cards.find(card => (group[0]!.line || ground.pieceOf(group[0]!) ? isOf(group[0]!, card) : card.row === group[0]!.row));
+  return byLine(rows, ground).map(group => recordOf(group, cardFor(group), ground));
+}
+
+const isSameSheet = (one: string, other: string | undefined) => one.toLowerCase() === other?.toLowerCase();
+
+/** Job lines of the readings' own sheet, of the other one, or of the sheets that the pieces were planned from. */
+async function jobsFor(workbook: Workbook, choice: JobChoice, other: string, isPieces: boolean, wishes: RecordWishes) {
+  const whole = { ...choice, isChoice: false };
+  if (!isPieces) {
+    const own = await jobsOf(workbook, whole, wishes);
+    const elsewhere = !own && other ? await jobsOf(workbook, { ...firstCell(other), isChoice: false }, wishes) : undefined;
+    return [own ?? elsewhere].filter(each => each !== undefined);
+  }
+  const named = other ? await jobsOf(workbook, { ...firstCell(other), isChoice: false }, wishes) : undefined;
+  return named ? [named] : jobsOfPieces(workbook);
 }
 
 /**
- * Reads the records of the selected lines: readings and job data from the selected table, and from another sheet what it lacks.
+ * Reads the records of the selected lines: readings and job data from the selected table, and from another sheet what it lacks. Of job
+ * lines without readings the sheet Pieces has them.
  * @throws NothingToRecord where the sheet holds neither readings nor job lines
  */
 export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): Promise<GatheredRecords> {
   const choice = await jobChoice(workbook);
   const { sheet } = choice;
-  const other = wishes.otherSheet !== sheet && (await workbook.sheets()).includes(wishes.otherSheet) ? wishes.otherSheet : '';
+  const [sheets, pieces, gauges] = await Promise.all([workbook.sheets(), readPieces(workbook), readGauges(workbook)]);
+  const named = wishes.otherSheet !== sheet && sheets.includes(wishes.otherSheet) ? wishes.otherSheet : '';
+  const isPieces = isSameSheet(sheet, pieces?.sheet);
   const here = await readingsOf(workbook, sheet, false, wishes);
+  const other = named || (here ? '' : (pieces?.sheet ?? ''));
   const reading = here ?? (other ? await readingsOf(workbook, other, true, wishes) : undefined);
-  const jobsHere = await jobsOf(workbook, here ? { ...choice, isChoice: false } : choice, wishes);
-  const isElsewhere = !jobsHere && here !== undefined && other !== '';
-  const jobs = isElsewhere ? await jobsOf(workbook, { ...firstCell(other), isChoice: false }, wishes) : jobsHere;
-  const catalogue = reading?.catalogue ?? jobs?.catalogue;
+  const own = here ? [] : [await jobsOf(workbook, choice, wishes)].filter(each => each !== undefined);
+  const jobs = here ? await jobsFor(workbook, choice, named, isPieces, wishes) : own;
+  const catalogue = reading?.catalogue ?? jobs[0]?.catalogue;
   const uncertainty = typed(wishes.fields.uncertainty) ?? reading?.uncertainty ?? typed(wishes.crimps.uncertainty);
-  const records = joined(reading?.rows ?? [], cardsOf(jobs, wishes), here !== undefined, { catalogue, uncertainty });
-  if (records.length === 0 || (!here && !jobs)) throw new NothingToRecord(sheet);
-  const source = [`sheet ${sheet}`, other && `sheet ${other}`].filter(Boolean).join(', ');
-  return { records, handle: catalogue?.handle ?? '', source, uncertainty: uncertainty?.toString() ?? '', reading, jobs };
+  const onPieces = reading && isSameSheet(reading.sheet, pieces?.sheet);
+  const byRow = new Map((onPieces ? pieces!.pieces : []).map(piece => [piece.row, piece]));
+  const day = wishes.today ?? today();
+  const gaugesOf = (of: readonly Piece[]) => recordGauges(gauges?.gauges, of, wishes.fields, day);
+  const ground: Ground = { catalogue, uncertainty, pieceOf: ({ row }) => byRow.get(row), gaugesOf };
+  const records = joined(reading?.rows ?? [], cardsOf(jobs, wishes), here !== undefined, ground);
+  if (records.length === 0 || (!here && jobs.length === 0)) throw new NothingToRecord(sheet);
+  return {
+    records,
+    handle: catalogue?.handle ?? '',
+    source: [`sheet ${sheet}`, other && `sheet ${other}`].filter(Boolean).join(', '),
+    uncertainty: uncertainty?.toString() ?? '',
+    reading,
+    jobs: jobs[0],
+    refusals: gaugesOf(records.flatMap(record => record.pieces ?? [])).refusals,
+  };
+}
+
+/** @throws Error with a sentence where a gauge was overdue on the day it was used */
+export function refuseOverdue({ refusals }: Pick<GatheredRecords, 'refusals'>): void {
+  if (refusals.length === 0) return;
+  throw new Error(`No record with a gauge that was overdue: ${refusals.join('; ')}. Check it, or name another one.`);
 }

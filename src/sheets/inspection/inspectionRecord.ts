@@ -1,6 +1,7 @@
 import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
+import type { Piece } from '../pieces/piece';
 
 /** One crimp of a record; what is not known is undefined or "" and is left as a line to write on. Diameters in `unit`. */
 export interface RecordCrimp {
@@ -49,11 +50,20 @@ export interface InspectionRecord {
   readonly unit: LengthUnit;
   readonly workingPressure: Pressure | undefined;
   readonly crimps: readonly RecordCrimp[];
+  /** The pieces as the sheet Pieces has them, without those that were scrapped; none where the record is not from there. */
+  readonly pieces?: readonly Piece[];
+  /** Numbers of the pieces that were scrapped. */
+  readonly scrapped?: readonly string[];
+  /** What was measured with: each gauge with its resolution and when its check is due. */
+  readonly gauges?: readonly string[];
   readonly problems: readonly string[];
 }
 
 /** What the user writes for all chosen lines; "" = a line to write on. */
 export interface RecordFields {
+  readonly workshop: string;
+  readonly customer: string;
+  readonly number: string;
   readonly operator: string;
   readonly machine: string;
   readonly dieSet: string;
@@ -74,6 +84,9 @@ export interface RecordFields {
 }
 
 export const FRESH_FIELDS: RecordFields = {
+  workshop: '',
+  customer: '',
+  number: '',
   operator: '',
   machine: '',
   dieSet: '',

@@ -33,10 +33,26 @@ function couplingFact(record: InspectionRecord): readonly Fact[] {
   return coupling === undefined ? [] : [{ label: 'Coupling, all ends', value: coupling }];
 }
 
+const gaugeFact = ({ gauges = [] }: InspectionRecord): readonly Fact[] =>
+  gauges.length > 0 ? [{ label: 'Measured with', value: gauges.join('; ') }] : [];
+
+const scrappedFact = ({ scrapped = [] }: InspectionRecord): readonly Fact[] =>
+  scrapped.length > 0 ? [{ label: 'Scrapped, not in this record', value: scrapped.join(', ') }] : [];
+
+/** How a mean near a limit is decided, in words. Source: ISO 14253-1, as CRIMPCHECK has it. */
+export function decisionRule({ fields }: RecordOptions, { unit }: InspectionRecord): string {
+  const uncertainty = fields.uncertainty.trim();
+  if (uncertainty === '') return 'Decision rule: the mean against its limits as measured; the uncertainty is not stated.';
+  return `Decision rule: in spec only where the mean lies inside its limits by more than U = ${uncertainty} ${unit} (k = 2); nearer to a limit it is UNSURE (ISO 14253-1).`;
+}
+
 /** What was made, of what, by whom, on what, measured with what. */
 export function workFacts(record: InspectionRecord, { fields, handle }: RecordOptions): readonly Fact[] {
   const uncertainty = fields.uncertainty.trim();
   return [
+    { label: 'Workshop', value: fields.workshop },
+    { label: 'Customer', value: fields.customer },
+    { label: 'Record no.', value: fields.number },
     { label: 'Assembly', value: record.assembly },
     { label: 'Order', value: record.order },
     { label: 'Quantity', value: record.quantity },
@@ -53,6 +69,8 @@ export function workFacts(record: InspectionRecord, { fields, handle }: RecordOp
     { label: 'Caliper calibrated', value: fields.caliperChecked },
     { label: 'Uncertainty U (k = 2)', value: uncertainty && `${uncertainty} ${record.unit}` },
     { label: 'Catalogue', value: handle },
+    ...gaugeFact(record),
+    ...scrappedFact(record),
   ];
 }
 
@@ -89,6 +107,11 @@ export function diameter(value: Decimal | undefined, unit: InspectionRecord['uni
 export function readingTexts({ crimps }: InspectionRecord, { readings }: RecordCrimp, count: number): readonly string[] {
   const places = Math.max(0, ...crimps.flatMap(crimp => crimp.readings.map(reading => reading?.decimalPlaces() ?? 0)));
   return Array.from({ length: count }, (_, index) => readings[index]?.toFixed(Math.min(READ_PLACES, places)) ?? '');
+}
+
+/** Target of a crimp with the decimals of its limits; "" where it is not known. */
+export function targetText({ target, smallest }: RecordCrimp): string {
+  return target?.toFixed(Math.min(4, Math.max(target.decimalPlaces(), smallest?.decimalPlaces() ?? 0))) ?? '';
 }
 
 /** Limits of a crimp's mean with equal decimals; "" where they are not known. */

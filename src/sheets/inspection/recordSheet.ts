@@ -9,16 +9,20 @@ import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
 import type { InspectionRecord, RecordCrimp, RecordOptions } from './inspectionRecord';
 import {
   crimpLimits,
+  decisionRule,
   diameter,
   proofFacts,
   readingCount,
   readingTexts,
   RECORD_CAUTIONS,
   recordStops,
+  targetText,
   verdictText,
   workFacts,
   type Fact,
 } from './recordFacts';
+import { PIECE_HEADINGS, pieceTexts } from './recordPieces';
+import { recordResult } from './recordResult';
 
 /** Label and value side by side, three pairs a row of the facts. */
 const PAIRS = 3;
@@ -31,7 +35,7 @@ const FACT_POINTS = 20;
 const USUAL_WIDTH = 64;
 const MARGIN = 34;
 /** Widths before the readings, of one reading, and after them. */
-const [BEFORE, READING, AFTER] = [[44, 34, 92, 48, 48], 52, [56, 92, 50, 88]] as const;
+const [BEFORE, READING, AFTER] = [[44, 34, 92, 48, 48], 52, [56, 52, 92, 50, 88]] as const;
 
 const widthsFor = (readings: number): readonly number[] => [
   ...BEFORE,
@@ -61,28 +65,49 @@ function crimpRow(crimp: RecordCrimp, record: InspectionRecord, readings: number
   const { unit } = record;
   const values = readingTexts(record, crimp, readings);
   const spread = crimp.spread?.toString() ?? '';
-  const cells = [crimp.piece, crimp.end, crimp.fitting, crimp.die, crimp.dial, ...values];
-  return { kind: 'crimp', cells: [...cells, diameter(crimp.mean, unit), crimpLimits(crimp), spread, verdictText(crimp)] };
+  const cells = [crimp.piece, crimp.end, crimp.fitting, crimp.die, crimp.dial, ...values, diameter(crimp.mean, unit)];
+  return { kind: 'crimp', cells: [...cells, targetText(crimp), crimpLimits(crimp), spread, verdictText(crimp)] };
 }
 
 function resultText(name: string, noted: string): string {
   return noted ? `${name}: ${noted}` : `${name}: ☐ none ☐ found`;
 }
 
+const SIGNATURES = ['Date', '', '', '', 'Made and measured', '', '', '', 'Tested'];
+
+/** A piece a line: its cells stand in one row, parted by their headings. */
+function pieceRows(record: InspectionRecord): readonly RecordRow[] {
+  const rows = pieceTexts(record);
+  if (rows.length === 0) return [];
+  const said = rows.flatMap(([piece = '', ...others]) => {
+    const facts = others.flatMap((value, index) => (value === '' ? [] : [`${PIECE_HEADINGS[index + 1]!}: ${value}`]));
+    return text('text', [piece, ...facts].join(' · '));
+  });
+  return [{ kind: 'heading', cells: ['Pieces'] }, ...said];
+}
+
 function recordRows(record: InspectionRecord, options: RecordOptions, readings: number): readonly RecordRow[] {
   const { leak, slip, twist } = options.result;
+  // A record of something rejected has no line to release it on.
+  const isRejected = recordResult(record, options.result).kind === 'rejected';
   const numbers = Array.from({ length: readings }, (_, index) => index + 1);
   return [
     { kind: 'title', cells: [`Inspection record: ${[record.title, record.label].filter(Boolean).join(', ')}`] },
+    ...text('stop', recordResult(record, options.result).sentence),
     ...recordStops(record).flatMap(stop => text('stop', `LOOK: ${stop}`)),
     ...factRows(workFacts(record, options)),
     ...text('text', `Crimp diameters in ${record.unit}: ${WHERE_TO_MEASURE}. The mean counts.`),
-    { kind: 'heading', cells: ['piece', 'end', 'coupling', 'die', 'dial', ...numbers, 'mean', 'limits', 'spread', 'verdict'] },
+    {
+      kind: 'heading',
+      cells: ['piece', 'end', 'coupling', 'die', 'dial', ...numbers, 'mean', 'target', 'limits', 'spread', 'verdict'],
+    },
     ...record.crimps.map(crimp => crimpRow(crimp, record, readings)),
+    ...text('text', decisionRule(options, record)),
+    ...pieceRows(record),
     { kind: 'heading', cells: ['Proof test'] },
     ...factRows(proofFacts(record, options)),
     ...text('text', [resultText('Leak', leak), resultText('Slip of a coupling', slip), resultText('Twist', twist)].join('     ')),
-    { kind: 'sign', cells: ['Date', '', '', '', 'Made and measured', '', '', '', 'Tested'] },
+    { kind: 'sign', cells: isRejected ? SIGNATURES : [...SIGNATURES, '', '', 'Released'] },
     ...text('text', `${options.source}, ${options.today}. ${RECORD_CAUTIONS.join(' ')}`),
   ];
 }

@@ -1,6 +1,6 @@
 /** Looks of the printed records: black on white, sizes in points and millimetres, for A4 and Letter. */
 export const RECORD_STYLE = `
-@page { margin: 12mm; }
+@page { margin: 12mm; @bottom-right { content: counter(page) " of " counter(pages); font: 7pt sans-serif; } }
 * { box-sizing: border-box; }
 body { margin: 0; font: 9.5pt/1.3 system-ui, "Segoe UI", "DejaVu Sans", sans-serif; color: #000; background: #fff; }
 .record { max-width: 186mm; margin: 0 auto; break-after: page; }
@@ -9,6 +9,11 @@ header { display: flex; justify-content: space-between; align-items: baseline; g
 h1 { font-size: 16pt; margin: 0; }
 h2 { font-size: 12pt; margin: 4mm 0 1mm; }
 header p { font-size: 12pt; margin: 0; text-align: right; }
+.result { font-size: 12pt; border: 0.5mm solid #000; padding: 1mm 2mm; margin: 2mm 0; }
+.result.rejected { border-width: 1mm; }
+tbody th { white-space: nowrap; }
+.rule { font-size: 7.5pt; margin: 1mm 0 2.5mm; }
+.pieces td, .pieces th { font-size: 7.5pt; height: 5.5mm; overflow-wrap: anywhere; }
 .stop { border: 0.7mm double #000; padding: 0.8mm 2mm; margin: 1.5mm 0; }
 dl { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1.2mm 5mm; margin: 2.5mm 0; }
 dl div { min-width: 0; }

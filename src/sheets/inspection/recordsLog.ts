@@ -6,6 +6,7 @@ import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook'
 import { appendRows, type Appended, type GrowingColumn } from '../print/appendRows';
 import { plainHeading } from '../table/heading';
 import type { WrittenCell } from '../print/sheetWriter';
+import type { Piece } from '../pieces/piece';
 import type { InspectionRecord, RecordCrimp, RecordOptions } from './inspectionRecord';
 import { proofPressure, readingCount } from './recordFacts';
 
@@ -26,6 +27,9 @@ interface Row {
   readonly options: RecordOptions;
 }
 
+/** The piece that a crimp is of, where the record is from the sheet Pieces. */
+const pieceOf = ({ pieces = [] }: InspectionRecord, { piece }: RecordCrimp) => pieces.find(each => each.piece === piece);
+
 interface RecordColumn extends GrowingColumn {
   readonly cell: (row: Row) => WrittenCell;
 }
@@ -37,6 +41,9 @@ const column = (heading: string, width: number, cell: RecordColumn['cell'], form
   ...(format ? { format } : {}),
 });
 
+const lengthCell = (piece: Piece | undefined): WrittenCell =>
+  piece?.finished ? `${piece.finished.value} ${piece.finished.unit.symbol}` : '';
+
 /** The columns of the sheet, with one for each of so many readings. */
 const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('Date', 70, ({ options }) => date(options.today), DATE),
@@ -47,7 +54,7 @@ const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('End', 34, ({ crimp }) => crimp.end),
   column('Quantity', 50, ({ record }) => (record.quantity ? Number(record.quantity) : '')),
   column('Hose', 100, ({ record }) => record.hose),
-  column('Hose lot', 70, ({ record, options }) => record.hoseLot || options.fields.hoseLot),
+  column('Hose lot', 70, ({ record, crimp, options }) => pieceOf(record, crimp)?.lot || record.hoseLot || options.fields.hoseLot),
   column('Hose made', 70, ({ record, options }) => date(record.hoseMade || options.fields.hoseMade), DATE),
   column('Coupling', 170, ({ crimp }) => crimp.fitting),
   column('Coupling lot', 70, ({ crimp, options }) => crimp.fittingLot || options.fields.fittingLot),
@@ -56,7 +63,11 @@ const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('Machine', 110, ({ crimp, options }) => crimp.machine || options.fields.machine),
   column('Die set', 50, ({ crimp, options }) => options.fields.dieSet || crimp.die),
   column('Dial', 44, ({ crimp }) => (crimp.dial === '' ? '' : Number(crimp.dial))),
-  column('Caliper', 80, ({ options }) => options.fields.caliper),
+  column(
+    'Caliper',
+    80,
+    ({ record, crimp, options }) => options.fields.caliper || (pieceOf(record, crimp)?.gauges.join('; ') ?? ''),
+  ),
   column('Caliper calibrated', 76, ({ options }) => date(options.fields.caliperChecked), DATE),
   column('Unit', 34, ({ record }) => record.unit),
   ...Array.from({ length: readings }, (_, index) =>
@@ -73,6 +84,10 @@ const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('Proof pressure', 60, ({ record, options }) => number(proofPressure(record, options.fields)?.value)),
   column('Pressure unit', 50, ({ record }) => record.workingPressure?.unit ?? ''),
   column('Proof factor', 50, ({ options }) => typed(options.fields.factor)),
+  column('Tested at', 60, ({ record, crimp }) => number(pieceOf(record, crimp)?.testedAt?.value)),
+  column('Tested for (s)', 56, ({ record, crimp }) => pieceOf(record, crimp)?.testedFor ?? ''),
+  column('Finished length', 60, ({ record, crimp }) => lengthCell(pieceOf(record, crimp))),
+  column('Use by', 60, ({ record, crimp }) => pieceOf(record, crimp)?.useBy ?? ''),
   column('Rule from', 110, ({ options }) => options.fields.rule),
   column('Medium', 70, ({ options }) => options.fields.medium),
   column('Gauge', 70, ({ options }) => options.fields.gauge),

@@ -32,6 +32,16 @@ export interface CrimpEnd {
   readonly problem?: string | undefined;
 }
 
+/** A piece of a card's line, as the sheet Pieces has it. */
+export interface CardPiece {
+  readonly piece: string;
+  readonly lot: string;
+  readonly reel: string;
+  readonly useBy: string;
+  /** It keeps its number, but is made no more. */
+  readonly isScrapped: boolean;
+}
+
 /** What one bench card is about: one line of the job sheet. */
 export interface BenchCard {
   readonly row: number;
@@ -64,6 +74,12 @@ export interface BenchCard {
   readonly problems: readonly string[];
   /** Something to know about it though it can be made. */
   readonly notes: readonly string[];
+  /** Pieces that were planned, with their lots; none before a cut list was written. */
+  readonly pieces?: readonly CardPiece[];
+  /** `2026-10-09`, or as its cell has it; "" where the sheet does not say. */
+  readonly due?: string;
+  /** Crimper; "" where nobody named one. */
+  readonly machine?: string;
 }
 
 /** Limits of the cut: what the limits of the finished length leave. They lie about the wanted length, not about the rounded one. */

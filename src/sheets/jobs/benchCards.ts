@@ -1,6 +1,8 @@
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import { lengthIn, lengthUnitOf, type Length, type LengthUnit } from '../../core/units/lengthUnit';
+import { cardPieces } from '../pieces/cardPieces';
+import type { Piece } from '../pieces/piece';
 import { usualStep } from '../table/benchStep';
 import type { BenchCard } from './benchCard';
 import { benchCut } from './benchRounding';
@@ -74,12 +76,18 @@ export function benchCardOf(line: JobLine, { catalogue }: Pick<Jobs, 'catalogue'
     // What an end has no data for stands with that end.
     problems: stops.filter(stop => !ofEnds.has(stop)),
     notes,
+    due: line.due,
+    machine: source.machine,
   };
 }
 
-/** The cards of all lines that are open, those that must not be made among them; done and planned ones have none. */
-export function benchCards(jobs: Pick<Jobs, 'lines' | 'catalogue'>, options: CardOptions): readonly BenchCard[] {
+/** The cards of all lines that are open, with their pieces where some were planned, those that must not be made among them; done and planned ones have none. */
+export function benchCards(
+  jobs: Pick<Jobs, 'lines' | 'catalogue'>,
+  options: CardOptions,
+  pieces: readonly Piece[] = [],
+): readonly BenchCard[] {
   return jobs.lines
     .filter(({ standing, quantity }) => (standing.kind === 'ready' || standing.kind === 'stop') && quantity !== 0)
-    .map(line => benchCardOf(line, jobs, options));
+    .map(line => ({ ...benchCardOf(line, jobs, options), pieces: cardPieces(pieces, line) }));
 }

@@ -25,6 +25,12 @@ export interface CutLine {
   readonly limits?: LengthRange | undefined;
   /** Something to know about it though it can be cut. */
   readonly note?: string | undefined;
+  /** Number of the piece that waits for this cut; else the cut is for a line of the job sheet. */
+  readonly waits?: string | undefined;
+  /** Only what the line still wants beside its pieces is cut: each cut is a piece more. */
+  readonly isMore?: boolean | undefined;
+  /** The line is made once more, though its pieces are in work or done. */
+  readonly isAgain?: boolean | undefined;
 }
 
 /** Names of hoses are compared without case and outer blanks. */

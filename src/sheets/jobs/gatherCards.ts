@@ -2,6 +2,7 @@ import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { measureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
+import { readPieces } from '../pieces/readPieces';
 import type { BenchCard } from './benchCard';
 import { benchCards } from './benchCards';
 import { readJobs, type JobChoice, type Jobs, type JobWishes } from './readJobs';
@@ -36,5 +37,6 @@ export async function gatherCards(workbook: Workbook, wishes: CardWishes, choice
   const step = { value: wishes.step, unit: measureUnit('length', unit)! };
   const jobs = await readJobs(workbook, { ...rest, step, pressureUnit: measureUnit('pressure', pressureUnit) }, choice);
   const source = [`sheet ${jobs.choice.sheet}`, jobs.catalogue?.handle].filter(Boolean).join(', ');
-  return { jobs, cards: benchCards(jobs, { unit, step, machine }), source };
+  const pieces = (await readPieces(workbook))?.pieces;
+  return { jobs, cards: benchCards(jobs, { unit, step, machine }, pieces), source };
 }

@@ -77,21 +77,31 @@ export function jobStatusChanges(
 }
 
 /**
- * A column Status to the right of a job table that has none.
+ * A column Status to the right of a job table that has none, with the status of the lines that have pieces.
  * @returns undefined where something stands there
  */
-export function addStatusColumn({ table, reader: { cells } }: JobTable): Writing | undefined {
+export function addStatusColumn(
+  { table, reader: { cells } }: JobTable,
+  pieces: readonly Piece[] = [],
+  lines: readonly JobLine[] = [],
+): Writing | undefined {
   const { block } = table;
   const column = block.column + block.columns;
   const rows = Array.from({ length: block.rows }, (_, index) => block.row + index);
   if (!rows.every(row => cells.isEmpty(row, column))) return undefined;
-  const where = { sheet: table.sheet, address: addressOf({ row: block.row, column, rows: 1, columns: 1 }) };
+  const at = (row: number) => ({ sheet: table.sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) });
+  const own = lines.filter(({ sheet, row }) => sheet === table.sheet && rows.includes(row - 1));
+  const statuses = own.flatMap(line => {
+    const status = lineStatus(pieces, line);
+    return status === '' ? [] : [{ where: at(line.row - 1), status }];
+  });
+  const written = [{ where: at(block.row), status: 'Status' }, ...statuses];
   return {
     changes: [
-      { kind: 'values', at: where, values: [['Status']] },
-      { kind: 'style', at: where, style: { bold: true, wrap: true } },
+      ...written.map(({ where, status }): Change => ({ kind: 'values', at: where, values: [[status]] })),
+      { kind: 'style', at: at(block.row), style: { bold: true, wrap: true } },
     ],
-    undo: [{ kind: 'values', at: where, values: [['']] }],
+    undo: written.map(({ where }): Change => ({ kind: 'values', at: where, values: [['']] })),
     told: `Column Status added to sheet ${table.sheet}.`,
   };
 }

@@ -1,4 +1,5 @@
 import { lengthIn } from '../../core/units/lengthUnit';
+import { convertMeasure } from '../../core/units/measureUnit';
 import type { Piece, PieceEnd, PieceStatus } from './piece';
 
 /** The way of a piece; a scrapped one has left it. */
@@ -27,6 +28,14 @@ export const isCrimpedEnd = ({ fitting, die, target }: PieceEnd): boolean => fit
 const isMeasured = ({ readings }: PieceEnd) => readings.length > 0 && readings.every(reading => reading !== undefined);
 const isBegun = ({ readings }: PieceEnd) => readings.some(reading => reading !== undefined);
 
+/** Says where a test did not reach the pressure that was asked for; undefined where it did, or nobody tested. */
+function shortfallOf({ testPressure, testedAt }: Piece): string | undefined {
+  if (!testPressure || !testedAt) return undefined;
+  const asked = convertMeasure(testPressure.value, testPressure.unit, testedAt.unit);
+  if (testedAt.value.gte(asked)) return undefined;
+  return `tested at ${testedAt.value} of ${asked.toDecimalPlaces(1)} ${testedAt.unit.symbol}`;
+}
+
 const REJECTED = /^(?:TIGHT|LOOSE|OVAL|UNSURE|REJECTED|SHORT|LONG)$/i;
 
 /** `SHORT` or `LONG` where the finished length is out of its limits, else `IN SPEC`; "" where it cannot be judged. */
@@ -37,13 +46,15 @@ export function judgeFinishedLength({ finished, shortest, longest }: Pick<Piece,
   return longest && length.gt(lengthIn(longest, 'mm')) ? 'LONG' : 'IN SPEC';
 }
 
-/** Why a piece cannot be released: verdicts other than IN SPEC. */
+/** Why a piece cannot be released: verdicts other than IN SPEC, and a test below the pressure that was asked for. */
 export function rejections(piece: Piece): readonly string[] {
   const { ends, lengthVerdict } = piece;
   const length = lengthVerdict || judgeFinishedLength(piece);
+  const pressure = shortfallOf(piece);
   return [
     ...ends.flatMap(({ verdict }, index) => (REJECTED.test(verdict) ? [`end ${index === 0 ? 'A' : 'B'} ${verdict}`] : [])),
     ...(REJECTED.test(length) ? [`finished length ${length}`] : []),
+    ...(pressure ? [pressure] : []),
   ];
 }
 

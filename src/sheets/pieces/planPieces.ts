@@ -6,7 +6,7 @@ import type { Writing } from '../print/writing';
 import { changePiece, type PieceChanges } from './changePiece';
 import { growPieces } from './growPieces';
 import { PieceNumbers } from './nextNumber';
-import { pieceKey, type Piece } from './piece';
+import { pieceKey, type Piece, type PieceEnd } from './piece';
 import type { PieceBook } from './pieceBook';
 import type { PieceCells } from './pieceCells';
 import type { PieceRole, PieceUnits } from './pieceColumns';
@@ -25,6 +25,8 @@ export interface PlannedPiece {
     readonly waits?: string | undefined;
     /** Only what the line still wants beside its pieces was planned: each cut is a piece more. */
     readonly isMore?: boolean | undefined;
+    /** The line is made once more: its cuts are added however many pieces there are. */
+    readonly isAgain?: boolean | undefined;
   };
   /** Which piece of the line in this plan: 1 … */
   readonly piece: number;
@@ -59,6 +61,10 @@ export interface PiecePlan {
   readonly unchanged: readonly string[];
   /** Worth telling: more cuts than a line wants, numbers of another job. */
   readonly notes: readonly string[];
+  /** The number of the piece that each cut becomes; a cut that becomes none is missing. */
+  readonly numberOf: ReadonlyMap<PlannedPiece, string>;
+  /** The pieces as they are once this is written, as far as the status of their lines goes. */
+  readonly after: readonly Piece[];
 }
 
 interface Cut {
@@ -66,12 +72,58 @@ interface Cut {
   readonly reel: ReelOfPieces['rack'];
 }
 
+const NO_END: PieceEnd = {
+  fitting: '',
+  lot: '',
+  die: '',
+  dial: undefined,
+  target: undefined,
+  tolerance: undefined,
+  readings: [],
+  verdict: '',
+};
+
+/** A piece that was planned just now, as far as its line's status goes. */
+const newPiece = ({ line, label, order, hose }: JobLine, piece: string): Piece => ({
+  sheet: '',
+  row: 0,
+  piece,
+  line,
+  label,
+  order,
+  hose,
+  lot: '',
+  reel: '',
+  cutLength: undefined,
+  overall: undefined,
+  shortest: undefined,
+  longest: undefined,
+  ends: [NO_END, NO_END],
+  ferruleLot: '',
+  machine: '',
+  finished: undefined,
+  lengthVerdict: '',
+  testPressure: undefined,
+  testedAt: undefined,
+  testedFor: undefined,
+  gauges: [],
+  flushed: false,
+  capped: false,
+  by: '',
+  date: undefined,
+  status: 'planned',
+  replaces: '',
+  useBy: '',
+  note: '',
+  problems: [],
+});
+
 const UNTRACED: ReadonlySet<PieceRole> = new Set(['status']);
 
 /** All cuts in the order of work. */
 function cutsInOrder(reels: readonly ReelOfPieces[], order: readonly number[]): readonly Cut[] {
   const rank = new Map(order.map((row, index) => [row, index]));
-  const of = ({ cut }: Cut) => rank.get(cut.line.row) ?? order.length;
+  const of = ({ cut }: Cut) => (cut.line.waits === undefined ? rank.get(cut.line.row) : undefined) ?? order.length;
   return reels
     .flatMap(({ rack, cuts }) => cuts.map(cut => ({ cut, reel: rack })))
     .sort((a, b) => of(a) - of(b) || a.cut.line.row - b.cut.line.row || a.cut.piece - b.cut.piece);
@@ -79,6 +131,8 @@ function cutsInOrder(reels: readonly ReelOfPieces[], order: readonly number[]): 
 
 class PiecePlanner {
   readonly rows: (PieceCells & { readonly piece: string })[] = [];
+  readonly added: Piece[] = [];
+  readonly numberOf = new Map<PlannedPiece, string>();
   readonly replanned: string[] = [];
   readonly unchanged: string[] = [];
   readonly notes: string[] = [];
@@ -116,6 +170,7 @@ class PiecePlanner {
 
   /** Puts a piece that stands there on the reel of this plan. */
   private replan(pieces: Pieces, piece: Piece, cut: Cut): void {
+    this.numberOf.set(cut.cut, piece.piece);
     const changes = changePiece(pieces, piece, { ...this.reelCells(cut), status: 'planned' }, this.options.now, UNTRACED);
     if (changes.changes.length === 0) this.unchanged.push(piece.piece);
     else {
@@ -142,7 +197,8 @@ class PiecePlanner {
       this.notes.push(`Not in this plan, though planned before: ${names.join(', ')}.`);
     }
     const more = cuts.slice(again.length);
-    const added = line.quantity === undefined ? more : more.slice(0, open);
+    const isAll = line.quantity === undefined || cuts.some(({ cut }) => cut.line.isAgain);
+    const added = isAll ? more : more.slice(0, open);
     if (added.length < more.length) {
       const there = good.length - planned.length;
       const are = there === 1 ? 'is 1 piece' : `are ${there} pieces`;
@@ -156,8 +212,17 @@ class PiecePlanner {
     }
     for (const cut of added) {
       const cells = plannedCells(line, this.lengthOf(cut), this.options);
-      this.rows.push({ ...cells, ...this.reelCells(cut), piece: this.numbers.next(assembly) });
+      const piece = this.numbers.next(assembly);
+      this.rows.push({ ...cells, ...this.reelCells(cut), piece });
+      this.numberOf.set(cut.cut, piece);
+      this.added.push(newPiece(line, piece));
     }
+  }
+
+  /** All pieces as they are once this is written. */
+  get after(): readonly Piece[] {
+    const again = new Set(this.replanned);
+    return [...this.all.map(piece => (again.has(piece.piece) ? { ...piece, status: 'planned' as const } : piece)), ...this.added];
   }
 }
 
@@ -207,5 +272,7 @@ export function planPieces(
     replanned: planner.replanned,
     unchanged: planner.unchanged,
     notes: planner.notes,
+    numberOf: planner.numberOf,
+    after: planner.after,
   };
 }

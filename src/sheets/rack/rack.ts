@@ -14,6 +14,7 @@ import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { madeDay } from './hoseAge';
 import type { StockRow } from './rackRow';
+import { newestRack } from './newestRack';
 import { rackLikeness, rackTable, type RackTable } from './rackTable';
 
 /** The stock of a sheet, and what was left out of it. */
@@ -31,7 +32,7 @@ const waysOf = (catalogue: Catalogue | undefined) => ({
   unit: catalogue?.units.length,
 });
 
-/** Sheets that hold a rack, the likeliest first. */
+/** Sheets that hold a rack: the one that the newest cut list left first, then the likeliest. */
 export async function rackSheets(workbook: Workbook): Promise<readonly string[]> {
   const [names, catalogue] = await Promise.all([workbook.sheets(), workbookCatalogue(workbook).then(found => found?.catalogue)]);
   const ways = waysOf(catalogue);
@@ -46,9 +47,11 @@ export async function rackSheets(workbook: Workbook): Promise<readonly string[]>
       return { name, likeness: Math.max(0, ...racks.map(rackLikeness)) };
     }),
   );
+  const newest = await newestRack(workbook);
+  const rank = ({ name, likeness }: (typeof found)[number]) => (name === newest ? Infinity : likeness);
   return found
     .filter(({ likeness }) => likeness > 0)
-    .sort((a, b) => b.likeness - a.likeness)
+    .sort((a, b) => (rank(a) === rank(b) ? 0 : rank(b) - rank(a)))
     .map(({ name }) => name);
 }
 

@@ -1,4 +1,5 @@
 import type { BenchCard } from '../jobs/benchCard';
+import { PieceNumbers } from '../pieces/nextNumber';
 import { lengthText } from '../table/lengthText';
 
 /** What stands on the tag of one assembly. Source of the marking: DGUV 209-071, 4.3 (maker, maximum pressure with unit, year and month). */
@@ -11,6 +12,10 @@ export interface Tag {
   readonly made: string;
   readonly length: string;
   readonly label: string;
+  /** Lot of the hose; "" where it is not known. */
+  readonly lot?: string;
+  /** `2032-10`; "" where nobody says how long it may be used. */
+  readonly useBy?: string;
 }
 
 /** How tags are numbered and marked. */
@@ -21,26 +26,43 @@ export interface TagOptions {
   readonly prefix: string;
   /** Day of making, `2026-10-05`. */
   readonly today: string;
+  /** Until when assemblies made today may be used, `2032-10`, where their rows on sheet Pieces do not say. */
+  readonly useBy?: string;
 }
 
-/** Number of one assembly: the sheet's, else prefix and line; a line of several counts its pieces: `117-2`. */
-function assemblyNumber({ assembly, line, quantity }: BenchCard, piece: number, prefix: string): string {
-  const number = assembly || `${prefix}${line}`;
-  return quantity > 1 ? `${number}-${piece}` : number;
+interface TaggedPiece {
+  readonly number: string;
+  readonly lot: string;
+  readonly useBy: string;
 }
+
+/** The pieces of a line as the sheet Pieces numbers them; those that nobody has planned yet get the numbers they will have. */
+function piecesFor({ assembly, line, quantity, pieces = [] }: BenchCard, prefix: string): readonly TaggedPiece[] {
+  const planned = pieces.filter(({ isScrapped }) => !isScrapped).map(({ piece, lot, useBy }) => ({ number: piece, lot, useBy }));
+  const numbers = new PieceNumbers(pieces);
+  const open = Math.max(0, quantity - planned.length);
+  const next = Array.from({ length: open }, () => ({ number: numbers.next(assembly || `${prefix}${line}`), lot: '', useBy: '' }));
+  return [...planned, ...next];
+}
+
+/** What stands in the last lines of a tag: made, use by, length, lot. */
+export const smallLines = ({ made, useBy = '', length, lot = '' }: Tag): string =>
+  [made, useBy && `use by ${useBy}`, length, lot && `lot ${lot}`].filter(Boolean).join(' · ');
 
 const makeable = (cards: readonly BenchCard[]) => cards.filter(({ isStop }) => !isStop);
 
 /** One tag an assembly, in the order of the lines; lines that must not be made get none. */
-export function tagsOf(cards: readonly BenchCard[], { maker, prefix, today }: TagOptions): readonly Tag[] {
+export function tagsOf(cards: readonly BenchCard[], { maker, prefix, today, useBy: until = '' }: TagOptions): readonly Tag[] {
   return makeable(cards).flatMap(card =>
-    Array.from({ length: card.quantity }, (_, index) => ({
+    piecesFor(card, prefix).map(({ number, lot, useBy }) => ({
       maker,
-      number: assemblyNumber(card, index + 1, prefix),
+      number,
       pressure: card.workingPressure && `max ${card.workingPressure} ${card.pressureUnit}`,
       made: today.slice(0, 7),
       length: card.overall ? `${lengthText(card.overall, card.unit)} ${card.unit}` : '',
       label: card.label,
+      lot,
+      useBy: useBy || until,
     })),
   );
 }

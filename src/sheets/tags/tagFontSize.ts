@@ -1,5 +1,5 @@
 import type { LabelSheet } from './labelSheets';
-import type { Tag } from './tag';
+import { smallLines, type Tag } from './tag';
 
 /** Sizes of the lines of a tag, as shares of its font size. */
 export const TAG_LINES = { maker: 1, number: 1.35, pressure: 1.2, made: 1 } as const;
@@ -53,7 +53,7 @@ export function tagFontSize(tag: Tag, sheet: LabelSheet): number | undefined {
     [tag.maker, TAG_LINES.maker, 'plain'],
     [tag.number, TAG_LINES.number, 'bold'],
     [tag.pressure ?? '', TAG_LINES.pressure, 'bold'],
-    [`${tag.made} · ${tag.length}`, TAG_LINES.made, 'plain'],
+    [smallLines(tag), TAG_LINES.made, 'plain'],
   ] as const;
   for (let size = Math.min(LARGEST, height / 4.6); size >= SMALLEST; size -= 0.25) {
     const heights = rows.map(([text, share, weight]) => {

@@ -1,7 +1,7 @@
 import { Markup, markup, printPage } from '../print/markup';
 import { labelPlace, type LabelSheet } from './labelSheets';
 import { qrPicture } from './qrPicture';
-import type { Tag } from './tag';
+import { smallLines, type Tag } from './tag';
 import { LINE_HEIGHT, qrSide, TAG_LINES, TAG_MARGIN, tagFontSize } from './tagFontSize';
 
 /** Looks of the labels; the page has the label sheet's size and no margins of its own. */
@@ -26,7 +26,7 @@ body { margin: 0; color: #000; background: #fff; font-family: system-ui, "Segoe 
 }
 
 function tagMarkup(tag: Tag, size: number, x: number, y: number): Markup {
-  return markup`<div class="tag" style="left:${x}mm;top:${y}mm;font-size:${size}pt"><div class="text"><p>${tag.maker}</p><p class="number">${tag.number}</p><p class="pressure">${tag.pressure}</p><p>${tag.made} · ${tag.length}</p></div>${new Markup(qrPicture(tag.number))}</div>`;
+  return markup`<div class="tag" style="left:${x}mm;top:${y}mm;font-size:${size}pt"><div class="text"><p>${tag.maker}</p><p class="number">${tag.number}</p><p class="pressure">${tag.pressure}</p><p>${smallLines(tag)}</p></div>${new Markup(qrPicture(tag.number))}</div>`;
 }
 
 /**

@@ -10,15 +10,27 @@ const QR_POINTS = 62;
 /** Tags as a new worksheet, one row a tag, with its QR code as a picture where the host has them; label printers print from such a table too. */
 export function tagSheet(sheet: string, tags: readonly Tag[]): readonly Change[] {
   const rated = tags.filter(tag => tag.pressure);
-  const rows = rated.map(tag => [tag.number, tag.maker, tag.pressure!, tag.made, tag.length, tag.label, tag.number]);
-  const headings = ['Number', 'Maker', 'Maximum working pressure', 'Made', 'Overall length', 'For', 'QR code'];
+  const rows = rated.map(tag => [
+    ...[tag.number, tag.maker, tag.pressure!, tag.made, tag.useBy ?? '', tag.length, tag.lot ?? '', tag.label, tag.number],
+  ]);
+  const headings = [
+    'Number',
+    'Maker',
+    'Maximum working pressure',
+    'Made',
+    'Use by',
+    'Overall length',
+    'Hose lot',
+    'For',
+    'QR code',
+  ];
   const writer = new SheetWriter(sheet)
     .format(1, 0, rows.length, headings.length, '@')
     .values(0, 0, [headings, ...rows])
     .style(0, 0, 1, headings.length, { bold: true, fill: HEAD_FILL, wrap: true })
     .style(0, 0, rows.length + 1, headings.length, { border: 'all' })
     .style(1, 0, rows.length, headings.length, { rowHeight: QR_POINTS })
-    .widths(90, 150, 100, 60, 80, 180, QR_POINTS);
+    .widths(90, 150, 100, 60, 60, 80, 70, 180, QR_POINTS);
   rated.forEach(({ number }, index) => {
     writer.picture(index + 1, headings.length - 1, 1, 1, qrPicture(number), `QR code of ${number}`);
   });

@@ -12,6 +12,7 @@ import {
   Text,
   tokens,
 } from '@fluentui/react-components';
+import { useRef } from 'react';
 import { today } from '../../sheets/table/today';
 import type { ViewProps } from '../controls/viewProps';
 import { AcceptDial } from '../controls/AcceptDial';
@@ -25,7 +26,10 @@ import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { CrimpsRead } from '../controls/CrimpsRead';
 import { AddColumns } from './AddColumns';
 import { CrimpInWork } from './CrimpInWork';
-import { useEntry } from './useEntry';
+import { PieceBar } from './PieceBar';
+import { useEntry, type WhenEntered } from './useEntry';
+import { usePiece } from './usePiece';
+import { usePieceStatus } from './usePieceStatus';
 import { VerdictCard } from './VerdictCard';
 
 const useStyles = makeStyles({
@@ -51,8 +55,13 @@ function proposalOf({ row, judgement: { next, verdict } }: EntryResult): DialPro
 /** At the bench: one crimp after the other, typed by the caliper, judged at once, written to its row. */
 export function EntryView({ workbook }: ViewProps) {
   const styles = useStyles();
-  const entry = useEntry(workbook);
-  const { state, dispatch, status, read, take, fields, setFields, setOperator, load, undo, undoRefusal } = entry;
+  const onEntered = useRef<WhenEntered>(() => {});
+  const { state, dispatch, status, read, take, fields, setFields, setOperator, load, undo, undoRefusal } = useEntry(
+    workbook,
+    (...of) => onEntered.current(...of),
+  );
+  const piece = usePiece(workbook, load);
+  const { refusal: statusRefusal, inWork } = usePieceStatus(workbook, state, piece, onEntered);
   const { rows, last, failure } = state;
   const open = rows.filter(row => !isFilled(row) && !row.problem).length;
   const report = read && crimpReport(read.reading, ({ problem }) => problem);
@@ -60,6 +69,12 @@ export function EntryView({ workbook }: ViewProps) {
   const again = () => load(rows[state.index]?.row ?? rows[0]?.row);
   return (
     <div className={styles.view}>
+      <PieceBar piece={piece} operator={state.operator} inWork={inWork} />
+      {statusRefusal && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>The status was not brought up to date: {statusRefusal}</MessageBarBody>
+        </MessageBar>
+      )}
       {status.kind === 'loading' && <Spinner label="Reading the rows" />}
       {status.kind === 'failed' && (
         <MessageBar intent="error" layout="multiline">

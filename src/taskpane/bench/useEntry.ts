@@ -8,6 +8,7 @@ import { readOptionsOf, type CrimpFields } from '../../sheets/crimps/crimpFields
 import { readCrimpSheet, type CrimpSheet } from '../../sheets/crimps/crimpSheet';
 import { crimpRowsOf, type CrimpReading } from '../../sheets/crimps/readCrimpRows';
 import { undoEntry, writeEntry } from '../../sheets/crimps/writeEntry';
+import type { EntryWriting } from '../../sheets/crimps/entryWriting';
 import type { Takeable } from '../../sheets/table/tableRows';
 import { today } from '../../sheets/table/today';
 import { useCrimpFields } from '../controls/useCrimpFields';
@@ -23,6 +24,9 @@ function now(): number {
   const clock = new Date();
   return dayNumber(today())! + (clock.getHours() * 60 + clock.getMinutes()) / 1440;
 }
+
+/** Is called when a row was written: what was, and its row as the sheet shows it. */
+export type WhenEntered = (writing: EntryWriting, row: number) => void;
 
 /** A sheet and its crimps, as they were read for the entry. */
 export interface EntrySheet {
@@ -46,8 +50,15 @@ function useMemory(workbook: Workbook, text: string | undefined, isOpen: boolean
   }, [workbook, text, isOpen]);
 }
 
-/** The entry of readings: its rows, its state, and what is written to the workbook as it goes. */
-export function useEntry(workbook: Workbook) {
+/**
+ * The entry of readings: its rows, its state, and what is written to the workbook as it goes.
+ * @param whenWritten a row was written, or taken back
+ */
+export function useEntry(workbook: Workbook, whenWritten: WhenEntered = () => {}) {
+  const onWritten = useRef(whenWritten);
+  useEffect(() => {
+    onWritten.current = whenWritten;
+  });
   const [fields, setFields] = useCrimpFields();
   const [take, setTake] = useState<ReadonlySet<Takeable>>(new Set());
   const [status, setStatus] = useState<EntryStatus>({ kind: 'loading' });
@@ -113,6 +124,7 @@ export function useEntry(workbook: Workbook) {
     void writeEntry(workbook, result.before, result.writing, state.operator, now()).then(
       () => {
         isWriting.current = false;
+        onWritten.current(result.writing, result.before.row);
         act({ type: 'written', result });
       },
       error => {
@@ -127,6 +139,7 @@ export function useEntry(workbook: Workbook) {
     if (!result || state.pending.length > 0) return;
     try {
       await undoEntry(workbook, result.before, result.writing, state.operator, now());
+      onWritten.current({ ...result.writing, cells: [] }, result.before.row);
       setUndoRefusal('');
       act({ type: 'undone', result });
     } catch (error) {

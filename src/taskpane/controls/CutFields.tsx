@@ -28,7 +28,7 @@ export function CutFields({ fields, mistakes, isAsked, racks, rack, onFields, on
   const styles = useStyles();
   const { unit } = fields;
   const text = (
-    field: 'kerf' | 'squaring' | 'keep' | 'step' | 'ageLimit',
+    field: 'kerf' | 'squaring' | 'keep' | 'handling' | 'step' | 'ageLimit' | 'useYears',
     label: string,
     hint?: string,
     disabled: boolean = false,
@@ -68,8 +68,10 @@ export function CutFields({ fields, mistakes, isAsked, racks, rack, onFields, on
         {text('kerf', `Kerf (${unit})`, '0 for a knife')}
         {text('squaring', `Squaring (${unit})`, 'Off every reel first')}
         {text('keep', `Keep from (${unit})`, 'Shortest offcut worth keeping', fields.keepsNothing)}
+        {text('handling', `Fetching a reel (${unit})`, 'Worth so much hose. Blank = nothing')}
         {text('step', `Bench step (${unit})`, 'Smallest it can cut')}
-        {text('ageLimit', 'Age limit (years)', 'Blank = no warning')}
+        {text('ageLimit', 'Age limit (years)', 'Older hose is left out. Blank = no limit')}
+        {text('useYears', 'Use by (years)', 'On tag, piece and record. Blank = none; DIN 20066 has 6')}
       </div>
       <Checkbox
         label="Nothing is kept: every offcut is scrap"
@@ -80,6 +82,11 @@ export function CutFields({ fields, mistakes, isAsked, racks, rack, onFields, on
         label="Use the oldest hose first"
         checked={fields.isOldestFirst}
         onChange={(_, { checked }) => onFields({ isOldestFirst: checked === true })}
+      />
+      <Checkbox
+        label="Print each hose on a page of its own"
+        checked={fields.pagePerHose}
+        onChange={(_, { checked }) => onFields({ pagePerHose: checked === true })}
       />
     </>
   );

@@ -18,6 +18,9 @@ export type JobTicks = Pick<JobWishes, 'take' | 'plainEnds'>;
 /** Job lines as far as they were read. */
 export type JobsView = { readonly status: 'ready'; readonly jobs: Jobs } | UnreadView;
 
+/** Lines are planned before they are made: what is done after the cut list takes them. */
+export const WITH_PLANNED: JobTicks = { take: new Set(['planned']) };
+
 interface Props {
   readonly workbook: Workbook;
   readonly view: JobsView;

@@ -15,20 +15,35 @@ const sentence = (error: unknown) => (error instanceof Error ? error.message : S
 
 const wordsOf = (cell: CellValue) => (typeof cell === 'object' ? cell.error : String(cell));
 
+/** Cells that got a formula after their value. */
+function formulaCells(changes: readonly Change[]): ReadonlySet<string> {
+  return new Set(
+    changes.flatMap(change => {
+      if (change.kind !== 'formulas') return [];
+      const { row, column } = blockOf(change.at.address)!;
+      return change.formulas.flatMap((cells, r) =>
+        cells.flatMap((formula, c) => (formula === '' ? [] : [`${change.at.sheet} ${row + r} ${column + c}`])),
+      );
+    }),
+  );
+}
+
 /** The first cell that no longer holds what was written to it; undefined where all do. */
 async function changedSince(workbook: Workbook, changes: readonly Change[]): Promise<string | undefined> {
-  for (const change of changes) {
-    if (change.kind !== 'values') continue;
-    const block = blockOf(change.at.address)!;
-    const cells = change.values.flatMap((row, r) =>
-      row.map((value, c) => ({
-        value,
-        address: addressOf({ row: block.row + r, column: block.column + c, rows: 1, columns: 1 }),
-      })),
-    );
-    const now = await workbook.read(cells.map(({ address }) => ({ sheet: change.at.sheet, address })));
-    const other = cells.find(({ value }, index) => wordsOf(now[index]!.values[0]![0]!) !== String(value));
-    if (other) return `${change.at.sheet}!${other.address}`;
+  const values = changes.flatMap(change => (change.kind === 'values' ? [change] : []));
+  const calculated = formulaCells(changes);
+  const now = await workbook.read(values.map(({ at }) => at));
+  for (const [index, { at, values: written }] of values.entries()) {
+    const block = blockOf(at.address)!;
+    for (const [r, cells] of written.entries()) {
+      for (const [c, value] of cells.entries()) {
+        const [row, column] = [block.row + r, block.column + c];
+        // What is read ends with the used part of the sheet.
+        const cell = now[index]!.values[row - now[index]!.row]?.[column - now[index]!.column] ?? '';
+        if (calculated.has(`${at.sheet} ${row} ${column}`) || wordsOf(cell) === String(value)) continue;
+        return `${at.sheet}!${addressOf({ row, column, rows: 1, columns: 1 })}`;
+      }
+    }
   }
   return undefined;
 }

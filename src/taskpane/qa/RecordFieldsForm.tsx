@@ -29,6 +29,9 @@ interface Props {
 }
 
 const WORK: readonly (readonly [keyof Stored, string])[] = [
+  ['workshop', 'Workshop'],
+  ['customer', 'Customer'],
+  ['number', 'Record no.'],
   ['operator', 'Operator'],
   ['machine', 'Machine'],
   ['dieSet', 'Die set'],

@@ -16,12 +16,14 @@ import {
   ALL_LINES,
   gatherRecords,
   NothingToRecord,
+  refuseOverdue,
   type GatheredRecords,
   type RecordWishes,
 } from '../../sheets/inspection/gatherRecords';
 import type { Takeable } from '../../sheets/table/tableRows';
 import { useCrimpFields } from '../controls/useCrimpFields';
 import { useSettledView } from '../controls/useSettledView';
+import { RecordResults } from './RecordResults';
 import { RecordsByHand } from './RecordsByHand';
 import { RecordsRead } from './RecordsRead';
 import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../sheets/inspection/inspectionRecord';
@@ -67,7 +69,9 @@ export function RecordsView({ workbook }: ViewProps) {
   const { view, refresh } = useRecords(workbook, wishes);
   const gather = async () => {
     const { fields } = wishes;
-    const { records, handle, source, uncertainty } = await gatherRecords(workbook, wishes);
+    const gathered = await gatherRecords(workbook, wishes);
+    refuseOverdue(gathered);
+    const { records, handle, source, uncertainty } = gathered;
     const options: RecordOptions = { fields: { ...fields, uncertainty }, result, handle, source, today: today() };
     return { records, options };
   };
@@ -97,13 +101,14 @@ export function RecordsView({ workbook }: ViewProps) {
   return (
     <div className={styles.view}>
       <Body1>
-        One record a line, from the selected rows with readings or job lines; one selected cell stands for its whole table. What
-        is blank is left as a line to write on.
+        One record a line, from the selected rows of Pieces, of readings, or job lines; one selected cell stands for its whole
+        table. What is blank is left as a line to write on.
       </Body1>
       {view.status === 'failed' && <Body1>{view.reason}</Body1>}
       {view.status === 'failed' && view.error instanceof NothingToRecord && (
         <RecordsByHand workbook={workbook} sheet={view.error.sheet} onCorrected={refresh} />
       )}
+      {view.status === 'ready' && <RecordResults gathered={view.gathered} result={result} />}
       {view.status === 'ready' && (
         <RecordsRead
           workbook={workbook}

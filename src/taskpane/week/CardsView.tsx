@@ -3,18 +3,20 @@ import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { freshSettings, type CutSettingsText } from '../../sheets/cutlist/cutSettings';
+import { orderOfJobs } from '../../sheets/week/orderOfJobs';
 import { benchStep } from '../../sheets/table/benchStep';
 import { today } from '../../sheets/table/today';
 import { useStored } from '../controls/useStored';
 import { cardPage, type CardOptions } from '../../sheets/benchcard/cardPage';
 import { cardSheet } from '../../sheets/benchcard/cardSheet';
 import type { CardWishes } from '../../sheets/jobs/gatherCards';
-import { JobsNote, type JobTicks } from '../controls/JobsNote';
+import { JobsNote, WITH_PLANNED, type JobTicks } from '../controls/JobsNote';
+import { FRESH_CARDS, type CardFields } from './cardFields';
+import { FRESH_ORDER, machineNow } from './orderFields';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
 import { noCrimpData } from '../../sheets/jobs/lackingData';
-import { ISO_6605_RULE } from '../../sheets/benchcard/proofTest';
 import { typedProofFactor } from '../../sheets/table/typedFields';
 
 const useStyles = makeStyles({
@@ -30,9 +32,6 @@ const useStyles = makeStyles({
   long: { gridColumn: 'span 2' },
 });
 
-const FRESH = { ...ISO_6605_RULE, machine: '', pressureUnit: 'bar' };
-export type CardFields = { -readonly [Key in keyof typeof FRESH]: string };
-
 /** What the user says about pressure and machine; what the bench can cut is said with the cut list, so that both round alike. */
 export function wishesOf(
   { machine, pressureUnit }: Pick<CardFields, 'machine' | 'pressureUnit'>,
@@ -44,16 +43,20 @@ export function wishesOf(
 /** Bench cards of the selected lines: printed, or written as a new sheet. */
 export function CardsView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
-  const [fields, setFields] = useStored<CardFields>('cards', FRESH);
+  const [fields, setFields] = useStored<CardFields>('cards', FRESH_CARDS);
   const [bench] = useStored('cuts', freshSettings('mm'));
+  const [order] = useStored('order', FRESH_ORDER);
   const [remark, setRemark] = useState<string>();
   const { value: factor, mistake } = typedProofFactor(fields.factor, 'enter it, like 2');
-  const [ticks, setTicks] = useState<JobTicks>({});
+  const [ticks, setTicks] = useState<JobTicks>(WITH_PLANNED);
   const { view, refresh, gather: read, show } = useCards(workbook, { ...wishesOf(fields, bench), ...ticks });
   const gather = async () => {
     setRemark(undefined);
     if (!factor) throw new Error(`${mistake}.`);
-    const { cards, source } = await read();
+    const { cards: unordered, source, jobs } = await read();
+    const { rows } = orderOfJobs(jobs, machineNow(order), bench.unit);
+    const rank = (row: number) => (rows.includes(row) ? rows.indexOf(row) : rows.length);
+    const cards = [...unordered].sort((a, b) => rank(a.row) - rank(b.row));
     if (cards.length === 0) throw new Error('There is no open line in the selection.');
     setRemark(noCrimpData(cards, workbook.host));
     const options: CardOptions = { rule: { factor, hold: fields.hold, source: fields.source }, source, today: today() };
@@ -85,7 +88,8 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
   return (
     <div className={styles.view}>
       <Body1>
-        One card a line, two a page, from the selected job lines; set-ups come from the sheet, else from the Catalogue.
+        One card a line, two a page, in the order of work, from the selected job lines; set-ups come from the sheet, else from the
+        Catalogue. Print them after the cut list: then they name pieces and lots.
       </Body1>
       <div className={styles.grid}>
         {text('factor', 'Proof factor', '× working pressure', mistake)}

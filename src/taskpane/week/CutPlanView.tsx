@@ -14,6 +14,7 @@ import { CutResults } from './CutResults';
 import { RackByHand } from './RackByHand';
 import { useOnSheets } from '../controls/useOnSheets';
 import type { ViewProps } from '../controls/viewProps';
+import { useCutsOptions } from './useCutsOptions';
 import { useCutPlans, type ReadyCuts } from './useCutPlans';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
@@ -50,7 +51,8 @@ export function CutPlanView({
   const [racks, look] = useRacks(workbook);
   const rack = racks.includes(chosenRack) ? chosenRack : (racks[0] ?? '');
   const { settings, mistakes } = readSettings(fields);
-  const { view, plan, cancel, write } = useCutPlans(workbook, solve, plansAtOnce);
+  const { view, plan, cancel, write, addStatus, writing } = useCutPlans(workbook, solve, plansAtOnce);
+  const optionsOf = useCutsOptions();
   const start = async () => {
     setIsAsked(true);
     leadToMistake();
@@ -102,8 +104,10 @@ export function CutPlanView({
       {view.status === 'ready' && (
         <CutResults
           view={view}
+          writing={writing}
           workbook={workbook}
-          onWrite={() => void write()}
+          onWrite={() => void write(optionsOf)}
+          onAddStatus={() => void addStatus()}
           onAgain={again}
           onColumns={() => goTo('week/columns')}
         />

@@ -1,18 +1,35 @@
-import { Body1, Button, Caption1, Link, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
+import {
+  Body1,
+  Button,
+  Caption1,
+  Checkbox,
+  Link,
+  MessageBar,
+  MessageBarActions,
+  MessageBarBody,
+} from '@fluentui/react-components';
 import type { CutWishes } from '../../sheets/cutlist/gatherCuts';
+import { overallResult } from '../../sheets/cutlist/overallResult';
+import type { HosePlan } from '../../sheets/cutlist/planHose';
+import { tooOldSentence, unconfirmedSentence } from '../../sheets/cutlist/rackSentences';
 import { worthSentence } from '../../sheets/cutlist/planText';
 import type { Workbook } from '../../workbook/workbook';
 import { JobsNote } from '../controls/JobsNote';
 import { CUT_CAUTION } from '../../sheets/print/cautions';
 import { WriteButton } from '../controls/WriteButton';
 import { HoseResult } from './HoseResult';
+import { OffcutLabels } from './OffcutLabels';
 import { RackNote } from './RackNote';
-import type { ReadyCuts } from './useCutPlans';
+import { WritingBar } from '../controls/WritingBar';
+import { WaitingNote } from './WaitingNote';
+import type { CutsOutcome, ReadyCuts } from './useCutPlans';
 
 interface Props {
   readonly view: ReadyCuts;
   readonly workbook: Workbook;
+  readonly writing: CutsOutcome;
   readonly onWrite: () => void;
+  readonly onAddStatus: () => void;
   /** Reads the same lines again, with other ticks, and plans anew. */
   readonly onAgain: (wishes: CutWishes) => void;
   /** Leads to where a cut length can be added. */
@@ -33,39 +50,81 @@ function CutLengthOffer({ onColumns }: Pick<Props, 'onColumns'>) {
   );
 }
 
-function Outcome({ view: { written, refusal }, workbook }: Pick<Props, 'view' | 'workbook'>) {
-  if (refusal) {
+interface OutcomeProps {
+  readonly writing: CutsOutcome;
+  readonly workbook: Workbook;
+  readonly onAddStatus: () => void;
+}
+
+function Outcome({ writing: { outcome, written, undo, column, undoColumn }, workbook, onAddStatus }: OutcomeProps) {
+  if (outcome.kind === 'none' || outcome.kind === 'busy') return null;
+  if (outcome.kind !== 'written' || !written) {
+    const isUndone = outcome.kind === 'undone';
     return (
-      <MessageBar intent="error" layout="multiline">
-        <MessageBarBody>Nothing was written: {refusal}</MessageBarBody>
+      <MessageBar intent={isUndone ? 'info' : 'error'} layout="multiline" role="status">
+        <MessageBarBody>{outcome.kind === 'refused' ? `Nothing was written: ${outcome.sentence}` : 'Taken back.'}</MessageBarBody>
       </MessageBar>
     );
   }
-  if (!written) return null;
+  const sheets = [written.cutList, written.rackAfter, written.pieces];
   return (
-    <MessageBar intent="success" layout="multiline">
-      <MessageBarBody>
-        Written:{' '}
-        {written.map((sheet, index) => (
-          <span key={sheet}>
-            {index > 0 && ', '}
-            <Link inline onClick={() => void workbook.select({ sheet, address: 'A1' })}>
-              {sheet}
-            </Link>
-          </span>
-        ))}
-      </MessageBarBody>
-    </MessageBar>
+    <>
+      <MessageBar intent="success" layout="multiline" role="status">
+        <MessageBarBody>
+          Written:{' '}
+          {sheets.map((sheet, index) => (
+            <span key={sheet}>
+              {index > 0 && ', '}
+              <Link inline onClick={() => void workbook.select({ sheet, address: 'A1' })}>
+                {sheet}
+              </Link>
+            </span>
+          ))}
+          . {written.piecesTold}
+        </MessageBarBody>
+        <MessageBarActions>
+          <Button size="small" onClick={undo}>
+            Undo
+          </Button>
+        </MessageBarActions>
+      </MessageBar>
+      {written.withoutStatus.length > 0 && column.kind === 'none' && (
+        <MessageBar intent="info" layout="multiline">
+          <MessageBarBody>
+            The job sheet has no column Status. With one it says how far each line is, and nobody plans a line twice.
+          </MessageBarBody>
+          <MessageBarActions>
+            <WriteButton size="small" onClick={onAddStatus}>
+              Add a column Status
+            </WriteButton>
+          </MessageBarActions>
+        </MessageBar>
+      )}
+      <WritingBar outcome={column} onUndo={undoColumn} />
+    </>
   );
 }
 
-/** What was read, what came of it hose by hose, and the button that writes it. */
-export function CutResults({ view, workbook, onWrite, onAgain, onColumns }: Props) {
+const isShort = ({ later, tooLong }: HosePlan) => later.length + tooLong.length > 0;
+
+/** What came of it all first; what was read, what came of it hose by hose, and the button that writes it. */
+export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAgain, onColumns }: Props) {
   const { gathered, plans } = view;
   const { settings, wishes, read, report, rack } = gathered;
+  const unconfirmed = unconfirmedSentence(gathered, plans);
+  const tooOld = tooOldSentence(gathered);
   const firsts = plans.map((_, index) => 1 + plans.slice(0, index).reduce((sum, plan) => sum + plan.reels.length, 0));
   return (
     <>
+      {plans.length > 0 && (
+        <MessageBar intent={plans.some(isShort) ? 'warning' : 'info'} layout="multiline" role="status">
+          <MessageBarBody>
+            {overallResult(plans, settings.unit).map(sentence => (
+              <div key={sentence}>{sentence}</div>
+            ))}
+          </MessageBarBody>
+        </MessageBar>
+      )}
       <JobsNote
         workbook={workbook}
         view={{ status: 'ready', jobs: read }}
@@ -82,13 +141,32 @@ export function CutResults({ view, workbook, onWrite, onAgain, onColumns }: Prop
         onTake={takeRack => onAgain({ ...wishes, takeRack })}
         onAnswered={() => onAgain(wishes)}
       />
+      {unconfirmed && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{unconfirmed}</MessageBarBody>
+        </MessageBar>
+      )}
+      {(tooOld || wishes.takesOld) && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            {tooOld ?? 'Hose older than your limit is used: have a qualified person check it first.'}
+            <Checkbox
+              label="Use hose beyond the age limit, too"
+              checked={wishes.takesOld ?? false}
+              onChange={(_, { checked }) => onAgain({ ...wishes, takesOld: checked === true })}
+            />
+          </MessageBarBody>
+        </MessageBar>
+      )}
+      <WaitingNote gathered={gathered} onLeave={leavesWaiting => onAgain({ ...wishes, leavesWaiting })} />
       {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
       {plans.some(plan => plan.reels.length > 0) && (
         <WriteButton appearance="primary" onClick={onWrite}>
-          Write cut list and rack as new sheets
+          Write cut list, rack and pieces
         </WriteButton>
       )}
-      <Outcome view={view} workbook={workbook} />
+      <OffcutLabels plans={plans} unit={settings.unit} />
+      <Outcome writing={writing} workbook={workbook} onAddStatus={onAddStatus} />
       {settings.keep && plans.some(plan => plan.totals) && <Caption1>{worthSentence(settings.keep, settings.unit)}</Caption1>}
       {plans.map((plan, index) => (
         <HoseResult key={plan.job.hose} plan={plan} firstReel={firsts[index]!} unit={settings.unit} />

@@ -1,6 +1,5 @@
 import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import { Decimal } from '../../core/units/decimal';
 import { freshSettings } from '../../sheets/cutlist/cutSettings';
 import { BENCH_CAUTIONS } from '../../sheets/print/cautions';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
@@ -10,7 +9,7 @@ import { typedShare } from '../../sheets/table/typedFields';
 import { orderSentence } from '../../sheets/week/weekText';
 import { orderSheet, pickSheet } from '../../sheets/week/weekSheets';
 import type { Change } from '../../workbook/workbook';
-import { JobsNote } from '../controls/JobsNote';
+import { JobsNote, WITH_PLANNED } from '../controls/JobsNote';
 import { MachineField } from '../controls/MachineField';
 import { useMachines } from '../controls/useMachines';
 import { useStored } from '../controls/useStored';
@@ -18,6 +17,7 @@ import { useWriting } from '../controls/useWriting';
 import type { ViewProps } from '../controls/viewProps';
 import { WriteButton } from '../controls/WriteButton';
 import { WritingBar } from '../controls/WritingBar';
+import { FRESH_ORDER, machineNow, type OrderFields } from './orderFields';
 import { OrderGroups } from './OrderGroups';
 import { PickTable } from './PickTable';
 import { RackNote } from './RackNote';
@@ -35,21 +35,17 @@ const useStyles = makeStyles({
   row: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
 });
 
-const FRESH = { machine: '', die: '', dial: '', share: '0.5' };
-type OrderFields = { -readonly [Key in keyof typeof FRESH]: string };
-
 /** The order in which the selected lines are crimped, and what to fetch for them. */
 export function OrderView({ workbook }: ViewProps) {
   const styles = useStyles();
-  const [fields, setFields] = useStored<OrderFields>('order', FRESH);
+  const [fields, setFields] = useStored<OrderFields>('order', FRESH_ORDER);
   const [bench] = useStored('cuts', freshSettings('mm'));
-  const [ticks, setTicks] = useState<OrderTicks>({});
+  const [ticks, setTicks] = useState<OrderTicks>(WITH_PLANNED);
   const { names } = useMachines(workbook);
   const { outcome, write, undo } = useWriting(workbook);
-  const { value: share, mistake } = typedShare(fields.share);
-  const { machine, die, dial } = fields;
+  const { mistake } = typedShare(fields.share);
   const unit = bench.unit;
-  const wishes = { unit, step: benchStep(bench, unit), machine, die, dial: dial.trim(), share: share ?? new Decimal(0) };
+  const wishes = { unit, step: benchStep(bench, unit), ...machineNow(fields) };
   const { view, refresh, show } = useOrder(workbook, wishes, ticks);
 
   const writeAs = (name: string, changes: (sheet: string, read: OrderRead, source: string) => readonly Change[]) =>
@@ -110,7 +106,7 @@ export function OrderView({ workbook }: ViewProps) {
       <details>
         <summary>Settings</summary>
         <div className={styles.grid}>
-          <MachineField value={machine} machines={names} onChange={value => setFields({ machine: value })} />
+          <MachineField value={fields.machine} machines={names} onChange={value => setFields({ machine: value })} />
           {text('die', 'Die in the machine', 'Comes first. Blank: not known.')}
           {text('dial', 'Dial set now', 'Blank: not known.')}
           {text('share', 'One dial may cost', 'Share of the tolerance, for both ends at one dial. 0: never.', mistake)}

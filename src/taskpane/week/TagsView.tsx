@@ -13,12 +13,14 @@ import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { wishesOf } from './CardsView';
 import { JobsNote, type JobTicks } from '../controls/JobsNote';
+import { FRESH_TAGS } from './tagFields';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { noPressure } from '../../sheets/jobs/lackingData';
-import { freshSettings } from '../../sheets/cutlist/cutSettings';
+import { freshSettings, monthsOfUse } from '../../sheets/cutlist/cutSettings';
+import { usableUntil } from '../../sheets/cutlist/usableUntil';
 import { today } from '../../sheets/table/today';
 import { typedCount } from '../../sheets/table/typedFields';
 import { useStored } from '../controls/useStored';
@@ -30,12 +32,10 @@ import { tagSheet } from '../../sheets/tags/tagSheet';
 
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
-const FRESH = { maker: '', prefix: '', labels: labelSheets[0].id as string, used: '0', machine: '', pressureUnit: 'bar' };
-
 /** Tags of the selected lines' assemblies: printed on label sheets, or written as a new sheet. */
 export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
-  const [fields, setFields] = useStored('tags', FRESH);
+  const [fields, setFields] = useStored('tags', FRESH_TAGS);
   const [bench] = useStored('cuts', freshSettings('mm'));
   const [remarks, setRemarks] = useState<readonly string[]>([]);
   const labels = labelSheets.find(sheet => sheet.id === fields.labels) ?? labelSheets[0];
@@ -51,7 +51,8 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   const gather = async () => {
     if (fields.maker.trim() === '') throw new Error('Enter your name as maker first: a tag without it is no marking.');
     if (used === undefined) throw new Error('Enter how many labels of the first sheet are gone: 0 for a new sheet.');
-    const options = { maker: fields.maker.trim(), prefix: fields.prefix, today: today() };
+    const useBy = usableUntil(today(), monthsOfUse(bench));
+    const options = { maker: fields.maker.trim(), prefix: fields.prefix, today: today(), useBy };
     const { cards } = await read();
     const tags = tagsOf(cards, options);
     setRemarks(tagProblems(cards, tags, options));
@@ -75,7 +76,9 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   };
   return (
     <div className={styles.view}>
-      <Body1>One tag an assembly of the selected job lines, with a QR code of its number.</Body1>
+      <Body1>
+        One tag a piece of the selected job lines, with a QR code of its number: scanned in Bench › Entry, it leads to its row.
+      </Body1>
       <Field label="Maker" hint="Your own name, as it stands on the assembly" required>
         <Input value={fields.maker} onChange={(_, { value }) => setFields({ maker: value })} />
       </Field>

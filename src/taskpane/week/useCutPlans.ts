@@ -7,7 +7,12 @@ import { planCuts, type PlanProgress } from '../../sheets/cutlist/planCuts';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
 import type { JobChoice } from '../../sheets/jobs/readJobs';
 import type { PlanSolver } from '../../sheets/cutlist/planSolver';
-import { writeCuts } from '../../sheets/cutlist/writeCuts';
+import { cutsWriting, type CutsWriting, type CutsWritingOptions } from '../../sheets/cutlist/cutsWriting';
+import { addStatusColumn } from '../../sheets/pieces/jobStatusChanges';
+import { rememberJobSheet } from '../../sheets/pieces/jobsOfPieces';
+import { readPieces } from '../../sheets/pieces/readPieces';
+import { rememberRack } from '../../sheets/rack/newestRack';
+import { useWriting } from '../controls/useWriting';
 
 /** What the view shows. */
 export type CutsView =
@@ -21,15 +26,18 @@ export interface ReadyCuts {
   readonly status: 'ready';
   readonly gathered: Gathered;
   readonly plans: readonly HosePlan[];
-  readonly written?: readonly string[] | undefined;
-  readonly refusal?: string | undefined;
 }
+
+const CHANGED = 'the job sheet, the rack or the sheet Pieces has changed since. Plan the cuts again.';
 
 const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 /** Plans, cancels and writes; the newest run counts. */
 export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: number) {
   const [view, setView] = useState<CutsView>({ status: 'idle' });
+  const [written, setWritten] = useState<CutsWriting>();
+  const { outcome, write: writeNow, undo } = useWriting(workbook);
+  const column = useWriting(workbook);
   const run = useRef({ aborted: false });
   // A pane that is closed, or shows another workbook, needs no plan any more.
   useEffect(
@@ -60,17 +68,33 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
     setView(before => (before.status === 'planning' ? { ...before, isEnding: true } : before));
   };
 
-  const write = async () => {
-    if (view.status !== 'ready') return;
-    try {
-      const now = await gatherAgain(workbook, view.gathered, today());
-      if (!isSameWork(now, view.gathered)) throw new Error('the job sheet or the rack has changed since. Plan the cuts again.');
-      const written = await writeCuts(workbook, view.gathered, view.plans, today());
-      setView({ ...view, written, refusal: undefined });
-    } catch (error) {
-      setView({ ...view, refusal: sentence(error) });
-    }
-  };
+  const write = (optionsOf: (gathered: Gathered) => CutsWritingOptions) =>
+    writeNow(async () => {
+      if (view.status !== 'ready') throw new Error('There is no plan yet.');
+      const { gathered, plans } = view;
+      const now = await gatherAgain(workbook, gathered, today());
+      if (!isSameWork(now, gathered)) throw new Error(CHANGED);
+      const writing = await cutsWriting(workbook, now, plans, optionsOf(now));
+      await Promise.all([rememberJobSheet(workbook, gathered.report.sheet), rememberRack(workbook, writing.rackAfter)]);
+      setWritten(writing);
+      return writing;
+    });
 
-  return { view, plan, cancel, write };
+  /** A column for the status, where the job sheet has none, filled with that of the lines that have pieces. */
+  const addStatus = () =>
+    column.write(async () => {
+      if (view.status !== 'ready') throw new Error('There is no plan yet.');
+      const { read } = await gatherAgain(workbook, view.gathered, today());
+      const pieces = (await readPieces(workbook))?.pieces;
+      const table = read.tables.find(({ columns }) => columns.status === undefined);
+      const writing = table && addStatusColumn(table, pieces, read.lines);
+      if (!writing) throw new Error('The cells to the right of the job table are filled: add a column Status by hand.');
+      return writing;
+    });
+
+  const writing = { outcome, written, undo: () => void undo(), column: column.outcome, undoColumn: () => void column.undo() };
+  return { view, plan, cancel, write, addStatus, writing };
 }
+
+/** What became of the writing of a plan. */
+export type CutsOutcome = ReturnType<typeof useCutPlans>['writing'];

@@ -1,27 +1,22 @@
 import { useCallback, useRef, useState } from 'react';
-import { Decimal } from '../../core/units/decimal';
+import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { measureUnit } from '../../core/units/measureUnit';
 import { jobChoice, readJobs, type JobChoice, type Jobs } from '../../sheets/jobs/readJobs';
 import { rackSheets, readRack, type Rack } from '../../sheets/rack/rack';
 import type { Takeable } from '../../sheets/table/tableRows';
-import { machineStep } from '../../sheets/week/machineStep';
-import { orderOfWork, type OrderOfWork } from '../../sheets/week/orderOfWork';
+import { orderOfJobs, type MachineNow } from '../../sheets/week/orderOfJobs';
+import type { OrderOfWork } from '../../sheets/week/orderOfWork';
 import { pickList, type PickList } from '../../sheets/week/pickList';
 import { rackReels } from '../../sheets/week/pickReels';
-import { workLines } from '../../sheets/week/workLines';
 import type { Workbook } from '../../workbook/workbook';
 import type { JobTicks } from '../controls/JobsNote';
 import { useSettledView } from '../controls/useSettledView';
 
 /** What is said about the machine and the bench. */
-export interface OrderWishes {
+export interface OrderWishes extends MachineNow {
   readonly unit: LengthUnit;
   readonly step: Decimal;
-  readonly machine: string;
-  readonly die: string;
-  readonly dial: string;
-  readonly share: Decimal;
 }
 
 /** What somebody says about the reading of job lines and rack. */
@@ -41,17 +36,11 @@ export interface OrderRead {
 
 async function readOrder(workbook: Workbook, wishes: OrderWishes, ticks: OrderTicks, choice: JobChoice): Promise<OrderRead> {
   const { takeRack, ...jobTicks } = ticks;
-  const { unit, step, machine, die, dial, share } = wishes;
+  const { unit, step } = wishes;
   const jobs = await readJobs(workbook, { step: { value: step, unit: measureUnit('length', unit)! }, ...jobTicks }, choice);
   const [rack] = await rackSheets(workbook);
   const stock = rack === undefined ? undefined : await readRack(workbook, rack, takeRack, jobs);
-  const isMachine = (name: string) => name.trim().toLowerCase() === machine.trim().toLowerCase();
-  const order = orderOfWork(workLines(jobs, machine, unit), {
-    share,
-    step: name => machineStep(jobs.catalogue, name, unit),
-    // What is in the machine is said of the one that is named above.
-    inMachine: name => (isMachine(name) ? { die, dial } : { die: '', dial: '' }),
-  });
+  const order = orderOfJobs(jobs, wishes, unit);
   return { status: 'ready', jobs, order, picks: pickList(jobs, rackReels(stock?.rows ?? [], unit), unit), rack, stock };
 }
 

@@ -2,6 +2,7 @@ import { Decimal } from '../../../src/core/units/decimal';
 import type { Change } from '../../../src/workbook/workbook';
 import { cutLimits, titleOf } from '../../../src/sheets/jobs/benchCard';
 import { benchSteps, stopsOf } from '../../../src/sheets/benchcard/benchSteps';
+import { cardParts } from '../../../src/sheets/benchcard/cardParts';
 import { cardPage } from '../../../src/sheets/benchcard/cardPage';
 import { clockPicture } from '../../../src/sheets/benchcard/clockPicture';
 import { cardSheet } from '../../../src/sheets/benchcard/cardSheet';
@@ -135,6 +136,29 @@ test('the print page holds every card, the cautions as a foot that every page re
   expect(page).toContain('Share steering &lt;left&gt;');
   expect(page).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/);
   expect(page).toMatch(/<tfoot>.*Never feel for leaks by hand.*<\/tfoot>/);
+});
+
+test('every piece has its row of readings, on further cards of its line where one is full; a line over two lots is two groups', () => {
+  const pieces = Array.from({ length: 9 }, (_, index) => ({
+    piece: `H3-117-${index + 1}`,
+    lot: index < 4 ? 'L70' : 'L71',
+    reel: index < 4 ? 'A1' : 'A2',
+    useBy: '2032-10',
+    isScrapped: index === 1,
+  }));
+  const card = { ...second, quantity: 9, pieces };
+  expect(cardParts(card).map(part => part.pieces.length)).toEqual([6, 3]);
+  // Eight that are good, and one that nobody has planned yet.
+  const page = cardPage([card], demoOptions);
+  expect(page.match(/<th scope="row">(?:H3-117-\d|10)<\/th>/g)).toHaveLength(9);
+  expect(page).toContain('H3-117-1, H3-117-3, H3-117-4: lot L70, reel A1; H3-117-5 … 9: lot L71, reel A2 · use by 2032-10');
+  const rows = cellsOf(cardSheet('Bench cards', [card], demoOptions));
+  expect(
+    rows.filter(
+      row => String(row[0]).startsWith('H3-117-') && row.length === 1 + row.slice(1).filter(cell => cell === '').length,
+    ),
+  ).toHaveLength(8 + 1);
+  expect(rows.map(row => String(row[0])).filter(text => /card \d of 2$/.test(text))).toHaveLength(2);
 });
 
 const cellsOf = (changes: readonly Change[]) => changes.flatMap(change => (change.kind === 'values' ? change.values : []));

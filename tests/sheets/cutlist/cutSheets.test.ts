@@ -10,7 +10,7 @@ import { planHose } from '../../../src/sheets/cutlist/planHose';
 import { readRack } from '../../../src/sheets/rack/rack';
 import { rackIn, type RackRow } from '../../../src/sheets/rack/rackRow';
 import { rackAfterSheet } from '../../../src/sheets/cutlist/rackAfterSheet';
-import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 
 const d = (value: number) => new Decimal(value);
 const settings: CutSettings = {
@@ -39,18 +39,18 @@ async function planned() {
   return (await planHose(job!, settings, undefined, solveCutPlan)).reels;
 }
 
-test('the cut list has one row a cut, in cutting order, with what is left on the reel after each', async () => {
+test('the cut list has a row for equal cuts of a line, in cutting order, with what is left on the reel after them', async () => {
   const reels = await planned();
   const [, table] = valuesOf(cutListSheet('Cut list', reels, settings, 'Jobs, 2 lines', ['Larch: proven best.']));
   const [headings, ...rows] = table!.values;
-  expect(headings!.slice(0, 3)).toEqual(['Done', 'Cut', 'Reel']);
-  expect(rows).toHaveLength(5);
-  expect(rows.map(row => row[1])).toEqual([1, 2, 3, 4, 5]);
+  expect(headings!.slice(0, 7)).toEqual(['Done', 'Reel', 'Hose', 'Place', 'Lot', 'Quantity', 'Cut length (mm)']);
+  expect(rows.map(row => [row[5], row[6]])).toEqual(expect.arrayContaining([[2, 1169]]));
+  expect(rows.reduce((sum, row) => sum + Number(row[5]), 0)).toBe(5);
   let left = 0;
   rows.forEach((row, index) => {
-    const isFirst = index === 0 || rows[index - 1]![2] !== row[2];
-    if (isFirst) left = reels[Number(row[2]) - 1]!.rack.length.toNumber() - 20;
-    left -= Number(row[6]) + 3;
+    const isFirst = index === 0 || rows[index - 1]![1] !== row[1];
+    if (isFirst) left = reels[Number(row[1]) - 1]!.rack.length.toNumber() - 20;
+    left -= Number(row[5]) * (Number(row[6]) + 3);
     expect(row[10]).toBe(Math.max(0, left));
   });
 });
@@ -61,12 +61,12 @@ test('hose beyond the age limit is marked at the first cut of its reel, and a pi
   const { reels } = await planHose(job!, limited, undefined, solveCutPlan);
   const [, table] = valuesOf(cutListSheet('Cut list', reels, limited, '', []));
   const rows = table!.values.slice(1);
-  expect(rows.map(row => String(row[11]).startsWith('OLDER THAN THE LIMIT: '))).toEqual([true, false]);
-  expect(rows.map(row => row[9])).toEqual(['1 of 2', '2 of 2']);
+  expect(rows.map(row => String(row[11]).startsWith('OLDER THAN THE LIMIT: '))).toEqual([true]);
+  expect(rows.map(row => row[9])).toEqual(['1 … 2 of 2']);
   const [short] = hoseJobs([{ ...lines[1]!, quantity: 5 }], rack.slice(0, 1), settings, '2026-10-05');
   const part = await planHose(short!, settings, undefined, solveCutPlan);
   const [, cut] = valuesOf(cutListSheet('Cut list', part.reels, settings, '', []));
-  expect(cut!.values.slice(1).map(row => row[9])).toEqual(['1 of 5', '2 of 5', '3 of 5']);
+  expect(cut!.values.slice(1).map(row => row[9])).toEqual(['1 … 3 of 5']);
 });
 
 test('what is said above the list goes on further rows where it is longer than the page is wide', async () => {
@@ -80,7 +80,7 @@ test('what is said above the list goes on further rows where it is longer than t
 
 test('all changes touch the new sheet only, the sheet is added first, and blocks have their shape', async () => {
   const reels = await planned();
-  for (const changes of [cutListSheet('New', reels, settings, '', []), rackAfterSheet('New', rack, reels, settings, [])]) {
+  for (const changes of [cutListSheet('New', reels, settings, '', []), rackAfterSheet('New', await rackOf(), reels, 'mm')]) {
     expect(changes[0]).toEqual({ kind: 'addSheet', sheet: 'New' });
     for (const change of changes) {
       const sheet = 'at' in change ? change.at.sheet : change.kind === 'name' ? change.refersTo.sheet : change.sheet;
@@ -93,44 +93,104 @@ test('all changes touch the new sheet only, the sheet is added first, and blocks
 test('the cut list prints its headings on every page, all columns on one', async () => {
   const changes = cutListSheet('Cut list', await planned(), settings, '', ['Larch: proven best.']);
   const page = changes.find(change => change.kind === 'page');
-  expect(page).toMatchObject({ page: { orientation: 'landscape', printArea: 'A1:L13', titleRows: '8:8', fitWidth: true } });
+  expect(page).toMatchObject({ page: { orientation: 'portrait', printArea: 'A1:L10', titleRows: '8:8', fitWidth: true } });
 });
 
-test('the rack afterwards can be read as a rack again: whole pieces, ends worth keeping, other hoses untouched', async () => {
+test('a page for each hose, where it is wanted, and the scale fits A4 and Letter', async () => {
   const reels = await planned();
-  const [table] = valuesOf(rackAfterSheet('Rack after', rack, reels, settings, []));
-  const { workbook } = fakeWorkbook({ After: table!.values }, { sheet: 'After', address: 'A1' });
-  const read = (await readRack(workbook, 'After'))!;
-  expect([read.report.leftOut, read.questions]).toEqual([[], []]);
-  const again = rackIn(read.rows, 'mm');
-  const before = rack.reduce((sum, row) => sum.plus(row.length.times(row.quantity)), d(0));
-  const after = again.reduce((sum, row) => sum.plus(row.length.times(row.quantity)), d(0));
-  const gone = reels.reduce((sum, reel) => sum.plus(reel.rack.length).minus(reel.isKept ? reel.left : 0), d(0));
-  expect(after.toString()).toBe(before.minus(gone).toString());
-  expect(again.find(row => row.hose === 'Alder')).toMatchObject({ quantity: 1, place: 'B1' });
+  const other = reels.map(reel => ({ ...reel, rack: { ...reel.rack, hose: 'Alder' } }));
+  const changes = cutListSheet('Cut list', [...reels, ...other], { ...settings, pagePerHose: true }, '', []);
+  const [, table] = valuesOf(changes);
+  const page = changes.find(change => change.kind === 'page');
+  const first = table!.values.findIndex(row => row[2] === 'Alder');
+  const heading = Number(/^A(\d+):/.exec(table!.at.address)![1]);
+  expect(page?.kind === 'page' && page.page.breaksBefore).toEqual([heading + first]);
+  // Letter is 612 points wide, A4 595 (ISO 216): the narrower one, less its margins.
+  const widths = changes.flatMap(change =>
+    change.kind === 'style' && change.style.columnWidth ? [change.style.columnWidth] : [],
+  );
+  const total = widths.reduce((sum, width) => sum + width, 0);
+  expect((total * (page?.kind === 'page' ? page.page.scale! : 0)) / 100).toBeLessThanOrEqual(595 - 2 * 28);
 });
 
-test('numbers of reels stay with the rack, and are named on the cut list', async () => {
-  const numbered = rack.map((row, index) => ({ ...row, reel: `R${index + 1}` }));
-  const [job] = hoseJobs(lines, numbered, settings, '2026-10-05');
-  const { reels } = await planHose(job!, settings, undefined, solveCutPlan);
-  const [table] = valuesOf(rackAfterSheet('Rack after', numbered, reels, settings, []));
-  expect(table!.values[0]).toEqual(['Hose', 'Length (mm)', 'Quantity', 'Place', 'Reel', 'Lot', 'Made', 'Note']);
-  const [, list] = valuesOf(cutListSheet('Cut list', reels, settings, '', []));
-  expect(list!.values.slice(1).map(row => row[4])).toContain('A1, reel R1');
-});
+/** The rack as a sheet of the shop's own: other columns and another unit, a title, a row nobody can read, a total. */
+const OWN: readonly (readonly FakeCell[])[] = [
+  ['Our hoses', '', '', '', '', ''],
+  ['Shelf', 'Supplier', 'Hose type', 'Reel no.', 'Batch', 'Length (m)'],
+  ['A1', 'Beet & Co', 'Larch', 'R1', 'L7', 2.4],
+  ['A2', 'Beet & Co', 'Larch', 'R2', '', 5],
+  ['A2', 'Beet & Co', 'Larch', 'R3', '', 5],
+  ['A3', 'Others', 'Larch', 'R4', '', 'some'],
+  ['B1', 'Others', 'Alder', 'R5', '', 7],
+  ['Total', '', '', '', '', 19.4],
+];
 
-test('rows of the rack that were left out are named beside the table, totals not', async () => {
-  const leftOut = [
-    { row: 9, reason: 'problem', sentence: 'length is "some": enter a length' },
-    { row: 10, reason: 'hidden' },
-    { row: 11, reason: 'total' },
-  ] as const;
-  const blocks = valuesOf(rackAfterSheet('Rack after', rack, await planned(), settings, leftOut));
-  expect(blocks[1]!.values).toEqual([
-    ['Row 9 of the rack is missing here: length is "some": enter a length'],
-    ['Row 10 of the rack is missing here: hidden or filtered out'],
+async function rackOf(rows = OWN) {
+  const { workbook } = fakeWorkbook({ Rack: rows }, { sheet: 'Rack', address: 'A3' });
+  return (await readRack(workbook, 'Rack'))!;
+}
+
+async function plannedOn(own: Awaited<ReturnType<typeof rackOf>>) {
+  const [job] = hoseJobs(lines, rackIn(own.rows, 'mm'), settings, '2026-10-05');
+  return (await planHose(job!, settings, undefined, solveCutPlan)).reels;
+}
+
+test('the rack afterwards keeps its own columns, its unit and the row nobody could read, and is read as a rack again', async () => {
+  const own = await rackOf();
+  const reels = await plannedOn(own);
+  const [table] = valuesOf(rackAfterSheet('Rack after', own, reels, 'mm'));
+  expect(table!.values[0]!.slice(0, 6)).toEqual(OWN[0]);
+  expect(table!.values[1]).toEqual([...OWN[1]!, 'Note of the cut list']);
+  expect(table!.values).toContainEqual([
+    'A3',
+    'Others',
+    'Larch',
+    'R4',
+    '',
+    'some',
+    expect.stringMatching(/^left as it is: length is "some"/),
   ]);
+  expect(table!.values).toContainEqual(['B1', 'Others', 'Alder', 'R5', '', 7, '']);
+  expect(table!.values.some(row => row[0] === 'Total')).toBe(false);
+  const { workbook } = fakeWorkbook({ After: table!.values }, { sheet: 'After', address: 'A3' });
+  const read = (await readRack(workbook, 'After'))!;
+  expect(read.problems).toHaveLength(1);
+  const [before, after] = [own, read].map(each =>
+    rackIn(each.rows, 'mm').reduce((sum, row) => sum.plus(row.length.times(row.quantity)), d(0)),
+  );
+  const gone = reels.reduce((sum, reel) => sum.plus(reel.rack.length).minus(reel.isKept ? reel.left : 0), d(0));
+  expect(after!.toString()).toBe(before!.minus(gone).toString());
+  // Ends keep all that the rack says of their reel.
+  for (const reel of reels.filter(({ isKept }) => isKept)) {
+    const end = read.rows.find(row => row.reel === reel.rack.reel);
+    expect(end).toMatchObject({ place: reel.rack.place, lot: reel.rack.lot });
+    expect(end!.length.value.times(1000).toString()).toBe(reel.left.toString());
+  }
+});
+
+test('of several equal reels in a row the others stay, fewer', async () => {
+  const rows = [
+    ['Hose', 'Length (mm)', 'Quantity', 'Lot'],
+    ['Larch', 5000, 3, 'L7'],
+  ];
+  const own = await rackOf(rows);
+  const reels = await plannedOn(own);
+  const [table] = valuesOf(rackAfterSheet('Rack after', own, reels, 'mm'));
+  expect(table!.values[1]).toEqual(['Larch', 5000, 3 - reels.length, 'L7', 'others of these were cut']);
+});
+
+test('numbers of reels are named on the cut list', async () => {
+  const reels = await plannedOn(await rackOf());
+  const [, list] = valuesOf(cutListSheet('Cut list', reels, settings, '', []));
+  expect(list!.values.slice(1).map(row => row[3])).toContain('A1, reel R1');
+});
+
+test('what the plan comes to stands on top; pieces are named by their numbers', async () => {
+  const reels = await planned();
+  const numberOf = new Map<object, string>(reels.flatMap(({ cuts }) => cuts).map((cut, index) => [cut, `H3-${index + 1}`]));
+  const [head, table] = valuesOf(cutListSheet('Cut list', reels, settings, 'Jobs', [], ['5 pieces planned.'], numberOf));
+  expect(head!.values[2]).toEqual(['5 pieces planned.']);
+  expect(table!.values.slice(1).every(row => /^H3-\d/.test(String(row[9])))).toBe(true);
 });
 
 test.each([

@@ -1,3 +1,5 @@
+import { Decimal } from '../../../src/core/units/decimal';
+import type { CutsWritingOptions } from '../../../src/sheets/cutlist/cutsWriting';
 import type { FakeCell } from '../../workbook/fakeWorkbook';
 
 /** An invented week of an invented workshop: never crimp from it. */
@@ -43,4 +45,14 @@ export const demoSheets: Readonly<Record<string, readonly (readonly FakeCell[])[
       },
     ],
   ],
+};
+
+/** What is said of the pieces of the demo week. */
+export const cutsOptions: CutsWritingOptions = {
+  machine: '',
+  proofFactor: new Decimal(2),
+  useBy: '2032-10',
+  pressureUnit: 'bar',
+  prefix: '41/',
+  now: '2026-10-05 07:12',
 };

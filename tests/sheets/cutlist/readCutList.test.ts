@@ -3,9 +3,9 @@ import { Decimal } from '../../../src/core/units/decimal';
 import { gatherCuts } from '../../../src/sheets/cutlist/gatherCuts';
 import { planCuts } from '../../../src/sheets/cutlist/planCuts';
 import { cutListsOf } from '../../../src/sheets/cutlist/readCutList';
-import { writeCuts } from '../../../src/sheets/cutlist/writeCuts';
+import { cutsWriting } from '../../../src/sheets/cutlist/cutsWriting';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
-import { demoSheets } from './demoWorkbook';
+import { cutsOptions, demoSheets } from './demoWorkbook';
 
 const settings = {
   unit: 'mm',
@@ -21,7 +21,7 @@ test('a cut list that was written is read back: every cut of every reel, and in 
   const { workbook } = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
   const gathered = await gatherCuts(workbook, 'Rack', settings, '2026-10-05');
   const plans = await planCuts(gathered, solveCutPlan, () => {}, { aborted: false });
-  await writeCuts(workbook, gathered, plans, '2026-10-05');
+  await workbook.write((await cutsWriting(workbook, gathered, plans, cutsOptions)).changes);
   const planned = plans.flatMap(({ reels }) =>
     reels.flatMap(({ rack, cuts }) => cuts.map(cut => [rack.hose, cut.line.line, `${cut.length}`])),
   );

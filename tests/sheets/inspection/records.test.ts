@@ -75,6 +75,9 @@ describe('gathering', () => {
       .filter(({ value }) => value === '')
       .map(({ label }) => label);
     expect(blank).toEqual([
+      'Workshop',
+      'Customer',
+      'Record no.',
       'Assembly',
       'Order',
       'Quantity',
@@ -172,6 +175,9 @@ describe('the printed page', () => {
     expect(html).toContain('Topper &lt;lift&gt;');
     expect(html).toContain('LOOSE: rejected');
     expect(html.match(/class="tick"/g)).toHaveLength(12);
+    // What is rejected has no line to release it on; the other record has.
+    expect(html).toContain('REJECTED, not to be released: piece 1, end B LOOSE.');
+    expect(html.match(/<small>Released</g)).toHaveLength(1);
     expect(html).toContain('Signature, tested');
     // Test, signatures and cautions move to the next page together, never a line of them alone.
     expect(html).toMatch(/<section class="proof">[\s\S]*Signature, tested[\s\S]*<\/footer><\/section>/);
@@ -215,13 +221,13 @@ describe('more than four readings a crimp', () => {
     const { workbook } = fakeWorkbook(sixReadings, { sheet: 'Readings', address: 'A2' });
     const { records } = await gatherRecords(workbook, { ...wishes, otherSheet: '' });
     const html = recordPage(records, options);
-    expect(html).toContain('<th>6</th><th>mean</th>');
+    expect(html).toContain('<th>6</th><th>mean</th><th>target</th>');
     expect(html).toContain('25.035');
     expect(html).not.toContain('<th>coupling</th>');
     expect(html).toContain('<dt>Coupling, all ends</dt><dd>Larch cone</dd>');
     const written = recordSheet('Inspection record', records, options).find(change => change.kind === 'values')!;
     const heading = written.values.find(row => row[0] === 'piece')!;
-    expect(heading.slice(4)).toEqual(['dial', 1, 2, 3, 4, 5, 6, 'mean', 'limits', 'spread', 'verdict']);
+    expect(heading.slice(4)).toEqual(['dial', 1, 2, 3, 4, 5, 6, 'mean', 'target', 'limits', 'spread', 'verdict']);
   });
 });
 

@@ -3,7 +3,8 @@ import type { CellValue } from '../../../src/workbook/workbook';
 import { freshSettings, readSettings } from '../../../src/sheets/cutlist/cutSettings';
 import { gatherCuts } from '../../../src/sheets/cutlist/gatherCuts';
 import { planCuts } from '../../../src/sheets/cutlist/planCuts';
-import { writeCuts } from '../../../src/sheets/cutlist/writeCuts';
+import { cutsWriting } from '../../../src/sheets/cutlist/cutsWriting';
+import { cutsOptions } from '../cutlist/demoWorkbook';
 import { writePurchase, type PurchasePlanning } from '../../../src/sheets/purchase/writePurchase';
 import { bought, costParts, sampleLines, type Wanted } from '../quote/independentCosts';
 import { openSample } from '../quote/openSample';
@@ -173,7 +174,9 @@ describe('by the cut list that stands', () => {
     const { settings } = readSettings({ ...freshSettings('mm'), kerf: '3', squaring: '20', step: '1', keepsNothing: true });
     const gathered = await gatherCuts(book.port, 'Our rack', settings!, '2026-10-04');
     const plans = await planCuts(gathered, solveCutPlan, () => undefined, { aborted: false });
-    const [sheet] = await writeCuts(book.port, gathered, plans, '2026-10-04');
+    const writing = await cutsWriting(book.port, gathered, plans, cutsOptions);
+    await book.port.write(writing.changes);
+    const sheet = writing.cutList;
     return sheet;
   }
   const buy = async () => list((await writePurchase(book.port, 'list', '2026-10-05')).sheet);

@@ -32,7 +32,7 @@ test.each(['H3-117-2', 'W41-2-6', 'Ä/ß 12', '4711', 'a-very-long-assembly-numb
   },
 );
 
-test('every assembly has its own number: the sheet’s, else prefix and line, with the piece where there are several', () => {
+test('every piece has its own number: the assembly’s, else prefix and line, and which piece of it', () => {
   expect(tags.map(tag => tag.number)).toEqual([
     'H3-117-1',
     'H3-117-2',
@@ -42,12 +42,30 @@ test('every assembly has its own number: the sheet’s, else prefix and line, wi
     'W41-2-4',
     'W41-2-5',
     'W41-2-6',
-    'W41-3',
+    'W41-3-1',
   ]);
 });
 
 test('a tag holds maker, maximum pressure with unit, year and month (DGUV 209-071, 4.3), and the length', () => {
   expect(tags[0]).toMatchObject({ maker: options.maker, pressure: 'max 275 bar', made: '2026-10', length: '1250 mm' });
+});
+
+test('pieces that were planned keep their numbers, lots and last month of use; a scrapped one gets no tag, and its number is not given again', () => {
+  const planned = ['1', '2', '3'].map(nth => ({
+    piece: `W41-2-${nth}`,
+    lot: nth === '1' ? 'L70' : 'L71',
+    reel: 'A1',
+    useBy: '2032-10',
+    isScrapped: nth === '2',
+  }));
+  const rated = { ...demoCards[1]!, quantity: 3, workingPressure: demoCards[0]!.workingPressure, pieces: planned };
+  const made = tagsOf([rated], { ...options, useBy: '2032-11' });
+  expect(made.map(({ number, lot, useBy }) => [number, lot, useBy])).toEqual([
+    ['W41-2-1', 'L70', '2032-10'],
+    ['W41-2-3', 'L71', '2032-10'],
+    ['W41-2-4', '', '2032-11'],
+  ]);
+  expect(tagPage(made, labelSheets[0])).toContain('2026-10 · use by 2032-10 · ');
 });
 
 test('an assembly without a rating gets no tag, and that is said', () => {
@@ -60,7 +78,7 @@ test('missing maker and numbers given twice are said', () => {
   const nobody = { ...options, maker: ' ' };
   expect(tagProblems(twice, tagsOf(twice, nobody), nobody)).toEqual([
     'Enter your name as maker: a tag without it is no marking.',
-    'The same number twice: W41-3.',
+    'The same number twice: W41-3-1.',
   ]);
 });
 
@@ -134,11 +152,13 @@ test('the worksheet has one row a tag, as text', () => {
     options.maker,
     'max 275 bar',
     '2026-10',
+    '',
     '1250 mm',
+    '',
     'Harvester 3, topper lift',
     'H3-117-1',
   ]);
   const pictures = changes.flatMap(change => (change.kind === 'picture' ? [[change.at.address, change.alt, change.svg]] : []));
   expect(pictures).toHaveLength(3);
-  expect(pictures[0]).toEqual(['G2', 'QR code of H3-117-1', qrPicture('H3-117-1')]);
+  expect(pictures[0]).toEqual(['I2', 'QR code of H3-117-1', qrPicture('H3-117-1')]);
 });

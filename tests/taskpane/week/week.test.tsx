@@ -152,15 +152,40 @@ test('tags: what must not be made is named and gets none; the lines meant stay w
   expect(rows).toHaveLength(1 + 2 + 5);
 });
 
-test('both sheets are written in one batch, under names that are free', async () => {
-  const { written } = open();
+test('cut list, rack and pieces are written in one batch, under names that are free, and taken back in one', async () => {
+  const { workbook, written } = open();
   await plan();
-  fireEvent.click(await screen.findByRole('button', { name: 'Write cut list and rack as new sheets' }));
+  fireEvent.click(await screen.findByRole('button', { name: 'Write cut list, rack and pieces' }));
   await waitFor(() => expect(written).toHaveLength(1));
   const added = (written[0] as readonly Change[]).flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
-  expect(added).toEqual(['Cut list', 'Rack after']);
+  expect(added).toEqual(['Cut list', 'Rack after', 'Pieces']);
   expect(JSON.stringify(written)).toContain('STOP, left out: row 6 of Jobs: cut length is blank: fill it in.');
   expect(await screen.findByText('Cut list')).toBeTruthy();
+  expect(screen.getByText(/22 pieces added/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+  expect(await screen.findByText('Taken back.')).toBeTruthy();
+  expect(await workbook.sheets()).not.toContain('Pieces');
+});
+
+test('a job sheet without a status gets a column for it, filled; pieces that were planned are not planned again', async () => {
+  const { workbook } = open();
+  await plan();
+  fireEvent.click(await screen.findByRole('button', { name: 'Write cut list, rack and pieces' }));
+  fireEvent.click(await screen.findByRole('button', { name: 'Add a column Status' }));
+  expect(await screen.findByText('Column Status added to sheet Jobs.')).toBeTruthy();
+  const { values } = (await workbook.used('Jobs'))!;
+  expect(values.map(row => row[8])).toEqual([
+    'Status',
+    'planned',
+    'planned',
+    'planned',
+    '1 of 2 planned',
+    '',
+    'planned',
+    'planned',
+  ]);
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+  expect(await screen.findByText(/1 row taken; left out: 1 STOP, 5 planned already/)).toBeTruthy();
 });
 
 test('a plan whose lines or rack have changed since is not written; a selection elsewhere is no change', async () => {
@@ -170,12 +195,12 @@ test('a plan whose lines or rack have changed since is not written; a selection 
   await workbook.select({ sheet: 'Rack', address: 'A2' });
   const cell = { sheet: 'Rack', address: 'B5' };
   await workbook.write([{ kind: 'values', at: cell, values: [[9700]] }]);
-  fireEvent.click(screen.getByRole('button', { name: 'Write cut list and rack as new sheets' }));
-  const told = 'Nothing was written: the job sheet or the rack has changed since. Plan the cuts again.';
+  fireEvent.click(screen.getByRole('button', { name: 'Write cut list, rack and pieces' }));
+  const told = 'Nothing was written: the job sheet, the rack or the sheet Pieces has changed since. Plan the cuts again.';
   expect(await screen.findByText(told)).toBeTruthy();
   expect(written).toHaveLength(1);
   await workbook.write([{ kind: 'values', at: cell, values: [[9800]] }]);
-  fireEvent.click(screen.getByRole('button', { name: 'Write cut list and rack as new sheets' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Write cut list, rack and pieces' }));
   await waitFor(() => expect(written).toHaveLength(3));
 });
 
@@ -195,7 +220,7 @@ test('a pane that is closed ends the planning', async () => {
 test('a double click writes once', async () => {
   const { written } = open();
   await plan();
-  const button = await screen.findByRole('button', { name: 'Write cut list and rack as new sheets' });
+  const button = await screen.findByRole('button', { name: 'Write cut list, rack and pieces' });
   fireEvent.click(button, { detail: 1 });
   await screen.findByText('Cut list');
   fireEvent.click(button, { detail: 2 });
@@ -232,12 +257,15 @@ test('progress shows best and bound, and ending it keeps the best so far', async
   clearInterval(finish);
 });
 
-test('hose beyond the age limit is warned of', async () => {
+test('hose beyond the age limit is left out and told; a tick takes it, with a warning', async () => {
   open();
   fill(/^Age limit/, '6');
   await plan();
-  const ten = await screen.findByRole('region', { name: 'Larch DN 10' });
-  expect(within(ten).getByText(/A3, lot L66 was made 2019-05-01: older than your limit/)).toBeTruthy();
+  await screen.findByRole('region', { name: 'Larch DN 10' });
+  expect(screen.getByText(/Older than your limit, left out: Larch DN 10, A3, lot L66 \(made 2019-05-01\)/)).toBeTruthy();
+  fireEvent.click(screen.getByLabelText('Use hose beyond the age limit, too'));
+  const ten = await screen.findByText(/A3, lot L66 was made 2019-05-01: older than your limit/);
+  expect(ten.closest('section')!.getAttribute('aria-label')).toBe('Larch DN 10');
 });
 
 test('a coarse bench: what is cut the other way to keep the length limits is said', async () => {

@@ -1,0 +1,88 @@
+import type { Workbook } from '../../workbook/workbook';
+import type { JobTable } from '../jobs/jobTable';
+import { jobStatusChanges } from '../pieces/jobStatusChanges';
+import { pieceBook } from '../pieces/pieceBook';
+import { planPieces, type PlanPiecesOptions } from '../pieces/planPieces';
+import { freeSheetName } from '../print/freeSheetName';
+import type { Writing } from '../print/writing';
+import { cutListSheet } from './cutListSheet';
+import type { Gathered } from './gatherCuts';
+import { overallResult } from './overallResult';
+import type { HosePlan } from './planHose';
+import { leftOutSentences } from './leftOutSentences';
+import { summarySentence } from './planText';
+import { tooOldSentence, unconfirmedSentence } from './rackSentences';
+import { rackAfterSheet } from './rackAfterSheet';
+
+/** What is said about the pieces of a cut list; unit and catalogue are the plan's. */
+export type CutsWritingOptions = Omit<PlanPiecesOptions, 'unit' | 'catalogue'>;
+
+/** A cut list with all that follows from it: the rack afterwards, the pieces, the status of their lines. */
+export interface CutsWriting extends Writing {
+  readonly cutList: string;
+  readonly rackAfter: string;
+  /** Sheet of the pieces. */
+  readonly pieces: string;
+  /** What became of the pieces and of the job sheet's status. */
+  readonly piecesTold: string;
+  /** Job tables that have no column for the status: one can be offered. */
+  readonly withoutStatus: readonly JobTable[];
+}
+
+const rowsText = (rows: readonly number[]) => `${rows.length === 1 ? 'row' : 'rows'} ${rows.join(', ')}`;
+
+/**
+ * Plans the writing of a cut list: cut list and rack afterwards as new sheets, the pieces added to the sheet Pieces, and the job sheet's
+ * status brought up to them; all in one batch, and taken back in one.
+ * @throws Error with a sentence where the sheet Pieces cannot grow
+ */
+export async function cutsWriting(
+  workbook: Workbook,
+  gathered: Gathered,
+  plans: readonly HosePlan[],
+  options: CutsWritingOptions,
+): Promise<CutsWriting> {
+  const { settings, rack, report, rackSheet, lineCount, read } = gathered;
+  const today = options.now.slice(0, 10);
+  const taken = await workbook.sheets();
+  const [cutList, rackAfter] = [freeSheetName('Cut list', taken, today), freeSheetName('Rack after', taken, today)];
+  const reels = plans.flatMap(plan => plan.reels);
+  const source = `From sheet ${report.sheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
+  const summaries = plans.flatMap(plan => [summarySentence(plan, settings.unit), ...plan.job.warnings]);
+  const rackSaid = [tooOldSentence(gathered), unconfirmedSentence(gathered, plans)].filter(said => said !== undefined);
+  const book = await pieceBook(workbook);
+  const made = planPieces(book, reels, read.lines, { ...options, unit: settings.unit, catalogue: read.catalogue });
+  const result = overallResult(plans, settings.unit);
+  const status = jobStatusChanges(made.after, read);
+  const own = status.left.map(({ row }) => row);
+  const left = own.length > 0 && `The status of ${rowsText(own)} says something else and was left.`;
+  const piecesTold = [made.writing.told, status.writing?.told, left].filter(Boolean).join(' ');
+  return {
+    cutList,
+    rackAfter,
+    pieces: book.sheet,
+    withoutStatus: status.without,
+    changes: [
+      ...cutListSheet(
+        cutList,
+        reels,
+        settings,
+        source,
+        [...rackSaid, ...leftOutSentences(report), ...summaries],
+        result,
+        made.numberOf,
+      ),
+      ...rackAfterSheet(rackAfter, rack, reels, settings.unit),
+      ...made.writing.changes,
+      ...(status.writing?.changes ?? []),
+    ],
+    undo: [
+      ...(status.writing?.undo ?? []),
+      ...made.writing.undo,
+      { kind: 'removeSheet', sheet: rackAfter },
+      { kind: 'removeSheet', sheet: cutList },
+    ],
+    told: `${cutList} and ${rackAfter} are written. ${piecesTold}`,
+    piecesTold,
+  };
+}

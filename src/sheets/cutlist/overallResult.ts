@@ -1,0 +1,59 @@
+import { Decimal } from '../../core/units/decimal';
+import type { LengthUnit } from '../../core/units/lengthUnit';
+import { lengthText } from '../table/lengthText';
+import type { CutLine } from '../jobs/cutLine';
+import type { HosePlan } from './planHose';
+import { lineText, longText } from './planText';
+
+const count = (many: number, one: string) => `${many} ${one}${many === 1 ? '' : 's'}`;
+const piecesIn = (lines: readonly CutLine[]) => lines.reduce((sum, { quantity }) => sum + quantity, 0);
+const sumOf = (plans: readonly HosePlan[], pick: (plan: HosePlan) => Decimal | undefined) =>
+  plans.reduce((sum, plan) => sum.plus(pick(plan) ?? 0), new Decimal(0));
+
+function waitingSentence(plan: HosePlan, unit: LengthUnit): string | undefined {
+  const { job, later, tooLong, longest } = plan;
+  const why = longest.isZero() ? 'none in the rack' : 'longer than any piece in the rack';
+  const short = later.length > 0 && `not enough in the rack for ${later.map(line => lineText(line, unit)).join('; ')}`;
+  const long = tooLong.length > 0 && `${why}: ${tooLong.map(line => lineText(line, unit)).join('; ')}`;
+  const said = [short, long].filter(Boolean).join('; ');
+  return said ? `${job.hose}: ${said}` : undefined;
+}
+
+function boughtText({ buy, job }: HosePlan, unit: LengthUnit): readonly string[] {
+  return buy ? [`${count(buy.reels, 'reel')} of ${job.hose}, ${lengthText(buy.reelLength, unit)} ${unit} each`] : [];
+}
+
+/**
+ * What a plan comes to, for all hoses together and before any button: pieces planned, pieces that wait and why, what is bought, what is
+ * left.
+ */
+export function overallResult(plans: readonly HosePlan[], unit: LengthUnit): readonly string[] {
+  const cut = plans.filter(({ totals }) => totals);
+  const planned = cut.reduce((sum, { job }) => sum + piecesIn(job.lines), 0);
+  const reels = cut.reduce((sum, { totals }) => sum + totals!.reels, 0);
+  const waiting = plans.reduce((sum, { later, tooLong }) => sum + piecesIn(later) + piecesIn(tooLong), 0);
+  const why = plans.flatMap(plan => waitingSentence(plan, unit) ?? []);
+  const bought = plans.flatMap(plan => boughtText(plan, unit));
+  const kept = cut.flatMap(plan => plan.reels.filter(({ isKept }) => isKept)).length;
+  const proven = cut.every(({ plan }) => plan?.isProven) ? ' No plan is better.' : '';
+  const ends =
+    kept > 0
+      ? `${longText(
+          sumOf(cut, ({ totals }) => totals?.kept),
+          unit,
+        )} in ${count(kept, 'end')} back into the rack`
+      : 'no end worth keeping';
+  return [
+    `${count(planned, 'piece')} planned from ${count(reels, 'piece')} of stock.${cut.length > 0 ? proven : ''}`,
+    ...(waiting > 0 ? [`${count(waiting, 'piece')} ${waiting === 1 ? 'waits' : 'wait'}: ${why.join('. ')}.`] : []),
+    ...(bought.length > 0 ? [`To buy: ${bought.join('; ')}.`] : []),
+    ...(cut.length > 0
+      ? [
+          `Left: ${ends}; ${longText(
+            sumOf(cut, ({ totals }) => totals?.lost),
+            unit,
+          )} becomes scrap.`,
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,33 @@
+import { placeOf, type RackRow } from '../rack/rackRow';
+import { statusOfPiece } from '../pieces/pieceStatus';
+import type { Gathered } from './gatherCuts';
+import type { HosePlan } from './planHose';
+
+const nameOf = (row: Pick<RackRow, 'place' | 'reel' | 'lot' | 'row'>) =>
+  [placeOf(row), row.lot && `lot ${row.lot}`].filter(Boolean).join(', ') || `row ${row.row}`;
+
+/** Hose that is left out because it is beyond the age limit; undefined where there is none. */
+export function tooOldSentence({ tooOld }: Gathered): string | undefined {
+  if (tooOld.length === 0) return undefined;
+  const names = tooOld.map(row => `${row.hose}, ${nameOf(row)} (made ${row.made})`);
+  return `Older than your limit, left out: ${names.join('; ')}.`;
+}
+
+/**
+ * Reels of a plan on which pieces are planned that nobody has cut yet. The rack that the newest cut list left counts them in; any other
+ * rack does not know of them.
+ * @returns a sentence; undefined where nothing is counted twice
+ */
+export function unconfirmedSentence({ pieces, rackSheet, newestRack }: Gathered, plans: readonly HosePlan[]): string | undefined {
+  if (!pieces || rackSheet === newestRack) return undefined;
+  const open = pieces.pieces.filter(piece => statusOfPiece(piece) === 'planned' && (piece.lot !== '' || piece.reel !== ''));
+  const reels = plans.flatMap(plan => plan.reels.map(({ rack }) => rack));
+  const found = [...new Set(reels)].flatMap(rack => {
+    const reel = rack.reel || rack.place;
+    const own = open.filter(piece => piece.lot === rack.lot && piece.reel === reel);
+    return own.length > 0 ? [`${nameOf(rack)} (${own.map(({ piece }) => piece).join(', ')})`] : [];
+  });
+  if (found.length === 0) return undefined;
+  const help = newestRack ? ` Take the rack ${newestRack}, which counts them in.` : '';
+  return `Pieces are planned on these reels already and not cut yet, so the hose may be gone: ${[...new Set(found)].join('; ')}.${help}`;
+}

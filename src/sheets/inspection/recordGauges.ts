@@ -1,0 +1,66 @@
+import { dayNumber, isoDate } from '../../core/units/sheetDate';
+import { gaugeKey, gaugeOf, type Gauge } from '../gauges/gauge';
+import { gaugeRefusals } from '../gauges/gaugeDue';
+import { pressureRangeNote } from '../gauges/pressureRange';
+import type { Piece } from '../pieces/piece';
+import type { RecordFields } from './inspectionRecord';
+
+/** What a record says of its gauges. */
+export interface RecordGauges {
+  /** Each with its resolution, U and due date. */
+  readonly facts: readonly string[];
+  /** Why the record must not be made: a gauge was overdue on the day it was used. */
+  readonly refusals: readonly string[];
+  /** Worth a look: not on sheet Gauges, or read at the edge of its range. */
+  readonly notes: readonly string[];
+}
+
+function factOf(gauge: Gauge): string {
+  const { name, resolution, uncertainty, unit, checked, every } = gauge;
+  const symbol = unit ? ` ${unit.symbol}` : '';
+  const parts = [
+    resolution && `resolution ${resolution}${symbol}`,
+    uncertainty && `U ${uncertainty}${symbol} (k = 2)`,
+    checked !== undefined && `checked ${isoDate(checked)}`,
+    checked !== undefined && every !== undefined && `due ${isoDate(Math.floor(checked + every))}`,
+  ].filter(Boolean);
+  return parts.length > 0 ? `${name}: ${parts.join(', ')}` : name;
+}
+
+const isUnknown = (sentence: string) => /: (?:not|twice) on sheet/.test(sentence);
+
+/**
+ * The gauges that a record names, and whether they might be used on the day of each piece.
+ * @param gauges of the sheet Gauges; undefined where there is none: then nothing is checked
+ * @param today the day of the record, for what names no day
+ */
+export function recordGauges(
+  gauges: readonly Gauge[] | undefined,
+  pieces: readonly Piece[],
+  { caliper, gauge }: RecordFields,
+  today: string,
+): RecordGauges {
+  const day = dayNumber(today)!;
+  const typed = [caliper, gauge].map(name => name.trim()).filter(Boolean);
+  const names = [...new Map([...typed, ...pieces.flatMap(each => each.gauges)].map(name => [gaugeKey(name), name])).values()];
+  if (!gauges) return { facts: names, refusals: [], notes: [] };
+  const found = names.flatMap(name => gaugeOf(gauges, name) ?? []);
+  const said = [
+    ...gaugeRefusals(gauges, typed, day),
+    ...pieces.flatMap(piece => gaugeRefusals(gauges, piece.gauges, piece.date ?? day)),
+  ];
+  const ranges = pieces.flatMap(({ testPressure, gauges: own }) =>
+    own.flatMap(name => {
+      const used = testPressure && gaugeOf(gauges, name);
+      return used ? (pressureRangeNote(used, testPressure) ?? []) : [];
+    }),
+  );
+  return {
+    facts: names.map(name => {
+      const known = found.find(each => gaugeKey(each.name) === gaugeKey(name));
+      return known ? factOf(known) : name;
+    }),
+    refusals: [...new Set(said.filter(sentence => !isUnknown(sentence)))],
+    notes: [...new Set([...said.filter(isUnknown), ...ranges])],
+  };
+}

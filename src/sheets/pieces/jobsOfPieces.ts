@@ -1,0 +1,45 @@
+import * as v from 'valibot';
+import { Decimal } from '../../core/units/decimal';
+import { measureUnit } from '../../core/units/measureUnit';
+import type { Workbook } from '../../workbook/workbook';
+import { NoJobs, readJobs, type CatalogueRead, type Jobs } from '../jobs/readJobs';
+
+const KEY = 'pieces.jobs';
+const Stored = v.array(v.string());
+
+async function stored(workbook: Workbook): Promise<readonly string[]> {
+  try {
+    const read = v.safeParse(Stored, JSON.parse((await workbook.recall(KEY)) ?? '[]'));
+    return read.success ? read.output : [];
+  } catch {
+    return [];
+  }
+}
+
+/** Remembers with the workbook that pieces were planned for lines of a sheet. */
+export async function rememberJobSheet(workbook: Workbook, sheet: string): Promise<void> {
+  const known = await stored(workbook);
+  if (!known.includes(sheet)) await workbook.remember(KEY, JSON.stringify([...known, sheet]));
+}
+
+/** What the bench can cut does not matter for the status of a line. */
+const STEP = { value: new Decimal(1), unit: measureUnit('length', 'mm')! };
+
+/**
+ * The job sheets that pieces were planned from, each read whole, whatever is selected: all its tables, hidden rows and lines that are done.
+ * @param read the catalogue, where it was read already
+ */
+export async function jobsOfPieces(workbook: Workbook, read?: CatalogueRead): Promise<readonly Jobs[]> {
+  const [known, sheets] = await Promise.all([stored(workbook), workbook.sheets()]);
+  const found: Jobs[] = [];
+  for (const sheet of known.filter(each => sheets.includes(each))) {
+    const wishes = { step: STEP, take: new Set(['hidden', 'below'] as const), whateverStatus: true };
+    const block = { row: 0, column: 0, rows: 1, columns: 1 };
+    try {
+      found.push(await readJobs(workbook, wishes, { sheet, block, isChoice: false }, read));
+    } catch (error) {
+      if (!(error instanceof NoJobs)) throw error;
+    }
+  }
+  return found;
+}

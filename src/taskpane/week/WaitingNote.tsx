@@ -1,0 +1,30 @@
+import { Checkbox, MessageBar, MessageBarBody } from '@fluentui/react-components';
+import type { Gathered } from '../../sheets/cutlist/gatherCuts';
+
+interface Props {
+  readonly gathered: Gathered;
+  /** Plans again, with or without the pieces that wait. */
+  readonly onLeave: (leavesWaiting: boolean) => void;
+}
+
+/** Pieces that wait for a plan, successors of scrapped ones among them: they are cut with this one unless somebody says no. */
+export function WaitingNote({ gathered: { waiting, wishes }, onLeave }: Props) {
+  const { lines, problems } = waiting;
+  if (lines.length + problems.length === 0) return null;
+  const names = lines.map(({ waits, note }) => note ?? waits).join('; ');
+  const sentence = `${lines.length} ${lines.length === 1 ? 'piece waits' : 'pieces wait'} on sheet Pieces: ${names}.`;
+  return (
+    <MessageBar intent="info" layout="multiline">
+      <MessageBarBody>
+        {lines.length > 0 && sentence} {problems.map(({ row, sentence: why }) => `Row ${row}: ${why}.`).join(' ')}
+        {lines.length > 0 && (
+          <Checkbox
+            label="Cut them with this plan"
+            checked={!wishes.leavesWaiting}
+            onChange={(_, { checked }) => onLeave(checked !== true)}
+          />
+        )}
+      </MessageBarBody>
+    </MessageBar>
+  );
+}

@@ -1,0 +1,5 @@
+import { ISO_6605_RULE } from '../../sheets/benchcard/proofTest';
+
+/** Fields of the bench cards before anybody has touched them. */
+export const FRESH_CARDS = { ...ISO_6605_RULE, machine: '', pressureUnit: 'bar' };
+export type CardFields = { -readonly [Key in keyof typeof FRESH_CARDS]: string };

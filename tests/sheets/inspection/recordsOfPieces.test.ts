@@ -1,0 +1,152 @@
+import { dayNumber } from '../../../src/core/units/sheetDate';
+import { NO_CRIMP_FIELDS } from '../../../src/sheets/crimps/crimpFields';
+import { gatherRecords, refuseOverdue, type RecordWishes } from '../../../src/sheets/inspection/gatherRecords';
+import { FRESH_FIELDS, NOT_NOTED } from '../../../src/sheets/inspection/inspectionRecord';
+import { recordPage } from '../../../src/sheets/inspection/recordPage';
+import { recordResult } from '../../../src/sheets/inspection/recordResult';
+import { recordSheet } from '../../../src/sheets/inspection/recordSheet';
+import { fillPiece, typedOf, type PieceTyped } from '../../../src/sheets/pieces/fillPiece';
+import { pieceBook } from '../../../src/sheets/pieces/pieceBook';
+import { readPieces } from '../../../src/sheets/pieces/readPieces';
+import { scrapPiece } from '../../../src/sheets/pieces/scrapPiece';
+import { addressOf } from '../../../src/workbook/a1';
+import type { Workbook } from '../../../src/workbook/workbook';
+import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { METRIC, writeAll } from '../pieces/pieceSheets';
+
+const wishes: RecordWishes = {
+  fields: FRESH_FIELDS,
+  crimps: NO_CRIMP_FIELDS,
+  otherSheet: '',
+  pressureUnit: 'bar',
+  bench: { unit: 'mm', step: '1' },
+  today: '2026-10-09',
+};
+const Gauges: readonly (readonly FakeCell[])[] = [
+  ['Gauge', 'Kind', 'Checked', 'Every (days)', 'Unit', 'Resolution', 'U', 'Range from', 'Range to'],
+  ['C3', 'caliper', dayNumber('2026-06-01')!, 365, 'mm', 0.01, 0.02, 0, 150],
+  ['C4', 'caliper', dayNumber('2025-06-01')!, 365, 'mm', 0.01, 0.02, 0, 150],
+  ['G7', 'pressure gauge', dayNumber('2026-06-01')!, 365, 'bar', 5, 10, 0, 1000],
+];
+
+async function open() {
+  const { workbook } = fakeWorkbook({ Jobs: METRIC, Gauges }, { sheet: 'Jobs', address: 'A2' });
+  await writeAll(workbook, 'mm');
+  return workbook;
+}
+
+const pieceOf = async (workbook: Workbook, number: string) => {
+  const pieces = (await readPieces(workbook))!;
+  return { pieces, piece: pieces.pieces.find(({ piece }) => piece === number)! };
+};
+
+async function fill(workbook: Workbook, number: string, typed: Partial<PieceTyped>) {
+  const { pieces, piece } = await pieceOf(workbook, number);
+  const all = { ...typedOf(pieces, piece), ...typed };
+  await workbook.write((await fillPiece(workbook, pieces, piece, all, '2026-10-07 08:00')).changes);
+}
+
+/** The same four readings at an end. */
+async function measure(workbook: Workbook, number: string, end: 'A' | 'B', value: number) {
+  const { pieces, piece } = await pieceOf(workbook, number);
+  const column = pieces.table.columns[`reading1${end}`]!;
+  const address = addressOf({ row: piece.row - 1, column, rows: 1, columns: 4 });
+  await workbook.write([{ kind: 'values', at: { sheet: 'Pieces', address }, values: [[value, value, value, value]] }]);
+}
+
+const DONE = {
+  lotA: 'C-5',
+  lotB: 'C-6',
+  ferruleLot: 'F-2',
+  finished: '2181',
+  testedAt: '702',
+  testedFor: '60',
+  gauge: 'C3; G7',
+  by: 'Ilse',
+  flushed: true,
+  capped: true,
+};
+
+async function finished(more: Partial<PieceTyped> = {}) {
+  const workbook = await open();
+  await measure(workbook, '41/3-1', 'A', 44.2);
+  await measure(workbook, '41/3-1', 'B', 44.3);
+  await fill(workbook, '41/3-1', { ...DONE, ...more });
+  await workbook.select({ sheet: 'Pieces', address: 'A9' });
+  return workbook;
+}
+
+const recordFor = async (workbook: Workbook) => {
+  const gathered = await gatherRecords(workbook, wishes);
+  return { gathered, record: gathered.records.find(({ line }) => line === '3')! };
+};
+const options = {
+  fields: { ...FRESH_FIELDS, customer: 'Farm <A>' },
+  result: NOT_NOTED,
+  handle: '',
+  source: 's',
+  today: '2026-10-09',
+};
+
+test('a record of pieces names lots, lengths against limits, pressure asked and reached, gauges with resolution and due date', async () => {
+  const workbook = await finished();
+  const { gathered, record } = await recordFor(workbook);
+  expect(gathered.refusals).toEqual([]);
+  expect(record).toMatchObject({ order: 'B-42', assembly: '41/3', hose: 'Rowan DN 25', hoseLot: 'L75' });
+  expect(record.crimps.map(({ piece, end, fittingLot, verdict }) => [piece, end, fittingLot, verdict])).toEqual([
+    ['41/3-1', 'A', 'C-5', 'IN SPEC'],
+    ['41/3-1', 'B', 'C-6', 'IN SPEC'],
+  ]);
+  expect(recordResult(record, NOT_NOTED)).toEqual({ kind: 'in spec', sentence: 'IN SPEC: 1 piece, 2 crimps.' });
+  const html = recordPage([record], options);
+  for (const text of [
+    'C3: resolution 0.01 mm, U 0.02 mm (k = 2), checked 2026-06-01, due 2027-06-01',
+    'hose L75, reel 5, A C-5, B C-6, ferrules F-2',
+    // Twice the working pressure of 350 bar: ISO 6605:2017, 5.2.
+    '702 of 700 bar, 60 s',
+    'Ilse, 2026-10-07',
+    'Farm &lt;A&gt;',
+    '2032-10',
+    'IN SPEC: 1 piece, 2 crimps.',
+    '<small>Released</small>',
+  ]) {
+    expect(html).toContain(text);
+  }
+  const values = recordSheet('R', [record], options).flatMap(change => (change.kind === 'values' ? change.values.flat() : []));
+  expect(values).toEqual(expect.arrayContaining(['IN SPEC: 1 piece, 2 crimps.', 'Released']));
+});
+
+test('a piece that is too long, or was tested too low, is rejected: no line to release it', async () => {
+  const { record } = await recordFor(await finished({ finished: '2300', testedAt: '650' }));
+  const { kind, sentence } = recordResult(record, NOT_NOTED);
+  expect(kind).toBe('rejected');
+  expect(sentence).toMatch(/piece 41\/3-1 finished length LONG; piece 41\/3-1 tested at 650 of 700 bar/);
+  expect(recordPage([record], options)).not.toContain('<small>Released</small>');
+});
+
+test('what lacks a reading, a length or a test is not complete', async () => {
+  const { record } = await recordFor(await finished({ finished: '', testedAt: '', testedFor: '' }));
+  expect(recordResult(record, NOT_NOTED).sentence).toBe('NOT COMPLETE: piece 41/3-1 finished length; piece 41/3-1 test.');
+});
+
+test('a gauge that was overdue on the day of its use is refused; one that is not on sheet Gauges is told', async () => {
+  const overdue = await recordFor(await finished({ gauge: 'C4; G7' }));
+  expect(() => refuseOverdue(overdue.gathered)).toThrow(/C4: overdue by 128 days, since 2026-06-01/);
+  const strange = await recordFor(await finished({ gauge: 'C9; G7' }));
+  expect(() => refuseOverdue(strange.gathered)).not.toThrow();
+  expect(strange.record.problems).toContain('C9: not on sheet Gauges');
+});
+
+test('of job lines the readings come from Pieces by themselves; a scrapped piece is named, not recorded', async () => {
+  const workbook = await finished();
+  const book = await pieceBook(workbook);
+  const bad = book.pieces!.pieces.find(({ piece }) => piece === 'H3-117-2')!;
+  await workbook.write(scrapPiece(book, bad, { now: '2026-10-07 09:00', by: '', why: 'kinked' }).changes);
+  await workbook.select({ sheet: 'Jobs', address: 'A2' });
+  const { gathered, record } = await recordFor(workbook);
+  expect(gathered.records.map(({ title }) => title)).toEqual(['Line 1', 'Line 2', 'Line 3']);
+  expect(record.crimps.map(({ verdict }) => verdict)).toEqual(['IN SPEC', 'IN SPEC']);
+  const first = gathered.records[0]!;
+  expect(first.scrapped).toEqual(['H3-117-2']);
+  expect(first.pieces!.map(({ piece }) => piece)).toEqual(['H3-117-1', 'H3-117-3', 'H3-117-4', 'H3-117-5']);
+});

@@ -1,0 +1,224 @@
+import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
+import { Decimal } from '../../../src/core/units/decimal';
+import type { LengthUnit } from '../../../src/core/units/lengthUnit';
+import { NO_CRIMP_FIELDS } from '../../../src/sheets/crimps/crimpFields';
+import { cutsWriting } from '../../../src/sheets/cutlist/cutsWriting';
+import { gatherCuts } from '../../../src/sheets/cutlist/gatherCuts';
+import { planCuts } from '../../../src/sheets/cutlist/planCuts';
+import { gatherRecords } from '../../../src/sheets/inspection/gatherRecords';
+import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../../src/sheets/inspection/inspectionRecord';
+import { recordResult } from '../../../src/sheets/inspection/recordResult';
+import { recordGrowth } from '../../../src/sheets/inspection/recordsLog';
+import { fillPiece, typedOf } from '../../../src/sheets/pieces/fillPiece';
+import { rememberJobSheet } from '../../../src/sheets/pieces/jobsOfPieces';
+import { pieceBook } from '../../../src/sheets/pieces/pieceBook';
+import type { Piece } from '../../../src/sheets/pieces/piece';
+import { isCrimpedEnd, statusOfPiece } from '../../../src/sheets/pieces/pieceStatus';
+import { readPieces } from '../../../src/sheets/pieces/readPieces';
+import { scrapWriting, statusWriting } from '../../../src/sheets/pieces/statusWriting';
+import { rackSheets } from '../../../src/sheets/rack/rack';
+import { rememberRack } from '../../../src/sheets/rack/newestRack';
+import { recall } from '../../../src/sheets/recall/recall';
+import { recordRows } from '../../../src/sheets/recall/recordRows';
+import { orderOfJobs } from '../../../src/sheets/week/orderOfJobs';
+import { addressOf } from '../../../src/workbook/a1';
+import type { Change, Workbook } from '../../../src/workbook/workbook';
+import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { openSample } from '../quote/openSample';
+import { INCH, METRIC } from './pieceSheets';
+
+/** A workbook with job lines and a rack, and how it is written to. */
+interface Shop {
+  readonly workbook: Workbook;
+  readonly write: (changes: readonly Change[]) => Promise<void>;
+  /** Calculates what was written, where the workbook does. */
+  readonly calculate: () => Promise<void>;
+  readonly jobs: { readonly sheet: string; readonly address: string };
+  readonly unit: LengthUnit;
+}
+
+const SETTINGS = {
+  mm: { step: '1', kerf: '3', squaring: '20', keep: '500' },
+  in: { step: '0.0625', kerf: '0.125', squaring: '1', keep: '20' },
+} as const;
+
+const settingsOf = (unit: LengthUnit) => {
+  const { step, kerf, squaring, keep } = SETTINGS[unit];
+  return {
+    unit,
+    step: new Decimal(step),
+    kerf: new Decimal(kerf),
+    squaring: new Decimal(squaring),
+    keep: new Decimal(keep),
+    ageLimitMonths: undefined,
+    isOldestFirst: false,
+  };
+};
+
+/** Plans the open lines on the newest rack and writes the cut list, as the pane does. */
+async function plan({ workbook, write, jobs, unit }: Shop, now: string) {
+  await workbook.select(jobs);
+  const [rack] = await rackSheets(workbook);
+  const gathered = await gatherCuts(workbook, rack!, settingsOf(unit), now.slice(0, 10));
+  const plans = await planCuts(gathered, solveCutPlan, () => {}, { aborted: false });
+  const machine = { machine: '', die: '', dial: '', share: new Decimal('0.5') };
+  const writing = await cutsWriting(workbook, gathered, plans, {
+    machine: '',
+    proofFactor: new Decimal(2),
+    useBy: '2032-10',
+    pressureUnit: unit === 'mm' ? 'bar' : 'psi',
+    prefix: '41/',
+    now,
+    order: orderOfJobs(gathered.read, machine, unit).rows,
+  });
+  await rememberJobSheet(workbook, jobs.sheet);
+  await rememberRack(workbook, writing.rackAfter);
+  await write(writing.changes);
+  return { gathered, plans, writing, rack: rack! };
+}
+
+const piecesIn = async ({ workbook }: Shop) => (await readPieces(workbook))!;
+
+/** Four readings on target at each end that is crimped, as Entry writes them. */
+async function crimp(shop: Shop, now: string): Promise<void> {
+  const read = await piecesIn(shop);
+  const readings = read.pieces.flatMap(piece =>
+    (['A', 'B'] as const).flatMap((end, index): Change[] => {
+      const { target } = piece.ends[index]!;
+      if (statusOfPiece(piece) === 'scrapped' || !isCrimpedEnd(piece.ends[index]!) || !target) return [];
+      const column = read.table.columns[`reading1${end}`]!;
+      const value = target.value.toNumber();
+      const address = addressOf({ row: piece.row - 1, column, rows: 1, columns: 4 });
+      return [{ kind: 'values', at: { sheet: read.sheet, address }, values: [[value, value, value, value]] }];
+    }),
+  );
+  await shop.write(readings);
+  await shop.calculate();
+  const status = await statusWriting(shop.workbook, now);
+  if (status) await shop.write(status.changes);
+}
+
+/** Length, test, lots, boxes of a piece, as they are filled in under Bench › Entry. */
+async function finish(shop: Shop, number: string, now: string): Promise<void> {
+  const pieces = await piecesIn(shop);
+  const own = pieces.pieces.find(each => each.piece === number)!;
+  const reached = own.testPressure?.value ?? new Decimal(shop.unit === 'mm' ? 500 : 6000);
+  const typed = {
+    ...typedOf(pieces, own),
+    lotA: 'C-5',
+    lotB: 'C-5',
+    ferruleLot: 'F-2',
+    finished: (own.overall ?? own.cutLength)!.value.toString(),
+    testedAt: reached.toString(),
+    testedFor: '60',
+    gauge: 'C3; G7',
+    by: 'Ilse',
+    flushed: true,
+    capped: true,
+  };
+  await shop.write((await fillPiece(shop.workbook, pieces, own, typed, now)).changes);
+}
+
+/** The whole week: plan, write, scrap one piece, plan again, finish, record, recall. */
+async function weekThrough(shop: Shop): Promise<void> {
+  const { workbook, write } = shop;
+  const first = await plan(shop, '2026-10-05 07:12');
+  const before = await piecesIn(shop);
+  const cuts = first.plans.flatMap(({ reels }) => reels.flatMap(({ rack, cuts: of }) => of.map(() => rack.lot)));
+  expect(before.pieces.map(({ lot }) => lot).sort()).toEqual(cuts.sort());
+  expect(before.pieces.every(piece => statusOfPiece(piece) === 'planned')).toBe(true);
+
+  // One is scrapped: its successor waits, and the next plan takes it up from the rack that the first one left.
+  const book = await pieceBook(workbook);
+  const scrapped: Piece = book.pieces!.pieces[1]!;
+  await write((await scrapWriting(workbook, book, scrapped, { now: '2026-10-06 09:00', by: 'Ilse', why: 'kinked' })).changes);
+  const second = await plan(shop, '2026-10-06 10:00');
+  expect(second.rack).toBe(first.writing.rackAfter);
+  const ofPlan = second.gathered.jobs.flatMap(({ lines }) => lines);
+  expect(ofPlan.filter(({ waits }) => waits !== undefined)).toHaveLength(1);
+  const successor = (await piecesIn(shop)).pieces.find(({ replaces }) => replaces === scrapped.piece)!;
+  expect(successor).toMatchObject({ status: 'planned', line: scrapped.line });
+
+  const good = (await piecesIn(shop)).pieces.filter(piece => statusOfPiece(piece) !== 'scrapped');
+  await crimp(shop, '2026-10-07 08:00');
+  for (const { piece } of good) await finish(shop, piece, '2026-10-07 09:00');
+  await shop.calculate();
+  const done = (await piecesIn(shop)).pieces;
+  expect(done.filter(piece => piece !== undefined && statusOfPiece(piece) === 'scrapped').map(({ piece }) => piece)).toEqual([
+    scrapped.piece,
+  ]);
+  expect(done.every(piece => piece.problems.length === 0)).toBe(true);
+
+  // Records of the pieces, each row once.
+  await workbook.select({ sheet: 'Pieces', address: 'A2' });
+  const gathered = await gatherRecords(workbook, {
+    fields: FRESH_FIELDS,
+    crimps: NO_CRIMP_FIELDS,
+    otherSheet: '',
+    pressureUnit: 'bar',
+    bench: { unit: shop.unit, step: SETTINGS[shop.unit].step },
+    today: '2026-10-09',
+  });
+  const measured = gathered.records.filter(({ crimps }) => crimps.some(({ mean }) => mean));
+  expect(measured.map(record => recordResult(record, NOT_NOTED).kind)).toEqual(measured.map(() => 'in spec'));
+  const options: RecordOptions = { fields: FRESH_FIELDS, result: NOT_NOTED, handle: '', source: 's', today: '2026-10-09' };
+  const growth = await recordGrowth(workbook, gathered.records, options);
+  await write(growth.appended!.changes);
+
+  // A lot is recalled: exactly the pieces that were cut from it, the scrapped one among them, and their records.
+  const { lot } = scrapped;
+  const all = (await piecesIn(shop)).pieces;
+  const found = recall(all, await recordRows(workbook), { by: 'lot', lot, of: 'hose', part: '' });
+  expect(found.hits.map(({ piece }) => piece.piece)).toEqual(all.filter(piece => piece.lot === lot).map(({ piece }) => piece));
+  expect(found.open).toEqual([]);
+  const recorded = new Set(all.filter(piece => piece.lot === lot && piece.status !== 'scrapped').map(({ piece }) => piece));
+  expect(new Set(found.records.map(({ piece }) => piece))).toEqual(recorded);
+}
+
+const fake = (sheets: Readonly<Record<string, readonly (readonly FakeCell[])[]>>, address: string, unit: LengthUnit): Shop => {
+  const jobs = { sheet: 'Jobs', address };
+  const { workbook } = fakeWorkbook(sheets, jobs);
+  return { workbook, write: changes => workbook.write(changes), calculate: async () => {}, jobs, unit };
+};
+
+test('the week of the sample workbook, on a sheet that calculates', async () => {
+  const sample = await openSample();
+  try {
+    await weekThrough({
+      workbook: sample.port,
+      write: changes => sample.port.write(changes),
+      calculate: sample.calculate,
+      jobs: { sheet: 'Week', address: 'A6' },
+      unit: 'mm',
+    });
+    const { pieces } = (await readPieces(sample.port))!;
+    expect(new Set(pieces.map(statusOfPiece))).toEqual(new Set(['done', 'scrapped']));
+    expect(pieces.filter(({ status }) => status === 'done').every(({ ends }) => ends[0].verdict === 'IN SPEC')).toBe(true);
+  } finally {
+    sample.dispose();
+  }
+}, 300_000);
+
+test('a week on a sheet with its own crimp data, status and order numbers', async () => {
+  const Rack = [
+    ['Reel', 'Batch', 'Hose', 'Length (m)'],
+    ['R1', 'L70', 'Larch DN 12', 2.5],
+    ['R2', 'L71', 'Larch DN 12', 12],
+    ['R3', 'L66', 'Larch DN 8', 9],
+    ['R4', 'R12', 'Rowan DN 25', 9],
+  ];
+  const shop = fake({ Jobs: METRIC, Rack }, 'A2', 'mm');
+  await weekThrough(shop);
+  const { values } = (await shop.workbook.used('Jobs'))!;
+  expect(values.slice(1).map(row => row.at(-1))).toEqual(['done', 'done', 'rush']);
+}, 60_000);
+
+test('a week in inches, under a title, without orders, crimp data or a column for the status', async () => {
+  const Stock = [
+    ['Hose type', 'Length (ft)', 'Pieces', 'Lot', 'Bin'],
+    ['Birch 3/8', 25, 1, 'B1', '1'],
+    ['Birch 1/2', 10, 2, 'B2', '2'],
+    ['Birch 1/2', 30, 1, 'B3', '3'],
+  ];
+  await weekThrough(fake({ Jobs: INCH, Stock }, 'A4', 'in'));
+}, 60_000);
