@@ -74,8 +74,7 @@ const STRANGE: readonly ((uniform: Uniform) => unknown)[] = [
       'male',
       'female',
       'DIN 20066',
-      'Infinity',
-      'NaN',
+
       '__proto__',
       'constructor',
       'toString',
