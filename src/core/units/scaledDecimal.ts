@@ -110,7 +110,7 @@ for (const part of ['d', 'e', 's'] as const) {
 }
 ScaledDecimal.prototype.constructor = Decimal;
 
-/** The number where the whole number is exact, which includes every sum and product that was rounded on its way to it. */
+/** The number where its whole number is exact: a sum or product that a double had to round lies beyond 2^53 and is left to decimal.js. */
 function fitting(digits: number, decimals: number): ScaledDecimal | undefined {
   return Number.isSafeInteger(digits) && decimals >= 0 && decimals < TENS.length
     ? new ScaledDecimal(digits, decimals)
