@@ -64,6 +64,11 @@ export default function slimDecimal(source) {
   slim = `${without(slim, OTHER_TEXT, '}')}\nfunction parseOther(x, str) {\n  throw Error(invalidArgument + str);\n}\n`;
   for (const name of [...UNUSED_STATICS, ...UNUSED_OF_CLASS])
     slim = slim.replace(new RegExp(`^ *Decimal\\.${name} = .*$`, 'm'), '');
-  // ln 10 and π come with a thousand digits; the functions reckon with 40.
-  return slim.replace(/^( *(?:LN10|PI) = '\d\.\d{120})\d+'/gm, "$1'");
+  // Settings are those of core/units/decimal.ts: nothing to check.
+  slim = `${without(slim, /^function config\(/m, '}')}\nfunction config(set) {\n  return Object.assign(this, DEFAULTS, set);\n}\n`;
+  // ln 10 and π, each of a thousand digits, go with the functions that need them.
+  return slim
+    .replace(/^ *(?:LN10|PI) = (?:'.*',|new .*)$/gm, '')
+    .replace(/^ *(?:LN10|PI)_PRECISION = .*$/gm, '')
+    .replace(/^P\[Symbol.*$/gm, '');
 }

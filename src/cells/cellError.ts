@@ -5,7 +5,12 @@ import type { IncomingError } from './cellContent';
 const RETURNABLE = new Set<string>(['#VALUE!', '#N/A', '#DIV/0!', '#NUM!', '#NULL!']);
 
 function make(code: string, message?: string): CustomFunctions.Error {
-  return new CustomFunctions.Error(code as CustomFunctions.ErrorCode, message);
+  // An answer, as a TradeError is: the list of calls that led to it would take most of a row's time.
+  const { stackTraceLimit } = Error;
+  Error.stackTraceLimit = 0;
+  const error = new CustomFunctions.Error(code as CustomFunctions.ErrorCode, message);
+  Error.stackTraceLimit = stackTraceLimit;
+  return error;
 }
 
 /** The one place where an error of the trade turns into a cell error. Anything but a TradeError is a defect and is thrown on. */

@@ -1,7 +1,8 @@
 import type { Decimal } from '../core/units/decimal';
 import { TradeError } from '../core/tradeError';
 import { cellContent, IncomingError, type CellContent } from './cellContent';
-import { number, type CellReader, type FilledCell } from './readers';
+import { passedOn } from './cellError';
+import { number, readingOnce, type CellReader, type FilledCell } from './readers';
 import { blockOf, type Cells } from './singles';
 
 /** A row-wise argument: one value or a column (readings: a block), read row by row. */
@@ -18,16 +19,12 @@ export interface Column<T> {
   isBlankOrZero(row: number): boolean;
   /** The first error value that came in at that row. */
   errorAt(row: number): IncomingError | undefined;
-  /** The value at that row; throws a TradeError that names the argument. */
+  /** The value at that row; throws a TradeError that names the argument, or the error value that came in. */
   at(row: number): T;
 }
 
 function missing(label: string): TradeError {
   return new TradeError('blank', label, 'is blank', 'fill it in');
-}
-
-function filled(content: CellContent): content is FilledCell {
-  return content !== null && !(content instanceof IncomingError);
 }
 
 function cellColumn<T>(label: string, cells: Cells, atBlank: () => T, read: CellReader<T>): Column<T> {
@@ -36,6 +33,7 @@ function cellColumn<T>(label: string, cells: Cells, atBlank: () => T, read: Cell
     throw new TradeError('shape', label, `came as ${rows[0]!.length} columns`, 'give one value or one column');
   }
   const content = (row: number) => cellContent(rows[rows.length === 1 ? 0 : row]?.[0]);
+  const readOnce = readingOnce(read);
   return {
     label,
     height: rows.length,
@@ -48,7 +46,8 @@ function cellColumn<T>(label: string, cells: Cells, atBlank: () => T, read: Cell
     },
     at: row => {
       const cell = content(row);
-      return filled(cell) ? read(cell, label) : atBlank();
+      if (cell instanceof IncomingError) throw passedOn(cell, label);
+      return cell === null ? atBlank() : readOnce(cell, label);
     },
   };
 }
@@ -95,21 +94,28 @@ export function readingBlock(label: string, cells: Cells): Column<Decimal[]> {
     const advice = 'lay the readings of one crimp side by side, one crimp a row, two readings or more';
     throw new TradeError('shape', label, 'came as a single column', advice);
   }
-  const contents = (row: number) => rows[rows.length === 1 ? 0 : row]!.map(cellContent);
-  const isUnfilled = (row: number) => contents(row).every(cell => cell === null || cell === 0);
+  const cellsAt = (row: number) => rows[rows.length === 1 ? 0 : row]!;
+  const isMissing = (cell: CellContent) => cell === null || cell === 0;
+  const isUnfilled = (row: number) => cellsAt(row).every(cell => isMissing(cellContent(cell)));
+  const readOnce = readingOnce(readReading);
   return {
     label,
     height: rows.length,
     isReadings: true,
     isBlank: isUnfilled,
     isBlankOrZero: isUnfilled,
-    errorAt: row => contents(row).find(cell => cell instanceof IncomingError),
+    errorAt: row =>
+      cellsAt(row)
+        .map(cellContent)
+        .find(cell => cell instanceof IncomingError),
     at: row =>
-      contents(row).map((cell, index) => {
+      cellsAt(row).map((raw, index) => {
+        const cell = cellContent(raw);
         const name = `reading ${index + 1}`;
-        if (!filled(cell) || cell === 0)
+        if (cell instanceof IncomingError) throw passedOn(cell, label);
+        if (isMissing(cell))
           throw new TradeError('blank', name, 'is blank or zero', 'take all readings of the crimp, or clear the row');
-        return readReading(cell, name);
+        return readOnce(cell as FilledCell, name);
       }),
   };
 }

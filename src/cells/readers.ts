@@ -1,5 +1,6 @@
 import { shortText } from '../core/quotedText';
-import { Decimal, decimalOfCell } from '../core/units/decimal';
+import type { Decimal } from '../core/units/decimal';
+import { decimalOfCell, scaled } from '../core/units/scaledDecimal';
 import { commaAdvice, numberFromText } from '../core/units/numberText';
 import { looksLikeDate } from '../core/units/sheetDate';
 import { TradeError } from '../core/tradeError';
@@ -10,6 +11,16 @@ export type FilledCell = Exclude<CellContent, null | object>;
 
 /** Reads one filled cell, or throws a TradeError that names the argument. */
 export type CellReader<T> = (cell: FilledCell, label: string) => T;
+
+/** The same reader, which remembers its texts: a column repeats them. */
+export function readingOnce<T>(read: CellReader<T>): CellReader<T> {
+  const known = new Map<string, T>();
+  return (cell, label) => {
+    if (typeof cell !== 'string') return read(cell, label);
+    if (!known.has(cell)) known.set(cell, read(cell, label));
+    return known.get(cell)!;
+  };
+}
 
 /** What a number may be. */
 export interface NumberRules {
@@ -32,7 +43,7 @@ export interface NumberRules {
   readonly marks?: 'inches' | 'feet' | 'refused' | 'noLength';
 }
 
-const LARGEST = new Decimal('1e9');
+const LARGEST = decimalOfCell(1e9);
 
 /** A received cell as it is quoted in an error sentence. */
 export function quoted(cell: FilledCell): string {
@@ -53,10 +64,11 @@ function decimalOf(cell: FilledCell, label: string, rules: NumberRules): Decimal
   if (typeof cell === 'number' && Number.isFinite(cell)) return decimalOfCell(cell);
   const found = typeof cell === 'string' ? numberFromText(cell) : undefined;
   if (!found) throw new TradeError('notANumber', label, `is ${quoted(cell)}`, unreadable(cell, rules));
-  if (found.mark === 'none') return found.value;
+  const value = scaled(found.value);
+  if (found.mark === 'none') return value;
   const wrong = wrongMark(rules);
   if (wrong) throw new TradeError('unit', label, `is ${quoted(cell)}`, wrong);
-  return rules.marks === 'feet' ? found.value.div(12) : found.value;
+  return rules.marks === 'feet' ? value.div(12) : value;
 }
 
 /** A reader of numbers and of numbers that arrived as text. */

@@ -35,15 +35,16 @@ export function mapRows<const C extends readonly Column<any>[]>(
   const rowOf = (row: number): unknown[] => {
     if (key.isBlank(row)) return fill('');
     try {
-      for (const column of columns) {
-        const incoming = column.errorAt(row);
-        if (incoming) return fill(passedOn(incoming, column.label));
-      }
       const result = compute(...(columns.map(column => column.at(row)) as Values<C>));
-      return (Array.isArray(result) ? (result as Answer[]) : [result as Answer]).map(cellOf);
+      return Array.isArray(result) ? (result as Answer[]).map(cellOf) : [cellOf(result as Answer)];
     } catch (error) {
-      return fill(cellErrorOf(error));
+      // An error value that came in wins over what we found wrong before it; looked for only here, it costs good rows nothing.
+      const sender = columns.find(column => column.errorAt(row));
+      return fill(sender ? passedOn(sender.errorAt(row)!, sender.label) : cellErrorOf(error));
     }
   };
-  return Array.from({ length: heightOf(columns) }, (_, row) => rowOf(row));
+  const rows: unknown[][] = [];
+  const height = heightOf(columns);
+  for (let row = 0; row < height; row += 1) rows.push(rowOf(row));
+  return rows;
 }

@@ -1,5 +1,6 @@
 import { TradeError } from '../core/tradeError';
-import { Decimal, decimalOfCell } from '../core/units/decimal';
+import { Decimal } from '../core/units/decimal';
+import { decimalOfCell } from '../core/units/scaledDecimal';
 import { measureFromText } from '../core/units/measureText';
 import type { MeasureUnit, Quantity } from '../core/units/measureUnit';
 import { commaAdvice, hasOpenPoint, isTwoNumbers, numberFromText, type CommaRule } from '../core/units/numberText';

@@ -14,8 +14,12 @@ export type TradeErrorCode =
   | 'notFound'
   | 'notApproved';
 
-/** The one error of the trade's arithmetic: which argument, what came, what to do. */
-export class TradeError extends Error {
+/** An error without the list of calls that led to it: making that list takes longer than a row of a sheet, and nobody reads it. */
+const Answer = class {} as new () => Error;
+Object.setPrototypeOf(Answer.prototype, Error.prototype);
+
+/** The one error of the trade's arithmetic: which argument, what came, what to do. It is an answer to a person, not a defect. */
+export class TradeError extends Answer {
   /** What kind of mistake it is. */
   readonly code: TradeErrorCode;
   /** The argument as the user knows it, e.g. `cut-off A`; empty where no single argument is at fault. */
@@ -26,7 +30,9 @@ export class TradeError extends Error {
   readonly advice: string;
 
   constructor(code: TradeErrorCode, argument: string, received: string, advice: string) {
-    super([argument, received].filter(Boolean).join(' ') + (argument || received ? ': ' : '') + advice);
+    super();
+    const what = [argument, received].filter(Boolean).join(' ');
+    this.message = what ? `${what}: ${advice}` : advice;
     this.name = 'TradeError';
     this.code = code;
     this.argument = argument;

@@ -29,7 +29,7 @@ const unitsOf = (unit: Cells) => single<FlowUnits>('unit', unit, choice('metric'
 
 /** `46`, `VG 46` or `ISO VG 46`. */
 const readGrade: CellReader<number> = (cell, label) => {
-  const found = /^(?:(?:ISO[\s-]*)?VG[\s-]*)?(\d+)$/i.exec(String(cell).trim());
+  const found = /^(?:(?:ISO[\s-]*)?VG[\s-]*)?(\d{1,6})$/i.exec(String(cell).trim());
   if (!found) throw new TradeError('choice', label, `is ${quoted(cell)}`, 'enter an ISO viscosity grade like 46 or VG 46');
   return Number(found[1]);
 };

@@ -141,6 +141,10 @@ test('a fraction that the sheet made a date of is no bore and no roughness', () 
 });
 
 describe('VISCOSITY', () => {
+  test('a grade of hundreds of digits is quoted as it came', () => {
+    expect(() => viscosity(one('9'.repeat(400)), one(60), metric)).toThrow(/^grade is "9{40}…": enter an ISO viscosity grade/);
+  });
+
   // ASTM D341 and D2270, computed.
   test('VG 46 at temperatures in °C, however the grade is written', () => {
     for (const grade of [46, '46', 'VG 46', 'iso vg46', 'ISO VG-46']) {

@@ -1,7 +1,8 @@
-import { Decimal } from '../units/decimal';
+import type { Decimal } from '../units/decimal';
 import type { CrimpReadings } from './crimpReadings';
 import { requirePlausibleTolerance } from './crimpTolerance';
 import { requirePossibleReadings } from './impossibleReading';
+import { spreadOf } from './spreadOf';
 
 /** A measured crimp. The sum of deviations stands beside the mean, so that a mean exactly on a limit stays exact for any count. */
 export interface CrimpMeasure {
@@ -25,13 +26,13 @@ export function measureCrimp(crimp: CrimpReadings): CrimpMeasure {
   requirePlausibleTolerance(target, tolerance);
   requirePossibleReadings(crimp);
   const count = readings.length;
-  const sum = Decimal.sum(...readings);
+  const sum = readings.reduce((total, reading) => total.plus(reading));
   const deviationSum = sum.minus(target.times(count));
   return {
     count,
     mean: sum.div(count),
     deviation: deviationSum.div(count),
     deviationSum,
-    spread: Decimal.max(...readings).minus(Decimal.min(...readings)),
+    spread: spreadOf(readings),
   };
 }

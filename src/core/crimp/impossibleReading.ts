@@ -1,11 +1,13 @@
 import { TradeError } from '../tradeError';
-import { Decimal } from '../units/decimal';
+import type { Decimal } from '../units/decimal';
 import type { CrimpReadings } from './crimpReadings';
+import { decimalOfCell } from '../units/scaledDecimal';
+import { spreadOf } from './spreadOf';
 
-const LEAST_SHARE = new Decimal('0.8');
-const MOST_SHARE = new Decimal('1.25');
+const LEAST_SHARE = decimalOfCell(0.8);
+const MOST_SHARE = decimalOfCell(1.25);
 const APART_TOLERANCES = 10;
-const APART_SHARE = new Decimal('0.02');
+const APART_SHARE = decimalOfCell(0.02);
 
 /** A reading that cannot be one of its crimp. */
 export interface ImpossibleReading {
@@ -28,8 +30,11 @@ export const isNearTarget = (reading: Decimal, target: Decimal): boolean =>
 
 /** Of those too far from the median, the farthest; where two are equally far, the one farther from the target. */
 function strayReading({ readings, target, tolerance }: CrimpReadings): ImpossibleReading | undefined {
+  const [byTolerance, byTarget] = [tolerance.times(APART_TOLERANCES), target.times(APART_SHARE)];
+  const far = byTolerance.gt(byTarget) ? byTolerance : byTarget;
+  // The median lies among them.
+  if (spreadOf(readings).lte(far)) return undefined;
   const middle = median(readings);
-  const far = Decimal.max(tolerance.times(APART_TOLERANCES), target.times(APART_SHARE));
   const strays = readings
     .map((reading, index) => ({ index, reading, apart: reading.minus(middle).abs() }))
     .filter(({ apart }) => apart.gt(far))

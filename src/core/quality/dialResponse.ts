@@ -1,5 +1,6 @@
 import { TradeError } from '../tradeError';
-import { Decimal, decimalOfCell } from '../units/decimal';
+import { Decimal } from '../units/decimal';
+import { decimalOfCell } from '../units/scaledDecimal';
 import { sum } from './sum';
 import { squaresAroundMean } from './squaresAroundMean';
 import { tQuantile } from './tQuantile';

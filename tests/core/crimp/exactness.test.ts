@@ -1,6 +1,6 @@
 import { measureCrimp } from '../../../src/core/crimp/crimpMeasure';
 import { judgeCrimp } from '../../../src/core/crimp/crimpVerdict';
-import { decimalOfCell } from '../../../src/core/units/decimal';
+import { decimalOfCell } from '../../../src/core/units/scaledDecimal';
 
 type Crimp = { readings: number[]; target: number; tolerance: number };
 

@@ -1,5 +1,5 @@
 import { impossibleReading } from '../../../src/core/crimp/impossibleReading';
-import { decimalOfCell } from '../../../src/core/units/decimal';
+import { decimalOfCell } from '../../../src/core/units/scaledDecimal';
 
 const found = (readings: readonly number[], target: number, tolerance: number) => {
   const stray = impossibleReading({
