@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import MinimizerPlugin from 'minimizer-webpack-plugin';
+import webpack from 'webpack';
 import { bundle } from './bundle.mjs';
 import { SiteFilesPlugin } from './siteFilesPlugin.mjs';
 
@@ -28,5 +29,6 @@ export const functions = setting => ({
       }),
     ],
   },
-  plugins: [new SiteFilesPlugin(setting)],
+  // No worksheet function reads a unit of flow.
+  plugins: [new SiteFilesPlugin(setting), new webpack.NormalModuleReplacementPlugin(/\/flowUnitWords$/, './noFlowUnitWords')],
 });

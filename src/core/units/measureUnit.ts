@@ -1,5 +1,6 @@
 import { Decimal } from './decimal';
-import { tidyUnitText, UNIT_WORDS, type PlainQuantity, type UnitWords } from './unitWords';
+import type { UnitWords } from './listedUnit';
+import { tidyUnitText, UNIT_WORDS, type PlainQuantity } from './unitWords';
 
 /** Kinds of unit that a heading, a cell or a field can state. */
 export type Quantity = PlainQuantity | 'massPerLength' | 'perLength';

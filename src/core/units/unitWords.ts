@@ -1,31 +1,9 @@
 import { Decimal } from './decimal';
+import { FLOW_UNIT_WORDS, type FlowQuantity } from './flowUnitWords';
+import { FOOT, INCH, POUND, POUND_FORCE, unit, type UnitWords } from './listedUnit';
 
 /** Quantities whose units are words of their own; those per length are made of them (see measureUnit). */
-export type PlainQuantity = 'length' | 'pressure' | 'temperature' | 'mass' | 'volume' | 'flow' | 'velocity' | 'viscosity';
-
-/** A unit of the list: how it is printed, how many base units it is, and the words that mean it besides its symbol. */
-export interface UnitWords {
-  readonly symbol: string;
-  readonly factor: Decimal;
-  /** Added before the factor counts (temperatures). */
-  readonly offset?: Decimal;
-  /** In lower case, as tidyUnitText leaves them. */
-  readonly words: readonly string[];
-}
-
-const INCH = new Decimal('0.0254');
-const FOOT = INCH.times(12);
-const POUND_FORCE = new Decimal('4.4482216152605');
-const POUND = new Decimal('0.45359237');
-const LITRE = new Decimal('0.001');
-const GALLON = LITRE.times('3.785411784');
-
-const unit = (symbol: string, factor: string | number | Decimal, words: string, offset?: string): UnitWords => ({
-  symbol,
-  factor: new Decimal(factor),
-  words: words.split('|').filter(Boolean),
-  ...(offset === undefined ? {} : { offset: new Decimal(offset) }),
-});
+export type PlainQuantity = 'length' | 'pressure' | 'temperature' | 'mass' | FlowQuantity;
 
 /**
  * THE list of unit words: whatever reads a unit looks here. The usual unit of each quantity comes first.
@@ -61,21 +39,7 @@ export const UNIT_WORDS: Readonly<Record<PlainQuantity, readonly UnitWords[]>> =
     unit('lb', POUND, 'lbs|pound|pounds'),
     unit('oz', POUND.div(16), 'ounce|ounces'),
   ],
-  volume: [
-    unit('L', LITRE, 'litre|litres|liter|liters'),
-    unit('mL', LITRE.div(1000), 'millilitre|millilitres|milliliter|milliliters|cm³|cm3|cc'),
-    unit('m³', 1, 'm3'),
-    unit('gal', GALLON, 'gallon|gallons|us gal|us gallon|us gallons'),
-    unit('in³', INCH.times(INCH).times(INCH), 'in3|cu in|cubic inch|cubic inches'),
-  ],
-  flow: [
-    unit('L/min', LITRE.div(60), 'lpm|litre/min|litres/min|liter/min|liters/min|litres/minute|liters/minute|l/minute'),
-    unit('L/s', LITRE, 'litres/s|liters/s|litres/second|liters/second'),
-    unit('m³/h', new Decimal(1).div(3600), 'm3/h|m³/hr|m3/hr'),
-    unit('gpm', GALLON.div(60), 'us gpm|gal/min|gallons/min|gallons/minute|us gal/min'),
-  ],
-  velocity: [unit('m/s', 1, 'metres/second|meters/second|m/sec'), unit('ft/s', FOOT, 'fps|ft/sec|feet/second')],
-  viscosity: [unit('mm²/s', '0.000001', 'mm2/s|cst|centistoke|centistokes')],
+  ...FLOW_UNIT_WORDS,
 };
 
 const SPELLINGS: readonly (readonly [RegExp, string])[] = [
