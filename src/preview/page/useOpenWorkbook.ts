@@ -58,8 +58,9 @@ function useShownSpreadsheet(change: (part: Partial<PageState>) => void) {
       current.current = next;
       setSpreadsheet(next);
       change({ title, busy: 'Calculating …', notes: opened.notes });
-      if (opened.selected) await next.workbook.select(opened.selected);
       await next.calculate();
+      // Not before: what is not drawn yet cannot be scrolled.
+      if (opened.selected && current.current === next) await next.workbook.select(opened.selected);
     },
     [change, first],
   );

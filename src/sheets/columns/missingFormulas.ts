@@ -74,6 +74,16 @@ function longerSpill({ table: { sheet } }: Read, { column, filled }: OwnColumn, 
   return { rows, changes: [{ kind: 'formulas', at, formulas: [[found.formula]] }] };
 }
 
+/** A hose alone lacks no formula that takes a coupling. */
+function isForCouplings({ cells, columns }: Read, formula: string, row: number): boolean {
+  return [columns.fittingA, columns.fittingB].some(
+    coupling =>
+      coupling &&
+      cells.shown(row, coupling.first) === '' &&
+      new RegExp(`(?<![A-Z$])\\$?${columnLetters(coupling.first)}\\$?\\d`, 'i').test(formula),
+  );
+}
+
 /** A formula a row: the one of the nearest row above goes on; what somebody typed stays. */
 function furtherRows(view: Read, own: OwnColumn, lines: readonly number[]): Filled {
   const { cells, table } = view;
@@ -83,7 +93,7 @@ function furtherRows(view: Read, own: OwnColumn, lines: readonly number[]): Fill
   for (const row of lines.filter(each => cells.isEmpty(each, column))) {
     const from = own.filled.filter(each => each < row).at(-1) ?? own.filled[0]!;
     const formula = formulaBelow(cells.formula(from, column), from, row - from);
-    if (formula === undefined) continue;
+    if (formula === undefined || isForCouplings(view, formula, row)) continue;
     rows.push(row);
     const at = { sheet: table.sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) };
     changes.push(

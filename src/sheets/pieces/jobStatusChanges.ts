@@ -9,11 +9,11 @@ import { piecesOfLine } from './piecesOfLine';
 import { statusOfPiece, statusRank } from './pieceStatus';
 
 /** Words that the status of a line is written with; a cell that holds another word is left alone. */
-const OURS = /^(?:planned|cut|crimped|tested|done|scrapped|\d+ of \d+ (?:planned|cut|crimped|tested|done))$/i;
+const OURS = /^(?:planned|cut|crimped|tested|done)(?:: \d+ of \d+)?$|^scrapped$/i;
 
 /**
- * Status of a line by its pieces: as far as the piece that is least far. While some are missing: `3 of 5 planned`, which leaves the line
- * open. "" where nobody has planned any.
+ * Status of a line by its pieces: as far as the piece that is least far. While some are missing: `planned: 3 of 5`, which leaves the
+ * line open. "" where nobody has planned any.
  */
 export function lineStatus(all: readonly Piece[], line: JobLine): string {
   const { pieces, good } = piecesOfLine(all, line);
@@ -22,7 +22,7 @@ export function lineStatus(all: readonly Piece[], line: JobLine): string {
   const least: PieceStatus | undefined = ranked[0];
   if (!least) return 'scrapped';
   const wanted = line.quantity ?? good.length;
-  return good.length >= wanted ? least : `${good.length} of ${wanted} ${least}`;
+  return good.length >= wanted ? least : `${least}: ${good.length} of ${wanted}`;
 }
 
 /** Changes that bring the job sheet's status up to its pieces. */

@@ -20,6 +20,9 @@ export interface LinesStillToPlan {
   readonly leftOut: readonly LeftOutRow[];
 }
 
+/** What the status says of a line some of whose pieces are in work: without them nobody knows what is left of it. */
+const PARTLY_OURS = /: \d+ of \d+$/;
+
 const count = (pieces: number) => `${pieces} ${pieces === 1 ? 'piece' : 'pieces'}`;
 
 /**
@@ -37,7 +40,13 @@ export function linesStillToPlan(
     const { good, open } = piecesOfLine(pieces, line);
     const planned = good.filter(piece => statusOfPiece(piece) === 'planned').length;
     const again = take.has('planned') ? planned : 0;
-    if (good.length === 0) still.push({ line, quantity: quantityOf(line), isMore: false, isAgain: false });
+    if (good.length === 0 && PARTLY_OURS.test(line.status)) {
+      leftOut.push({
+        row: line.row,
+        reason: 'problem',
+        sentence: `its status says ${line.status}, but sheet Pieces has none of it`,
+      });
+    } else if (good.length === 0) still.push({ line, quantity: quantityOf(line), isMore: false, isAgain: false });
     else if (open + again > 0) still.push({ line, quantity: open + again, isMore: again === 0, isAgain: false });
     else if (planned > 0) leftOut.push({ row: line.row, reason: 'planned', sentence: `${count(planned)} on sheet Pieces` });
     else if (take.has('done')) still.push({ line, quantity: quantityOf(line), isMore: true, isAgain: true });

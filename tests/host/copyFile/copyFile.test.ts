@@ -63,7 +63,7 @@ test('a copy as a file: places, formats, hidden rows and merges; results stand b
 test('the files name Microsoft Excel as their application', async () => {
   const samples = join(__dirname, '../../../samples');
   const files = readdirSync(samples).filter(name => name.endsWith('.xlsx'));
-  expect(files).toHaveLength(3);
+  expect(files.length).toBeGreaterThanOrEqual(4);
   for (const bytes of [await copyFile(COPY), ...files.map(name => new Uint8Array(readFileSync(join(samples, name))))]) {
     expect(/<Application>([^<]*)<\/Application>/.exec(partOf(bytes, 'docProps/app.xml'))?.[1]).toBe('Microsoft Excel');
   }

@@ -103,7 +103,7 @@ test('a line whose quantity has grown is planned for what is missing; a line tha
   const quantity = { sheet: 'Jobs', address: 'I2' };
   await workbook.write([
     { kind: 'values', at: quantity, values: [[6]] },
-    { kind: 'values', at: { sheet: 'Jobs', address: 'U2' }, values: [['4 of 6 planned']] },
+    { kind: 'values', at: { sheet: 'Jobs', address: 'U2' }, values: [['planned: 4 of 6']] },
   ]);
   const more = await written(workbook);
   expect(more.gathered.jobs.flatMap(({ lines }) => lines.map(line => [line.row, line.quantity, line.ordered]))).toEqual([

@@ -141,7 +141,7 @@ describe('status', () => {
     const workbook = await open();
     const jobs = await jobsOf(workbook, 'mm');
     const { pieces } = await piecesOf(workbook);
-    expect(lineStatus(pieces.slice(1), jobs.lines[0]!)).toBe('3 of 4 planned');
+    expect(lineStatus(pieces.slice(1), jobs.lines[0]!)).toBe('planned: 3 of 4');
     expect(lineStatus([], jobs.lines[0]!)).toBe('');
   });
 

@@ -179,7 +179,7 @@ test('a job sheet without a status gets a column for it, filled; pieces that wer
     'planned',
     'planned',
     'planned',
-    '1 of 2 planned',
+    'planned: 1 of 2',
     '',
     'planned',
     'planned',
