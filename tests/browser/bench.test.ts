@@ -94,7 +94,7 @@ beforeAll(async () => {
   await openFile(page, 'bench.xlsx', file.bytes);
   await openSheet(page, 'Bench');
   await openPlace(page, 'qa/analysis');
-}, 90_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -117,7 +117,7 @@ describe('at the bench on the try-out page', () => {
     expect(await pane().getByText('Line 1, end B', { exact: true }).count()).toBe(1);
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await page.screenshot({ path: join(ARTIFACTS, 'bench-entry.png') });
-  }, 30_000);
+  });
 
   it('records the dial after showing old and new', async () => {
     const next = setup.dial + 10;
@@ -133,7 +133,7 @@ describe('at the bench on the try-out page', () => {
       .getByText(/CRIMPSETUP uses it\./)
       .waitFor({ timeout: 10_000 });
     await idle();
-  }, 30_000);
+  });
 
   it('adds the crimp as data, and prints a record of it', async () => {
     await openPlace(page, 'qa/records');
@@ -150,7 +150,7 @@ describe('at the bench on the try-out page', () => {
     await pane().getByRole('button', { name: 'Add to Inspection records' }).click();
     await pane().getByText('2 rows added from row 2').waitFor({ timeout: 10_000 });
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
-  }, 30_000);
+  });
 
   it('leaves all of it in the saved workbook, with the set-up that followed the new dial', async () => {
     const book = await saved();
@@ -169,7 +169,7 @@ describe('at the bench on the try-out page', () => {
     const jobs = book.getWorksheet('Jobs')!;
     expect(['L10', 'P10'].map(cell => valueOf(jobs.getCell(cell).value))).toEqual([setup.dial + 10, 'MACHINE']);
     expect(book.getWorksheet('Inspection records')!.getRow(2).getCell(14).value).toBe('M. Beet (invented)');
-  }, 30_000);
+  });
 
   it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

@@ -53,7 +53,7 @@ beforeAll(async () => {
   ({ page } = opened);
   await openFile(page, 'own-jobs.xlsx', await jobFile());
   await openPlace(page, 'week/columns');
-}, 120_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -68,7 +68,7 @@ describe('view Week › Columns on the try-out page, beside a catalogue', () => 
       'fittingB',
       'reading',
     ]);
-  }, 40_000);
+  });
 
   it('a column is corrected and columns are chosen by keyboard alone', async () => {
     const doneAt = pane().getByLabel('G: Done at', { exact: true });
@@ -87,7 +87,7 @@ describe('view Week › Columns on the try-out page, beside a catalogue', () => 
       expect(await box.isChecked()).toBe(true);
     }
     await section('Columns to add').getByText('A rejected crimp stays rejected', { exact: false }).waitFor();
-  }, 30_000);
+  });
 
   it('keeps everything within 320 points, in light, dark and high contrast', async () => {
     const main = pane().locator('[data-frame=pane]');
@@ -107,7 +107,7 @@ describe('view Week › Columns on the try-out page, beside a catalogue', () => 
     }
     await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
     await main.evaluate(element => void (element.style.width = ''));
-  }, 30_000);
+  });
 
   it('writes them right of the table, where their values appear', async () => {
     await add().press('Enter');
@@ -126,7 +126,7 @@ describe('view Week › Columns on the try-out page, beside a catalogue', () => 
     expect(Number(first![0]) - Number(second![0])).toBe(220);
     expect(Number(first![4])).toBeGreaterThan(Number(second![4]));
     await page.screenshot({ path: join(ARTIFACTS, 'columns-written.png') });
-  }, 40_000);
+  });
 
   it('one undo takes all of them away again', async () => {
     await page
@@ -136,7 +136,7 @@ describe('view Week › Columns on the try-out page, beside a catalogue', () => 
     await page.keyboard.press('Control+z');
     await pane().getByText(`Table A3:L5 of sheet ${SHEET}, 2 rows.`).waitFor({ timeout: 20_000 });
     expect((await saved()).flat().every(cell => cell === '')).toBe(true);
-  }, 40_000);
+  });
 
   it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

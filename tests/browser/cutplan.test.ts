@@ -14,7 +14,7 @@ let server: Awaited<ReturnType<typeof serveDist>>;
 
 beforeAll(async () => {
   [browser, server] = await Promise.all([launch(), serveDist()]);
-}, 60_000);
+});
 
 afterAll(async () => {
   await browser?.close();
@@ -72,7 +72,7 @@ test('progress tells best and bound, and stopping keeps the best so far of every
   }
   expect(complaints).toEqual([]);
   await page.close();
-}, 90_000);
+});
 
 /** CUTPLAN of the built script in the real runtime of custom functions, with or without workers. */
 async function cutPlanIn(page: Page, hasWorkers: boolean): Promise<{ table: unknown; workers: number }> {

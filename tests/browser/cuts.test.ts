@@ -42,7 +42,7 @@ beforeAll(async () => {
   page.on('worker', worker => workers.push(worker.url()));
   await openFile(page, 'week.xlsx', await demoFile());
   await openPlace(page, 'week/cut-list');
-}, 90_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -75,7 +75,7 @@ describe('tab Week on the try-out page', () => {
       .first()
       .scrollIntoViewIfNeeded();
     await page.screenshot({ path: join(ARTIFACTS, 'cuts-plan.png') });
-  }, 40_000);
+  });
 
   it('keeps everything within a pane 320 points wide', async () => {
     await pane().getByRole('region', { name: 'Larch DN 12' }).waitFor();
@@ -89,7 +89,7 @@ describe('tab Week on the try-out page', () => {
     await pane().getByRole('button', { name: 'Cut list', exact: true }).click();
     await page.screenshot({ path: join(ARTIFACTS, 'cuts-list.png') });
     await openSheet(page, 'Jobs');
-  }, 20_000);
+  });
 
   it('makes bench cards that print two a page, with cautions, and a sheet with them', async () => {
     await openPlace(page, 'week/cards');
@@ -107,7 +107,7 @@ describe('tab Week on the try-out page', () => {
     await pane().getByRole('button', { name: 'Bench cards', exact: true }).click();
     await page.screenshot({ path: join(ARTIFACTS, 'cuts-cards.png') });
     await openSheet(page, 'Jobs');
-  }, 30_000);
+  });
 
   it('makes tags at the size of the labels', async () => {
     await openPlace(page, 'week/tags');
@@ -120,7 +120,7 @@ describe('tab Week on the try-out page', () => {
     expect(tags.pages).toBe(2);
     await pane().getByText('STOP, so no tags: line 5.').waitFor();
     await page.screenshot({ path: join(ARTIFACTS, 'cuts-tags.png') });
-  }, 30_000);
+  });
 
   it('saves the new sheets with what they are printed with', async () => {
     const [download] = await Promise.all([
@@ -144,7 +144,7 @@ describe('tab Week on the try-out page', () => {
     expect(cards.pageSetup.orientation).toBe('portrait');
     expect(cards.pageSetup.margins?.left).toBeCloseTo(28 / 72, 3);
     expect(String(cards.getCell('A1').value)).toBe('Line 1: Topper lift');
-  }, 30_000);
+  });
 
   it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

@@ -23,7 +23,7 @@ beforeAll(async () => {
   await pane()
     .getByText(/^Parts data: CAT-/)
     .waitFor({ timeout: 20_000 });
-}, 90_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -74,7 +74,7 @@ describe('view Duty on the try-out page', () => {
       .getByRole('img', { name: /bend to the left, 90°, radius 220 mm/ })
       .scrollIntoViewIfNeeded();
     await page.screenshot({ path: join(ARTIFACTS, 'duty-route.png') });
-  }, 40_000);
+  });
 
   it('draws a bend that is too tight for a hose that was ruled out, and says so', async () => {
     await pane()
@@ -84,7 +84,7 @@ describe('view Duty on the try-out page', () => {
     const picture = pane().getByRole('img', { name: /too tight, the hose needs/ });
     expect(await picture.locator('text').allTextContents()).toContain('2tight');
     await pane().getByText('Hide the route').click();
-  }, 20_000);
+  });
 
   it('keeps everything within a pane 320 points wide', async () => {
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
@@ -123,7 +123,7 @@ describe('view Duty on the try-out page', () => {
     expect(cost).toContain(`${(row.T as number).toFixed(2)} each`);
     expect(shown(sheet, 'A18')).toBe('Larch DN 16');
     expect(shown(sheet, 'A20')).toBeNull();
-  }, 40_000);
+  });
 
   it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

@@ -60,7 +60,7 @@ beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 760 });
   ({ page } = opened);
   await openFile(page, 'crimps.xlsx', await crimps());
-}, 90_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -70,7 +70,7 @@ test('conditional formats are drawn over words that formulas give, and nothing i
   await hasGround(4, 1, '211,227,245');
   expect(await page.locator('.status .note').count()).toBe(0);
   await page.screenshot({ path: join(ARTIFACTS, 'try-out-formats.png') });
-}, 30_000);
+});
 
 test('the filter of a file hides rows, and the saved file has them hidden', async () => {
   const { x, y } = await sheetPlace();
@@ -94,6 +94,6 @@ test('the filter of a file hides rows, and the saved file has them hidden', asyn
     ['B2:B9', 'cellIs'],
     ['B2:B9', 'expression'],
   ]);
-}, 30_000);
+});
 
 test('the page complained about nothing', () => expect(opened.complaints).toEqual([]));

@@ -30,7 +30,7 @@ beforeAll(async () => {
   page = await (await opened.browser.newContext({ viewport: { width: 1280, height: 760 } })).newPage();
   await openPage(page, opened.url);
   await openFile(page, 'jobs.xlsx', await workshopFile());
-}, 90_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -41,7 +41,7 @@ test('nothing is asked where nothing was changed: what is calculated is no chang
   expect(await dialog().count()).toBe(0);
   await openFile(page, 'jobs.xlsx', await workshopFile());
   expect(await dialog().count()).toBe(0);
-}, 30_000);
+});
 
 test('another workbook is opened over unsaved changes only after asking', async () => {
   await type('20.5');
@@ -54,7 +54,7 @@ test('another workbook is opened over unsaved changes only after asking', async 
   await dialog().waitFor();
   await page.keyboard.press('Escape');
   expect([await title(), await dialog().count()]).toEqual(['jobs.xlsx', 0]);
-}, 30_000);
+});
 
 test('the browser asks before the page is left', async () => {
   const asked = page.waitForEvent('dialog');
@@ -64,7 +64,7 @@ test('the browser asks before the page is left', async () => {
   await question.dismiss();
   await leaving;
   expect(await title()).toBe('jobs.xlsx');
-}, 20_000);
+});
 
 test('after a crash what was open is offered again, and brought back with its changes', async () => {
   await page.waitForTimeout(2500);
@@ -86,7 +86,7 @@ test('after a crash what was open is offered again, and brought back with its ch
   await shows(/^A1\b/);
   await page.keyboard.press('ArrowDown');
   await shows(/A2: 20\.5/);
-}, 60_000);
+});
 
 test('what was brought back is in no file still: saving ends that, and nothing is offered any more', async () => {
   await page.getByLabel('Sample').selectOption('Empty workbook');
@@ -98,4 +98,4 @@ test('what was brought back is in no file still: saving ends that, and nothing i
   await settled(page);
   await openPage(page, opened.url);
   expect(await left().count()).toBe(0);
-}, 60_000);
+});

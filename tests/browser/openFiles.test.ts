@@ -41,7 +41,7 @@ function compoundFile(stream: string): Uint8Array {
 beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 760 });
   ({ page } = opened);
-}, 90_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -61,7 +61,7 @@ test('a file that is dropped on the page is opened, and what of it does not show
     'Not shown here, and lost in a file saved from here: the notes or comments of a sheet. Keep the original.',
   );
   await page.screenshot({ path: join(ARTIFACTS, 'try-out-notes.png') });
-}, 40_000);
+});
 
 test.each<[string, () => Uint8Array | Promise<Uint8Array>, string]>([
   [
@@ -145,6 +145,6 @@ test('with the keyboard alone: from the sheet to the pane and the buttons and ba
   const { cells } = await readXlsx(new Uint8Array(Buffer.concat(chunks)));
   const cached = (address: string) => cells.find(cell => cell.address === address)!.cached;
   expect([cached('A2'), cached('D2')]).toEqual([20.5, 18.62]);
-}, 60_000);
+});
 
 test('the page complained about nothing', () => expect(opened.complaints).toEqual([]));

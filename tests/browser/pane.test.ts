@@ -18,7 +18,7 @@ beforeAll(async () => {
   ({ page } = opened);
   await openFile(page, 'catalogue.xlsx', readFileSync(SAMPLE));
   await openSheet(page, 'Jobs');
-}, 120_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -37,7 +37,7 @@ describe('the pane on the try-out page', () => {
       await openPlace(page, place);
       expect([place, await sidewaysAt320(page)]).toEqual([place, 0]);
     }
-  }, 60_000);
+  });
 
   it('the tabs are walked with the arrow keys, and the strip unfolds with the keyboard', async () => {
     await openPlace(page, 'parts/search');
@@ -47,7 +47,7 @@ describe('the pane on the try-out page', () => {
     expect(await page.locator('#tab-quote').getAttribute('aria-selected')).toBe('true');
     await strip().getByRole('button').first().press('Enter');
     expect(await strip().getByRole('button').first().getAttribute('aria-expanded')).toBe('true');
-  }, 20_000);
+  });
 
   it('keeps the view and the strip in sight, whatever is unfolded, in light and dark', async () => {
     await openPlace(page, 'quote/duty');
@@ -65,7 +65,7 @@ describe('the pane on the try-out page', () => {
     await page.setViewportSize({ width: 1280, height: 380 });
     expect((await page.locator('[data-frame=view]').boundingBox())!.height).toBeGreaterThan(380);
     await page.setViewportSize({ width: 1280, height: 860 });
-  }, 20_000);
+  });
 
   it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

@@ -104,7 +104,7 @@ beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 1400 });
   ({ page } = opened);
   await openWorkbook('week.xlsx', await jobs());
-}, 90_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -121,7 +121,7 @@ describe('tab Parts on the try-out page', () => {
     await pane().getByLabel('Unit of Bore').selectOption('mm');
     await says(/hoses.csv, row 2, column E/);
     await pictures('problems');
-  }, 60_000);
+  });
 
   it('writes the catalogue: sheets, the cell and its name', async () => {
     await button(/^Write the catalogue/).press('Enter');
@@ -136,7 +136,7 @@ describe('tab Parts on the try-out page', () => {
       .waitFor();
     await button('sheet Hoses, row 2, column E').click();
     await page.locator('.status .sentence', { hasText: /^E2: wide/ }).waitFor({ state: 'attached', timeout: 10_000 });
-  }, 60_000);
+  });
 
   it('finds a part as it is typed, and inserts its name and a look-up that answers', async () => {
     await openSheet(page, 'Week');
@@ -157,7 +157,7 @@ describe('tab Parts on the try-out page', () => {
     const larch = rows.find(row => row.startsWith('Larch DN 12,'))!;
     expect(larch.split(',')).toContain(String(answer));
     expect(book.worksheets.map(({ name }) => name)).toEqual(['Week', 'Hoses', 'Fittings', 'Crimps', 'Catalogue']);
-  }, 60_000);
+  });
 
   it('compares an .xlsx with what stands, keeps the old values on dated sheets, and the look-up follows', async () => {
     await openPlace(page, 'parts/load');
@@ -179,7 +179,7 @@ describe('tab Parts on the try-out page', () => {
     const old = book.worksheets.find(({ name }) => /^Hoses \d{4}/.test(name))!;
     expect(old.getCell('E2').value).toBe('wide');
     expect(book.getWorksheet('Machines')).toBeDefined();
-  }, 60_000);
+  });
 
   it('after a reload the saved workbook gives the same catalogue, and the look-up answers', async () => {
     const handle = await pane().getByText(/^CAT-/).filter({ visible: true }).first().textContent();
@@ -187,7 +187,7 @@ describe('tab Parts on the try-out page', () => {
     await pane().getByText(handle!, { exact: true }).filter({ visible: true }).first().waitFor({ timeout: 20_000 });
     const book = await save();
     expect(shown(book.getWorksheet('Week'), 'B1')).toBe(123);
-  }, 60_000);
+  });
 
   it('refuses what is no parts file in a sentence and stays usable', async () => {
     await openPlace(page, 'parts/load');
@@ -196,7 +196,7 @@ describe('tab Parts on the try-out page', () => {
     await drop('rates.csv', sample('rates.csv'));
     await says(/^rates.csv/);
     await says('Rates stays as it is.');
-  }, 30_000);
+  });
 
   it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

@@ -60,7 +60,7 @@ async function shows(text: string | RegExp): Promise<void> {
 beforeAll(async () => {
   opened = await tryOut({ width: 1440, height: 860 });
   ({ page } = opened);
-}, 60_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -82,7 +82,7 @@ describe('the try-out page in a browser', () => {
     await shows('D2: 18.62');
     await goTo('F2');
     await shows('F2: 37.24');
-  }, 30_000);
+  });
 
   it('says what is wrong in a cell that shows an error, selected or pointed at', async () => {
     await goTo('D5');
@@ -92,7 +92,7 @@ describe('the try-out page in a browser', () => {
     for (const step of [4, 2, 0]) await page.mouse.move(sheet.x + CELL_D5.x + step, sheet.y + CELL_D5.y + step);
     await page.getByRole('tooltip').filter({ hasText: '"twenty"' }).waitFor({ timeout: 5000 });
     await page.screenshot({ path: join(ARTIFACTS, 'try-out-error.png') });
-  }, 20_000);
+  });
 
   it('offers our functions while =HOSE. is typed, explains the arguments, and calculates', async () => {
     await goTo('G9');
@@ -111,7 +111,7 @@ describe('the try-out page in a browser', () => {
     await shows(/^G10\b/);
     await goTo('G9');
     await shows('G9: 14.62');
-  }, 30_000);
+  });
 
   it('saves as .xlsx what the sheet shows', async () => {
     const [download] = await Promise.all([
@@ -127,7 +127,7 @@ describe('the try-out page in a browser', () => {
       value: 14.62,
     });
     expect(cells.find(cell => cell.address === 'F2')).toMatchObject({ cached: 37.24, value: 37.24 });
-  }, 20_000);
+  });
 
   it('keeps the open workbook and says why where a file cannot be opened', async () => {
     await page.setInputFiles('input[type=file]', workbook('broken.xlsx', new TextEncoder().encode('overall;cut-off')));
@@ -136,7 +136,7 @@ describe('the try-out page in a browser', () => {
     await clickSheet();
     await goTo('D2');
     await shows('D2: 18.62');
-  }, 20_000);
+  });
 
   it('keeps its buttons on a page 320 points wide', async () => {
     await page.setViewportSize({ width: 320, height: 800 });
@@ -144,7 +144,7 @@ describe('the try-out page in a browser', () => {
     const box = (await page.getByRole('button', { name: 'Save as .xlsx' }).boundingBox())!;
     expect(box.x + box.width).toBeLessThanOrEqual(320);
     await page.setViewportSize({ width: 1440, height: 860 });
-  }, 10_000);
+  });
 
   it('shows the sheet on a page 320 points wide, and the pane over it when asked for', async () => {
     await page.getByRole('alert').getByRole('button', { name: 'Close' }).click();
@@ -163,7 +163,7 @@ describe('the try-out page in a browser', () => {
     expect(await sheet.evaluate(element => getComputedStyle(element).visibility)).toBe('visible');
     await page.setViewportSize({ width: 1440, height: 860 });
     await pane.getByRole('button', { name: 'Task pane' }).click();
-  }, 20_000);
+  });
 
   it('offers an empty workbook among the samples: a formula of ours calculates in it, and it can be opened anew', async () => {
     const sample = page.getByLabel('Sample');
@@ -182,7 +182,7 @@ describe('the try-out page in a browser', () => {
       await opensSomething(page);
       await settled(page);
     }
-  }, 60_000);
+  });
 
   it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

@@ -21,7 +21,7 @@ beforeAll(async () => {
   ({ page } = opened);
   await openFile(page, 'catalogue.xlsx', readFileSync(SAMPLE));
   await openPlace(page, 'quote/quote');
-}, 120_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -39,7 +39,7 @@ describe('tab Quote on the try-out page', () => {
     await press('Quote');
     await idle();
     await page.screenshot({ path: join(ARTIFACTS, 'quotes-quote.png') });
-  }, 60_000);
+  });
 
   it('writes what to buy', async () => {
     await jobs();
@@ -50,7 +50,7 @@ describe('tab Quote on the try-out page', () => {
     await press('Purchase list');
     await idle();
     await page.screenshot({ path: join(ARTIFACTS, 'quotes-buy.png') });
-  }, 60_000);
+  });
 
   it('checks the catalogue, and a finding leads to its cell', async () => {
     await openPlace(page, 'parts/checks');
@@ -65,7 +65,7 @@ describe('tab Quote on the try-out page', () => {
     ).toBe(1);
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await page.screenshot({ path: join(ARTIFACTS, 'quotes-checks.png') });
-  }, 60_000);
+  });
 
   it('compares the quote with a rise of prices', async () => {
     await openPlace(page, 'quote/what-if');
@@ -79,7 +79,7 @@ describe('tab Quote on the try-out page', () => {
     await press('What-if');
     await idle();
     await page.screenshot({ path: join(ARTIFACTS, 'quotes-whatif.png') });
-  }, 60_000);
+  });
 
   it('saves the quote with right numbers, print area and headings on every page', async () => {
     await idle();
@@ -110,7 +110,7 @@ describe('tab Quote on the try-out page', () => {
     expect(quote.pageSetup).toMatchObject({ orientation: 'landscape', printTitlesRow: '12:12', fitToWidth: 1 });
     // The working, with costs and margin, lies right of what is printed.
     expect(quote.pageSetup.printArea).toMatch(new RegExp(`^A1:${letter('Note')}\\d+$`));
-  }, 60_000);
+  });
 
   it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

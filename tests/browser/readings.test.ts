@@ -18,7 +18,7 @@ beforeAll(async () => {
   ({ page } = opened);
   await openFile(page, 'book.xlsx', readFileSync(BOOK));
   await openPlace(page, 'qa/analysis');
-}, 120_000);
+});
 
 afterAll(() => opened?.close());
 
@@ -78,7 +78,7 @@ describe('view Analysis on the measurement book in the try-out page', () => {
     }
     await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
     await narrow('');
-  }, 40_000);
+  });
 
   it('works out the next dial and the turns from what is entered, and writes a sheet of values', async () => {
     await pane().getByRole('button', { name: 'Limits and machine' }).click();
@@ -107,7 +107,7 @@ describe('view Analysis on the measurement book in the try-out page', () => {
     written.eachRow(row => row.eachCell(cell => void texts.push(String(cell.value))));
     expect(texts.filter(text => text === 'OWN SETTING')).toHaveLength(1);
     expect(texts.some(text => text.startsWith('The whole machine crimps 0.10 mm small'))).toBe(true);
-  }, 40_000);
+  });
 
   it('complained about nothing', () => expect(opened.complaints).toEqual([]));
 });

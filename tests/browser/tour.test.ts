@@ -9,7 +9,7 @@ let page: Page;
 beforeAll(async () => {
   opened = await tryOut({ width: 1440, height: 860 });
   ({ page } = opened);
-}, 60_000);
+});
 
 afterAll(() => opened?.close());
 

@@ -60,7 +60,7 @@ test('the estimator’s tour: the list, the row and the handle follow as its wor
   expect(seen[4]!.handle).not.toBe(seen[3]!.handle);
   expect(seen[4]!.first).toBeGreaterThan(seen[3]!.first as number);
   expect(seen[4]!.price).toBe(seen[3]!.price);
-}, 60_000);
+});
 
 test('the shop office’s tour: a coupling of another family is said, and the row is right again', async () => {
   const said: unknown[] = [];
@@ -70,7 +70,7 @@ test('the shop office’s tour: a coupling of another family is said, and the ro
   expect(said[1]).toBe('OK');
   expect(said[2]).toMatch(/famil/i);
   expect(said.slice(3)).toEqual(['OK', 'OK', 'OK']);
-}, 60_000);
+});
 
 test('QA’s tour: the findings are what its words say', async () => {
   await walk(quality, async (step, cell) => {
@@ -81,4 +81,4 @@ test('QA’s tour: the findings are what its words say', async () => {
     if (step === 4) expect(await cell('Week 40', 'T8')).toBe('MACHINE');
     if (step === 5) expect(await cell('Week 42', 'T8')).toBe('NOT ENOUGH DATA');
   });
-}, 60_000);
+});

@@ -23,7 +23,7 @@ beforeAll(async () => {
   open.univer.__getInjector().get(IUniverInstanceService).focusUnit(data.id);
   port = new UniverWorkbook(open.univer, open.api);
   await open.calculate();
-}, 60_000);
+});
 afterAll(() => open.dispose());
 
 const handle = async () => (await port.read([{ sheet: 'Catalogue', address: 'B5' }]))[0]!.values[0]![0];
@@ -59,7 +59,7 @@ test('a recorded dial changes the Catalogue’s handle, and CRIMPSETUP in the sh
   await open.api.undo();
   await eventually(async () => expect(await setUpOf(hose)).toEqual(before));
   expect(await handle()).toBe(handleBefore);
-}, 60_000);
+});
 
 test('where the range that the Catalogue reads is full, it is extended, and the sheet follows as well', async () => {
   const hose = 'Alder DN 6';
@@ -76,7 +76,7 @@ test('where the range that the Catalogue reads is full, it is extended, and the 
   expect(plan.told.join(' ')).toMatch(/it is made to read A1:/);
   await port.write(plan.writing.changes);
   await eventually(async () => expect(await setUpOf(hose)).toEqual({ ...before, dial: before.dial - 2, from: 'MACHINE' }));
-}, 60_000);
+});
 
 test('without a table Machines one is made, and the sheet’s look-ups take the dial from it', async () => {
   const hose = 'Alder DN 6';
@@ -99,4 +99,4 @@ test('without a table Machines one is made, and the sheet’s look-ups take the 
   if (plan.kind !== 'ready') throw new Error(plan.sentence);
   await port.write(plan.writing.changes);
   await eventually(async () => expect(await setUpOf(hose)).toMatchObject({ dial: 345, from: 'MACHINE' }));
-}, 60_000);
+});

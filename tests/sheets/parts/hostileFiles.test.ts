@@ -156,4 +156,4 @@ test('six megabytes of content go in pieces that Excel on the web takes, the Cat
       .some(change => change.kind === 'formulas' || change.kind === 'name'),
   ).toBe(false);
   expect((await workbookCatalogue(workbook))!.shown).toBe(loaded.catalogue!.handle);
-}, 60_000);
+});

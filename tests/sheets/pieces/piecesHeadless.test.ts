@@ -12,7 +12,7 @@ import { jobsOf, options, reelsFor } from './pieceSheets';
 let sample: Awaited<ReturnType<typeof openSample>>;
 beforeAll(async () => {
   sample = await openSample();
-}, 120_000);
+});
 afterAll(() => sample.dispose());
 
 test('the sample week on a sheet that calculates: verdicts come from the functions, lengths are judged against the limits', async () => {
@@ -51,4 +51,4 @@ test('the sample week on a sheet that calculates: verdicts come from the functio
   expect([two!.ends[0].verdict, two!.ends[1].verdict, two!.lengthVerdict]).toEqual(['TIGHT', '', 'IN SPEC']);
   expect([three!.ends[0].verdict, three!.lengthVerdict]).toEqual(['', '']);
   expect(rejections(two!)).toEqual(['end A TIGHT']);
-}, 120_000);
+});

@@ -211,7 +211,7 @@ test('a week on a sheet with its own crimp data, status and order numbers', asyn
   await weekThrough(shop);
   const { values } = (await shop.workbook.used('Jobs'))!;
   expect(values.slice(1).map(row => row.at(-1))).toEqual(['done', 'done', 'rush']);
-}, 60_000);
+});
 
 test('a week in inches, under a title, without orders, crimp data or a column for the status', async () => {
   const Stock = [
@@ -221,4 +221,4 @@ test('a week in inches, under a title, without orders, crimp data or a column fo
     ['Birch 1/2', 30, 1, 'B3', '3'],
   ];
   await weekThrough(fake({ Jobs: INCH, Stock }, 'A4', 'in'));
-}, 60_000);
+});

@@ -52,7 +52,7 @@ test('a scanned tag leads to its piece: readings go into its row, its status and
   expect(await pieceOf(fake, 'H3-117-2')).toMatchObject({ status: 'crimped' });
   // The line is as far as the piece of it that is least far.
   expect(await statusOfLine(fake, 2)).toBe('planned');
-}, 30_000);
+});
 
 test('finished length and test are filled in; what is replaced leaves its old value with the time in the note', async () => {
   const fake = await open();
@@ -71,7 +71,7 @@ test('finished length and test are filled in; what is replaced leaves its old va
   expect((await pieceOf(fake, '41/3-1'))!.ends[0].lot).toBe('C-5');
   fill('Finished length (mm)', 'long');
   expect(screen.getByText(/Finished length is "long"/)).toBeTruthy();
-}, 30_000);
+});
 
 test('a scrapped piece gets a successor that waits, and leaves why, when and what it was', async () => {
   const fake = await open();
@@ -88,7 +88,7 @@ test('a scrapped piece gets a successor that waits, and leaves why, when and wha
   expect(await screen.findByText('H3-117-5 is made in its place.')).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
   await waitFor(async () => expect(await pieceOf(fake, 'H3-117-5')).toBeUndefined());
-}, 30_000);
+});
 
 test('a piece is made again from its tag; a number nobody knows is told', async () => {
   const fake = await open();
@@ -100,4 +100,4 @@ test('a piece is made again from its tag; a number nobody knows is told', async 
   fireEvent.click(screen.getByRole('button', { name: 'Make again' }));
   expect(await screen.findByText(/41\/2-4 to 41\/2-5 added: waiting for the next cut list/)).toBeTruthy();
   expect(await pieceOf(fake, '41/2-5')).toMatchObject({ status: '', cutLength: { unit: { symbol: 'mm' } } });
-}, 30_000);
+});

@@ -59,7 +59,7 @@ test('the pictures are drawn: a strip a combination, a shape a verdict', async (
   expect(titles).toHaveLength(30);
   expect(titles.filter(text => /LOOSE/.test(text!))).toHaveLength(6);
   expect(picture.textContent).toContain('Rowan DN 19 with split flange');
-}, 30_000);
+});
 
 test('change per digit and per turn, entered by hand, make the next dial and the turns', async () => {
   open('Week 41');
@@ -197,7 +197,7 @@ describe('a book of eight weeks', () => {
     expect(
       crimps.getByText(/^These numbers say little about the future: .*the machine changed in between; a cause was found/),
     ).toBeTruthy();
-  }, 30_000);
+  });
 
   test('a recalibration in the Machine log starts afresh; “From day” is remembered with the workbook', async () => {
     const { workbook } = openPlanted('recalibrated in week 6, logged');
@@ -207,7 +207,7 @@ describe('a book of eight weeks', () => {
     fireEvent.change(screen.getByLabelText('From day'), { target: { value: '2027-01-01' } });
     expect(await screen.findByText('Not enough crimps yet: none was made since 2027-01-01.')).toBeTruthy();
     expect((await recallAnalysis(workbook)).fromDay).toEqual({ Crimps: '2027-01-01' });
-  }, 30_000);
+  });
 
   test('two machines without a column are asked about; the answer is kept', async () => {
     const { workbook } = openPlanted('two machines without a column');
@@ -215,7 +215,7 @@ describe('a book of eight weeks', () => {
     fireEvent.click(screen.getByRole('button', { name: /^They are all of one machine/ }));
     await waitFor(() => expect(screen.queryByText('Two machines in one list?')).toBeNull());
     expect((await recallAnalysis(workbook)).oneMachine).toEqual(['Crimps|']);
-  }, 30_000);
+  });
 
   test('a crimp with a slip is named, left out for good by hand, and taken back', async () => {
     const { workbook } = openPlanted('slips of the pen, machine off');
@@ -229,7 +229,7 @@ describe('a book of eight weeks', () => {
     expect((await recallAnalysis(workbook)).leftOut).toHaveLength(1);
     fireEvent.click(left);
     expect(await screen.findByRole('checkbox', { name: 'Leave out row 18 for good' })).toBeTruthy();
-  }, 30_000);
+  });
 
   test('capability follows the combination that is chosen', async () => {
     openPlanted('nothing wrong');
@@ -251,5 +251,5 @@ describe('a book of eight weeks', () => {
     fireEvent.change(crimps.getByLabelText('Of'), { target: { value: 'Alder DN 10 with elbow 90°' } });
     expect(crimps.getByText('Capability of Alder DN 10 with elbow 90°')).toBeTruthy();
     expect(rows()).toHaveLength(6);
-  }, 30_000);
+  });
 });

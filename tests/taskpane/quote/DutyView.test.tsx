@@ -13,7 +13,7 @@ let sheets: Record<string, FakeCell[][]>;
 
 beforeAll(async () => {
   sheets = await sampleSheets();
-}, 60_000);
+});
 beforeEach(() => localStorage.clear());
 
 async function open(fields: DutyText = LIFT, selected = { sheet: 'Jobs', address: 'B11' }, book = sheets) {
