@@ -1,7 +1,7 @@
 import type { FoundTable } from '../table/findTables';
 import { isReadingHeading } from '../crimps/readingColumns';
 import type { SheetCells } from '../table/sheetCells';
-import { correctionKey, type HeadingCorrections } from '../table/tableColumns';
+import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { READING } from './columnRoles';
 
 /** Columns of the sheet (zero-based) side by side. */

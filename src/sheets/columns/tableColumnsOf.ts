@@ -6,7 +6,8 @@ import type { FoundTable } from '../table/findTables';
 import { crimperColumn, nameColumns, type KnownParts } from '../table/nameColumns';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableKind } from '../table/tableAnswers';
-import { columnsByRole, correctionKey, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
+import { columnsByRole, type ColumnsByRole } from '../table/tableColumns';
+import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { COLUMN_ROLES, OF_END_A, READING, type Role } from './columnRoles';
 import { readingColumns, type ColumnSpan } from './readingColumns';
 

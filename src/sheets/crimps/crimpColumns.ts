@@ -7,7 +7,8 @@ import { headingForms, statedUnit } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
 import { nameColumns, type KnownParts } from '../table/nameColumns';
 import type { SheetCells } from '../table/sheetCells';
-import { columnsByRole, correctionKey, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
+import { columnsByRole, type ColumnsByRole } from '../table/tableColumns';
+import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { CRIMP_ROLES, END_FIELDS, END_ROLES, type CrimpField, type CrimpRole } from './crimpRoles';
 import { couldBeReadings, isReadingHeading, readingColumns, sampleRows, type NamedReading } from './readingColumns';
 

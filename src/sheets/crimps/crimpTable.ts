@@ -10,7 +10,7 @@ import { statedUnit } from '../table/heading';
 import type { KnownParts } from '../table/nameColumns';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
-import { correctionKey } from '../table/tableColumns';
+import { correctionKey } from '../table/headingCorrections';
 import { TableReader, type TableQuestion } from '../table/tableReader';
 import { crimpColumns, type CrimpColumns } from './crimpColumns';
 import { crimpMeasures, isReadingRole, type CrimpRole } from './crimpRoles';

@@ -1,6 +1,7 @@
 import { columnLetters } from '../../workbook/a1';
-import type { HeadingCorrections } from '../table/tableColumns';
-import { correctionKey, headingNames } from '../table/tableColumns';
+import type { HeadingCorrections } from '../table/headingCorrections';
+import { headingNames } from '../table/tableColumns';
+import { correctionKey } from '../table/headingCorrections';
 import { knownHeading } from '../table/headingRow';
 import type { TableQuestion, TableReader } from '../table/tableReader';
 import type { JobRole } from './jobRoles';

@@ -2,7 +2,8 @@ import { nameOfCell } from '../../cells/sheetCell';
 import { columnLetters } from '../../workbook/a1';
 import { HEADING_WORDS } from '../table/headingWords';
 import type { KnownParts } from '../table/nameColumns';
-import { correctionKey, headingNames, rivalColumns, type HeadingCorrections } from '../table/tableColumns';
+import { headingNames, rivalColumns } from '../table/tableColumns';
+import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import type { TableQuestion, TableReader } from '../table/tableReader';
 import type { JobRole } from './jobRoles';
 

@@ -8,7 +8,8 @@ import { headingForms, plainHeading } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
-import { columnsByRole, correctionKey, headingNames, type ColumnsByRole, type HeadingCorrections } from '../table/tableColumns';
+import { columnsByRole, headingNames, type ColumnsByRole } from '../table/tableColumns';
+import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { crimperColumn, nameColumns, type KnownParts } from '../table/nameColumns';
 import { TableReader, type TableQuestion } from '../table/tableReader';
 import {

@@ -7,7 +7,8 @@ import { columnsRead, type RoleChoice } from '../table/columnsRead';
 import type { HeadingKind } from '../table/headingProposals';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
-import { columnsByRole, correctionKey, type ColumnsByRole, type RoleList } from '../table/tableColumns';
+import { columnsByRole, type ColumnsByRole, type RoleList } from '../table/tableColumns';
+import { correctionKey } from '../table/headingCorrections';
 import { TableReader } from '../table/tableReader';
 import { END_WORDS, ENDS, MOST_READINGS, PIECE_MEASURES, PLAIN_ROLES, readingRoles, type PieceRole } from './pieceColumns';
 

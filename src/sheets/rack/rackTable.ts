@@ -7,7 +7,8 @@ import { HEADING_WORDS, type HeadingWord } from '../table/headingWords';
 import { nameColumns } from '../table/nameColumns';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
-import { columnsByRole, correctionKey, type ColumnsByRole, type RoleList } from '../table/tableColumns';
+import { columnsByRole, type ColumnsByRole, type RoleList } from '../table/tableColumns';
+import { correctionKey } from '../table/headingCorrections';
 import { TableReader, type MeasureRole } from '../table/tableReader';
 
 /** What a column of a rack can be. */

@@ -1,6 +1,7 @@
 import type { FoundTable } from './findTables';
 import { HEADING_WORDS } from './headingWords';
-import { correctionKey, headingNames, type ColumnsByRole, type RoleList } from './tableColumns';
+import { headingNames, type ColumnsByRole, type RoleList } from './tableColumns';
+import { correctionKey } from './headingCorrections';
 
 /** A column of somebody's table and what it was read as. */
 export interface ColumnRead {

@@ -4,7 +4,7 @@ import { columnsOf, overlaps, runsOf, textOf, widest, type Run } from './cellRun
 import { beginsTable, isSecondHeading, joined, vocabulary } from './headingRow';
 import { leaveSettings, openOwn, stacked, takeRow, withUnheaded, type OpenTable } from './openTable';
 import type { SheetCells } from './sheetCells';
-import type { HeadingCorrections } from './tableColumns';
+import type { HeadingCorrections } from './headingCorrections';
 
 /** Someone's table. Rows and columns are zero-based numbers of the sheet. */
 export interface FoundTable {

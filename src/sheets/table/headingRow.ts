@@ -3,7 +3,7 @@ import { columnsOf, filledIn, textOf, type Run } from './cellRuns';
 import { headingForms } from './heading';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
 import type { SheetCells } from './sheetCells';
-import { correctionKey, type HeadingCorrections } from './tableColumns';
+import { correctionKey, type HeadingCorrections } from './headingCorrections';
 
 const WORDS = Object.entries(HEADING_WORDS) as readonly (readonly [HeadingWord, (typeof HEADING_WORDS)[HeadingWord]])[];
 const known = new Map<string, HeadingWord | undefined>();

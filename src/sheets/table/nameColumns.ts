@@ -2,7 +2,8 @@ import { nameOfCell } from '../../cells/sheetCell';
 import type { FoundTable } from './findTables';
 import type { SheetCells } from './sheetCells';
 import { isDitto } from './ditto';
-import { correctionKey, headingNames, type ColumnsByRole, type HeadingCorrections } from './tableColumns';
+import { headingNames, type ColumnsByRole } from './tableColumns';
+import { correctionKey, type HeadingCorrections } from './headingCorrections';
 
 /** What names are known, so that a column can be told by what stands in it. */
 export interface KnownParts {

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { hostOf } from '../../workbook/shownWorkbook';
 import type { Workbook } from '../../workbook/workbook';
-import { correctionKey, type HeadingCorrections } from './tableColumns';
+import { correctionKey, type HeadingCorrections } from './headingCorrections';
 
 /** Kinds of table whose reading people can correct. */
 export type TableKind = 'jobs' | 'rack' | 'crimps' | 'pieces' | 'gauges';

@@ -2,6 +2,7 @@ import type { HeadingWords } from './headingWords';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
 import { headingForms, plainHeading, statedUnit } from './heading';
 import type { FoundTable } from './findTables';
+import { correctionKey, type HeadingCorrections } from './headingCorrections';
 
 /**
  * What the columns of one kind of table can be: each role with its words of the vocabulary, in the order in which they are tried.
@@ -11,12 +12,6 @@ export type RoleList<Role extends string> = readonly (readonly [role: Role, ...w
 
 /** Columns of a table by role, zero-based on the sheet. */
 export type ColumnsByRole<Role extends string> = Readonly<Partial<Record<Role, number>>>;
-
-/** What somebody said by hand: heading (in lower case) → role, or "" for none. */
-export type HeadingCorrections = ReadonlyMap<string, string>;
-
-/** A heading as it is remembered. */
-export const correctionKey = (heading: string): string => heading.replace(/\s+/g, ' ').trim().toLowerCase();
 
 /** The headings of a table, each once: a second `Length` is `Length #2`, so that each can be corrected by itself. */
 export function headingNames(headings: readonly string[]): readonly string[] {

@@ -18,7 +18,8 @@ import type { FoundTable } from './findTables';
 import { statedUnit } from './heading';
 import type { SheetCells } from './sheetCells';
 import type { TableAnswers } from './tableAnswers';
-import { correctionKey, type ColumnsByRole } from './tableColumns';
+import { type ColumnsByRole } from './tableColumns';
+import { correctionKey } from './headingCorrections';
 import { isUnitsRow } from './tableRows';
 
 /** Something that the sheet does not say; until it is answered, the rows that need it are refused. */
