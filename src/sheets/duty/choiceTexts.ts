@@ -26,7 +26,7 @@ export function weakestPart(catalogue: Catalogue, { hose, ends }: Choice, demand
     })),
   ];
   const unknown = parts.find(({ rating }) => rating === undefined);
-  if (unknown) return `Working pressure: not known, for that of ${unknown.name} is not.`;
+  if (unknown) return `Working pressure: not known. The catalogue has none for ${unknown.name}.`;
   const weakest = parts.reduce((least, part) => (part.rating!.lt(least.rating!) ? part : least));
   return `Working pressure: ${withUnit(converted(weakest.rating!, catalogue.units.pressure, unit), unit)}; the weakest part is ${weakest.name}.`;
 }

@@ -9,7 +9,7 @@ import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import { converted, UNITS_OF } from './dutyUnits';
 import { peakPressure } from './hoseMargins';
-import { numberMargin, reasonText, rulesOut, type Margin } from './margin';
+import { numberMargin, RATED, reasonText, rulesOut, type Margin } from './margin';
 import type { Demand, EndDemand } from './readDuty';
 
 /** A fitting that suits one end of a hose. */
@@ -51,7 +51,7 @@ function fittingMargin(catalogue: Catalogue, fitting: Fitting, demand: Demand): 
   const unit = UNITS_OF[demand.units].pressure;
   const rating = fitting.workingPressure === undefined ? undefined : new Decimal(fitting.workingPressure);
   const has = converted(rating, catalogue.units.pressure, unit);
-  return numberMargin(`Pressure of ${fitting.fitting}`, peakPressure(demand), has, unit, { percent: true });
+  return numberMargin(`Pressure of ${fitting.fitting}`, peakPressure(demand), has, unit, { percent: true, words: RATED });
 }
 
 /** Why a fitting that could be put on the hose is not the one that is asked for; undefined where it is. */

@@ -33,6 +33,18 @@ export function velocityIn(demand: Demand, bore: Decimal): number | undefined {
   return velocity(demand.flow.toNumber() * si.flow, metresOf(bore, demand)) / si.velocity;
 }
 
+/** What the velocity would be in a bore that is too small for the limit: `velocity would be 5.53 m/s, your limit is 5.5 m/s`. */
+export function velocityText(demand: Demand, bore: Decimal): string | undefined {
+  const speed = velocityIn(demand, bore);
+  const { fastest } = demand;
+  if (speed === undefined || fastest === undefined) return undefined;
+  const unit = UNITS_OF[demand.units].velocity;
+  const exact = new Decimal(speed);
+  // As many decimals as it takes to tell the two apart.
+  const places = [2, 3, 4, 5].find(each => !exact.toDecimalPlaces(each).eq(fastest.toDecimalPlaces(each))) ?? 6;
+  return `velocity would be ${exact.toDecimalPlaces(places)} ${unit}, your limit is ${fastest.toDecimalPlaces(places)} ${unit}`;
+}
+
 /** Velocity against the user's own limit. */
 export function velocityMargin(demand: Demand, bore: Decimal): Margin {
   const speed = velocityIn(demand, bore);

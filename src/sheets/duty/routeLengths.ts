@@ -109,7 +109,7 @@ export function straightRunMargin(
   const coupling = converted(new Decimal(option.fitting.cutOff).plus(option.insertionDepth), catalogue.units.length, unit);
   const free = leadingStraight(route).minus(coupling);
   const wanted = straightRun.times(outsideDiameter);
-  const facts = `asked ${withUnit(wanted, unit)} behind the coupling of ${withUnit(coupling, unit)}`;
+  const facts = `needs ${withUnit(wanted, unit)} behind the coupling of ${withUnit(coupling, unit)}`;
   if (free.gte(wanted)) return { demand: name, state: 'met', facts, verdict: `${withUnit(free.minus(wanted), unit)} to spare` };
   return { demand: name, state: 'unsure', facts, verdict: `bend begins ${withUnit(wanted.minus(free), unit)} too early` };
 }

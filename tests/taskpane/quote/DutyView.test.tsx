@@ -33,7 +33,7 @@ test('hoses that suit are shown with cost, margins, pressure drop, route, and th
   await open();
   expect((await find()).textContent).toMatch(/^\d+ of 48 hoses suit, cheapest first\.$/);
   const margins = screen.getByLabelText('Margins');
-  expect(within(margins).getByText(/asked 210 bar, has 250 bar/)).toBeTruthy();
+  expect(within(margins).getByText(/needs 210 bar, rated 250 bar/)).toBeTruthy();
   expect(within(screen.getByRole('region', { name: 'Pressure drop' })).getAllByText(/bar, (laminar|turbulent)/)).toHaveLength(2);
   const picture = screen.getByRole('img', { name: /^Route of .* to scale/ });
   expect(picture.getAttribute('aria-label')).toContain('bend to the left, 90°, radius 220 mm');
@@ -63,7 +63,7 @@ test('hoses ruled out say why, and where a bend is too tight the route shows it 
   await find();
   fireEvent.click(screen.getByRole('button', { name: /^Ruled out: \d+/ }));
   const list = await screen.findByRole('list', { name: 'Hoses ruled out' });
-  expect(within(list).getAllByText(/^Bore: asked 15.3/).length).toBeGreaterThan(5);
+  expect(within(list).getAllByText(/^Bore: needs 15.3/).length).toBeGreaterThan(5);
   fireEvent.click(within(list).getAllByRole('button', { name: 'Show where it bends too tight' })[0]!);
   expect(within(list).getByText(/radius 220 mm: too tight, the hose needs \d+ mm/)).toBeTruthy();
   expect(within(list).getByRole('img').textContent).toContain('2tight');
