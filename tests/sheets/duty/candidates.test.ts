@@ -374,3 +374,14 @@ test('a row of Fluids that was left out makes its limits unknown: the hose is ru
     /^Temperature limits of HFC: Fluids row 3: Hottest is "?warm"?/,
   );
 });
+
+test('without an end form every coupling with crimp data for the hose may be chosen, and the cheapest pair is', () => {
+  const demand = small({ formA: '', formB: '', angleA: '', angleB: '' });
+  const hose = tree.hoses.find(found => found.hose === 'Alder DN 12')!;
+  const [free, cone] = [demand.ends[0], small({ angleA: '' }).ends[0]].map(end => endOptions(tree, hose, end!, demand).suitable);
+  const names = (options: typeof free) => options!.map(({ fitting }) => fitting.fitting);
+  expect(names(free)).toEqual(expect.arrayContaining(names(cone)));
+  expect(names(free).some(name => /ferrule/i.test(name))).toBe(false);
+  const prices = free!.map(({ price }) => price ?? Infinity);
+  expect(prices).toEqual([...prices].sort((a, b) => a - b));
+});

@@ -44,7 +44,7 @@ test('hoses that suit are shown with cost, margins, pressure drop, route, and th
   );
   expect(screen.getByText(/4 cost \d/)).toBeTruthy();
   expect(screen.getByRole('note').textContent).toMatch(/weakest part sets the rating, surges included/);
-  expect(screen.getByRole('note').textContent).toMatch(/checked with their makers/);
+  expect(screen.getByRole('note').textContent).toMatch(/Check with the makers that hose, seals and couplings take mineral oil/);
 });
 
 test('a row is written into the free row of the selected table, in one batch, and said', async () => {
@@ -105,8 +105,8 @@ test('an empty form says which fields to put right and looks for nothing', async
   await open(FRESH_DUTY);
   await screen.findByText(/^Parts data: CAT-/);
   fireEvent.click(screen.getByRole('button', { name: 'Find hoses' }));
-  const told = (await screen.findByText('6 fields to put right')).parentElement!.textContent!;
-  expect(told).toMatch(/End form A is blank: choose one\. End form B is blank: choose one\.$/);
+  const told = (await screen.findByText('4 fields to correct')).parentElement!.textContent!;
+  expect(told).toMatch(/Coldest is blank: enter it for fluid or air\.Hottest is blank/);
   expect(screen.queryByText(/hoses suit/)).toBeNull();
 });
 
@@ -114,7 +114,7 @@ test('a changed form makes the answer stale: it says so and is not inserted', as
   await open();
   await find();
   fireEvent.change(screen.getByLabelText(/^Working pressure/), { target: { value: '300' } });
-  expect(await screen.findByText(/The form has changed since/)).toBeTruthy();
+  expect(await screen.findByText(/The form has changed/)).toBeTruthy();
   expect(screen.getByRole('button', { name: 'Insert as a row of my table' })).toHaveProperty('disabled', true);
 });
 
@@ -147,4 +147,54 @@ test('parts of the route can be added and taken away', async () => {
   fireEvent.click(screen.getByRole('button', { name: 'Take part 2 away' }));
   expect(within(route).getAllByRole('listitem')).toHaveLength(3);
   expect(within(route).getByLabelText('Radius (mm) of part 3')).toHaveProperty('value', '');
+});
+
+test('the five fields that matter are shown; the rest is folded and says in a line what is in it', async () => {
+  await open();
+  const duty = await screen.findByRole('region', { name: 'Duty' });
+  const labels = [...duty.querySelectorAll('label')].map(label => label.textContent);
+  expect(labels).toEqual([
+    ...['Fluid', 'Bore, at least (mm)', 'Working pressure (bar)', 'Fluid, hottest (°C)', 'Fluid, coldest (°C)'],
+  ]);
+  const fold = (name: string) => screen.getByRole('region', { name }).querySelector('details')!;
+  expect(fold('Flow and viscosity').querySelector('summary')!.textContent).toBe(
+    'Flow and viscosity: 60 L/min, at most 5.5 m/s, ISO VG 46',
+  );
+  // What was filled in before is open, until hoses are shown.
+  expect(fold('Ends and quantity').open).toBe(true);
+  await find();
+  expect(fold('Ends and quantity').open).toBe(false);
+  expect(fold('Ends and quantity').querySelector('summary')!.textContent).toBe(
+    'Ends and quantity: A: 24° cone L, 90°, B: 24° cone L, 4 assemblies',
+  );
+});
+
+test('a mistake opens the part of the form that it is in', async () => {
+  await open({ ...LIFT, surge: '', airColdest: '', airHottest: '' });
+  await screen.findByText(/^Parts data: CAT-/);
+  const fold = () => screen.getByRole('region', { name: 'Surge, vacuum, air' }).querySelector('details')!;
+  expect(fold().open).toBe(false);
+  fireEvent.change(screen.getByLabelText(/^Highest surge/), { target: { value: 'much' } });
+  fireEvent.click(screen.getByRole('button', { name: 'Find hoses' }));
+  await screen.findByText('1 field to correct');
+  expect(fold().open).toBe(true);
+});
+
+test('without end forms the cheapest couplings of any form are taken', async () => {
+  await open({ ...LIFT, formA: '', angleA: '', formB: '' });
+  expect((await find()).textContent).toMatch(/hoses suit/);
+  expect(screen.getAllByLabelText('Fitting A')[0]!.querySelectorAll('option').length).toBeGreaterThan(2);
+});
+
+test('two bent ends are drawn with their twist; without an angle that is asked for', async () => {
+  await open({ ...LIFT, angleB: '90', twist: '90' });
+  await find();
+  // Seen along the hose from end A at six, a quarter counter-clockwise points at three.
+  expect(screen.getByRole('img', { name: /^Clock picture: end A at six o’clock, end B at 3:00, 90°/ })).toBeTruthy();
+  expect(screen.getByText(/MIL-DTL-83796\/5/)).toBeTruthy();
+  expect(screen.getByText(/elbow legs not to scale/)).toBeTruthy();
+  fireEvent.change(screen.getByLabelText('Twist angle (°)'), { target: { value: '' } });
+  await find();
+  expect(await screen.findByText(/^Both ends are bent, but no twist angle is given/)).toBeTruthy();
+  expect(screen.queryByRole('img', { name: /^Clock picture/ })).toBeNull();
 });
