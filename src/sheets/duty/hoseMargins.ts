@@ -108,7 +108,7 @@ function vacuumMargin(catalogue: Catalogue, hose: Hose, demand: Demand): Margin 
 function bendMargin(catalogue: Catalogue, hose: Hose, demand: Demand): Margin {
   const tightest = tightestBend(demand);
   if (tightest === undefined)
-    return notAsked('Bend radius', demand.route.length > 0 ? 'the route has no bend' : 'no route was given');
+    return notAsked('Bend radius', demand.route.length > 0 ? 'the route has no bend' : 'no route given');
   const unit = UNITS_OF[demand.units].length;
   const least = converted(decimal(hose.bendRadius), catalogue.units.length, unit);
   return numberMargin('Bend radius', tightest, least, unit, {

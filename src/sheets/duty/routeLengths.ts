@@ -67,9 +67,9 @@ export function routeLengths(catalogue: Catalogue, hose: Hose, demand: Demand): 
     },
     change: { ...notKnown('Length under pressure', reason), state: 'unsure' },
   });
-  if (route.length === 0) return unknown('no route was given');
+  if (route.length === 0) return unknown('no route given');
   if (bends.length > 0 && outsideDiameter === undefined) {
-    return unknown('the outside diameter is not known, so the bends cannot be measured along the hose');
+    return unknown('outside diameter not known, so the bends cannot be measured along the hose');
   }
   const along = routeLength(straights, bends, outsideDiameter);
   const step = LENGTH_STEP[demand.units];

@@ -110,7 +110,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
   const fill = () =>
     run(async fresh => {
       const { rows, headings, changes } = missingFormulas(fresh);
-      if (rows.length === 0) throw new Error('No row lacks formulas any more. Nothing was written.');
+      if (rows.length === 0) throw new Error('Every row has its formulas by now. Nothing was written.');
       await workbook.write(changes);
       onAgain();
       return `Filled ${headings.join(', ')} in rows ${rows.join(', ')} of sheet ${fresh.table.sheet}.`;

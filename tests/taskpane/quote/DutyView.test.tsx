@@ -40,7 +40,7 @@ test('hoses that suit are shown with cost, margins, pressure drop, route, and th
   expect(screen.getByText(/dotted: the straight run asked for, 2 × 25.4 mm; dashed: .* radius 200 mm/)).toBeTruthy();
   // 300 + 250 + (220 + 25.4/2)·π/2 = 915.52; with 6 % slack up to 971; 4 % shorter 932.16, 2 % longer 990.42.
   expect(screen.getByRole('img', { name: /^Lengths of/ }).getAttribute('aria-label')).toMatch(
-    /route 915.6 mm; overall 971 mm, of it slack 55.4 mm; under pressure 932.1 mm to 990.5 mm$/,
+    /route 915.6 mm; overall 971 mm, 55.4 mm of it slack; under pressure 932.1 mm to 990.5 mm$/,
   );
   expect(screen.getByText(/4 cost \d/)).toBeTruthy();
   expect(screen.getByRole('note').textContent).toMatch(/weakest part sets the rating, surges included/);
