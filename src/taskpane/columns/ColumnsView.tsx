@@ -1,5 +1,5 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { ViewProps } from '../controls/viewProps';
 import { COLUMN_HEADINGS } from '../../sheets/columns/columnHeadings';
 import { HeadingsByHand } from '../controls/HeadingsByHand';
@@ -10,7 +10,10 @@ import { TablesToSelect } from './TablesToSelect';
 import { ToldBar, type Told } from '../controls/ToldBar';
 import { useColumnsView } from './useColumnsView';
 
-const useStyles = makeStyles({ panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
+const useStyles = makeStyles({
+  panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL },
+  result: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
+});
 
 /** Adds columns of ours to someone's own table. */
 export function ColumnsView({ workbook, goTo }: ViewProps) {
@@ -19,10 +22,17 @@ export function ColumnsView({ workbook, goTo }: ViewProps) {
   // Kept here: another table that is selected is proposed anew.
   const [told, setTold] = useState<Told>();
   const [added, setAdded] = useState<AddedColumns>();
+  const result = useRef<HTMLDivElement>(null);
+  // The button that adds columns is far below: what came of it is brought into sight.
+  useEffect(() => {
+    if (told) result.current?.scrollIntoView?.({ block: 'nearest' });
+  }, [told]);
   return (
     <div className={styles.panel}>
-      <ToldBar told={told} />
-      {added && <RowsToLook workbook={workbook} added={added} />}
+      <div className={styles.result} ref={result}>
+        <ToldBar told={told} />
+        {added && <RowsToLook workbook={workbook} added={added} />}
+      </div>
       {view.status === 'loading' && <Spinner label="Reading the table" />}
       {view.status === 'failed' && (
         <MessageBar intent="error" layout="multiline">

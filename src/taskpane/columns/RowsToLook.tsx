@@ -70,7 +70,9 @@ export function RowsToLook({ workbook, added }: Props) {
   return (
     <MessageBar intent={needLook.length > 0 ? 'warning' : isWaiting ? 'info' : 'success'} layout="multiline">
       <MessageBarBody>
-        <MessageBarTitle>{isWaiting && needLook.length === 0 ? 'Not calculated yet' : titleOf(looked)}</MessageBarTitle>
+        <MessageBarTitle role="status">
+          {isWaiting && needLook.length === 0 ? 'Not calculated yet' : titleOf(looked)}
+        </MessageBarTitle>
         {shown.length > 0 && (
           <ul className={styles.list} aria-label="Rows to look at">
             {shown.map(({ row, at, what }) => (
