@@ -74,6 +74,13 @@ function leastArcs(parts: readonly PlanPart[], placed: readonly PlacedPart[], { 
 /** Length of an elbow's leg as it is drawn: the catalogue does not state it. */
 const legOf = (outside: number, coupling: number) => Math.max(1.2 * outside, 0.5 * coupling);
 
+/** Where the letter of an end is put: beyond the tip of an elbow's leg, else where it is without one. */
+function letterAt(end: PlanPoint, tip: PlanPoint | undefined, otherwise: PlanPoint): PlanPoint {
+  const length = tip ? Math.hypot(tip.x - end.x, tip.y - end.y) : 0;
+  if (!tip || length < 1) return otherwise;
+  return { x: tip.x + ((tip.x - end.x) / length) * LETTER, y: tip.y + ((tip.y - end.y) / length) * LETTER };
+}
+
 /** Couplings, and behind each the straight run that was asked for. */
 function endPieces(points: readonly PlanPoint[], { demand, couplings, angles }: RouteInput, outside: number) {
   const hasBend = demand.route.some(({ kind }) => kind === 'bend');
@@ -88,7 +95,10 @@ function endPieces(points: readonly PlanPoint[], { demand, couplings, angles }: 
     const turnDegrees = index === 0 ? 0 : (demand.twist?.toNumber() ?? 0);
     return [elbowTip(from, { angleDegrees, turnDegrees }, index === 0, legOf(outside, length))];
   };
+  const legAt = (index: number) =>
+    pieces.flatMap(piece => (piece.index === index ? elbow(piece.from, index, piece.length) : []))[0];
   return {
+    legs: [legAt(0), legAt(1)] as const,
     couplings: pieces.map(({ index, from, length }) => [...elbow(from, index, length), ...upTo(from, length)]),
     straightRuns: run > 0 ? pieces.map(({ from, length }) => stretch(from, length, length + run)) : [],
   };
@@ -102,7 +112,7 @@ export function routeDrawing(input: RouteInput): RouteDrawing | undefined {
   const placed = routePlan(parts, outside);
   const points = placed.flatMap(part => part.points);
   const arcs = leastArcs(parts, placed, input, outside);
-  const { couplings, straightRuns } = endPieces(points, input, outside);
+  const { couplings, straightRuns, legs } = endPieces(points, input, outside);
   const all = [...points, ...arcs.flat(), ...couplings.flat()];
   const [xs, ys] = [all.map(({ x }) => x), all.map(({ y }) => y)];
   const [left, top] = [Math.min(...xs) - outside / 2, Math.max(...ys) + outside / 2];
@@ -134,8 +144,8 @@ export function routeDrawing(input: RouteInput): RouteDrawing | undefined {
     straightRuns: straightRuns.map(path),
     labels: placed.map(label),
     ends: [
-      { x: first.x - LETTER, y: first.y },
-      { x: last.x + away.y * LETTER, y: last.y + away.x * LETTER },
+      letterAt(first, legs[0] && at(legs[0]), { x: first.x - LETTER, y: first.y }),
+      letterAt(last, legs[1] && at(legs[1]), { x: last.x + away.y * LETTER, y: last.y + away.x * LETTER }),
     ],
     ruler: { length: ruler, points: ruler * scale, left: EDGE },
   };

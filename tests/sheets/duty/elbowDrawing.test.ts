@@ -41,3 +41,27 @@ test('in the drawing of a route a bent coupling has a corner, a straight one has
   expect(y).toBeLessThan(height);
   expect(routeDrawing(given)!.couplings.map(corners)).toEqual([1, 1]);
 });
+
+test('the letter of a bent end is put beyond its leg, so that it never lies on it', () => {
+  const demand = demandOf({ route: [{ kind: 'straight', length: '500' }] });
+  const given = {
+    demand,
+    outsideDiameter: new Decimal(25),
+    leastRadius: undefined,
+    couplings: [new Decimal(60), new Decimal(60)],
+  } as const;
+  for (const angles of [
+    [90, 90],
+    [45, 45],
+    [0, 45],
+  ] as const) {
+    const { couplings, ends, stroke } = routeDrawing({ ...given, angles })!;
+    ends.forEach((letter, index) => {
+      const points = couplings[index]!.slice(1)
+        .split('L')
+        .map(pair => pair.split(' ').map(Number) as [number, number]);
+      const nearest = Math.min(...points.map(([x, y]) => Math.hypot(letter.x - x, letter.y - y)));
+      expect(nearest).toBeGreaterThan(stroke / 2 + 5);
+    });
+  }
+});
