@@ -115,6 +115,9 @@ describe('view Week › Columns on the try-out page, beside a catalogue', () => 
       .getByText(/Wrote Cut length \(mm\) in column M, .* rows 4 to 5 of sheet Own jobs/)
       .waitFor({ timeout: 20_000 });
     await pane().getByText(`Table A3:Q5 of sheet ${SHEET}, 2 rows.`).waitFor({ timeout: 20_000 });
+    // The second crimp is LOOSE: one row to look at, and a way to it.
+    await pane().getByText('1 of 2 rows needs a look').waitFor({ timeout: 20_000 });
+    await pane().getByRole('list', { name: 'Rows to look at' }).getByText('Verdict: LOOSE').waitFor();
     // What was corrected and entered stays for the next columns.
     expect(await pane().getByLabel('G: Done at', { exact: true }).inputValue()).toBe('crimper');
     expect(await pane().getByLabel('Margin', { exact: true }).inputValue()).toBe('40 %');

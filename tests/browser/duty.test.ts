@@ -33,13 +33,16 @@ async function fillForm() {
     .getByRole('textbox', { name: 'Fluid', exact: true })
     .or(pane().getByRole('combobox', { name: 'Fluid', exact: true }))
     .fill('mineral oil');
+  await fill(/^Working pressure/, '180');
+  await fill(/^Fluid, hottest/, '80');
+  await fill(/^Fluid, coldest/, '-10');
+  for (const part of ['Flow and viscosity', 'Surge, vacuum, air', 'Route and bends', 'Ends and quantity']) {
+    await pane().getByRole('region', { name: part }).locator('summary').click();
+  }
   await pane().getByLabel('Viscosity', { exact: true }).selectOption('46');
   await fill(/^Flow \(L\/min\)/, '60');
   await fill(/^Fastest velocity/, '5.5');
-  await fill(/^Working pressure/, '180');
   await fill(/^Highest surge/, '210');
-  await fill(/^Fluid, coldest/, '-10');
-  await fill(/^Fluid, hottest/, '80');
   await fill(/^Air, coldest/, '-20');
   await fill(/^Air, hottest/, '40');
   await fill('Length (mm) of part 1', '300');

@@ -18,10 +18,10 @@ import { cardParts, type CardPart } from './cardParts';
 import { CARD_STYLE } from './cardStyle';
 import { dueText } from './dueText';
 import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
-import { clockPicture } from './clockPicture';
+import { clockPicture } from '../print/clockPicture';
 import { Markup, markup, printPage } from '../print/markup';
 import type { ProofRule } from './proofTest';
-import { TWIST_CONVENTION, twistText } from './twistAngle';
+import { TWIST_CONVENTION, twistText } from '../print/twistAngle';
 
 /** What stands on every card beside its line. */
 export interface CardOptions {

@@ -24,9 +24,9 @@ import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/caution
 import { textLines } from '../print/textLines';
 import { lotsText } from '../pieces/cardPieces';
 import { cardParts, type CardPart } from './cardParts';
-import { clockPicture } from './clockPicture';
+import { clockPicture } from '../print/clockPicture';
 import { dueText } from './dueText';
-import { TWIST_CONVENTION, twistText } from './twistAngle';
+import { TWIST_CONVENTION, twistText } from '../print/twistAngle';
 
 const COLUMNS = 11;
 /** Letters of 9 points that fit across all columns, and across those behind the first two. */

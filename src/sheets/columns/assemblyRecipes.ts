@@ -1,6 +1,7 @@
 import { measureUnit } from '../../core/units/measureUnit';
 import { turnedCell } from '../table/turnedBy';
 import { roleLabel } from './columnRoles';
+import { cutLengthFormat, TWO_PLACES } from './columnFormats';
 import { call, type OfferContext, type Place, type Recipe } from './offer';
 import type { Role } from './columnRoles';
 
@@ -17,11 +18,12 @@ function withAllowance({ at, catalogue }: Place): string {
 }
 
 /** Cut length: by typed cut-offs where the table has them, else by those of the catalogue. */
-export function cutLengthRecipe({ columns, catalogue, units }: OfferContext): Recipe {
-  const common = { id: 'cutLength', heading: 'Cut length', crimp: false, unit: units.overall } as const;
+export function cutLengthRecipe({ columns, catalogue, units, options }: OfferContext): Recipe {
+  const inUnit = (unit: string | undefined) => ({ unit, format: cutLengthFormat(unit, options.benchStep) });
+  const common = { id: 'cutLength', heading: 'Cut length', crimp: false, ...inUnit(units.overall) } as const;
   const typed = columns.cutOffA || columns.cutOffB;
   if (!typed && (columns.fittingA || columns.fittingB)) {
-    const looked = { ...fromCatalogue, ...common, unit: catalogue.unit ?? units.overall };
+    const looked = { ...fromCatalogue, ...common, ...inUnit(catalogue.unit ?? units.overall) };
     return columns.allowance ? { ...looked, call: withAllowance } : { ...looked, part: 1 };
   }
   const needs: Role[] = ['overall', 'cutOffA', 'cutOffB'];
@@ -69,7 +71,7 @@ export function assemblyRecipes(context: OfferContext): readonly Recipe[] {
   const use = inUse(context);
   return [
     { id: 'pressure', heading: 'Working pressure', ...fromCatalogue, ...use, unit: catalogue.pressureUnit, part: 2 },
-    { id: 'mass', heading: 'Mass', ...fromCatalogue, unit: catalogue.massUnit, part: 3 },
-    { id: 'assembly', heading: 'Assembly check', ...fromCatalogue, ...use, part: 4 },
+    { id: 'mass', heading: 'Mass', ...fromCatalogue, unit: catalogue.massUnit, format: TWO_PLACES, part: 3 },
+    { id: 'assembly', heading: 'Assembly check', ...fromCatalogue, ...use, part: 4, good: 'OK' },
   ];
 }

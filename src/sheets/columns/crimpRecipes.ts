@@ -1,3 +1,4 @@
+import { caliperFormat, depthFormat } from './columnFormats';
 import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
 import type { Role } from './columnRoles';
 
@@ -30,6 +31,12 @@ function unitOf(id: SetUp, { catalogue }: OfferContext): string | undefined {
   return id === 'insertion' ? catalogue.unit : undefined;
 }
 
+/** Diameters as a caliper shows them, depths as a rule does; dies and dials as they are. */
+function formatOf(id: SetUp, unit: string | undefined): string | undefined {
+  if (id === 'diameter' || id === 'tolerance') return caliperFormat(unit);
+  return id === 'insertion' ? depthFormat(unit) : undefined;
+}
+
 /** What to set the crimper to, a column a value and end. */
 export function setUpRecipes(context: OfferContext): readonly Recipe[] {
   const { fittingB } = context.columns;
@@ -44,6 +51,7 @@ export function setUpRecipes(context: OfferContext): readonly Recipe[] {
       call: (place: Place) => setUpCall(context, end, place),
       part: SET_UP[id],
       unit: unitOf(id, context),
+      format: formatOf(id, unitOf(id, context)),
     })),
   );
 }
@@ -82,7 +90,7 @@ export function judgementRecipes(context: OfferContext): readonly Recipe[] {
   const unit = context.units.diameter ?? (catalogue ? context.catalogue.diameterUnit : undefined);
   const measured = (place: Place) => [place.at('readings'), target(place), tolerance(place)];
   return [
-    { ...common, id: 'check', heading: 'Verdict', call: place => call('CRIMPCHECK', measured(place)) },
+    { ...common, id: 'check', heading: 'Verdict', call: place => call('CRIMPCHECK', measured(place)), good: 'IN SPEC' },
     {
       ...common,
       id: 'deviation',

@@ -38,7 +38,7 @@ export async function fillRows(workbook: Workbook, tables: readonly TableRead[])
   const { rows, headings, changes } = missingIn(tables);
   const first = tables[0];
   const places = changes.flatMap(change => (change.kind === 'formulas' ? [change.at] : []));
-  if (!first || places.length === 0) throw new Error('No row lacks formulas any more. Nothing was written.');
+  if (!first || places.length === 0) throw new Error('Every row has its formulas by now. Nothing was written.');
   const now = await workbook.read(places);
   const isAsRead = now.every(({ formulas, values }, index) => {
     const { row, column } = blockOf(places[index]!.address)!;

@@ -5,7 +5,7 @@ import { call, partOf, type OfferContext, type Place, type Recipe } from './offe
 
 const LIMITS: readonly MachineField[] = ['lowest', 'highest', 'largestMove'];
 const WORDS: Readonly<Record<MachineField, string>> = {
-  step: 'change per digit',
+  step: 'step',
   lowest: 'lowest',
   highest: 'highest',
   largestMove: 'largest move',
@@ -31,15 +31,17 @@ function ofOneMachine({ sheet, columns }: MachineRows, { row, states }: MachineR
 
 /** Looked up by the name in the row: people append rows, and sort them. Every machine's own row must then come first under its name. */
 function byName({ sheet, columns, body, machines }: MachineRows, spill: boolean | undefined): FromMachines {
-  if (spill) return { reason: 'One formula a column takes the limits of one machine: choose it below.' };
+  if (spill) return { reason: 'One formula a column takes the limits of one machine: choose it under “Machine and price”.' };
   const stated = MACHINE_FIELDS.filter(field => machines.some(({ states }) => states.has(field)));
   const incomplete = stated.find(field => machines.some(({ states }) => !states.has(field)));
   if (incomplete)
-    return { reason: `Not every machine states its ${WORDS[incomplete]} in the table Machines: choose one machine below.` };
+    return {
+      reason: `Not every machine states its ${WORDS[incomplete]} in the table Machines: choose one machine under “Machine and price”.`,
+    };
   const later = machines.find(({ isFirst }) => !isFirst);
   if (later)
     return {
-      reason: `In the table Machines another row stands above the one that describes ${later.name}: choose one machine below.`,
+      reason: `In the table Machines another row comes before the one that describes ${later.name}: choose one machine under “Machine and price”.`,
     };
   const rows = (column: number) => absolute(sheet, column, body.row, body.row + body.rows - 1);
   return {
@@ -69,7 +71,9 @@ export function nextDialRecipe(context: OfferContext): Recipe {
   const hindrance = () => {
     if (found && 'reason' in found) return stepHere ? undefined : found.reason;
     if (stepHere || machine) return undefined;
-    return catalogue.machines ? 'Needs the change per digit: a column of the table, or choose the machine below.' : undefined;
+    return catalogue.machines
+      ? 'Needs the step: a column of the table, or choose the machine under “Machine and price”.'
+      : undefined;
   };
   const machineUnit = catalogue.machines?.stepUnit;
   const otherUnit = !stepHere && machine && looksUp && machineUnit !== catalogue.diameterUnit;

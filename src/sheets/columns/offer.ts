@@ -1,3 +1,4 @@
+import type { Length } from '../../core/units/lengthUnit';
 import type { CatalogueState } from '../catalogue/catalogueState';
 import type { Role } from './columnRoles';
 import type { Columns } from './tableColumnsOf';
@@ -20,6 +21,8 @@ export interface Offer {
   readonly crimp: boolean;
   /** Why it cannot be added, in words. */
   readonly reason?: string | undefined;
+  /** The table has this column already. */
+  readonly isPresent?: boolean | undefined;
   /** Which data it takes, in words. */
   readonly takes: string;
   /** Function call without `=`. */
@@ -28,6 +31,8 @@ export interface Offer {
   readonly part?: number;
   /** Unit of the values, for the heading. */
   readonly unit?: string | undefined;
+  /** The answer that needs no look, where the column answers in words. */
+  readonly good?: string | undefined;
   /** Number format of the values, where General would show more digits than anyone reads. */
   readonly format?: string | undefined;
 }
@@ -40,6 +45,8 @@ export interface OfferOptions {
   readonly margin?: string | undefined;
   readonly roundTo?: string | undefined;
   readonly minimum?: string | undefined;
+  /** Step of the bench, to which cut lengths are shown; what is usual where left out. */
+  readonly benchStep?: Length | undefined;
   /** One formula a column is wanted. */
   readonly spill?: boolean | undefined;
 }
@@ -67,7 +74,7 @@ export interface OfferContext {
 }
 
 /** How a column is made, and what it needs. */
-export interface Recipe extends Omit<Offer, 'reason' | 'takes'> {
+export interface Recipe extends Omit<Offer, 'reason' | 'takes' | 'isPresent'> {
   readonly needs: readonly Role[];
   /** Looks up in the catalogue. */
   readonly catalogue: boolean;

@@ -73,13 +73,17 @@ export function offersFor(table: OfferTable, options: OfferOptions = {}): Offer[
     nextDialRecipe(context),
     ...priceRecipes(context),
   ];
-  return recipes.map(recipe => ({
-    ...inUnitOfCatalogue(recipe, context),
-    takes: [
-      ...(recipe.catalogue ? ['Catalogue'] : []),
-      ...recipe.needs.map(role => roleLabel(role)),
-      ...(recipe.alsoTakes ?? []),
-    ].join(', '),
-    reason: secondReason(recipe, table) ?? reasonOf(recipe, context),
-  }));
+  return recipes.map(recipe => {
+    const present = secondReason(recipe, table);
+    return {
+      ...inUnitOfCatalogue(recipe, context),
+      takes: [
+        ...(recipe.catalogue ? ['Catalogue'] : []),
+        ...recipe.needs.map(role => roleLabel(role)),
+        ...(recipe.alsoTakes ?? []),
+      ].join(', '),
+      reason: present ?? reasonOf(recipe, context),
+      isPresent: present !== undefined,
+    };
+  });
 }

@@ -5,6 +5,7 @@ import type { FoundTable } from '../table/findTables';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableView } from './columnsView';
 import { lineRows } from './lineRows';
+import type { AddedColumns } from './needLook';
 import { partOf, type Offer, type Place } from './offer';
 
 /** Above this many rows one spill formula a column is written. */
@@ -15,6 +16,7 @@ export interface ColumnPlan {
   readonly changes: readonly Change[];
   /** Block of the new columns with their headings. */
   readonly at: Block;
+  readonly added: AddedColumns;
   readonly spill: boolean;
   readonly told: string;
 }
@@ -117,6 +119,7 @@ export function planColumns(view: TableView, offers: readonly Offer[], { spill =
   const where = names.map((name, i) => `${name} in column ${columnLetters(first + i)}`).join(', ');
   return {
     at,
+    added: { sheet, block: at, columns: wanted.map(({ good }, i) => ({ heading: names[i]!, good })), others },
     spill: asSpill,
     changes: [
       // A formula entered into a text cell stays text.

@@ -1,10 +1,11 @@
+import { TWO_PLACES } from './columnFormats';
 import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
 import { roleLabel, type Role } from './columnRoles';
 
 const PARTS: readonly Role[] = ['hose', 'fittingA', 'fittingB', 'overall', 'quantity'];
 const TOTAL = 4;
 
-const common = { crimp: false, catalogue: true, unitMatters: 'length', format: '0.00' } as const;
+const common = { crimp: false, catalogue: true, unitMatters: 'length', format: TWO_PLACES } as const;
 
 /** Cost of one, and the price that leaves a margin on it: the table's own margin, or the one that is asked for. */
 export function priceRecipes({ columns, options }: OfferContext): readonly Recipe[] {
@@ -25,7 +26,9 @@ export function priceRecipes({ columns, options }: OfferContext): readonly Recip
       needs: columns.margin ? [...PARTS, 'margin'] : PARTS,
       alsoTakes: columns.margin ? guard : [...guard, 'Margin'],
       hindrance:
-        columns.margin || margin !== undefined ? undefined : 'Needs a margin: a column of the table, or enter one below.',
+        columns.margin || margin !== undefined
+          ? undefined
+          : 'Needs a margin: add a column Margin to the table, or enter one under “Machine and price”.',
       call: price,
     },
   ];

@@ -44,6 +44,10 @@ export interface RuledOut {
   /** What rules it out: the hose itself, or its couplings alone. */
   readonly by: 'hose' | 'couplings';
   readonly reasons: readonly string[];
+  /** The largest share by which it misses something that is measured. */
+  readonly missedBy: number;
+  /** 0: only measured things are missed; 1: something is not known; 2: something is refused, like a fluid. */
+  readonly kind: 0 | 1 | 2;
 }
 
 export interface Candidates {
@@ -113,11 +117,20 @@ function firstChoice(catalogue: Catalogue, demand: Demand, candidate: Omit<Candi
   return refusal;
 }
 
+/** How far from the demand a hose is that misses some of it. */
+function missOf(missed: readonly Margin[]): Pick<RuledOut, 'missedBy' | 'kind'> {
+  const isRefused = missed.length === 0 || missed.some(({ state, missedBy }) => state === 'missed' && missedBy === undefined);
+  const isUnknown = missed.some(({ state }) => state === 'not known');
+  return { missedBy: Math.max(0, ...missed.map(({ missedBy }) => missedBy ?? 0)), kind: isRefused ? 2 : isUnknown ? 1 : 0 };
+}
+
 function judge(catalogue: Catalogue, demand: Demand, hose: Hose): Candidate | RuledOut {
   const margins = hoseMargins(catalogue, hose, demand);
   const fit = hoseFit(catalogue, hose, hoseDutyOf(catalogue, demand));
   const reasons = margins.filter(rulesOut).map(reasonText);
-  if (fit.ruledOut.length > 0) return { hose, by: 'hose', reasons: reasons.length > 0 ? reasons : fit.ruledOut };
+  if (fit.ruledOut.length > 0) {
+    return { hose, by: 'hose', reasons: reasons.length > 0 ? reasons : fit.ruledOut, ...missOf(margins.filter(rulesOut)) };
+  }
   const [a, b] = demand.ends.map(end => endOptions(catalogue, hose, end, demand)) as [
     ReturnType<typeof endOptions>,
     ReturnType<typeof endOptions>,
@@ -125,11 +138,13 @@ function judge(catalogue: Catalogue, demand: Demand, hose: Hose): Candidate | Ru
   const missing = [a, b].flatMap(({ suitable, ruledOut }, index) =>
     suitable.length === 0 ? ruledOut.map(reason => `End ${index === 0 ? 'A' : 'B'}: ${reason}`) : [],
   );
-  if (missing.length > 0) return { hose, by: 'couplings', reasons: missing };
+  if (missing.length > 0) return { hose, by: 'couplings', reasons: missing, missedBy: 0, kind: 0 };
   const ends = [a.suitable, b.suitable] as const;
   const candidate = { hose, margins, lengths: routeLengths(catalogue, hose, demand), ends };
   const cheapest = firstChoice(catalogue, demand, candidate);
-  return typeof cheapest === 'string' ? { hose, by: 'couplings', reasons: [cheapest] } : { ...candidate, cheapest };
+  return typeof cheapest === 'string'
+    ? { hose, by: 'couplings', reasons: [cheapest], missedBy: 0, kind: 0 }
+    : { ...candidate, cheapest };
 }
 
 /** Cheapest first; where the cost is not known the price of the hose orders them, behind the others. */
@@ -140,9 +155,17 @@ function byCost(one: Candidate, other: Candidate): number {
   return (one.hose.pricePerLength ?? Infinity) - (other.hose.pricePerLength ?? Infinity) || 0;
 }
 
-/** What would nearly do comes first: hoses that only lack couplings, then those with the fewest reasons. */
+/**
+ * What would nearly do comes first: hoses that only lack couplings, then those that miss by the smallest share; what is not known, and what
+ * no share can be told of, comes behind.
+ */
 function byNearness(one: RuledOut, other: RuledOut): number {
-  return Number(one.by === 'hose') - Number(other.by === 'hose') || one.reasons.length - other.reasons.length;
+  return (
+    Number(one.by === 'hose') - Number(other.by === 'hose') ||
+    one.kind - other.kind ||
+    one.missedBy - other.missedBy ||
+    one.reasons.length - other.reasons.length
+  );
 }
 
 /** Every hose of a catalogue against a demand. */

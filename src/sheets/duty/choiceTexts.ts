@@ -1,18 +1,17 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { pressureAt } from '../../core/catalogue/pressureAt';
 import { Decimal } from '../../core/units/decimal';
+import { moneyText } from '../table/moneyText';
 import type { Choice } from './candidates';
 import { converted, UNITS_OF, withUnit } from './dutyUnits';
 import { hoseDutyOf } from './hoseMargins';
 import type { Demand } from './readDuty';
 
-const money = (value: Decimal) => value.toFixed(2);
-
 /** Cost of one, with its parts, and of all; or why it is not known. */
 export function costText({ cost, costReason }: Choice, { quantity }: Demand): string {
   if (!cost) return `Cost: not known${costReason ? `, ${costReason}` : ''}.`;
-  const each = `Cost: ${money(cost.total)} each (hose ${money(cost.hose)}, fittings ${money(cost.fittings)}, labour ${money(cost.labour)})`;
-  return quantity.eq(1) ? `${each}.` : `${each}; ${quantity} cost ${money(cost.total.toDecimalPlaces(2).times(quantity))}.`;
+  const each = `Cost: ${moneyText(cost.total.toDecimalPlaces(2))} each (hose ${moneyText(cost.hose.toDecimalPlaces(2))}, fittings ${moneyText(cost.fittings.toDecimalPlaces(2))}, labour ${moneyText(cost.labour.toDecimalPlaces(2))})`;
+  return quantity.eq(1) ? `${each}.` : `${each}; ${quantity} cost ${moneyText(cost.total.toDecimalPlaces(2).times(quantity))}.`;
 }
 
 /** Rating of the weakest part at the hottest temperature, and which part it is. */
@@ -26,7 +25,7 @@ export function weakestPart(catalogue: Catalogue, { hose, ends }: Choice, demand
     })),
   ];
   const unknown = parts.find(({ rating }) => rating === undefined);
-  if (unknown) return `Working pressure: not known, for that of ${unknown.name} is not.`;
+  if (unknown) return `Working pressure: not known. The catalogue has none for ${unknown.name}.`;
   const weakest = parts.reduce((least, part) => (part.rating!.lt(least.rating!) ? part : least));
   return `Working pressure: ${withUnit(converted(weakest.rating!, catalogue.units.pressure, unit), unit)}; the weakest part is ${weakest.name}.`;
 }

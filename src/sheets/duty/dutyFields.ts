@@ -31,6 +31,7 @@ export type DutyField =
   | 'angleA'
   | 'formB'
   | 'angleB'
+  | 'twist'
   | 'quantity';
 
 /** The form as it stands. */
@@ -66,6 +67,7 @@ export const FRESH_DUTY: DutyText = {
   angleA: '',
   formB: '',
   angleB: '',
+  twist: '',
   quantity: '1',
 };
 

@@ -9,7 +9,7 @@ import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import { converted, UNITS_OF } from './dutyUnits';
 import { peakPressure } from './hoseMargins';
-import { numberMargin, reasonText, rulesOut, type Margin } from './margin';
+import { numberMargin, RATED, reasonText, rulesOut, type Margin } from './margin';
 import type { Demand, EndDemand } from './readDuty';
 
 /** A fitting that suits one end of a hose. */
@@ -51,12 +51,13 @@ function fittingMargin(catalogue: Catalogue, fitting: Fitting, demand: Demand): 
   const unit = UNITS_OF[demand.units].pressure;
   const rating = fitting.workingPressure === undefined ? undefined : new Decimal(fitting.workingPressure);
   const has = converted(rating, catalogue.units.pressure, unit);
-  return numberMargin(`Pressure of ${fitting.fitting}`, peakPressure(demand), has, unit, { percent: true });
+  return numberMargin(`Pressure of ${fitting.fitting}`, peakPressure(demand), has, unit, { percent: true, words: RATED });
 }
 
 /** Why a fitting that could be put on the hose is not the one that is asked for; undefined where it is. */
 function notAskedFor(fitting: Fitting, { form, angle }: EndDemand): string | undefined {
-  if (!hasEndForm(fitting, form)) return [`end form ${fitting.endForm}`, fitting.series].filter(Boolean).join(' ');
+  if (form !== undefined && !hasEndForm(fitting, form))
+    return [`end form ${fitting.endForm}`, fitting.series].filter(Boolean).join(' ');
   if (angle === undefined || angle.eq(fitting.angle ?? NaN)) return undefined;
   return fitting.angle === undefined ? 'angle not known' : `angle ${fitting.angle}°`;
 }
@@ -85,11 +86,25 @@ export function ruledOutFittings(
   });
 }
 
+/** Fittings of an end form and angle that have crimp data for a hose; without an end form any that is no ferrule. */
+function fittingsFor(catalogue: Catalogue, hose: Hose, { form, angle }: EndDemand): readonly Fitting[] {
+  if (form !== undefined) return findFittings(catalogue, hose.hose, form, angle);
+  const found = catalogue.fittings.filter(
+    fitting =>
+      !isFerrule(fitting) &&
+      (angle === undefined || angle.eq(fitting.angle ?? NaN)) &&
+      typeof crimpOrReason(catalogue, hose.hose, fitting.fitting) !== 'string',
+  );
+  if (found.length > 0) return found;
+  const of = angle === undefined ? 'coupling' : `coupling of ${angle}°`;
+  throw new TradeError('notFound', '', `no ${of} has crimp data for ${hose.hose}`, 'add it to the table Crimps');
+}
+
 /** Which fittings of the end form and angle suit a hose. */
-export function endOptions(catalogue: Catalogue, hose: Hose, { form, angle }: EndDemand, demand: Demand): EndOptions {
+export function endOptions(catalogue: Catalogue, hose: Hose, end: EndDemand, demand: Demand): EndOptions {
   let fittings: readonly Fitting[];
   try {
-    fittings = findFittings(catalogue, hose.hose, form, angle);
+    fittings = fittingsFor(catalogue, hose, end);
   } catch (error) {
     if (!(error instanceof TradeError)) throw error;
     return { suitable: [], ruledOut: [error.received] };
@@ -101,8 +116,8 @@ export function endOptions(catalogue: Catalogue, hose: Hose, { form, angle }: En
     const wrong = mismatch(hose, fitting) ?? (rulesOut(pressure) ? reasonText(pressure) : undefined);
     if (wrong !== undefined) ruledOut.push(wrong);
     else {
-      const [end] = coupledHose(catalogue, hose.hose, [fitting.fitting, fitting.fitting]).ends;
-      suitable.push({ fitting, pressure, insertionDepth: end.insertionDepth, price: priceOf(end) });
+      const [coupled] = coupledHose(catalogue, hose.hose, [fitting.fitting, fitting.fitting]).ends;
+      suitable.push({ fitting, pressure, insertionDepth: coupled.insertionDepth, price: priceOf(coupled) });
     }
   }
   return { suitable: suitable.sort((a, b) => (a.price ?? Infinity) - (b.price ?? Infinity) || 0), ruledOut };

@@ -26,20 +26,32 @@ const MM2 = 1e-6;
 const metresOf = (length: Decimal, demand: Demand) =>
   convertMeasure(length, UNITS_OF[demand.units].length, measureUnit('length', 'm')!).toNumber();
 
-/** Mean velocity in a bore, in the form's unit; undefined where no flow was given. */
+/** Mean velocity in a bore, in the form's unit; undefined where no flow given. */
 export function velocityIn(demand: Demand, bore: Decimal): number | undefined {
   if (demand.flow === undefined) return undefined;
   const si = SI_OF[demand.units];
   return velocity(demand.flow.toNumber() * si.flow, metresOf(bore, demand)) / si.velocity;
 }
 
+/** What the velocity would be in a bore that is too small for the limit: `velocity would be 5.53 m/s, your limit is 5.5 m/s`. */
+export function velocityText(demand: Demand, bore: Decimal): string | undefined {
+  const speed = velocityIn(demand, bore);
+  const { fastest } = demand;
+  if (speed === undefined || fastest === undefined) return undefined;
+  const unit = UNITS_OF[demand.units].velocity;
+  const exact = new Decimal(speed);
+  // As many decimals as it takes to tell the two apart.
+  const places = [2, 3, 4, 5].find(each => !exact.toDecimalPlaces(each).eq(fastest.toDecimalPlaces(each))) ?? 6;
+  return `velocity would be ${exact.toDecimalPlaces(places)} ${unit}, your limit is ${fastest.toDecimalPlaces(places)} ${unit}`;
+}
+
 /** Velocity against the user's own limit. */
 export function velocityMargin(demand: Demand, bore: Decimal): Margin {
   const speed = velocityIn(demand, bore);
-  if (speed === undefined) return { demand: 'Velocity', state: 'unsure', facts: 'no flow was given', verdict: 'not known' };
+  if (speed === undefined) return { demand: 'Velocity', state: 'unsure', facts: 'no flow given', verdict: 'not known' };
   const unit = UNITS_OF[demand.units].velocity;
   const has = `${shown(new Decimal(speed), 2)} ${unit}`;
-  if (demand.fastest === undefined) return notAsked('Velocity', `${has}; no limit was given`);
+  if (demand.fastest === undefined) return notAsked('Velocity', `${has}; no limit given`);
   // The bore that just keeps the limit gives it back with the noise of a square root.
   const spare = demand.fastest.minus(speed).toDecimalPlaces(6);
   const facts = `at most ${shown(demand.fastest, 2)} ${unit}, is ${has}`;
@@ -71,7 +83,7 @@ function oilStates(demand: Demand): readonly OilState[] {
   if (oil === undefined) return [];
   if ('viscosity' in oil) return [{ at: `at ${shown(oil.viscosity)} mm²/s`, viscosity: oil.viscosity.toNumber() }];
   const known = [demand.fluidHottest, demand.fluidColdest].filter(degrees => degrees !== undefined);
-  if (known.length === 0) return [{ at: '', viscosity: 'no temperature of the fluid was given' }];
+  if (known.length === 0) return [{ at: '', viscosity: 'no fluid temperature given' }];
   return known.map(degrees => graded(oil.grade, degrees, demand));
 }
 
@@ -83,7 +95,7 @@ function regime(reynolds: number): string {
 /** Pressure lost to friction in the straight hose, at the fluid's hottest and coldest; couplings and bends come on top. */
 export function dropLines(demand: Demand, bore: Decimal, overall: Decimal | undefined): readonly DropLine[] {
   const { flow, density } = demand;
-  const missing = !flow ? 'no flow was given' : !demand.oil ? 'no viscosity was given' : !density ? 'no density was given' : '';
+  const missing = !flow ? 'no flow given' : !demand.oil ? 'no viscosity given' : !density ? 'no density given' : '';
   if (!flow || !density || missing) return [{ at: '', drop: undefined, text: `not known: ${missing}` }];
   if (!overall) return [{ at: '', drop: undefined, text: 'not known: the length is not known' }];
   const si = SI_OF[demand.units];

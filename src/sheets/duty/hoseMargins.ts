@@ -7,7 +7,8 @@ import type { Hose } from '../../core/catalogue/tables/hosesTable';
 import { temperatureLimits } from '../../core/catalogue/temperatureLimits';
 import { Decimal } from '../../core/units/decimal';
 import { converted, shown, UNITS_OF, withUnit } from './dutyUnits';
-import { notAsked, notKnown, numberMargin, type Margin } from './margin';
+import { velocityText } from './flowInHose';
+import { notAsked, notKnown, numberMargin, RATED, type Margin } from './margin';
 import type { Demand } from './readDuty';
 
 /** The pressure that counts: surges included. */
@@ -39,6 +40,15 @@ export function hoseDutyOf(catalogue: Catalogue, demand: Demand): HoseDuty {
 
 const decimal = (value: number | undefined) => (value === undefined ? undefined : new Decimal(value));
 
+/** Bore against the one that is needed; where the flow needs it, what the velocity would be in a bore that is too small. */
+function boreMargin(demand: Demand, bore: Decimal): Margin {
+  const { isBoreByFlow, units } = demand;
+  const note = isBoreByFlow ? ' (for flow and fastest velocity)' : '';
+  const margin = numberMargin('Bore', demand.bore, bore, UNITS_OF[units].length, { percent: true, note });
+  const speed = margin.state === 'missed' && isBoreByFlow ? velocityText(demand, bore) : undefined;
+  return speed === undefined ? margin : { ...margin, verdict: `${margin.verdict}; ${speed}` };
+}
+
 function pressureMargins(catalogue: Catalogue, hose: Hose, demand: Demand): Margin[] {
   const unit = UNITS_OF[demand.units].pressure;
   const temperature = UNITS_OF[demand.units].temperature;
@@ -50,29 +60,29 @@ function pressureMargins(catalogue: Catalogue, hose: Hose, demand: Demand): Marg
     return [
       notKnown(
         name,
-        `asked ${withUnit(peakPressure(demand), unit)}; ${withUnit(full, unit)} when cool, its rows of Derating say nothing about ${at}`,
+        `needs ${withUnit(peakPressure(demand), unit)}; rated ${withUnit(full, unit)} when cool, its rows of Derating say nothing about ${at}`,
       ),
     ];
   }
   const derated = converted(rating, catalogue.units.pressure, unit);
   const share = shown(derated.times(100).div(full), 0);
   const note = derated.eq(full) ? '' : ` (${share} % of ${withUnit(full, unit)})`;
-  const margin = numberMargin(name, peakPressure(demand), derated, unit, { percent: true, note });
+  const margin = numberMargin(name, peakPressure(demand), derated, unit, { percent: true, note, words: RATED });
   if (hasDerating(catalogue, hose)) return [margin];
   const unsure: Margin = {
     demand: `Loss of pressure at ${at}`,
     state: 'unsure',
-    facts: 'no derating stated for this hose; its working pressure is taken as it is',
+    facts: 'no derating stated for this hose: full working pressure used',
     verdict: 'not known',
   };
   return [margin, unsure];
 }
 
 function fluidMargin(catalogue: Catalogue, hose: Hose, fluid: string | undefined): Margin {
-  if (fluid === undefined) return notAsked('Fluid', 'no fluid was named: whether hose and seals stand it is not judged');
-  if (hose.fluids === undefined) return notKnown('Fluid', `asked ${fluid}, the catalogue names none`);
-  if (takesFluid(catalogue, hose, fluid)) return { demand: 'Fluid', state: 'met', facts: `asked ${fluid}`, verdict: 'listed' };
-  return { demand: 'Fluid', state: 'missed', facts: `asked ${fluid}, listed ${hose.fluids}`, verdict: 'not listed' };
+  if (fluid === undefined) return notAsked('Fluid', 'no fluid chosen: compatibility not checked');
+  if (hose.fluids === undefined) return notKnown('Fluid', `needs ${fluid}, the catalogue names none`);
+  if (takesFluid(catalogue, hose, fluid)) return { demand: 'Fluid', state: 'met', facts: `needs ${fluid}`, verdict: 'listed' };
+  return { demand: 'Fluid', state: 'missed', facts: `needs ${fluid}, listed ${hose.fluids}`, verdict: 'not listed' };
 }
 
 function vacuumMargin(catalogue: Catalogue, hose: Hose, demand: Demand): Margin {
@@ -80,7 +90,7 @@ function vacuumMargin(catalogue: Catalogue, hose: Hose, demand: Demand): Margin 
   const { vacuum } = demand;
   const unit = UNITS_OF[demand.units].pressure;
   if (vacuum === undefined) return notAsked(name);
-  const asked = vacuum === 'yes' ? 'asked, without an amount' : `asked ${withUnit(vacuum, unit)}`;
+  const asked = vacuum === 'yes' ? 'needed, amount unknown' : `needs ${withUnit(vacuum, unit)}`;
   if (hose.vacuum === undefined) return notKnown(name, `${asked}, the catalogue does not say`);
   if (hose.vacuum === 'no' || hose.vacuum === 0)
     return { demand: name, state: 'missed', facts: asked, verdict: 'not for vacuum' };
@@ -89,16 +99,16 @@ function vacuumMargin(catalogue: Catalogue, hose: Hose, demand: Demand): Margin 
       hose.vacuum === 'yes'
         ? 'it is'
         : `has ${withUnit(converted(new Decimal(hose.vacuum), catalogue.units.pressure, unit), unit)}`;
-    return { demand: name, state: 'met', facts: `${asked}; ${has}`, verdict: 'for vacuum; how much is not known' };
+    return { demand: name, state: 'met', facts: `${asked}; ${has}`, verdict: 'for vacuum, amount unknown' };
   }
-  if (hose.vacuum === 'yes') return notKnown(name, `${asked}, the catalogue says only that it stands vacuum`);
+  if (hose.vacuum === 'yes') return notKnown(name, `${asked}, the catalogue says only that it is for vacuum`);
   return numberMargin(name, vacuum, converted(new Decimal(hose.vacuum), catalogue.units.pressure, unit), unit);
 }
 
 function bendMargin(catalogue: Catalogue, hose: Hose, demand: Demand): Margin {
   const tightest = tightestBend(demand);
   if (tightest === undefined)
-    return notAsked('Bend radius', demand.route.length > 0 ? 'the route has no bend' : 'no route was given');
+    return notAsked('Bend radius', demand.route.length > 0 ? 'the route has no bend' : 'no route given');
   const unit = UNITS_OF[demand.units].length;
   const least = converted(decimal(hose.bendRadius), catalogue.units.length, unit);
   return numberMargin('Bend radius', tightest, least, unit, {
@@ -115,8 +125,10 @@ function temperatureMargin(catalogue: Catalogue, hose: Hose, demand: Demand, end
   const has = hose[end] === undefined ? undefined : converted(decimal(limit?.value), catalogue.units.temperature, temperature);
   const withFluid = limit?.byFluid ? `with ${demand.fluid} ` : '';
   const [name, to, lack] = end === 'hottest' ? ['Hottest', 'up to', 'too hot'] : ['Coldest', 'down to', 'too cold'];
-  const words = ['asked', `${withFluid}${to}`, lack!] as const;
-  return numberMargin(name!, demand[end], has, temperature, { atMost: end === 'coldest', words });
+  const words = ['needs', `${withFluid}${to}`, lack!] as const;
+  // Degrees have no natural zero: a miss is measured by the range that is asked for.
+  const scale = Decimal.max(demand.hottest.minus(demand.coldest), 1);
+  return numberMargin(name!, demand[end], has, temperature, { atMost: end === 'coldest', scale, words });
 }
 
 /** A row of Fluids that was left out: nobody knows then how hot or cold that fluid may be. */
@@ -127,11 +139,10 @@ function unknownLimits(catalogue: Catalogue, hose: Hose, { fluid }: Demand): Mar
 
 /** A hose against every demand, in the order of the form; those that rule it out are the ones by which the catalogue is searched. */
 export function hoseMargins(catalogue: Catalogue, hose: Hose, demand: Demand): readonly Margin[] {
-  const { length } = UNITS_OF[demand.units];
-  const bore = converted(new Decimal(hose.bore), catalogue.units.length, length);
+  const bore = converted(new Decimal(hose.bore), catalogue.units.length, UNITS_OF[demand.units].length);
   return [
     fluidMargin(catalogue, hose, demand.fluid),
-    numberMargin('Bore', demand.bore, bore, length, { note: demand.isBoreByFlow ? '; by flow and fastest velocity' : '' }),
+    boreMargin(demand, bore),
     ...pressureMargins(catalogue, hose, demand),
     temperatureMargin(catalogue, hose, demand, 'hottest'),
     temperatureMargin(catalogue, hose, demand, 'coldest'),

@@ -23,6 +23,7 @@ export function rowContent(catalogue: Catalogue, demand: Demand, { hose, ends, l
     cutOffA: cutOff(0),
     cutOffB: cutOff(1),
     temperature: { value: demand.hottest, unit: UNITS_OF[demand.units].temperature },
+    twist: demand.twist?.toNumber(),
     fluid: demand.fluid && nameText(demand.fluid),
   };
 }

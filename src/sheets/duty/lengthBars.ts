@@ -36,7 +36,7 @@ export function lengthBars(lengths: RouteLengths, unit: MeasureUnit): readonly L
   return [
     bar(`route ${words(route)}`, route, route),
     bar(
-      `overall ${words(overall)}, of it slack ${words(Decimal.max(0, overall.minus(route)))}`,
+      `overall ${words(overall)}, ${words(Decimal.max(0, overall.minus(route)))} of it slack`,
       Decimal.min(route, overall),
       overall,
     ),

@@ -9,10 +9,12 @@ export type MarginState = 'met' | 'missed' | 'not known' | 'unsure' | 'not asked
 export interface Margin {
   readonly demand: string;
   readonly state: MarginState;
-  /** What is asked and what there is: `asked 200 bar, has 262 bar`. */
+  /** What is asked and what there is: `needs 200 bar, rated 262 bar`. */
   readonly facts: string;
   /** What is to spare or lacking: `62 bar to spare (31 %)`, `not known`. */
   readonly verdict: string;
+  /** By which share it is missed; undefined where nothing can be measured. */
+  readonly missedBy?: number | undefined;
 }
 
 export const notAsked = (demand: string, facts = ''): Margin => ({
@@ -25,13 +27,17 @@ export const notAsked = (demand: string, facts = ''): Margin => ({
 export const notKnown = (demand: string, facts: string): Margin => ({ demand, state: 'not known', facts, verdict: 'not known' });
 
 const PERCENT = 100;
-const USUAL_WORDS = ['asked', 'has', 'too little'] as const;
+const USUAL_WORDS = ['needs', 'has', 'too little'] as const;
+/** Words of a rating. */
+export const RATED = ['needs', 'rated', 'too little'] as const;
 
 interface MarginWords {
   /** Less is better: the demand is what there may be at most. */
   readonly atMost: boolean;
   /** True where a share of the demand says something. */
   readonly percent: boolean;
+  /** What a miss is measured by, where that is not the demand itself. */
+  readonly scale: Decimal | undefined;
   /** Behind what there is. */
   readonly note: string;
   /** Before what is asked, before what there is, behind what is lacking. */
@@ -55,7 +61,7 @@ export function numberMargin(
   wanted: Decimal,
   has: Decimal | undefined,
   unit: MeasureUnit,
-  { atMost = false, percent = false, note = '', words = USUAL_WORDS }: Partial<MarginWords> = {},
+  { atMost = false, percent = false, scale, note = '', words = USUAL_WORDS }: Partial<MarginWords> = {},
 ): Margin {
   const [ask, have, lack] = words;
   const [up, down] = atMost
@@ -67,16 +73,23 @@ export function numberMargin(
   const shownHas = asShown(has, unit, down);
   const spare = atMost ? wanted.minus(has) : has.minus(wanted);
   const facts = `${asked}, ${have} ${withUnit(shownHas, unit)}${note}`;
-  const share = percent && wanted.gt(0) ? ` (${shown(spare.abs().times(PERCENT).div(wanted), 0)} %)` : '';
+  const share = percent && wanted.gt(0) && !spare.isZero() ? ` (${shown(spare.abs().times(PERCENT).div(wanted), 0)} %)` : '';
   const gap = shownGap(shownWanted, shownHas, spare, unit);
-  if (spare.lt(0)) return { demand, state: 'missed', facts, verdict: `${gap} ${lack}` };
+  if (spare.lt(0)) {
+    const missedBy = spare
+      .abs()
+      .div(scale ?? wanted)
+      .abs()
+      .toNumber();
+    return { demand, state: 'missed', facts, verdict: `${gap} ${lack}${share}`, missedBy };
+  }
   return { demand, state: 'met', facts, verdict: `${gap} to spare${share}` };
 }
 
 /** True where a margin rules a part out. */
 export const rulesOut = ({ state }: Margin): boolean => state === 'missed' || state === 'not known';
 
-/** A margin as a reason: `Bore: asked 12 mm, has 9.5 mm, 2.5 mm too little`. */
+/** A margin as a reason: `Bore: needs 12 mm, has 9.5 mm, 2.5 mm too little (21 %)`. */
 export function reasonText({ demand, facts, verdict, state }: Margin): string {
   return `${demand}: ${facts}${state === 'not known' ? '' : `, ${verdict}`}`;
 }

@@ -23,6 +23,8 @@ export interface RowContent {
   /** Hottest of the duty, by which the line is rated; undefined = not written. */
   readonly temperature?: Measure | undefined;
   readonly fluid?: string | undefined;
+  /** Degrees; undefined = not given. */
+  readonly twist?: number | undefined;
 }
 
 /** The changes that write the row, and what they do in words. */
@@ -33,10 +35,21 @@ export interface RowPlan {
   readonly told: string;
 }
 
-const WRITTEN = ['hose', 'fittingA', 'fittingB', 'overall', 'quantity', 'cutOffA', 'cutOffB', 'temperature', 'fluid'] as const;
+const WRITTEN = [
+  'hose',
+  'fittingA',
+  'fittingB',
+  'overall',
+  'quantity',
+  'cutOffA',
+  'cutOffB',
+  'temperature',
+  'fluid',
+  'twist',
+] as const;
 type Written = (typeof WRITTEN)[number];
 /** A table that lacks these lacks nothing. */
-const OPTIONAL: ReadonlySet<Written> = new Set(['cutOffA', 'cutOffB', 'temperature', 'fluid']);
+const OPTIONAL: ReadonlySet<Written> = new Set(['cutOffA', 'cutOffB', 'temperature', 'fluid', 'twist']);
 
 const columnsOf = ({ block }: FoundTable) => Array.from({ length: block.columns }, (_, i) => block.column + i);
 

@@ -13,7 +13,8 @@ export type RoutePart =
   | { readonly kind: 'bend'; readonly radius: Decimal; readonly angleDegrees: Decimal; readonly turn: 'left' | 'right' };
 
 export interface EndDemand {
-  readonly form: string;
+  /** undefined = any. */
+  readonly form: string | undefined;
   /** Degrees; undefined = any. */
   readonly angle: Decimal | undefined;
 }
@@ -42,6 +43,8 @@ export interface Demand {
   /** Fraction. */
   readonly slack: Decimal;
   readonly ends: readonly [EndDemand, EndDemand];
+  /** From end A to end B, in degrees counter-clockwise; undefined = not given. */
+  readonly twist: Decimal | undefined;
   readonly quantity: Decimal;
   /** mm²/s where typed, else the ISO viscosity grade; undefined = not known. */
   readonly oil: { readonly grade: number } | { readonly viscosity: Decimal } | undefined;
@@ -160,12 +163,8 @@ export function readDuty(fields: DutyText): ReadDuty {
   const slack = read('slack', 'slack', 'notNegative')?.div(100) ?? new Decimal(0);
   if (slack.gt(1)) mistakes.slack = `Slack is ${slack.times(100)} %: at most 100`;
   const angles = [read('angleA', 'angle A', 'notNegative'), read('angleB', 'angle B', 'notNegative')] as const;
-  for (const [field, label] of [
-    ['formA', 'end form A'],
-    ['formB', 'end form B'],
-  ] as const) {
-    if (fields[field] === '') mistakes[field] = asSentence(`${label} is blank: choose one`);
-  }
+  const twist = read('twist', 'twist angle', 'any');
+  if (twist?.abs().gt(360)) mistakes.twist = `Twist angle is ${twist}: at most 360 degrees`;
   const quantity = read('quantity', 'quantity', 'positive', 'enter how many');
   if (quantity && !quantity.isInteger()) mistakes.quantity = `Quantity is ${quantity}: enter a whole number`;
   if (Object.keys(mistakes).length > 0 || !bore || !pressure || !coldest || !hottest || !quantity) {
@@ -177,10 +176,10 @@ export function readDuty(fields: DutyText): ReadDuty {
     ...{ flow, fastest, bore, pressure, surge, fluidColdest, fluidHottest, coldest, hottest, vacuum },
     isBoreByFlow: needed !== undefined && bore.eq(needed),
     route: route as readonly RoutePart[],
-    ...{ straightRun, slack, quantity, density },
+    ...{ straightRun, slack, twist, quantity, density },
     ends: [
-      { form: fields.formA, angle: angles[0] },
-      { form: fields.formB, angle: angles[1] },
+      { form: fields.formA || undefined, angle: angles[0] },
+      { form: fields.formB || undefined, angle: angles[1] },
     ],
     oil: oilOf(fields, typed),
   };

@@ -1,4 +1,5 @@
 import type { Decimal } from '../../core/units/decimal';
+import { elbowTip } from './elbowDrawing';
 import type { Demand } from './readDuty';
 import {
   bentOtherwise,
@@ -29,6 +30,8 @@ export interface RouteInput {
   readonly leastRadius: Decimal | undefined;
   /** Rigid length of the couplings from their ends; without them neither couplings nor straight runs are drawn. */
   readonly couplings?: readonly [Decimal | undefined, Decimal | undefined] | undefined;
+  /** Angles of the couplings in degrees, 0 = straight; undefined = not known: drawn straight. */
+  readonly angles?: readonly [number | undefined, number | undefined] | undefined;
 }
 
 /** A label beside the hose. */
@@ -68,15 +71,35 @@ function leastArcs(parts: readonly PlanPart[], placed: readonly PlacedPart[], { 
   );
 }
 
+/** Length of an elbow's leg as it is drawn: the catalogue does not state it. */
+const legOf = (outside: number, coupling: number) => Math.max(1.2 * outside, 0.5 * coupling);
+
+/** Where the letter of an end is put: beyond the tip of an elbow's leg, else where it is without one. */
+function letterAt(end: PlanPoint, tip: PlanPoint | undefined, otherwise: PlanPoint): PlanPoint {
+  const length = tip ? Math.hypot(tip.x - end.x, tip.y - end.y) : 0;
+  if (!tip || length < 1) return otherwise;
+  return { x: tip.x + ((tip.x - end.x) / length) * LETTER, y: tip.y + ((tip.y - end.y) / length) * LETTER };
+}
+
 /** Couplings, and behind each the straight run that was asked for. */
-function endPieces(points: readonly PlanPoint[], { demand, couplings }: RouteInput, outside: number) {
+function endPieces(points: readonly PlanPoint[], { demand, couplings, angles }: RouteInput, outside: number) {
   const hasBend = demand.route.some(({ kind }) => kind === 'bend');
   const run = hasBend ? (demand.straightRun?.toNumber() ?? 0) * outside : 0;
   const pieces = (couplings ?? []).flatMap((coupling, index) =>
-    coupling?.gt(0) ? [{ from: index === 0 ? points : [...points].reverse(), length: coupling.toNumber() }] : [],
+    coupling?.gt(0) ? [{ index, from: index === 0 ? points : [...points].reverse(), length: coupling.toNumber() }] : [],
   );
+  const elbow = (from: readonly PlanPoint[], index: number, length: number): PlanPoint[] => {
+    const angleDegrees = angles?.[index] ?? 0;
+    if (angleDegrees === 0) return [];
+    // End A lies in the plane of the drawing, end B is turned against it.
+    const turnDegrees = index === 0 ? 0 : (demand.twist?.toNumber() ?? 0);
+    return [elbowTip(from, { angleDegrees, turnDegrees }, index === 0, legOf(outside, length))];
+  };
+  const legAt = (index: number) =>
+    pieces.flatMap(piece => (piece.index === index ? elbow(piece.from, index, piece.length) : []))[0];
   return {
-    couplings: pieces.map(({ from, length }) => upTo(from, length)),
+    legs: [legAt(0), legAt(1)] as const,
+    couplings: pieces.map(({ index, from, length }) => [...elbow(from, index, length), ...upTo(from, length)]),
     straightRuns: run > 0 ? pieces.map(({ from, length }) => stretch(from, length, length + run)) : [],
   };
 }
@@ -89,7 +112,8 @@ export function routeDrawing(input: RouteInput): RouteDrawing | undefined {
   const placed = routePlan(parts, outside);
   const points = placed.flatMap(part => part.points);
   const arcs = leastArcs(parts, placed, input, outside);
-  const all = [...points, ...arcs.flat()];
+  const { couplings, straightRuns, legs } = endPieces(points, input, outside);
+  const all = [...points, ...arcs.flat(), ...couplings.flat()];
   const [xs, ys] = [all.map(({ x }) => x), all.map(({ y }) => y)];
   const [left, top] = [Math.min(...xs) - outside / 2, Math.max(...ys) + outside / 2];
   const [wide, high] = [Math.max(...xs) + outside / 2 - left, top - Math.min(...ys) + outside / 2];
@@ -109,7 +133,6 @@ export function routeDrawing(input: RouteInput): RouteDrawing | undefined {
   };
   const [first, last] = [at(points[0]!), at(points[points.length - 1]!)];
   const { away } = placed[placed.length - 1]!;
-  const { couplings, straightRuns } = endPieces(points, input, outside);
   const ruler = scaleLength((WIDTH - 2 * EDGE) / 3 / scale);
   return {
     height: 2 * EDGE + high * scale + FOOT,
@@ -121,8 +144,8 @@ export function routeDrawing(input: RouteInput): RouteDrawing | undefined {
     straightRuns: straightRuns.map(path),
     labels: placed.map(label),
     ends: [
-      { x: first.x - LETTER, y: first.y },
-      { x: last.x + away.y * LETTER, y: last.y + away.x * LETTER },
+      letterAt(first, legs[0] && at(legs[0]), { x: first.x - LETTER, y: first.y }),
+      letterAt(last, legs[1] && at(legs[1]), { x: last.x + away.y * LETTER, y: last.y + away.x * LETTER }),
     ],
     ruler: { length: ruler, points: ruler * scale, left: EDGE },
   };

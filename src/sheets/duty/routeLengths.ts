@@ -67,9 +67,9 @@ export function routeLengths(catalogue: Catalogue, hose: Hose, demand: Demand): 
     },
     change: { ...notKnown('Length under pressure', reason), state: 'unsure' },
   });
-  if (route.length === 0) return unknown('no route was given');
+  if (route.length === 0) return unknown('no route given');
   if (bends.length > 0 && outsideDiameter === undefined) {
-    return unknown('the outside diameter is not known, so the bends cannot be measured along the hose');
+    return unknown('outside diameter not known, so the bends cannot be measured along the hose');
   }
   const along = routeLength(straights, bends, outsideDiameter);
   const step = LENGTH_STEP[demand.units];
@@ -109,7 +109,7 @@ export function straightRunMargin(
   const coupling = converted(new Decimal(option.fitting.cutOff).plus(option.insertionDepth), catalogue.units.length, unit);
   const free = leadingStraight(route).minus(coupling);
   const wanted = straightRun.times(outsideDiameter);
-  const facts = `asked ${withUnit(wanted, unit)} behind the coupling of ${withUnit(coupling, unit)}`;
+  const facts = `needs ${withUnit(wanted, unit)} behind the coupling of ${withUnit(coupling, unit)}`;
   if (free.gte(wanted)) return { demand: name, state: 'met', facts, verdict: `${withUnit(free.minus(wanted), unit)} to spare` };
   return { demand: name, state: 'unsure', facts, verdict: `bend begins ${withUnit(wanted.minus(free), unit)} too early` };
 }

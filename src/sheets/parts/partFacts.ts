@@ -1,7 +1,10 @@
+import { Decimal } from '../../core/units/decimal';
 import { unitOfField, type CatalogueUnits } from '../../core/catalogue/catalogueUnits';
 import type { Field } from '../../core/catalogue/tableSchema';
 import { fittingsTable } from '../../core/catalogue/tables/fittingsTable';
 import { hosesTable } from '../../core/catalogue/tables/hosesTable';
+import { lengthText } from '../table/lengthText';
+import { moneyText } from '../table/moneyText';
 import type { Part } from './partSearch';
 
 /** One fact of a part, ready to be shown. */
@@ -19,12 +22,21 @@ export interface PartFacts {
   readonly missing: readonly string[];
 }
 
-function valueText(field: Field, value: string | number, units: CatalogueUnits): string {
+/** Fields of the tables that hold money. */
+const MONEY: ReadonlySet<string> = new Set(['price', 'pricePerLength']);
+
+function numberText(key: string, value: number, symbol: string | undefined): string {
+  if (MONEY.has(key)) return moneyText(value);
+  return symbol === 'in' ? lengthText(new Decimal(value), symbol) : String(value);
+}
+
+function valueText(key: string, field: Field, value: string | number, units: CatalogueUnits): string {
   if (typeof value === 'string') return value;
   if (field.kind === 'angle') return value === 0 ? 'straight' : `${value}°`;
   if (field.kind === 'fraction') return `${Number((value * 100).toPrecision(12))} %`;
   const unit = unitOfField(units, field);
-  return unit ? `${value} ${unit.symbol}` : String(value);
+  const number = numberText(key, value, unit?.symbol);
+  return unit ? `${number} ${unit.symbol}` : number;
 }
 
 /** Fields of a part's table, its name left out. */
@@ -39,7 +51,7 @@ export function partFacts(part: Part, units: CatalogueUnits): PartFacts {
   const missing: string[] = [];
   for (const [key, field] of fieldsOf(part)) {
     const value = row[key];
-    if (value !== undefined) facts.push({ field: key, heading: field.heading, text: valueText(field, value, units) });
+    if (value !== undefined) facts.push({ field: key, heading: field.heading, text: valueText(key, field, value, units) });
     else if (key !== 'note') missing.push(field.heading);
   }
   return { facts, missing };

@@ -1,20 +1,22 @@
 import {
+  Button,
   Caption1,
   Checkbox,
   makeStyles,
   MessageBar,
+  MessageBarActions,
   MessageBarBody,
   MessageBarTitle,
   Subtitle2,
   tokens,
 } from '@fluentui/react-components';
+import { CrimpCautions } from './CrimpCautions';
 import type { Offer } from '../../sheets/columns/offer';
 
 const useStyles = makeStyles({
   list: { display: 'flex', flexDirection: 'column' },
   hindrance: { margin: `${tokens.spacingVerticalS} 0` },
   note: { paddingLeft: tokens.spacingHorizontalXXXL, color: tokens.colorNeutralForeground2, overflowWrap: 'anywhere' },
-  caution: { borderLeft: `3px solid ${tokens.colorPaletteDarkOrangeBorderActive}`, paddingLeft: tokens.spacingHorizontalM },
 });
 
 interface Props {
@@ -24,6 +26,8 @@ interface Props {
   readonly hindrance: string | undefined;
   /** Limits of the dial that Next dial would be written without. */
   readonly limitsLeftOut: readonly string[];
+  /** Leads to where parts data are loaded. */
+  readonly onLoadParts: () => void;
   readonly onChange: (id: string, on: boolean) => void;
 }
 
@@ -48,7 +52,7 @@ function Choice({ offer: { id, heading, reason, takes }, checked, saidIn, onChan
       />
       {!saidIn && (
         <Caption1 block id={`note-${id}`} className={styles.note}>
-          {reason ?? `Takes: ${takes}`}
+          {reason ?? `From: ${takes}`}
         </Caption1>
       )}
     </div>
@@ -57,8 +61,8 @@ function Choice({ offer: { id, heading, reason, takes }, checked, saidIn, onChan
 
 const HINDRANCE = 'no-parts-data';
 
-/** The columns that can be added, each with what it takes, or why it cannot be added; those that can stand first. */
-export function OfferList({ offers, chosen, hindrance, limitsLeftOut, onChange }: Props) {
+/** The columns that can be added, each with what it takes, or why it cannot be added; those that can be added first. */
+export function OfferList({ offers, chosen, hindrance, limitsLeftOut, onLoadParts, onChange }: Props) {
   const styles = useStyles();
   const crimp = offers.some(offer => offer.crimp && !offer.reason && chosen.has(offer.id));
   const nextDial = offers.some(offer => offer.id === 'nextDial' && !offer.reason && chosen.has(offer.id));
@@ -70,33 +74,24 @@ export function OfferList({ offers, chosen, hindrance, limitsLeftOut, onChange }
     ));
   return (
     <section className={styles.list} aria-label="Columns to add">
-      <Subtitle2 as="h2">Columns to add</Subtitle2>
+      <Subtitle2 as="h2">One by one</Subtitle2>
       {choices(offers.filter(offer => !offer.reason))}
       {choices(own)}
       {hindered.length > 0 && (
         <MessageBar className={styles.hindrance} intent="info" layout="multiline">
           <MessageBarBody id={HINDRANCE}>
-            <MessageBarTitle>These take the parts data</MessageBarTitle>
+            <MessageBarTitle>These need parts data</MessageBarTitle>
             {hindrance}
           </MessageBarBody>
+          <MessageBarActions>
+            <Button size="small" onClick={onLoadParts}>
+              Load parts data
+            </Button>
+          </MessageBarActions>
         </MessageBar>
       )}
       {choices(hindered, HINDRANCE)}
-      {crimp && (
-        <div className={styles.caution} role="note">
-          <Caption1 block>
-            Crimp values: the makers’ current data come first, and hose and couplings of different makers are mixed only with
-            their written approval. Try a setting on one trial piece and measure. A rejected crimp stays rejected. Local codes and
-            a qualified person decide.
-          </Caption1>
-          {nextDial && limitsLeftOut.length > 0 && (
-            <Caption1 block>
-              Next dial is written without these limits of the machine’s dial: {limitsLeftOut.join(', ')}. Choose the machine, or
-              state them in the table Machines.
-            </Caption1>
-          )}
-        </div>
-      )}
+      {crimp && <CrimpCautions limitsLeftOut={nextDial ? limitsLeftOut : []} />}
     </section>
   );
 }

@@ -9,6 +9,15 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useState } from 'react';
+import { freshSettings } from '../../sheets/cutlist/cutSettings';
+import { benchStep } from '../../sheets/table/benchStep';
+import { useStored } from '../controls/useStored';
+import { measureUnit } from '../../core/units/measureUnit';
+import { bundlesOf } from '../../sheets/columns/bundles';
+import type { AddedColumns } from '../../sheets/columns/needLook';
+import type { Offer } from '../../sheets/columns/offer';
+import { BundleList } from './BundleList';
+import { CrimpCautions } from './CrimpCautions';
 import type { Told } from '../controls/ToldBar';
 import { addressOf } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
@@ -30,7 +39,13 @@ import { linesReport } from '../../sheets/columns/lineRows';
 import { TableQuestions } from '../controls/TableQuestions';
 import { FillFormulas } from '../controls/FillFormulas';
 
-const useStyles = makeStyles({ part: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
+const useStyles = makeStyles({
+  part: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL },
+  settings: {
+    '& > div': { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS, paddingTop: tokens.spacingVerticalS },
+  },
+  start: { alignSelf: 'flex-start' },
+});
 
 type Ready = Extract<ColumnsView, { status: 'ready' }>;
 /** Reads the table again before writing: it may have changed since it was shown. */
@@ -45,20 +60,27 @@ interface Props {
   readonly workbook: Workbook;
   readonly view: Ready;
   readonly onTold: (told: Told | undefined) => void;
+  readonly onAdded: (added: AddedColumns | undefined) => void;
+  readonly onLoadParts: () => void;
   /** Reads the table again. */
   readonly onAgain: () => void;
 }
 
 /** The table found: what its columns are, what can be added to it. */
-export function TableColumns({ workbook, view, onTold, onAgain }: Props) {
+export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onAgain }: Props) {
   const styles = useStyles();
   const { table, columns, catalogue, units, kind, questions } = view;
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [spill, setSpill] = useState(false);
   const [settings, setSettings] = useState(NO_SETTINGS);
   const [busy, setBusy] = useState(false);
+  const [writtenCrimps, setWrittenCrimps] = useState<readonly string[]>([]);
+  const [{ unit: cutUnit, step }] = useStored('cuts', freshSettings('mm'));
   const many = table.block.rows - 1 > MANY_ROWS;
-  const options = offerOptions(settings, !table.hostTable && (many || spill));
+  const options = {
+    ...offerOptions(settings, !table.hostTable && (many || spill)),
+    benchStep: { value: benchStep({ unit: cutUnit, step }, cutUnit), unit: measureUnit('length', cutUnit)! },
+  };
   const offers = offersFor(view, options);
   const missing = missingFormulas(view);
   const dates = datesAmongLengths(view);
@@ -67,6 +89,7 @@ export function TableColumns({ workbook, view, onTold, onAgain }: Props) {
   const run = async (work: (fresh: Ready) => Promise<string>) => {
     setBusy(true);
     onTold(undefined);
+    onAdded(undefined);
     try {
       onTold({ intent: 'success', text: await work(await freshView(workbook, view)) });
     } catch (error) {
@@ -75,17 +98,19 @@ export function TableColumns({ workbook, view, onTold, onAgain }: Props) {
       setBusy(false);
     }
   };
-  const add = () =>
+  const add = (wanted: readonly Offer[]) =>
     run(async fresh => {
-      const plan = planColumns(fresh, picked, { spill });
+      const plan = planColumns(fresh, wanted, { spill });
       await workbook.write(plan.changes);
       setChosen(new Set());
+      setWrittenCrimps(wanted.filter(({ crimp }) => crimp).map(({ id }) => id));
+      onAdded(plan.added);
       return plan.told;
     });
   const fill = () =>
     run(async fresh => {
       const { rows, headings, changes } = missingFormulas(fresh);
-      if (rows.length === 0) throw new Error('No row lacks formulas any more. Nothing was written.');
+      if (rows.length === 0) throw new Error('Every row has its formulas by now. Nothing was written.');
       await workbook.write(changes);
       onAgain();
       return `Filled ${headings.join(', ')} in rows ${rows.join(', ')} of sheet ${fresh.table.sheet}.`;
@@ -117,6 +142,27 @@ export function TableColumns({ workbook, view, onTold, onAgain }: Props) {
       <TableQuestions workbook={workbook} kind={kind} sheet={table.sheet} questions={questions} onAnswered={onAgain} />
       <ReadNote workbook={workbook} report={linesReport(view)} />
       <FillFormulas missing={missing} busy={busy} onFill={() => void fill()} />
+      <BundleList
+        bundles={bundlesOf(offers)}
+        hindrance={catalogueHindrance(catalogue)}
+        busy={busy}
+        onAdd={bundle => void add(bundle.offers)}
+      />
+      {writtenCrimps.length > 0 && picked.length === 0 && (
+        <CrimpCautions limitsLeftOut={writtenCrimps.includes('nextDial') ? limitsLeftOut({ ...view, options, units }) : []} />
+      )}
+      <OfferFields columns={columns} catalogue={catalogue} settings={settings} onChange={setSettings} />
+      <OfferList
+        offers={offers}
+        chosen={chosen}
+        hindrance={catalogueHindrance(catalogue)}
+        limitsLeftOut={limitsLeftOut({ ...view, options, units })}
+        onLoadParts={onLoadParts}
+        onChange={(id, on) => setChosen(old => new Set(on ? [...old, id] : [...old].filter(each => each !== id)))}
+      />
+      <Button appearance="primary" disabledFocusable={busy || picked.length === 0} onClick={() => void add(picked)}>
+        {busy ? 'Writing …' : picked.length === 1 ? 'Add 1 column' : `Add ${picked.length} columns`}
+      </Button>
       <HeadingCorrections
         workbook={workbook}
         kind={kind}
@@ -125,30 +171,28 @@ export function TableColumns({ workbook, view, onTold, onAgain }: Props) {
         roles={COLUMN_ROLE_CHOICES}
         onCorrected={onAgain}
       />
-      {(columns.overall || columns.cutOffA || columns.cutOffB) && (
-        <Button disabledFocusable={busy} onClick={setText}>
-          Set length columns to text
-        </Button>
+      {(!table.hostTable || columns.overall || columns.cutOffA || columns.cutOffB) && (
+        <details className={styles.settings}>
+          <summary>Settings</summary>
+          <div>
+            {!table.hostTable && (
+              <Checkbox
+                label={
+                  many ? `One formula a column (above ${MANY_ROWS} rows)` : 'One formula a column (such rows cannot be sorted)'
+                }
+                checked={many || spill}
+                disabled={many}
+                onChange={(_, { checked }) => setSpill(checked === true)}
+              />
+            )}
+            {(columns.overall || columns.cutOffA || columns.cutOffB) && (
+              <Button disabledFocusable={busy} onClick={setText}>
+                Set length columns to text
+              </Button>
+            )}
+          </div>
+        </details>
       )}
-      <OfferList
-        offers={offers}
-        chosen={chosen}
-        hindrance={catalogueHindrance(catalogue)}
-        limitsLeftOut={limitsLeftOut({ ...view, options, units })}
-        onChange={(id, on) => setChosen(old => new Set(on ? [...old, id] : [...old].filter(each => each !== id)))}
-      />
-      <OfferFields columns={columns} catalogue={catalogue} settings={settings} onChange={setSettings} />
-      {!table.hostTable && (
-        <Checkbox
-          label={many ? `One formula a column (above ${MANY_ROWS} rows)` : 'One formula a column (such rows cannot be sorted)'}
-          checked={many || spill}
-          disabled={many}
-          onChange={(_, { checked }) => setSpill(checked === true)}
-        />
-      )}
-      <Button appearance="primary" disabledFocusable={busy || picked.length === 0} onClick={add}>
-        {busy ? 'Writing …' : picked.length === 1 ? 'Add 1 column' : `Add ${picked.length} columns`}
-      </Button>
     </div>
   );
 }

@@ -18,6 +18,7 @@ const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
   filters: { display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(110px, 1fr))', gap: tokens.spacingHorizontalS },
   search: { maxWidth: 'none' },
+  none: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS, '& > :first-child': { flexBasis: '100%' } },
   list: { listStyleType: 'none', margin: 0, padding: 0 },
   part: {
     width: '100%',
@@ -58,10 +59,11 @@ interface Props {
   readonly workbook: Workbook;
   readonly standing: WorkbookCatalogue;
   readonly catalogue: Catalogue;
+  readonly goTo: (place: string) => void;
 }
 
 /** Finds parts as somebody types, shows their data, inserts them. */
-export function PartFinder({ workbook, standing, catalogue }: Props) {
+export function PartFinder({ workbook, standing, catalogue, goTo }: Props) {
   const styles = useStyles();
   const search = useMemo(() => partSearch(catalogue), [catalogue]);
   const [query, setQuery] = useState(NOTHING);
@@ -103,7 +105,17 @@ export function PartFinder({ workbook, standing, catalogue }: Props) {
         {found.length} of {search.parts.length} parts
       </Caption1>
       <InsertBar state={state} onAgree={() => void agree()} onLeave={leave} />
-      {found.length === 0 && <Body1>No part has all these words. Try fewer, or look at the rows left out under Checks.</Body1>}
+      {found.length === 0 && (
+        <div className={styles.none}>
+          <Body1>No part has all these words. Try fewer, or look at the rows left out under Checks.</Body1>
+          <Button size="small" onClick={() => ask(NOTHING)}>
+            Show all parts
+          </Button>
+          <Button size="small" onClick={() => goTo('parts/checks')}>
+            Checks
+          </Button>
+        </div>
+      )}
       <ul className={styles.list} aria-label="Parts found">
         {found.slice(0, shown).map(part => {
           const key = keyOf(part);

@@ -19,7 +19,7 @@ export function SearchView({ workbook, goTo }: ViewProps) {
   return (
     <div className={styles.view}>
       <CatalogueCard workbook={workbook} standing={standing} onAgain={reread} />
-      {found?.catalogue && <PartFinder workbook={workbook} standing={found} catalogue={found.catalogue} />}
+      {found?.catalogue && <PartFinder workbook={workbook} standing={found} catalogue={found.catalogue} goTo={goTo} />}
       {standing.status !== 'loading' && !found?.catalogue && (
         <Button className={styles.start} appearance="primary" onClick={() => goTo('parts/load')}>
           Load parts data

@@ -5,6 +5,7 @@ import {
   makeStyles,
   MessageBar,
   MessageBarBody,
+  MessageBarTitle,
   Select,
   Body1Strong,
   tokens,
@@ -23,6 +24,7 @@ import { MarginList } from './MarginList';
 import { OtherFittings } from './OtherFittings';
 import type { Demand } from '../../sheets/duty/readDuty';
 import { RoutePicture } from './RoutePicture';
+import { TwistPicture } from './TwistPicture';
 import { costText, weakestPart } from '../../sheets/duty/choiceTexts';
 
 const useStyles = makeStyles({
@@ -86,7 +88,14 @@ export function ChoiceView({ catalogue, demand, candidate, canInsert, onInsert, 
       </Body1>
       {choice.wrong.length > 0 ? (
         <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>Do not assemble: {choice.wrong.join('; ')}.</MessageBarBody>
+          <MessageBarBody>
+            <MessageBarTitle>Do not assemble</MessageBarTitle>
+            <ul className={styles.list}>
+              {choice.wrong.map(reason => (
+                <li key={reason}>{reason}</li>
+              ))}
+            </ul>
+          </MessageBarBody>
         </MessageBar>
       ) : (
         <Button appearance="primary" disabled={!canInsert} onClick={() => onInsert(choice)}>
@@ -110,8 +119,10 @@ export function ChoiceView({ catalogue, demand, candidate, canInsert, onInsert, 
         demand={demand}
         outsideDiameter={lengths.outsideDiameter}
         leastRadius={converted(least, catalogue.units.length, unit)}
+        angles={[picked[0].fitting.angle, picked[1].fitting.angle]}
         couplings={[couplingOf(catalogue, demand, picked[0]), couplingOf(catalogue, demand, picked[1])]}
       />
+      <TwistPicture demand={demand} choice={choice} />
       <LengthPicture name={hose.hose} bars={lengthBars(lengths, unit)} />
       <OtherFittings catalogue={catalogue} demand={demand} candidate={candidate} />
     </div>

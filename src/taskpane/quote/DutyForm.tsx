@@ -1,9 +1,11 @@
-import { makeStyles, Radio, RadioGroup, Subtitle2, tokens } from '@fluentui/react-components';
+import { makeStyles, Radio, RadioGroup, tokens } from '@fluentui/react-components';
 import { useId, type ReactNode } from 'react';
 import { ISO_VISCOSITY_GRADES } from '../../core/tables/isoViscosityGrades';
 import { dutyControls, type DutyControls } from './dutyControls';
 import { inUnits, TYPED } from '../../sheets/duty/dutyFields';
 import { UNITS_OF } from '../../sheets/duty/dutyUnits';
+import { foldOfMistake, foldSummary, type DutyFold } from '../../sheets/duty/dutySummary';
+import { DutyFoldPart } from './DutyFoldPart';
 import { RouteFields } from './RouteFields';
 
 const useStyles = makeStyles({
@@ -22,6 +24,8 @@ const useStyles = makeStyles({
 interface Props extends DutyControls {
   readonly endForms: readonly string[];
   readonly fluids: readonly string[];
+  /** Hoses are shown: all folds begin closed, so that the result comes soon. */
+  readonly isAnswered: boolean;
 }
 
 /** Recommended velocities in flexible hoses, as a hint only. Source (on the help page, too): Rabie, Fluid Power Engineering (2009), section 3.3. */
@@ -30,18 +34,8 @@ const USUAL_VELOCITY = {
   US: 'Often recommended: 7 to 15 in pressure lines, 2 to 4 in suction and return',
 } as const;
 
-function Part({ title, children }: { readonly title: string; readonly children: ReactNode }) {
-  const styles = useStyles();
-  return (
-    <section className={styles.part} aria-label={title}>
-      <Subtitle2 as="h2">{title}</Subtitle2>
-      <div className={styles.grid}>{children}</div>
-    </section>
-  );
-}
-
-/** The one form: what the hose has to do, in the order in which it is asked on the telephone. */
-export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields }: Props) {
+/** What the hose has to do: the five fields that matter most, the rest folded with a line that says what is in it. */
+export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, isAnswered, onFields }: Props) {
   const styles = useStyles();
   const fluidList = useId();
   const units = UNITS_OF[fields.units];
@@ -51,9 +45,24 @@ export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields
     ({ grade }) => [String(grade), `ISO VG ${grade}`] as const,
   );
   const forms = (chosen: string) => [
-    ['', 'choose'] as const,
+    ['', 'any'] as const,
     ...[...new Set([...endForms, ...(chosen ? [chosen] : [])])].map(form => [form, form] as const),
   ];
+  const wrong = new Set(isAsked ? Object.keys(mistakes).map(foldOfMistake) : []);
+  const fold = (id: DutyFold, title: string, children: ReactNode) => {
+    const summary = foldSummary(id, fields);
+    return (
+      <DutyFoldPart
+        key={`${id} ${isAnswered}`}
+        title={title}
+        summary={summary}
+        startsOpen={!isAnswered && summary !== ''}
+        hasMistake={wrong.has(id)}
+      >
+        {children}
+      </DutyFoldPart>
+    );
+  };
   return (
     <div className={styles.form}>
       <RadioGroup
@@ -70,53 +79,67 @@ export function DutyForm({ fields, mistakes, isAsked, endForms, fluids, onFields
           <option key={fluid} value={fluid} />
         ))}
       </datalist>
-      <Part title="Fluid">
-        {text('fluid', 'Fluid', 'As in the catalogue', fluidList)}
-        {pick('grade', 'Viscosity', [['', 'not known'], ...grades, [TYPED, 'type it']], 'Grades: viscosity index 100')}
-        {fields.grade === TYPED && text('viscosity', 'Viscosity (mm²/s)', 'When warm, same as cSt')}
-        {text('density', 'Density (kg/m³)')}
-      </Part>
-      <Part title="Flow or bore">
-        {text('flow', `Flow (${units.flow})`)}
-        {text('bore', `Bore, at least (${length})`, 'Blank = by flow')}
-        <div className={styles.wide}>
-          {text('fastest', `Fastest velocity (${units.velocity})`, `Your own limit. ${USUAL_VELOCITY[fields.units]}`)}
-        </div>
-      </Part>
-      <Part title="Pressure with surges">
-        {text('pressure', `Working pressure (${pressure})`)}
-        {text('surge', `Highest surge (${pressure})`, 'The peak itself')}
-      </Part>
-      <Part title="Temperatures of fluid and air">
-        {text('fluidColdest', `Fluid, coldest (${degrees})`)}
-        {text('fluidHottest', `Fluid, hottest (${degrees})`)}
-        {text('airColdest', `Air, coldest (${degrees})`)}
-        {text('airHottest', `Air, hottest (${degrees})`)}
-      </Part>
-      <Part title="Vacuum">
-        {text('vacuum', `Vacuum (${pressure} below air)`, 'Blank = none; yes = some, not known how much')}
-      </Part>
-      <section className={styles.part} aria-label="Route and bends">
-        <Subtitle2 as="h2">Route and bends</Subtitle2>
-        <RouteFields
-          route={fields.route}
-          unit={length}
-          mistakes={mistakes}
-          isAsked={isAsked}
-          onChange={route => onFields({ route })}
-        />
+      <section className={styles.part} aria-label="Duty">
         <div className={styles.grid}>
-          {text('straightRun', 'Straight at couplings', '× outside diameter; often recommended: at least 2')}
-          {text('slack', 'Slack (%)', 'NAVEDTRA 14105: 5 to 8')}
+          {text('fluid', 'Fluid', 'As in the catalogue. Blank: not checked.', fluidList)}
+          {text('bore', `Bore, at least (${length})`, 'Blank: from flow and velocity below.')}
+          {text('pressure', `Working pressure (${pressure})`)}
+          {text('fluidHottest', `Fluid, hottest (${degrees})`)}
+          {text('fluidColdest', `Fluid, coldest (${degrees})`)}
         </div>
       </section>
-      <Part title="Ends">
-        {pick('formA', 'End form A', forms(fields.formA))}
-        {text('angleA', 'Angle A (°)', '0 = straight, blank = any')}
-        {pick('formB', 'End form B', forms(fields.formB))}
-        {text('angleB', 'Angle B (°)', '0 = straight, blank = any')}
-      </Part>
-      <Part title="Quantity">{text('quantity', 'Assemblies')}</Part>
+      {fold(
+        'flow',
+        'Flow and viscosity',
+        <div className={styles.grid}>
+          {text('flow', `Flow (${units.flow})`)}
+          {pick('grade', 'Viscosity', [['', 'not known'], ...grades, [TYPED, 'type it']], 'Grades: viscosity index 100')}
+          {fields.grade === TYPED && text('viscosity', 'Viscosity (mm²/s)', 'When warm, same as cSt')}
+          {text('density', 'Density (kg/m³)')}
+          <div className={styles.wide}>
+            {text('fastest', `Fastest velocity (${units.velocity})`, `Your own limit. ${USUAL_VELOCITY[fields.units]}`)}
+          </div>
+        </div>,
+      )}
+      {fold(
+        'extremes',
+        'Surge, vacuum, air',
+        <div className={styles.grid}>
+          {text('surge', `Highest surge (${pressure})`, 'The peak itself')}
+          {text('vacuum', `Vacuum (${pressure} below air)`, 'Blank: no vacuum. yes: vacuum, amount unknown.')}
+          {text('airColdest', `Air, coldest (${degrees})`)}
+          {text('airHottest', `Air, hottest (${degrees})`)}
+        </div>,
+      )}
+      {fold(
+        'route',
+        'Route and bends',
+        <>
+          <RouteFields
+            route={fields.route}
+            unit={length}
+            mistakes={mistakes}
+            isAsked={isAsked}
+            onChange={route => onFields({ route })}
+          />
+          <div className={styles.grid}>
+            {text('straightRun', 'Straight at couplings', '× outside diameter. Often recommended: at least 2')}
+            {text('slack', 'Slack (%)', 'NAVEDTRA 14105: 5 to 8')}
+          </div>
+        </>,
+      )}
+      {fold(
+        'ends',
+        'Ends and quantity',
+        <div className={styles.grid}>
+          {pick('formA', 'End form A', forms(fields.formA), 'any: the cheapest that fits')}
+          {text('angleA', 'Angle A (°)', '0: straight. Blank: any.')}
+          {pick('formB', 'End form B', forms(fields.formB), 'any: the cheapest that fits')}
+          {text('angleB', 'Angle B (°)', '0: straight. Blank: any.')}
+          {text('twist', 'Twist angle (°)', 'Counter-clockwise, looking from end A. Blank: not given.')}
+          {text('quantity', 'Assemblies')}
+        </div>,
+      )}
     </div>
   );
 }

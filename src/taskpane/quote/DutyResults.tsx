@@ -30,6 +30,7 @@ const useStyles = makeStyles({
     borderLeft: `3px solid ${tokens.colorPaletteDarkOrangeBorderActive}`,
     paddingLeft: tokens.spacingHorizontalM,
   },
+  list: { margin: 0, paddingLeft: '1.2em' },
 });
 
 interface Props {
@@ -46,12 +47,12 @@ interface Props {
 function cautions({ surge, fluid }: Demand): readonly string[] {
   return [
     surge === undefined
-      ? 'No surge was given: the hoses are judged on the working pressure alone. The weakest part sets the rating, surges included.'
+      ? 'No surge given: the hoses are judged by working pressure alone. The weakest part sets the rating, surges included.'
       : 'The weakest part sets the rating, surges included.',
-    `Whether hose, seals and couplings stand ${fluid ?? 'the fluid'} at these temperatures is to be checked with their makers.`,
-    'The catalogue has one range of temperature for fluid and air: the widest of both is asked of it. Fittings have no loss with temperature in it.',
+    `Check with the makers that hose, seals and couplings take ${fluid ?? 'the fluid'} at these temperatures.`,
+    'The catalogue has one temperature range for fluid and air: it must cover both. It has no derating for fittings.',
     'The makers’ current data come first. Hose and couplings of different makers are mixed only with their written approval. Local law, codes and a qualified person decide.',
-    'Pressure drop: straight smooth hose only; couplings and bends come on top. Oil of a grade is taken to have viscosity index 100.',
+    'Pressure drop: straight smooth hose only. Couplings and bends add to it. Oil of a grade is assumed to have viscosity index 100.',
   ];
 }
 
@@ -65,12 +66,12 @@ export function DutyResults({ catalogue, demand, found, isStale, onInsert, told 
     <>
       <Body1 role="status">
         {suitable.length === 0
-          ? `No hose of the catalogue suits; ${ruledOut.length} are ruled out. Below is why, the nearest first.`
+          ? `No hose of the catalogue suits; ${ruledOut.length} are ruled out. The reasons are below, the nearest first.`
           : `${suitable.length} of ${suitable.length + ruledOut.length} hoses suit, cheapest first.`}
       </Body1>
       {isStale && (
         <MessageBar intent="warning" layout="multiline">
-          <MessageBarBody>The form has changed since. Find the hoses again.</MessageBarBody>
+          <MessageBarBody>The form has changed. Find the hoses again.</MessageBarBody>
         </MessageBar>
       )}
       <Accordion collapsible defaultOpenItems={suitable[0]?.hose.hose}>
@@ -102,11 +103,13 @@ export function DutyResults({ catalogue, demand, found, isStale, onInsert, told 
         <RuledOutList catalogue={catalogue} demand={demand} ruledOut={ruledOut} isOpen={suitable.length === 0} />
       )}
       <div className={styles.caution} role="note">
-        {cautions(demand).map(caution => (
-          <Caption1 key={caution} block>
-            {caution}
-          </Caption1>
-        ))}
+        <ul className={styles.list}>
+          {cautions(demand).map(caution => (
+            <li key={caution}>
+              <Caption1>{caution}</Caption1>
+            </li>
+          ))}
+        </ul>
       </div>
     </>
   );

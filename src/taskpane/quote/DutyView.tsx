@@ -23,7 +23,10 @@ import { insertChoice, rowContent } from '../../sheets/duty/insertChoice';
 import { readDuty, type Demand } from '../../sheets/duty/readDuty';
 import { useCatalogue } from '../controls/useCatalogue';
 
-const useStyles = makeStyles({ panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL } });
+const useStyles = makeStyles({
+  panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL },
+  list: { margin: 0, paddingLeft: '1.2em' },
+});
 
 interface Answer {
   readonly number: number;
@@ -66,16 +69,14 @@ export function DutyView({ workbook, goTo }: ViewProps) {
   const count = Object.keys(mistakes).length;
   return (
     <div className={styles.panel}>
-      <Body1>
-        What has the hose to do? Fill in the form; then a row goes into your own table, under the selected cell’s headings.
-      </Body1>
+      <Body1>What must the hose do? Fill in the form, find the hoses that suit, and insert one as a row of your own table.</Body1>
       {view.status === 'loading' && <Spinner size="tiny" label="Reading the parts data" />}
       {view.status === 'none' && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
             <MessageBarTitle>No parts data</MessageBarTitle>
-            No cell of this workbook holds =HOSE.CATALOGUE(…) over tables of hoses, fittings and crimps. Load them from your own
-            files or ranges; that makes the cell.
+            No cell of this workbook holds =HOSE.CATALOGUE(…). Load hoses, fittings and crimps from your own files or ranges: that
+            makes the cell.
           </MessageBarBody>
           <MessageBarActions>
             <Button onClick={() => goTo('parts/load')}>Load parts data</Button>
@@ -91,15 +92,19 @@ export function DutyView({ workbook, goTo }: ViewProps) {
         </MessageBar>
       )}
       {catalogue && <Caption1>Parts data: {catalogue.handle}</Caption1>}
-      <DutyForm {...{ fields, mistakes, isAsked, endForms, fluids }} onFields={setFields} />
+      <DutyForm {...{ fields, mistakes, isAsked, endForms, fluids }} isAnswered={answer !== undefined} onFields={setFields} />
       <Button appearance={answer ? 'secondary' : 'primary'} onClick={() => void find()}>
         Find hoses
       </Button>
       {isAsked && count > 0 && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>
-            <MessageBarTitle>{count === 1 ? '1 field' : `${count} fields`} to put right</MessageBarTitle>
-            {Object.values(mistakes).join('. ')}.
+            <MessageBarTitle>{count === 1 ? '1 field' : `${count} fields`} to correct</MessageBarTitle>
+            <ul className={styles.list}>
+              {Object.entries(mistakes).map(([key, mistake]) => (
+                <li key={key}>{mistake}.</li>
+              ))}
+            </ul>
           </MessageBarBody>
         </MessageBar>
       )}

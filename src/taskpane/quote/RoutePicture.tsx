@@ -80,14 +80,15 @@ function Labels({
 
 /** What the lines of the drawing mean, in a sentence. */
 function legend(
-  { demand, outsideDiameter, leastRadius }: RouteInput,
+  { demand, outsideDiameter, leastRadius, angles }: RouteInput,
   { leastArcs, straightRuns, couplings }: RouteDrawing,
 ): string {
   const unit = UNITS_OF[demand.units].length;
   const parts = [
     'Drawn flat and without slack',
-    outsideDiameter === undefined && 'the hose as a line, for its outside diameter is not known',
+    outsideDiameter === undefined && 'the hose as a line (its outside diameter is not known)',
     couplings.length > 0 && 'thick: couplings',
+    couplings.length > 0 && angles?.some(angle => angle) && 'elbow legs not to scale, end A in the plane of the drawing',
     straightRuns.length > 0 &&
       `dotted: the straight run asked for, ${shown(demand.straightRun!)} × ${withUnit(outsideDiameter!, unit)}`,
     leastArcs.length > 0 && `dashed: the tightest this hose may bend, radius ${withUnit(leastRadius!, unit)} to the inside`,

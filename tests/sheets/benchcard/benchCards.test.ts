@@ -4,7 +4,7 @@ import { cutLimits, titleOf } from '../../../src/sheets/jobs/benchCard';
 import { benchSteps, stopsOf } from '../../../src/sheets/benchcard/benchSteps';
 import { cardParts } from '../../../src/sheets/benchcard/cardParts';
 import { cardPage } from '../../../src/sheets/benchcard/cardPage';
-import { clockPicture } from '../../../src/sheets/benchcard/clockPicture';
+import { clockPicture } from '../../../src/sheets/print/clockPicture';
 import { cardSheet } from '../../../src/sheets/benchcard/cardSheet';
 import { noCrimpData, noPressure } from '../../../src/sheets/jobs/lackingData';
 import { proofText } from '../../../src/sheets/benchcard/proofTest';

@@ -327,7 +327,7 @@ test('by the column of the machine the limits are looked up by its name, where e
   expect(formulas[0]![0]).toContain(`INDEX('Our machines'!$F$2:$F$31,${found}),INDEX('Our machines'!$H$2:$H$31,${found})`);
   expect(offer({ ...WORKSHOP, machines: all }, true).reason).toMatch(/takes the limits of one machine/);
   const below = { ...all, machines: all.machines.map(machine => ({ ...machine, isFirst: machine.name === 'Van' })) };
-  expect(offer({ ...WORKSHOP, machines: below }).reason).toMatch(/another row stands above the one that describes Gate/);
+  expect(offer({ ...WORKSHOP, machines: below }).reason).toMatch(/another row comes before the one that describes Gate/);
 });
 
 test('readings in another unit than the catalogue are refused', () => {

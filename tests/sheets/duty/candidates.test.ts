@@ -49,14 +49,59 @@ test('what suits comes cheapest first by UNITCOST, and every hose is either amon
   expect(ruledOut.every(({ reasons }) => reasons.length > 0 && reasons.every(reason => reason.length > 10))).toBe(true);
 });
 
-test('of the hoses ruled out those that lack nothing but couplings come first, then those with the fewest reasons', () => {
+test('of the hoses ruled out those that lack nothing but couplings come first, then those that miss by the smallest share', () => {
   const { ruledOut } = candidates(sample, demandOf({ flow: '60', fastest: '4', pressure: '160', surge: '200' }));
   const nearest = ruledOut.filter(({ by }) => by === 'couplings');
   expect(nearest.flatMap(({ reasons }) => reasons)[0]).toMatch(/^End A: Pressure of Larch/);
   expect(ruledOut.slice(0, nearest.length)).toEqual(nearest);
-  const counts = ruledOut.slice(nearest.length).map(({ reasons }) => reasons.length);
-  expect(counts).toEqual([...counts].sort((a, b) => a - b));
-  expect(counts.at(-1)).toBeGreaterThan(counts[0]!);
+  const measured = ruledOut.slice(nearest.length).filter(({ kind }) => kind === 0);
+  expect(ruledOut.slice(nearest.length, nearest.length + measured.length)).toEqual(measured);
+  const shares = measured.map(({ missedBy }) => missedBy);
+  expect(shares).toEqual([...shares].sort((a, b) => a - b));
+  expect(shares.at(-1)).toBeGreaterThan(shares[0]!);
+});
+
+test('a bore 0.1 mm too small comes before one 9.6 mm too small, whatever their order in the catalogue', () => {
+  const [hose] = tree.hoses.filter(found => found.hose === 'Alder DN 12');
+  const sized = (name: string, bore: number) => ({ ...hose!, hose: name, bore });
+  const hoses = [sized('far', 6.4), sized('near', 15.9), sized('middle', 12.7)];
+  const demand = small({ bore: '16' });
+  const { ruledOut } = candidates({ ...tree, hoses }, demand);
+  expect(ruledOut.map(({ hose: { hose: name } }) => name)).toEqual(['near', 'middle', 'far']);
+  expect(ruledOut.map(({ missedBy }) => missedBy)).toEqual([0.1 / 16, 3.3 / 16, 9.6 / 16].map(share => expect.closeTo(share, 9)));
+  expect(ruledOut[0]!.reasons).toEqual(['Bore: needs 16 mm, has 15.9 mm, 0.1 mm too little (1 %)']);
+});
+
+test('degrees are measured by the range that is asked for: 5 of 125 °C is nearer than a tenth of the pressure', () => {
+  const [hose] = tree.hoses.filter(found => found.hose === 'Alder DN 12');
+  const hoses = [
+    { ...hose!, hose: 'weak', workingPressure: 90 },
+    { ...hose!, hose: 'cold', hottest: 100 },
+  ];
+  const catalogue = { ...tree, hoses, derating: [] };
+  const asked = {
+    bore: '12',
+    pressure: '100',
+    surge: '',
+    fluidHottest: '',
+    airHottest: '105',
+    fluidColdest: '',
+    airColdest: '-20',
+  };
+  const { ruledOut } = candidates(catalogue, small(asked));
+  const cold = ruledOut.find(found => found.hose.hose === 'cold')!;
+  expect(cold.missedBy).toBeCloseTo(5 / 125, 9);
+});
+
+test('a bore that the flow needs by a hair more says by how little, and what the velocity would be in the hose’s', () => {
+  // v = Q ÷ A: 60 L/min through 12.7 mm is 0.001 m³/s ÷ 1.26677e-4 m² = 7.894 m/s (continuity, any textbook of hydraulics).
+  const [hose] = tree.hoses.filter(found => found.hose === 'Alder DN 12');
+  const bore = { ...hose!, bore: 12.7 };
+  const [margin] = hoseMargins(tree, bore, small({ bore: '', flow: '60', fastest: '7.89' })).filter(
+    ({ demand }) => demand === 'Bore',
+  );
+  expect(margin!.state).toBe('missed');
+  expect(margin!.verdict).toBe('0.0033 mm too little (0.026 %); velocity would be 7.894 m/s, your limit is 7.89 m/s');
 });
 
 test('of several fittings the cheapest pair that may be made is taken; the others can be chosen', () => {
@@ -108,11 +153,11 @@ test('the rating at temperature comes from the derating table: .9 of 165 bar at 
   expect(margins.find(({ demand }) => demand === 'Pressure of the hose at 80 °C')).toEqual({
     demand: 'Pressure of the hose at 80 °C',
     state: 'met',
-    facts: 'asked 100 bar, has 148.5 bar (90 % of 165 bar)',
+    facts: 'needs 100 bar, rated 148.5 bar (90 % of 165 bar)',
     verdict: '48.5 bar to spare (49 %)',
   });
   expect(reasonsOf('Alder DN 25', small({ bore: '25', pressure: '150' }))).toContain(
-    'Pressure of the hose at 80 °C: asked 150 bar, has 148.5 bar (90 % of 165 bar), 1.5 bar too little',
+    'Pressure of the hose at 80 °C: needs 150 bar, rated 148.5 bar (90 % of 165 bar), 1.5 bar too little (1 %)',
   );
   expect(reasonsOf('Alder DN 25', small({ bore: '25', fluidHottest: '110' }))).toContainEqual(
     expect.stringMatching(/Derating say nothing about 110 °C/),
@@ -127,16 +172,16 @@ test('what is asked is rounded up, what there is down, and what is to spare or l
     );
   // .9 of 113.5 bar is 102.15 bar.
   expect(pressureOf(113.5, '100')).toMatchObject({
-    facts: expect.stringContaining('has 102.1 bar'),
+    facts: expect.stringContaining('rated 102.1 bar'),
     verdict: '2.1 bar to spare (2 %)',
   });
   expect(pressureOf(113.5, '110')).toMatchObject({
-    facts: expect.stringContaining('has 102.1 bar'),
-    verdict: '7.9 bar too little',
+    facts: expect.stringContaining('rated 102.1 bar'),
+    verdict: '7.9 bar too little (7 %)',
   });
   // Nearer than a tenth: what is shown as the same is still to spare, or lacking.
   expect(pressureOf(113.5, '102.13')).toMatchObject({ state: 'met', verdict: '0.02 bar to spare (0.02 %)' });
-  expect(pressureOf(113.5, '102.17')).toMatchObject({ state: 'missed', verdict: '0.02 bar too little' });
+  expect(pressureOf(113.5, '102.17')).toMatchObject({ state: 'missed', verdict: '0.02 bar too little (0.02 %)' });
 });
 
 test('100 °C is 212 °F (NIST SP 811), not a little less: what conversion leaves behind is not rounded away', () => {
@@ -151,7 +196,7 @@ test('100 °C is 212 °F (NIST SP 811), not a little less: what conversion leave
     airHottest: '',
   });
   const margin = hoseMargins(tree, hose, demand).find(found => found.demand === 'Hottest');
-  expect(margin).toMatchObject({ facts: 'asked 176 °F, up to 212 °F', verdict: '36 °F to spare' });
+  expect(margin).toMatchObject({ facts: 'needs 176 °F, up to 212 °F', verdict: '36 °F to spare' });
 });
 
 test('the cost of several is that of one as it is shown, times their number', () => {
@@ -176,14 +221,14 @@ test('every fitting of the hose that does not suit an end has its reason: form, 
   });
   const more = small({ surge: '260', formA: '37° flare swivel' });
   const out = ruledOutFittings(tree, hose, more.ends[0], more, []);
-  expect(out).toContainEqual({ fitting: 'Alder flare straight DN 12', reason: 'asked 260 bar, the catalogue does not say' });
+  expect(out).toContainEqual({ fitting: 'Alder flare straight DN 12', reason: 'needs 260 bar, the catalogue does not say' });
 });
 
 test('what is lacking is said in words that fit the demand', () => {
   const bend = { route: [{ kind: 'bend', radius: '150', angle: '90', turn: 'left' }] } as const;
   expect(reasonsOf('Alder DN 12', small({ ...bend, fluidColdest: '-45', fluidHottest: '105' }))).toEqual([
-    'Hottest: asked 105 °C, up to 100 °C, 5 °C too hot',
-    'Coldest: asked -45 °C, down to -40 °C, 5 °C too cold',
+    'Hottest: needs 105 °C, up to 100 °C, 5 °C too hot',
+    'Coldest: needs -45 °C, down to -40 °C, 5 °C too cold',
     'Bend radius: route bends to 150 mm, hose at least 180 mm, 30 mm too tight',
   ]);
 });
@@ -198,8 +243,8 @@ test('without rows of derating the loss at temperature is not known, and said', 
 
 test('the surge counts where it is higher, for hose and fittings', () => {
   expect(reasonsOf('Alder DN 12', small({ surge: '260' }))).toEqual([
-    'End A: Pressure of Alder cone straight DN 12: asked 260 bar, has 250 bar, 10 bar too little',
-    'End B: Pressure of Alder cone straight DN 12: asked 260 bar, has 250 bar, 10 bar too little',
+    'End A: Pressure of Alder cone straight DN 12: needs 260 bar, rated 250 bar, 10 bar too little (4 %)',
+    'End B: Pressure of Alder cone straight DN 12: needs 260 bar, rated 250 bar, 10 bar too little (4 %)',
   ]);
   expect(candidates(tree, small({ surge: '250' })).suitable.map(({ hose }) => hose.hose)).toEqual(['Alder DN 12']);
 });
@@ -211,11 +256,11 @@ test('every missing value is a reason in words, never passed over', () => {
   expect(reasonsOf('Alder DN 12', asked, without('Bend radius (mm)'))).toContain(
     'Bend radius: route bends to 300 mm, the catalogue does not say',
   );
-  expect(reasonsOf('Alder DN 12', asked, without('Hottest (°C)'))).toContain('Hottest: asked 80 °C, the catalogue does not say');
-  expect(reasonsOf('Alder DN 12', asked, without('Fluids'))).toContain('Fluid: asked mineral oil, the catalogue names none');
-  expect(reasonsOf('Alder DN 12', asked)).toContain('Vacuum: asked 0.5 bar, the catalogue does not say');
+  expect(reasonsOf('Alder DN 12', asked, without('Hottest (°C)'))).toContain('Hottest: needs 80 °C, the catalogue does not say');
+  expect(reasonsOf('Alder DN 12', asked, without('Fluids'))).toContain('Fluid: needs mineral oil, the catalogue names none');
+  expect(reasonsOf('Alder DN 12', asked)).toContain('Vacuum: needs 0.5 bar, the catalogue does not say');
   expect(reasonsOf('Alder DN 12', small({ formA: '37° flare swivel' }))).toEqual([
-    'End A: Pressure of Alder flare straight DN 12: asked 180 bar, the catalogue does not say',
+    'End A: Pressure of Alder flare straight DN 12: needs 180 bar, the catalogue does not say',
   ]);
   expect(reasonsOf('Birch DN 25', small())).toContainEqual(
     expect.stringMatching(/^End A: no fitting "24° cone L" of 0° has crimp data/),
@@ -230,7 +275,7 @@ test('a hose without a stated bend radius suits a route without bends only', () 
 test('a length or a price that is not known leaves the cost not known, with the reason', () => {
   const bend = { route: [{ kind: 'bend', radius: '300', angle: '90', turn: 'left' }] } as const;
   const [bent] = candidates(tree, small(bend)).suitable;
-  expect(costText(bent!.cheapest, small(bend))).toMatch(/^Cost: not known, the outside diameter is not known/);
+  expect(costText(bent!.cheapest, small(bend))).toMatch(/^Cost: not known, outside diameter not known/);
   const unpriced = readCatalogue(withCell('fittings', 1, 'Price', null));
   const [found] = candidates(unpriced, small()).suitable;
   expect(costText(found!.cheapest, small())).toMatch(/^Cost: not known, price of Alder cone straight DN 12 is missing/);
@@ -279,10 +324,10 @@ test('asked in US units the same hose suits, with margins in psi and inches', ()
   expect(found!.hose.hose).toBe('Alder DN 12');
   // 275 bar = 3988.5 psi (NIST SP 811: 1 psi = 6894.757 Pa).
   expect(found!.margins.find(({ demand: name }) => name.startsWith('Pressure of the hose'))!.facts).toBe(
-    'asked 2500 psi, has 3988.5 psi',
+    'needs 2500 psi, rated 3988.5 psi',
   );
   expect(found!.margins.find(({ demand: name }) => name === 'Bore')).toMatchObject({
-    facts: 'asked 1/2 in, has 1/2 in',
+    facts: 'needs 1/2 in, has 1/2 in',
     verdict: '0 in to spare',
   });
   const metric = unitCost(
@@ -306,18 +351,18 @@ test('the narrower of the fluid’s and the hose’s limits counts, and the reas
     ).find(({ demand: of }) => of === name);
   expect(margin('Hottest', at('HFC', '90'))).toMatchObject({
     state: 'missed',
-    facts: 'asked 90 °C, with HFC up to 65 °C',
+    facts: 'needs 90 °C, with HFC up to 65 °C',
     verdict: '25 °C too hot',
   });
-  expect(margin('Hottest', at('HFC', '65'))).toMatchObject({ state: 'met', facts: 'asked 65 °C, with HFC up to 65 °C' });
-  expect(margin('Hottest', at('HLP 46', '90'))).toMatchObject({ state: 'met', facts: 'asked 90 °C, up to 100 °C' });
+  expect(margin('Hottest', at('HFC', '65'))).toMatchObject({ state: 'met', facts: 'needs 65 °C, with HFC up to 65 °C' });
+  expect(margin('Hottest', at('HLP 46', '90'))).toMatchObject({ state: 'met', facts: 'needs 90 °C, up to 100 °C' });
   expect(margin('Coldest', at('wg 46', '60', '-30'), 'Alder DN 25')).toMatchObject({
     state: 'met',
-    facts: 'asked -30 °C, down to -40 °C',
+    facts: 'needs -30 °C, down to -40 °C',
   });
-  expect(reasonsOf('Alder DN 12', at('HFC', '90'), wet)).toEqual(['Hottest: asked 90 °C, with HFC up to 65 °C, 25 °C too hot']);
+  expect(reasonsOf('Alder DN 12', at('HFC', '90'), wet)).toEqual(['Hottest: needs 90 °C, with HFC up to 65 °C, 25 °C too hot']);
   // A fluid that no hose is for is named as it came.
-  expect(reasonsOf('Willow DN 25', at('HLP 46', '60'), tree)).toContain('Fluid: asked HLP 46, listed mineral oil, not listed');
+  expect(reasonsOf('Willow DN 25', at('HLP 46', '60'), tree)).toContain('Fluid: needs HLP 46, listed mineral oil, not listed');
   expect(candidates(wet, at('HFC', '65')).suitable.map(({ hose }) => hose.hose)).toContain('Alder DN 12');
 });
 
@@ -328,4 +373,15 @@ test('a row of Fluids that was left out makes its limits unknown: the hose is ru
   expect(reasonsOf('Alder DN 12', demand, broken)?.join()).toMatch(
     /^Temperature limits of HFC: Fluids row 3: Hottest is "?warm"?/,
   );
+});
+
+test('without an end form every coupling with crimp data for the hose may be chosen, and the cheapest pair is', () => {
+  const demand = small({ formA: '', formB: '', angleA: '', angleB: '' });
+  const hose = tree.hoses.find(found => found.hose === 'Alder DN 12')!;
+  const [free, cone] = [demand.ends[0], small({ angleA: '' }).ends[0]].map(end => endOptions(tree, hose, end!, demand).suitable);
+  const names = (options: typeof free) => options!.map(({ fitting }) => fitting.fitting);
+  expect(names(free)).toEqual(expect.arrayContaining(names(cone)));
+  expect(names(free).some(name => /ferrule/i.test(name))).toBe(false);
+  const prices = free!.map(({ price }) => price ?? Infinity);
+  expect(prices).toEqual([...prices].sort((a, b) => a - b));
 });

@@ -38,10 +38,10 @@ test('US units: 13 gpm in a bore of .7287 in runs at 10 ft/s (.3208 · gpm ÷ ar
 });
 
 test.each([
-  ['the flow', { flow: '', bore: '16' }, 'not known: no flow was given'],
-  ['the oil', { grade: '' }, 'not known: no viscosity was given'],
-  ['the density', { density: '' }, 'not known: no density was given'],
-  ['the fluid’s temperature', { fluidColdest: '', fluidHottest: '' }, 'not known: no temperature of the fluid was given'],
+  ['the flow', { flow: '', bore: '16' }, 'not known: no flow given'],
+  ['the oil', { grade: '' }, 'not known: no viscosity given'],
+  ['the density', { density: '' }, 'not known: no density given'],
+  ['the fluid’s temperature', { fluidColdest: '', fluidHottest: '' }, 'not known: no fluid temperature given'],
 ] as const)('without %s the pressure drop is not known and says why', (_, change, text) => {
   const lines = dropLines(demandOf(change), mm(16), mm(1000));
   expect(lines).toEqual([{ at: '', drop: undefined, text }]);
@@ -50,7 +50,7 @@ test.each([
 test('a velocity without a limit is told and not judged; without a flow it is not known', () => {
   expect(velocityMargin(demandOf({ fastest: '', bore: '16' }), mm(16))).toMatchObject({
     state: 'not asked',
-    facts: '4.97 m/s; no limit was given',
+    facts: '4.97 m/s; no limit given',
   });
   expect(velocityMargin(demandOf({ flow: '', bore: '16' }), mm(16)).verdict).toBe('not known');
 });

@@ -154,3 +154,12 @@ test('temperature and fluid of the duty go into their columns, in the unit of th
   const without = await plan([HEADINGS, ['Larch DN 12', 'x', 'y', 840, 1, '']], 'A2', duty);
   expect(without.told).not.toMatch(/No column for/);
 });
+
+test('the twist of two bent ends goes into its column, where the table has one', async () => {
+  const rows = [
+    [...HEADINGS.slice(0, 5), 'Twist angle'],
+    ['Larch DN 12', 'x', 'y', 840, 1, ''],
+  ];
+  expect(cells((await plan(rows, 'A2', { twist: 90 })).changes)).toMatchObject({ F3: 90 });
+  expect(cells((await plan(rows, 'A2')).changes)).not.toHaveProperty('F3');
+});

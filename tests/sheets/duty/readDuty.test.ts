@@ -5,7 +5,7 @@ import { demandOf, LIFT } from './duties';
 test('an empty form asks for what cannot be left out, and for nothing else', () => {
   const { demand, mistakes } = readDuty(FRESH_DUTY);
   expect(demand).toBeUndefined();
-  expect(Object.keys(mistakes).sort()).toEqual(['bore', 'fluidColdest', 'fluidHottest', 'formA', 'formB', 'pressure']);
+  expect(Object.keys(mistakes).sort()).toEqual(['bore', 'fluidColdest', 'fluidHottest', 'pressure']);
 });
 
 test('the bore follows from flow and velocity, and a larger typed one wins', () => {
@@ -44,7 +44,7 @@ test.each([
     'route 1 angle',
     /at most 360/,
   ],
-  ['no end form', { formB: '' }, 'formB', /^End form B is blank: choose one/],
+  ['more than a whole turn of twist', { twist: '400' }, 'twist', /^Twist angle is 400: at most 360/],
   ['a negative flow', { flow: '-60' }, 'flow', /^Flow is "-60": it must be more than 0/],
   ['a flow beyond anything', { flow: '2e9' }, 'flow', /^Flow is/],
   ['a unit at a flow, which has none to be turned into', { flow: '60 L' }, 'flow', /^Flow is "60 L"/],

@@ -36,8 +36,8 @@ test('what the catalogue does not say is not known, never taken as usual', () =>
   expect(straight.change).toMatchObject({ state: 'unsure', verdict: 'not known' });
   const bent = routeLengths(catalogue, silent, demandOf());
   expect(bent.overall).toBeUndefined();
-  expect(bent.reason).toMatch(/outside diameter is not known/);
-  expect(routeLengths(catalogue, larch, demandOf({ route: [] })).reason).toBe('no route was given');
+  expect(bent.reason).toMatch(/outside diameter not known/);
+  expect(routeLengths(catalogue, larch, demandOf({ route: [] })).reason).toBe('no route given');
 });
 
 test('in inches the overall length goes up to the next sixteenth', () => {

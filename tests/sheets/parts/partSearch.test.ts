@@ -1,3 +1,4 @@
+import { measureUnit } from '../../../src/core/units/measureUnit';
 import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
 import type { RawCell } from '../../../src/core/catalogue/rawTable';
 import { partFacts } from '../../../src/sheets/parts/partFacts';
@@ -27,6 +28,9 @@ test.each<[string, Partial<PartQuery>, string[]]>([
   ['coupling 90', {}, ['Alder cone elbow DN 12']],
   ['12.9', {}, ['Alder oddment']],
   ['hose 12,7 mm', {}, ['Alder DN 12']],
+  ['12.7', {}, ['Alder DN 12', 'Alder cone straight DN 12', 'Alder cone elbow DN 12', 'Alder flare straight DN 12']],
+  ['dn12', {}, ['Alder DN 12', 'Alder cone straight DN 12', 'Alder cone elbow DN 12', 'Alder flare straight DN 12']],
+  ['elbow', {}, ['Alder cone elbow DN 12', 'Alder oddment']],
   ['bore 12.7 flare', {}, ['Alder flare straight DN 12']],
   ['jic', {}, ['Alder flare straight DN 12']],
   ['dkos', {}, ['Alder cone straight DN 25']],
@@ -93,12 +97,21 @@ test('a card shows units, reads fractions as per cent and names what is not stat
     'Cut-off': '-3 mm',
     'Insertion depth': '26 mm',
     Mass: '0.15 kg',
-    Price: '5',
+    Price: '5.00',
   });
   expect(missing).toEqual(['Thread', 'Series', 'Measured to', 'Drop', 'Working pressure', 'Pack quantity']);
   const tables = { ...treeTables, hoses: treeTables.hoses.map((row, r) => [...row, r === 0 ? 'Shortens (%)' : 4] as RawCell[]) };
   const shrinking = readCatalogue(tables);
   const hose = partSearch(shrinking).parts[0]!;
   expect(partFacts(hose, shrinking.units).facts.find(({ field }) => field === 'shortens')!.text).toBe('4 %');
-  expect(partFacts(hose, shrinking.units).facts.find(({ field }) => field === 'pricePerLength')!.text).toBe('8 per m');
+  expect(partFacts(hose, shrinking.units).facts.find(({ field }) => field === 'pricePerLength')!.text).toBe('8.00 per m');
+});
+
+test('lengths of a catalogue in inches are shown in fractions, and prices with two decimals or as many as they have', () => {
+  const units = { ...catalogue.units, length: measureUnit('length', 'in')! };
+  const part = search.parts.find(({ name }) => name === 'Alder flare straight DN 12')!;
+  const row = { ...part.row, bore: 0.5, cutOff: 1.1875, price: 0.125 };
+  const { facts } = partFacts({ ...part, row } as typeof part, units);
+  const text = (key: string) => facts.find(({ field }) => field === key)!.text;
+  expect(['bore', 'cutOff', 'price'].map(text)).toEqual(['1/2 in', '1 3/16 in', '0.125']);
 });

@@ -101,3 +101,32 @@ test('rows that were appended are filled on request', async () => {
   expect(written[0]!.at(-1)).toMatchObject({ at: { address: 'E3' }, formulas: [['=HOSE.CUTLENGTH(B3,C3,D3)']] });
   await waitFor(() => expect(screen.queryByText('1 row has no formulas')).toBeNull());
 });
+
+test('one press adds all columns of a group, and the rows that need a look are counted, each with a way to it', async () => {
+  const sheets = { Jobs: TWO_TABLES as Parameters<typeof fakeWorkbook>[0][string] };
+  const { workbook, written } = fakeWorkbook(sheets, { sheet: 'Jobs', address: 'F2' });
+  const write = workbook.write.bind(workbook);
+  jest.spyOn(workbook, 'write').mockImplementation(async changes => {
+    await write(changes);
+    const verdicts = [
+      ['LOOSE', 0.2, 420],
+      ['IN SPEC', 0.01, 412],
+    ];
+    await write([{ kind: 'values', at: { sheet: 'Jobs', address: 'M2:O3' }, values: verdicts }]);
+  });
+  render(<TaskPane workbook={workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
+  fireEvent.click(await screen.findByRole('button', { name: 'For QA (3)' }));
+  expect(await screen.findByText('1 of 2 rows needs a look')).toBeTruthy();
+  const address = written[0]!.flatMap(change => (change.kind === 'formulas' ? [change.at.address] : []));
+  expect(address).toEqual(['M2:O3']);
+  expect(screen.getByText(/A rejected crimp stays rejected/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Row 2' }));
+  await waitFor(async () => expect((await workbook.selection()).address).toBe('M2'));
+});
+
+test('where the selection is in no table, the tables of the workbook are offered', async () => {
+  const { workbook } = fakeWorkbook({ Plain: [['only a word']], Jobs: OTHER_WORDS }, { sheet: 'Plain', address: 'A1' });
+  render(<TaskPane workbook={workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
+  fireEvent.click(await screen.findByRole('button', { name: /^Jobs A4:H/ }));
+  expect(await screen.findByText(/Table A4:H7 of sheet Jobs/)).toBeTruthy();
+});

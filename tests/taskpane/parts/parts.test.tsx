@@ -69,6 +69,14 @@ describe('what stands', () => {
 });
 
 describe('searching', () => {
+  test('where nothing is found, the way back to all parts is offered', async () => {
+    open(standingWorkbook());
+    fireEvent.change(await screen.findByRole('searchbox'), { target: { value: 'spruce' } });
+    expect(await screen.findByText(/No part has all these words/)).toBeTruthy();
+    fireEvent.click(screen.getByText('Show all parts', { selector: 'button' }));
+    expect(await screen.findByText('11 of 11 parts')).toBeTruthy();
+  });
+
   test('finds as somebody types, shows the card, and inserts name and look-up; filled cells are asked about', async () => {
     const user = userEvent.setup();
     const workbook = open(

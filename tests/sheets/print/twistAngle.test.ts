@@ -1,6 +1,6 @@
 import { Decimal } from '../../../src/core/units/decimal';
-import { clockPicture } from '../../../src/sheets/benchcard/clockPicture';
-import { clockPoint, clockTime, twistTolerance } from '../../../src/sheets/benchcard/twistAngle';
+import { clockPicture } from '../../../src/sheets/print/clockPicture';
+import { clockPoint, clockTime, twistTolerance } from '../../../src/sheets/print/twistAngle';
 
 test.each([
   [0, '6:00', 0, 10],
