@@ -15,6 +15,8 @@ const HELD =
   /^(?:hold|on hold|held|cancel(?:l?ed)?|void|stopped|stop|waiting (?:for|on)|awaiting|do not make|scrapped)(?![\p{L}\d])/iu;
 /** Some of it is done: how much is left nobody can tell from the word. */
 const PARTLY = /^(?:part(?:ly|ially|ial)?|half|some|nearly|almost|\d+ (?:of|\/) \d+)(?![\p{L}\d])/iu;
+/** As the status is written of a line whose other pieces wait for a plan: the sheet Pieces knows which. */
+const REST_OPEN = /^\d+ of \d+ (?:planned|cut|crimped|tested|done)$/i;
 /** Numbers from here on are days of the sheet. */
 const FIRST_DAY = 20_000;
 
@@ -26,12 +28,13 @@ function statusOfNumber(value: number): JobStatus {
 
 /**
  * What a cell of a status column says. A date in it is the day the line was done; what is done in part is held, for nobody knows what is
- * left of it; words that are not known leave the line open.
+ * left of it, but by our own words (`3 of 5 planned`) the pieces tell; words that are not known leave the line open.
  */
 export function jobStatus(cell: SheetCell): JobStatus {
   if (typeof cell === 'number') return statusOfNumber(cell);
   const text = nameOfCell(cell);
   if (DONE.test(text) || DATE.test(text)) return 'done';
   if (PLANNED.test(text)) return 'planned';
+  if (REST_OPEN.test(text)) return 'open';
   return HELD.test(text) || PARTLY.test(text) ? 'held' : 'open';
 }
