@@ -63,7 +63,7 @@ export function EntryView({ workbook, scanned }: ViewProps) {
   );
   const piece = usePiece(workbook, load);
   useScannedTag(scanned, piece.find);
-  const { refusal: statusRefusal, inWork } = usePieceStatus(workbook, state, piece, onEntered);
+  const { refusal: statusRefusal, inWork } = usePieceStatus(workbook, state, piece, onEntered, read?.reading);
   const { rows, last, failure } = state;
   const open = rows.filter(row => !isFilled(row) && !row.problem).length;
   const report = read && crimpReport(read.reading, ({ problem }) => problem);
