@@ -16,7 +16,7 @@ import type { LengthUnit } from '../../core/units/lengthUnit';
 import { lotsText } from '../pieces/cardPieces';
 import { cardParts, type CardPart } from './cardParts';
 import { CARD_STYLE } from './cardStyle';
-import { dueText } from './dueText';
+import { dueText } from '../jobs/dueText';
 import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
 import { clockPicture } from '../print/clockPicture';
 import { Markup, markup, printPage } from '../print/markup';

@@ -25,7 +25,7 @@ import { textLines } from '../print/textLines';
 import { lotsText } from '../pieces/cardPieces';
 import { cardParts, type CardPart } from './cardParts';
 import { clockPicture } from '../print/clockPicture';
-import { dueText } from './dueText';
+import { dueText } from '../jobs/dueText';
 import { TWIST_CONVENTION, twistText } from '../print/twistAngle';
 
 const COLUMNS = 11;

@@ -71,7 +71,7 @@ function noteOf(reel: PlannedReel, { cuts, first }: CutGroup, settings: CutSetti
   const square = first === 0 && reel.squaring.gt(0) ? `square off ${lengthText(reel.squaring, unit)} first` : '';
   const old = first === 0 && reel.isTooOld ? 'OLDER THAN THE LIMIT: do not use without a check by a qualified person' : '';
   const isLast = first + cuts.length === reel.cuts.length;
-  const last = isLast ? (reel.isKept ? 'the rest goes back into the rack' : 'the rest is scrap') : '';
+  const last = isLast ? (reel.isKept ? 'rest back into the rack' : 'rest is scrap') : '';
   return [old, square, last && reel.left.gt(0) ? last : '', cuts[0]!.line.note ?? ''].filter(Boolean).join('; ');
 }
 
@@ -129,8 +129,16 @@ function hoseStarts(reels: readonly PlannedReel[], firstRow: number): readonly n
   return starts;
 }
 
-const WIDTHS = [36, 32, 86, 58, 52, 54, 66, 36, 100, 88, 62, 112] as const;
+const WIDTHS = [36, 32, 86, 52, 52, 54, 66, 36, 120, 84, 56, 124] as const;
 const MARGIN = 28;
+/** Font, height of a line and mean width of a letter in the rows, in points: small rows make a long list a short stack of paper. */
+const [FONT, ROW, LETTER] = [10, 13, 5.2] as const;
+/** Columns whose words may need more than one line. */
+const WORDY = [2, 3, 4, 8, 9, 11] as const;
+
+/** Height at which nothing of a row is cut off. */
+const heightOf = (cells: readonly WrittenCell[]): number =>
+  ROW * Math.max(1, ...WORDY.map(column => Math.ceil((String(cells[column]).length * LETTER) / (WIDTHS[column] - 4))));
 
 /**
  * A new sheet with a row for equal cuts of a line (`4 × 570`), in cutting order, reel by reel.
@@ -176,8 +184,13 @@ export function cutListSheet(
     .values(headingRow, 0, [headings(settings), ...rows])
     .style(headingRow, 0, 1, columns, { bold: true, fill: HEAD_FILL, wrap: true })
     .style(headingRow, 0, rows.length + 1, columns, { border: 'all' })
+    .style(headingRow + 1, 0, rows.length, columns, { fontSize: FONT, rowHeight: ROW, wrap: true })
     .style(headingRow + 1, 5, rows.length, 2, { bold: true })
     .widths(...WIDTHS);
+  rows.forEach((cells, index) => {
+    const rowHeight = heightOf(cells);
+    if (rowHeight > ROW) writer.style(headingRow + 1 + index, 0, 1, 1, { rowHeight });
+  });
   let first = headingRow + 1;
   reels.forEach((reel, index) => {
     const height = groupsOf(reel).length;
@@ -189,6 +202,6 @@ export function cutListSheet(
   // A host that scales a sheet to the page's width leaves out breaks of its own.
   const size = settings.pagePerHose
     ? { breaksBefore: hoseStarts(reels, headingRow + 2), scale: fittingScale(WIDTHS, 'portrait', MARGIN), margin: MARGIN }
-    : { fitWidth: true };
+    : { fitWidth: true, margin: MARGIN };
   return writer.page({ orientation: 'portrait', printArea, titleRows, ...size }).done();
 }

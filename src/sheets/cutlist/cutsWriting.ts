@@ -56,7 +56,10 @@ export async function cutsWriting(
   const status = jobStatusChanges(made.after, read);
   const own = status.left.map(({ row }) => row);
   const left = own.length > 0 && `The status of ${rowsText(own)} says something else and was left.`;
-  const piecesTold = [made.writing.told, status.writing?.told, left].filter(Boolean).join(' ');
+  const ticks = status.ticks.map(
+    ({ heading, from }) => `Column ${heading} is for ticks: a line gets its tick there when all its pieces are ${from}.`,
+  );
+  const piecesTold = [made.writing.told, status.writing?.told, left, ...ticks].filter(Boolean).join(' ');
   return {
     cutList,
     rackAfter,

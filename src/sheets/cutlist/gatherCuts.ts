@@ -10,7 +10,7 @@ import { isTooOld } from '../rack/hoseAge';
 import { newestRack } from '../rack/newestRack';
 import { rackIn, type RackRow } from '../rack/rackRow';
 import { reelLengths } from '../rack/reelLengths';
-import { linesStillToPlan, type StillToPlan } from '../pieces/linesStillToPlan';
+import { linesStillToPlan, type LinesStillToPlan, type StillToPlan } from '../pieces/linesStillToPlan';
 import { readPieces, type Pieces } from '../pieces/readPieces';
 import { successorsToCut, type WaitingCuts } from '../pieces/successorsToCut';
 import type { RowProblem } from '../table/rowProblem';
@@ -35,6 +35,8 @@ export interface Gathered {
   readonly read: Jobs;
   /** What was taken and left out of the job sheet; lines that the bench cannot cut are among those left out. */
   readonly report: ReadReport;
+  /** Rows left out for pieces of a line that looks the same: see `linesStillToPlan`. */
+  readonly lookAlike: LinesStillToPlan['lookAlike'];
   readonly rackSheet: string;
   readonly rack: Rack;
   /** Hose of the rack beyond the age limit that is left out. */
@@ -126,6 +128,7 @@ export async function gatherCuts(
   return {
     read,
     report: reportOf(read, cut, still.leftOut),
+    lookAlike: still.lookAlike,
     rackSheet,
     rack,
     pieces,

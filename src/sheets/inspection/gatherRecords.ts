@@ -23,6 +23,7 @@ import { today } from '../table/today';
 import type { InspectionRecord, Pressure, RecordCrimp, RecordFields } from './inspectionRecord';
 import { ratedPressure } from './ratedPressure';
 import { recordGauges, type RecordGauges } from './recordGauges';
+import { instrumentsOf, type Instrument } from './recordProof';
 import { crimpsOfCard, crimpsOfRows, dateText } from './recordCrimps';
 
 /** What the user says about where things are. */
@@ -116,6 +117,7 @@ interface Ground {
   /** The piece of a row, where the readings stand on the sheet Pieces. */
   readonly pieceOf: (row: CrimpRow) => Piece | undefined;
   readonly gaugesOf: (pieces: readonly Piece[]) => RecordGauges;
+  readonly instrumentsOf: (pieces: readonly Piece[]) => readonly Instrument[];
 }
 
 function pressureOf(rows: readonly CrimpRow[], card: BenchCard | undefined, { catalogue }: Ground): Pressure | undefined {
@@ -162,6 +164,7 @@ function recordOf(all: readonly CrimpRow[], card: BenchCard | undefined, ground:
     pieces,
     scrapped,
     gauges: gauges.facts,
+    instruments: ground.instrumentsOf(pieces),
     problems: [...(card?.problems ?? []), ...(card?.notes ?? []), ...gauges.notes],
   };
 }
@@ -237,7 +240,13 @@ export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): P
   const byRow = new Map((onPieces ? pieces!.pieces : []).map(piece => [piece.row, piece]));
   const day = wishes.today ?? today();
   const gaugesOf = (of: readonly Piece[]) => recordGauges(gauges?.gauges, of, wishes.fields, day);
-  const ground: Ground = { catalogue, uncertainty, pieceOf: ({ row }) => byRow.get(row), gaugesOf };
+  const ground: Ground = {
+    catalogue,
+    uncertainty,
+    pieceOf: ({ row }) => byRow.get(row),
+    gaugesOf,
+    instrumentsOf: of => instrumentsOf(gauges?.gauges, of),
+  };
   const records = joined(reading?.rows ?? [], cardsOf(jobs, wishes), here !== undefined, ground);
   if (records.length === 0 || (!here && jobs.length === 0)) throw new NothingToRecord(sheet);
   return {

@@ -2,6 +2,7 @@ import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { Piece } from '../pieces/piece';
+import type { Instrument } from './recordProof';
 
 /** One crimp of a record; what is not known is undefined or "" and is left as a line to write on. Diameters in `unit`. */
 export interface RecordCrimp {
@@ -56,6 +57,8 @@ export interface InspectionRecord {
   readonly scrapped?: readonly string[];
   /** What was measured with: each gauge with its resolution and when its check is due. */
   readonly gauges?: readonly string[];
+  /** The calipers and gauges that the pieces name. */
+  readonly instruments?: readonly Instrument[];
   readonly problems: readonly string[];
 }
 

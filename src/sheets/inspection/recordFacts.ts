@@ -2,6 +2,7 @@ import { READ_PLACES } from '../../core/units/decimalPlaces';
 import type { Decimal } from '../../core/units/decimal';
 import { smallText } from '../table/smallText';
 import { typedProofFactor } from '../table/typedFields';
+import { fieldsOf, proofOfPieces } from './recordProof';
 import type { InspectionRecord, Pressure, RecordCrimp, RecordFields, RecordOptions } from './inspectionRecord';
 
 /** Cautions printed on every record. */
@@ -47,7 +48,8 @@ export function decisionRule({ fields }: RecordOptions, { unit }: InspectionReco
 }
 
 /** What was made, of what, by whom, on what, measured with what. */
-export function workFacts(record: InspectionRecord, { fields, handle }: RecordOptions): readonly Fact[] {
+export function workFacts(record: InspectionRecord, { fields: typed, handle }: RecordOptions): readonly Fact[] {
+  const fields = fieldsOf(record, typed);
   const uncertainty = fields.uncertainty.trim();
   return [
     { label: 'Workshop', value: fields.workshop },
@@ -84,12 +86,19 @@ export function proofPressure({ workingPressure }: InspectionRecord, { factor }:
 const pressureText = (pressure: Pressure | undefined) => (pressure ? `${pressure.value} ${pressure.unit}` : '');
 
 /** The proof test; leak, slip and twist stand apart. */
-export function proofFacts(record: InspectionRecord, { fields }: RecordOptions): readonly Fact[] {
+export function proofFacts(record: InspectionRecord, { fields: typed }: RecordOptions): readonly Fact[] {
+  const fields = fieldsOf(record, typed);
   const { factor, rule } = fields;
+  const { asked, reached } = proofOfPieces(record, record.pieces ?? []);
+  const byRule = pressureText(proofPressure(record, fields));
+  // What the pieces were asked to reach need not be what the rule says today: then it is not said to be by that rule.
+  const isByRule = asked === '' || asked === byRule;
+  const ruleText = factor.trim() && `${factor.trim()} × working pressure${rule.trim() && `, ${rule.trim()}`}`;
   return [
     { label: 'Working pressure', value: pressureText(record.workingPressure) },
-    { label: 'Proof pressure', value: pressureText(proofPressure(record, fields)) },
-    { label: 'Rule', value: factor.trim() && `${factor.trim()} × working pressure${rule.trim() && `, ${rule.trim()}`}` },
+    { label: 'Proof pressure', value: asked || byRule },
+    { label: 'Rule', value: isByRule ? ruleText : 'as the pieces were planned' },
+    { label: 'Pressure reached', value: reached },
     { label: 'Medium', value: fields.medium },
     { label: 'Gauge', value: fields.gauge },
     { label: 'Gauge calibrated', value: fields.gaugeChecked },

@@ -28,14 +28,14 @@ import { recordResult } from './recordResult';
 const PAIRS = 3;
 const PAIR_COLUMNS = 4;
 const COLUMNS = PAIRS * PAIR_COLUMNS;
-const ACROSS = 120;
+const ACROSS = 150;
 const ROW_POINTS = 15;
 const FACT_POINTS = 20;
 /** Width of a column that nobody set. */
 const USUAL_WIDTH = 64;
 const MARGIN = 34;
 /** Widths before the readings, of one reading, and after them. */
-const [BEFORE, READING, AFTER] = [[44, 34, 92, 48, 48], 52, [56, 52, 92, 50, 88]] as const;
+const [BEFORE, READING, AFTER] = [[60, 34, 150, 48, 48], 52, [56, 52, 92, 50, 88]] as const;
 
 const widthsFor = (readings: number): readonly number[] => [
   ...BEFORE,
@@ -117,7 +117,7 @@ function dress(writer: SheetWriter, rows: readonly RecordRow[], columns: number)
     if (kind === 'title') writer.style(row, 0, 1, columns, { bold: true, fontSize: 13, rowHeight: 22, border: 'bottom' });
     if (kind === 'stop') writer.style(row, 0, 1, columns, { bold: true, fill: STOP_FILL });
     if (kind === 'heading') writer.style(row, 0, 1, columns, { bold: true, fill: BAND_FILL, border: 'all' });
-    if (kind === 'crimp') writer.style(row, 0, 1, columns, { border: 'all', rowHeight: FACT_POINTS });
+    if (kind === 'crimp') writer.style(row, 0, 1, columns, { border: 'all', rowHeight: FACT_POINTS + 4, wrap: true });
     if (kind === 'sign') writer.style(row, 0, 1, columns, { border: 'bottom', rowHeight: 42 });
     if (kind !== 'facts') return;
     writer.style(row, 0, 1, columns, { rowHeight: FACT_POINTS });

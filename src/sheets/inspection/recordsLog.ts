@@ -9,6 +9,7 @@ import type { WrittenCell } from '../print/sheetWriter';
 import type { Piece } from '../pieces/piece';
 import type { InspectionRecord, RecordCrimp, RecordOptions } from './inspectionRecord';
 import { proofPressure, readingCount } from './recordFacts';
+import { fieldsOf } from './recordProof';
 
 export const RECORDS_SHEET = 'Inspection records';
 
@@ -44,6 +45,12 @@ const column = (heading: string, width: number, cell: RecordColumn['cell'], form
 const lengthCell = (piece: Piece | undefined): WrittenCell =>
   piece?.finished ? `${piece.finished.value} ${piece.finished.unit.symbol}` : '';
 
+/** What is said of the crimp's own piece, else what is typed for all. */
+const own = ({ record, crimp, options: { fields } }: Row) => {
+  const piece = pieceOf(record, crimp);
+  return fieldsOf(record, fields, piece ? [piece] : []);
+};
+
 /** The columns of the sheet, with one for each of so many readings. */
 const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('Date', 70, ({ options }) => date(options.today), DATE),
@@ -63,12 +70,8 @@ const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('Machine', 110, ({ crimp, options }) => crimp.machine || options.fields.machine),
   column('Die set', 50, ({ crimp, options }) => options.fields.dieSet || crimp.die),
   column('Dial', 44, ({ crimp }) => (crimp.dial === '' ? '' : Number(crimp.dial))),
-  column(
-    'Caliper',
-    80,
-    ({ record, crimp, options }) => options.fields.caliper || (pieceOf(record, crimp)?.gauges.join('; ') ?? ''),
-  ),
-  column('Caliper calibrated', 76, ({ options }) => date(options.fields.caliperChecked), DATE),
+  column('Caliper', 80, row => own(row).caliper),
+  column('Caliper calibrated', 76, row => date(own(row).caliperChecked), DATE),
   column('Unit', 34, ({ record }) => record.unit),
   ...Array.from({ length: readings }, (_, index) =>
     column(`Reading ${index + 1}`, 56, ({ crimp }) => number(crimp.readings[index])),
@@ -90,13 +93,13 @@ const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('Use by', 60, ({ record, crimp }) => pieceOf(record, crimp)?.useBy ?? ''),
   column('Rule from', 110, ({ options }) => options.fields.rule),
   column('Medium', 70, ({ options }) => options.fields.medium),
-  column('Gauge', 70, ({ options }) => options.fields.gauge),
-  column('Gauge calibrated', 76, ({ options }) => date(options.fields.gaugeChecked), DATE),
-  column('Held for', 60, ({ options }) => options.fields.hold),
+  column('Gauge', 70, row => own(row).gauge),
+  column('Gauge calibrated', 76, row => date(own(row).gaugeChecked), DATE),
+  column('Held for', 60, row => own(row).hold),
   column('Leak', 50, ({ options }) => options.result.leak),
   column('Slip', 50, ({ options }) => options.result.slip),
   column('Twist', 50, ({ options }) => options.result.twist),
-  column('Tested by', 80, ({ options }) => options.fields.tester),
+  column('Tested by', 80, row => own(row).tester),
   column('Catalogue', 160, ({ options }) => options.handle),
   column('From', 120, ({ options }) => options.source),
 ];

@@ -26,7 +26,7 @@ function statusOfNumber(value: number): JobStatus {
 
 /**
  * What a cell of a status column says. A date in it is the day the line was done; what is done in part is held, for nobody knows what is
- * left of it; words that are not known leave the line open.
+ * left of it; words that are not known leave the line open, and so does `planned: 3 of 5`, of which the sheet Pieces tells the rest.
  */
 export function jobStatus(cell: SheetCell): JobStatus {
   if (typeof cell === 'number') return statusOfNumber(cell);

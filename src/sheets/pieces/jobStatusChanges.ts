@@ -1,3 +1,4 @@
+import { nameOfCell, type SheetCell } from '../../cells/sheetCell';
 import { addressOf } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import type { JobLine } from '../jobs/jobLine';
@@ -7,6 +8,7 @@ import type { Writing } from '../print/writing';
 import type { Piece, PieceStatus } from './piece';
 import { piecesOfLine } from './piecesOfLine';
 import { statusOfPiece, statusRank } from './pieceStatus';
+import { isTickDue, isUnticked, tickColumn, type TickColumn } from './tickColumn';
 
 /** Words that the status of a line is written with; a cell that holds another word is left alone. */
 const OURS = /^(?:planned|cut|crimped|tested|done)(?:: \d+ of \d+)?$|^scrapped$/i;
@@ -32,14 +34,35 @@ export interface JobStatusChanges {
   readonly left: readonly { readonly row: number; readonly text: string }[];
   /** Tables without a column for it: one can be added. */
   readonly without: readonly JobTable[];
+  /** Columns that get a tick when all pieces are so far, and no words. */
+  readonly ticks: readonly TickColumn[];
 }
 
 const tableOf = (tables: readonly JobTable[], { row }: JobLine) =>
   tables.find(({ table: { block } }) => row - 1 > block.row && row - 1 < block.row + block.rows) ??
   tables.find(({ table: { below } }) => below.includes(row - 1));
 
+/** What is to be written into a line's cell; undefined where it stays, `left` where it says something of its own. */
+function wanted(
+  old: SheetCell,
+  isFormula: boolean,
+  status: string,
+  tick: { readonly of: TickColumn; readonly isDue: boolean } | undefined,
+): { readonly value: string | number | boolean } | 'left' | undefined {
+  const text = nameOfCell(old);
+  if (tick) {
+    if (!tick.isDue || jobStatus(old) === 'done') return undefined;
+    return !isFormula && isUnticked(old) ? { value: tick.of.tick } : 'left';
+  }
+  if (text.toLowerCase() === status) return undefined;
+  if (isFormula || typeof old === 'object' || (text !== '' && !OURS.test(text)))
+    return jobStatus(old) === 'done' ? undefined : 'left';
+  return { value: status };
+}
+
 /**
- * Brings the job sheet's own status column up to the pieces. Only blank cells and words of ours are written: `hold`, `rush` or a formula
+ * Brings the job sheet's own status column up to the pieces. A column for ticks, like `Cut`, gets its tick once all pieces of a line are
+ * so far, and never a word. Only blank cells and words of ours are written: `hold`, `rush` or a formula
  * stay and are told.
  */
 export function jobStatusChanges(
@@ -49,6 +72,7 @@ export function jobStatusChanges(
   const changes: Change[] = [];
   const undo: Change[] = [];
   const left: { row: number; text: string }[] = [];
+  const tickColumns = new Map(tables.map(table => [table, tickColumn(table)]));
   for (const line of lines) {
     const found = tableOf(tables, line);
     const column = found?.columns.status;
@@ -57,15 +81,13 @@ export function jobStatusChanges(
     const { cells } = found.reader;
     const row = line.row - 1;
     const old = cells.value(row, column);
-    const text = typeof old === 'object' ? old.error : String(old);
-    if (text.toLowerCase() === status) continue;
-    if (cells.formula(row, column) !== '' || (text.trim() !== '' && !OURS.test(text.trim()))) {
-      if (jobStatus(old) !== 'done') left.push({ row: line.row, text });
-      continue;
-    }
+    const of = tickColumns.get(found);
+    const next = wanted(old, cells.formula(row, column) !== '', status, of && { of, isDue: isTickDue(pieces, line, of) });
+    if (next === 'left') left.push({ row: line.row, text: typeof old === 'object' ? old.error : String(old) });
+    if (next === undefined || next === 'left') continue;
     const where = { sheet: line.sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) };
-    changes.push({ kind: 'values', at: where, values: [[status]] });
-    undo.push({ kind: 'values', at: where, values: [[text]] });
+    changes.push({ kind: 'values', at: where, values: [[next.value]] });
+    undo.push({ kind: 'values', at: where, values: [[typeof old === 'object' ? old.error : old]] });
   }
   const count = changes.length;
   const told = `Status of ${count} ${count === 1 ? 'line' : 'lines'} brought up to date.`;
@@ -73,6 +95,7 @@ export function jobStatusChanges(
     writing: count > 0 ? { changes, undo, told } : undefined,
     left,
     without: tables.filter(({ columns }) => columns.status === undefined),
+    ticks: [...tickColumns.values()].filter(each => each !== undefined),
   };
 }
 

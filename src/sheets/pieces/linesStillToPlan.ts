@@ -18,6 +18,8 @@ export interface StillToPlan {
 export interface LinesStillToPlan {
   readonly lines: readonly StillToPlan[];
   readonly leftOut: readonly LeftOutRow[];
+  /** Rows among those left out that have neither order nor assembly number: a new week's line may only look like an old one. */
+  readonly lookAlike: readonly (LeftOutRow & { readonly reason: 'planned' | 'done' })[];
 }
 
 /** What the status says of a line some of whose pieces are in work: without them nobody knows what is left of it. */
@@ -36,6 +38,13 @@ export function linesStillToPlan(
 ): LinesStillToPlan {
   const still: StillToPlan[] = [];
   const leftOut: LeftOutRow[] = [];
+  const lookAlike: { row: number; reason: 'planned' | 'done'; sentence: string }[] = [];
+  const leave = (line: JobLine, reason: 'planned' | 'done', sentence: string) => {
+    const isVague = line.order === '' && line.assembly === '';
+    const row = { row: line.row, reason, sentence: isVague ? `${sentence}, known by line, label and hose only` : sentence };
+    leftOut.push(row);
+    if (isVague) lookAlike.push(row);
+  };
   for (const line of lines) {
     const { good, open } = piecesOfLine(pieces, line);
     const planned = good.filter(piece => statusOfPiece(piece) === 'planned').length;
@@ -48,9 +57,9 @@ export function linesStillToPlan(
       });
     } else if (good.length === 0) still.push({ line, quantity: quantityOf(line), isMore: false, isAgain: false });
     else if (open + again > 0) still.push({ line, quantity: open + again, isMore: again === 0, isAgain: false });
-    else if (planned > 0) leftOut.push({ row: line.row, reason: 'planned', sentence: `${count(planned)} on sheet Pieces` });
+    else if (planned > 0) leave(line, 'planned', `${count(planned)} on sheet Pieces`);
     else if (take.has('done')) still.push({ line, quantity: quantityOf(line), isMore: true, isAgain: true });
-    else leftOut.push({ row: line.row, reason: 'done', sentence: `${count(good.length)} in work or done on sheet Pieces` });
+    else leave(line, 'done', `${count(good.length)} in work or done on sheet Pieces`);
   }
-  return { lines: still, leftOut };
+  return { lines: still, leftOut, lookAlike };
 }

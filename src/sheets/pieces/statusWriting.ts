@@ -1,4 +1,5 @@
 import type { Change, Workbook } from '../../workbook/workbook';
+import type { CatalogueRead } from '../jobs/readJobs';
 import type { Writing } from '../print/writing';
 import { changePiece, trace } from './changePiece';
 import { jobsOfPieces } from './jobsOfPieces';
@@ -14,8 +15,9 @@ import { assemblyOf, scrapPiece, successorOf, type Scrapping } from './scrapPiec
 export async function jobSheetChanges(
   workbook: Workbook,
   pieces: readonly Piece[],
+  read?: CatalogueRead,
 ): Promise<{ readonly changes: readonly Change[]; readonly undo: readonly Change[] }> {
-  const all = (await jobsOfPieces(workbook)).flatMap(jobs => jobStatusChanges(pieces, jobs).writing ?? []);
+  const all = (await jobsOfPieces(workbook, read)).flatMap(jobs => jobStatusChanges(pieces, jobs).writing ?? []);
   return { changes: all.flatMap(({ changes }) => changes), undo: all.flatMap(({ undo }) => undo) };
 }
 
@@ -23,12 +25,14 @@ export async function jobSheetChanges(
  * Brings the status of the pieces up to what their rows are filled with, and that of the job sheets up to the pieces.
  * @param now `2026-10-05 07:12`
  * @param traced what was written over in a row: it goes into the note of the piece there
+ * @param read the catalogue, where it was read already
  * @returns undefined where all fit
  */
 export async function statusWriting(
   workbook: Workbook,
   now: string,
   traced: { readonly row: number; readonly replaced: readonly string[] } = { row: 0, replaced: [] },
+  read?: CatalogueRead,
 ): Promise<Writing | undefined> {
   const pieces = await readPieces(workbook);
   if (!pieces) return undefined;
@@ -36,6 +40,7 @@ export async function statusWriting(
   const jobs = await jobSheetChanges(
     workbook,
     pieces.pieces.map(piece => ({ ...piece, status: statusOfPiece(piece) })),
+    read,
   );
   const written = traced.replaced.length > 0 ? pieces.pieces.find(({ row }) => row === traced.row) : undefined;
   const note = written && changePiece(pieces, written, { note: trace(written.note, traced.replaced, now) }, now);

@@ -21,9 +21,20 @@ const POINTS_PER_MM = 72 / 25.4;
 /** Mean width of a letter as a share of the font size, of the widest font of the page. */
 const LETTER = 0.7;
 
+/** Font of the last two lines as a share of the label's. */
+const SMALL = 0.8;
+
+/** The last lines of a label: where it came from, and when. */
+function smallLines({ lot, place, made, day }: OffcutLabel): readonly [from: string, days: string] {
+  const from = [lot && `lot ${lot}`, place && `from ${place}`].filter(Boolean).join(' · ');
+  return [from, [made && `made ${made}`, `cut ${day}`].filter(Boolean).join(' · ')];
+}
+
 /** A font with which every line fits the label; long names make it smaller. */
-function fontSize({ hose, length, lot, place }: OffcutLabel, { label: [width, height] }: LabelSheet): number {
-  const longest = Math.max(hose.length * 1.1, length.length * 1.4, lot.length + 4, place.length + 5, 22);
+function fontSize(label: OffcutLabel, { label: [width, height] }: LabelSheet): number {
+  const { hose, length } = label;
+  const small = smallLines(label).map(line => line.length * SMALL);
+  const longest = Math.max(hose.length * 1.1, length.length * 1.4, ...small);
   const byWidth = ((width - 6) * POINTS_PER_MM) / (longest * LETTER);
   return Math.max(SMALLEST, Math.min(LARGEST, byWidth, (height * POINTS_PER_MM) / LINES));
 }
@@ -40,15 +51,15 @@ body { margin: 0; color: #000; background: #fff; font-family: system-ui, "Segoe 
 .offcut p { margin: 0; }
 .hose { font-weight: 700; }
 .length { font-size: 1.4em; font-weight: 700; }
+.small { font-size: ${SMALL}em; }
 @media screen { body { background: #e8e8e8; } .sheet { background: #fff; margin: 4mm auto; } .offcut { outline: 1px dashed #999; } }
 `;
 }
 
 function labelMarkup(label: OffcutLabel, sheet: LabelSheet, x: number, y: number): Markup {
-  const { hose, length, lot, place, made, day } = label;
-  const from = [lot && `lot ${lot}`, place && `from ${place}`].filter(Boolean).join(' · ');
-  const days = [made && `made ${made}`, `cut ${day}`].filter(Boolean).join(' · ');
-  return markup`<div class="offcut" style="left:${x}mm;top:${y}mm;font-size:${fontSize(label, sheet).toFixed(2)}pt"><p class="hose">${hose}</p><p class="length">${length}</p><p>${from}</p><p>${days}</p></div>`;
+  const { hose, length } = label;
+  const [from, days] = smallLines(label);
+  return markup`<div class="offcut" style="left:${x}mm;top:${y}mm;font-size:${fontSize(label, sheet).toFixed(2)}pt"><p class="hose">${hose}</p><p class="length">${length}</p><p class="small">${from}</p><p class="small">${days}</p></div>`;
 }
 
 /**

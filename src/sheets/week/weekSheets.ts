@@ -7,7 +7,7 @@ import type { PickList } from './pickList';
 import { reelText } from './pickReels';
 import { orderSentence } from './weekText';
 
-const ORDER_HEADINGS = ['Step', 'Machine', 'Die', 'Dial', 'Line', 'Label', 'Hose', 'Ends', 'Quantity', 'Note'];
+const ORDER_HEADINGS = ['Step', 'Machine', 'Die', 'Dial', 'Line', 'Label', 'Hose', 'Ends', 'Quantity', 'Due', 'Note'];
 const HEADING_ROW = 3;
 
 /** The order of work as a new sheet. */
@@ -23,19 +23,21 @@ export function orderSheet(sheet: string, order: OrderOfWork, source: string): r
       line.hose,
       ends.join(' + '),
       line.quantity,
+      line.due ?? '',
       oneDial ?? '',
     ]),
   );
   const unknown = order.unknown.map(({ line }) => line).join(', ');
   return new SheetWriter(sheet)
-    .widths(34, 110, 50, 44, 50, 130, 110, 44, 56, 260)
+    .widths(34, 110, 50, 44, 50, 130, 110, 44, 56, 70, 260)
     .values(0, 0, [['Order of work'], [orderSentence(order)], [source]])
     .style(0, 0, 1, 1, { bold: true, fontSize: 14 })
     .format(HEADING_ROW + 1, 1, rows.length, 2, '@')
     .format(HEADING_ROW + 1, 4, rows.length, 4, '@')
     .values(HEADING_ROW, 0, [ORDER_HEADINGS, ...rows])
     .style(HEADING_ROW, 0, 1, ORDER_HEADINGS.length, { bold: true, border: 'bottom' })
-    .style(HEADING_ROW + 1, 9, rows.length, 1, { wrap: true })
+    .format(HEADING_ROW + 1, 9, rows.length, 1, '@')
+    .style(HEADING_ROW + 1, 10, rows.length, 1, { wrap: true })
     .values(HEADING_ROW + 2 + rows.length, 0, [...(unknown ? [[`No die known: line ${unknown}`]] : []), [BENCH_CAUTIONS[1]]])
     .page({ orientation: 'landscape', titleRows: `${HEADING_ROW + 1}:${HEADING_ROW + 1}`, fitWidth: true })
     .done();

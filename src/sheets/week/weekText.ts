@@ -20,5 +20,5 @@ export const settingText = ({ die, dial }: WorkGroup): string => `Die ${die}, ${
 export function itemText({ line, ends }: WorkItem): string {
   const which = ends.length === 2 ? 'both ends' : line.ends.length === 1 ? 'one end' : `end ${ends[0]}`;
   const name = line.line.startsWith('row ') ? line.line.replace('row', 'Row') : `Line ${line.line}`;
-  return `${name}${line.label ? `: ${line.label}` : ''}, ${which}, ${line.quantity} off`;
+  return `${name}${line.label ? `: ${line.label}` : ''}, ${which}, ${line.quantity} off${line.due ? `, due ${line.due}` : ''}`;
 }

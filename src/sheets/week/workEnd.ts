@@ -17,6 +17,8 @@ export interface WorkLine {
   readonly label: string;
   readonly hose: string;
   readonly quantity: number;
+  /** `2026-10-09`, or as its cell has it; "" where the sheet does not say. */
+  readonly due?: string;
   /** Crimper; lines of another one are ordered apart. "" = none named. */
   readonly machine: string;
   /** Ends to be crimped: none for plain hose. */

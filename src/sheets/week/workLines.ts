@@ -2,6 +2,7 @@ import { Decimal } from '../../core/units/decimal';
 import { lengthUnitOf, type LengthUnit } from '../../core/units/lengthUnit';
 import type { CrimpEnd } from '../jobs/benchCard';
 import { crimpEndOf } from '../jobs/crimpEndOf';
+import { dueText } from '../jobs/dueText';
 import { isReady, quantityOf, type JobLine } from '../jobs/jobLine';
 import type { Jobs } from '../jobs/readJobs';
 import type { WorkEnd, WorkLine } from './workEnd';
@@ -47,6 +48,7 @@ export function workLines(
         label: line.label,
         hose: line.hose,
         quantity: quantityOf(line),
+        due: dueText(line.due),
         machine: crimper,
         ends: ends.filter(({ isPlain }) => !isPlain).map(workEnd),
       };

@@ -2,7 +2,7 @@ import { FluentProvider, makeStyles, tokens } from '@fluentui/react-components';
 import { useCallback, useState } from 'react';
 import { KeptViews } from '../controls/KeptViews';
 import { TabRow } from '../controls/TabRow';
-import type { ViewProps } from '../controls/viewProps';
+import type { ScannedTag, ViewProps } from '../controls/viewProps';
 import { hostServices } from './hostServices';
 import { goTo, shownAt, startOf } from './places';
 import { Strip } from './strip/Strip';
@@ -31,7 +31,10 @@ const useStyles = makeStyles({
   },
 });
 
-interface Props extends Omit<ViewProps, 'services' | 'goTo'> {
+/** Where a scanned tag leads. */
+const ENTRY = 'bench/entry';
+
+interface Props extends Pick<ViewProps, 'workbook' | 'functions'> {
   readonly wanted?: Wanted | undefined;
 }
 
@@ -50,7 +53,18 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
   const open = useCallback((place: string) => setPlaces(before => goTo(tabs, before, place)), []);
   // Another file in the same pane: what a view has found, or is still working at, belongs to the one before.
   const [shown, setShown] = useState({ workbook, count: 0 });
-  if (shown.workbook !== workbook) setShown({ workbook, count: shown.count + 1 });
+  const [scanned, setScanned] = useState<ScannedTag>();
+  if (shown.workbook !== workbook) {
+    setShown({ workbook, count: shown.count + 1 });
+    setScanned(undefined);
+  }
+  const scan = useCallback(
+    (text: string) => {
+      setScanned({ text });
+      open(ENTRY);
+    },
+    [open],
+  );
   const { tab, view } = shownAt(tabs, places);
   // In the try-out page the pane stands in a landmark of that page, and the sheet is what the page is about.
   const Frame = workbook.host === 'try-out' ? 'div' : 'main';
@@ -82,10 +96,11 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
               functions={functions}
               services={hostServices}
               goTo={open}
+              scanned={scanned}
             />
           </div>
         </div>
-        <Strip key={`strip ${shown.count}`} workbook={workbook} functions={functions} wanted={wanted} />
+        <Strip key={`strip ${shown.count}`} workbook={workbook} functions={functions} wanted={wanted} onScan={scan} />
       </Frame>
     </FluentProvider>
   );

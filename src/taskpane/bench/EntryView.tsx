@@ -30,6 +30,7 @@ import { PieceBar } from './PieceBar';
 import { useEntry, type WhenEntered } from './useEntry';
 import { usePiece } from './usePiece';
 import { usePieceStatus } from './usePieceStatus';
+import { useScannedTag } from './useScannedTag';
 import { VerdictCard } from './VerdictCard';
 
 const useStyles = makeStyles({
@@ -53,7 +54,7 @@ function proposalOf({ row, judgement: { next, verdict } }: EntryResult): DialPro
 }
 
 /** At the bench: one crimp after the other, typed by the caliper, judged at once, written to its row. */
-export function EntryView({ workbook }: ViewProps) {
+export function EntryView({ workbook, scanned }: ViewProps) {
   const styles = useStyles();
   const onEntered = useRef<WhenEntered>(() => {});
   const { state, dispatch, status, read, take, fields, setFields, setOperator, load, undo, undoRefusal } = useEntry(
@@ -61,7 +62,8 @@ export function EntryView({ workbook }: ViewProps) {
     (...of) => onEntered.current(...of),
   );
   const piece = usePiece(workbook, load);
-  const { refusal: statusRefusal, inWork } = usePieceStatus(workbook, state, piece, onEntered);
+  useScannedTag(scanned, piece.find);
+  const { refusal: statusRefusal, inWork } = usePieceStatus(workbook, state, piece, onEntered, read?.reading);
   const { rows, last, failure } = state;
   const open = rows.filter(row => !isFilled(row) && !row.problem).length;
   const report = read && crimpReport(read.reading, ({ problem }) => problem);

@@ -66,18 +66,22 @@ export function useEntry(workbook: Workbook, whenWritten: WhenEntered = () => {}
   const [undoRefusal, setUndoRefusal] = useState('');
   const [state, act] = useReducer(entryState, EMPTY_ENTRY);
   const isWriting = useRef(false);
+  // Two readings may overlap, as when a tag is scanned while the view opens: the one begun last counts.
+  const turn = useRef(0);
   const [, setCheck] = useStored('machineCheck', { machine: '' });
 
   const dispatch = useCallback((action: EntryAction) => act(action.type === 'enter' ? { ...action, moment: now() } : action), []);
 
   const readRows = useCallback(
     async (wishes: CrimpFields, taken: ReadonlySet<Takeable>, startRow?: number) => {
+      const own = ++turn.current;
       try {
         const [sheet, selection, remembered] = await Promise.all([
           readCrimpSheet(workbook),
           workbook.selection(),
           recallEntry(workbook),
         ]);
+        if (own !== turn.current) return;
         const options = readOptionsOf(wishes, taken);
         const reading = sheet?.own && crimpRowsOf(sheet, options);
         // A crimp of one reading is none to be measured.
@@ -88,7 +92,7 @@ export function useEntry(workbook: Workbook, whenWritten: WhenEntered = () => {}
         setRead(sheet && reading && { sheet, reading });
         setStatus({ kind: rows.length > 0 ? 'ready' : 'none' });
       } catch (error) {
-        setStatus({ kind: 'failed', reason: sentence(error) });
+        if (own === turn.current) setStatus({ kind: 'failed', reason: sentence(error) });
       }
     },
     [workbook],

@@ -1,5 +1,6 @@
 import { useEffect, useState, type MutableRefObject } from 'react';
 import type { EntryState } from '../../sheets/crimps/entry';
+import type { CatalogueRead } from '../../sheets/jobs/readJobs';
 import { PIECES_SHEET } from '../../sheets/pieces/readPieces';
 import { statusWriting } from '../../sheets/pieces/statusWriting';
 import { thisMoment } from '../../sheets/table/today';
@@ -11,6 +12,7 @@ const isPieces = (sheet: string | undefined) => sheet?.toLowerCase() === PIECES_
 
 /**
  * Keeps the status of pieces and job lines with the readings that are entered on the sheet Pieces, and shows the piece that is in work.
+ * @param read the catalogue that the crimps are judged by: it is not looked for again at each crimp
  * @returns why the status could not be written, "" where it was; and the piece whose readings are entered
  */
 export function usePieceStatus(
@@ -18,6 +20,7 @@ export function usePieceStatus(
   { rows, index }: EntryState,
   piece: ReturnType<typeof usePiece>,
   onEnteredRef: MutableRefObject<WhenEntered>,
+  read: CatalogueRead | undefined,
 ): { readonly refusal: string; readonly inWork: string } {
   const [refusal, setRefusal] = useState('');
   const row = rows[index];
@@ -34,7 +37,7 @@ export function usePieceStatus(
       const replaced = cells.flatMap(({ address, before }) =>
         before === '' ? [] : [`${address} ${typeof before === 'object' ? before.error : before}`],
       );
-      statusWriting(workbook, thisMoment(), { row: at, replaced })
+      statusWriting(workbook, thisMoment(), { row: at, replaced }, read)
         .then(writing => writing && workbook.write(writing.changes))
         .then(
           () => {

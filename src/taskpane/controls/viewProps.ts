@@ -19,6 +19,11 @@ export interface HostServices {
   readonly canDownload: () => boolean;
 }
 
+/** The text of a tag that was scanned or typed outside the view; a new object is a new scan. */
+export interface ScannedTag {
+  readonly text: string;
+}
+
 /** What every view is given. */
 export interface ViewProps {
   readonly workbook: Workbook;
@@ -27,6 +32,8 @@ export interface ViewProps {
   readonly services: HostServices;
   /** Opens another view by its place: `parts/load`. A place that the pane does not have changes nothing. */
   readonly goTo: (place: string) => void;
+  /** The last tag that was scanned in the strip of the pane: Entry shows its piece. */
+  readonly scanned?: ScannedTag | undefined;
 }
 
 /** One view of the pane; a view that two tabs show has one id, and is one view. */

@@ -21,6 +21,7 @@ import { HoseResult } from './HoseResult';
 import { OffcutLabels } from './OffcutLabels';
 import { RackNote } from './RackNote';
 import { WritingBar } from '../controls/WritingBar';
+import { LookAlikeNote } from './LookAlikeNote';
 import { WaitingNote } from './WaitingNote';
 import type { CutsOutcome, ReadyCuts } from './useCutPlans';
 
@@ -158,6 +159,7 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
           </MessageBarBody>
         </MessageBar>
       )}
+      <LookAlikeNote gathered={view.gathered} onAgain={onAgain} />
       <WaitingNote gathered={gathered} onLeave={leavesWaiting => onAgain({ ...wishes, leavesWaiting })} />
       {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
       {plans.some(plan => plan.reels.length > 0) && (

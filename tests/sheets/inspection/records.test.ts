@@ -90,6 +90,7 @@ describe('gathering', () => {
       'Uncertainty U (k = 2)',
       'Working pressure',
       'Proof pressure',
+      'Pressure reached',
       'Medium',
       'Gauge',
       'Gauge calibrated',

@@ -3,9 +3,12 @@ import { NO_CRIMP_FIELDS } from '../../../src/sheets/crimps/crimpFields';
 import { gatherRecords, refuseOverdue, type RecordWishes } from '../../../src/sheets/inspection/gatherRecords';
 import { FRESH_FIELDS, NOT_NOTED } from '../../../src/sheets/inspection/inspectionRecord';
 import { recordPage } from '../../../src/sheets/inspection/recordPage';
+import { proofFacts, workFacts } from '../../../src/sheets/inspection/recordFacts';
+import { recordGrowth } from '../../../src/sheets/inspection/recordsLog';
 import { recordResult } from '../../../src/sheets/inspection/recordResult';
 import { recordSheet } from '../../../src/sheets/inspection/recordSheet';
 import { fillPiece, typedOf, type PieceTyped } from '../../../src/sheets/pieces/fillPiece';
+import { rememberJobSheet } from '../../../src/sheets/pieces/jobsOfPieces';
 import { pieceBook } from '../../../src/sheets/pieces/pieceBook';
 import { readPieces } from '../../../src/sheets/pieces/readPieces';
 import { scrapPiece } from '../../../src/sheets/pieces/scrapPiece';
@@ -114,6 +117,51 @@ test('a record of pieces names lots, lengths against limits, pressure asked and 
   }
   const values = recordSheet('R', [record], options).flatMap(change => (change.kind === 'values' ? change.values.flat() : []));
   expect(values).toEqual(expect.arrayContaining(['IN SPEC: 1 piece, 2 crimps.', 'Released']));
+});
+
+test('the proof test is filled in from the pieces, for the paper and for the rows that are kept', async () => {
+  const workbook = await finished();
+  await rememberJobSheet(workbook, 'Jobs');
+  const { record } = await recordFor(workbook);
+  const typed = { ...FRESH_FIELDS, gauge: 'G1', hold: '30 s', caliper: 'C1', caliperChecked: '2020-01-01', medium: 'oil' };
+  const facts = Object.fromEntries(
+    [...workFacts(record, { ...options, fields: typed }), ...proofFacts(record, { ...options, fields: typed })].map(
+      ({ label, value }) => [label, value],
+    ),
+  );
+  expect(facts).toMatchObject({
+    Caliper: 'C3',
+    'Caliper calibrated': '2026-06-01',
+    'Proof pressure': '700 bar',
+    Rule: '2 × working pressure, ISO 6605:2017, 5.2',
+    'Pressure reached': '702 bar',
+    Gauge: 'G7',
+    'Gauge calibrated': '2026-06-01',
+    'Held for': '60 s',
+    'Tested by': 'Ilse',
+    // What no piece says is as it was typed.
+    Medium: 'oil',
+  });
+  const { appended } = await recordGrowth(workbook, [record], { ...options, fields: typed });
+  const values = appended!.changes.flatMap(change => (change.kind === 'values' ? change.values : []));
+  const at = (heading: string) => values[0]!.indexOf(heading);
+  const row = values.find(cells => cells[at('Piece')] === '41/3-1')!;
+  expect(['Caliper', 'Gauge', 'Held for', 'Tested at', 'Tested by'].map(heading => row[at(heading)])).toEqual([
+    'C3',
+    'G7',
+    '60 s',
+    702,
+    'Ilse',
+  ]);
+});
+
+test('with pieces that nobody tested the test stays to be written on, and what is typed counts', async () => {
+  const { record } = await recordFor(await finished({ testedAt: '', testedFor: '' }));
+  const said = (label: string, fields = FRESH_FIELDS) =>
+    proofFacts(record, { ...options, fields }).find(fact => fact.label === label)!.value;
+  expect(['Pressure reached', 'Gauge', 'Held for', 'Tested by'].map(label => said(label))).toEqual(['', '', '', '']);
+  expect(said('Held for', { ...FRESH_FIELDS, hold: '30 s' })).toBe('30 s');
+  expect(said('Tested by', { ...FRESH_FIELDS, tester: 'RM' })).toBe('RM');
 });
 
 test('a piece that is too long, or was tested too low, is rejected: no line to release it', async () => {

@@ -1,6 +1,7 @@
 import { Decimal } from '../../../src/core/units/decimal';
 import { pieceBook } from '../../../src/sheets/pieces/pieceBook';
 import { addStatusColumn, jobStatusChanges, lineStatus } from '../../../src/sheets/pieces/jobStatusChanges';
+import { linesStillToPlan } from '../../../src/sheets/pieces/linesStillToPlan';
 import { findPiece } from '../../../src/sheets/pieces/findPiece';
 import { pieceStatusChanges } from '../../../src/sheets/pieces/pieceStatusChanges';
 import { rejections, statusOfPiece } from '../../../src/sheets/pieces/pieceStatus';
@@ -154,6 +155,76 @@ describe('status', () => {
     await workbook.write(again.writing!.changes);
     expect((await workbook.used('Jobs'))!.values.slice(2).map(row => row[9])).toEqual(['Status', 'planned', 'planned']);
   });
+});
+
+/** The jobs with a column `Cut` in place of `Status`. */
+const ticked = (heading: string, ...cells: readonly (string | boolean)[]) =>
+  METRIC.map((row, index) => [...row.slice(0, -1), index === 0 ? heading : (cells[index - 1] ?? '')]);
+const ticksOf = async (workbook: Workbook) => {
+  const jobs = await jobsOf(workbook, 'mm');
+  const changes = jobStatusChanges((await piecesOf(workbook)).pieces, jobs);
+  await workbook.write(changes.writing?.changes ?? []);
+  const cells = (await workbook.used('Jobs'))!.values.slice(1).map(row => row[20]);
+  return { cells, left: changes.left, ticks: changes.ticks.map(({ heading, from }) => [heading, from]) };
+};
+
+describe('a column for ticks gets no words', () => {
+  test('Cut stays blank while pieces are planned, and gets its tick when all of a line are cut', async () => {
+    const workbook = await open(ticked('Cut'));
+    expect(await ticksOf(workbook)).toEqual({ cells: ['', '', ''], left: [], ticks: [['Cut', 'cut']] });
+    for (const nth of [1, 2, 3]) await type(workbook, `H3-117-${nth}`, { Status: 'cut' });
+    expect((await ticksOf(workbook)).cells).toEqual(['', '', '']);
+    await type(workbook, 'H3-117-4', { Status: 'crimped' });
+    expect((await ticksOf(workbook)).cells).toEqual(['✓', '', '']);
+  });
+
+  test('the tick is the one that the column uses; boxes are ticked as boxes; a word of its own stays', async () => {
+    for (const [heading, unticked, tick] of [
+      ['Cut', '', 'x'],
+      ['Status', '', 'x'],
+      ['Done', false, true],
+    ] as const) {
+      const workbook = await open(ticked(heading, unticked, tick, 'no'));
+      for (const nth of [1, 2, 3, 4]) await type(workbook, `H3-117-${nth}`, { Status: 'done' });
+      expect((await ticksOf(workbook)).cells).toEqual([tick, tick, 'no']);
+    }
+    const worded = await open(ticked('Crimped', 'by Ilse, not yet'));
+    for (const nth of [1, 2, 3, 4]) await type(worded, `H3-117-${nth}`, { Status: 'crimped' });
+    const { cells, left } = await ticksOf(worded);
+    expect(cells[0]).toBe('by Ilse, not yet');
+    expect(left).toEqual([{ row: 2, text: 'by Ilse, not yet' }]);
+  });
+
+  test('words of ours that stand there are kept up to date', async () => {
+    const workbook = await open(ticked('Made', 'planned'));
+    expect(await ticksOf(workbook)).toMatchObject({ cells: ['planned', 'planned', 'planned'], ticks: [] });
+  });
+});
+
+test('a line without order and assembly number that looks like an old one is left out and told; a tick makes it once more', async () => {
+  const workbook = await open(INCH, 'in', 3);
+  const { lines } = await jobsOf(workbook, 'in', 'Jobs', 3);
+  const { pieces } = await piecesOf(workbook);
+  const planned = linesStillToPlan(pieces, lines, new Set());
+  expect(planned.lines).toEqual([]);
+  expect(planned.lookAlike).toEqual([
+    { row: 4, reason: 'planned', sentence: '2 pieces on sheet Pieces, known by line, label and hose only' },
+    { row: 5, reason: 'planned', sentence: '5 pieces on sheet Pieces, known by line, label and hose only' },
+  ]);
+  const done = pieces.map(piece => ({ ...piece, status: 'done' as const }));
+  expect(linesStillToPlan(done, lines, new Set()).lookAlike.map(({ reason }) => reason)).toEqual(['done', 'done']);
+  const again = linesStillToPlan(done, lines, new Set(['done'] as const));
+  expect(again.lookAlike).toEqual([]);
+  expect(again.lines.map(({ quantity, isAgain }) => [quantity, isAgain])).toEqual([
+    [2, true],
+    [5, true],
+  ]);
+  // A line that has a number is known for sure.
+  const metric = await open();
+  const known = await jobsOf(metric, 'mm');
+  const sure = linesStillToPlan((await piecesOf(metric)).pieces, known.lines, new Set());
+  expect(sure.leftOut).toHaveLength(3);
+  expect(sure.lookAlike).toEqual([]);
 });
 
 test('a scanned tag finds its piece: whole number, in whatever case, or the assembly of a single piece', async () => {

@@ -4,6 +4,7 @@ import { fireEvent, render, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { rememberJobSheet } from '../../../src/sheets/pieces/jobsOfPieces';
 import { readPieces } from '../../../src/sheets/pieces/readPieces';
+import { TaskPane } from '../../../src/taskpane/app/TaskPane';
 import { EntryView } from '../../../src/taskpane/bench/EntryView';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 import { METRIC, writeAll } from '../../sheets/pieces/pieceSheets';
@@ -100,4 +101,35 @@ test('a piece is made again from its tag; a number nobody knows is told', async 
   fireEvent.click(screen.getByRole('button', { name: 'Make again' }));
   expect(await screen.findByText(/41\/2-4 to 41\/2-5 added: waiting for the next cut list/)).toBeTruthy();
   expect(await pieceOf(fake, '41/2-5')).toMatchObject({ status: '', cutLength: { unit: { symbol: 'mm' } } });
+});
+
+test('a tag scanned in the strip opens Entry at its piece from wherever one is, each scan once', async () => {
+  const fake = fakeWorkbook({ Jobs: METRIC }, { sheet: 'Jobs', address: 'A2' });
+  await writeAll(fake.workbook, 'mm');
+  render(<TaskPane workbook={fake.workbook} functions={[]} wanted={{ place: 'qa/gauges' }} />);
+  const user = userEvent.setup();
+  const scan = async (text: string) => {
+    await user.click(await screen.findByLabelText(/^Scan a tag/));
+    await user.keyboard(`${text}{Enter}`);
+  };
+  const shown = () => screen.getAllByRole('tab', { selected: true }).map(({ textContent }) => textContent);
+  await scan('h3-117-2');
+  expect(shown()).toEqual(['Bench', 'Entry']);
+  expect(await screen.findByText('Piece H3-117-2: planned')).toBeTruthy();
+  const pieces = (await readPieces(fake.workbook))!.pieces;
+  const rowOf = (number: string) => pieces.find(({ piece }) => piece === number)!.row;
+  const selectedRow = async () => (await fake.workbook.selection()).row + 1;
+  expect((await fake.workbook.selection()).sheet).toBe('Pieces');
+  expect(await selectedRow()).toBe(rowOf('H3-117-2'));
+  await waitFor(() => expect(screen.getByRole('heading', { level: 2 }).textContent).toMatch(/H3-117-2.*end A/));
+  await scan('41/3-1');
+  expect(await screen.findByText('Piece 41/3-1: planned')).toBeTruthy();
+  expect(await selectedRow()).toBe(rowOf('41/3-1'));
+  // What was scanned is done with: coming back to Entry leads nowhere by itself.
+  await user.click(screen.getByRole('tab', { name: 'QA' }));
+  await fake.workbook.select({ sheet: 'Jobs', address: 'A2' });
+  await user.click(screen.getByRole('tab', { name: 'Bench' }));
+  await scan('nothing-9');
+  expect(await screen.findByText('No piece is called “nothing-9”.')).toBeTruthy();
+  expect((await fake.workbook.selection()).sheet).toBe('Jobs');
 });

@@ -5,6 +5,7 @@ import type { Workbook } from '../../../workbook/workbook';
 import { useStored } from '../../controls/useStored';
 import type { Wanted } from '../wanted';
 import { ExplainedCell } from './ExplainedCell';
+import { ScanField } from './ScanField';
 import { StripLine } from './StripLine';
 import { useExplainedCell } from './useExplainedCell';
 
@@ -16,6 +17,7 @@ const useStyles = makeStyles({
     borderTop: `1px solid ${tokens.colorNeutralStroke1}`,
     backgroundColor: tokens.colorNeutralBackground2,
   },
+  line: { flexShrink: 0, display: 'flex', alignItems: 'center' },
   open: { maxHeight: '50%', '@media (max-height: 400px)': { maxHeight: 'none' } },
 });
 
@@ -23,12 +25,14 @@ interface Props {
   readonly workbook: Workbook;
   readonly functions: readonly FunctionMetadata[];
   readonly wanted: Wanted | undefined;
+  /** The text of a tag was scanned or typed. */
+  onScan(text: string): void;
 }
 
 const CONTENT = 'strip-content';
 
 /** The strip at the bottom of the pane: one line about the selected cell, which unfolds to all that there is to say of it. */
-export function Strip({ workbook, functions, wanted }: Props) {
+export function Strip({ workbook, functions, wanted, onScan }: Props) {
   const styles = useStyles();
   const view = useExplainedCell(workbook, functions);
   const [{ isOpen }, store] = useStored('strip', { isOpen: false });
@@ -37,7 +41,10 @@ export function Strip({ workbook, functions, wanted }: Props) {
   }, [wanted, store]);
   return (
     <section className={mergeClasses(styles.strip, isOpen && styles.open)} aria-label="Selected cell">
-      <StripLine view={view} isOpen={isOpen} controls={CONTENT} onToggle={() => store({ isOpen: !isOpen })} />
+      <div className={styles.line}>
+        <StripLine view={view} isOpen={isOpen} controls={CONTENT} onToggle={() => store({ isOpen: !isOpen })} />
+        <ScanField onScan={onScan} />
+      </div>
       {isOpen && <ExplainedCell id={CONTENT} view={view} workbook={workbook} />}
     </section>
   );

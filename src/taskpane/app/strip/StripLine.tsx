@@ -5,8 +5,8 @@ import type { ExplainedCellView } from './useExplainedCell';
 
 const useStyles = makeStyles({
   line: {
-    flexShrink: 0,
-    width: '100%',
+    flex: '1 1 0',
+    minWidth: 0,
     minHeight: '36px',
     justifyContent: 'start',
     gap: tokens.spacingHorizontalS,
