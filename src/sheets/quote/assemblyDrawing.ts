@@ -39,8 +39,7 @@ export function assemblyDrawing({ ends, overall }: DrawnAssembly): string {
     degrees === undefined ? starts[index]! : endOf(starts[index]!, index === 0 ? -1 : 1, degrees),
   ) as [Point, Point];
   const couplings = [a, b].flatMap((end, index) => (ends[index] === undefined ? [] : [coupling(starts[index]!, end)]));
-  const tick = (x: number, from: number) =>
-    markup`<path d="M${x} ${from + 5}V${DIMENSION + 3}" stroke="#000" stroke-width="0.6"/>`;
-  return markup`<svg viewBox="0 0 ${SIZE} ${SIZE}" xmlns="http://www.w3.org/2000/svg"><rect width="${SIZE}" height="${SIZE}" fill="#fff"/><path d="M${LEFT} ${LEVEL}H${RIGHT}" stroke="#111" stroke-width="9" fill="none"/>${couplings}${tick(a.x, a.y)}${tick(b.x, b.y)}<path d="M${a.x} ${DIMENSION}H${b.x}M${a.x + 4} ${DIMENSION - 2}L${a.x} ${DIMENSION}L${a.x + 4} ${DIMENSION + 2}M${b.x - 4} ${DIMENSION - 2}L${b.x} ${DIMENSION}L${b.x - 4} ${DIMENSION + 2}" stroke="#000" stroke-width="0.8" fill="none"/><text x="50" y="82" font-family="sans-serif" font-size="13" text-anchor="middle" fill="#000">${overall}</text></svg>`
+  const tick = (x: number) => markup`<path d="M${x} ${LEVEL + 6}V${DIMENSION + 3}" stroke="#000" stroke-width="0.6"/>`;
+  return markup`<svg viewBox="0 0 ${SIZE} ${SIZE}" xmlns="http://www.w3.org/2000/svg"><rect width="${SIZE}" height="${SIZE}" fill="#fff"/><path d="M${LEFT} ${LEVEL}H${RIGHT}" stroke="#111" stroke-width="9" fill="none"/>${couplings}${tick(a.x)}${tick(b.x)}<path d="M${a.x} ${DIMENSION}H${b.x}M${a.x + 4} ${DIMENSION - 2}L${a.x} ${DIMENSION}L${a.x + 4} ${DIMENSION + 2}M${b.x - 4} ${DIMENSION - 2}L${b.x} ${DIMENSION}L${b.x - 4} ${DIMENSION + 2}" stroke="#000" stroke-width="0.8" fill="none"/><text x="50" y="82" font-family="sans-serif" font-size="13" text-anchor="middle" fill="#000">${overall}</text></svg>`
     .text;
 }
