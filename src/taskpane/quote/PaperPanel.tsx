@@ -103,16 +103,22 @@ function PaperFieldsForm({
   );
 }
 
+interface Props {
+  readonly workbook: Workbook;
+  /** The quote that was written last in this view: it is offered though the selection has not moved since. */
+  readonly newest?: string | undefined;
+}
+
 /** Makes a paper for the customer of a quote of this workbook, and says what has changed since one was sent. */
-export function PaperPanel({ workbook }: { readonly workbook: Workbook }) {
+export function PaperPanel({ workbook, newest }: Props) {
   const styles = useStyles();
   const [fields, setFields] = useStored('quotePaper', FRESH_PAPER);
   const [chosen, setChosen] = useState('');
-  const [{ quotes, sent }, look] = useQuotes(workbook);
+  const [{ quotes: known, sent }, look] = useQuotes(workbook);
   const [outcome, run] = useRun<string>();
+  const quotes = newest === undefined || known.includes(newest) ? known : [...known, newest];
   if (quotes.length === 0 && sent.length === 0) return null;
-  // The one that was written last is the usual one.
-  const quote = quotes.includes(chosen) ? chosen : quotes.at(-1);
+  const quote = quotes.includes(chosen) ? chosen : (newest ?? quotes.at(-1));
   const write = (sheet: string) =>
     run(async () => {
       const paper = await writePaper(workbook, sheet, fields, today());

@@ -98,7 +98,7 @@ export function QuoteView({ workbook, services }: Pick<ViewProps, 'workbook' | '
       {written && (
         <ProblemList title={`Lines of ${written.read.sheet} without a price`} problems={written.cautions} onShow={show} />
       )}
-      <PaperPanel workbook={workbook} />
+      <PaperPanel workbook={workbook} newest={written?.sheet} />
       <CopyPanel workbook={workbook} services={services} />
       <Caption1 block>
         Prices are formulas: they follow the catalogue and the job sheet. Without tax. A price is no approval. {RATING_CAUTION}

@@ -11,14 +11,14 @@ beforeEach(() => localStorage.clear());
 
 const { settings } = readQuoteSettings({ ...FRESH_QUOTE, margin: '40 %', isLinked: false }, [], '0.00');
 
-async function open(hasQuote: boolean) {
+async function open(hasQuote: boolean, newest?: string) {
   const first = fakeWorkbook(demoQuotes(), { sheet: 'Jobs', address: 'A2' });
   await writeQuote(first.workbook, settings!, undefined, '2026-10-05');
   const sheets = { ...demoQuotes(), ...(hasQuote && { Quote: asStanding(first.written[0]!) }) };
   const fake = fakeWorkbook(sheets, { sheet: 'Jobs', address: 'A2' });
   render(
     <FluentProvider theme={webLightTheme}>
-      <PaperPanel workbook={fake.workbook} />
+      <PaperPanel workbook={fake.workbook} newest={newest} />
     </FluentProvider>,
   );
   await act(async () => void (await new Promise(resolve => setTimeout(resolve, 20))));
@@ -32,6 +32,11 @@ const fill = (label: string, value: string) => fireEvent.change(screen.getByLabe
 test('a workbook without a quote is asked for nothing', async () => {
   await open(false);
   expect(screen.queryByRole('button')).toBeNull();
+});
+
+test('a quote that was just written is offered at once, before it can be read', async () => {
+  await open(false, 'Quote');
+  expect(screen.getByRole('button', { name: WRITE })).toBeTruthy();
 });
 
 test('what is missing is said and read out, and nothing is written', async () => {
