@@ -11,6 +11,9 @@ import type { StopLine } from '../jobs/quoteLine';
 import type { PurchaseNeeds } from './purchaseNeeds';
 import type { ReelsWanted } from './purchasePlan';
 
+/** How a supplier sells hose: in whole reels, or as long as it is ordered. */
+export type HoseBy = 'reel' | 'length';
+
 /** Everything a purchase list is made of. */
 export interface PurchaseInput {
   /** A sheet name that is not taken. */
@@ -22,6 +25,8 @@ export interface PurchaseInput {
   readonly stops: readonly StopLine[];
   /** One entry a hose, from cut plans; undefined = by length and scrap. */
   readonly reels: readonly ReelsWanted[] | undefined;
+  /** Whether hose is bought in whole reels or by the metre (foot) at first; each row of the sheet can be changed. */
+  readonly hoseBy: HoseBy;
   readonly units: CatalogueUnits;
   /** How a formula names the catalogue's cell, and that of the scrap fraction. */
   readonly catalogue: string;
@@ -40,6 +45,8 @@ interface Item {
   readonly packs?: number | undefined;
   readonly price: string;
   readonly withScrap: boolean;
+  /** What stands in `Buy by` at first; undefined where there is no choice. */
+  readonly buyBy?: string;
   readonly note: string;
 }
 
@@ -54,19 +61,26 @@ const HEADINGS = [
   'Bought',
   'Price per unit',
   'Amount',
+  'Share of a reel',
+  'Buy by',
   'Note',
 ];
 const FIRST = 7;
+const REEL = 'reel';
+const [SHARE, BUY_BY, NOTE] = [10, 11, 12];
 const SCRAP = '$C$5';
 
 const plainNumber = (value: Decimal) => value.toDecimalPlaces(AMOUNT_PLACES).toNumber();
 /** `per m` → `m`. */
 const counted = (symbol: string) => symbol.replace(/^per /, '');
 
-function itemsOf({ needs, reels, units, catalogue }: PurchaseInput): Item[] {
+/** The unit in which hose is bought by length: `m`. */
+const hoseUnit = ({ perLength, length }: CatalogueUnits) => (perLength ? counted(perLength.symbol) : length.symbol);
+
+function itemsOf({ needs, reels, units, catalogue, hoseBy }: PurchaseInput): Item[] {
   const per = units.perLength;
   const long = (length: Decimal) => plainNumber(per ? lengthIn(units.length, length, per) : length);
-  const unit = per ? counted(per.symbol) : units.length.symbol;
+  const unit = hoseUnit(units);
   const row = (index: number) => FIRST + 1 + index;
   const divisor = per
     ? new Decimal(1).div(lengthIn(units.length, new Decimal(1), per)).toDecimalPlaces(CONVERTED_PLACES)
@@ -80,6 +94,7 @@ function itemsOf({ needs, reels, units, catalogue }: PurchaseInput): Item[] {
     packs: reels?.[index]?.reels,
     price: `IFERROR(HOSE.HOSEDATA(${catalogue},$B${row(index)},"price per length"),"")`,
     withScrap: reels?.[index]?.reels === undefined,
+    buyBy: hoseBy === 'reel' ? REEL : unit,
     note: reels?.[index]?.note ?? 'cut lengths plus scrap; ends left on reels are not counted',
   }));
   for (const { kind, part, count } of needs.parts) {
@@ -105,17 +120,23 @@ function itemsOf({ needs, reels, units, catalogue }: PurchaseInput): Item[] {
   return items;
 }
 
-/** Formulas of an item's columns `To buy` to `Amount`. */
-function formulasOf({ packs, price, withScrap }: Item, row: number, decimals: number): string[] {
-  const wanted = withScrap ? `MAX(0,$C${row}/(1-${SCRAP})-$E${row})` : `MAX(0,$C${row}-$E${row})`;
-  const isPacked = `IF(ISNUMBER($F${row}),$F${row}>0,FALSE)`;
+/** Formulas of an item's columns `To buy` to `Share of a reel`. */
+function formulasOf({ packs, price, withScrap, buyBy, kind }: Item, row: number, decimals: number): string[] {
+  const long = `$C${row}/(1-${SCRAP})`;
+  const wanted = withScrap ? `MAX(0,${long}-$E${row})` : `MAX(0,$C${row}-$E${row})`;
+  const hasPack = `IF(ISNUMBER($F${row}),$F${row}>0,FALSE)`;
+  const isPacked = buyBy === undefined ? hasPack : `AND(${hasPack},$L${row}="${REEL}")`;
   // A quotient that is whole but for its last binary digits must not open another pack.
   const whole = `ROUNDUP(ROUND(${wanted}/$F${row},6),0)`;
+  // Where the rack is enough, nothing is bought by the metre either.
+  const byLength = packs === undefined ? wanted : packs === 0 ? '0' : `MAX(0,${long}-$E${row})`;
+  const counted = packs === undefined ? whole : String(packs);
   return [
-    packs === undefined ? `=IF(${isPacked},${whole},"")` : `=${packs}`,
-    `=IF(${isPacked},$G${row}*$F${row},${wanted})`,
+    `=IF(${isPacked},${counted},${packs === undefined ? '""' : `IF($L${row}="${REEL}",${packs},"")`})`,
+    `=IF(${isPacked},$G${row}*$F${row},${byLength})`,
     `=${price}`,
     `=IF(ISNUMBER($I${row}),ROUND($H${row}*$I${row},${decimals}),"no price")`,
+    kind === 'Hose' ? `=IF(${hasPack},${long}/$F${row},"")` : '',
   ];
 }
 
@@ -139,7 +160,7 @@ const stopText = (stops: readonly StopLine[]) =>
 
 /** A new sheet with what has to be bought: hose in reels, fittings and ferrules in packs, guards by length. */
 export function purchaseSheet(input: PurchaseInput): readonly Change[] {
-  const { sheet, source, stops, catalogue, scrap, format } = input;
+  const { sheet, source, stops, catalogue, scrap, format, units } = input;
   const items = itemsOf(input);
   const decimals = decimalsOf(format);
   const writer = new SheetWriter(sheet)
@@ -147,7 +168,9 @@ export function purchaseSheet(input: PurchaseInput): readonly Change[] {
       ['Purchase list'],
       [`From ${source}`],
       ['Prices from'],
-      ['What is in stock goes into its column; amounts follow.'],
+      [
+        `What is in stock goes into its column. Buy by: “${REEL}”, or the unit (${hoseUnit(units)}) where the supplier cuts it. Amounts follow.`,
+      ],
     ])
     .formulas(2, 2, [[`=${catalogue}`]])
     .values(4, 0, [['Scrap fraction of hose']])
@@ -169,15 +192,17 @@ export function purchaseSheet(input: PurchaseInput): readonly Change[] {
     )
     .values(
       FIRST,
-      10,
-      items.map(({ note }) => [note]),
+      BUY_BY,
+      items.map(({ buyBy = '', note }) => [buyBy, note]),
     )
+    .format(FIRST, SHARE, items.length, 1, '0 %')
     .format(FIRST, 8, items.length, 2, format)
     .style(FIRST - 1, 0, 1, HEADINGS.length, { bold: true, fill: HEAD_FILL, wrap: true })
     .style(FIRST - 1, 0, items.length + 1, HEADINGS.length, { border: 'all' })
-    .style(FIRST, HEADINGS.length - 1, items.length, 1, { wrap: true })
-    .widths(52, 190, 60, 36, 56, 60, 66, 60, 66, 72, 300);
+    .style(FIRST, NOTE, items.length, 1, { wrap: true })
+    .widths(52, 190, 60, 36, 56, 60, 66, 60, 66, 72, 60, 46, 300);
   items.forEach((item, index) => writer.format(FIRST + index, 2, 1, 1, item.unit === 'pcs' ? '0' : '0.00'));
+  items.forEach((item, index) => item.buyBy && writer.style(FIRST + index, BUY_BY, 1, 1, { fill: INPUT_FILL }));
   // Where a plan has counted the reels, the rack is the stock.
   items.forEach((item, index) => item.packs === undefined && writer.style(FIRST + index, 4, 1, 1, { fill: INPUT_FILL }));
   const last = writeTotal(writer, items, input);

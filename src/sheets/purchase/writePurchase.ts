@@ -13,7 +13,7 @@ import { quoteLines, type QuoteLines, type QuoteLineWishes } from '../jobs/quote
 import { reelsOfLists } from './purchaseLists';
 import { purchaseNeeds, type HoseNeed } from './purchaseNeeds';
 import { planReels, type ReelsWanted } from './purchasePlan';
-import { purchaseSheet } from './purchaseSheet';
+import { purchaseSheet, type HoseBy } from './purchaseSheet';
 import { usableCatalogue, type UsableCatalogue } from '../catalogue/usableCatalogue';
 import { priceFormat } from '../catalogue/priceFormat';
 import { rateCell } from '../catalogue/rateCell';
@@ -76,12 +76,14 @@ export const purchaseWishes = (wishes: QuoteLineWishes): QuoteLineWishes => ({
  * @param planning undefined = hose by length and scrap; `list` = from the cut lists of the workbook, by length where none has all pieces
  * @param today as `2026-10-05`
  * @param wishes which lines are wanted; those that are planned are so anyway, for a cut list buys nothing
+ * @param hoseBy in whole reels, or by the metre (foot)
  */
 export async function writePurchase(
   workbook: Workbook,
   planning: PurchasePlanning | 'list' | undefined,
   today: string,
   wishes: QuoteLineWishes = {},
+  hoseBy: HoseBy = 'reel',
 ): Promise<WrittenPurchase> {
   const found = await usableCatalogue(workbook);
   const { catalogue } = found;
@@ -104,6 +106,7 @@ export async function writePurchase(
       needs,
       stops: read.stops,
       reels,
+      hoseBy,
       units: catalogue.units,
       catalogue: found.reference,
       scrap: rateCell(found, 'scrap fraction'),

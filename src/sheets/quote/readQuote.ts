@@ -14,6 +14,8 @@ export interface ReadQuote {
   /** Rows of the lines, from 0 on the sheet. */
   readonly rows: readonly number[];
   has(column: QuoteColumn): boolean;
+  /** What stands over a column: `Overall length (mm)`. */
+  heading(column: QuoteColumn): string;
   /** Value of a line's cell. */
   value(column: QuoteColumn, row: number): CellValue;
   /** A line's cell as a formula of another sheet names it: `Quote!$C$13`. */
@@ -24,14 +26,23 @@ export interface ReadQuote {
 
 const NEEDED: readonly QuoteColumn[] = ['hose', 'fittingA', 'fittingB', 'quantity', 'each', 'lineTotal', 'cost'];
 
+/** Headings that have a unit behind them. */
+const WITH_UNIT = [
+  ['overall', /^Overall length\b/],
+  ['pressure', /^Working pressure\b/],
+  ['temperature', /^Temperature\b/],
+] as const;
+
 function columnsOf(row: readonly CellValue[]): ReadonlyMap<QuoteColumn, number> {
   const columns = new Map<QuoteColumn, number>();
   for (const [column, heading] of Object.entries(HEADINGS) as [QuoteColumn, string][]) {
     const index = row.indexOf(heading);
     if (index >= 0) columns.set(column, index);
   }
-  const overall = row.findIndex(cell => typeof cell === 'string' && /^Overall length\b/.test(cell));
-  if (overall >= 0) columns.set('overall', overall);
+  for (const [column, words] of WITH_UNIT) {
+    const index = row.findIndex(cell => typeof cell === 'string' && words.test(cell));
+    if (index >= 0) columns.set(column, index);
+  }
   return columns;
 }
 
@@ -70,6 +81,7 @@ export function readQuote(content: RangeContent | undefined): ReadQuote | undefi
     method: settings.has('margin') ? 'margin' : 'markup',
     rows,
     has: column => columns.has(column),
+    heading: column => String(values[head]![columns.get(column)!]),
     value: (column, row) => values[row]![columns.get(column)!]!,
     cell: (column, row) => named(row, columns.get(column)!),
     setting: name => named(...settings.get(name)!),

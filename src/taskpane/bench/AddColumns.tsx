@@ -40,7 +40,7 @@ export function AddColumns({ workbook, reading, onAdded }: Props) {
         </Button>
       </div>
       {reason && (
-        <MessageBar intent="error" layout="multiline">
+        <MessageBar intent="error" layout="multiline" role="alert">
           <MessageBarBody>{reason}</MessageBarBody>
         </MessageBar>
       )}

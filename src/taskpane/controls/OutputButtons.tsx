@@ -47,22 +47,24 @@ export function OutputButtons({ workbook, onPrint, onWrite, printLabel, writeLab
           {writeLabel}
         </WriteButton>
       </div>
-      {outcome && 'sheet' in outcome && (
-        <MessageBar intent="success" layout="multiline">
-          <MessageBarBody>
-            Written:{' '}
-            <Link inline onClick={() => void workbook.select({ sheet: outcome.sheet, address: 'A1' })}>
-              {outcome.sheet}
-            </Link>
-            {writtenNote && `. ${writtenNote}`}
-          </MessageBarBody>
-        </MessageBar>
-      )}
-      {outcome && 'reason' in outcome && (
-        <MessageBar intent="error" layout="multiline">
-          <MessageBarBody>{outcome.reason}</MessageBarBody>
-        </MessageBar>
-      )}
+      <div role="status">
+        {outcome && 'sheet' in outcome && (
+          <MessageBar intent="success" layout="multiline">
+            <MessageBarBody>
+              Written:{' '}
+              <Link inline onClick={() => void workbook.select({ sheet: outcome.sheet, address: 'A1' })}>
+                {outcome.sheet}
+              </Link>
+              {writtenNote && `. ${writtenNote}`}
+            </MessageBarBody>
+          </MessageBar>
+        )}
+        {outcome && 'reason' in outcome && (
+          <MessageBar intent="error" layout="multiline">
+            <MessageBarBody>{outcome.reason}</MessageBarBody>
+          </MessageBar>
+        )}
+      </div>
     </>
   );
 }

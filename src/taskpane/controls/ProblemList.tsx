@@ -11,7 +11,7 @@ interface Props {
 export function ProblemList({ title, problems, onShow }: Props) {
   if (problems.length === 0) return null;
   return (
-    <MessageBar intent="warning" layout="multiline">
+    <MessageBar intent="warning" layout="multiline" role="status">
       <MessageBarBody>
         <MessageBarTitle>{title}</MessageBarTitle>
         {problems.map(({ row, sentence }) => (

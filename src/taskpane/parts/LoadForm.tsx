@@ -33,7 +33,7 @@ interface Props {
 function Refusals({ refusals }: { readonly refusals: readonly string[] }) {
   if (refusals.length === 0) return null;
   return (
-    <MessageBar intent="error" layout="multiline">
+    <MessageBar intent="error" layout="multiline" role="alert">
       <MessageBarBody>
         <MessageBarTitle>Not loaded</MessageBarTitle>
         {refusals.map(sentence => (

@@ -37,7 +37,7 @@ export function WriteView({ planned, result, unconfirmed, isBusy, isReplacing, o
   if (planned.status === 'planning') return <Spinner size="small" label="Looking where it goes" />;
   if (planned.status === 'refused') {
     return (
-      <MessageBar intent="error" layout="multiline">
+      <MessageBar intent="error" layout="multiline" role="alert">
         <MessageBarBody>
           <MessageBarTitle>It cannot be written</MessageBarTitle>
           {planned.reason}

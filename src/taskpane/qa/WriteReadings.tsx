@@ -44,22 +44,24 @@ export function WriteReadings({ workbook, sheet: from, analysed }: Props) {
           ? 'Values, and Excel’s own charts beside them.'
           : 'Values only: the try-out sheet has no charts of its own; in Excel they are added.'}
       </Caption1>
-      {outcome && (
-        <MessageBar intent={'sheet' in outcome ? 'success' : 'error'} layout="multiline">
-          <MessageBarBody>
-            {'sheet' in outcome ? (
-              <>
-                Written:{' '}
-                <Link inline onClick={() => void workbook.select({ sheet: outcome.sheet, address: 'A1' })}>
-                  {outcome.sheet}
-                </Link>
-              </>
-            ) : (
-              outcome.reason
-            )}
-          </MessageBarBody>
-        </MessageBar>
-      )}
+      <div role="status">
+        {outcome && (
+          <MessageBar intent={'sheet' in outcome ? 'success' : 'error'} layout="multiline">
+            <MessageBarBody>
+              {'sheet' in outcome ? (
+                <>
+                  Written:{' '}
+                  <Link inline onClick={() => void workbook.select({ sheet: outcome.sheet, address: 'A1' })}>
+                    {outcome.sheet}
+                  </Link>
+                </>
+              ) : (
+                outcome.reason
+              )}
+            </MessageBarBody>
+          </MessageBar>
+        )}
+      </div>
     </>
   );
 }

@@ -97,7 +97,7 @@ export function DutyView({ workbook, goTo }: ViewProps) {
         Find hoses
       </Button>
       {isAsked && count > 0 && (
-        <MessageBar intent="error" layout="multiline">
+        <MessageBar intent="error" layout="multiline" role="alert">
           <MessageBarBody>
             <MessageBarTitle>{count === 1 ? '1 field' : `${count} fields`} to correct</MessageBarTitle>
             <ul className={styles.list}>

@@ -24,8 +24,10 @@ type Mode = 'length' | 'plan' | 'list';
 interface PurchaseFields {
   readonly mode: Mode | '';
   readonly newOnly: boolean;
+  /** Hose is bought as long as it is needed, else in whole reels. */
+  readonly byLength: boolean;
 }
-const FRESH: PurchaseFields = { mode: '', newOnly: false };
+const FRESH: PurchaseFields = { mode: '', newOnly: false, byLength: false };
 
 /** Sheets that reels can be counted by. */
 interface StockSheets {
@@ -66,14 +68,15 @@ export function PurchaseView({ workbook, services }: ViewProps) {
 
   const write = () => {
     setIsAsked(true);
-    if (mode !== 'plan') return run(() => writePurchase(workbook, mode === 'list' ? mode : undefined, today(), read.wishes));
+    const by = fields.byLength ? 'length' : 'reel';
+    if (mode !== 'plan') return run(() => writePurchase(workbook, mode === 'list' ? mode : undefined, today(), read.wishes, by));
     if (!settings) return;
     signal.current = { aborted: false };
     setIsEnding(false);
     setProgress(undefined);
     const rackSheet = fields.newOnly ? undefined : rack;
     const planning = { settings, rackSheet, solve: services.solve, onProgress: setProgress, signal: signal.current };
-    return run(() => writePurchase(workbook, planning, today(), read.wishes));
+    return run(() => writePurchase(workbook, planning, today(), read.wishes, by));
   };
   const cancel = () => {
     signal.current.aborted = true;
@@ -110,6 +113,15 @@ export function PurchaseView({ workbook, services }: ViewProps) {
           />
         </>
       )}
+      <Field label="Buy hose" hint="Each hose can be changed in the sheet, in its column “Buy by”.">
+        <RadioGroup
+          value={fields.byLength ? 'length' : 'reel'}
+          onChange={(_, { value }) => setFields({ byLength: value === 'length' })}
+        >
+          <Radio value="reel" label="in whole reels" />
+          <Radio value="length" label="by the metre or foot" />
+        </RadioGroup>
+      </Field>
       {isBusy && mode === 'plan' ? (
         <PlanProgressView progress={progress} isEnding={isEnding} unit={cuts.unit} onCancel={cancel} />
       ) : (
@@ -120,8 +132,9 @@ export function PurchaseView({ workbook, services }: ViewProps) {
       <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
       {written && <ProblemList title="STOP, nothing bought for these lines" problems={written.read.stops} onShow={show} />}
       <Caption1 block>
-        Hose in whole reels (Reel length), fittings and ferrules in whole packs (Pack quantity), ferrules as the crimp data name
-        them. Type what is in stock into its column of the new sheet. Order only parts that the makers approve for each other.
+        The list says which share of a reel is needed. Fittings and ferrules in whole packs (Pack quantity), ferrules as the crimp
+        data name them. Type what is in stock into its column of the new sheet. Order only parts that the makers approve for each
+        other.
       </Caption1>
     </div>
   );

@@ -11,6 +11,7 @@ import { useStored } from '../controls/useStored';
 import { marginSheet } from '../../sheets/quote/marginSheet';
 import { JobsNote } from '../controls/JobsNote';
 import { RATING_CAUTION } from '../../sheets/print/cautions';
+import { PaperPanel } from './PaperPanel';
 import { RatingList } from './RatingList';
 import { QuoteFields } from './QuoteFields';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../sheets/quote/quoteSettings';
@@ -97,6 +98,7 @@ export function QuoteView({ workbook, services }: Pick<ViewProps, 'workbook' | '
       {written && (
         <ProblemList title={`Lines of ${written.read.sheet} without a price`} problems={written.cautions} onShow={show} />
       )}
+      <PaperPanel workbook={workbook} newest={written?.sheet} />
       <CopyPanel workbook={workbook} services={services} />
       <Caption1 block>
         Prices are formulas: they follow the catalogue and the job sheet. Without tax. A price is no approval. {RATING_CAUTION}

@@ -19,7 +19,7 @@ export function RatingList({ lines, onShow }: Props) {
   return (
     <Accordion collapsible>
       <AccordionItem value="ratings">
-        <AccordionHeader as="h3">
+        <AccordionHeader as="h2">
           Ratings of {ready.length} {ready.length === 1 ? 'line' : 'lines'}
           {note}
         </AccordionHeader>

@@ -41,7 +41,7 @@ function QuoteList({ quotes, isChosen, onChosen }: QuoteListProps) {
   const styles = useStyles();
   return (
     <section className={styles.list} aria-label="Quotes to compare">
-      <Subtitle2 as="h3">Quotes</Subtitle2>
+      <Subtitle2 as="h2">Quotes</Subtitle2>
       {quotes.map(quote => (
         <Checkbox
           key={quote.sheet}

@@ -89,7 +89,7 @@ export function CutPlanView({
         <JobsNote workbook={workbook} view={view} ticks={wishes} onTicks={again} onAnswered={() => void start()} />
       )}
       {view.status === 'failed' && !(view.error instanceof NoJobs) && (
-        <MessageBar intent="error" layout="multiline">
+        <MessageBar intent="error" layout="multiline" role="alert">
           <MessageBarBody>{view.reason}</MessageBarBody>
         </MessageBar>
       )}

@@ -104,6 +104,32 @@ it('what is typed as in stock is taken off, and a missing price makes the total 
   expect(after.total).toBeLessThan(before.total as number);
 });
 
+it('says the share of a reel, and hose is bought by the metre where its row says so', async () => {
+  await enterOrder();
+  const { sheet } = await writePurchase(book.port, undefined, '2026-10-05', {}, 'length');
+  const { get, rows, at } = await list(sheet);
+  const hoses = [...new Set(order.map(line => line.hose))];
+  for (const hose of hoses) {
+    const needed = metres(hose) / (1 - bought.scrap);
+    expect(get(hose, 'Share of a reel')).toBeCloseTo(needed / bought.reelMetres(hose), 9);
+    expect([get(hose, 'To buy (reels, packs)'), get(hose, 'Buy by')]).toEqual(['', 'm']);
+    expect(get(hose, 'Bought')).toBeCloseTo(needed, 6);
+    expect(get(hose, 'Amount')).toBe(cents(needed * bought.metrePrice(hose)));
+  }
+  for (const row of rows.filter(cells => cells[0] !== 'Hose'))
+    expect([at(row, 'Share of a reel'), at(row, 'Buy by')]).toEqual(['', '']);
+  // One hose as a reel all the same.
+  const row = (await book.content(sheet)).values.findIndex(cells => cells[1] === hoses[0]) + 1;
+  await book.port.write([{ kind: 'values', at: { sheet, address: `L${row}` }, values: [['reel']] }]);
+  const after = await list(sheet);
+  const reels = Math.ceil(metres(hoses[0]!) / (1 - bought.scrap) / bought.reelMetres(hoses[0]!));
+  expect([after.get(hoses[0]!, 'To buy (reels, packs)'), after.get(hoses[0]!, 'Bought')]).toEqual([
+    reels,
+    reels * bought.reelMetres(hoses[0]!),
+  ]);
+  expect(after.get(hoses[1]!, 'To buy (reels, packs)')).toBe('');
+});
+
 describe('by a cut plan', () => {
   const planning = (rackSheet: string | undefined): PurchasePlanning => ({
     settings: readSettings({ ...freshSettings('mm'), kerf: '3', squaring: '20', step: '0.1', keepsNothing: true }).settings!,

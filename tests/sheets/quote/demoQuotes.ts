@@ -1,6 +1,8 @@
 import { treeTables } from '../../core/catalogue/treeCatalogue';
 import type { RawTable } from '../../../src/core/catalogue/rawTable';
 import { catalogueTables, TABLE_NAMES } from '../../../src/core/catalogue/tables/catalogueTables';
+import { blockOf } from '../../../src/workbook/a1';
+import type { Change } from '../../../src/workbook/workbook';
 import type { FakeCell } from '../../workbook/fakeWorkbook';
 
 const cells = (table: RawTable): FakeCell[][] => table.map(row => row.map(cell => (cell ?? '') as FakeCell));
@@ -22,4 +24,20 @@ export function demoQuotes(): Record<string, FakeCell[][]> {
     Parts: [['Catalogue', { formula, value: 'CAT-00000000 (mm, bar; 4 hoses, 7 fittings, 5 crimps)' }]],
     ...Object.fromEntries(sheets),
   };
+}
+
+/** A sheet as it would stand after the batch that writes it: texts and numbers only, formulas as 1. */
+export function asStanding(changes: readonly Change[]): FakeCell[][] {
+  const rows: FakeCell[][] = [];
+  for (const change of changes) {
+    if (change.kind !== 'values' && change.kind !== 'formulas') continue;
+    const { row, column } = blockOf(change.at.address)!;
+    const cells = change.kind === 'values' ? change.values : change.formulas;
+    cells.forEach((line, r) =>
+      line.forEach((cell, c) => {
+        (rows[row + r] ??= [])[column + c] = typeof cell === 'string' && cell.startsWith('=') ? 1 : cell;
+      }),
+    );
+  }
+  return Array.from(rows, row => Array.from(row ?? [], cell => cell ?? ''));
 }

@@ -5,7 +5,7 @@ import { writePurchase } from '../../../src/sheets/purchase/writePurchase';
 import { writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { writeWhatIf } from '../../../src/sheets/quote/writeWhatIf';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
-import { demoQuotes } from './demoQuotes';
+import { asStanding, demoQuotes } from './demoQuotes';
 
 /* What Excel asks of a batch that the try-out sheet would let pass. */
 
@@ -22,21 +22,8 @@ async function batch(write: (workbook: ReturnType<typeof fakeWorkbook>['workbook
 const { settings } = readQuoteSettings({ ...FRESH_QUOTE, margin: '40 %', callOut: '35' }, [], '0.00');
 const asQuote = () => batch(workbook => writeQuote(workbook, settings!, undefined, '2026-10-05'));
 
-/** A quote as it would stand on its sheet, from the batch that writes it: texts and numbers only, formulas as 1. */
 async function withQuote(): Promise<Record<string, FakeCell[][]>> {
-  const { changes } = await asQuote();
-  const rows: FakeCell[][] = [];
-  for (const change of changes) {
-    if (change.kind !== 'values' && change.kind !== 'formulas') continue;
-    const { row, column } = blockOf(change.at.address)!;
-    const cells = change.kind === 'values' ? change.values : change.formulas;
-    cells.forEach((line, r) =>
-      line.forEach((cell, c) => {
-        (rows[row + r] ??= [])[column + c] = typeof cell === 'string' && cell.startsWith('=') ? 1 : cell;
-      }),
-    );
-  }
-  return { ...demoQuotes(), Quote: Array.from(rows, row => Array.from(row ?? [], cell => cell ?? '')) };
+  return { ...demoQuotes(), Quote: asStanding((await asQuote()).changes) };
 }
 
 const asWhatIf = async () =>

@@ -13,7 +13,7 @@ export function CopyPanel({ workbook, services }: Props) {
   return (
     <Accordion collapsible>
       <AccordionItem value="copy">
-        <AccordionHeader as="h3">Copy without Benchrow</AccordionHeader>
+        <AccordionHeader as="h2">Copy without Benchrow</AccordionHeader>
         <AccordionPanel>
           <CopyForm workbook={workbook} services={services} />
         </AccordionPanel>
