@@ -2,7 +2,7 @@ import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { Piece } from '../pieces/piece';
-import type { Instrument } from './recordProof';
+import type { Instrument } from './instrument';
 
 /** One crimp of a record; what is not known is undefined or "" and is left as a line to write on. Diameters in `unit`. */
 export interface RecordCrimp {

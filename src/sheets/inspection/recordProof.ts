@@ -4,15 +4,7 @@ import { isoDate } from '../../core/units/sheetDate';
 import { gaugeKey, gaugeKindOf, gaugeOf, type Gauge } from '../gauges/gauge';
 import type { Piece } from '../pieces/piece';
 import type { InspectionRecord, RecordFields } from './inspectionRecord';
-
-/** A caliper or pressure gauge that pieces name. */
-export interface Instrument {
-  readonly name: string;
-  /** What it is by the sheet Gauges, else by its own name; "other" where neither says. */
-  readonly kind: Gauge['kind'];
-  /** Day of its last check; "" where nobody says. */
-  readonly checked: string;
-}
+import type { Instrument } from './instrument';
 
 /** What the names on pieces are. */
 export function instrumentsOf(gauges: readonly Gauge[] | undefined, pieces: readonly Piece[]): readonly Instrument[] {
