@@ -23,7 +23,8 @@ import { today } from '../table/today';
 import type { InspectionRecord, Pressure, RecordCrimp, RecordFields } from './inspectionRecord';
 import { ratedPressure } from './ratedPressure';
 import { recordGauges, type RecordGauges } from './recordGauges';
-import { instrumentsOf, type Instrument } from './recordProof';
+import type { Instrument } from './instrument';
+import { instrumentsOf } from './recordProof';
 import { crimpsOfCard, crimpsOfRows, dateText } from './recordCrimps';
 
 /** What the user says about where things are. */

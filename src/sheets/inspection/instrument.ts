@@ -1,3 +1,5 @@
+import type { Gauge } from '../gauges/gauge';
+
 /** A caliper or pressure gauge that pieces name. */
 export interface Instrument {
   readonly name: string;
