@@ -1,3 +1,5 @@
+import { availableParallelism } from 'node:os';
+
 /** Packages that come as ES modules only. */
 const esModules = [
   '@observablehq',
@@ -24,6 +26,8 @@ const esModules = [
 
 /** Unit, property and bundle tests run in Node; component tests name their environment in a docblock. */
 export default {
+  // Browser tests mostly wait: a machine of two cores runs two files at once.
+  maxWorkers: Math.max(2, availableParallelism() - 1),
   testEnvironment: 'node',
   // A busy machine may be ten times slower than a quiet one: what hangs is ended, what is slow is not.
   testTimeout: 120_000,
