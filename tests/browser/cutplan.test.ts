@@ -95,19 +95,15 @@ async function cutPlanIn(page: Page, hasWorkers: boolean): Promise<{ table: unkn
 test.each([
   ['in a worker where there are any', true],
   ['on its own where there are none', false],
-])(
-  'the built CUTPLAN plans %s',
-  async (_, hasWorkers) => {
-    // The runtime comes from Microsoft's host: the help page's own policy is tested in contentSecurity.test.ts.
-    const page = await browser.newPage({ bypassCSP: true });
-    const { table, workers } = await cutPlanIn(page, hasWorkers);
-    expect(table).toEqual([
-      ['Stock', 'Times', 'Cuts', 'Used', 'Left'],
-      [6000, 1, '3 x 1250 + 2 x 840', 5445, 555],
-      ['Total', 1, 'proven best', 5445, 555],
-    ]);
-    expect(workers).toBe(hasWorkers ? 1 : 0);
-    await page.close();
-  },
-  60_000,
-);
+])('the built CUTPLAN plans %s', async (_, hasWorkers) => {
+  // The runtime comes from Microsoft's host: the help page's own policy is tested in contentSecurity.test.ts.
+  const page = await browser.newPage({ bypassCSP: true });
+  const { table, workers } = await cutPlanIn(page, hasWorkers);
+  expect(table).toEqual([
+    ['Stock', 'Times', 'Cuts', 'Used', 'Left'],
+    [6000, 1, '3 x 1250 + 2 x 840', 5445, 555],
+    ['Total', 1, 'proven best', 5445, 555],
+  ]);
+  expect(workers).toBe(hasWorkers ? 1 : 0);
+  await page.close();
+});

@@ -30,17 +30,13 @@ describe('view Analysis on the measurement book in the try-out page', () => {
     ['Week 41', /The whole machine crimps 0\.10 mm small: recalibrate/],
     ['Week 41', /Alder DN 19 with 60° cone is 0\.1[789] mm large of its own/],
     ['Week 42', /Not enough crimps yet: measure one more combination/],
-  ])(
-    'names what was planted in %s',
-    async (sheet, finding) => {
-      await week(sheet);
-      await pane()
-        .getByText(new RegExp(`crimps read from sheet ${sheet}`))
-        .waitFor({ timeout: 20_000 });
-      await crimps().getByText(finding).waitFor({ timeout: 10_000 });
-    },
-    40_000,
-  );
+  ])('names what was planted in %s', async (sheet, finding) => {
+    await week(sheet);
+    await pane()
+      .getByText(new RegExp(`crimps read from sheet ${sheet}`))
+      .waitFor({ timeout: 20_000 });
+    await crimps().getByText(finding).waitFor({ timeout: 10_000 });
+  });
 
   it('draws every crimp in a picture that a pane of 320 points holds, in light, dark and high contrast', async () => {
     await week('Week 41');
