@@ -28,12 +28,12 @@ const computed = (heading: string, format: string, width = 11): SheetColumn => (
 
 const columns: readonly SheetColumn[] = [
   { heading: 'Line', width: 5, align: 'center' },
-  { heading: 'Wanted for', width: 30 },
+  { heading: 'Wanted for', width: 29 },
   { heading: 'Hose', width: 20 },
   typed('Quantity', '0', 9),
   typed('Overall length (mm)', '0'),
   computed('Cut length (mm)', '0.0', 9),
-  computed('Working pressure (bar)', '0', 9),
+  computed('Working pressure (bar)', '0', 10),
   computed('Mass (kg)', '0.00', 7),
   { heading: 'Check', width: 22, kind: 'computed' },
   computed('Price each', '0.00', 8),

@@ -77,7 +77,7 @@ const ready: readonly WeekJob[] = [
     ...oil,
   },
   {
-    wantedFor: 'Beet washer, suction of the pump',
+    wantedFor: 'Beet washer, pump suction',
     hose: 'Willow suction DN 31',
     couplingA: 'Willow 60° cone straight DN 31',
     couplingB: 'Willow 60° cone 90° DN 31',

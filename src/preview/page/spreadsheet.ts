@@ -24,6 +24,7 @@ import { onContent } from '../host/onContent';
 import type { FunctionsFile } from '../../workbook/functionMetadata';
 import { hostFunctions, type HostFunctions } from '../host/hostFunctions';
 import { savedWorkbook } from '../host/savedWorkbook';
+import type { RangeAddress } from '../../workbook/workbook';
 import { UniverWorkbook } from '../univerWorkbook';
 import { cellAddress } from '../xlsx/address';
 import type { OpenedWorkbook } from '../xlsx/readXlsx';
@@ -42,6 +43,8 @@ export interface NotedCell {
 /** The spreadsheet of the page with one workbook open. */
 export interface Spreadsheet {
   readonly workbook: UniverWorkbook;
+  /** Selects a cell, without scrolling to it. */
+  select(at: RangeAddress): void;
   /** Calculates every formula. */
   calculate(): Promise<void>;
   /** The workbook as an .xlsx file. */
@@ -111,6 +114,12 @@ export function openSpreadsheet(
   };
   return {
     workbook,
+    select({ sheet, address }) {
+      const found = active().getSheetByName(sheet);
+      if (!found) return;
+      active().setActiveSheet(found);
+      found.getRange(address).activate();
+    },
     calculate: () => calculateAll(api, true),
     async save() {
       // What was entered just now may still be calculating: a file never holds values that are behind their formulas.

@@ -59,8 +59,7 @@ function useShownSpreadsheet(change: (part: Partial<PageState>) => void) {
       setSpreadsheet(next);
       change({ title, busy: 'Calculating …', notes: opened.notes });
       await next.calculate();
-      // Not before: what is not drawn yet cannot be scrolled.
-      if (opened.selected && current.current === next) await next.workbook.select(opened.selected);
+      if (opened.selected && current.current === next) next.select(opened.selected);
     },
     [change, first],
   );
