@@ -74,18 +74,18 @@ function longerSpill({ table: { sheet } }: Read, { column, filled }: OwnColumn, 
   return { rows, changes: [{ kind: 'formulas', at, formulas: [[found.formula]] }] };
 }
 
-/** A hose alone lacks no formula that takes a coupling. */
-function isForCouplings({ cells, columns }: Read, formula: string, row: number): boolean {
-  return [columns.fittingA, columns.fittingB].some(
-    coupling =>
-      coupling &&
-      cells.shown(row, coupling.first) === '' &&
-      new RegExp(`(?<![A-Z$])\\$?${columnLetters(coupling.first)}\\$?\\d`, 'i').test(formula),
-  );
+const refersTo = (formula: string, column: number) =>
+  new RegExp(`(?<![A-Z$])\\$?${columnLetters(column)}\\$?\\d`, 'i').test(formula);
+
+/** A hose alone lacks no formula that takes a coupling, and none that goes by what such a formula gives. */
+function isForCouplings({ cells, columns }: Read, formula: string, row: number, own: readonly OwnColumn[]): boolean {
+  const couplings = [columns.fittingA, columns.fittingB].flatMap(each => (each ? [each.first] : []));
+  if (couplings.length === 0 || couplings.some(column => cells.shown(row, column) !== '')) return false;
+  return [...couplings, ...own.map(({ column }) => column)].some(column => refersTo(formula, column));
 }
 
 /** A formula a row: the one of the nearest row above goes on; what somebody typed stays. */
-function furtherRows(view: Read, own: OwnColumn, lines: readonly number[]): Filled {
+function furtherRows(view: Read, own: OwnColumn, lines: readonly number[], all: readonly OwnColumn[]): Filled {
   const { cells, table } = view;
   const { column } = own;
   const rows: number[] = [];
@@ -93,7 +93,7 @@ function furtherRows(view: Read, own: OwnColumn, lines: readonly number[]): Fill
   for (const row of lines.filter(each => cells.isEmpty(each, column))) {
     const from = own.filled.filter(each => each < row).at(-1) ?? own.filled[0]!;
     const formula = formulaBelow(cells.formula(from, column), from, row - from);
-    if (formula === undefined || isForCouplings(view, formula, row)) continue;
+    if (formula === undefined || isForCouplings(view, formula, row, all)) continue;
     rows.push(row);
     const at = { sheet: table.sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) };
     changes.push(
@@ -118,7 +118,7 @@ export function missingFormulas(view: Read): MissingFormulas {
     const formula = cells.formula(each.filled[0]!, each.column);
     // A formula that serves several rows fills cells that hold none of their own.
     const isSpill = !table.hostTable && each.filled.length === 1 && reaching(formula, each.filled[0]!, last) !== undefined;
-    return { each, ...(isSpill ? longerSpill(view, each, formula, last) : furtherRows(view, each, lines)) };
+    return { each, ...(isSpill ? longerSpill(view, each, formula, last) : furtherRows(view, each, lines, own)) };
   });
   const lacking = found.filter(({ rows }) => rows.length > 0);
   return {

@@ -464,6 +464,24 @@ describe('rows that were appended', () => {
     ]);
   });
 
+  test('a hose alone lacks no formula that takes couplings, nor a price that goes by such a one', () => {
+    const head = ['Hose', 'Fitting A', 'Fitting B', 'Overall length (mm)', 'Bore (mm)', 'Cost', 'Price'];
+    const rows = [
+      head,
+      ['Larch DN 12', 'x', 'y', 800, 12.7, 30, 50],
+      ['Larch DN 10', '', '', 2500, '', '', ''],
+      ['Larch DN 12', 'x', 'y', 900, '', '', ''],
+    ];
+    const view = withFormulas(rows, {
+      E2: '=HOSE.HOSEDATA(Catalogue,A2,"bore")',
+      F2: '=HOSE.UNITCOST(Catalogue,A2,B2,C2,D2,1)',
+      G2: '=HOSE.SELLPRICE(F2,0.4)',
+    });
+    const formulas = missingFormulas(view).changes.flatMap(change => (change.kind === 'formulas' ? change.formulas.flat() : []));
+    expect(formulas.filter(formula => formula.includes('3'))).toEqual(['=HOSE.HOSEDATA(Catalogue,A3,"bore")']);
+    expect(formulas).toContain('=HOSE.SELLPRICE(F4,0.4)');
+  });
+
   test('a total, a blank row and formulas of somebody’s own are left alone', () => {
     const rows = [HEAD, ...lines(1).map(line => [...line, 756]), [], ['Total', 800, '', '']];
     expect(missingFormulas(withFormulas(rows, { E2: '=HOSE.CUTLENGTH(B2,C2,D2)' })).rows).toEqual([]);
