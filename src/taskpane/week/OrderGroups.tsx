@@ -36,7 +36,7 @@ export function OrderGroups({ order, onShow }: Props) {
                 <Link inline onClick={() => onShow(item.line.row)}>
                   {itemText(item)}
                 </Link>
-                {`, ${item.line.hose}`}
+                <Caption1 className={styles.note}>{item.line.hose}</Caption1>
                 {item.oneDial && <Caption1 className={styles.note}>{item.oneDial}. Try it on one trial piece.</Caption1>}
               </div>
             ))}
