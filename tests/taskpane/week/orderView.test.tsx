@@ -33,7 +33,7 @@ test('the result first, the order with ways to its rows, what to fetch, what was
     ),
   ).toBeTruthy();
   const steps = screen.getByRole('list', { name: 'Order of work' });
-  expect(steps.textContent).toContain('Die D26, dial 300Line 1, both ends, 4 off, Larch DN 12Line 3, both ends, 3 off');
+  expect(steps.textContent).toContain('Die D26, dial 300Line 1, both ends, 4 offLarch DN 12Line 3, both ends, 3 off');
   expect(screen.getByRole('region', { name: 'Pick list' }).textContent).toContain('Coupling cone: 14 (line 1, 3)');
   expect(screen.getByText(/1 done/)).toBeTruthy();
   fireEvent.click(screen.getByText('Line 3, both ends, 3 off'));
