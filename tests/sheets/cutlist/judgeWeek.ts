@@ -129,7 +129,8 @@ export function judgeWeek(week: RandomWeek, written: WrittenWeek): readonly stri
     }
     const isKept = keep !== undefined && left >= keep;
     const last = groups.at(-1)!;
-    if (left > 0 && last.note.includes('rest back into the rack') !== isKept) wrong.push(`${name}: ${left / 10} mm left, note: ${last.note}`);
+    if (left > 0 && last.note.includes('rest back into the rack') !== isKept)
+      wrong.push(`${name}: ${left / 10} mm left, note: ${last.note}`);
     after.add(keyOf(hose, from.length, from.reel, from.lot), -1);
     if (isKept) after.add(keyOf(hose, left / 10, from.reel, from.lot), 1);
   }
