@@ -143,7 +143,7 @@ class PrivateCells {
     return table !== undefined && PRICE.test(table.headings[place.column - table.block.column] ?? '');
   }
 
-  /** What is reckoned from a cost is one, too, until a selling price is made of it; our own functions are told apart above. */
+  /** What is calculated from a cost is one, too, until a selling price is made of it; our own functions are handled above. */
   private travel(): boolean {
     let isNew = false;
     for (const sheet of this.source.sheets.values()) {
@@ -169,7 +169,7 @@ class PrivateCells {
 
 /**
  * The cells that say what things cost the workshop and what it earns: labelled so, results of UNITCOST, what SELLPRICE is given, and what
- * is reckoned from these. A selling price is none of them.
+ * is calculated from these. A selling price is none of them.
  */
 export function privateCells(source: CopySource): CellSet {
   return new PrivateCells(source).findAll().found;

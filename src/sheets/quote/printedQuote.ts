@@ -1,25 +1,9 @@
 import type { CellValue, RangeContent } from '../../workbook/workbook';
-import type { QuoteColumn } from './quoteLayout';
+import { PRINTED, type QuoteColumn } from './quoteLayout';
 import type { ReadQuote } from './readQuote';
 
 /** Columns of a quote that a customer may see: no cost, no margin. */
-export const CUSTOMER_COLUMNS = [
-  'line',
-  'label',
-  'hose',
-  'fittingA',
-  'fittingB',
-  'overall',
-  'guard',
-  'temperature',
-  'fluid',
-  'pressure',
-  'rating',
-  'quantity',
-  'each',
-  'lineTotal',
-  'note',
-] as const satisfies readonly QuoteColumn[];
+export const CUSTOMER_COLUMNS = [...PRINTED, 'note'] as const satisfies readonly QuoteColumn[];
 export type CustomerColumn = (typeof CUSTOMER_COLUMNS)[number];
 
 /** One line of a quote as it is shown; "" where its column is not there. */

@@ -56,7 +56,8 @@ export const SETTING_LABELS: Readonly<Record<QuoteSetting, string>> = {
   validDays: 'Valid for (days)',
 };
 
-const PRINTED = [
+/** Columns of a quote that are printed, but for the note. */
+export const PRINTED = [
   'line',
   'label',
   'hose',

@@ -1,11 +1,10 @@
 import { anyMeasureUnit } from '../../core/units/measureUnit';
 import { splitHeading } from '../../core/units/headingUnit';
-import type { CellValue } from '../../workbook/workbook';
+import { textOf } from './cellRuns';
+import { isReadingNumber } from './headingRow';
 import type { SheetCells } from './sheetCells';
 
 const LONGEST = 40;
-
-const textOf = (value: CellValue): string => (typeof value === 'object' ? '' : String(value).replace(/\s+/g, ' ').trim());
 
 /** `Coupling` over `A`: the words of both in the order that says something, and the unit at the end. */
 function combined(upper: string, lower: string, isWord: (text: string) => boolean): string {
@@ -23,8 +22,7 @@ function combined(upper: string, lower: string, isWord: (text: string) => boolea
 function isHeadingCell(cells: SheetCells, row: number, column: number): boolean {
   const value = cells.value(row, column);
   if (cells.formula(row, column) !== '') return false;
-  if (typeof value === 'number') return Number.isInteger(value) && (value < 10 || value % 45 === 0);
-  return typeof value === 'string' && value.length <= LONGEST;
+  return isReadingNumber(value) || (typeof value === 'string' && value.length <= LONGEST);
 }
 
 /**

@@ -8,17 +8,14 @@ import { GAUGE_HEADINGS, GAUGE_ROLE_CHOICES, GAUGES_SHEET, readGauges, type Gaug
 import { gaugeOf } from '../../sheets/gauges/gauge';
 import type { Piece } from '../../sheets/pieces/piece';
 import { readPieces } from '../../sheets/pieces/readPieces';
-import { columnsOfTables } from '../../sheets/table/columnsRead';
 import { today } from '../../sheets/table/today';
 import type { Workbook } from '../../workbook/workbook';
-import { HeadingCorrections } from '../controls/HeadingCorrections';
 import { HeadingsByHand } from '../controls/HeadingsByHand';
-import { ReadNote } from '../controls/ReadNote';
-import { TableQuestions } from '../controls/TableQuestions';
 import { useSettledView } from '../controls/useSettledView';
 import { useWriting } from '../controls/useWriting';
 import type { ViewProps } from '../controls/viewProps';
 import { WriteButton } from '../controls/WriteButton';
+import { TableRead } from '../controls/TableRead';
 import { WritingBar } from '../controls/WritingBar';
 import { GaugeStudies } from './GaugeStudies';
 
@@ -116,26 +113,7 @@ export function GaugesView({ workbook }: ViewProps) {
       )}
       <WritingBar outcome={outcome} onUndo={() => void undo()} />
       <GaugeStudies workbook={workbook} />
-      {gauges && (
-        <>
-          <TableQuestions
-            workbook={workbook}
-            kind="gauges"
-            sheet={gauges.sheet}
-            questions={gauges.questions}
-            onAnswered={refresh}
-          />
-          <ReadNote workbook={workbook} report={gauges.report} />
-          <HeadingCorrections
-            workbook={workbook}
-            kind="gauges"
-            sheet={gauges.sheet}
-            columns={columnsOfTables([gauges.table])}
-            roles={GAUGE_ROLE_CHOICES}
-            onCorrected={refresh}
-          />
-        </>
-      )}
+      {gauges && <TableRead workbook={workbook} kind="gauges" read={gauges} roles={GAUGE_ROLE_CHOICES} onAnswered={refresh} />}
       <Caption1>An overdue gauge is refused in records. How often a gauge is checked is the workshop’s own rule.</Caption1>
     </div>
   );

@@ -6,15 +6,12 @@ import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { recall, type Recall } from '../../sheets/recall/recall';
 import { errorOf, FRESH_RECALL, requestOf } from '../../sheets/recall/recallFields';
 import { recallSheet } from '../../sheets/recall/recallSheet';
-import { columnsOfTables } from '../../sheets/table/columnsRead';
 import { today } from '../../sheets/table/today';
-import { HeadingCorrections } from '../controls/HeadingCorrections';
 import { HeadingsByHand } from '../controls/HeadingsByHand';
-import { ReadNote } from '../controls/ReadNote';
-import { TableQuestions } from '../controls/TableQuestions';
 import { useWriting } from '../controls/useWriting';
 import type { ViewProps } from '../controls/viewProps';
 import { WriteButton } from '../controls/WriteButton';
+import { TableRead } from '../controls/TableRead';
 import { WritingBar } from '../controls/WritingBar';
 import { RecallForm } from './RecallForm';
 import { RecallResult } from './RecallResult';
@@ -109,26 +106,7 @@ export function RecallView({ workbook, goTo }: ViewProps) {
           <WritingBar outcome={outcome} onUndo={() => void undo()} />
         </>
       )}
-      {pieces && (
-        <>
-          <TableQuestions
-            workbook={workbook}
-            kind="pieces"
-            sheet={pieces.sheet}
-            questions={pieces.questions}
-            onAnswered={refresh}
-          />
-          <ReadNote workbook={workbook} report={pieces.report} />
-          <HeadingCorrections
-            workbook={workbook}
-            kind="pieces"
-            sheet={pieces.sheet}
-            columns={columnsOfTables([pieces.table])}
-            roles={PIECE_ROLE_CHOICES}
-            onCorrected={refresh}
-          />
-        </>
-      )}
+      {pieces && <TableRead workbook={workbook} kind="pieces" read={pieces} roles={PIECE_ROLE_CHOICES} onAnswered={refresh} />}
       <Caption1>
         Pieces whose row names no lot, gauge or day are listed as not to be excluded. A qualified person decides what is called
         back.

@@ -3,7 +3,7 @@ import type { CrimpCause, NextMeasurement } from './crimpCauseResult';
 import type { CrimpSeries } from './crimpSeries';
 import { timeless } from './timeStretches';
 
-/** A machine is told from a setting by three combinations or more, and their scatter by three repeats or more. */
+/** It takes three combinations or more to tell a machine from a setting, and three repeats or more to know their scatter. */
 const LEAST_COMBINATIONS = 3;
 const LEAST_REPEATS = 3;
 /** Crimps of each combination that is still missing. */

@@ -14,7 +14,7 @@ export interface NativeArgument {
   readonly text: string;
   /** It cannot change: a number or a word in the formula itself. */
   readonly isConstant: boolean;
-  /** What it is now; of several cells the first, undefined where it is reckoned from others. */
+  /** What it is now; of several cells the first, undefined where it is calculated from others. */
   readonly value: CellValue | undefined;
   /** Cells of readings and lists. */
   readonly count: number;
