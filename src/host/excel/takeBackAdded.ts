@@ -49,7 +49,7 @@ export async function takeBackAdded(changes: readonly Change[], newNames: NewNam
   }
   const places = reached(changes, added, newNames);
   const sentences = [
-    left.length > 0 && `The new sheets ${left.join(', ')} are not whole and could not be taken away: delete them.`,
+    left.length > 0 && `The new sheets ${left.join(', ')} are not whole and could not be removed: delete them.`,
     places.length > 0 && `Part of it may stand in ${listed(places)}: look there, or take it back with Undo (Ctrl+Z).`,
   ].filter(Boolean);
   return sentences.length > 0 ? sentences.join(' ') : 'Nothing of it stands in the workbook.';

@@ -26,7 +26,7 @@ export function UnsavedDialog({ title, onAnswer }: UnsavedDialogProps) {
       }}
     >
       <h2 id="unsaved-title">Unsaved changes</h2>
-      <p>{title} has changes that are in no file yet.</p>
+      <p>{title} has unsaved changes.</p>
       <div className="choices">
         <button type="button" onClick={() => onAnswer('save')}>
           Save as .xlsx, then go on

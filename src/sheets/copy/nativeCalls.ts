@@ -79,7 +79,7 @@ export class NativeCalls {
     let changed = formula;
     for (const call of [...functionCalls(formula)].reverse()) {
       const native = NATIVE_FUNCTIONS[call.id];
-      if (!native) throw new NotNative('it cannot be said in functions that every program has');
+      if (!native) throw new NotNative('functions that every program has cannot express it');
       const [before, behind] = [changed.slice(0, call.from), changed.slice(call.to)];
       const index = INDEX_BEFORE.test(before) ? INDEX_BEHIND.exec(behind) : null;
       const value = this.valueOf(call, native, place, index ? Number(index[1]) - 1 : undefined);

@@ -59,7 +59,7 @@ function obstacles(standing: CatalogueTable, touched: Block, { standing: catalog
 
 function overText(sheet: string, cells: readonly Cell[]): string {
   const others = cells.length > 1 ? ` and ${cells.length - 1} more filled cells` : '';
-  return `${sheet}!${cellName(cells[0]!)}${others} outside the old table are written over.`;
+  return `${sheet}!${cellName(cells[0]!)}${others} outside the old table are overwritten.`;
 }
 
 interface Rewriting {

@@ -69,7 +69,7 @@ function lengthAsQuantity({ headings, block }: FoundTable): number | undefined {
 export interface RackWays {
   readonly answers: TableAnswers;
   readonly isHose?: ((name: string) => boolean) | undefined;
-  /** Proposed, never taken, where a heading names no unit. */
+  /** Proposed, never taken, where a heading has no unit. */
   readonly unit?: MeasureUnit | undefined;
 }
 

@@ -45,7 +45,7 @@ export function requestOf(fields: RecallFields, kindOf: (gauge: string) => strin
   }
   const [from, to] = [dayNumber(fields.from.trim()), dayNumber(fields.to.trim())];
   if (from === undefined || to === undefined) return 'Enter both days, like 2026-09-01.';
-  return from > to ? 'The first day lies behind the last.' : { by, from, to };
+  return from > to ? 'The first day is after the last.' : { by, from, to };
 }
 
 /**
@@ -57,6 +57,6 @@ export function errorOf(text: string, quantity: Quantity, unit: string): GaugeEr
   const isNegative = /^\s*[-−]/.test(text);
   const found = measureFromText(quantity, text.replace(/^\s*[-−+]/, ''), 'decimal');
   const own = found?.unit ?? measureUnit(quantity, unit);
-  if (!found || !own) return `Enter what it read too high with its unit, like 0.03 ${unit}; − where it read too low.`;
+  if (!found || !own) return `Enter by how much it read too high, with its unit, like 0.03 ${unit}; negative if too low.`;
   return { value: isNegative ? found.value.negated() : found.value, unit: own };
 }

@@ -132,7 +132,7 @@ export class TableReader<Role extends string> {
     const column = this.columns[role];
     const cell = column === undefined ? '' : this.cells.shown(this.rowMeant(row, column), column);
     if (typeof cell === 'object')
-      throw new TradeError('notANumber', label, `is ${cell.error}`, cell.sentence ?? 'put that cell right first');
+      throw new TradeError('notANumber', label, `is ${cell.error}`, cell.sentence ?? 'correct that cell first');
   }
 
   /** @throws TradeError naming `label` */
@@ -148,7 +148,7 @@ export class TableReader<Role extends string> {
     this.refuseMerged(row, column, label, rows);
     const { unit, comma } = this.facts.get(role)!;
     const rules = { comma, format: this.cells.format(row, column), sign, eitherWay };
-    const why = `column ${this.heading(role) || columnLetters(column)} names no unit that is known: say which it is`;
+    const why = `column ${this.heading(role) || columnLetters(column)} has no unit that is known: say which it is`;
     return measureOfCell(this.cells.value(row, column), label, quantity, unit, rules, why);
   }
 
@@ -285,7 +285,7 @@ export class TableReader<Role extends string> {
       column: name,
       sentence:
         unknown === undefined
-          ? `Column ${name} names no unit. Which is it?`
+          ? `Column ${name} has no unit. Which is it?`
           : `Column ${name}: “${unknown}” is no unit that is known. Which is it?`,
       choices: symbols.map(symbol => ({ value: symbol, label: symbol })),
       proposal: this.proposals[quantity]?.symbol,

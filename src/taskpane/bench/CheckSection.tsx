@@ -102,7 +102,7 @@ export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
         {text('expected', `Expected diameter (${unit})`)}
         <SeenFields unit={unit} readings={readings} onChange={setReadings} />
         {text('perTurn', `Change per turn (${unit})`, known ? 'From Machines' : 'Of the calibration screw', known)}
-        {text('leaveAlone', `Leave alone within (${unit})`, 'Blank = you decide')}
+        {text('leaveAlone', `Leave alone within (${unit})`, 'Blank: you decide.')}
         {text('by', 'Done by')}
       </div>
       <Field label="Note">

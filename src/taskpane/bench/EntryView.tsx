@@ -38,7 +38,7 @@ const useStyles = makeStyles({
   row: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
 });
 
-const NOT_PROVED = 'Not proved yet: better recorded once a trial piece made with it is in spec.';
+const NOT_PROVED = 'Not proven yet: record it once a trial piece made with it is in spec.';
 const NONE =
   'No readings here. Select a cell of a table with columns Reading 1 … Reading 4 (or A 1 … A 4 and B 1 … B 4) and a target, then read the rows.';
 

@@ -53,7 +53,7 @@ export function HoseIdentifier({ unit, catalogue }: Props) {
                 </li>
               ))}
             </ol>
-            <Caption1>Size does not tell the pressure: hoses of one size differ. Read what is printed on the hose.</Caption1>
+            <Caption1>Size does not give the pressure: hoses of one size differ. Read what is printed on the hose.</Caption1>
           </>
         )}
       </div>

@@ -38,7 +38,9 @@ export function useCatalogueWriting(workbook: Workbook, onWritten: () => void, o
         }
         const plan = await freshPlan(workbook, standing, result);
         if (plan.overwrites.some(sentence => !agreed.includes(sentence))) {
-          throw new Error('Cells that would be written over have come up since. Load the tables again. Nothing was written.');
+          throw new Error(
+            'Cells that would be overwritten have been filled meanwhile. Load the tables again. Nothing was written.',
+          );
         }
         const onProgress = (share: number | undefined) => setWriting({ status: 'writing', share });
         await writeParts(workbook, plan, { onProgress, signal: controller.signal });

@@ -57,7 +57,7 @@ function studyText(values: Values, tolerance: string): Said {
     intent: isGood && !finding.includes('not good') ? 'success' : 'warning',
     lines: [
       `Repeatability ${finding} (10 % and 30 %, common practice).`,
-      `${parts} parts, ${repeats} readings each; ${study.distinctCategories ?? 'many'} distinct categories. One person: what people differ by stays open. In a sheet: HOSE.GAUGESTUDY.`,
+      `${parts} parts, ${repeats} readings each; ${study.distinctCategories ?? 'many'} distinct categories. One person: differences between people are not tested. In a sheet: HOSE.GAUGESTUDY.`,
     ],
   };
 }

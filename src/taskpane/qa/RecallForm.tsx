@@ -68,7 +68,7 @@ export function RecallForm({ fields, gauges, onFields }: Props) {
           <>
             {text('gauge', 'Gauge', 'Caliper, pressure gauge or die', list)}
             {text('since', 'Wrong since', 'Day of its last good check. Blank: always.')}
-            {text('error', 'It read too high by', 'With its unit, like 0.03 mm. − where too low. Blank: not known.')}
+            {text('error', 'It read too high by', 'With its unit, like 0.03 mm. Negative if too low. Blank: not known.')}
           </>
         )}
         {fields.by === 'days' && (

@@ -90,8 +90,8 @@ export function RecordsView({ workbook }: ViewProps) {
   const growth = async (): Promise<Writing> => {
     const { records, options } = await gather();
     const { appended, added, standing } = await recordGrowth(workbook, records, options);
-    if (!appended) throw new Error(`All ${standing} crimps stand in ${RECORDS_SHEET} already, with the same readings.`);
-    const left = standing > 0 ? ` ${standing} stood there already and were left out.` : '';
+    if (!appended) throw new Error(`All ${standing} crimps are already in ${RECORDS_SHEET}, with the same readings.`);
+    const left = standing > 0 ? ` ${standing} were there already and were left out.` : '';
     return {
       changes: appended.changes,
       undo: appended.undo,
@@ -102,7 +102,7 @@ export function RecordsView({ workbook }: ViewProps) {
     <div className={styles.view}>
       <Body1>
         One record a line, from the selected rows of Pieces, of readings, or job lines; one selected cell stands for its whole
-        table. What is blank is left as a line to write on.
+        table. Blank fields become lines to write on.
       </Body1>
       {view.status === 'failed' && <Body1>{view.reason}</Body1>}
       {view.status === 'failed' && view.error instanceof NothingToRecord && (

@@ -170,7 +170,7 @@ describe('a batch that Excel refuses in its midst', () => {
     select(0, 0, 1, 1);
     refusal.of = [/^values of Plan/, /^delete Plan/];
     await expect(excelWorkbook().write([{ kind: 'addSheet', sheet: 'Plan' }, value('Plan', 'A1')])).rejects.toThrow(
-      'The new sheets Plan are not whole and could not be taken away: delete them.',
+      'The new sheets Plan are not whole and could not be removed: delete them.',
     );
   });
 

@@ -41,7 +41,7 @@ test('an Excel that takes no pictures (before ExcelApi 1.10) writes the rest all
   const excel = open();
   office('1.9');
   await expect(writeChanges(changes)).rejects.toThrow(
-    'This Excel takes no pictures from add-ins, so they are missing: a newer one does. All cells are written.',
+    'This version of Excel cannot take pictures from add-ins, so they are missing. A newer one can. All cells are written.',
   );
   expect(excel.written).toEqual(['values of Tags!A2 = [[117]]']);
 });

@@ -100,6 +100,6 @@ test('one formula for a whole column becomes a formula a row; a value taken out 
   expect(compared).toHaveLength(5);
   expect(compared.filter(({ ours, theirs }) => !isSame(ours, theirs))).toEqual([]);
   expect(kept.map(({ address, reason }) => `${address} ${reason}`)).toEqual([
-    'C4 CRIMPCAUSE: it cannot be said in functions that every program has',
+    'C4 CRIMPCAUSE: functions that every program has cannot express it',
   ]);
 });

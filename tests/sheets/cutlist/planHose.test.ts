@@ -318,5 +318,5 @@ test('hose beyond the limit is marked at its reel; on the day that ends the limi
 
 test('a date of making that is still to come is said', () => {
   const [job] = hoseJobs([line(1, 400, 1)], [reel(1, 5000, 1, '2026-11-01'), reel(2, 5000, 1, today)], settings, today);
-  expect(job!.warnings).toEqual(['A1 was made 2026-11-01, which is still to come: put that date right.']);
+  expect(job!.warnings).toEqual(['A1 was made 2026-11-01, which is in the future: correct that date.']);
 });

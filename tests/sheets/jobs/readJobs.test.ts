@@ -45,7 +45,7 @@ describe('units of a heading', () => {
     ] as const;
     const { workbook } = fakeWorkbook({ Jobs: rows }, { sheet: 'Jobs', address: 'A2' });
     const open = await readJobs(workbook, WISHES);
-    expect(open.questions.map(({ sentence }) => sentence)).toEqual(['Column B: Cut length names no unit. Which is it?']);
+    expect(open.questions.map(({ sentence }) => sentence)).toEqual(['Column B: Cut length has no unit. Which is it?']);
     expect(open.report.taken).toEqual([]);
     await rememberAnswer(workbook, 'jobs', 'Jobs', 'unit', 'Cut length', 'in');
     const answered = await readJobs(workbook, WISHES);

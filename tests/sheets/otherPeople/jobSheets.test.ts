@@ -96,8 +96,8 @@ const SHEETS: readonly SheetCase[] = [
       ['Alder DN 12', 'Straight', 'Straight', 48, '45 1/2', 2],
     ],
     taken: [],
-    leftOut: ['2 stop: names no unit'],
-    asks: ['Overall length names no unit. Which is it? → mm / cm / m / in / ft / yd', 'Cut length names no unit.'],
+    leftOut: ['2 stop: has no unit'],
+    asks: ['Overall length has no unit. Which is it? → mm / cm / m / in / ft / yd', 'Cut length has no unit.'],
   },
   {
     name: 'the same, answered once: the other length follows',

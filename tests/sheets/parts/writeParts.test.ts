@@ -118,7 +118,7 @@ describe('replacing a catalogue', () => {
   test('says what stands outside the old range before it writes over it', async () => {
     const rows = [...(treeTables.hoses as never[]), ['appended below the range']] as never;
     const { plan } = await loadThrough(standingWorkbook({ Hoses: rows }), { 'hoses.csv': csvOf(longer) });
-    expect((await plan()).overwrites).toEqual(['Hoses!A6 outside the old table are written over.']);
+    expect((await plan()).overwrites).toEqual(['Hoses!A6 outside the old table are overwritten.']);
   });
 
   test('the range ends above what else stands on the sheet', async () => {

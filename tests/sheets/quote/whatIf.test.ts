@@ -148,6 +148,6 @@ test('no rise at all is nothing to compare; words and impossible falls are mista
   expect(readRises({ Larch: "5'" }, ['Larch']).mistakes).toEqual({ Larch: 'enter per cent, like 5' });
   expect(readRises({ Larch: 'more', Alder: '-100' }, ['Larch', 'Alder']).mistakes).toEqual({
     Larch: 'enter per cent, like 5',
-    Alder: 'that is too much to be meant',
+    Alder: 'that is too much to be right',
   });
 });

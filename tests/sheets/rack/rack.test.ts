@@ -43,8 +43,8 @@ test('a length without a unit is asked about, and no reel is used until it is an
   ]);
   const open = (await readRack(workbook, 'Rack'))!;
   expect(open.rows).toEqual([]);
-  expect(open.questions.map(({ sentence }) => sentence)).toEqual(['Column B: Length names no unit. Which is it?']);
-  expect(open.problems).toMatchObject([{ row: 2, sentence: expect.stringMatching(/names no unit/) }]);
+  expect(open.questions.map(({ sentence }) => sentence)).toEqual(['Column B: Length has no unit. Which is it?']);
+  expect(open.problems).toMatchObject([{ row: 2, sentence: expect.stringMatching(/has no unit/) }]);
   await rememberAnswer(workbook, 'rack', 'Rack', 'unit', 'Length', 'm');
   const rack = (await readRack(workbook, 'Rack'))!;
   expect(rackIn(rack.rows, 'mm').map(({ length, quantity }) => [`${length}`, quantity])).toEqual([['50000', 2]]);

@@ -170,7 +170,7 @@ test('a dial that was turned and found good is taken for the next crimps of its 
     await fake.type('25{Enter}25.01{Enter}');
     await waitFor(() => expect(inWork()).toBe(next));
     expect(screen.getByLabelText('Dial used')).toHaveProperty('value', dial);
-    expect(screen.getByText('As used for the last crimp of this kind: correct it if it was turned since.')).toBeTruthy();
+    expect(screen.getByText('As used for the last crimp of this kind: correct it if the dial was changed since.')).toBeTruthy();
   }
 });
 

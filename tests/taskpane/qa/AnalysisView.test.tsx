@@ -124,8 +124,8 @@ test('a heading without a unit is asked about once, with the unit that its size 
       ['Larch DN 10', 'cone', 22.8, 0.12, 22.8, 22.8],
     ],
   });
-  expect(await screen.findByText('Column E: Reading 1 names no unit. Which is it?')).toBeTruthy();
-  expect(screen.getAllByText(/names no unit/)).toHaveLength(1);
+  expect(await screen.findByText('Column E: Reading 1 has no unit. Which is it?')).toBeTruthy();
+  expect(screen.getAllByText(/has no unit/)).toHaveLength(1);
   expect(screen.getByText(/the unit of the readings is not known: answer the question about it/)).toBeTruthy();
   expect(screen.getByText('0 crimps read from sheet Crimps.')).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'mm' }));

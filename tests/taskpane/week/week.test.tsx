@@ -109,7 +109,7 @@ test('a rack whose lengths have no unit is asked about; the answer is remembered
   );
   await plan();
   const question = await screen.findByRole('region', { name: 'Questions about Rack' });
-  expect(question.textContent).toContain('Column B: Length names no unit. Which is it?');
+  expect(question.textContent).toContain('Column B: Length has no unit. Which is it?');
   fireEvent.click(within(question).getByRole('button', { name: 'mm' }));
   expect(await screen.findByText(/^Rack A1:F6: 5 rows taken$/)).toBeTruthy();
   expect(screen.queryByRole('region', { name: 'Questions about Rack' })).toBeNull();

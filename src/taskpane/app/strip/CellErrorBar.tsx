@@ -10,7 +10,7 @@ export function CellErrorBar({ cell: { address, error, sentence } }: { readonly 
         <MessageBarTitle>
           {address} shows {error}
         </MessageBarTitle>
-        {sentence ?? 'It does not come from a function of ours.'}
+        {sentence ?? 'It does not come from a Benchrow function.'}
       </MessageBarBody>
     </MessageBar>
   );
