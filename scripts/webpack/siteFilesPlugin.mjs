@@ -4,7 +4,7 @@ import webpack from 'webpack';
 import { functionMetadata } from '../functionMetadata.mjs';
 import { ICON_SIZES } from '../icons/iconSizes.mjs';
 import { filledManifest } from '../filledManifest.mjs';
-import { helpPage } from '../helpPage.mjs';
+import { siteHelp } from '../help/siteHelp.mjs';
 import { officeJsFiles } from '../officeJsFiles.mjs';
 
 /** Writes what dist/ needs beside the bundles: the metadata of the functions, the manifest, its icons, and Office.js when asked for. */
@@ -34,7 +34,7 @@ async function siteFiles({ root, baseUrl, localOfficeJs }) {
   const manifest = readFileSync(join(root, 'manifest/manifest.xml'), 'utf8');
   return [
     ['functions.json', JSON.stringify(metadata, null, 2)],
-    ['help.html', helpPage(root, metadata)],
+    ...siteHelp(root, metadata),
     ['manifest.xml', filledManifest(manifest, { baseUrl, version })],
     // Beside a package.json of type "module", Node would take functions.js for a module.
     ['package.json', '{ "type": "commonjs" }\n'],

@@ -117,7 +117,7 @@ export async function cellView(
   return {
     address,
     shown,
-    call: { id: metadata.id, description: metadata.description ?? '', helpUrl: `help.html#${metadata.id}`, arguments: view },
+    call: { id: metadata.id, description: metadata.description ?? '', helpUrl: `help/${metadata.id}.html`, arguments: view },
     error: error?.error,
     sentence: error && (error.sentence || (await sentenceOf(source, cells))),
   };
