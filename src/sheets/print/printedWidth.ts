@@ -4,7 +4,7 @@ import { fittingScale } from './fittingScale';
 /** Scale in per cent below which nobody can read a printed row, and the one at which letters of 11 points are read at arm's length. */
 const [LEAST, READABLE] = [50, 82] as const;
 /** In points. */
-const MARGIN = 28;
+const MARGIN = 18;
 
 /**
  * How a wide table is printed lying: on one page's width where that can be read; else on pages side by side, each with the first column,

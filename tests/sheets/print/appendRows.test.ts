@@ -69,7 +69,7 @@ test.each([
   expect(changes.find(({ kind }) => kind === 'page')).toEqual({
     kind: 'page',
     sheet: 'Log',
-    page: { orientation: 'landscape', margin: 28, titleRows: '1:1', ...page },
+    page: { orientation: 'landscape', margin: 18, titleRows: '1:1', ...page },
   });
 });
 
