@@ -86,6 +86,8 @@ export interface PageSetup {
   readonly printArea?: string;
   /** Rows printed on top of every page: `4:4`. */
   readonly titleRows?: string;
+  /** Columns printed on the left of every page: `A:A`. */
+  readonly titleColumns?: string;
   /** Numbers of the rows, as the sheet shows them, that begin a new page. */
   readonly breaksBefore?: readonly number[];
   /** Scaled so that all columns fit on one page; not together with breaks, which hosts then leave out. */

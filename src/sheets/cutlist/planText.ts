@@ -68,17 +68,14 @@ export function tooLongSentence(plan: HosePlan, unit: LengthUnit): string {
   return [`${tooLong.map(line => lineText(line, unit)).join('; ')}.`, given, ...help].filter(Boolean).join(' ');
 }
 
-/** One hose in a few sentences, for the head of the cut list. */
-export function summarySentence(plan: HosePlan, unit: LengthUnit): string {
-  const { totals, job, later, tooLong, longest } = plan;
-  const why = longest.isZero() ? 'none in the rack' : 'too long for the rack';
-  const left = tooLong.length > 0 && `Not in this list, ${why}: ${tooLong.map(line => lineText(line, unit)).join('; ')}.`;
-  const short = later.length > 0 && `Not in this list, not enough stock: ${later.map(line => lineText(line, unit)).join('; ')}.`;
-  const parts =
-    totals &&
-    `${totals.reels} cut into, used ${longText(totals.used, unit)}, kept ${longText(totals.kept, unit)}, lost ${longText(totals.lost, unit)}. ${proofSentence(plan)}`;
-  const said = [parts, short, left].filter(Boolean).join(' ');
-  return `${job.hose}: ${said}`;
+/** What a hose comes to, behind its name on the cut list; what waits is said above it. */
+export function hoseSummary(plan: HosePlan, unit: LengthUnit): string {
+  const { totals } = plan;
+  if (!totals) return '';
+  const { reels, used, kept, lost } = totals;
+  const stock = `${reels} ${reels === 1 ? 'reel' : 'reels'} cut into`;
+  const lengths = `used ${longText(used, unit)}, kept ${longText(kept, unit)}, lost ${longText(lost, unit)}`;
+  return `${stock}, ${lengths}. ${proofSentence(plan)}`;
 }
 
 /** What planning does otherwise than cutting in the order of the sheet: the numbers of the table, in words. */
