@@ -22,6 +22,8 @@ export interface QuoteInput extends HeadInput {
   readonly lines: readonly QuoteLine[];
   readonly lengthUnit: string;
   readonly pressureUnit: string;
+  /** Number format of overall lengths: to the step of the bench. */
+  readonly lengthFormat: string | undefined;
   /** Undefined where the catalogue states no temperatures. */
   readonly temperatureUnit: string | undefined;
   /** The hoses of the table Derating, as a formula names them; undefined where there is no such table. */
@@ -123,9 +125,10 @@ function writeHeadings(
   }
 }
 
-function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: QuoteLayout): void {
+function dress(writer: SheetWriter, { settings, lines, lengthFormat }: QuoteInput, layout: QuoteLayout): void {
   const last = layout.lastColumn;
   const money = (column: number, columns = 1) => writer.format(layout.firstRow, column, lines.length, columns, settings.format);
+  if (lengthFormat) writer.format(layout.firstRow, layout.column('overall'), lines.length, 1, lengthFormat);
   money(layout.column('each'), 2 + layout.breaks);
   money(layout.column('hoseCost'), layout.column('exact') - layout.column('hoseCost') + 1);
   if (layout.breaks > 0) money(layout.breakLabourColumn(0), layout.breaks);

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { CellValue, Workbook } from '../../workbook/workbook';
 import { CUSTOMER_COLUMNS, printedQuote, type CustomerColumn, type PrintedQuote } from './printedQuote';
+import { moneyText } from '../table/moneyText';
 import { readQuote } from './readQuote';
 
 const KEY = 'quotes.sent';
@@ -55,7 +56,12 @@ const WORDS: Readonly<Partial<Record<CustomerColumn, string>>> = {
   pressure: 'working pressure',
   each: 'price each',
 };
-const shown = (value: unknown) => (value === '' || value === undefined ? 'blank' : String(value));
+const shown = (value: unknown, column?: CustomerColumn) =>
+  value === '' || value === undefined
+    ? 'blank'
+    : column === 'each' && typeof value === 'number'
+      ? moneyText(value)
+      : String(value);
 const isSame = (before: unknown, now: unknown) =>
   typeof before === 'number' && typeof now === 'number' ? Math.abs(before - now) < 1e-9 : before === now;
 
@@ -64,7 +70,9 @@ function changesOf(before: SentQuote['lines'], now: SentQuote['lines']): readonl
   if (before.length !== now.length) return [`It had ${before.length} lines, the quote has ${now.length} now.`];
   return before.flatMap((line, index) => {
     const parts = COMPARED.flatMap((column, at) =>
-      isSame(line[at], now[index]![at]) ? [] : [`${WORDS[column] ?? column} ${shown(line[at])} → ${shown(now[index]![at])}`],
+      isSame(line[at], now[index]![at])
+        ? []
+        : [`${WORDS[column] ?? column} ${shown(line[at], column)} → ${shown(now[index]![at], column)}`],
     );
     return parts.length > 0 ? [`Line ${shown(line[0])}: ${parts.join(', ')}`] : [];
   });

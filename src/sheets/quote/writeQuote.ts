@@ -1,6 +1,7 @@
 import { dayNumber } from '../../core/units/sheetDate';
 import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../print/freeSheetName';
+import { cutLengthFormat } from '../table/numberFormats';
 import type { RowProblem } from '../table/rowProblem';
 import { priceFormat } from '../catalogue/priceFormat';
 import { deratedHoses } from '../catalogue/deratedHoses';
@@ -61,6 +62,7 @@ export async function writeQuote(
     catalogue: found.reference,
     handle,
     lengthUnit: units.length.symbol,
+    lengthFormat: cutLengthFormat(units.length.symbol, wishes.step),
     pressureUnit: units.pressure.symbol,
     temperatureUnit: units.temperature?.symbol,
     deratedHoses: deratedHoses(found),
