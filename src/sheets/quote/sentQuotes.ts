@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { CellValue, Workbook } from '../../workbook/workbook';
 import { CUSTOMER_COLUMNS, printedQuote, type CustomerColumn, type PrintedQuote } from './printedQuote';
 import { moneyText } from '../table/moneyText';
-import { readQuote } from './readQuote';
+import { quoteOfSheet } from './readQuote';
 
 const KEY = 'quotes.sent';
 
@@ -79,10 +79,9 @@ function changesOf(before: SentQuote['lines'], now: SentQuote['lines']): readonl
 }
 
 async function since(workbook: Workbook, sent: SentQuote): Promise<SinceSent> {
-  const content = await workbook.used(sent.quote);
-  const quote = readQuote(content);
-  if (!content || !quote || quote.rows.length === 0)
-    return { ...sent, isCopied: false, changes: [`Sheet ${sent.quote} cannot be read as a quote any more.`] };
+  const read = await quoteOfSheet(workbook, sent.quote);
+  if (!read) return { ...sent, isCopied: false, changes: [`Sheet ${sent.quote} cannot be read as a quote any more.`] };
+  const { content, quote } = read;
   const columns = content.values[quote.rows[0]! - 1]!;
   const at = columns.indexOf('Hose');
   const isCopied = quote.rows.every(row => content.formulas[row]![at] === '');

@@ -93,7 +93,7 @@ export function QuoteView({ workbook, services, goTo }: Pick<ViewProps, 'workboo
       <WriteButton appearance="primary" disabled={outcome.status === 'busy'} onClick={() => void write()}>
         {outcome.status === 'busy' ? 'Writing …' : 'Write the quote as a new sheet'}
       </WriteButton>
-      <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
+      <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet, written.costs]} />
       {written && (
         <ProblemList title={`STOP, not quoted: lines of ${written.read.sheet}`} problems={written.read.stops} onShow={show} />
       )}
@@ -103,7 +103,8 @@ export function QuoteView({ workbook, services, goTo }: Pick<ViewProps, 'workboo
       <PaperPanel workbook={workbook} newest={written?.sheet} />
       <CopyPanel workbook={workbook} services={services} />
       <Caption1 block>
-        Prices are formulas: they follow the catalogue and the job sheet. Without tax. A price is no approval. {RATING_CAUTION}
+        Cost and margin go to a sheet of their own, which stays here. Prices are formulas: they follow the catalogue and the job
+        sheet. Without tax. A price is no approval. {RATING_CAUTION}
       </Caption1>
     </div>
   );
