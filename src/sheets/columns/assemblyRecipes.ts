@@ -1,7 +1,7 @@
 import { measureUnit } from '../../core/units/measureUnit';
 import { turnedCell } from '../table/turnedBy';
 import { roleLabel } from './columnRoles';
-import { cutLengthFormat, TWO_PLACES } from './columnFormats';
+import { cutLengthFormat, TWO_PLACES } from '../table/numberFormats';
 import { call, type OfferContext, type Place, type Recipe } from './offer';
 import type { Role } from './columnRoles';
 

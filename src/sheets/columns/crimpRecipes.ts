@@ -1,4 +1,4 @@
-import { caliperFormat, depthFormat } from './columnFormats';
+import { caliperFormat, depthFormat } from '../table/numberFormats';
 import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
 import type { Role } from './columnRoles';
 

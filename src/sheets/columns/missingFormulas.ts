@@ -31,9 +31,25 @@ export function ownColumns(view: Read): readonly OwnColumn[] {
   });
 }
 
-/** The column that already is what a heading says, where our functions fill it. */
-export function ownColumnNamed(view: Read, heading: string): OwnColumn | undefined {
-  return ownColumns(view).find(own => plainHeading(own.heading) === plainHeading(heading));
+/** Whether a cell holds what a formula of ours further left gives: one call answers with several columns. */
+function isSpilled({ cells, table: { block } }: Read, row: number, column: number): boolean {
+  if (cells.isEmpty(row, column) || cells.formula(row, column) !== '') return false;
+  for (let left = column - 1; left >= block.column && !cells.isEmpty(row, left); left--) {
+    const formula = cells.formula(row, left);
+    if (formula !== '') return OURS.test(formula);
+  }
+  return false;
+}
+
+/** The column that already is what a heading says, where our functions fill it, one by one or from the left. */
+export function columnNamed(view: Read, heading: string): number | undefined {
+  const own = ownColumns(view).find(each => plainHeading(each.heading) === plainHeading(heading));
+  if (own) return own.column;
+  const { headings } = view.table;
+  return columnsOf(view).find(
+    (column, index) =>
+      plainHeading(headings[index] ?? '') === plainHeading(heading) && rowsOf(view).some(row => isSpilled(view, row, column)),
+  );
 }
 
 /** Formulas that lines of a table lack in columns of ours. */

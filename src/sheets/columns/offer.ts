@@ -35,6 +35,8 @@ export interface Offer {
   readonly good?: string | undefined;
   /** Number format of the values, where General would show more digits than anyone reads. */
   readonly format?: string | undefined;
+  /** Its values are money: written as the workbook writes prices. */
+  readonly isMoney?: boolean;
 }
 
 /** What is asked for besides columns. */

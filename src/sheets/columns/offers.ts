@@ -9,7 +9,7 @@ import { measureUnit } from '../../core/units/measureUnit';
 import { turnedBy } from '../table/turnedBy';
 import { roleLabel, type Role } from './columnRoles';
 import type { TableView } from './columnsView';
-import { ownColumnNamed } from './missingFormulas';
+import { columnNamed } from './missingFormulas';
 
 function unitReason({ unitMatters }: Recipe, { catalogue, units }: OfferContext): string | undefined {
   const [mine, theirs, what] =
@@ -53,8 +53,8 @@ function inUnitOfCatalogue(recipe: Recipe, { units, catalogue }: OfferContext): 
 /** A table that our functions fill a column of already gets no second one. */
 function secondReason(recipe: Recipe, table: OfferTable): string | undefined {
   const own =
-    table.cells && table.table ? ownColumnNamed({ ...table, cells: table.cells, table: table.table }, recipe.heading) : undefined;
-  return own && `The table has it: column ${columnLetters(own.column)}.`;
+    table.cells && table.table ? columnNamed({ ...table, cells: table.cells, table: table.table }, recipe.heading) : undefined;
+  return own === undefined ? undefined : `The table has it: column ${columnLetters(own)}.`;
 }
 
 /** What offers are made for: a table, or its columns alone. */

@@ -5,6 +5,8 @@ import { TabRow } from '../controls/TabRow';
 import type { ScannedTag, ViewProps } from '../controls/viewProps';
 import { hostServices } from './hostServices';
 import { goTo, shownAt, startOf } from './places';
+import { Beginning } from './start/Beginning';
+import { useStart } from './start/useStart';
 import { Strip } from './strip/Strip';
 import { tabs } from './tabs';
 import { useTheme } from './useTheme';
@@ -44,13 +46,21 @@ interface Props extends Pick<ViewProps, 'workbook' | 'functions'> {
  */
 export function TaskPane({ workbook, functions, wanted }: Props) {
   const styles = useStyles();
-  const [places, setPlaces] = useState(() => startOf(tabs));
+  const start = useStart(workbook);
+  const [places, setPlaces] = useState(() => goTo(tabs, startOf(tabs), start.person?.place ?? ''));
   const [granted, setGranted] = useState<Wanted>();
   if (wanted !== granted) {
     setGranted(wanted);
     if (wanted) setPlaces(goTo(tabs, places, wanted.place));
   }
-  const open = useCallback((place: string) => setPlaces(before => goTo(tabs, before, place)), []);
+  const { close } = start;
+  const open = useCallback(
+    (place: string) => {
+      close();
+      setPlaces(before => goTo(tabs, before, place));
+    },
+    [close],
+  );
   // Another file in the same pane: what a view has found, or is still working at, belongs to the one before.
   const [shown, setShown] = useState({ workbook, count: 0 });
   const [scanned, setScanned] = useState<ScannedTag>();
@@ -88,16 +98,18 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
             />
           </div>
           <div className={styles.views} data-frame="view">
-            <KeptViews
-              key={shown.count}
-              views={tabs.flatMap(({ views }) => views)}
-              chosen={view.id}
-              workbook={workbook}
-              functions={functions}
-              services={hostServices}
-              goTo={open}
-              scanned={scanned}
-            />
+            <Beginning start={start} sample={hostServices.sample} goTo={open}>
+              <KeptViews
+                key={shown.count}
+                views={tabs.flatMap(({ views }) => views)}
+                chosen={view.id}
+                workbook={workbook}
+                functions={functions}
+                services={hostServices}
+                goTo={open}
+                scanned={scanned}
+              />
+            </Beginning>
           </div>
         </div>
         <Strip key={`strip ${shown.count}`} workbook={workbook} functions={functions} wanted={wanted} onScan={scan} />

@@ -1,4 +1,5 @@
 import { canDownload, downloadFile } from '../../host/copyFile/downloads';
+import { canOpenSample, openSample, sampleAddress } from '../../host/excel/sampleFile';
 import type { HostServices } from '../controls/viewProps';
 
 const MOST_AT_ONCE = 4;
@@ -18,6 +19,7 @@ export const hostServices: HostServices = {
     return readPartsFile(file, watch);
   },
   canDownload,
+  sample: { address: sampleAddress, canOpen: canOpenSample, open: openSample },
   downloadCopy: async (copy, fileName) => {
     if (!canDownload()) return false;
     const { copyFile } = await import('../../host/copyFile/copyFile');

@@ -22,6 +22,7 @@ import type { EntryResult } from '../../sheets/crimps/entry';
 import { crimpReport } from '../../sheets/crimps/readCrimpRows';
 import { CrimpSettings } from '../controls/CrimpSettings';
 import { CRIMP_HEADINGS } from '../../sheets/crimps/crimpHeadings';
+import { TablesToSelect } from '../controls/TablesToSelect';
 import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { CrimpsRead } from '../controls/CrimpsRead';
 import { AddColumns } from './AddColumns';
@@ -84,6 +85,7 @@ export function EntryView({ workbook, scanned }: ViewProps) {
         </MessageBar>
       )}
       {status.kind === 'none' && <Text>{NONE}</Text>}
+      {status.kind === 'none' && <TablesToSelect workbook={workbook} holds="readings" onSelected={() => load()} />}
       {status.kind === 'none' && !read && <HeadingsByHand workbook={workbook} of={CRIMP_HEADINGS} onCorrected={() => load()} />}
       {failure && (
         <MessageBar intent="error" layout="multiline">

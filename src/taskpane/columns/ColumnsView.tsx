@@ -6,7 +6,7 @@ import { HeadingsByHand } from '../controls/HeadingsByHand';
 import type { AddedColumns } from '../../sheets/columns/needLook';
 import { RowsToLook } from './RowsToLook';
 import { TableColumns } from './TableColumns';
-import { TablesToSelect } from './TablesToSelect';
+import { TablesToSelect } from '../controls/TablesToSelect';
 import { ToldBar, type Told } from '../controls/ToldBar';
 import { useColumnsView } from './useColumnsView';
 

@@ -37,6 +37,7 @@ import { HeadingCorrections } from '../controls/HeadingCorrections';
 import { ReadNote } from '../controls/ReadNote';
 import { linesReport } from '../../sheets/columns/lineRows';
 import { TableQuestions } from '../controls/TableQuestions';
+import { priceFormat } from '../../sheets/catalogue/priceFormat';
 import { FillFormulas } from '../controls/FillFormulas';
 
 const useStyles = makeStyles({
@@ -46,6 +47,8 @@ const useStyles = makeStyles({
   },
   start: { alignSelf: 'flex-start' },
 });
+
+const ADD_WORDS = ['Tick the columns to add', 'Add 1 column'];
 
 type Ready = Extract<ColumnsView, { status: 'ready' }>;
 /** Reads the table again before writing: it may have changed since it was shown. */
@@ -100,7 +103,9 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
   };
   const add = (wanted: readonly Offer[]) =>
     run(async fresh => {
-      const plan = planColumns(fresh, wanted, { spill });
+      const money = await priceFormat(workbook);
+      const dressed = wanted.map(offer => (offer.isMoney && money ? { ...offer, format: money } : offer));
+      const plan = planColumns(fresh, dressed, { spill });
       await workbook.write(plan.changes);
       setChosen(new Set());
       setWrittenCrimps(wanted.filter(({ crimp }) => crimp).map(({ id }) => id));
@@ -161,7 +166,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
         onChange={(id, on) => setChosen(old => new Set(on ? [...old, id] : [...old].filter(each => each !== id)))}
       />
       <Button appearance="primary" disabledFocusable={busy || picked.length === 0} onClick={() => void add(picked)}>
-        {busy ? 'Writing …' : picked.length === 1 ? 'Add 1 column' : `Add ${picked.length} columns`}
+        {busy ? 'Writing …' : (ADD_WORDS[picked.length] ?? `Add ${picked.length} columns`)}
       </Button>
       <HeadingCorrections
         workbook={workbook}

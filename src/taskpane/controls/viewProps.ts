@@ -5,6 +5,16 @@ import type { PartsFileReader } from '../../sheets/parts/tablesFromFiles';
 import type { CopiedWorkbook } from '../../workbook/copiedWorkbook';
 import type { Workbook } from '../../workbook/workbook';
 
+/** The sample workbook to begin with, a file beside the pane. */
+export interface SampleFile {
+  /** Its address, for a browser. */
+  readonly address: () => string;
+  /** Whether the host opens it as a new workbook; asked when it is offered, since the host is known only then. */
+  readonly canOpen: () => boolean;
+  /** Opens it as a new workbook, beside this one. */
+  readonly open: () => Promise<void>;
+}
+
 /** What the pane asks its host for, beside the workbook: the page that opens the pane passes it in. */
 export interface HostServices {
   /** Plans cuts: in a worker where the host has them. */
@@ -17,6 +27,7 @@ export interface HostServices {
   readonly downloadCopy: (copy: CopiedWorkbook, fileName: string) => Promise<boolean>;
   /** Whether there are downloads; asked when it is shown, since the host is known only then. */
   readonly canDownload: () => boolean;
+  readonly sample: SampleFile;
 }
 
 /** The text of a tag that was scanned or typed outside the view; a new object is a new scan. */

@@ -7,6 +7,7 @@ import { WritingBar } from '../controls/WritingBar';
 import { freshSettings } from '../../sheets/cutlist/cutSettings';
 import { today } from '../../sheets/table/today';
 import type { ViewProps } from '../controls/viewProps';
+import { TablesToSelect } from '../controls/TablesToSelect';
 import { OutputButtons } from '../controls/OutputButtons';
 import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
@@ -106,7 +107,10 @@ export function RecordsView({ workbook }: ViewProps) {
       </Body1>
       {view.status === 'failed' && <Body1>{view.reason}</Body1>}
       {view.status === 'failed' && view.error instanceof NothingToRecord && (
-        <RecordsByHand workbook={workbook} sheet={view.error.sheet} onCorrected={refresh} />
+        <>
+          <TablesToSelect workbook={workbook} />
+          <RecordsByHand workbook={workbook} sheet={view.error.sheet} onCorrected={refresh} />
+        </>
       )}
       {view.status === 'ready' && <RecordResults gathered={view.gathered} result={result} />}
       {view.status === 'ready' && (

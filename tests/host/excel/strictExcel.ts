@@ -41,9 +41,18 @@ export function strictExcel(sheets: Sheets, selected: Block & { sheet: string })
     return result;
   };
   const isSetSupported = (_: string, version: string) => excelApi.supported.includes(version);
-  Object.assign(globalThis, { Excel: { run }, Office: { context: { requirements: { isSetSupported } } } });
+  const createWorkbook = async (base64?: string) => {
+    if (refusal.of[0]?.test('createWorkbook')) throw refused('refused', refusal.code);
+    // Excel takes the file itself, without the address that FileReader puts before it.
+    if (base64 !== undefined && !isZip(Buffer.from(base64, 'base64'), base64)) throw refused('no file', 'InvalidArgument');
+    state.written.push(`createWorkbook of ${base64 === undefined ? 'nothing' : Buffer.from(base64, 'base64').length} bytes`);
+  };
+  Object.assign(globalThis, { Excel: { run, createWorkbook }, Office: { context: { requirements: { isSetSupported } } } });
   return state;
 }
+
+/** Every .xlsx is a zip archive: its first bytes are `PK`, and base64 has no other signs than its own. */
+const isZip = (bytes: Buffer, base64: string) => /^[A-Za-z\d+/]+=*$/.test(base64) && bytes.toString('latin1', 0, 2) === 'PK';
 
 function newBatch(sheets: Sheets, written: string[], isGroup: boolean): Batch {
   const writes: (() => void)[] = [];

@@ -455,6 +455,19 @@ describe('rows that were appended', () => {
     expect(offersFor(view)[0]!.reason).toBe('The table has it: column E.');
   });
 
+  test('a column that a formula further left fills is there already, whatever its unit in brackets; one that was typed is not', () => {
+    const head = ['Hose', 'Fitting A', 'Fitting B', 'Die A', 'Dial A (digits)', 'Checked', 'Crimp diameter A'];
+    const rows = [
+      head,
+      ['Larch DN 12', 'Larch JIC', '', 'D22', 455, '', 21.9],
+      ['Larch DN 10', 'Larch JIC', '', 'D19', 380, '', 18.4],
+    ];
+    const view = withFormulas(rows, { D2: '=HOSE.CRIMPSETUP(Catalogue,A2:A3,B2:B3)' });
+    const reasons = (id: string) => offersFor(view).find(offer => offer.id === id)?.reason;
+    expect([reasons('dieA'), reasons('dialA')]).toEqual(['The table has it: column D.', 'The table has it: column E.']);
+    expect(reasons('diameterA')).not.toMatch(/has it/);
+  });
+
   test('one formula a column is made to reach the last line', () => {
     const rows = [HEAD, ...lines(2).map(line => [...line, 756]), ...lines(2)];
     const { rows: lacking, changes } = missingFormulas(withFormulas(rows, { E2: '=HOSE.CUTLENGTH(B2:B3,C2:C3,D2:D3)' }));

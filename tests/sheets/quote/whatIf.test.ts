@@ -1,6 +1,6 @@
 import type { CellValue } from '../../../src/workbook/workbook';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
-import { readQuote } from '../../../src/sheets/quote/readQuote';
+import { quoteOfSheet } from '../../../src/sheets/quote/readQuote';
 import { readRises } from '../../../src/sheets/quote/riseFields';
 import { writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { whatIfSources, writeWhatIf } from '../../../src/sheets/quote/writeWhatIf';
@@ -131,7 +131,7 @@ it('quotes are found with customer and validity, other sheets are not', async ()
     ['Quote', 'Neighbour', 46_310, 6],
   ]);
   expect(families).toEqual(['Alder', 'Larch', 'Rowan', 'Willow']);
-  expect(readQuote(await book.content('Jobs'))).toBeUndefined();
+  expect(await quoteOfSheet(book.port, 'Jobs')).toBeUndefined();
 });
 
 test.each([

@@ -45,8 +45,8 @@ describe('quote', () => {
     fill(/^Margin/, '40 %');
     press('Write the quote as a new sheet');
     await waitFor(() => expect(written).toHaveLength(1));
-    expect(added(written[0]!)).toEqual(['Quote']);
-    expect(written[0]!.every(change => change.kind === 'addSheet' || JSON.stringify(change).includes('"sheet":"Quote"'))).toBe(
+    expect(added(written[0]!)).toEqual(['Quote', 'Quote costs']);
+    expect(written[0]!.every(change => change.kind === 'addSheet' || JSON.stringify(change).includes('"sheet":"Quote'))).toBe(
       true,
     );
     const stops = (await screen.findByText('STOP, not quoted: lines of Jobs')).parentElement!;
