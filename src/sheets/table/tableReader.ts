@@ -96,6 +96,12 @@ export class TableReader<Role extends string> {
     return this.facts.get(role)?.unit;
   }
 
+  /** All that is known of the table besides its rows, as a text to compare. */
+  get known(): string {
+    const facts = [...this.facts].map(([role, { unit, comma }]) => [role, unit?.symbol, comma]);
+    return JSON.stringify([this.table.headings, this.table.block.column, this.columns, facts, this.questions]);
+  }
+
   /** The cell as it stands; "" where the table has no such column. */
   cell(row: number, role: Role): CellValue {
     const column = this.columns[role];
