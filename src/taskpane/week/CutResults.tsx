@@ -159,7 +159,7 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
           </MessageBarBody>
         </MessageBar>
       )}
-      <LookAlikeNote gathered={view.gathered} onAgain={onAgain} />
+      <LookAlikeNote gathered={gathered} own={writing.own} onAgain={onAgain} />
       <WaitingNote gathered={gathered} onLeave={leavesWaiting => onAgain({ ...wishes, leavesWaiting })} />
       {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
       {plans.some(plan => plan.reels.length > 0) && (
