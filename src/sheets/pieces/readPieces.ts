@@ -4,6 +4,7 @@ import { TradeError } from '../../core/tradeError';
 import { addressOf } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
 import type { RangeContent, Workbook } from '../../workbook/workbook';
+import { gaugeKey, gaugeKindOf } from '../gauges/gauge';
 import { findTables, type FoundTable } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
 import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
@@ -78,6 +79,17 @@ const namesIn = (text: string): readonly string[] =>
     .map(each => each.trim())
     .filter(Boolean);
 
+/** The gauges of a row, and what they are where the heading of their column says it. */
+function gaugesOf({ reader }: PieceTable, name: (role: PieceRole) => string): Pick<Piece, 'gauges' | 'gaugeKinds'> {
+  const [calipers, others] = [namesIn(name('caliper')), namesIn(name('gauge'))];
+  const kind = reader.has('gauge') ? gaugeKindOf(reader.heading('gauge')) : 'other';
+  const said = [
+    ...(kind === 'other' ? [] : others.map(each => [gaugeKey(each), kind] as const)),
+    ...calipers.map(each => [gaugeKey(each), 'caliper'] as const),
+  ];
+  return { gauges: [...calipers, ...others], gaugeKinds: new Map(said) };
+}
+
 function pieceOf(from: PieceTable, row: number): Piece {
   const read = new PieceReader(from, row);
   const { name, measure } = read;
@@ -103,7 +115,7 @@ function pieceOf(from: PieceTable, row: number): Piece {
     testPressure: measure('testPressure'),
     testedAt: measure('testedAt'),
     testedFor: read.number('testedFor', 'time under pressure')?.toNumber(),
-    gauges: [...namesIn(name('caliper')), ...namesIn(name('gauge'))],
+    ...gaugesOf(from, name),
     flushed: read.isTicked('flushed'),
     capped: read.isTicked('capped'),
     by: name('by'),
