@@ -11,7 +11,7 @@ import { overallResult } from './overallResult';
 import type { HosePlan } from './planHose';
 import { leftOutSentences } from './leftOutSentences';
 import { summarySentence } from './planText';
-import { tooOldSentence, unconfirmedSentence } from './rackSentences';
+import { barredSentences, tooOldSentence, unconfirmedSentence } from './rackSentences';
 import { rackAfterSheet } from './rackAfterSheet';
 
 /** What is said about the pieces of a cut list; unit and catalogue are the plan's. */
@@ -49,7 +49,9 @@ export async function cutsWriting(
   const reels = plans.flatMap(plan => plan.reels);
   const source = `From sheet ${report.sheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
   const summaries = plans.flatMap(plan => [summarySentence(plan, settings.unit), ...plan.job.warnings]);
-  const rackSaid = [tooOldSentence(gathered), unconfirmedSentence(gathered, plans)].filter(said => said !== undefined);
+  const rackSaid = [tooOldSentence(gathered), unconfirmedSentence(gathered, plans), ...barredSentences(gathered, plans)].filter(
+    said => said !== undefined,
+  );
   const book = await pieceBook(workbook);
   const made = planPieces(book, reels, read.lines, { ...options, unit: settings.unit, catalogue: read.catalogue });
   const result = overallResult(plans, settings.unit);

@@ -42,3 +42,21 @@ export function unconfirmedSentence(gathered: Gathered, plans: readonly HosePlan
   const help = newestRack ? ` Take the rack ${newestRack}, which counts them in.` : '';
   return `Pieces are planned on these reels already and not cut yet, so the hose may be gone: ${[...new Set(found)].join('; ')}.${help}`;
 }
+
+/**
+ * Hose that its own status keeps from being used: left out, or used all the same because somebody ticked it.
+ * @returns a sentence each; none where no status says so
+ */
+export function barredSentences({ rack }: Pick<Gathered, 'rack'>, plans: readonly HosePlan[]): readonly string[] {
+  const left = rack.report.leftOut.filter(({ reason }) => reason === 'barred');
+  const used = new Set(plans.flatMap(plan => plan.reels.map(reel => reel.rack.row)));
+  const taken = rack.rows.filter(({ row, barred }) => barred !== undefined && used.has(row));
+  const told = (rows: readonly { readonly row: number; readonly said: string | undefined }[]) =>
+    rows.map(({ row, said }) => `row ${row} (${said})`).join('; ');
+  return [
+    ...(left.length > 0 ? [`Left out of the rack: ${told(left.map(({ row, sentence }) => ({ row, said: sentence })))}.`] : []),
+    ...(taken.length > 0
+      ? [`Planned on although their status says no: ${told(taken.map(({ row, barred }) => ({ row, said: barred })))}.`]
+      : []),
+  ];
+}

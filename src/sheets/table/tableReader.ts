@@ -17,14 +17,15 @@ import { isDitto } from './ditto';
 import type { FoundTable } from './findTables';
 import { statedUnit } from './heading';
 import type { SheetCells } from './sheetCells';
-import type { TableAnswers } from './tableAnswers';
+import type { Asked, TableAnswers } from './tableAnswers';
 import { type ColumnsByRole } from './tableColumns';
 import { correctionKey } from './headingCorrections';
 import { isUnitsRow } from './tableRows';
 
 /** Something that the sheet does not say; until it is answered, the rows that need it are refused. */
 export interface TableQuestion {
-  readonly asked: 'role' | 'unit' | 'comma';
+  readonly asked: Asked;
+  /** What it is about, as it is remembered: a heading, or words of cells. */
   readonly heading: string;
   /** `C: Length` */
   readonly column: string;

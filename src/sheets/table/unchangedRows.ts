@@ -52,8 +52,7 @@ export function unchangedRows<T>(): (cells: SheetCells, facts: string, beside?: 
       const [values, formulas, formats] = [used.values[at], used.formulas[at], used.formats[at]];
       if (layout.merges.length > 0 || !values || !formulas || !formats || values.some(isDitto)) return work();
       let known = rows.get(row);
-      const isKnown =
-        known && isSame(known.values, values) && isSame(known.formulas, formulas) && isSame(known.formats, formats);
+      const isKnown = known && isSame(known.values, values) && isSame(known.formulas, formulas) && isSame(known.formats, formats);
       if (!known || !isKnown) rows.set(row, (known = { values, formulas, formats, results: new Map() }));
       let result = known.results.get(key);
       if (result === undefined) known.results.set(key, (result = work()));
