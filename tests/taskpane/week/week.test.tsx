@@ -239,7 +239,7 @@ test('a plan on reels that a plan not yet cut uses says so, but not of the piece
 });
 
 test('a reel whose status keeps it from being used is left out in words, and a tick takes it; unknown words are asked about', async () => {
-  const words = ['Status', 'blocked: QA', '', 'Klasse 2', '', ''];
+  const words = ['Status', '', 'blocked: QA', 'Klasse 2', '', ''];
   const Rack = demoSheets.Rack!.map((row, index) => [...row, words[index] ?? '']);
   const { workbook, written } = fakeWorkbook({ ...demoSheets, Rack }, { sheet: 'Jobs', address: 'A2' });
   render(
@@ -248,16 +248,16 @@ test('a reel whose status keeps it from being used is left out in words, and a t
     </FluentProvider>,
   );
   await plan();
-  const told = 'Left out of the rack: row 2 (Status: blocked: QA); row 4 (Status: Klasse 2; say whether it may be used).';
+  const told = 'Left out of the rack: row 3 (Status: blocked: QA); row 4 (Status: Klasse 2; say whether it may be used).';
   expect(await screen.findByText(told)).toBeTruthy();
   expect(screen.getByText('Column G: Status says “Klasse 2”. May that hose be used?', { exact: false })).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Yes, it may be used' }));
-  expect(await screen.findByText('Left out of the rack: row 2 (Status: blocked: QA).')).toBeTruthy();
+  expect(await screen.findByText('Left out of the rack: row 3 (Status: blocked: QA).')).toBeTruthy();
   fireEvent.click(screen.getByRole('checkbox', { name: 'Take rows whose status says no, too' }));
-  expect(await screen.findByText('Planned on although their status says no: row 2 (Status: blocked: QA).')).toBeTruthy();
+  expect(await screen.findByText('Planned on although their status says no: row 3 (Status: blocked: QA).')).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Write cut list, rack and pieces' }));
   await waitFor(() => expect(written).toHaveLength(1));
-  expect(JSON.stringify(written)).toContain('Planned on although their status says no: row 2 (Status: blocked: QA).');
+  expect(JSON.stringify(written)).toContain('Planned on although their status says no: row 3 (Status: blocked: QA).');
 });
 
 test('a plan whose lines or rack have changed since is not written; a selection elsewhere is no change', async () => {
