@@ -12,7 +12,7 @@ import { overallResult } from './overallResult';
 import type { HosePlan } from './planHose';
 import { leftOutSentences } from './leftOutSentences';
 import { hoseSummary } from './planText';
-import { tooOldSentence, unconfirmedSentence } from './rackSentences';
+import { barredSentences, tooOldSentence, unconfirmedSentence } from './rackSentences';
 import { rackAfterSheet } from './rackAfterSheet';
 
 /** What is said about the pieces of a cut list; unit and catalogue are the plan's. */
@@ -50,7 +50,9 @@ export async function cutsWriting(
   const reels = plans.flatMap(plan => plan.reels);
   const source = `From sheet ${report.sheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
   const hoses = new Map(plans.map(plan => [hoseKey(plan.job.hose), hoseSummary(plan, settings.unit)]));
-  const rackSaid = [tooOldSentence(gathered), unconfirmedSentence(gathered, plans)].filter(said => said !== undefined);
+  const rackSaid = [tooOldSentence(gathered), unconfirmedSentence(gathered, plans), ...barredSentences(gathered, plans)].filter(
+    said => said !== undefined,
+  );
   const notes = [...rackSaid, ...leftOutSentences(report), ...plans.flatMap(({ job }) => job.warnings)];
   const book = await pieceBook(workbook);
   const made = planPieces(book, reels, read.lines, { ...options, unit: settings.unit, catalogue: read.catalogue });

@@ -35,6 +35,9 @@ export const dueList = (gauges: readonly Gauge[], day: number): readonly GaugeDu
     .map(gauge => gaugeDue(gauge, day))
     .sort((a, b) => (a.dueIn ?? -Infinity) - (b.dueIn ?? -Infinity) || a.gauge.row - b.gauge.row);
 
+/** What is said of a gauge that the workbook says nothing about. */
+export const NOT_IN_GAUGES = 'not on sheet Gauges, no check of it is known';
+
 /**
  * Why a record must not be made with these gauges; [] where nothing speaks against it.
  * @param names as a piece or a record names them
@@ -46,7 +49,7 @@ export function gaugeRefusals(gauges: readonly Gauge[], names: readonly string[]
     .flatMap(name => {
       const gauge = gaugeOf(gauges, name);
       const isTwice = gauges.filter(each => gaugeKey(each.name) === gaugeKey(name)).length > 1;
-      if (!gauge) return [`${name}: ${isTwice ? 'twice on sheet Gauges' : 'not on sheet Gauges'}`];
+      if (!gauge) return [`${name}: ${isTwice ? 'twice on sheet Gauges' : NOT_IN_GAUGES}`];
       const { isOverdue, sentence } = gaugeDue(gauge, day);
       return isOverdue ? [`${gauge.name}: ${sentence}`] : [];
     });

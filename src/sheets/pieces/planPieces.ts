@@ -107,6 +107,7 @@ const newPiece = ({ line, label, order, hose }: JobLine, piece: string): Piece =
   testedAt: undefined,
   testedFor: undefined,
   gauges: [],
+  gaugeKinds: new Map(),
   flushed: false,
   capped: false,
   by: '',

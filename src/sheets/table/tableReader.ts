@@ -17,14 +17,15 @@ import { isDitto } from './ditto';
 import type { FoundTable } from './findTables';
 import { statedUnit } from './heading';
 import type { SheetCells } from './sheetCells';
-import type { TableAnswers } from './tableAnswers';
+import type { Asked, TableAnswers } from './tableAnswers';
 import { type ColumnsByRole } from './tableColumns';
 import { correctionKey } from './headingCorrections';
 import { isUnitsRow } from './tableRows';
 
 /** Something that the sheet does not say; until it is answered, the rows that need it are refused. */
 export interface TableQuestion {
-  readonly asked: 'role' | 'unit' | 'comma';
+  readonly asked: Asked;
+  /** What it is about, as it is remembered: a heading, or words of cells. */
   readonly heading: string;
   /** `C: Length` */
   readonly column: string;
@@ -94,6 +95,12 @@ export class TableReader<Role extends string> {
   /** Unit of a column: as its heading states, as the table's other columns do, or as somebody answered. */
   unitOf(role: Role): MeasureUnit | undefined {
     return this.facts.get(role)?.unit;
+  }
+
+  /** All that is known of the table besides its rows, as a text to compare. */
+  get known(): string {
+    const facts = [...this.facts].map(([role, { unit, comma }]) => [role, unit?.symbol, comma]);
+    return JSON.stringify([this.table.headings, this.table.block.column, this.columns, facts, this.questions]);
   }
 
   /** The cell as it stands; "" where the table has no such column. */

@@ -62,7 +62,7 @@ export function EntryView({ workbook, scanned }: ViewProps) {
     workbook,
     (...of) => onEntered.current(...of),
   );
-  const piece = usePiece(workbook, load);
+  const piece = usePiece(workbook, load, read?.reading);
   useScannedTag(scanned, piece.find);
   const { refusal: statusRefusal, inWork } = usePieceStatus(workbook, state, piece, onEntered, read?.reading);
   const { rows, last, failure } = state;

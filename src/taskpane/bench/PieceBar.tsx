@@ -74,7 +74,7 @@ export function PieceBar({ piece: { shown, find, outcome, undo, fill, scrap, mak
           piece={shown.piece}
           operator={operator}
           isBusy={outcome.kind === 'busy'}
-          onFill={typed => void fill(typed)}
+          onFill={edit => void fill(edit)}
           onScrap={why => void scrap(why, operator)}
           onAgain={count => void makeAgain(count)}
         />

@@ -34,9 +34,8 @@ export function RecallView({ workbook, goTo }: ViewProps) {
   const known = gauges?.gauges ?? [];
   const kindOf = (name: string) => gaugeOf(known, name)?.kind ?? '';
   const request = requestOf(fields, kindOf);
-  const isPressure = typeof request === 'object' && request.by === 'gauge' && request.kind === 'pressure gauge';
-  const error =
-    fields.by === 'gauge' ? errorOf(fields.error, isPressure ? 'pressure' : 'length', isPressure ? 'bar' : 'mm') : undefined;
+  const kind = typeof request === 'object' && request.by === 'gauge' ? request.kind : '';
+  const error = fields.by === 'gauge' ? errorOf(fields.error, kind) : undefined;
   const mistake = typeof request === 'string' ? request : typeof error === 'string' ? error : undefined;
   const off = typeof error === 'object' ? error : undefined;
   const found: Recall | undefined =

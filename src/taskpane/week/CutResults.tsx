@@ -11,7 +11,7 @@ import {
 import type { CutWishes } from '../../sheets/cutlist/gatherCuts';
 import { overallResult } from '../../sheets/cutlist/overallResult';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
-import { tooOldSentence, unconfirmedSentence } from '../../sheets/cutlist/rackSentences';
+import { barredSentences, tooOldSentence, unconfirmedSentence } from '../../sheets/cutlist/rackSentences';
 import { worthSentence } from '../../sheets/cutlist/planText';
 import type { Workbook } from '../../workbook/workbook';
 import { JobsNote } from '../controls/JobsNote';
@@ -114,6 +114,7 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
   const { settings, wishes, read, report, rack } = gathered;
   const unconfirmed = unconfirmedSentence(gathered, plans);
   const tooOld = tooOldSentence(gathered);
+  const barred = barredSentences(gathered, plans);
   const firsts = plans.map((_, index) => 1 + plans.slice(0, index).reduce((sum, plan) => sum + plan.reels.length, 0));
   return (
     <>
@@ -142,6 +143,11 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
         onTake={takeRack => onAgain({ ...wishes, takeRack })}
         onAnswered={() => onAgain(wishes)}
       />
+      {barred.length > 0 && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{barred.join(' ')}</MessageBarBody>
+        </MessageBar>
+      )}
       {unconfirmed && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>{unconfirmed}</MessageBarBody>
@@ -159,7 +165,7 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
           </MessageBarBody>
         </MessageBar>
       )}
-      <LookAlikeNote gathered={view.gathered} onAgain={onAgain} />
+      <LookAlikeNote gathered={gathered} own={writing.own} onAgain={onAgain} />
       <WaitingNote gathered={gathered} onLeave={leavesWaiting => onAgain({ ...wishes, leavesWaiting })} />
       {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
       {plans.some(plan => plan.reels.length > 0) && (

@@ -59,7 +59,7 @@ test.each([
 test('a gauge that is not on the sheet is refused, and one that stands there twice', async () => {
   const { gauges: all } = await gauges([...OWN, ['Caliper 3', 'caliper', '2026-02-01', 12, 0, 150, 'mm', '']]);
   expect(gaugeRefusals(all, ['Caliper 5', 'Caliper 3', ''], day('2026-10-05'))).toEqual([
-    'Caliper 5: not on sheet Gauges',
+    'Caliper 5: not on sheet Gauges, no check of it is known',
     'Caliper 3: twice on sheet Gauges',
   ]);
 });

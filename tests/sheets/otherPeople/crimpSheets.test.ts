@@ -35,7 +35,7 @@ async function expectCrimps(from: CrimpCase): Promise<void> {
     {
       used: (await workbook.used('Bench'))!,
       layout: await workbook.layout('Bench'),
-      answers: { role: said('role'), unit: said('unit'), comma: said('comma') },
+      answers: { role: said('role'), unit: said('unit'), comma: said('comma'), meaning: said('meaning') },
       catalogue,
     },
     blockOf(selected)!,

@@ -469,7 +469,7 @@ const SHEETS: readonly SheetCase[] = [
     leftOut: ['5 stop: cut length'],
   },
   {
-    name: 'the hose as a heading of its lines, not beside them: refused with the reason',
+    name: 'the hose as a heading of its lines, not beside them: asked once, refused until then',
     rows: [
       ['Hose', 'Cut length (mm)', 'Qty'],
       ['Alder DN 12', '', ''],
@@ -480,6 +480,21 @@ const SHEETS: readonly SheetCase[] = [
     ],
     taken: [],
     leftOut: ['2 remark', '3 stop: hose is blank', '4 stop: hose is blank', '5 remark', '6 stop: hose is blank'],
+    asks: ['Rows 3–4 have no hose; row 2 holds only “Alder DN 12”. Are they all of that hose?'],
+  },
+  {
+    name: 'the hose as a heading of its lines, once that is said',
+    rows: [
+      ['Hose', 'Cut length (mm)', 'Qty'],
+      ['Alder DN 12', '', ''],
+      ['', 640, 1],
+      ['', 650, 2],
+      ['Larch DN 16', '', ''],
+      ['', 720, 2],
+    ],
+    answers: [['meaning', 'hose of the rows below Alder DN 12; Larch DN 16', 'yes']],
+    taken: ['3: Alder DN 12, cut 640 mm, × 1', '4: Alder DN 12, cut 650 mm, × 2', '6: Larch DN 16, cut 720 mm, × 2'],
+    leftOut: ['2 remark', '5 remark'],
   },
   {
     name: 'lines after two blank rows, without new headings: told, taken with the tick',
