@@ -12,7 +12,12 @@ export function UnsavedDialog({ title, onAnswer }: UnsavedDialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const isAsked = onAnswer !== undefined;
   useEffect(() => {
-    if (isAsked) dialog.current!.showModal();
+    if (!isAsked) return undefined;
+    const asker = document.activeElement;
+    dialog.current!.showModal();
+    return () => {
+      if (asker instanceof HTMLElement) asker.focus();
+    };
   }, [isAsked]);
   if (!onAnswer) return null;
   return (

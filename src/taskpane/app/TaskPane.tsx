@@ -21,6 +21,15 @@ const useStyles = makeStyles({
     display: 'flex',
     flexDirection: 'column',
     [LOW]: { height: 'auto', minHeight: '100%' },
+    // At 200 % a pane is 160 points wide: long words break, choices and buttons go to the next line; tables keep their words and scroll.
+    overflowWrap: 'anywhere',
+    '& table': { overflowWrap: 'normal' },
+    '& .fui-RadioGroup': { flexWrap: 'wrap' },
+    '& .fui-MessageBarActions': { display: 'flex', flexWrap: 'wrap', rowGap: tokens.spacingVerticalXS },
+    '& :is(.fui-Field, .fui-Input, .fui-Select)': { minWidth: 0, maxWidth: '100%' },
+    '& :is(.fui-Input__input, .fui-Select__select)': { minWidth: 0, width: '100%' },
+    // Two colours only: a button that looks like a link is told from text by its line.
+    '@media (forced-colors: active)': { '& .fui-Link': { textDecorationLine: 'underline' } },
   },
   tabs: { flexShrink: 0, padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalXS} 0` },
   shown: { flex: '1 1 0', minHeight: 0, display: 'flex', flexDirection: 'column', [LOW]: { flexBasis: 'auto' } },

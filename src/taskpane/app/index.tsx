@@ -1,6 +1,7 @@
 import { createRoot } from 'react-dom/client';
 import { excelWorkbook } from '../../host/excel/excelWorkbook';
 import type { FunctionMetadata } from '../../workbook/functionMetadata';
+import { keepFocus } from '../controls/keepFocus';
 import { OutsideExcel, type Absence } from './OutsideExcel';
 import { TaskPane } from './TaskPane';
 
@@ -23,7 +24,9 @@ async function functionMetadata(): Promise<readonly FunctionMetadata[]> {
   }
 }
 
-const root = createRoot(document.getElementById('pane')!);
+const page = document.getElementById('pane')!;
+keepFocus(page);
+const root = createRoot(page);
 const missing = await absence();
 root.render(
   missing ? <OutsideExcel absence={missing} /> : <TaskPane workbook={excelWorkbook()} functions={await functionMetadata()} />,

@@ -16,7 +16,7 @@ const useStyles = makeStyles({
   section: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(112px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(112px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },

@@ -74,13 +74,13 @@ export function EntryView({ workbook, scanned }: ViewProps) {
     <div className={styles.view}>
       <PieceBar piece={piece} operator={state.operator} inWork={inWork} />
       {statusRefusal && (
-        <MessageBar intent="warning" layout="multiline">
+        <MessageBar intent="warning" layout="multiline" role="alert">
           <MessageBarBody>The status was not brought up to date: {statusRefusal}</MessageBarBody>
         </MessageBar>
       )}
       {status.kind === 'loading' && <Spinner label="Reading the rows" />}
       {status.kind === 'failed' && (
-        <MessageBar intent="error" layout="multiline">
+        <MessageBar intent="error" layout="multiline" role="alert">
           <MessageBarBody>The rows cannot be read: {status.reason}</MessageBarBody>
         </MessageBar>
       )}
@@ -88,7 +88,7 @@ export function EntryView({ workbook, scanned }: ViewProps) {
       {status.kind === 'none' && <TablesToSelect workbook={workbook} holds="readings" onSelected={() => load()} />}
       {status.kind === 'none' && !read && <HeadingsByHand workbook={workbook} of={CRIMP_HEADINGS} onCorrected={() => load()} />}
       {failure && (
-        <MessageBar intent="error" layout="multiline">
+        <MessageBar intent="error" layout="multiline" role="alert">
           <MessageBarBody>
             {failure.result.row.title} was NOT written: {withStop(failure.sentence)} Its readings are kept here.{' '}
             <Button size="small" onClick={() => dispatch({ type: 'goTo', index: failure.result.index })}>
@@ -102,7 +102,9 @@ export function EntryView({ workbook, scanned }: ViewProps) {
           <Caption1>
             Sheet {rows[0]!.sheet}: {open} of {rows.length} crimps wait for readings.
           </Caption1>
-          {last && <VerdictCard row={last.row} judgement={last.judgement} isWritten={!state.pending.includes(last)} />}
+          <div role="status" aria-label="Last crimp">
+            {last && <VerdictCard row={last.row} judgement={last.judgement} isWritten={!state.pending.includes(last)} />}
+          </div>
           {proposal && last && (
             <AcceptDial
               key={`${last.index} ${proposal.dial}`}
@@ -120,7 +122,7 @@ export function EntryView({ workbook, scanned }: ViewProps) {
             onOperator={setOperator}
           />
           {undoRefusal && (
-            <MessageBar intent="error" layout="multiline">
+            <MessageBar intent="error" layout="multiline" role="alert">
               <MessageBarBody>{undoRefusal}</MessageBarBody>
             </MessageBar>
           )}

@@ -14,7 +14,7 @@ const useStyles = makeStyles({
   card: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(112px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(112px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -95,9 +95,6 @@ export function PieceCard({ pieces, piece, operator, isBusy, onFill, onScrap, on
   const isScrapped = status === 'scrapped';
   return (
     <div className={styles.card}>
-      <Text weight="semibold" role="status">
-        Piece {piece.piece}: {status || 'waits for a cut list'}
-      </Text>
       <Caption1>{factsOf(piece)}</Caption1>
       {rejected.length > 0 && <Text weight="semibold">Cannot be released: {rejected.join(', ')}.</Text>}
       {successor && <Caption1>{successor.piece} is made in its place.</Caption1>}

@@ -31,7 +31,7 @@ export function ColumnsView({ workbook, goTo }: ViewProps) {
     <div className={styles.panel}>
       <div className={styles.result} ref={result}>
         <ToldBar told={told} />
-        {added && <RowsToLook workbook={workbook} added={added} />}
+        <RowsToLook workbook={workbook} added={added} />
       </div>
       {view.status === 'loading' && <Spinner label="Reading the table" />}
       {view.status === 'failed' && (

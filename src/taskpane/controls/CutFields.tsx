@@ -4,7 +4,7 @@ import { freshSettings, type CutSettingsText, type ReadSettings } from '../../sh
 const useStyles = makeStyles({
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(128px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },

@@ -16,9 +16,10 @@ import { CAPABLE, checkOfGauge, studyOfGauge } from '../../sheets/gauges/gaugeSt
 import type { CellValue, Workbook } from '../../workbook/workbook';
 
 const useStyles = makeStyles({
+  section: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(128px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -81,7 +82,7 @@ export function GaugeStudies({ workbook }: { readonly workbook: Workbook }) {
     </Field>
   );
   return (
-    <section aria-label="Gauge check and study">
+    <section className={styles.section} aria-label="Gauge check and study">
       <Body1>
         Select readings in the sheet: ten or more of one reference piece, or a part a row with its readings side by side.
       </Body1>

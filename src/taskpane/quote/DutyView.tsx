@@ -19,6 +19,7 @@ import { candidates, type Candidates, type Choice } from '../../sheets/duty/cand
 import { endFormsOf, fluidsOf, FRESH_DUTY, type DutyText } from '../../sheets/duty/dutyFields';
 import { DutyForm } from './DutyForm';
 import { DutyResults } from './DutyResults';
+import { foundText } from '../../sheets/duty/choiceTexts';
 import { insertChoice, rowContent } from '../../sheets/duty/insertChoice';
 import { readDuty, type Demand } from '../../sheets/duty/readDuty';
 import { useCatalogue } from '../controls/useCatalogue';
@@ -97,6 +98,8 @@ export function DutyView({ workbook, goTo }: ViewProps) {
           </MessageBarBody>
         </MessageBar>
       )}
+      {/* The region is there before its words: some screen readers say only what changes in one. */}
+      <div role="status">{answer && <Body1 key={answer.number}>{foundText(answer.found)}</Body1>}</div>
       {answer && (
         <DutyResults
           key={answer.number}

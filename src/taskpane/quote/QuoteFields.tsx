@@ -6,7 +6,7 @@ import type { Mistakes, NumberField, QuoteFieldsText } from '../../sheets/quote/
 const useStyles = makeStyles({
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(124px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(124px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },

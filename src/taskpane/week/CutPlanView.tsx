@@ -10,7 +10,7 @@ import { rackSheets } from '../../sheets/rack/rack';
 import { PlanProgressView } from '../controls/PlanProgressView';
 import { NoJobs } from '../../sheets/jobs/readJobs';
 import { JobsNote } from '../controls/JobsNote';
-import { CutResults } from './CutResults';
+import { CutResults, OverallBar } from './CutResults';
 import { RackByHand } from './RackByHand';
 import { useOnSheets } from '../controls/useOnSheets';
 import type { ViewProps } from '../controls/viewProps';
@@ -101,6 +101,8 @@ export function CutPlanView({
           </MessageBarBody>
         </MessageBar>
       )}
+      {/* The region is there before its words: some screen readers say only what changes in one. */}
+      <div role="status">{view.status === 'ready' && <OverallBar plans={view.plans} unit={view.gathered.settings.unit} />}</div>
       {view.status === 'ready' && (
         <CutResults
           view={view}

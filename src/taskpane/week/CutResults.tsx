@@ -4,11 +4,14 @@ import {
   Caption1,
   Checkbox,
   Link,
+  makeStyles,
   MessageBar,
   MessageBarActions,
   MessageBarBody,
+  tokens,
 } from '@fluentui/react-components';
 import type { CutWishes } from '../../sheets/cutlist/gatherCuts';
+import type { LengthUnit } from '../../core/units/lengthUnit';
 import { overallResult } from '../../sheets/cutlist/overallResult';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
 import { barredSentences, tooOldSentence, unconfirmedSentence } from '../../sheets/cutlist/rackSentences';
@@ -24,6 +27,8 @@ import { WritingBar } from '../controls/WritingBar';
 import { LookAlikeNote } from './LookAlikeNote';
 import { WaitingNote } from './WaitingNote';
 import type { CutsOutcome, ReadyCuts } from './useCutPlans';
+
+const useStyles = makeStyles({ outcome: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
 interface Props {
   readonly view: ReadyCuts;
@@ -62,7 +67,7 @@ function Outcome({ writing: { outcome, written, undo, column, undoColumn }, work
   if (outcome.kind !== 'written' || !written) {
     const isUndone = outcome.kind === 'undone';
     return (
-      <MessageBar intent={isUndone ? 'info' : 'error'} layout="multiline" role="status">
+      <MessageBar intent={isUndone ? 'info' : 'error'} layout="multiline">
         <MessageBarBody>{outcome.kind === 'refused' ? `Nothing was written: ${outcome.sentence}` : 'Taken back.'}</MessageBarBody>
       </MessageBar>
     );
@@ -70,7 +75,7 @@ function Outcome({ writing: { outcome, written, undo, column, undoColumn }, work
   const sheets = [written.cutList, written.rackAfter, written.pieces];
   return (
     <>
-      <MessageBar intent="success" layout="multiline" role="status">
+      <MessageBar intent="success" layout="multiline">
         <MessageBarBody>
           Written:{' '}
           {sheets.map((sheet, index) => (
@@ -108,8 +113,23 @@ function Outcome({ writing: { outcome, written, undo, column, undoColumn }, work
 
 const isShort = ({ later, tooLong }: HosePlan) => later.length + tooLong.length > 0;
 
-/** What came of it all first; what was read, what came of it hose by hose, and the button that writes it. */
+/** What came of it all, in a few sentences. */
+export function OverallBar({ plans, unit }: { readonly plans: readonly HosePlan[]; readonly unit: LengthUnit }) {
+  if (plans.length === 0) return null;
+  return (
+    <MessageBar intent={plans.some(isShort) ? 'warning' : 'info'} layout="multiline">
+      <MessageBarBody>
+        {overallResult(plans, unit).map(sentence => (
+          <div key={sentence}>{sentence}</div>
+        ))}
+      </MessageBarBody>
+    </MessageBar>
+  );
+}
+
+/** What was read, what came of it hose by hose, and the button that writes it. */
 export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAgain, onColumns }: Props) {
+  const styles = useStyles();
   const { gathered, plans } = view;
   const { settings, wishes, read, report, rack } = gathered;
   const unconfirmed = unconfirmedSentence(gathered, plans);
@@ -118,15 +138,6 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
   const firsts = plans.map((_, index) => 1 + plans.slice(0, index).reduce((sum, plan) => sum + plan.reels.length, 0));
   return (
     <>
-      {plans.length > 0 && (
-        <MessageBar intent={plans.some(isShort) ? 'warning' : 'info'} layout="multiline" role="status">
-          <MessageBarBody>
-            {overallResult(plans, settings.unit).map(sentence => (
-              <div key={sentence}>{sentence}</div>
-            ))}
-          </MessageBarBody>
-        </MessageBar>
-      )}
       <JobsNote
         workbook={workbook}
         view={{ status: 'ready', jobs: read }}
@@ -174,7 +185,9 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
         </WriteButton>
       )}
       <OffcutLabels plans={plans} unit={settings.unit} />
-      <Outcome writing={writing} workbook={workbook} onAddStatus={onAddStatus} />
+      <div role="status" className={styles.outcome}>
+        <Outcome writing={writing} workbook={workbook} onAddStatus={onAddStatus} />
+      </div>
       {settings.keep && plans.some(plan => plan.totals) && <Caption1>{worthSentence(settings.keep, settings.unit)}</Caption1>}
       {plans.map((plan, index) => (
         <HoseResult key={plan.job.hose} plan={plan} firstReel={firsts[index]!} unit={settings.unit} />

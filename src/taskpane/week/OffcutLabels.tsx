@@ -32,7 +32,7 @@ export function OffcutLabels({ plans, unit }: Props) {
       <Button onClick={() => void print()}>
         Print {offcuts.length} offcut {offcuts.length === 1 ? 'label' : 'labels'}
       </Button>
-      {told && <Body1 role="status">{told}</Body1>}
+      <div role="status">{told && <Body1>{told}</Body1>}</div>
     </>
   );
 }
