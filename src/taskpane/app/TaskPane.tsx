@@ -2,7 +2,8 @@ import { FluentProvider, makeStyles, tokens } from '@fluentui/react-components';
 import { useCallback, useState } from 'react';
 import { KeptViews } from '../controls/KeptViews';
 import { TabRow } from '../controls/TabRow';
-import type { ScannedTag, ViewProps } from '../controls/viewProps';
+import { OfficeBar } from '../parts/OfficeBar';
+import type { OfficeLook, ScannedTag, ViewProps } from '../controls/viewProps';
 import { hostServices } from './hostServices';
 import { goTo, shownAt, startOf } from './places';
 import { Strip } from './strip/Strip';
@@ -33,6 +34,8 @@ const useStyles = makeStyles({
 
 /** Where a scanned tag leads. */
 const ENTRY = 'bench/entry';
+/** Where the office's catalogue is looked at. */
+const LOAD = 'parts/load';
 
 interface Props extends Pick<ViewProps, 'workbook' | 'functions'> {
   readonly wanted?: Wanted | undefined;
@@ -54,9 +57,11 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
   // Another file in the same pane: what a view has found, or is still working at, belongs to the one before.
   const [shown, setShown] = useState({ workbook, count: 0 });
   const [scanned, setScanned] = useState<ScannedTag>();
+  const [officeLook, setOfficeLook] = useState<OfficeLook>();
   if (shown.workbook !== workbook) {
     setShown({ workbook, count: shown.count + 1 });
     setScanned(undefined);
+    setOfficeLook(undefined);
   }
   const scan = useCallback(
     (text: string) => {
@@ -65,6 +70,10 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
     },
     [open],
   );
+  const lookAtOffice = () => {
+    setOfficeLook({});
+    open(LOAD);
+  };
   const { tab, view } = shownAt(tabs, places);
   // In the try-out page the pane stands in a landmark of that page, and the sheet is what the page is about.
   const Frame = workbook.host === 'try-out' ? 'div' : 'main';
@@ -87,6 +96,13 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
               onChoose={id => open(`${tab.id}/${id}`)}
             />
           </div>
+          <OfficeBar
+            key={`office ${shown.count}`}
+            workbook={workbook}
+            services={hostServices}
+            isHidden={`${tab.id}/${view.id}` === LOAD}
+            onLook={lookAtOffice}
+          />
           <div className={styles.views} data-frame="view">
             <KeptViews
               key={shown.count}
@@ -97,6 +113,7 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
               services={hostServices}
               goTo={open}
               scanned={scanned}
+              officeLook={officeLook}
             />
           </div>
         </div>

@@ -1,4 +1,5 @@
 import { canDownload, downloadFile } from '../../host/copyFile/downloads';
+import { officeFileAsker } from '../../host/catalogueFile/officeFile';
 import type { HostServices } from '../controls/viewProps';
 
 const MOST_AT_ONCE = 4;
@@ -17,6 +18,7 @@ export const hostServices: HostServices = {
     const { readPartsFile } = await import('../../host/catalogueFile/readPartsFile');
     return readPartsFile(file, watch);
   },
+  officeFile: officeFileAsker((address, wishes) => fetch(address, wishes)),
   canDownload,
   downloadCopy: async (copy, fileName) => {
     if (!canDownload()) return false;
