@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Browser, FileChooser, Page } from 'playwright-core';
 import { OFFICE_FILE } from '../../src/host/catalogueFile/officeFile';
 import { launch } from './launch';
-import { serveDist } from './serveDist';
+import { serveDist, type OtherFile } from './serveDist';
 
 /** Where pictures and prints of the tests go. */
 export const ARTIFACTS = join(__dirname, '../../artifacts');
@@ -91,10 +91,13 @@ export interface TryOut {
   close(): Promise<void>;
 }
 
-/** Serves dist/, starts a browser and opens the try-out page in it. */
-export async function tryOut(viewport: { width: number; height: number }): Promise<TryOut> {
+/** Serves dist/, and other files where a test has some, starts a browser and opens the try-out page in it. */
+export async function tryOut(
+  viewport: { width: number; height: number },
+  others?: ReadonlyMap<string, OtherFile>,
+): Promise<TryOut> {
   mkdirSync(ARTIFACTS, { recursive: true });
-  const [server, browser] = await Promise.all([serveDist(), launch()]);
+  const [server, browser] = await Promise.all([serveDist(others), launch()]);
   const page = await browser.newPage({ viewport });
   const complaints: string[] = [];
   page.on('pageerror', error => complaints.push(error.message));

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { RowChange } from '../../core/catalogue/catalogueDiff';
-import type { TableName } from '../../core/catalogue/tables/catalogueTables';
+import { catalogueTables, REQUIRED_TABLES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import { changeSummary } from './changeSummary';
 import { chosenTables, loadedCatalogue, type HeadingMaps, type LoadedCatalogue } from './loadedCatalogue';
@@ -67,6 +67,14 @@ function summaryOf({ catalogue, changes, unitChange }: LoadedCatalogue): string 
   return catalogue!.handle.replace(/^\S+ \((.*?)\).*$/, '$1');
 }
 
+const CALCULATED = 'the CATALOGUE formula of this workbook calculates its tables, so it cannot be known which cells to replace';
+
+/** Tables that no catalogue can do without, and that neither the file nor the workbook has. */
+function lackingTables({ file, standing }: OfficeFacts): readonly string[] {
+  const there = new Set([...firstOfEach(file.tables).values(), ...(standing?.tables ?? []).map(({ table }) => table)]);
+  return REQUIRED_TABLES.filter(table => !there.has(table)).map(table => catalogueTables[table].sheet);
+}
+
 const losesNothing = (change: RowChange) =>
   change.kind === 'added' || (change.kind === 'changed' && change.fields.every(({ after }) => after !== undefined));
 
@@ -91,7 +99,9 @@ export function officeOffer(facts: OfficeFacts): OfficeOffer {
   const { file, standing, memory, maps, known } = facts;
   const [refusal] = file.refusals;
   if (refusal !== undefined) return { kind: 'unusable', reason: refusal };
-  if (standing && !standing.canBeFollowed) return { kind: 'unusable', reason: standing.reason };
+  if (standing && !standing.canBeFollowed) return { kind: 'unusable', reason: CALCULATED };
+  const lacking = lackingTables(facts);
+  if (lacking.length > 0) return { kind: 'unusable', reason: `it has no table ${lacking.join(', no table ')}` };
   const { result, spared } = loaded(facts);
   if (!result.catalogue) return { kind: 'unusable', reason: result.reason };
   const alone = loadedCatalogue(chosenTables(file.tables, firstOfEach(file.tables), maps), undefined);
