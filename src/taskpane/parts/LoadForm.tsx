@@ -4,19 +4,14 @@ import type { TableName } from '../../core/catalogue/tables/catalogueTables';
 import type { Workbook } from '../../workbook/workbook';
 import type { WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import { useFocusWhenLost } from '../controls/useFocusWhenLost';
-import { CompareView } from './CompareView';
 import { HeadingFields } from './HeadingFields';
-import { PlacedProblems } from './PlacedProblems';
+import { LoadResult } from './LoadResult';
 import { useRememberedHeadings } from './rememberedHeadings';
 import { ReadingBar, SourcePicker } from './SourcePicker';
 import { TableList } from './TableList';
 import type { PartsFileReader, PickedFile } from '../../sheets/parts/tablesFromFiles';
 import { useLoad } from './useLoad';
-import { RemovedInUseBar } from './RemovedInUseBar';
-import { useRemovedInUse } from './useRemovedInUse';
-import { usePartsPlan } from './usePartsPlan';
 import { useCatalogueWriting } from './useCatalogueWriting';
-import { WriteView } from './WriteView';
 import { CatalogueWritingBar } from './CatalogueWritingBar';
 
 const useStyles = makeStyles({
@@ -66,8 +61,6 @@ export function LoadForm({ workbook, readPartsFile, standing, onAgain, looked, o
     standing,
     maps,
   );
-  const planned = usePartsPlan(workbook, standing, result);
-  const removed = useRemovedInUse(workbook, standing, result);
   const [left, setLeft] = useState<LookedAt>();
   const isOffices = looked !== undefined && looked !== left;
   const onWritten = useCallback(
@@ -120,30 +113,14 @@ export function LoadForm({ workbook, readPartsFile, standing, onAgain, looked, o
         </MessageBar>
       )}
       {result?.catalogue && (
-        <>
-          <PlacedProblems
-            key={result.catalogue.digest}
-            workbook={workbook}
-            title={`${result.catalogue.leftOutRows} ${result.catalogue.leftOutRows === 1 ? 'row' : 'rows'} would be left out`}
-            problems={result.problems}
-          />
-          <PlacedProblems
-            key={`${result.catalogue.digest} notes`}
-            workbook={workbook}
-            title="Used, but check these"
-            problems={result.notes}
-          />
-          <RemovedInUseBar workbook={workbook} removed={removed} />
-          {result.changes && <CompareView changes={result.changes} unitChange={result.unitChange} />}
-          <WriteView
-            planned={planned}
-            unconfirmed={chosen.flatMap(each => each.unconfirmed)}
-            result={result}
-            isBusy={isBusy}
-            isReplacing={standing !== undefined}
-            onWrite={agreed => void write(standing, result, agreed)}
-          />
-        </>
+        <LoadResult
+          workbook={workbook}
+          standing={standing}
+          result={result}
+          isBusy={isBusy}
+          wanted={isOffices ? looked : undefined}
+          onWrite={agreed => void write(standing, result, agreed)}
+        />
       )}
       {tables.length > 0 && (
         <Button disabledFocusable={isBusy} onClick={clear}>

@@ -3,9 +3,9 @@ import type { ComparedOffer } from '../../sheets/parts/officeOffer';
 import type { OfficeView } from './useOfficeOffer';
 
 const TITLES: Record<ComparedOffer['kind'], string> = {
-  first: 'No parts data yet: the office has a catalogue',
-  newer: 'The office has a newer catalogue',
-  differs: 'The office’s catalogue differs',
+  first: 'No parts data yet. The office’s catalogue:',
+  newer: 'The office has a newer catalogue:',
+  differs: 'The office’s catalogue differs:',
   same: '',
 };
 
@@ -19,9 +19,10 @@ export function OfficeOfferText({ offer }: { readonly offer: ComparedOffer }) {
   const isUnread = kind !== 'first' && !result.changes;
   return (
     <>
-      <MessageBarTitle>{TITLES[kind]}</MessageBarTitle>
-      {isUnread ? `The parts data of this workbook cannot be read. The office has ${summary}.` : `${summary}.`}
-      {isTaken && ' It was taken before: these rows have been changed here since.'}
+      <MessageBarTitle>
+        {isUnread ? 'The parts data of this workbook cannot be read. The office’s catalogue:' : TITLES[kind]}
+      </MessageBarTitle>
+      {summary}.{isTaken && ' It was taken before: these rows have been changed here since.'}
       {spared.size > 0 && ' Machines stays as it is: the office’s table lacks dials that are recorded here.'}
     </>
   );

@@ -77,7 +77,7 @@ describe('the bar of the pane', () => {
   test('a newer catalogue is taken with one press, and the old values are kept', async () => {
     const workbook = await officesWorkbook();
     openBar(workbook, officeOf(dearer).services);
-    await screen.findByText('The office has a newer catalogue');
+    await screen.findByText('The office has a newer catalogue:');
     await screen.findByText('Take it', { selector: 'button' });
     expect(screen.getByText(/^1 price\. Old values go to Hoses \d{4}-\d\d-\d\d\. Crimp data: check them against/)).toBeTruthy();
     expect(workbook.written).toEqual([]);
@@ -99,11 +99,13 @@ describe('the bar of the pane', () => {
     const { machines, ...others } = treeTables;
     const office = { ...others, ...dearer, fittings: dearer.fittings!.filter(row => row[0] !== 'Birch ferrule DN 25') };
     openBar(workbook, officeOf({ ...office, machines }).services);
-    await screen.findByText('The office’s catalogue differs');
+    await screen.findByText('The office’s catalogue differs:');
     expect(screen.getByText('1 price, 1 coupling removed.', { exact: false })).toBeTruthy();
     expect(screen.queryByText('Take it')).toBeNull();
     press('Look at the changes');
     const changes = within(await screen.findByRole('region', { name: 'What changes' }));
+    // Seen and read out first, above it what is loaded stays within reach.
+    expect(document.activeElement).toBe(screen.getByRole('group', { name: 'What loading changes' }));
     fireEvent.click(changes.getByText('Hoses: 1 changed'));
     expect(await changes.findByText('changed: Alder DN 12: Price per length 8 → 9 (+12.5 %)')).toBeTruthy();
     expect(await screen.findByText('1 removed part is still used')).toBeTruthy();
@@ -119,33 +121,33 @@ describe('the bar of the pane', () => {
     const workbook = ownWorkbook();
     const { services } = officeOf(dearer);
     const { unmount } = openBar(workbook, services);
-    await screen.findByText('The office’s catalogue differs');
+    await screen.findByText('The office’s catalogue differs:');
     press('Later');
-    expect(screen.queryByText('The office’s catalogue differs')).toBeNull();
+    expect(screen.queryByText('The office’s catalogue differs:')).toBeNull();
     unmount();
     openBar(workbook, services);
-    expect(await screen.findByText('The office’s catalogue differs')).toBeTruthy();
+    expect(await screen.findByText('The office’s catalogue differs:')).toBeTruthy();
   });
 
   test('"Not for this workbook" is remembered with it, and Load has the way back', async () => {
     const workbook = ownWorkbook();
     const { services } = officeOf(dearer);
     const { unmount } = openBar(workbook, services);
-    await screen.findByText('The office’s catalogue differs');
+    await screen.findByText('The office’s catalogue differs:');
     press('Not for this workbook');
-    await waitFor(() => expect(screen.queryByText('The office’s catalogue differs')).toBeNull());
+    await waitFor(() => expect(screen.queryByText('The office’s catalogue differs:')).toBeNull());
     expect(workbook.remembered.get('office')).toContain('"isDeclined":true');
     unmount();
     openLoad(workbook, services);
     await screen.findByText('The office’s catalogue is not for this workbook.');
     press('Compare it again');
-    expect(await screen.findByText('The office’s catalogue differs')).toBeTruthy();
+    expect(await screen.findByText('The office’s catalogue differs:')).toBeTruthy();
   });
 
   test('a workbook without parts data takes the office’s', async () => {
     const workbook = new LiveWorkbook({ Sheet1: [] });
     openBar(workbook, officeOf(treeTables).services);
-    await screen.findByText('No parts data yet: the office has a catalogue');
+    await screen.findByText('No parts data yet. The office’s catalogue:');
     expect(screen.getByText(/^mm, bar; 4 hoses, 7 fittings, 5 crimps\./)).toBeTruthy();
     press('Look at it');
     fireEvent.click(await screen.findByText('Write the catalogue', { selector: 'button' }));
