@@ -32,10 +32,12 @@ export function LoadResult({ workbook, standing, result, isBusy, wanted, onWrite
   const planned = usePartsPlan(workbook, standing, result);
   const removed = useRemovedInUse(workbook, standing, result);
   useEffect(() => {
-    if (!wanted) return;
-    view.current?.focus({ preventScroll: true });
-    view.current?.scrollIntoView?.();
+    if (wanted) view.current?.focus({ preventScroll: true });
   }, [wanted]);
+  // Again once it is planned: until then there is too little below it to scroll to.
+  useEffect(() => {
+    if (wanted) view.current?.scrollIntoView?.();
+  }, [wanted, planned.status]);
   const { problems, notes, changes, unitChange, chosen } = result;
   const catalogue = result.catalogue!;
   return (
