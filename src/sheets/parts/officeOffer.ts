@@ -67,7 +67,7 @@ function summaryOf({ catalogue, changes, unitChange }: LoadedCatalogue): string 
   return catalogue!.handle.replace(/^\S+ \((.*?)\).*$/, '$1');
 }
 
-const CALCULATED = 'the CATALOGUE formula of this workbook calculates its tables, so it cannot be known which cells to replace';
+const UNKNOWN_CELLS = 'the pane cannot read which cells the CATALOGUE formula of this workbook takes, so it cannot replace them';
 
 /** Tables that no catalogue can do without, and that neither the file nor the workbook has. */
 function lackingTables({ file, standing }: OfficeFacts): readonly string[] {
@@ -99,7 +99,7 @@ export function officeOffer(facts: OfficeFacts): OfficeOffer {
   const { file, standing, memory, maps, known } = facts;
   const [refusal] = file.refusals;
   if (refusal !== undefined) return { kind: 'unusable', reason: refusal };
-  if (standing && !standing.canBeFollowed) return { kind: 'unusable', reason: CALCULATED };
+  if (standing && !standing.canBeFollowed) return { kind: 'unusable', reason: UNKNOWN_CELLS };
   const lacking = lackingTables(facts);
   if (lacking.length > 0) return { kind: 'unusable', reason: `it has no table ${lacking.join(', no table ')}` };
   const { result, spared } = loaded(facts);

@@ -142,7 +142,7 @@ test('tables that a formula calculates cannot be replaced, so nothing is offered
   workbook.cells.get('Jobs')!.get('0,2')!.formula = FORMULA.replace('Hoses!A1:N5', 'SORT(Hoses!A1:N5)');
   expect(await offered(dearer, workbook)).toEqual({
     kind: 'unusable',
-    reason: 'the CATALOGUE formula of this workbook calculates its tables, so it cannot be known which cells to replace',
+    reason: 'the pane cannot read which cells the CATALOGUE formula of this workbook takes, so it cannot replace them',
   });
 });
 
