@@ -2,7 +2,8 @@ import { FluentProvider, makeStyles, tokens } from '@fluentui/react-components';
 import { useCallback, useState } from 'react';
 import { KeptViews } from '../controls/KeptViews';
 import { TabRow } from '../controls/TabRow';
-import type { ScannedTag, ViewProps } from '../controls/viewProps';
+import { OfficeBar } from '../parts/OfficeBar';
+import type { OfficeLook, ScannedTag, ViewProps } from '../controls/viewProps';
 import { hostServices } from './hostServices';
 import { goTo, shownAt, startOf } from './places';
 import { Beginning } from './start/Beginning';
@@ -44,6 +45,8 @@ const useStyles = makeStyles({
 
 /** Where a scanned tag leads. */
 const ENTRY = 'bench/entry';
+/** Where the office's catalogue is looked at. */
+const LOAD = 'parts/load';
 
 interface Props extends Pick<ViewProps, 'workbook' | 'functions'> {
   readonly wanted?: Wanted | undefined;
@@ -73,9 +76,11 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
   // Another file in the same pane: what a view has found, or is still working at, belongs to the one before.
   const [shown, setShown] = useState({ workbook, count: 0 });
   const [scanned, setScanned] = useState<ScannedTag>();
+  const [officeLook, setOfficeLook] = useState<OfficeLook>();
   if (shown.workbook !== workbook) {
     setShown({ workbook, count: shown.count + 1 });
     setScanned(undefined);
+    setOfficeLook(undefined);
   }
   const scan = useCallback(
     (text: string) => {
@@ -84,6 +89,10 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
     },
     [open],
   );
+  const lookAtOffice = () => {
+    setOfficeLook({});
+    open(LOAD);
+  };
   const { tab, view } = shownAt(tabs, places);
   // In the try-out page the pane stands in a landmark of that page, and the sheet is what the page is about.
   const Frame = workbook.host === 'try-out' ? 'div' : 'main';
@@ -106,6 +115,13 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
               onChoose={id => open(`${tab.id}/${id}`)}
             />
           </div>
+          <OfficeBar
+            key={`office ${shown.count}`}
+            workbook={workbook}
+            services={hostServices}
+            isHidden={`${tab.id}/${view.id}` === LOAD}
+            onLook={lookAtOffice}
+          />
           <div className={styles.views} data-frame="view">
             <Beginning start={start} sample={hostServices.sample} goTo={open}>
               <KeptViews
@@ -117,6 +133,7 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
                 services={hostServices}
                 goTo={open}
                 scanned={scanned}
+                officeLook={officeLook}
               />
             </Beginning>
           </div>

@@ -1,4 +1,5 @@
 import { canDownload, downloadFile } from '../../host/copyFile/downloads';
+import { officeFileAsker } from '../../host/catalogueFile/officeFile';
 import { canOpenSample, openSample, sampleAddress } from '../../host/excel/sampleFile';
 import type { HostServices } from '../controls/viewProps';
 
@@ -18,6 +19,7 @@ export const hostServices: HostServices = {
     const { readPartsFile } = await import('../../host/catalogueFile/readPartsFile');
     return readPartsFile(file, watch);
   },
+  officeFile: officeFileAsker((address, wishes) => fetch(address, wishes)),
   canDownload,
   sample: { address: sampleAddress, canOpen: canOpenSample, open: openSample },
   downloadCopy: async (copy, fileName) => {

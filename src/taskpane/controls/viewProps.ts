@@ -3,6 +3,7 @@ import type { FunctionMetadata } from '../../workbook/functionMetadata';
 import type { PlanSolver } from '../../sheets/cutlist/planSolver';
 import type { PartsFileReader } from '../../sheets/parts/tablesFromFiles';
 import type { CopiedWorkbook } from '../../workbook/copiedWorkbook';
+import type { OfficeFileAsker } from '../../workbook/officeFile';
 import type { Workbook } from '../../workbook/workbook';
 
 /** The sample workbook to begin with, a file beside the pane. */
@@ -23,6 +24,8 @@ export interface HostServices {
   readonly plansAtOnce: number;
   /** Reads a parts file that somebody picked. */
   readonly readPartsFile: PartsFileReader;
+  /** Asks the add-in's own host for the office's catalogue. */
+  readonly officeFile: OfficeFileAsker;
   /** Hands a copy to the downloads as an .xlsx file; gives false, and does nothing, where a page cannot (Excel for Mac). */
   readonly downloadCopy: (copy: CopiedWorkbook, fileName: string) => Promise<boolean>;
   /** Whether there are downloads; asked when it is shown, since the host is known only then. */
@@ -35,6 +38,9 @@ export interface ScannedTag {
   readonly text: string;
 }
 
+/** The wish to look at the office's catalogue; a new object is a new wish. */
+export type OfficeLook = object;
+
 /** What every view is given. */
 export interface ViewProps {
   readonly workbook: Workbook;
@@ -45,6 +51,8 @@ export interface ViewProps {
   readonly goTo: (place: string) => void;
   /** The last tag that was scanned in the strip of the pane: Entry shows its piece. */
   readonly scanned?: ScannedTag | undefined;
+  /** Somebody wants to look at what the office's catalogue changes: Load shows it. */
+  readonly officeLook?: OfficeLook | undefined;
 }
 
 /** One view of the pane; a view that two tabs show has one id, and is one view. */
