@@ -73,10 +73,9 @@ export const isReadingNumber = (value: CellValue) =>
 
 /** A row that is mostly numbers, errors and formulas is data, whatever words stand in it. */
 function isMostlyData(cells: SheetCells, row: number, run: Run): boolean {
-  const filled = columnsOf(run).filter(column => cells.shown(row, column) !== '' || cells.formula(row, column) !== '');
+  const filled = columnsOf(run).filter(column => cells.shown(row, column) !== '' || cells.isComputed(row, column));
   const isData = (column: number) =>
-    (typeof cells.shown(row, column) !== 'string' && !isReadingNumber(cells.shown(row, column))) ||
-    cells.formula(row, column) !== '';
+    (typeof cells.shown(row, column) !== 'string' && !isReadingNumber(cells.shown(row, column))) || cells.isComputed(row, column);
   const data = filled.filter(isData);
   return data.length * 2 > filled.length;
 }
@@ -122,6 +121,6 @@ export function isSecondHeading(cells: SheetCells, row: number, run: Run, { word
     (isExplained || words.length * 2 >= filled.length - numbers.length) &&
     new Set(words.map(column => word(at(column)))).size >= 2 &&
     numbers.every(isReadingNumber) &&
-    filled.every(column => cells.formula(row, column) === '')
+    !filled.some(column => cells.isComputed(row, column))
   );
 }
