@@ -10,11 +10,11 @@ const parameters = [{ name: 'value', type: 'any', dimensionality: 'matrix' }];
 
 beforeEach(() => {
   calls = 0;
-  const times = ([[value]]: unknown[][]) => {
+  const times = ([[value] = []]: unknown[][]) => {
     calls += 1;
     return [[Number(value), 2 * Number(value), 3 * Number(value)]];
   };
-  const plusOne = ([[value]]: unknown[][]) => {
+  const plusOne = ([[value] = []]: unknown[][]) => {
     calls += 1;
     return [[Number(value) + 1]];
   };
