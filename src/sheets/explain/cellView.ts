@@ -4,6 +4,7 @@ import type { FunctionMetadata } from '../../workbook/functionMetadata';
 import { argumentCells, type ArgumentCells } from './argumentCells';
 import { functionCall, type FunctionCall } from '../../workbook/functionCall';
 import { spilledResult } from '../../workbook/spilledResult';
+import { SPILL_SENTENCE } from '../table/spilledFrom';
 import { valueText } from './valueText';
 
 /** One argument of the selected cell's function. */
@@ -126,6 +127,6 @@ export async function cellView(
     shown,
     call: { id: metadata.id, description: metadata.description ?? '', helpUrl: `help.html#${metadata.id}`, arguments: view },
     error: error?.error,
-    sentence: error && (error.sentence || (await sentenceOf(source, cells))),
+    sentence: error && (error.sentence || (error.error === '#SPILL!' ? SPILL_SENTENCE : await sentenceOf(source, cells))),
   };
 }

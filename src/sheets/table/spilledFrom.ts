@@ -7,6 +7,9 @@ export interface FormulaCell {
   readonly column: number;
 }
 
+/** What to do about a formula that Excel refuses to spill. */
+export const SPILL_SENTENCE = 'the cells that this formula fills are not empty: clear or move what stands beside or below it';
+
 const isError = (value: CellValue | undefined) => typeof value === 'object';
 
 /**

@@ -122,7 +122,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
         Table {addressOf(table.block)} of sheet {table.sheet}, {table.block.rows - 1} rows
         {table.hostTable ? ' (an Excel table)' : ''}.
         {form === 'column' &&
-          ` One formula will serve all rows${chosenForm ? '' : ` above ${MANY_ROWS} rows`}; change it under Settings.`}
+          ` One formula will serve all rows${chosenForm ? '' : ` (proposed above ${MANY_ROWS})`}. Change it under Settings.`}
       </Body1>
       {dates.length > 0 && (
         <MessageBar intent="warning" layout="multiline">

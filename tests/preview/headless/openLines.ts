@@ -51,7 +51,7 @@ const functions = builtFunctions();
 
 /** The sample catalogue, open without a page, with a sheet of lines to which columns are added as the pane does. */
 export async function openLines() {
-  const file = readFileSync(join(__dirname, '../../../samples/catalogue.xlsx'));
+  const file = readFileSync(join(process.cwd(), 'samples/catalogue.xlsx'));
   const { data } = await readXlsx(new Uint8Array(file), 'catalogue.xlsx');
   let calls = 0;
   const counted = [...loadScript(functions.script)].map(([id, run]) => {
@@ -91,11 +91,16 @@ export async function openLines() {
     return Object.fromEntries(values[0]!.map((heading, at) => [String(heading), values.slice(1).map(row => row[at]!)]));
   }
 
-  /** Adds a bundle; gives the plan and what then stands under each heading. */
-  async function add(id: BundleId, form: FormulaForm, machine = MACHINE) {
+  /** Plans a bundle as the pane does. */
+  async function planned(id: BundleId, form: FormulaForm, machine = MACHINE) {
     const before = await view();
     const offers = offersFor(before, { margin: '0.4', machine, spill: form === 'column' });
-    const plan = planColumns(before, bundlesOf(offers).find(bundle => bundle.id === id)!.offers, { form });
+    return planColumns(before, bundlesOf(offers).find(bundle => bundle.id === id)!.offers, { form });
+  }
+
+  /** Adds a bundle; gives the plan and what then stands under each heading. */
+  async function add(id: BundleId, form: FormulaForm, machine?: string) {
+    const plan = await planned(id, form, machine);
     await port.write(plan.changes);
     await open.calculate();
     return { plan, columns: await standing() };
@@ -108,7 +113,7 @@ export async function openLines() {
     return calls;
   }
 
-  return { open, port, put, view, standing, add, callsOfAll };
+  return { open, port, put, view, standing, planned, add, callsOfAll };
 }
 
 export const withoutSentences = (columns: Record<string, CellValue[]>) =>

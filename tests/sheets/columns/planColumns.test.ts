@@ -16,6 +16,7 @@ import { offersFor } from '../../../src/sheets/columns/offers';
 import type { FormulaForm } from '../../../src/sheets/columns/formulaForm';
 import { planColumns } from '../../../src/sheets/columns/planColumns';
 import { NO_SETTINGS, offerOptions } from '../../../src/sheets/columns/offerSettings';
+import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 import { INCHES, OTHER_WORDS, sheetOf, TWO_TABLES } from './jobSheets';
 
 const NONE: CatalogueState = { present: false };
@@ -124,6 +125,30 @@ test('a formula that shows nothing counts as data', () => {
 test('another table of the host is never written into, even where it is empty', () => {
   const hostTables = [at('I4:K9')];
   expect(planned(sheetOf(OTHER_WORDS), 'B5', ['cutLength'], { hostTables }).at).toBe('M5:M7');
+});
+
+test('cells that are merged, or that a formula beside them fills, are no room for columns', async () => {
+  const rows = [
+    ['Readings', '', 'Target', 'Tol.', '', ''],
+    [34.11, 34.15, 34.1, 0.2, '', ''],
+  ];
+  const merges = { Jobs: ['F2:G2'] };
+  const { workbook } = fakeWorkbook({ Jobs: rows }, { sheet: 'Jobs', address: 'A2' }, { merges });
+  const roles = { readings: { first: 0, last: 1 }, target: { first: 2, last: 2 }, tolerance: { first: 3, last: 3 } };
+  const cells = new SheetCells((await workbook.used('Jobs'))!, await workbook.layout('Jobs'));
+  const table = { sheet: 'Jobs', block: at('A1:D2'), headings: ['Readings', '', 'Target', 'Tol.'], hostTable: false, below: [] };
+  const view = { cells, table, columns: roles, hostTables: [], catalogue: NONE };
+  const offers = offersFor({ columns: roles, catalogue: NONE }).filter(({ id }) => id === 'check' || id === 'deviation');
+  const plan = planColumns(view, offers);
+  expect(plan.at).toEqual(at('I1:J2'));
+  await workbook.write(plan.changes);
+  const { values, formulas } = (await workbook.read([{ sheet: 'Jobs', address: 'I2:J2' }]))[0]!;
+  expect([values[0]![0], formulas[0]![0]]).toEqual(['', '=CHOOSECOLS(HOSE.CRIMPDETAIL(A2:B2,C2,D2),4,2)']);
+  expect(await workbook.spillParent({ sheet: 'Jobs', address: 'J2' })).toEqual({ sheet: 'Jobs', address: 'I2' });
+  // Written where something is in its way, Excel would refuse it.
+  const blocked = [{ kind: 'formulas', at: { sheet: 'Jobs', address: 'E2' }, formulas: [[formulas[0]![0]!]] }] as const;
+  await workbook.write(blocked);
+  expect((await workbook.read([{ sheet: 'Jobs', address: 'E2' }]))[0]!.values).toEqual([[{ error: '#SPILL!' }]]);
 });
 
 test('on request one formula a column spills over the rows, never over whole columns', () => {
