@@ -10,6 +10,9 @@ export interface FormulaCell {
 /** What to do about a formula that Excel refuses to spill. */
 export const SPILL_SENTENCE = 'the cells that this formula fills are not empty: clear or move what stands beside or below it';
 
+/** The commonest formulas fill one cell: they need no closer look. */
+const ONE_CELL = /^=\s*@?\s*INDEX\(.*,\s*1\s*,\s*\d+\s*\)\s*$/i;
+
 const isError = (value: CellValue | undefined) => typeof value === 'object';
 
 /**
@@ -20,7 +23,7 @@ export function spilledFrom({ row: top, column: left, values, formulas }: RangeC
   const found = new Map<string, FormulaCell>();
   formulas.forEach((line, r) =>
     line.forEach((formula, c) => {
-      const result = formula === '' ? undefined : spilledResult(formula);
+      const result = formula === '' || ONE_CELL.test(formula) ? undefined : spilledResult(formula);
       const own = values[r]![c]!;
       if (!result || (result.rows === 1 && result.columns.length === 1) || (typeof own === 'object' && own.error === '#SPILL!'))
         return;

@@ -1,3 +1,4 @@
+import { addressOf } from '../../../src/workbook/a1';
 import { readCopySource } from '../../../src/sheets/copy/copySource';
 import type { CopyWishes } from '../../../src/sheets/copy/copyWishes';
 import { planCopy } from '../../../src/sheets/copy/planCopy';
@@ -43,4 +44,19 @@ test.each(FORMS)('a copy without costs leaves out the cost and keeps the price i
   };
   expect(copied('Cost each')).toEqual(['', '', '']);
   expect(copied('Price each')).toEqual(values.map(row => row[values[0]!.indexOf('Price each')]));
+});
+
+test('cut length and mass stay formulas where the temperature counts; pressure and check hold their values, with the reason', async () => {
+  const [, , , , hot] = ROWS;
+  await lines.put([hot!, line(6, 800)]);
+  for (const id of ['bench', 'price'] as const) await lines.add(id, 'row', '');
+  const { copy, kept } = await planned();
+  const { values } = (await lines.port.used(SHEET))!;
+  const place = (heading: string) =>
+    addressOf({ row: 1, column: values[0]!.findIndex(each => String(each).startsWith(heading)), rows: 1, columns: 1 });
+  const told = kept.filter(({ sheet }) => sheet === SHEET);
+  expect(told.map(({ address }) => address).sort()).toEqual([place('Assembly check'), place('Working pressure')].sort());
+  expect(told[0]!.reason).toBe('ASSEMBLY: a temperature cannot be taken into account');
+  const compared = compareAll(copy).filter(({ at }) => at.startsWith(SHEET));
+  expect(compared.filter(({ ours, theirs }) => !isSame(ours, theirs))).toEqual([]);
 });
