@@ -206,3 +206,16 @@ test.each(FORMS)('a saved file keeps values and formulas of the form %s', async 
     }),
   );
 });
+
+// What README says of sorting on the try-out sheet. When the engine turns the rows of moved formulas, README has to be put right.
+test('formulas that are sorted along with their lines keep the row numbers they had', async () => {
+  await lines.put([line(3, 700), line(1, 1200), line(2, 900)]);
+  const { plan, columns } = await lines.add('bench', 'cell');
+  const wide = addressOf({ row: 1, column: 0, rows: 3, columns: plan.at.column + plan.at.columns });
+  lines.open.api.getActiveWorkbook()!.getSheetByName(SHEET)!.getRange(wide).sort({ column: 0, ascending: true });
+  await lines.open.calculate();
+  const after = await lines.standing();
+  expect(after.Order).toEqual([1, 2, 3]);
+  const [c3, c1, c2] = columns['Cut length (mm)']!;
+  expect(after['Cut length (mm)']).not.toEqual([c1, c2, c3]);
+});
