@@ -10,11 +10,13 @@ const parameters = [{ name: 'value', type: 'any', dimensionality: 'matrix' }];
 
 beforeEach(() => {
   calls = 0;
-  const times = ([[value] = []]: unknown[][]) => {
+  const times = (cells: unknown[][]) => {
+    const value = cells[0]![0];
     calls += 1;
     return [[Number(value), 2 * Number(value), 3 * Number(value)]];
   };
-  const plusOne = ([[value] = []]: unknown[][]) => {
+  const plusOne = (cells: unknown[][]) => {
+    const value = cells[0]![0];
     calls += 1;
     return [[Number(value) + 1]];
   };
