@@ -1,4 +1,5 @@
 import { addressOf, blockOf, overlap } from '../../src/workbook/a1';
+import { spilledResult } from '../../src/workbook/spilledResult';
 import type { CellValue, Change, RangeAddress, RangeContent, SheetLayout, Workbook } from '../../src/workbook/workbook';
 
 /** One cell of a fake sheet: a value, or a formula with the value it shows. */
@@ -122,6 +123,28 @@ export function fakeWorkbook(
     }
   };
 
+  /** As Excel does: a formula whose results would fall on filled or merged cells shows #SPILL!; else it fills them. */
+  const spill = ({ sheet, address }: RangeAddress) => {
+    const at = blockOf(address)!;
+    const rows = changed[sheet]!;
+    const merged = layoutOf(sheet).merges;
+    for (let r = at.row; r < at.row + at.rows; r++) {
+      for (let c = at.column; c < at.column + at.columns; c++) {
+        const cell = rows[r]?.[c] ?? '';
+        const result = isFormula(cell) ? spilledResult(cell.formula) : undefined;
+        if (!isFormula(cell) || !result || result.rows * result.columns.length === 1) continue;
+        const block = { row: r, column: c, rows: result.rows, columns: result.columns.length };
+        const cells = Array.from({ length: block.rows * block.columns }, (_, i) => [
+          r + Math.floor(i / block.columns),
+          c + (i % block.columns),
+        ]).slice(1);
+        const isBlocked =
+          cells.some(([row, column]) => (rows[row!]?.[column!] ?? '') !== '') || merged.some(each => overlap(each, block));
+        rows[r]![c] = isBlocked ? { ...cell, value: { error: '#SPILL!' } } : { ...cell, spill: addressOf(block) };
+      }
+    }
+  };
+
   const workbook: Workbook = {
     host: 'try-out',
     sheets: async () => [...new Set([...Object.keys(standing), ...Object.keys(changed)])],
@@ -139,6 +162,7 @@ export function fakeWorkbook(
     write: async changes => {
       written.push(changes);
       changes.forEach(apply);
+      for (const change of changes) if (change.kind === 'formulas') spill(change.at);
     },
     recall: async key => remembered.get(key),
     remember: async (key, text) => {

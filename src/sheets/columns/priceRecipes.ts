@@ -15,7 +15,7 @@ export function priceRecipes({ columns, options }: OfferContext): readonly Recip
   const guard = columns.guard ? [roleLabel('guard')] : [];
   const price = (place: Place) => {
     const share = columns.margin ? place.at('margin') : (margin ?? '');
-    return call('SELLPRICE', [partOf(unitCost(place), place, TOTAL), share, roundTo, minimum]);
+    return call('SELLPRICE', [place.added?.('cost') ?? partOf(unitCost(place), place, TOTAL), share, roundTo, minimum]);
   };
   return [
     { ...common, id: 'cost', heading: 'Cost each', needs: PARTS, alsoTakes: guard, call: unitCost, part: TOTAL },

@@ -55,7 +55,7 @@ const columnsOf = ({ block }: FoundTable) => Array.from({ length: block.columns 
 
 /** True where nothing but formulas stands in a row of the table. */
 function isFree(cells: SheetCells, table: FoundTable, row: number): boolean {
-  return columnsOf(table).every(column => cells.value(row, column) === '' || cells.formula(row, column) !== '');
+  return columnsOf(table).every(column => cells.value(row, column) === '' || cells.isComputed(row, column));
 }
 
 function isTotal(cells: SheetCells, table: FoundTable, row: number): boolean {
@@ -146,7 +146,7 @@ export function planRow(
       if (!OPTIONAL.has(role)) missing.push(HEADING_WORDS[role].label);
       continue;
     }
-    if (cells.formula(row, column) !== '' || (isCutOff && cells.formula(row - 1, column) !== '')) continue;
+    if (cells.isComputed(row, column) || (isCutOff && cells.isComputed(row - 1, column))) continue;
     const value = valueOf(role, content, jobs);
     if (value === undefined) continue;
     taken.add(column);

@@ -80,10 +80,9 @@ export const isReadingNumber = (value: CellValue) =>
 
 /** A row that is mostly numbers, errors and formulas is data, whatever words stand in it. */
 function isMostlyData(cells: SheetCells, row: number, run: Run): boolean {
-  const filled = columnsOf(run).filter(column => cells.shown(row, column) !== '' || cells.formula(row, column) !== '');
+  const filled = columnsOf(run).filter(column => cells.shown(row, column) !== '' || cells.isComputed(row, column));
   const isData = (column: number) =>
-    (typeof cells.shown(row, column) !== 'string' && !isReadingNumber(cells.shown(row, column))) ||
-    cells.formula(row, column) !== '';
+    (typeof cells.shown(row, column) !== 'string' && !isReadingNumber(cells.shown(row, column))) || cells.isComputed(row, column);
   const data = filled.filter(isData);
   return data.length * 2 > filled.length;
 }
@@ -117,7 +116,7 @@ export function beginsTable(cells: SheetCells, row: number, run: Run, lexicon: V
 function hasData(cells: SheetCells, row: number, { first, last }: Run): boolean {
   for (let column = first; column <= last; column += 1) {
     const value = cells.value(row, column);
-    if ((typeof value === 'number' && !isReadingNumber(value)) || cells.formula(row, column) !== '') return true;
+    if ((typeof value === 'number' && !isReadingNumber(value)) || cells.isComputed(row, column)) return true;
   }
   return false;
 }

@@ -1,13 +1,4 @@
-import {
-  Body1,
-  Button,
-  Checkbox,
-  makeStyles,
-  MessageBar,
-  MessageBarBody,
-  MessageBarTitle,
-  tokens,
-} from '@fluentui/react-components';
+import { Body1, Button, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import { freshSettings } from '../../sheets/cutlist/cutSettings';
 import { benchStep } from '../../sheets/table/benchStep';
@@ -29,7 +20,8 @@ import { OfferFields } from './OfferFields';
 import { OfferList } from './OfferList';
 import { NO_SETTINGS, offerOptions } from '../../sheets/columns/offerSettings';
 import { offersFor } from '../../sheets/columns/offers';
-import { MANY_ROWS, planColumns } from '../../sheets/columns/planColumns';
+import { formOf, planColumns } from '../../sheets/columns/planColumns';
+import { canSpill, MANY_ROWS, type FormulaForm } from '../../sheets/columns/formulaForm';
 import { columnsReadIn } from '../../sheets/columns/columnsReadIn';
 import { COLUMN_ROLE_CHOICES } from '../../sheets/columns/columnRoles';
 import { missingFormulas } from '../../sheets/columns/missingFormulas';
@@ -39,6 +31,7 @@ import { linesReport } from '../../sheets/columns/lineRows';
 import { TableQuestions } from '../controls/TableQuestions';
 import { priceFormat } from '../../sheets/catalogue/priceFormat';
 import { FillFormulas } from '../controls/FillFormulas';
+import { FormulaFormChoice } from './FormulaFormChoice';
 
 const useStyles = makeStyles({
   part: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL },
@@ -74,14 +67,14 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
   const styles = useStyles();
   const { table, columns, catalogue, units, kind, questions } = view;
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
-  const [spill, setSpill] = useState(false);
+  const [chosenForm, setChosenForm] = useState<FormulaForm>();
   const [settings, setSettings] = useState(NO_SETTINGS);
   const [busy, setBusy] = useState(false);
   const [writtenCrimps, setWrittenCrimps] = useState<readonly string[]>([]);
   const [{ unit: cutUnit, step }] = useStored('cuts', freshSettings('mm'));
-  const many = table.block.rows - 1 > MANY_ROWS;
+  const form = formOf(view, chosenForm);
   const options = {
-    ...offerOptions(settings, !table.hostTable && (many || spill)),
+    ...offerOptions(settings, form === 'column'),
     benchStep: { value: benchStep({ unit: cutUnit, step }, cutUnit), unit: measureUnit('length', cutUnit)! },
   };
   const offers = offersFor(view, options);
@@ -105,7 +98,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
     run(async fresh => {
       const money = await priceFormat(workbook);
       const dressed = wanted.map(offer => (offer.isMoney && money ? { ...offer, format: money } : offer));
-      const plan = planColumns(fresh, dressed, { spill });
+      const plan = planColumns(fresh, dressed, { form });
       await workbook.write(plan.changes);
       setChosen(new Set());
       setWrittenCrimps(wanted.filter(({ crimp }) => crimp).map(({ id }) => id));
@@ -133,6 +126,8 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
       <Body1>
         Table {addressOf(table.block)} of sheet {table.sheet}, {table.block.rows - 1} rows
         {table.hostTable ? ' (an Excel table)' : ''}.
+        {form === 'column' &&
+          ` One formula will serve all rows${chosenForm ? '' : ` (proposed above ${MANY_ROWS})`}. Change it under Settings.`}
       </Body1>
       {dates.length > 0 && (
         <MessageBar intent="warning" layout="multiline">
@@ -176,20 +171,11 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
         roles={COLUMN_ROLE_CHOICES}
         onCorrected={onAgain}
       />
-      {(!table.hostTable || columns.overall || columns.cutOffA || columns.cutOffB) && (
+      {(canSpill(table) || columns.overall || columns.cutOffA || columns.cutOffB) && (
         <details className={styles.settings}>
           <summary>Settings</summary>
           <div>
-            {!table.hostTable && (
-              <Checkbox
-                label={
-                  many ? `One formula a column (above ${MANY_ROWS} rows)` : 'One formula a column (such rows cannot be sorted)'
-                }
-                checked={many || spill}
-                disabled={many}
-                onChange={(_, { checked }) => setSpill(checked === true)}
-              />
-            )}
+            {canSpill(table) && <FormulaFormChoice form={form} rows={table.block.rows - 1} onChange={setChosenForm} />}
             {(columns.overall || columns.cutOffA || columns.cutOffB) && (
               <Button disabledFocusable={busy} onClick={setText}>
                 Set length columns to text

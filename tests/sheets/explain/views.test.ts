@@ -77,6 +77,35 @@ test('a cell that a formula spills into shows the error of its own row', async (
   expect(cell.call!.arguments[0]!.now).toBe('27.5, oops (row 2 of 2)');
 });
 
+const chosen = [
+  ['R1', 'R2', 'Target', 'Tolerance', 'Verdict', 'Deviation'],
+  [
+    27.7,
+    27.7,
+    27.5,
+    0.1,
+    { formula: '=CHOOSECOLS(HOSE.CRIMPDETAIL(A2:B3,C2:C3,D2:D3),4,2)', value: 'LOOSE', spill: 'E2:F3' },
+    0.2,
+  ],
+  [27.5, 'oops', 27.5, 0.1, failed, failed],
+  [27.5, 27.5, 27.5, 0.1, { formula: '=CHOOSECOLS(HOSE.CRIMPDETAIL(A4:B4,C4,D4),4,2)', value: { error: '#SPILL!' } }, 'seen'],
+];
+
+test('columns chosen from a result are explained like the result, each under its own heading', async () => {
+  expect((await viewOf(chosen, 'F3')).cell).toMatchObject({
+    call: { id: 'CRIMPDETAIL' },
+    sentence: 'reading 2 is "oops": enter the caliper reading, like 12.5, 3/8 or 1 1/2',
+  });
+  expect((await viewOf(chosen, 'B2')).row).toEqual([
+    { title: 'Verdict', text: 'LOOSE', verdict: 'LOOSE', isError: false },
+    { title: 'Deviation', text: '0.2', isError: false },
+  ]);
+});
+
+test('a formula that Excel refuses to spill is explained by what is in its way', async () => {
+  expect((await viewOf(chosen, 'E4')).cell.sentence).toMatch(/are not empty: clear or move what stands beside/);
+});
+
 test('the selected row shows its results under their headings, and what they spill', async () => {
   expect((await viewOf(bench, 'A2')).row).toEqual([
     { title: 'Mean', text: '27.7', isError: false },

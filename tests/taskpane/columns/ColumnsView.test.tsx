@@ -118,7 +118,8 @@ test('one press adds all columns of a group, and the rows that need a look are c
   fireEvent.click(await screen.findByRole('button', { name: 'For QA (3)' }));
   expect(await screen.findByText('1 of 2 rows needs a look')).toBeTruthy();
   const address = written[0]!.flatMap(change => (change.kind === 'formulas' ? [change.at.address] : []));
-  expect(address).toEqual(['M2:O3']);
+  // Verdict and deviation come from one call, the next dial from another.
+  expect(address).toEqual(['M2:M3', 'O2:O3']);
   expect(screen.getByText(/A rejected crimp stays rejected/)).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Row 2' }));
   await waitFor(async () => expect((await workbook.selection()).address).toBe('M2'));
@@ -129,4 +130,28 @@ test('where the selection is in no table, the tables of the workbook are offered
   render(<TaskPane workbook={workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
   fireEvent.click(await screen.findByRole('button', { name: /^Jobs A4:H/ }));
   expect(await screen.findByText(/Table A4:H7 of sheet Jobs/)).toBeTruthy();
+});
+
+const typedLines = (count: number) => [
+  ['Hose', 'Overall length (mm)', 'Cut-off A (mm)', 'Cut-off B (mm)'],
+  ...Array.from({ length: count }, (_, i) => ['Larch DN 12', 800 + i, 22, 22]),
+];
+
+test('above 500 rows one formula serves all rows, with the reason; the choice is left to the person', async () => {
+  const { written } = await open(typedLines(501), 'A2');
+  expect(await screen.findByText(/One formula will serve all rows \(proposed above 500\)/)).toBeTruthy();
+  expect(screen.getByText(/Excel waits for every call, and thousands can end in #BUSY!/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('checkbox', { name: 'Cut length' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
+  await waitFor(() => expect(written[0]!.at(-1)).toMatchObject({ formulas: [['=HOSE.CUTLENGTH(B2:B502,C2:C502,D2:D502)']] }));
+  fireEvent.click(screen.getByRole('radio', { name: 'A formula in every cell' }));
+  expect(screen.queryByText(/One formula will serve all rows/)).toBeNull();
+});
+
+test('up to 500 rows a formula a row is written', async () => {
+  const { written } = await open(typedLines(500), 'A2');
+  fireEvent.click(await screen.findByRole('checkbox', { name: 'Cut length' }));
+  expect(screen.getByRole('radio', { name: 'One formula a row and function' })).toHaveProperty('checked', true);
+  fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
+  await waitFor(() => expect(written[0]!.at(-1)).toMatchObject({ at: { address: 'E2:E501' } }));
 });
