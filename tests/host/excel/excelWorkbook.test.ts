@@ -66,19 +66,6 @@ test('names of ranges of one sheet are listed, also of a copied sheet; those of 
   ]);
 });
 
-test('only our own formulas that show #NAME? are entered again', async () => {
-  const excel = select(0, 0, 1, 1);
-  expect(await excelWorkbook().reenterUnknownNames()).toBe(1);
-  expect(excel.written).toEqual(['formulas of Jobs!B2 = [["=HOSE.CUTLENGTH(A2,1,2)"]]']);
-});
-
-test('formulas of ours on a protected sheet are said, after those of the others were entered', async () => {
-  const unknown = [[['=HOSE.LENGTH(1)', '#NAME?']]] as const;
-  const excel = strictExcel({ Locked: unknown, Jobs: unknown }, { sheet: 'Jobs', row: 0, column: 0, rows: 1, columns: 1 });
-  await expect(excelWorkbook().reenterUnknownNames()).rejects.toThrow(/Entered 1 again.*"Locked"/);
-  expect(excel.written).toEqual(['formulas of Jobs!A1 = [["=HOSE.LENGTH(1)"]]']);
-});
-
 test('a batch is written whole: new sheet, text that must stay text, formulas', async () => {
   const excel = select(0, 0, 1, 1);
   await excelWorkbook().write([
