@@ -1,4 +1,5 @@
 import { canDownload, downloadFile } from '../../host/copyFile/downloads';
+import { canPrint, printDocument } from '../../host/print/printDocument';
 import type { HostServices } from '../controls/viewProps';
 
 const MOST_AT_ONCE = 4;
@@ -17,6 +18,8 @@ export const hostServices: HostServices = {
     const { readPartsFile } = await import('../../host/catalogueFile/readPartsFile');
     return readPartsFile(file, watch);
   },
+  canPrint,
+  print: printDocument,
   canDownload,
   downloadCopy: async (copy, fileName) => {
     if (!canDownload()) return false;

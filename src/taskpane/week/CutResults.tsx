@@ -13,9 +13,11 @@ import { overallResult } from '../../sheets/cutlist/overallResult';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
 import { tooOldSentence, unconfirmedSentence } from '../../sheets/cutlist/rackSentences';
 import { worthSentence } from '../../sheets/cutlist/planText';
+import { withWhatStands } from '../../workbook/refusedWriting';
 import type { Workbook } from '../../workbook/workbook';
 import { JobsNote } from '../controls/JobsNote';
 import { CUT_CAUTION } from '../../sheets/print/cautions';
+import type { HostServices } from '../controls/viewProps';
 import { WriteButton } from '../controls/WriteButton';
 import { HoseResult } from './HoseResult';
 import { OffcutLabels } from './OffcutLabels';
@@ -28,6 +30,7 @@ import type { CutsOutcome, ReadyCuts } from './useCutPlans';
 interface Props {
   readonly view: ReadyCuts;
   readonly workbook: Workbook;
+  readonly services: HostServices;
   readonly writing: CutsOutcome;
   readonly onWrite: () => void;
   readonly onAddStatus: () => void;
@@ -63,7 +66,7 @@ function Outcome({ writing: { outcome, written, undo, column, undoColumn }, work
     const isUndone = outcome.kind === 'undone';
     return (
       <MessageBar intent={isUndone ? 'info' : 'error'} layout="multiline" role="status">
-        <MessageBarBody>{outcome.kind === 'refused' ? `Nothing was written: ${outcome.sentence}` : 'Taken back.'}</MessageBarBody>
+        <MessageBarBody>{outcome.kind === 'refused' ? withWhatStands(outcome.sentence) : 'Taken back.'}</MessageBarBody>
       </MessageBar>
     );
   }
@@ -109,7 +112,7 @@ function Outcome({ writing: { outcome, written, undo, column, undoColumn }, work
 const isShort = ({ later, tooLong }: HosePlan) => later.length + tooLong.length > 0;
 
 /** What came of it all first; what was read, what came of it hose by hose, and the button that writes it. */
-export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAgain, onColumns }: Props) {
+export function CutResults({ view, workbook, services, writing, onWrite, onAddStatus, onAgain, onColumns }: Props) {
   const { gathered, plans } = view;
   const { settings, wishes, read, report, rack } = gathered;
   const unconfirmed = unconfirmedSentence(gathered, plans);
@@ -167,7 +170,7 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
           Write cut list, rack and pieces
         </WriteButton>
       )}
-      <OffcutLabels plans={plans} unit={settings.unit} />
+      <OffcutLabels services={services} plans={plans} unit={settings.unit} />
       <Outcome writing={writing} workbook={workbook} onAddStatus={onAddStatus} />
       {settings.keep && plans.some(plan => plan.totals) && <Caption1>{worthSentence(settings.keep, settings.unit)}</Caption1>}
       {plans.map((plan, index) => (
