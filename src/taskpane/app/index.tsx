@@ -1,8 +1,12 @@
 import { createRoot } from 'react-dom/client';
 import { excelWorkbook } from '../../host/excel/excelWorkbook';
 import type { FunctionMetadata } from '../../workbook/functionMetadata';
+import { FunctionsVersion } from './FunctionsVersion';
 import { OutsideExcel, type Absence } from './OutsideExcel';
 import { TaskPane } from './TaskPane';
+
+/** Put in by the build. */
+declare const VERSION: string;
 
 const OFFICE_READY_MS = 8000;
 
@@ -26,5 +30,9 @@ async function functionMetadata(): Promise<readonly FunctionMetadata[]> {
 const root = createRoot(document.getElementById('pane')!);
 const missing = await absence();
 root.render(
-  missing ? <OutsideExcel absence={missing} /> : <TaskPane workbook={excelWorkbook()} functions={await functionMetadata()} />,
+  missing ? (
+    <OutsideExcel absence={missing} />
+  ) : (
+    <TaskPane workbook={excelWorkbook()} functions={await functionMetadata()} notice={<FunctionsVersion version={VERSION} />} />
+  ),
 );
