@@ -29,6 +29,13 @@ export interface StrictExcel {
   meanwhile(batch: number, act: (book: Book) => void): void;
   /** Puts a cell into the workbook, as somebody else would. */
   edit(sheet: string, address: string, cell: Cell): void;
+  /**
+   * Selects one cell after the other, as a held arrow key does. Excel tells of them once, when it comes to it: those on the way are never
+   * heard of, and by then something else may be selected.
+   */
+  select(sheet: string, ...addresses: readonly string[]): void;
+  /** How many listen to events. */
+  listeners(): number;
   /** What cells show. */
   shown(sheet: string, address: string): unknown[][];
 }
@@ -42,6 +49,8 @@ export interface StrictExcel {
  */
 export function strictExcel(sheets: Sheets, selected: Block & { sheet: string }): StrictExcel {
   const book = new Book(sheets);
+  const selection = { ...selected };
+  const listeners = new Set<Listener>();
   const others = new Map<number, (book: Book) => void>();
   const state: StrictExcel = {
     ...{ syncs: 0, written: [], book, delay: 0, heaviest: 0 },
@@ -50,6 +59,11 @@ export function strictExcel(sheets: Sheets, selected: Block & { sheet: string })
       const { row, column } = blockAt(address);
       book.put(sheet, row, column, cell);
     },
+    select: (sheet, ...addresses) => {
+      for (const address of addresses) Object.assign(selection, { sheet, ...blockAt(address) });
+      for (const listener of listeners) void listener({});
+    },
+    listeners: () => listeners.size,
     shown: (sheet, address) => {
       const { row, column, rows, columns } = blockAt(address);
       const shown = (cell: Cell) => (typeof cell === 'object' ? cell[1] : cell);
@@ -58,10 +72,10 @@ export function strictExcel(sheets: Sheets, selected: Block & { sheet: string })
       );
     },
   };
-  const run = async (options: { mergeUndoGroup?: boolean }, work: (context: unknown) => Promise<unknown>) => {
+  const run = async (options: RunOptions, work: (context: unknown) => Promise<unknown>) => {
     const batch = newBatch(book, state.written, options.mergeUndoGroup === true);
-    const context = {
-      workbook: workbookOf(batch, selected),
+    const made = {
+      workbook: workbookOf(batch, selection),
       sync: async () => {
         if (state.delay > 0) await new Promise(resolve => setTimeout(resolve, state.delay));
         state.syncs += 1;
@@ -70,6 +84,9 @@ export function strictExcel(sheets: Sheets, selected: Block & { sheet: string })
         sync(batch);
       },
     };
+    // Events are taken away in the context only that they were added in.
+    const context = options.previousObjects ?? made;
+    Object.assign(made.workbook, eventsOf(batch, listeners, context));
     const result = await work(context);
     await context.sync();
     return result;
@@ -78,6 +95,22 @@ export function strictExcel(sheets: Sheets, selected: Block & { sheet: string })
   Object.assign(globalThis, { Excel: { run }, Office: { context: { requirements: { isSetSupported } } } });
   return state;
 }
+
+type Listener = (event: object) => Promise<void> | void;
+type Context = { readonly workbook: object; sync(): Promise<void> };
+type RunOptions = { readonly mergeUndoGroup?: boolean; readonly previousObjects?: Context };
+
+/** The selection event of the workbook: a listener hears it after the sync that added it. */
+function eventsOf({ writes }: Batch, listeners: Set<Listener>, context: Context): object {
+  const add = (listener: Listener) => {
+    writes.push(() => listeners.add(listener));
+    return { context, remove: () => writes.push(() => listeners.delete(listener)) };
+  };
+  return { onSelectionChanged: { add } };
+}
+
+/** Events of the sheets, which no test here lets come. */
+const SILENT = { add: () => ({ remove: () => undefined }) };
 
 function newBatch(book: Book, written: string[], isGroup: boolean): Batch {
   const writes: (() => void)[] = [];
@@ -100,7 +133,7 @@ function newBatch(book: Book, written: string[], isGroup: boolean): Batch {
 
 function workbookOf(batch: Batch, selected: Block & { sheet: string }): object {
   return {
-    worksheets: worksheetsOf(batch),
+    worksheets: Object.assign(worksheetsOf(batch), { onActivated: SILENT, onChanged: SILENT, onCalculated: SILENT }),
     names: namesOf(batch),
     settings: settingsOf(batch),
     protection: guarded(batch.pending, () => ({ ...structure }), {}),
