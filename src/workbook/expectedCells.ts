@@ -32,10 +32,13 @@ function* cellsOf(changes: readonly Change[], sheets: ReadonlySet<string>): Gene
   yield* last.values();
 }
 
-/** What a cell holds as people see it in the formula bar. */
-function heldBy({ row, column, formulas, values }: RangeContent, cell: { row: number; column: number }): string {
-  const [r, c] = [cell.row - row, cell.column - column];
-  return formulas[r]?.[c] || wordsOf(values[r]?.[c] ?? '');
+const formulaIn = ({ row, column, formulas }: RangeContent, cell: ExpectedCell) =>
+  formulas[cell.row - row]?.[cell.column - column] ?? '';
+
+/** Whether a cell holds that as its value or as its formula. */
+function holds(content: RangeContent, cell: ExpectedCell): boolean {
+  const value = content.values[cell.row - content.row]?.[cell.column - content.column] ?? '';
+  return wordsOf(value) === cell.words || (cell.words !== '' && formulaIn(content, cell) === cell.words);
 }
 
 /**
@@ -51,11 +54,14 @@ export function firstUnexpected(
 ): string | undefined {
   const sheets = new Set(standing.keys());
   const written = new Map([...cellsOf(changes, sheets)].map(cell => [`${cell.sheet} ${cell.row} ${cell.column}`, cell]));
-  const cells =
-    expected === 'blank' ? [...written.values()].map(cell => ({ ...cell, words: '' })) : [...cellsOf(expected, sheets)];
-  const other = cells.find(
-    cell => written.has(`${cell.sheet} ${cell.row} ${cell.column}`) && heldBy(standing.get(cell.sheet)!, cell) !== cell.words,
-  );
+  const isBlank = expected === 'blank';
+  const cells = isBlank ? [...written.values()].map(cell => ({ ...cell, words: '' })) : [...cellsOf(expected, sheets)];
+  const other = cells.find(cell => {
+    const content = standing.get(cell.sheet)!;
+    if (!written.has(`${cell.sheet} ${cell.row} ${cell.column}`)) return false;
+    // A formula that shows nothing is not blank.
+    return !holds(content, cell) || (isBlank && formulaIn(content, cell) !== '');
+  });
   return other && `${other.sheet}!${addressOf({ ...other, rows: 1, columns: 1 })}`;
 }
 

@@ -14,17 +14,22 @@ export function changedBlocks(changes: readonly Change[], ids: SheetIds): Readon
   for (const change of changes) {
     if (change.kind !== 'values' && change.kind !== 'formulas' && change.kind !== 'format') continue;
     const { sheet, address } = change.at;
-    if (ids.has(sheet)) blocks.set(sheet, [...(blocks.get(sheet) ?? []), blockOf(address)!]);
+    if (!ids.has(sheet)) continue;
+    const own = blocks.get(sheet) ?? [];
+    blocks.set(sheet, own);
+    own.push(blockOf(address)!);
   }
   return blocks;
 }
 
 function around(blocks: readonly Block[]): Block {
-  const row = Math.min(...blocks.map(block => block.row));
-  const column = Math.min(...blocks.map(block => block.column));
-  const rows = Math.max(...blocks.map(block => block.row + block.rows)) - row;
-  const columns = Math.max(...blocks.map(block => block.column + block.columns)) - column;
-  return { row, column, rows, columns };
+  return blocks.reduce((all, block) => {
+    const row = Math.min(all.row, block.row);
+    const column = Math.min(all.column, block.column);
+    const rows = Math.max(all.row + all.rows, block.row + block.rows) - row;
+    const columns = Math.max(all.column + all.columns, block.column + block.columns) - column;
+    return { row, column, rows, columns };
+  });
 }
 
 /** Reads what stands in the cells that changes go to; in pieces where it is too much for one answer. */

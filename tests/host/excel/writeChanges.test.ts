@@ -157,6 +157,13 @@ describe('what a co-author typed between plan and writing', () => {
     expect(excel.shown('Jobs', 'B4')).toEqual([['Maple DN 10']]);
   });
 
+  test('into a blank cell, a formula that shows nothing, stays too', async () => {
+    const excel = open();
+    excel.edit('Jobs', 'B4', ['=IF(A4="","",1)', '']);
+    expect(await refusedWith(changes, 'blank')).toMatch(/^Jobs!B4 has changed since/);
+    expect(excel.written).toEqual([]);
+  });
+
   test('elsewhere is no hindrance, nor are a formula and a value that are as they were', async () => {
     const excel = open();
     excel.edit('Jobs', 'E9', 'elsewhere');
