@@ -33,9 +33,8 @@ export class SiteFilesPlugin {
 }
 
 /** Name and content of every such file. */
-async function siteFiles({ root, baseUrl, localOfficeJs }) {
+async function siteFiles({ root, version, baseUrl, localOfficeJs }) {
   const metadata = await functionMetadata(root, baseUrl);
-  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   const catalogue = join(root, OFFICE_CATALOGUE);
   const manifest = readFileSync(join(root, 'manifest/manifest.xml'), 'utf8');
   return [

@@ -1,6 +1,7 @@
 import { registeredFunctions } from '../../workbook/registeredFunctions';
 import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 import type { FunctionMetadata } from '../../workbook/functionMetadata';
+import { BLANKS_AS_ZERO, showsBlanksAsZero } from './blanksAsZero';
 import { argumentCells, type ArgumentCells } from './argumentCells';
 import { functionCall, type FunctionCall } from '../../workbook/functionCall';
 import { spilledResult } from '../../workbook/spilledResult';
@@ -35,6 +36,8 @@ export interface CellView {
   readonly error?: string;
   /** The sentence behind that error, or why it cannot be had. */
   readonly sentence?: string;
+  /** Why what the cell shows cannot be right, and what to do. */
+  readonly warning?: string;
 }
 
 const inShort = (value: unknown): string =>
@@ -94,6 +97,16 @@ async function sentenceOf({ call, row, column }: Source, cells: readonly (Argume
   }
 }
 
+/** Whether the host hands blanks over as 0; not asked of functions that take long, nor where a formula stands around the call. */
+async function hasZeros(
+  { call, row, column }: Source,
+  { options }: FunctionMetadata,
+  cells: readonly (ArgumentCells | undefined)[],
+  shown: CellValue,
+): Promise<boolean> {
+  return call.isWhole && !options?.cancelable && showsBlanksAsZero(call.id, cells, { shown, row, column });
+}
+
 const errorOf = (value: CellValue | undefined) => (typeof value === 'object' ? value : undefined);
 
 /**
@@ -128,5 +141,6 @@ export async function cellView(
     call: { id: metadata.id, description: metadata.description ?? '', helpUrl: `help/${metadata.id}.html`, arguments: view },
     error: error?.error,
     sentence: error && (error.sentence || (error.error === '#SPILL!' ? SPILL_SENTENCE : await sentenceOf(source, cells))),
+    warning: (await hasZeros(source, metadata, cells, value)) ? BLANKS_AS_ZERO : undefined,
   };
 }

@@ -1,5 +1,5 @@
 import { FluentProvider, makeStyles, tokens } from '@fluentui/react-components';
-import { useCallback, useState } from 'react';
+import { useCallback, useState, type ReactNode } from 'react';
 import { KeptViews } from '../controls/KeptViews';
 import { TabRow } from '../controls/TabRow';
 import { OfficeBar } from '../parts/OfficeBar';
@@ -50,13 +50,15 @@ const LOAD = 'parts/load';
 
 interface Props extends Pick<ViewProps, 'workbook' | 'functions'> {
   readonly wanted?: Wanted | undefined;
+  /** Stands above all views. */
+  readonly notice?: ReactNode;
 }
 
 /**
  * The task pane: five tabs with their views, and below them the strip about the selected cell. The same in Excel and in the try-out
  * sheet; it reaches the workbook through its port only.
  */
-export function TaskPane({ workbook, functions, wanted }: Props) {
+export function TaskPane({ workbook, functions, wanted, notice }: Props) {
   const styles = useStyles();
   const start = useStart(workbook);
   const [places, setPlaces] = useState(() => goTo(tabs, startOf(tabs), start.person?.place ?? ''));
@@ -99,6 +101,7 @@ export function TaskPane({ workbook, functions, wanted }: Props) {
   return (
     <FluentProvider theme={useTheme()} style={{ height: '100%' }}>
       <Frame className={styles.pane} data-frame="pane">
+        {notice}
         <div className={styles.tabs}>
           <TabRow label="Tabs" tabs={tabs} chosen={tab.id} prefix="tab-" controls="tab-shown" onChoose={open} />
         </div>

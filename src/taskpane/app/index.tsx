@@ -2,8 +2,12 @@ import { createRoot } from 'react-dom/client';
 import { excelWorkbook } from '../../host/excel/excelWorkbook';
 import type { FunctionMetadata } from '../../workbook/functionMetadata';
 import { keepFocus } from '../controls/keepFocus';
+import { FunctionsVersion } from './FunctionsVersion';
 import { OutsideExcel, type Absence } from './OutsideExcel';
 import { TaskPane } from './TaskPane';
+
+/** Put in by the build. */
+declare const VERSION: string;
 
 const OFFICE_READY_MS = 8000;
 
@@ -29,5 +33,9 @@ keepFocus(page);
 const root = createRoot(page);
 const missing = await absence();
 root.render(
-  missing ? <OutsideExcel absence={missing} /> : <TaskPane workbook={excelWorkbook()} functions={await functionMetadata()} />,
+  missing ? (
+    <OutsideExcel absence={missing} />
+  ) : (
+    <TaskPane workbook={excelWorkbook()} functions={await functionMetadata()} notice={<FunctionsVersion version={VERSION} />} />
+  ),
 );

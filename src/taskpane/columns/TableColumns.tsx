@@ -99,7 +99,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
       const money = await priceFormat(workbook);
       const dressed = wanted.map(offer => (offer.isMoney && money ? { ...offer, format: money } : offer));
       const plan = planColumns(fresh, dressed, { form });
-      await workbook.write(plan.changes);
+      await workbook.write(plan.changes, 'blank');
       setChosen(new Set());
       setWrittenCrimps(wanted.filter(({ crimp }) => crimp).map(({ id }) => id));
       onAdded(plan.added);
@@ -109,7 +109,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
     run(async fresh => {
       const { rows, headings, changes } = missingFormulas(fresh);
       if (rows.length === 0) throw new Error('Every row has its formulas by now. Nothing was written.');
-      await workbook.write(changes);
+      await workbook.write(changes, 'blank');
       onAgain();
       return `Filled ${headings.join(', ')} in rows ${rows.join(', ')} of sheet ${fresh.table.sheet}.`;
     });

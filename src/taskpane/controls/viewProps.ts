@@ -26,6 +26,10 @@ export interface HostServices {
   readonly readPartsFile: PartsFileReader;
   /** Asks the add-in's own host for the office's catalogue. */
   readonly officeFile: OfficeFileAsker;
+  /** Whether there is a print window; asked when it is shown, since the host is known only then. */
+  readonly canPrint: () => boolean;
+  /** Opens the print window for a page of our own; gives false where there is none, or the host does not open it. */
+  readonly print: (html: string) => Promise<boolean>;
   /** Hands a copy to the downloads as an .xlsx file; gives false, and does nothing, where a page cannot (Excel for Mac). */
   readonly downloadCopy: (copy: CopiedWorkbook, fileName: string) => Promise<boolean>;
   /** Whether there are downloads; asked when it is shown, since the host is known only then. */

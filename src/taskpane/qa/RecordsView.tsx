@@ -9,7 +9,6 @@ import { today } from '../../sheets/table/today';
 import type { ViewProps } from '../controls/viewProps';
 import { TablesToSelect } from '../controls/TablesToSelect';
 import { OutputButtons } from '../controls/OutputButtons';
-import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
@@ -53,7 +52,7 @@ function useRecords(workbook: Workbook, wishes: RecordWishes) {
 }
 
 /** Inspection records of the selected lines: printed, written as a sheet, and kept as data. */
-export function RecordsView({ workbook }: ViewProps) {
+export function RecordsView({ workbook, services }: ViewProps) {
   const styles = useStyles();
   const [stored, setStored] = useStored('records', FRESH);
   const [bench] = useStored('cuts', freshSettings('mm'));
@@ -76,11 +75,9 @@ export function RecordsView({ workbook }: ViewProps) {
     const options: RecordOptions = { fields: { ...fields, uncertainty }, result, handle, source, today: today() };
     return { records, options };
   };
-  const print = async () => {
+  const page = async () => {
     const { records, options } = await gather();
-    return (await printDocument(recordPage(records, options)))
-      ? undefined
-      : 'This host has no print window: write the records as a sheet and print that.';
+    return recordPage(records, options);
   };
   const writeSheet = async () => {
     const { records, options } = await gather();
@@ -135,7 +132,8 @@ export function RecordsView({ workbook }: ViewProps) {
       />
       <OutputButtons
         workbook={workbook}
-        onPrint={print}
+        services={services}
+        page={page}
         onWrite={writeSheet}
         printLabel="Print records"
         writeLabel="Write as a new sheet"

@@ -37,11 +37,7 @@ function isOfOtherFields({ gathered }: ReadyCuts, rack: string, settings: CutSet
 }
 
 /** Plans what to cut from which reel for the selected job lines, shows it, and writes it to new sheets. */
-export function CutPlanView({
-  workbook,
-  services: { solve, plansAtOnce },
-  goTo,
-}: Pick<ViewProps, 'workbook' | 'services' | 'goTo'>) {
+export function CutPlanView({ workbook, services, goTo }: Pick<ViewProps, 'workbook' | 'services' | 'goTo'>) {
   const styles = useStyles();
   const [fields, setFields] = useStored('cuts', freshSettings('mm'));
   const [chosenRack, setChosenRack] = useState('');
@@ -51,7 +47,7 @@ export function CutPlanView({
   const [racks, look] = useRacks(workbook);
   const rack = racks.includes(chosenRack) ? chosenRack : (racks[0] ?? '');
   const { settings, mistakes } = readSettings(fields);
-  const { view, plan, cancel, write, addStatus, writing } = useCutPlans(workbook, solve, plansAtOnce);
+  const { view, plan, cancel, write, addStatus, writing } = useCutPlans(workbook, services.solve, services.plansAtOnce);
   const optionsOf = useCutsOptions();
   const start = async () => {
     setIsAsked(true);
@@ -108,6 +104,7 @@ export function CutPlanView({
           view={view}
           writing={writing}
           workbook={workbook}
+          services={services}
           onWrite={() => void write(optionsOf)}
           onAddStatus={() => void addStatus()}
           onAgain={again}

@@ -16,9 +16,11 @@ import { overallResult } from '../../sheets/cutlist/overallResult';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
 import { barredSentences, tooOldSentence, unconfirmedSentence } from '../../sheets/cutlist/rackSentences';
 import { worthSentence } from '../../sheets/cutlist/planText';
+import { withWhatStands } from '../../workbook/refusedWriting';
 import type { Workbook } from '../../workbook/workbook';
 import { JobsNote } from '../controls/JobsNote';
 import { CUT_CAUTION } from '../../sheets/print/cautions';
+import type { HostServices } from '../controls/viewProps';
 import { WriteButton } from '../controls/WriteButton';
 import { HoseResult } from './HoseResult';
 import { OffcutLabels } from './OffcutLabels';
@@ -33,6 +35,7 @@ const useStyles = makeStyles({ outcome: { display: 'flex', flexDirection: 'colum
 interface Props {
   readonly view: ReadyCuts;
   readonly workbook: Workbook;
+  readonly services: HostServices;
   readonly writing: CutsOutcome;
   readonly onWrite: () => void;
   readonly onAddStatus: () => void;
@@ -68,7 +71,7 @@ function Outcome({ writing: { outcome, written, undo, column, undoColumn }, work
     const isUndone = outcome.kind === 'undone';
     return (
       <MessageBar intent={isUndone ? 'info' : 'error'} layout="multiline">
-        <MessageBarBody>{outcome.kind === 'refused' ? `Nothing was written: ${outcome.sentence}` : 'Taken back.'}</MessageBarBody>
+        <MessageBarBody>{outcome.kind === 'refused' ? withWhatStands(outcome.sentence) : 'Taken back.'}</MessageBarBody>
       </MessageBar>
     );
   }
@@ -128,7 +131,7 @@ export function OverallBar({ plans, unit }: { readonly plans: readonly HosePlan[
 }
 
 /** What was read, what came of it hose by hose, and the button that writes it. */
-export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAgain, onColumns }: Props) {
+export function CutResults({ view, workbook, services, writing, onWrite, onAddStatus, onAgain, onColumns }: Props) {
   const styles = useStyles();
   const { gathered, plans } = view;
   const { settings, wishes, read, report, rack } = gathered;
@@ -184,7 +187,7 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
           Write cut list, rack and pieces
         </WriteButton>
       )}
-      <OffcutLabels plans={plans} unit={settings.unit} />
+      <OffcutLabels services={services} plans={plans} unit={settings.unit} />
       <div role="status" className={styles.outcome}>
         <Outcome writing={writing} workbook={workbook} onAddStatus={onAddStatus} />
       </div>

@@ -1,7 +1,9 @@
 import '../../host/customFunctions';
 import '../../../src/functions/register';
+import { registeredFunctions } from '../../../src/workbook/registeredFunctions';
 import type { CellValue } from '../../../src/workbook/workbook';
 import { cellView } from '../../../src/sheets/explain/cellView';
+import { cellSummary } from '../../../src/sheets/explain/cellSummary';
 import { rowView } from '../../../src/sheets/explain/rowView';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 
@@ -59,6 +61,32 @@ test('the sentence of an error that the host hides is found by asking the functi
 
 test('an argument that is a formula of its own is named as the obstacle', async () => {
   expect((await viewOf(jobs, 'D4')).cell.sentence).toMatch(/An argument is a formula of its own/);
+});
+
+/**
+ * A build that hands blank cells over as 0 (OfficeDev/office-js issues 1951, 4702 and 5262): what a cell shows there, by the real function.
+ */
+function byBlanksAsZero(cells: readonly (number | '')[]): CellValue {
+  const handed = cells.map(cell => [[cell === '' ? 0 : cell]]);
+  return (registeredFunctions()!.CUTLENGTH!(...handed) as number[][])[0]![0]!;
+}
+
+test.each<[string, readonly (number | '')[], boolean]>([
+  ['a blank coupling', [1200, 48.5, ''], true],
+  ['no blank', [1200, 48.5, 52], false],
+  ['a coupling that is 0', [1200, 48.5, 0], false],
+])('a value of an Excel that hands blanks over as 0 is told with what to do: %s', async (_, cells, isTold) => {
+  const row = [...cells, { formula: '=HOSE.CUTLENGTH(A2,B2,C2)', value: byBlanksAsZero(cells) }];
+  const { cell } = await viewOf([['Overall', 'A', 'B', 'Cut'], row], 'D2');
+  expect(cell.warning ?? '').toMatch(isTold ? /hands blank cells to the function as 0.*Update Excel/ : /^$/);
+  expect(cellSummary(cell, []).isWrong).toBe(isTold);
+});
+
+test('what an Excel shows that hands blanks over as blanks is right', async () => {
+  const blank = (registeredFunctions()!.CUTLENGTH!([[1200]], [[48.5]], [[null]]) as CellValue[][])[0]![0]!;
+  const value = blank instanceof Error ? failed : blank;
+  const row = [1200, 48.5, '', { formula: '=HOSE.CUTLENGTH(A2,B2,C2)', value }];
+  expect((await viewOf([['Overall', 'A', 'B', 'Cut'], row], 'D2')).cell.warning).toBeUndefined();
 });
 
 const bench = [

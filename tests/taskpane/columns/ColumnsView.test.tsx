@@ -51,12 +51,32 @@ test('crimp columns come with their cautions', async () => {
   expect(screen.getByText(/A rejected crimp stays rejected/)).toBeTruthy();
 });
 
-test('a write that fails is said', async () => {
-  const fake = await open(OTHER_WORDS, 'B5');
-  jest.spyOn(fake.workbook, 'write').mockRejectedValue(new Error('The sheet is protected.'));
+test('a sheet that is protected is said with the way out, and nothing is written', async () => {
+  const { workbook, written } = fakeWorkbook(
+    { Jobs: OTHER_WORDS },
+    { sheet: 'Jobs', address: 'B5' },
+    { protectedSheets: ['Jobs'] },
+  );
+  render(<TaskPane workbook={workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
   fireEvent.click(await screen.findByRole('checkbox', { name: 'Cut length' }));
   fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
-  expect(await screen.findByText(/The sheet is protected/)).toBeTruthy();
+  expect(await screen.findByText(/^Sheet "Jobs" is protected: lift the protection .* Nothing was written\.$/)).toBeTruthy();
+  expect(written).toEqual([]);
+});
+
+test('a cell that somebody fills while the column is written stays, and is named', async () => {
+  const { workbook, written, edit } = fakeWorkbook({ Jobs: OTHER_WORDS }, { sheet: 'Jobs', address: 'B5' });
+  const write = workbook.write.bind(workbook);
+  // Between the last look at the table and the writing.
+  jest.spyOn(workbook, 'write').mockImplementation((changes, expected) => {
+    edit('Jobs', 'I6', 'urgent');
+    return write(changes, expected);
+  });
+  render(<TaskPane workbook={workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
+  fireEvent.click(await screen.findByRole('checkbox', { name: 'Cut length' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
+  expect(await screen.findByText(/^Jobs!I6 has changed since this was planned.* Nothing was written\.$/)).toBeTruthy();
+  expect(written).toEqual([]);
 });
 
 test('where there is no table the view says what to select', async () => {
