@@ -80,9 +80,9 @@ export async function takeBack(changes: readonly Change[], before: Before): Prom
   const changed = looks(changes, before.ids);
   const left = [...cells, ...names];
   const sentences = [
-    sheets.length > 0 && `The new sheets ${sheets.join(', ')} are not whole and could not be taken away: delete them.`,
+    sheets.length > 0 && `The new sheets ${sheets.join(', ')} are incomplete and could not be removed: delete them.`,
     left.length > 0 && `Not put back: ${listed(left)}. Look there.`,
-    left.length + sheets.length === 0 && 'Nothing of it stands in the workbook.',
+    left.length + sheets.length === 0 && 'Nothing was written.',
     changed.length > 0 && `Colours, borders or widths may have changed in ${listed(changed)}.`,
   ].filter(Boolean);
   return sentences.join(' ');

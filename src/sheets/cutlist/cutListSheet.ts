@@ -43,7 +43,7 @@ export interface CutListWords {
 function rulesText({ unit, kerf, squaring, keep }: CutSettings): string {
   const length = (value: CutSettings['kerf']) => `${lengthText(value, unit)} ${unit}`;
   const square = squaring?.gt(0) ? ` Square off ${length(squaring)} of every reel first.` : '';
-  const rest = keep ? `an end from ${length(keep)} on goes back into the rack` : 'no end goes back into the rack';
+  const rest = keep ? `an end from ${length(keep)} on goes back to the rack` : 'nothing goes back to the rack';
   return `Cut from left to right, then the next row. Kerf ${length(kerf)}.${square} Rest: ${rest}.`;
 }
 

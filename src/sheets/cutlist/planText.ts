@@ -12,7 +12,7 @@ export function longText(length: Decimal, unit: LengthUnit): string {
 /** How good a plan is, in one sentence. */
 export function proofSentence({ plan, job }: HosePlan): string {
   if (!plan) return 'No plan.';
-  const least = job.problem.keep ? 'no plan takes less worth from the rack' : 'no plan takes less stock';
+  const least = job.problem.keep ? 'no plan uses less of the rack’s hose' : 'no plan takes less stock';
   return plan.isProven ? `Proven best: ${least}.` : `At most ${plan.percentOver} % over the best possible.`;
 }
 
@@ -88,7 +88,7 @@ export function comparison({ totals, inSheetOrder }: HosePlan, unit: LengthUnit)
   const pairs = [
     reels !== totals.reels && `${totals.reels} ${totals.reels === 1 ? 'piece' : 'pieces'} of stock fetched (${reels})`,
     !lost.eq(totals.lost) && `${longText(totals.lost, unit)} becomes scrap (${longText(lost, unit)})`,
-    !kept.eq(totals.kept) && `${longText(totals.kept, unit)} goes back into the rack (${longText(kept, unit)})`,
+    !kept.eq(totals.kept) && `${longText(totals.kept, unit)} goes back to the rack (${longText(kept, unit)})`,
   ];
   return `With this plan, and in brackets in the order of the sheet: ${pairs.filter(Boolean).join('; ')}.`;
 }

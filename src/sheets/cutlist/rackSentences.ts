@@ -40,7 +40,7 @@ export function unconfirmedSentence(gathered: Gathered, plans: readonly HosePlan
   });
   if (found.length === 0) return undefined;
   const help = newestRack ? ` Take the rack ${newestRack}, which counts them in.` : '';
-  return `Pieces are planned on these reels already and not cut yet, so the hose may be gone: ${[...new Set(found)].join('; ')}.${help}`;
+  return `Pieces are planned on these reels already and not cut yet, so there may be less hose left: ${[...new Set(found)].join('; ')}.${help}`;
 }
 
 /**

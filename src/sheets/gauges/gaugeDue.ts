@@ -19,7 +19,7 @@ const days = (count: number) => `${count} ${count === 1 ? 'day' : 'days'}`;
 export function gaugeDue(gauge: Gauge, day: number): GaugeDue {
   const { checked, every } = gauge;
   const unknown = (sentence: string): GaugeDue => ({ gauge, dueIn: undefined, isOverdue: true, sentence });
-  if (checked === undefined) return unknown('no day of a check: check it first');
+  if (checked === undefined) return unknown('no date of its last check: check it first');
   if (every === undefined || every <= 0) return unknown('no interval: write in how many days it is checked again');
   const last = Math.floor(checked);
   if (last > day) return unknown(`its check of ${isoDate(last)} lies ahead of ${isoDate(day)}`);

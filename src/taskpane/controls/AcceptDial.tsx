@@ -46,7 +46,7 @@ function Plan({ plan, proposal }: { readonly plan: DialPlan; readonly proposal: 
         </>
       )}
       {plan.kind === 'refused' && (
-        <MessageBar intent="error" layout="multiline">
+        <MessageBar intent="error" layout="multiline" role="alert">
           <MessageBarBody>{plan.sentence}</MessageBarBody>
         </MessageBar>
       )}

@@ -94,13 +94,13 @@ export function PurchaseView({ workbook, services, goTo }: ViewProps) {
         <RadioGroup value={mode} onChange={(_, { value }) => setFields({ mode: value as Mode })}>
           <Radio value="length" label="cut lengths plus scrap" />
           <Radio value="plan" label="a cut plan" />
-          {lists.length > 0 && <Radio value="list" label={`the cut list that stands (${lists.join(', ')})`} />}
+          {lists.length > 0 && <Radio value="list" label={`the cut list already written (${lists.join(', ')})`} />}
         </RadioGroup>
       </Field>
       {mode === 'plan' && (
         <>
           <Checkbox
-            label="New reels only: leave the rack alone"
+            label="Plan on new reels only"
             checked={fields.newOnly}
             onChange={(_, { checked }) => setFields({ newOnly: checked === true })}
           />

@@ -92,8 +92,8 @@ export function CutPlanView({ workbook, services, goTo }: Pick<ViewProps, 'workb
       {view.status === 'ready' && isOfOtherFields(view, rack, settings) && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
-            The plan below was made from sheet {view.gathered.rackSheet} with the settings of then. Plan the cuts again to use
-            what stands in the fields now.
+            The plan below was made from sheet {view.gathered.rackSheet} with earlier settings. Plan the cuts again to use those
+            above.
           </MessageBarBody>
         </MessageBar>
       )}

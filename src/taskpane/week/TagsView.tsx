@@ -49,7 +49,7 @@ export function TagsView({ workbook, services }: Pick<ViewProps, 'workbook' | 's
   const { view, refresh, gather: read, show } = useCards(workbook, wishes);
   const gather = async () => {
     if (fields.maker.trim() === '') throw new Error('Enter your name as maker first: a tag without it is no marking.');
-    if (used === undefined) throw new Error('Enter how many labels of the first sheet are gone: 0 for a new sheet.');
+    if (used === undefined) throw new Error('Enter how many labels of the first sheet are already used: 0 for a new sheet.');
     const useBy = usableUntil(today(), monthsOfUse(bench));
     const options = { maker: fields.maker.trim(), prefix: fields.prefix, today: today(), useBy };
     const { cards } = await read();
@@ -92,7 +92,7 @@ export function TagsView({ workbook, services }: Pick<ViewProps, 'workbook' | 's
         </Select>
       </Field>
       <Field
-        label="Labels gone from the first sheet"
+        label="Labels already used on the first sheet"
         validationState={usedMistake ? 'error' : 'none'}
         validationMessage={usedMistake}
       >

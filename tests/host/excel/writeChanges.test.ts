@@ -79,7 +79,7 @@ describe('refused half way, every cell holds again what it held:', () => {
     const excel = open();
     const before = snapshot(excel);
     refusal.of = [refuse];
-    expect(await refusedWith(changes)).toMatch(/^Excel refused it: .* Nothing of it stands in the workbook\.$/);
+    expect(await refusedWith(changes)).toMatch(/^Excel refused it: .* Nothing was written\.$/);
     expect(snapshot(excel)).toEqual(before);
     expect([...excel.book.sheet('Jobs').formats.values()].filter(format => format !== 'General')).toEqual([]);
     if (changes.some(({ kind }) => kind === 'name')) expect(excel.written).toContain('name Catalogue =Jobs!$B$1');
@@ -136,7 +136,7 @@ describe('a sheet that somebody', () => {
     const excel = open();
     excel.meanwhile(5, book => (book.sheet('Rack').isProtected = true));
     const message = await refusedWith([values('Jobs', 'A2', [[7]]), values('Rack', 'B1', [[1]])]);
-    expect(message).toMatch(/^Excel refused it: the sheet or workbook is protected.* Nothing of it stands in the workbook\.$/);
+    expect(message).toMatch(/^Excel refused it: the sheet or workbook is protected.* Nothing was written\.$/);
     expect(excel.shown('Jobs', 'A2')).toEqual([[1]]);
   });
 });
@@ -189,7 +189,7 @@ test('a request that is refused as too large in the midst leaves nothing, and sa
   refusal.of = [/^values of Rack!C81/];
   refusal.code = 'RequestPayloadSizeLimitExceeded';
   try {
-    expect(await refusedWith([values('Rack', 'C1:C120', rows)])).toMatch(/Select fewer rows\. Nothing of it stands/);
+    expect(await refusedWith([values('Rack', 'C1:C120', rows)])).toMatch(/Select fewer rows\. Nothing was written/);
   } finally {
     refusal.code = 'AccessDenied';
   }
@@ -209,7 +209,7 @@ test('where cells are refused, no sheet has been taken away yet', async () => {
   const excel = open();
   refusal.of = [/^values of Jobs/];
   expect(await refusedWith([{ kind: 'removeSheet', sheet: 'Rack' }, values('Jobs', 'A2', [[1]])])).toMatch(
-    /Nothing of it stands/,
+    /Nothing was written/,
   );
   expect(excel.shown('Rack', 'B1')).toEqual([[6000]]);
 });
@@ -221,7 +221,7 @@ test('on a slow host a second writing waits for the first, also where that is re
   refusal.of = [/^values of Rack!B1/];
   const first = workbook.write([values('Jobs', 'A2', [[7]]), values('Rack', 'B1', [[1]])]);
   const second = workbook.write([values('Jobs', 'A3', [[8]])]);
-  await expect(first).rejects.toThrow('Nothing of it stands in the workbook.');
+  await expect(first).rejects.toThrow('Nothing was written.');
   await second;
   expect(excel.shown('Jobs', 'A2:A3')).toEqual([[1], [8]]);
   expect(excel.written.at(-1)).toBe('values of Jobs!A3 = [[8]]');

@@ -496,7 +496,7 @@ describe('rows that were appended', () => {
       ['Larch DN 12', 'Larch JIC', '', 'D22', 455, '', 21.9],
       ['Larch DN 10', 'Larch JIC', '', 'D19', 380, '', 18.4],
     ];
-    const view = withFormulas(rows, { D2: '=HOSE.CRIMPSETUP(Catalogue,A2:A3,B2:B3)' });
+    const view = withFormulas(rows, { D2: '=CHOOSECOLS(HOSE.CRIMPSETUP(Catalogue,A2:A3,B2:B3),1,2)' });
     const reasons = (id: string) => offersFor(view).find(offer => offer.id === id)?.reason;
     expect([reasons('dieA'), reasons('dialA')]).toEqual(['The table has it: column D.', 'The table has it: column E.']);
     expect(reasons('diameterA')).not.toMatch(/has it/);

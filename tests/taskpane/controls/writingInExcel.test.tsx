@@ -62,7 +62,7 @@ test('refused half way, the view says that nothing stands, and nothing does', as
   const excel = open();
   refusal.of = [/^values of Jobs!B3/];
   press('Write');
-  await said(/Lift the protection, then try again\. Nothing of it stands in the workbook\.$/);
+  await said(/Lift the protection, then try again\. Nothing was written\.$/);
   expect(excel.shown('Jobs', 'B2:B3')).toEqual([[''], ['open']]);
   expect(screen.queryByRole('button', { name: 'Undo' })).toBeNull();
 });

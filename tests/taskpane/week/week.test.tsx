@@ -304,7 +304,7 @@ test('a plan made with other settings than stand in the fields says so', async (
   open(solveCutPlan, 'A3:A4');
   await plan();
   await screen.findByRole('region', { name: 'Larch DN 10' });
-  const told = /The plan below was made from sheet Rack with the settings of then/;
+  const told = /The plan below was made from sheet Rack with earlier settings/;
   expect(screen.queryByText(told)).toBeNull();
   fill(/^Kerf/, '4');
   expect(screen.getByText(told)).toBeTruthy();
@@ -359,7 +359,7 @@ test('a card is cut to the same step of the bench as the cut list', async () => 
   );
   fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
   await waitFor(() => expect(fake.written).toHaveLength(1));
-  expect(JSON.stringify(fake.written[0])).toContain('4 × 1168.5 mm, limits 1164.5 … 1180.5');
+  expect(JSON.stringify(fake.written[0])).toContain('4 × 1168.5 mm (1164.5 … 1180.5)');
 });
 
 test('bench cards and tags are written as new sheets from the same lines', async () => {
