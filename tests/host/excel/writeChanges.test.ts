@@ -208,9 +208,7 @@ test('a writing is one step of Excel’s undo; a sheet that is taken away goes l
 test('where cells are refused, no sheet has been taken away yet', async () => {
   const excel = open();
   refusal.of = [/^values of Jobs/];
-  expect(await refusedWith([{ kind: 'removeSheet', sheet: 'Rack' }, values('Jobs', 'A2', [[1]])])).toMatch(
-    /Nothing was written/,
-  );
+  expect(await refusedWith([{ kind: 'removeSheet', sheet: 'Rack' }, values('Jobs', 'A2', [[1]])])).toMatch(/Nothing was written/);
   expect(excel.shown('Rack', 'B1')).toEqual([[6000]]);
 });
 
