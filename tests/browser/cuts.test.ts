@@ -141,7 +141,7 @@ describe('tab Week on the try-out page', () => {
     expect(list.getCell(heading, 1).value).toBe('Reel');
     expect(String(list.getCell(heading + 1, 1).value)).toMatch(/^Larch DN 12: \d+ reels cut into/);
     // The result of a hose may take two rows; its first reel follows.
-    expect([2, 3].flatMap(below => list.getRow(heading + below).values)).toContain('☐');
+    expect([2, 3].flatMap(below => Object.values(list.getRow(heading + below).values))).toContain('☐');
     const cards = book.getWorksheet('Bench cards')!;
     expect(cards.pageSetup.orientation).toBe('portrait');
     expect(cards.pageSetup.margins?.left).toBeCloseTo(28 / 72, 3);
