@@ -1,16 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { cutOffAt, foundInBothColours, lostInContrast, atRest } from './paneChecks';
+import { cutOffAt, findings, inEveryLook, lostInContrast, PANE, type Look } from './paneChecks';
 import { ARTIFACTS, openFile, openPlace, openSheet, settled, tryOut, type TryOut } from './tryOut';
 
 /*
  * What the views look like once something was found, planned, written or refused: the rules of axe-core in light and dark, nothing cut off at
- * 320 points, nothing lost in a contrast theme, light or dark. A picture of each state is left in artifacts/.
+ * 320 points and at 160 (320 at 200 %), nothing lost in a contrast theme, light or dark. A picture of each state is left in artifacts/.
  */
 
 const SAMPLES = join(__dirname, '../../samples');
 const SLOW = { timeout: 60_000 };
+const PICTURED: ReadonlySet<Look['look']> = new Set(['light', 'dark', 'contrast']);
 
 let opened: TryOut;
 let page: Page;
@@ -29,30 +30,13 @@ const open = async (name: string, sheet: string) => {
   await openSheet(page, sheet);
 };
 
-const PLAIN = { colorScheme: 'light', forcedColors: 'none' } as const;
-
-/** The contrast themes differ in their colours; what can be lost in one is lost in all of a scheme. */
-async function inContrast(): Promise<string[]> {
-  const lost: string[] = [];
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme, forcedColors: 'active', reducedMotion: 'reduce' });
-    await atRest(page);
-    lost.push(...(await lostInContrast(page)).map(each => `${colorScheme}: ${each}`));
-  }
-  return lost;
-}
-
 async function isClean(name: string): Promise<void> {
-  const picture = (look: string) => pane().screenshot({ path: join(ARTIFACTS, `state-${name}-${look}.png`) });
-  expect(await foundInBothColours(page)).toEqual([]);
-  expect(await inContrast()).toEqual([]);
-  await picture('contrast');
-  for (const colorScheme of ['dark', 'light'] as const) {
-    await page.emulateMedia({ ...PLAIN, colorScheme });
-    await atRest(page);
-    await picture(colorScheme);
-  }
-  expect(await cutOffAt(page, 320)).toEqual([]);
+  const found = await inEveryLook(page, PANE, async ({ look, isContrast }) => {
+    if (PICTURED.has(look)) await pane().screenshot({ path: join(ARTIFACTS, `state-${name}-${look}.png`) });
+    return isContrast ? lostInContrast(page) : findings(page);
+  });
+  expect(found).toEqual([]);
+  expect([...(await cutOffAt(page, 320)), ...(await cutOffAt(page, 160))]).toEqual([]);
 }
 
 beforeAll(async () => {

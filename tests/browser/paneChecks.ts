@@ -48,20 +48,50 @@ export async function atRest(page: Page, frame = PANE): Promise<void> {
   );
 }
 
-let colorScheme: 'light' | 'dark' = 'light';
+/** How a page looks: two colour schemes, and a contrast theme in each. Contrast themes differ in their colours: what one loses, all do. */
+export interface Look {
+  readonly look: 'light' | 'dark' | 'contrast-dark' | 'contrast';
+  readonly colorScheme: 'light' | 'dark';
+  readonly isContrast: boolean;
+}
 
-/** The findings of what is shown now, in light and dark. */
-export async function foundInBothColours(page: Page, frame = PANE, leftOut: readonly string[] = []): Promise<string[]> {
+let looks: readonly Look[] = [
+  { look: 'light', colorScheme: 'light', isContrast: false },
+  { look: 'dark', colorScheme: 'dark', isContrast: false },
+  { look: 'contrast-dark', colorScheme: 'dark', isContrast: true },
+  { look: 'contrast', colorScheme: 'light', isContrast: true },
+];
+
+/** What a check finds in each look of what is shown now, named by the look. */
+export async function inEveryLook(
+  page: Page,
+  frame: string,
+  check: (look: Look) => Promise<readonly string[]>,
+  asked: (look: Look) => boolean = () => true,
+): Promise<string[]> {
   const all: string[] = [];
-  for (let time = 0; time < 2; time++) {
-    await page.emulateMedia({ colorScheme, forcedColors: 'none', reducedMotion: 'reduce' });
+  for (const look of looks.filter(asked)) {
+    await page.emulateMedia({
+      colorScheme: look.colorScheme,
+      forcedColors: look.isContrast ? 'active' : 'none',
+      reducedMotion: 'reduce',
+    });
     await atRest(page, frame);
-    all.push(...(await findings(page, frame, leftOut)).map(finding => `${colorScheme}: ${finding}`));
-    // The next one begins with the colours of this one: one change a view.
-    if (time === 0) colorScheme = colorScheme === 'light' ? 'dark' : 'light';
+    all.push(...(await check(look)).map(found => `${look.look}: ${found}`));
   }
+  // What is looked at next begins with the look of this one: one change less.
+  looks = [...looks].reverse();
   return all;
 }
+
+/** The findings of what is shown now, in light and dark. */
+export const foundInBothColours = (page: Page): Promise<string[]> =>
+  inEveryLook(
+    page,
+    PANE,
+    () => findings(page),
+    ({ isContrast }) => !isContrast,
+  );
 
 /**
  * What is cut off, or makes the pane scroll sideways, where the pane is so many points wide: 320, or 160, which is what a pane of 320 points
@@ -138,4 +168,23 @@ export function lostInContrast(page: Page): Promise<string[]> {
     }
     return [...new Set(wrong)].slice(0, 8);
   });
+}
+
+/** What of some parts of the page is beyond its edge or cut off, at its width of now; the title, which ends in dots, has a tip with all of it. */
+export function beyondPage(page: Page, parts: string): Promise<string[]> {
+  return page.evaluate(selector => {
+    const wrong: string[] = [];
+    const all = [...document.querySelectorAll<HTMLElement>(selector)].flatMap(part => [
+      part,
+      ...part.querySelectorAll<HTMLElement>('*'),
+    ]);
+    for (const each of all) {
+      const { overflowX, textOverflow, clipPath } = getComputedStyle(each);
+      if (clipPath !== 'none' || each.getClientRects().length === 0 || each.matches('select, select *')) continue;
+      const isClipped = /hidden|clip/.test(overflowX) && textOverflow !== 'ellipsis' && each.scrollWidth > each.clientWidth + 1;
+      if (isClipped || each.getBoundingClientRect().right > innerWidth + 1) wrong.push(each.outerHTML.slice(0, 160));
+    }
+    if (document.documentElement.scrollWidth > innerWidth) wrong.push('the page scrolls sideways');
+    return wrong;
+  }, parts);
 }
