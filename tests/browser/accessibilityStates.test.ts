@@ -270,17 +270,6 @@ describe('the pane with the workshop’s catalogue', () => {
 describe('the pane with readings and records', () => {
   states([
     [
-      'columns that were added, with rows that need a look',
-      'columns',
-      async () => {
-        await open('job-sheet.xlsx', 'Bench record');
-        await openPlace(page, 'week/columns');
-        await press(/^For QA \(\d+\)/);
-        await says(/rows? needs? a look|Nothing to look at/);
-        await page.evaluate(() => document.querySelector('[data-frame=view]')!.scrollTo(0, 0));
-      },
-    ],
-    [
       'crimps that were analysed, with limits and machine unfolded',
       'analysis',
       async () => {
@@ -292,10 +281,21 @@ describe('the pane with readings and records', () => {
       },
     ],
     [
+      'columns that were added, with rows that need a look',
+      'columns',
+      async () => {
+        await open('workshop.xlsx', 'This week');
+        await openPlace(page, 'week/columns');
+        await press(/^For the bench \(\d+\)/);
+        await says(/rows need a look/);
+        await page.evaluate(() => document.querySelector('[data-frame=view]')!.scrollTo(0, 0));
+      },
+    ],
+    [
       'records that were written',
       'records',
       async () => {
-        await open('workshop.xlsx', 'Pieces');
+        await openSheet(page, 'Pieces');
         await openPlace(page, 'qa/records');
         await says(/^Of \d+ records/);
         await press('Add to Inspection records');
