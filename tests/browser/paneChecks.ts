@@ -9,25 +9,45 @@ import type { Page } from 'playwright-core';
 
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 export const PANE = '[data-frame=pane]';
+/** Those of the rules that ask for colours: the only ones for which the second colour scheme makes a difference. */
+const COLOUR_RULES = ['color-contrast', 'link-in-text-block'];
 // Fluent's keyboard helper puts unseen sentinels round groups of tabs; they hand the keyboard on and are never stopped at.
 const SENTINELS = '[data-tabster-dummy]';
 
-/** What axe finds in a part of the page, one line a finding: rule, where, what is wrong. */
-export async function findings(page: Page, frame = PANE, leftOut: readonly string[] = []): Promise<string[]> {
+/** What axe finds in a part of the page, one line a finding: rule, where, what is wrong; in dark by the rules of colours only. */
+export async function findings(
+  page: Page,
+  frame = PANE,
+  { colorScheme = 'light', leftOut = [] }: { colorScheme?: 'light' | 'dark'; leftOut?: readonly string[] } = {},
+): Promise<string[]> {
+  const runOnly: Axe.RunOnly = colorScheme === 'light' ? { type: 'tag', values: TAGS } : { type: 'rule', values: COLOUR_RULES };
   if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(source);
   return page.evaluate(
-    async ([within, tags, exclude]) => {
+    async ([within, rules, exclude]) => {
       const { axe } = window as unknown as { axe: typeof Axe };
-      const context = { include: within, exclude: [...exclude] };
-      const { violations } = await axe.run(context, { runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] });
-      return violations.flatMap(({ id, nodes }) =>
-        nodes.map(({ target, html, any, all, none }) => {
-          const why = [...any, ...all, ...none].map(({ message }) => message).join('; ');
-          return `${id} at ${target.join(' ')}: ${html.slice(0, 160)}: ${why}`;
-        }),
-      );
+      const ids = [...document.querySelectorAll(`${within} [id]`)].map(({ id }) => id);
+      const twice = ids.filter(id => document.querySelectorAll(`#${CSS.escape(id)}`).length > 1).map(id => `id ${id} twice`);
+      // Views that are not shown stay, hidden. axe would go through their thousands of elements only to leave them out.
+      const places = [...document.querySelectorAll('[role=tabpanel][hidden]')].map(view => {
+        const place = document.createComment('');
+        view.replaceWith(place);
+        return { view, place };
+      });
+      try {
+        const context = { include: within, exclude: [...exclude] };
+        const { violations } = await axe.run(context, { runOnly: rules, resultTypes: ['violations'] });
+        const found = violations.flatMap(({ id, nodes }) =>
+          nodes.map(({ target, html, any, all, none }) => {
+            const why = [...any, ...all, ...none].map(({ message }) => message).join('; ');
+            return `${id} at ${target.join(' ')}: ${html.slice(0, 160)}: ${why}`;
+          }),
+        );
+        return [...twice, ...found];
+      } finally {
+        for (const { view, place } of places) place.replaceWith(view);
+      }
     },
-    [frame, TAGS, [SENTINELS, ...leftOut]] as const,
+    [frame, runOnly, [SENTINELS, ...leftOut]] as const,
   );
 }
 
@@ -89,7 +109,7 @@ export const foundInBothColours = (page: Page): Promise<string[]> =>
   inEveryLook(
     page,
     PANE,
-    () => findings(page),
+    ({ colorScheme }) => findings(page, PANE, { colorScheme }),
     ({ isContrast }) => !isContrast,
   );
 
@@ -107,8 +127,10 @@ export function cutOffAt(page: Page, width: number): Promise<string[]> {
       .map(frame => `${frame.dataset.frame} scrolls ${frame.scrollWidth - frame.clientWidth} sideways at ${points}`);
     const edge = pane.getBoundingClientRect().right;
     for (const element of pane.querySelectorAll<HTMLElement>('*')) {
+      // Views that are not shown stay, hidden.
+      if (element.getClientRects().length === 0) continue;
       const { overflowX, textOverflow, clipPath, clip } = getComputedStyle(element);
-      const isUnseen = clipPath !== 'none' || clip !== 'auto' || element.getClientRects().length === 0;
+      const isUnseen = clipPath !== 'none' || clip !== 'auto';
       if (isUnseen || element.matches('input, textarea, select, svg, svg *')) continue;
       const { left, right } = element.getBoundingClientRect();
       const scroller = element.closest('[data-scrolls]');
