@@ -25,7 +25,8 @@ export async function findings(
   return page.evaluate(
     async ([within, rules, exclude]) => {
       const { axe } = window as unknown as { axe: typeof Axe };
-      const ids = [...document.querySelectorAll(`${within} [id]`)].map(({ id }) => id);
+      const named = [...document.querySelectorAll(`${within} [id]`)].filter(each => !each.closest(exclude.join()));
+      const ids = named.map(({ id }) => id);
       const twice = ids.filter(id => document.querySelectorAll(`#${CSS.escape(id)}`).length > 1).map(id => `id ${id} twice`);
       // Views that are not shown stay, hidden. axe would go through their thousands of elements only to leave them out.
       const places = [...document.querySelectorAll('[role=tabpanel][hidden]')].map(view => {
