@@ -374,7 +374,7 @@ test('a card is cut to the same step of the bench as the cut list', async () => 
   );
   fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
   await waitFor(() => expect(fake.written).toHaveLength(1));
-  expect(JSON.stringify(fake.written[0])).toContain('4 × 1168.5 mm, limits 1164.5 … 1180.5');
+  expect(JSON.stringify(fake.written[0])).toContain('4 × 1168.5 mm (1164.5 … 1180.5)');
 });
 
 test('bench cards and tags are written as new sheets from the same lines', async () => {
