@@ -21,7 +21,7 @@ export const CUT_LIST_TITLE = 'Cut list';
 const MARGIN = 18;
 const PAGE = 792 - 2 * MARGIN - ROW;
 /** The title is larger; headings take two lines. */
-const [TITLE, HEADINGS] = [20, 2 * ROW] as const;
+const [TITLE, HEADINGS] = [20, 3 * ROW] as const;
 /** Letters that fit across all columns. */
 const ACROSS = 118;
 /** Width of the column of hoses, beside the print. */
@@ -60,7 +60,7 @@ const pieceSentence = (prefix: string | undefined) =>
   prefix === undefined ? [] : [`Line and No. are the piece number: No. 2 of line 7 is piece ${prefix}7-2.`];
 
 const wordRows = (kind: 'hose' | 'warning', text: string): readonly ListRow[] =>
-  textLines(text, ACROSS).map((line, index) => ({ kind: index === 0 ? kind : 'warning', cells: [line], height: ROW }));
+  textLines(text, ACROSS).map(line => ({ kind, cells: [line], height: ROW }));
 
 /** The reels with the names of their hoses; what is too old says so above its cuts. */
 function blocksOf(reels: readonly PlannedReel[], layout: ListLayout, hoses: CutListWords['hoses']): readonly RowBlock[] {

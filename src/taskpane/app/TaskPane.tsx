@@ -33,7 +33,8 @@ const useStyles = makeStyles({
     '@media (forced-colors: active)': { '& .fui-Link': { textDecorationLine: 'underline' } },
   },
   tabs: { flexShrink: 0, padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalXS} 0` },
-  shown: { flex: '1 1 0', minHeight: 0, display: 'flex', flexDirection: 'column', [LOW]: { flexBasis: 'auto' } },
+  // Where even that is not left beside tabs and strip, the pane scrolls: nothing lies over another.
+  shown: { flex: '1 1 0', minHeight: '120px', display: 'flex', flexDirection: 'column', [LOW]: { flexBasis: 'auto' } },
   views: {
     flex: '1 1 0',
     minHeight: 0,

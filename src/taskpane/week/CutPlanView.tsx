@@ -48,6 +48,8 @@ export function CutPlanView({ workbook, services, goTo }: Pick<ViewProps, 'workb
   const rack = racks.includes(chosenRack) ? chosenRack : (racks[0] ?? '');
   const { settings, mistakes } = readSettings(fields);
   const { view, plan, cancel, write, addStatus, writing } = useCutPlans(workbook, services.solve, services.plansAtOnce);
+  // The rack that writing a plan leaves is offered next; the plan is not old for that.
+  const isOwnRack = chosenRack !== rack && rack === writing.written?.rackAfter;
   const optionsOf = useCutsOptions();
   const start = async () => {
     setIsAsked(true);
@@ -89,7 +91,7 @@ export function CutPlanView({ workbook, services, goTo }: Pick<ViewProps, 'workb
           <MessageBarBody>{view.reason}</MessageBarBody>
         </MessageBar>
       )}
-      {view.status === 'ready' && isOfOtherFields(view, rack, settings) && (
+      {view.status === 'ready' && isOfOtherFields(view, isOwnRack ? view.gathered.rackSheet : rack, settings) && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
             The plan below was made from sheet {view.gathered.rackSheet} with earlier settings. Plan the cuts again to use those
