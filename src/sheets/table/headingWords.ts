@@ -55,7 +55,7 @@ export const HEADING_WORDS = {
   cutOffB: words('Cut-off B', `${CUT_OFF}(?: length)?(?: (?:at|of|for))?(?: (?:end|fitting|coupling))? ?${END_B}`),
   quantity: words(
     'Quantity',
-    "quantity|qty\\.?|q'ty|qnty\\.?|pcs?\\.?|pieces|how many|count|no\\. off|nos\\.?|off|number off|number of pieces|order(?:ed)? (?:qty\\.?|quantity)|qty\\.? (?:ordered|required|to make)",
+    "quantity|qty\\.?|q'ty|qnty\\.?|pcs?\\.?|pieces|how many|count|no\\. off|nos\\.?|off|number off|number of pieces|order(?:ed)? (?:qty\\.?|quantity)|(?:qty\\.?|quantity|pcs?\\.?|pieces|no\\.|number) (?:ordered|required|needed|wanted|to make|total)|total (?:qty\\.?|quantity|pcs?\\.?|pieces)",
     'number|amount|make|required',
   ),
   reels: words('Number of reels', 'reels|number of reels|coils'),
@@ -130,12 +130,16 @@ export const HEADING_WORDS = {
     'Length',
     'length left|left length|left|on the reel|on reel|remaining|remaining length|length remaining|rest|rest length|balance|length on reel|length now|now',
   ),
+  usedUp: words(
+    'Used',
+    '(?:length |hose )?used(?: up)?|used length|length used|taken(?: off)?|out|booked out|issued|withdrawn|consumed',
+  ),
   place: words('Place', 'place|rack|bay|shelf|location|where|bin|store|rack no\\.?'),
   reel: words('Reel', 'reel|reel no\\.?|reel number|reel id|coil|coil no\\.?|drum|drum no\\.?'),
   lot: words('Lot', 'lot|batch|lot no\\.?|lot number|batch no\\.?|batch number|charge'),
   made: words(
     'Made',
-    'made|made on|date made|date of making|date of manufacture|manufactured|mfg\\.? date|mfd\\.?|production date|hose made|year made|quarter',
+    'made|made on|date made|date of making|date of manufacture|manufactured|mfg\\.?(?: date)?|mfd\\.?|date code|production date|hose made|year made|quarter',
     'date|year|age',
   ),
   combination: words(
@@ -157,7 +161,7 @@ export const HEADING_WORDS = {
   ),
   reading: words(
     'Readings',
-    `(?:reading|caliper|calliper|measurement|measured|measured ?(?:${DIAMETER}|size|value)|actual|actual ?(?:${DIAMETER}|size)|measure|gauge|reads?|value|result)s?(?: ?#?\\d{0,2}| [a-h])|(?:m|r|x|ø|d|dia\\.?|od|diameter) ?#?\\d?|#? ?\\d|0|45|90|135|\\d{1,3} ?(?:°|deg)`,
+    `(?:reading|caliper|calliper|measurement|measured|measured ?(?:${DIAMETER}|size|value)|actual|actual ?(?:${DIAMETER}|size)|measure|gauge|reads?|value|result)s?(?: ?#?\\d{0,2}| [a-h])|(?:flat|point|spot)s? ?#?\\d{1,2}|(?:m|r|x|ø|d|dia\\.?|od|diameter) ?#?\\d?|#? ?\\d|0|45|90|135|\\d{1,3} ?(?:°|deg)`,
   ),
   piece: words('Piece', 'piece|piece no\\.?'),
   operator: words('Operator', 'operator|made by|crimped by|measured by|who|by|initials'),

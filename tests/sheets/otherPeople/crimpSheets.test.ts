@@ -77,6 +77,16 @@ const SHEETS: readonly CrimpCase[] = [
     leftOut: ['4 total'],
   },
   {
+    name: 'readings headed by flats, decimal commas, limits of the diameter',
+    rows: [
+      ['Date', 'Combination', 'Flat 1 (mm)', 'Flat 2 (mm)', 'Flat 3 (mm)', 'Flat 4 (mm)', 'Low limit', 'High limit'],
+      ['5.10.2026', 'Alder with cone', '27,30', '27,35', '27,40', '27,41', '27,23', '27,47'],
+      ['6.10.2026', 'Alder with cone', '27,31', '27,35', '27,40', '', '27,23', '27,47'],
+    ],
+    taken: ['2: Alder with cone: 27.3 27.35 27.4 27.41 mm, 27.35 ± 0.12'],
+    leftOut: ['3 problem: reading 4'],
+  },
+  {
     name: 'readings lettered A to D are four of one crimp, not two of each end',
     rows: [
       ['Job', 'Target (mm)', 'Tol. (mm)', 'Reading A', 'Reading B', 'Reading C', 'Reading D'],
