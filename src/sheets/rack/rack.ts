@@ -103,7 +103,7 @@ function readTable(cells: SheetCells, rack: RackTable, take: ReadonlySet<Takeabl
       const barred = status.against(row);
       const replaced = bookings.against(row);
       if (replaced) {
-        leftOut.push({ row: row + 1, reason: 'remark', sentence: replaced });
+        leftOut.push({ row: row + 1, reason: 'replaced', sentence: replaced });
         continue;
       }
       const one = { ...stockRow(rack, row, bookings), barred };

@@ -73,8 +73,8 @@ export function stackedHeadings(
   const lower = columns.filter(column => !cells.isEmpty(row, column));
   const fillsBlanks = lower.some(column => !isFilled(row - 1, column));
   const leavesBlank = columns.some(column => isFilled(row - 1, column) && cells.isEmpty(row, column));
-  if (!fillsBlanks) return wholeHeadings(cells, row, columns, isWord);
-  if (!leavesBlank || !lower.every(column => isHeadingCell(cells, row, column))) return undefined;
+  if (!fillsBlanks || !leavesBlank) return wholeHeadings(cells, row, columns, isWord);
+  if (!lower.every(column => isHeadingCell(cells, row, column))) return undefined;
   const texts = lower.map(column => textOf(cells.value(row, column)));
   if (texts.every(text => anyMeasureUnit(text.replace(/^[([](.*)[)\]]$/, '$1')))) return undefined;
   let group = '';

@@ -213,7 +213,7 @@ const SHEETS: readonly SheetCase[] = [
     details: { formats: { Rack: { 'A2:A5': 'dd/mm/yyyy' } } },
     answers: [['meaning', 'rows of one reel', 'last']],
     taken: ['4: Alder DN 12, 33 m × 1, reel R1', '5: Alder DN 12, 20 m × 1, reel R2'],
-    leftOut: ['2 remark: row 4 says what is left on reel R1', '3 remark: row 4 says what is left on reel R1'],
+    leftOut: ['2 replaced: row 4 says what is left on reel R1', '3 replaced: row 4 says what is left on reel R1'],
   },
   {
     name: 'the length headed as a quantity in metres',
