@@ -22,6 +22,8 @@ export interface StatedUnit {
   readonly words: string;
 }
 
+/** What readers call a column without a heading: `column M` has no metres. */
+export const UNHEADED = /^column [A-Z]+$/;
 /** `Feet left`: the unit stands in front. */
 const UNIT_LEFT = /^(\p{L}+) (left|remaining|on (?:the )?reel)$/iu;
 
@@ -30,6 +32,7 @@ const UNIT_LEFT = /^(\p{L}+) (left|remaining|on (?:the )?reel)$/iu;
  * @example statedUnit('Cut length mm', 'length') // words `cut length`, unit mm
  */
 export function statedUnit(heading: string, quantity: Quantity): StatedUnit {
+  if (UNHEADED.test(heading)) return { unit: undefined, unknown: undefined, words: heading.toLowerCase() };
   const [, first, left] = UNIT_LEFT.exec(heading.trim()) ?? [];
   const leading = first === undefined ? undefined : measureUnit(quantity, first);
   if (leading) return { unit: leading, unknown: undefined, words: left!.toLowerCase() };
