@@ -56,8 +56,13 @@ function lineNotes(reels: readonly PlannedReel[]): readonly string[] {
   return [...lines].map(([note, names]) => `${names.size === 1 ? 'Line' : 'Lines'} ${[...names].join(', ')}: ${note}.`);
 }
 
-const pieceSentence = (prefix: string | undefined) =>
-  prefix === undefined ? [] : [`Line and No. are the piece number: No. 2 of line 7 is piece ${prefix}7-2.`];
+/** How a piece is called; lines without a name of their own are called by their rows. */
+function pieceSentence(prefix: string | undefined, reels: readonly PlannedReel[]): readonly string[] {
+  if (prefix === undefined) return [];
+  const areRows = reels.every(({ cuts }) => cuts.every(({ line }) => /^row \d+$/.test(line.line)));
+  const [line, name] = areRows && reels.length > 0 ? ['row 7', 'row 7'] : ['line 7', '7'];
+  return [`Line and No. are the piece number: No. 2 of ${line} is piece ${prefix}${name}-2.`];
+}
 
 const wordRows = (kind: 'hose' | 'warning', text: string): readonly ListRow[] =>
   textLines(text, ACROSS).map(line => ({ kind, cells: [line], height: ROW }));
@@ -136,7 +141,7 @@ export function cutListSheet(
     [CUT_LIST_TITLE],
     [source],
     ...said(result),
-    ...said([rulesText(settings), ...pieceSentence(prefix), ...notes, ...lineNotes(reels), CUT_CAUTION]),
+    ...said([rulesText(settings), ...pieceSentence(prefix, reels), ...notes, ...lineNotes(reels), CUT_CAUTION]),
   ];
   const headingRow = head.length;
   const first = headingRow + 1;

@@ -1,6 +1,7 @@
 import { nameOfCell, type SheetCell } from '../../cells/sheetCell';
 import { columnLetters } from '../../workbook/a1';
 import { plainHeading } from '../table/heading';
+import { HEADING_WORDS } from '../table/headingWords';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { rivalColumns } from '../table/tableColumns';
 import type { TableQuestion, TableReader } from '../table/tableReader';
@@ -16,6 +17,9 @@ const YES = /^(?:x|y|yes|true|1|✓|✔|☑)$/i;
 const NO = /^(?:n|no|false|0|☐)$/i;
 /** Headings that say what a tick below them means. */
 const BARS = /^(?:blocked|quarantined?|reserved)(?: for)?$/;
+/** Words at the beginning of a note that keep hose from being used; all others of a note say nothing against it. */
+const BARRING_NOTE =
+  /^(?:do not use|don[’']t use|not to be used|not usable|quarantined?|blocked|reserved?|on hold|hold|scrap(?:ped)?|reject(?:ed)?)(?![\p{L}\d])/iu;
 /** More words than these are asked about together. */
 const ASKED_ALONE = 4;
 
@@ -29,6 +33,7 @@ type StockStatus = 'free' | 'barred' | 'unknown';
 export function stockStatus(cell: SheetCell, heading: string): StockStatus {
   const text = typeof cell === 'object' ? cell.error : nameOfCell(cell);
   if (text === '') return 'free';
+  if (HEADING_WORDS.note.exact.test(plainHeading(heading))) return BARRING_NOTE.test(text) ? 'barred' : 'free';
   if (BARS.test(plainHeading(heading))) return NO.test(text) || FREE.test(text) ? 'free' : 'barred';
   if (BARRED.test(text) || NO.test(text)) return 'barred';
   return FREE.test(text) || YES.test(text) ? 'free' : 'unknown';
@@ -53,7 +58,11 @@ export class RackStatus {
     said: HeadingCorrections,
   ) {
     const { status } = reader.columns;
-    this.columns = status === undefined ? [] : [status, ...rivalColumns(reader.table, status, 'stockStatus')];
+    const { headings, block } = reader.table;
+    const notes = headings.flatMap((heading, at) =>
+      HEADING_WORDS.note.exact.test(plainHeading(heading)) && block.column + at !== status ? [block.column + at] : [],
+    );
+    this.columns = [...(status === undefined ? [] : [status, ...rivalColumns(reader.table, status, 'stockStatus')]), ...notes];
     this.questions = this.columns.flatMap(column => this.askedAbout(column, rows, said));
   }
 

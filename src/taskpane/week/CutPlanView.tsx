@@ -2,9 +2,9 @@ import { Body1, Button, makeStyles, MessageBar, MessageBarBody, tokens } from '@
 import { useCallback, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { useFirstMistake } from '../controls/useFirstMistake';
-import { useStored } from '../controls/useStored';
+import { useBenchFields } from '../controls/useBenchFields';
 import { CutFields } from '../controls/CutFields';
-import { freshSettings, readSettings, type CutSettings } from '../../sheets/cutlist/cutSettings';
+import { readSettings, type CutSettings } from '../../sheets/cutlist/cutSettings';
 import type { CutWishes } from '../../sheets/cutlist/gatherCuts';
 import { rackSheets } from '../../sheets/rack/rack';
 import { PlanProgressView } from '../controls/PlanProgressView';
@@ -39,7 +39,7 @@ function isOfOtherFields({ gathered }: ReadyCuts, rack: string, settings: CutSet
 /** Plans what to cut from which reel for the selected job lines, shows it, and writes it to new sheets. */
 export function CutPlanView({ workbook, services, goTo }: Pick<ViewProps, 'workbook' | 'services' | 'goTo'>) {
   const styles = useStyles();
-  const [fields, setFields] = useStored('cuts', freshSettings('mm'));
+  const [fields, setFields] = useBenchFields(workbook);
   const [chosenRack, setChosenRack] = useState('');
   const [isAsked, setIsAsked] = useState(false);
   const [wishes, setWishes] = useState<CutWishes>({});

@@ -321,7 +321,7 @@ test('the rack that writing leaves is offered next, and makes the plan that was 
   await act(() => workbook.select({ sheet: 'Jobs', address: 'A3' }));
   const field = await screen.findByLabelText<HTMLSelectElement>(/^Rack/);
   await waitFor(() => expect(field.value).toBe('Rack after'));
-  const told = /The plan below was made from sheet Rack with the settings of then/;
+  const told = /The plan below was made from sheet Rack with earlier settings/;
   expect(screen.queryByText(told)).toBeNull();
   fill(/^Kerf/, '4');
   expect(screen.getByText(told)).toBeTruthy();
