@@ -59,7 +59,7 @@ describe('tab Week on the try-out page', () => {
     await pane().getByRole('button', { name: 'Plan the cuts' }).click();
     await pane().getByRole('region', { name: 'Larch DN 12' }).waitFor({ timeout: 20_000 });
     expect(workers.length).toBeGreaterThan(before);
-    expect(await pane().getByText('Proven best: no plan wastes less.').count()).toBeGreaterThan(0);
+    expect(await pane().getByText('Proven best: no plan costs the rack less.').count()).toBeGreaterThan(0);
     expect(
       await pane()
         .getByRole('img', { name: /to scale/ })

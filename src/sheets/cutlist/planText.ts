@@ -12,7 +12,7 @@ export function longText(length: Decimal, unit: LengthUnit): string {
 /** How good a plan is, in one sentence. */
 export function proofSentence({ plan, job }: HosePlan): string {
   if (!plan) return 'No plan.';
-  const least = job.problem.keep ? 'no plan wastes less' : 'no plan takes less stock';
+  const least = job.problem.keep ? 'no plan costs the rack less' : 'no plan takes less stock';
   return plan.isProven ? `Proven best: ${least}.` : `At most ${plan.percentOver} % over the best possible.`;
 }
 
