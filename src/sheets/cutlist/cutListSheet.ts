@@ -20,7 +20,7 @@ export const CUT_LIST_TITLE = 'Cut list';
 /** Margins, and the height of Letter, the shorter paper, less a row, in points. */
 const MARGIN = 18;
 const PAGE = 792 - 2 * MARGIN - ROW;
-/** The title is larger; headings take two lines. */
+/** The title is larger; headings take three lines. */
 const [TITLE, HEADINGS] = [20, 3 * ROW] as const;
 /** Letters that fit across all columns. */
 const ACROSS = 118;

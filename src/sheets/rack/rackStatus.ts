@@ -26,12 +26,15 @@ const ASKED_ALONE = 4;
 /** What a status says of a piece of hose. */
 type StockStatus = 'free' | 'barred' | 'unknown';
 
+/** What stands in a cell: the name of an error too. */
+const writtenIn = (cell: SheetCell) => (typeof cell === 'object' ? cell.error : nameOfCell(cell));
+
 /**
  * What a status cell of a rack says: hose in quarantine, blocked, reserved, scrap … may not be used; words that nobody knows are asked about.
  * @param heading below `Blocked` or `Reserved for` whatever stands there keeps the hose from being used
  */
 export function stockStatus(cell: SheetCell, heading: string): StockStatus {
-  const text = typeof cell === 'object' ? cell.error : nameOfCell(cell);
+  const text = writtenIn(cell);
   if (text === '') return 'free';
   if (HEADING_WORDS.note.exact.test(plainHeading(heading))) return BARRING_NOTE.test(text) ? 'barred' : 'free';
   if (BARS.test(plainHeading(heading))) return NO.test(text) || FREE.test(text) ? 'free' : 'barred';
@@ -87,8 +90,7 @@ export class RackStatus {
   }
 
   private text(row: number, column: number): string {
-    const cell = this.reader.cells.shown(row, column);
-    return typeof cell === 'object' ? cell.error : nameOfCell(cell);
+    return writtenIn(this.reader.cells.shown(row, column));
   }
 
   private question(at: number, words: readonly string[]): TableQuestion {
