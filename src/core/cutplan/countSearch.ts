@@ -2,6 +2,7 @@ import { relax, type Relaxation } from './columnGeneration';
 import { dive, NEARLY } from './dive';
 import { exactBound, type ExactBound } from './exactBound';
 import type { GridPlan, GridProblem, Pattern } from './gridProblem';
+import { Master, type Basis } from './master';
 import { anyCounts, ENDINGS, endingOf, type CountRange, type Ending, type StockCounts } from './stockCounts';
 import type { Work } from './work';
 
@@ -27,6 +28,7 @@ interface Node {
   readonly counts: StockCounts;
   readonly bound: number;
   readonly start: readonly Pattern[];
+  readonly basis: Basis;
 }
 
 const WHOLE = 1e-4;
@@ -86,22 +88,24 @@ export function* countSearch(
   nodes: number,
   work: Work,
 ): Generator<void, CountLeaf[]> {
-  const open: Node[] = [{ counts: anyCounts(problem.stock), bound: 0, start: root.patterns }];
+  const open: Node[] = [{ counts: anyCounts(problem.stock), bound: 0, start: root.patterns, basis: root.basis }];
   const leaves: CountLeaf[] = [];
   let dived = 0;
   for (let count = 0; open.length > 0 && count < nodes && !work.over; count++) {
     open.sort((a, b) => b.bound - a.bound);
     const node = open.pop()!;
     const part = { ...problem, counts: node.counts };
-    const steps = relax(part, node.start, work);
+    const master = new Master(part, node.start, work);
+    master.startFrom(node.basis);
+    const steps = relax(master, work);
     let step = steps.next();
     for (; !step.done; step = steps.next()) yield;
     const relaxation = step.value;
-    const exact = exactBound(part, relaxation.duals.items, work, relaxation.duals.all);
+    const exact = yield* exactBound(part, relaxation.duals.items, work, relaxation.duals.all);
     const bound = exact.bound > node.bound ? exact.bound : node.bound;
     if (bound < owner.below) {
       const parts = divided(node.counts, countsOf(problem, relaxation.uses));
-      if (parts) open.push(...parts.map(counts => ({ counts, bound, start: relaxation.patterns })));
+      if (parts) open.push(...parts.map(counts => ({ counts, bound, start: relaxation.patterns, basis: relaxation.basis })));
       else leaves.push({ problem: part, exact, bound });
       if (!parts || bound > dived) {
         dived = bound;

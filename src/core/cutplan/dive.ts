@@ -1,7 +1,9 @@
 import { relax, type Relaxation } from './columnGeneration';
 import { greedyPlan, type GreedyOrder } from './greedy';
 import type { GridPlan, GridProblem, PatternUse } from './gridProblem';
+import { Master } from './master';
 import { isDone, mostTimes, planOf, residual } from './residual';
+import { canStayOpen } from './stockCounts';
 import type { Work } from './work';
 
 // Named here, since a script host may make every look at a global slow.
@@ -56,6 +58,10 @@ export function* dive(
   const fixed: PatternUse[] = [];
   let rest: GridProblem | undefined = problem;
   let relaxation = root;
+  // Patterns that cover too much are as good as cut down ones only where an offcut is worth nothing.
+  const isOpenEnded = problem.stock.some(canStayOpen);
+  let master = new Master(problem, root.patterns, work);
+  if (!isOpenEnded) master.startFrom(root.basis);
   for (let stage = 0; rest && !isDone(rest) && !work.over; stage++) {
     if (relaxation.short > 0.5) return;
     const next = choice(rest, relaxation, stage === deviation ? skip : 0, slack);
@@ -68,7 +74,9 @@ export function* dive(
       if (end) yield planOf(problem, [...fixed, ...end.uses]);
     }
     if (isDone(rest)) return;
-    const steps: Generator<void, Relaxation> = relax(rest, relaxation.patterns, work);
+    if (isOpenEnded) master = new Master(rest, relaxation.patterns, work);
+    else master.reduce(rest);
+    const steps: Generator<void, Relaxation> = relax(master, work, true);
     let step = steps.next();
     while (!step.done) {
       yield undefined;

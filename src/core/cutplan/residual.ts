@@ -69,3 +69,16 @@ export function planOf(problem: GridProblem, uses: readonly PatternUse[]): GridP
   const all = [...joined.values()];
   return { uses: all, loss: all.reduce((sum, use) => sum + use.pattern.loss * use.times, 0) };
 }
+
+/** The pattern cut down to what is still wanted; undefined where nothing of it is, or the stock is used up. */
+export function clipped(problem: GridProblem, pattern: Pattern): Pattern | undefined {
+  const { demand, stock, widths } = problem;
+  if (stock[pattern.stock]!.count <= 0) return undefined;
+  if (pattern.items.every((item, k) => pattern.counts[k]! <= demand[item]!)) return pattern;
+  const counts = pattern.items.map((item, k) => min(pattern.counts[k]!, demand[item]!));
+  const items = pattern.items.filter((_, k) => counts[k]! > 0);
+  if (items.length === 0) return undefined;
+  const left = counts.filter(count => count > 0);
+  const width = items.reduce((sum, item, k) => sum + left[k]! * widths[item]!, 0);
+  return { stock: pattern.stock, items, counts: left, width, loss: lossOf(stock[pattern.stock]!, width) };
+}
