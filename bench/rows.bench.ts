@@ -1,4 +1,4 @@
-import { createRequire } from 'node:module';
+import { loadedFunctions, timed } from './loadedFunctions';
 import { seededUniform } from './seededUniform';
 
 /*
@@ -6,37 +6,11 @@ import { seededUniform } from './seededUniform';
  * another build, so that two can be compared.
  */
 
-type Call = (...args: unknown[]) => unknown;
-
-class CellError extends Error {
-  constructor(
-    readonly code: string,
-    message?: string,
-  ) {
-    super(message);
-  }
-}
-
-const found = new Map<string, Call>();
-Object.assign(globalThis, {
-  CustomFunctions: { Error: CellError, ErrorCode: {}, associate: (id: string, call: Call) => found.set(id, call) },
-});
-createRequire(import.meta.url)(process.env.FUNCTIONS ?? '../dist/functions.js');
+const found = loadedFunctions();
 
 const uniform = seededUniform(20261130);
 const hundredths = (value: number) => Math.round(value * 100) / 100;
 const column = (rows: number, cell: () => unknown) => Array.from({ length: rows }, () => [cell()]);
-
-/** Processor time of one call in seconds: the first one, and the middle of five more. */
-function timed(call: () => unknown): [first: number, usual: number] {
-  const times = Array.from({ length: 6 }, () => {
-    const start = process.cpuUsage();
-    call();
-    const { user, system } = process.cpuUsage(start);
-    return (user + system) / 1e6;
-  });
-  return [times[0]!, times.slice(1).sort((a, b) => a - b)[2]!];
-}
 
 function bareVerdicts(readings: readonly number[][], target: number, tolerance: number): string[][] {
   return readings.map(crimp => {

@@ -1,8 +1,12 @@
 import { Worker } from 'node:worker_threads';
 import { planCuts as planOne, type PlanWorker } from '../src/host/cutplan/planCuts';
+import { cutListSheet } from '../src/sheets/cutlist/cutListSheet';
+import { overallResult } from '../src/sheets/cutlist/overallResult';
 import { planCuts } from '../src/sheets/cutlist/planCuts';
 import type { HosePlan } from '../src/sheets/cutlist/planHose';
+import { hoseSummary } from '../src/sheets/cutlist/planText';
 import type { PlanSolver } from '../src/sheets/cutlist/planSolver';
+import { hoseKey } from '../src/sheets/jobs/cutLine';
 import { week } from './week';
 
 /** A thread of Node with the face of a browser's worker. */
@@ -38,7 +42,7 @@ const inPlace: PlanSolver = async (problem, watch) => {
 };
 const aside: PlanSolver = (problem, watch) => planOne(problem, watch, thread);
 
-async function run(name: string, isOldestFirst: boolean, solve: PlanSolver, atOnce: number, stopAfter?: number): Promise<void> {
+async function run(name: string, isOldestFirst: boolean, solve: PlanSolver, atOnce: number, stopAfter?: number) {
   questions = 0;
   const signal = { aborted: false };
   let stopped = 0;
@@ -68,6 +72,7 @@ async function run(name: string, isOldestFirst: boolean, solve: PlanSolver, atOn
     sum(({ buy }) => buy?.reels ?? 0),
   ];
   console.log(`| ${cells.join(' | ')} |`);
+  return plans;
 }
 
 const HEADING = [
@@ -83,9 +88,27 @@ const HEADING = [
   'reels to buy',
 ];
 console.log(`| ${HEADING.join(' | ')} |\n| ${HEADING.map(() => '---').join(' | ')} |`);
-await run('one after the other, in place', false, inPlace, 1);
+const planned = await run('one after the other, in place', false, inPlace, 1);
 await run('the same, oldest first', true, inPlace, 1);
 await run('two hoses at a time, in threads', false, aside, 2);
 await run('the same, oldest first', true, aside, 2);
 await run('stopped after 2 s, in place', false, inPlace, 1, 2000);
 await run('stopped after 2 s, in threads', false, aside, 2, 2000);
+
+/** Pages of the written list: it sets all its breaks itself, alike for A4 and Letter. */
+function pages(pagePerHose: boolean): number {
+  const { settings } = week(false);
+  const reels = planned.flatMap(plan => plan.reels);
+  const numbers = new Map(
+    reels.flatMap(({ cuts }) => cuts.map((cut): [object, string] => [cut, `${cut.line.line}-${cut.piece}`])),
+  );
+  const words = {
+    source: 'From sheet Jobs (600 lines) and rack Rack, 2026-10-05',
+    result: overallResult(planned, 'mm'),
+    notes: [],
+    hoses: new Map(planned.map(plan => [hoseKey(plan.job.hose), hoseSummary(plan, 'mm')])),
+  };
+  const changes = cutListSheet('Cut list', reels, { ...settings, pagePerHose }, words, numbers);
+  return changes.reduce((count, change) => count + (change.kind === 'page' ? (change.page.breaksBefore?.length ?? 0) : 0), 1);
+}
+console.log(`Pages of the cut list: ${pages(false)}; with a page for each hose: ${pages(true)}`);

@@ -39,8 +39,9 @@ export function week(isOldestFirst: boolean): Pick<Gathered, 'jobs' | 'settings'
     const rows: RackRow[] = [];
     for (let there = 0; there < needed * (hose % 3 === 2 ? 0.85 : 1.3);) {
       const length = rows.length % 3 === 0 ? 20_000 : whole(700, 9000);
+      const [place, lot] = [`${'ABCD'[hose % 4]}${(rows.length % 20) + 1}`, `L${10 * hose + (rows.length % 9)}`];
       const made = `${whole(2022, 2026)}-0${whole(1, 9)}-01`;
-      rows.push({ row: rows.length + 2, hose: `Alder DN ${hose + 1}`, length: d(length), quantity: 1, place: '', lot: '', made });
+      rows.push({ row: rows.length + 2, hose: `Alder DN ${hose + 1}`, length: d(length), quantity: 1, place, lot, made });
       there += length - 10;
     }
     return rows;

@@ -18,13 +18,17 @@ export const tryOutPolicy = policy({
   'form-action': "'none'",
 });
 
-/** The help page: no script at all, and no other style than its own. */
+const hashOf = (html, tag) => {
+  const text = new RegExp(`<${tag}>([\\s\\S]*?)</${tag}>`).exec(html)?.[1];
+  return text === undefined ? "'none'" : `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+};
+
+/** A page of the help: no other script and no other style than the ones written into it. */
 export function helpPolicy(html) {
-  const style = /<style>([\s\S]*?)<\/style>/.exec(html)?.[1] ?? '';
-  const hash = createHash('sha256').update(style).digest('base64');
   return policy({
     'default-src': "'none'",
-    'style-src': `'sha256-${hash}'`,
+    'script-src': hashOf(html, 'script'),
+    'style-src': hashOf(html, 'style'),
     'img-src': "'self'",
     'base-uri': "'none'",
     'form-action': "'none'",

@@ -17,6 +17,6 @@ export async function functionMetadata(root, baseUrl) {
   if (result.errors.length > 0) throw new Error(result.errors.join('\n'));
   const metadata = JSON.parse(result.metadataJson);
   metadata.allowErrorForDataTypeAny = true;
-  for (const entry of metadata.functions) entry.helpUrl = `${baseUrl}/help.html#${entry.id}`;
+  for (const entry of metadata.functions) entry.helpUrl = `${baseUrl}/help/${entry.id}.html`;
   return metadata;
 }

@@ -30,5 +30,10 @@ export const functions = setting => ({
     ],
   },
   // No worksheet function reads a unit of flow.
-  plugins: [new SiteFilesPlugin(setting), new webpack.NormalModuleReplacementPlugin(/\/flowUnitWords$/, './noFlowUnitWords')],
+  plugins: [
+    new SiteFilesPlugin(setting),
+    new webpack.NormalModuleReplacementPlugin(/\/flowUnitWords$/, './noFlowUnitWords'),
+    // The pane compares it with its own: Excel keeps functions.js for up to a day.
+    new webpack.BannerPlugin({ banner: `globalThis.benchrowVersion="${setting.version}"`, raw: true, footer: true }),
+  ],
 });

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -11,11 +12,12 @@ const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
 /**
  * What a build is made for, from the command line and the environment.
  * @param {{ mode?: string }} argv webpack's own arguments
- * @returns {{ root: string, dist: string, mode: string, baseUrl: string, localOfficeJs: boolean }}
+ * @returns {{ root: string, version: string, dist: string, mode: string, baseUrl: string, localOfficeJs: boolean }}
  */
 export function buildSetting(argv = {}) {
   return {
     root,
+    version: JSON.parse(readFileSync(resolve(root, 'package.json'), 'utf8')).version,
     dist: resolve(root, 'dist'),
     mode: argv.mode ?? 'production',
     baseUrl: siteUrl(process.env.BASE_URL ?? 'https://localhost:3000'),

@@ -1,13 +1,16 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import webpack from 'webpack';
 import { functionMetadata } from '../functionMetadata.mjs';
 import { ICON_SIZES } from '../icons/iconSizes.mjs';
 import { filledManifest } from '../filledManifest.mjs';
-import { helpPage } from '../helpPage.mjs';
+import { siteHelp } from '../help/siteHelp.mjs';
 import { officeJsFiles } from '../officeJsFiles.mjs';
 
-/** Writes what dist/ needs beside the bundles: the metadata of the functions, the manifest, its icons, and Office.js when asked for. */
+/** The office's catalogue, where somebody has put one into this folder; the pane looks for it beside its page. */
+const OFFICE_CATALOGUE = 'catalogue/current.xlsx';
+
+/** Writes what dist/ needs beside the bundles: the metadata of the functions, the manifest, its icons, the office's catalogue, and Office.js when asked for. */
 export class SiteFilesPlugin {
   constructor(setting) {
     this.setting = setting;
@@ -23,21 +26,24 @@ export class SiteFilesPlugin {
       });
       compilation.contextDependencies.add(join(this.setting.root, 'src/functions'));
       compilation.contextDependencies.add(join(this.setting.root, 'manifest'));
+      const catalogue = join(this.setting.root, OFFICE_CATALOGUE);
+      (existsSync(catalogue) ? compilation.fileDependencies : compilation.missingDependencies).add(catalogue);
     });
   }
 }
 
 /** Name and content of every such file. */
-async function siteFiles({ root, baseUrl, localOfficeJs }) {
+async function siteFiles({ root, version, baseUrl, localOfficeJs }) {
   const metadata = await functionMetadata(root, baseUrl);
-  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+  const catalogue = join(root, OFFICE_CATALOGUE);
   const manifest = readFileSync(join(root, 'manifest/manifest.xml'), 'utf8');
   return [
     ['functions.json', JSON.stringify(metadata, null, 2)],
-    ['help.html', helpPage(root, metadata)],
+    ...siteHelp(root, metadata),
     ['manifest.xml', filledManifest(manifest, { baseUrl, version })],
     // Beside a package.json of type "module", Node would take functions.js for a module.
     ['package.json', '{ "type": "commonjs" }\n'],
+    ...(existsSync(catalogue) ? [[OFFICE_CATALOGUE, readFileSync(catalogue)]] : []),
     ...ICON_SIZES.map(size => [`icons/${size}.png`, readFileSync(join(root, `manifest/icons/${size}.png`))]),
     ...(localOfficeJs ? officeJsFiles(root) : []).map(({ name, path }) => [`office-js/${name}`, readFileSync(path)]),
   ];

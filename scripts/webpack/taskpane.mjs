@@ -1,4 +1,5 @@
 import HtmlPlugin from 'html-webpack-plugin';
+import webpack from 'webpack';
 import { panePolicy } from '../contentSecurity.mjs';
 import { officeJsUrl } from '../officeJsFiles.mjs';
 import { bundle } from './bundle.mjs';
@@ -8,6 +9,7 @@ export const taskpane = setting => ({
   ...bundle(setting, 'taskpane'),
   entry: { taskpane: './src/taskpane/app/index.tsx' },
   plugins: [
+    new webpack.DefinePlugin({ VERSION: JSON.stringify(setting.version) }),
     new HtmlPlugin({
       template: './src/taskpane/app/taskpane.html',
       filename: 'taskpane.html',

@@ -78,7 +78,7 @@ export function number(rules: NumberRules = {}): CellReader<Decimal> {
     const value = decimalOf(cell, label, rules);
     const received = () => `is ${typeof cell === 'string' ? quoted(cell) : value.toString()}`;
     if (value.abs().gt(LARGEST))
-      throw new TradeError('range', label, received(), 'that is too large to be meant; check the cell');
+      throw new TradeError('range', label, received(), 'that is too large to be right; check the cell');
     if (mayBeDate && looksLikeDate(value.toNumber())) {
       throw new TradeError(
         'date',

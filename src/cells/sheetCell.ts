@@ -46,7 +46,7 @@ export function nameOfCell(cell: SheetCell): string {
 
 function refuseErrors(cell: SheetCell, label: string): asserts cell is string | number {
   if (typeof cell === 'object') {
-    throw new TradeError('notANumber', label, `is ${cell.error}`, cell.sentence ?? 'put that cell right first');
+    throw new TradeError('notANumber', label, `is ${cell.error}`, cell.sentence ?? 'correct that cell first');
   }
   if (typeof cell === 'boolean') throw new TradeError('notANumber', label, `is ${quoted(cell)}`, 'enter a number');
 }
@@ -60,7 +60,7 @@ function refuseOpenPoint(text: string, label: string, { comma }: ColumnRules): v
 
 function refuseSign(value: Decimal, label: string, { sign = 'positive' }: ColumnRules): Decimal {
   if (value.abs().gt(LARGEST))
-    throw new TradeError('range', label, `is ${value}`, 'that is too large to be meant; check the cell');
+    throw new TradeError('range', label, `is ${value}`, 'that is too large to be right; check the cell');
   if (sign === 'positive' && value.lte(0)) throw new TradeError('range', label, `is ${value}`, 'it must be more than 0');
   if (sign === 'notNegative' && value.lt(0)) throw new TradeError('range', label, `is ${value}`, 'it must not be less than 0');
   return value;
@@ -84,7 +84,7 @@ export function measureOfCell(
   quantity: Quantity,
   unit: MeasureUnit | undefined,
   rules: ColumnRules = {},
-  why = 'its column names no unit: write it in the heading, like (mm)',
+  why = 'its column has no unit: write it in the heading, like (mm)',
 ): Measure | undefined {
   if (isBlank(cell)) return undefined;
   refuseErrors(cell, label);

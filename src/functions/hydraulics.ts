@@ -23,7 +23,7 @@ const THINNEST = 1.15;
 const readDensity: CellReader<Decimal> = (cell, label) => {
   const density = readAmount('enter the density in kg/m³')(cell, label);
   if (density.gte(THINNEST)) return density;
-  throw new TradeError('unit', label, `is ${density}`, 'in kg/m³ that is less than air has; oil has about 870 (0.87 g/cm³)');
+  throw new TradeError('unit', label, `is ${density}`, 'in kg/m³ that is less than air; oil has about 870 (0.87 g/cm³)');
 };
 const unitsOf = (unit: Cells) => single<FlowUnits>('unit', unit, choice('metric', 'US'));
 

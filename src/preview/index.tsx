@@ -1,5 +1,6 @@
 import { createRoot } from 'react-dom/client';
 import { App } from './page/App';
+import { keepFocus } from '../taskpane/controls/keepFocus';
 import { regionKeys } from './page/regionKeys';
 import { loadAhead } from './page/heavyParts';
 import './preview.css';
@@ -12,6 +13,9 @@ void Promise.all([document.fonts.load('11pt Calibri'), document.fonts.load('bold
   .then(start);
 
 function start() {
+  const page = document.getElementById('page')!;
+  // First: it hears of F6 before that is answered.
+  keepFocus(page, '.sheet');
   regionKeys();
-  createRoot(document.getElementById('page')!).render(<App />);
+  createRoot(page).render(<App />);
 }

@@ -1,7 +1,9 @@
 import type { Univer } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
-import type { HostTable, RangeAddress, RangeContent, SheetLayout, Workbook } from '../workbook/workbook';
+import { changedMeanwhile, firstUnexpected, standingSheets } from '../workbook/expectedCells';
+import { RefusedWriting } from '../workbook/refusedWriting';
+import type { Change, Expected, HostTable, RangeAddress, RangeContent, SheetLayout, Workbook } from '../workbook/workbook';
 import { CellSource } from './host/cellSource';
 import { onContent } from './host/onContent';
 import { applyChanges } from './host/applyChanges';
@@ -112,7 +114,9 @@ export class UniverWorkbook implements Workbook {
     });
   }
 
-  async write(changes: Parameters<Workbook['write']>[0]): Promise<void> {
+  async write(changes: readonly Change[], expected?: Expected): Promise<void> {
+    const changed = expected && firstUnexpected(changes, expected, await standingSheets(this, changes));
+    if (changed) throw new RefusedWriting(changedMeanwhile(changed), 'Nothing was written.');
     applyChanges(this.univer, this.workbook, changes);
   }
 

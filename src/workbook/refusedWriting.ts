@@ -18,3 +18,10 @@ export function reasonOfRefusal(error: unknown): string {
   if (error instanceof RefusedWriting) return error.reason;
   return sentence(error instanceof Error ? error.message : String(error));
 }
+
+const SAYS_WHAT_STANDS =
+  /Nothing was written\.|Nothing of it stands|Not put back: |All cells are written\.|could not be taken away/;
+
+/** Why something was not written, with what stands in the workbook: nothing, where the sentence does not say it itself. */
+export const withWhatStands = (reason: string): string =>
+  SAYS_WHAT_STANDS.test(reason) ? reason : `Nothing was written: ${reason}`;

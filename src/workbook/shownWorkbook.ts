@@ -39,7 +39,7 @@ export function shownWorkbook(host: Workbook): ShownWorkbook {
     layout: sheet => host.layout(sheet),
     spillParent: cell => host.spillParent(cell),
     names: () => host.names(),
-    write: changes => host.write(changes),
+    write: (changes, expected) => host.write(changes, expected),
     recall: key => host.recall(key),
     remember: (key, text) => host.remember(key, text),
     select: at => host.select(at),

@@ -61,6 +61,9 @@ export type Change =
   | { readonly kind: 'picture'; readonly at: RangeAddress; readonly svg: string; readonly alt: string }
   | { readonly kind: 'name'; readonly name: string; readonly refersTo: RangeAddress };
 
+/** What stood in cells when changes to them were planned: nothing, or what the changes that take them back would put there. */
+export type Expected = 'blank' | readonly Change[];
+
 /** A chart of the host's own over the block it is put at: points and lines over x and y. The try-out sheet has none and leaves it out. */
 export interface ChartSpec {
   readonly title: string;
@@ -86,6 +89,8 @@ export interface PageSetup {
   readonly printArea?: string;
   /** Rows printed on top of every page: `4:4`. */
   readonly titleRows?: string;
+  /** Columns printed on the left of every page: `A:A`. */
+  readonly titleColumns?: string;
   /** Numbers of the rows, as the sheet shows them, that begin a new page. */
   readonly breaksBefore?: readonly number[];
   /** Scaled so that all columns fit on one page; not together with breaks, which hosts then leave out. */
@@ -132,11 +137,12 @@ export interface Workbook {
   /** Workbook-scoped defined names that refer to ranges. */
   names(): Promise<readonly { readonly name: string; readonly at: RangeAddress }[]>;
   /**
-   * Writes all changes in one batch. What can be known beforehand (shapes, missing or protected sheets) is refused before anything is
-   * written. What Excel refuses while it writes leaves the changes before it in place, for it takes nothing back by itself: sheets and
-   * names that came with the batch are taken away then, and the error says which cells may hold part of it.
+   * Writes all changes in one batch; a second writing waits for the first. What can be known beforehand (shapes, missing or protected
+   * sheets, a cell that no longer holds what was expected) is refused before anything is written. What Excel refuses while it writes is put
+   * back: cells and names get what they held, sheets that came with the batch go again, and the error names what could not be put back.
+   * @param expected what stood in the cells that are written when the changes were planned; not looked at where left out
    */
-  write(changes: readonly Change[]): Promise<void>;
+  write(changes: readonly Change[], expected?: Expected): Promise<void>;
   /** A small text that is remembered with the workbook, in its file; undefined where none was remembered under that key. */
   recall(key: string): Promise<string | undefined>;
   /** Remembers a small text with the workbook, under a key of ours (`headings.Jobs`); undefined forgets it. No step of undo. */

@@ -63,15 +63,33 @@ function attempts(page: Page) {
   });
 }
 
-test.each(['preview.html', 'help.html'])('%s runs no script but its own and asks nothing of elsewhere', async name => {
-  const { page, asked } = await open(name);
-  expect(await attempts(page)).toEqual({
-    ...{ inline: false, handler: false, elsewhere: false, fetched: false, evaluated: false, framed: false },
-  });
-  expect(asked).toEqual([]);
-});
+test.each(['preview.html', 'help.html', 'help/CRIMPCHECK.html'])(
+  '%s runs no script but its own and asks nothing of elsewhere',
+  async name => {
+    const { page, asked } = await open(name);
+    expect(await attempts(page)).toEqual({
+      ...{ inline: false, handler: false, elsewhere: false, fetched: false, evaluated: false, framed: false },
+    });
+    expect(asked).toEqual([]);
+  },
+);
 
 test('the help page keeps its look', async () => {
   const { page } = await open('help.html');
   expect(await page.evaluate(() => getComputedStyle(document.querySelector('code')!).fontFamily)).toContain('Consolas');
+});
+
+test('the search of the help finds functions by words of their arguments and results', async () => {
+  const { page } = await open('help.html');
+  const shown = () => page.locator('li:visible a').allTextContents();
+  expect((await shown()).length).toBeGreaterThan(25);
+  await page.getByLabel('Search the functions').fill('Dial trial');
+  expect(await shown()).toEqual(['NEXTDIAL', 'TRIALDIAL']);
+  expect(await page.getByRole('status').textContent()).toBe('2 found');
+  await page.getByLabel('Search the functions').fill('no such word');
+  expect(await page.getByRole('status').textContent()).toBe('No function has all these words.');
+  await page.getByLabel('Search the functions').fill('cutplan');
+  await page.getByRole('link', { name: 'CUTPLAN' }).click();
+  await page.waitForURL('**/help/CUTPLAN.html');
+  expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('CUTPLAN');
 });

@@ -2,8 +2,10 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { builtFile } from '../builtFile';
+import { openInFakeExcel } from './fakeOffice';
 import { launch } from './launch';
 import { serveDist } from './serveDist';
+import { sidewaysAt320 } from './tryOut';
 
 /** Microsoft's own scripts, as the package @microsoft/office-js brings them. */
 const officeJs = join(__dirname, '../../node_modules/@microsoft/office-js/dist');
@@ -82,4 +84,42 @@ test('the pane without office.js says that it did not load, and what to do', asy
   await page.goto(`${server.url}taskpane.html`);
   await page.getByText('Office.js did not load').waitFor({ timeout: 20_000 });
   await page.getByText(/OFFICE_JS=local/).waitFor();
+});
+
+test('in an empty workbook of Excel the pane asks whose work it is, opens the sample whole, and is there again the next time', async () => {
+  const page = await browser.newPage({ viewport: { width: 320, height: 640 } });
+  const complaints: string[] = [];
+  page.on('pageerror', error => complaints.push(String(error)));
+  await openInFakeExcel(page, server.url, { Sheet1: [] });
+  await page.getByRole('heading', { name: 'Which work is yours?' }).waitFor({ timeout: 20_000 });
+  await page.getByRole('button', { name: /^Shop office/ }).click();
+  await page.getByRole('button', { name: 'Open the sample as a new workbook' }).click();
+  await page.getByText(/Open Benchrow there, too/).waitFor();
+  const [made, ...more] = await page.evaluate(() => (globalThis as any).createdWorkbooks as string[]);
+  expect(Buffer.from(made!, 'base64').equals(readFileSync(builtFile('samples/workshop.xlsx')))).toBe(true);
+  expect(more).toEqual([]);
+  const file = await page.getByRole('link').getAttribute('href');
+  expect((await fetch(file!)).status).toBe(200);
+  expect(await sidewaysAt320(page)).toBe(0);
+  await page.reload();
+  await page.getByRole('button', { name: 'Go on with my own sheet' }).click({ timeout: 20_000 });
+  await page.getByRole('tab', { name: 'Cut list', selected: true }).waitFor();
+  expect(complaints).toEqual([]);
+});
+
+test('in a filled workbook one line offers the way, and an Excel that cannot open the sample is never asked to', async () => {
+  const page = await browser.newPage({ viewport: { width: 320, height: 640 } });
+  await openInFakeExcel(page, server.url, {
+    Jobs: [
+      ['Hose', 'Overall length (mm)', 'Quantity'],
+      ['Alder DN 10', 900, 4],
+    ],
+  });
+  await page.getByRole('group', { name: 'Your work' }).getByRole('button', { name: 'Bench' }).click({ timeout: 20_000 });
+  await page.getByRole('tab', { name: 'Entry', selected: true }).waitFor();
+  const blank = await (await browser.newContext({ viewport: { width: 320, height: 640 } })).newPage();
+  await openInFakeExcel(blank, server.url, { Sheet1: [] }, []);
+  await blank.getByRole('button', { name: /^Bench/ }).click({ timeout: 20_000 });
+  await blank.getByText(/This Excel cannot open it from here/).waitFor();
+  expect(await blank.getByRole('button', { name: 'Open the sample as a new workbook' }).count()).toBe(0);
 });

@@ -192,7 +192,7 @@ describe('tab Parts on the try-out page', () => {
   it('refuses what is no parts file in a sentence and stays usable', async () => {
     await openPlace(page, 'parts/load');
     await chooseParts({ name: 'parts.xlsx', mimeType: XLSX, buffer: Buffer.from('PK\u0003\u0004 nothing') });
-    await says('parts.xlsx is no .xlsx file, or it is damaged');
+    await says('parts.xlsx is not an .xlsx file, or it is damaged');
     await drop('rates.csv', sample('rates.csv'));
     await says(/^rates.csv/);
     await says('Rates stays as it is.');

@@ -108,7 +108,9 @@ describe('tab Quote on the try-out page', () => {
     const after = book.getWorksheet('What-if')!;
     expect(after.pageSetup.orientation).toBe('landscape');
     expect(quote.pageSetup).toMatchObject({ orientation: 'landscape', printTitlesRow: '12:12', fitToWidth: 1 });
-    // The working, with costs and margin, lies right of what is printed.
+    // Costs and margin have a sheet of their own.
+    expect(headings.filter(heading => /cost|, each|margin/i.test(String(heading)))).toEqual([]);
+    expect(book.getWorksheet('Quote costs')!.getCell('A1').value).toMatch(/^Cost and margin/);
     expect(quote.pageSetup.printArea).toMatch(new RegExp(`^A1:${letter('Note')}\\d+$`));
   });
 

@@ -10,6 +10,7 @@ interface Metadata {
     readonly name: string;
     readonly description: string;
     readonly helpUrl: string;
+    readonly options?: Readonly<Record<string, boolean>>;
     readonly parameters: readonly { readonly name: string; readonly description: string; readonly optional?: boolean }[];
   }[];
 }

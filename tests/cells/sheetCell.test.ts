@@ -25,7 +25,7 @@ test('a comma that may mean either is refused until its column says which', () =
 });
 
 test('no unit, a date, an error and a length of nothing are refused with a reason', () => {
-  expect(() => measureOfCell(48, 'length', 'length', undefined)).toThrow('names no unit');
+  expect(() => measureOfCell(48, 'length', 'length', undefined)).toThrow('has no unit');
   expect(() => lengthOf(46_000, { format: 'dd/mm/yyyy' })).toThrow('is a date');
   expect(() => measureOfCell({ error: '#REF!' }, 'length', 'length', mm)).toThrow('#REF!');
   expect(() => lengthOf(0)).toThrow('more than 0');

@@ -126,9 +126,7 @@ test('flows, velocities, viscosities, densities and temperatures carry no inch o
 test('a density below that of air in kg/m³ is refused: g/cm³ would be taken for next to nothing; a gas may flow', () => {
   const drop = (density: unknown) => called(() => pressureDrop(one(60), one(20), one(10), one(46), metric, one(density)))[0]![0];
   expect([0.87, 1.1].map(drop)).toEqual(
-    [0.87, 1.1].map(
-      density => `#VALUE! density is ${density}: in kg/m³ that is less than air has; oil has about 870 (0.87 g/cm³)`,
-    ),
+    [0.87, 1.1].map(density => `#VALUE! density is ${density}: in kg/m³ that is less than air; oil has about 870 (0.87 g/cm³)`),
   );
   // 1.204 kg/m³: dry air at 20 °C and 101.325 kPa (ICAO standard atmosphere gives 1.225 at 15 °C).
   for (const density of [1.204, 1.225, 54]) expect(drop(density)).toBeCloseTo((Number(drop(870)) * density) / 870, 12);

@@ -99,7 +99,7 @@ describe('CUTLENGTH', () => {
 
   test('huge numbers and cut-offs that leave no hose are errors, never NaN or Infinity', () => {
     expect(called(() => cutLength(col(1e308, 100), one(60), one(50)))).toEqual([
-      ['#VALUE! overall length is 1e+308: that is too large to be meant; check the cell'],
+      ['#VALUE! overall length is 1e+308: that is too large to be right; check the cell'],
       ['#VALUE! cut length would be -10: the cut-offs leave no hose; check overall length and cut-offs'],
     ]);
   });

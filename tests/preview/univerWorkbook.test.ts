@@ -191,7 +191,11 @@ describe('writing through the port', () => {
   it('writes looks and printing that a saved file keeps', async () => {
     await port.write([
       { kind: 'style', at: at('A2:B2'), style: { fontSize: 14, border: 'all', rowHeight: 30, wrap: true, color: '#8F1D1D' } },
-      { kind: 'page', sheet: 'Jobs', page: { orientation: 'landscape', titleRows: '1:1', fitWidth: true, breaksBefore: [5] } },
+      {
+        kind: 'page',
+        sheet: 'Jobs',
+        page: { orientation: 'landscape', titleRows: '1:1', titleColumns: 'A:A', fitWidth: true, breaksBefore: [5] },
+      },
     ]);
     const bytes = await writeXlsx(savedWorkbook(open.univer, open.api));
     const file = new Workbook();
@@ -204,7 +208,12 @@ describe('writing through the port', () => {
       border: { left: { style: 'thin' } },
     });
     expect(jobs.getRow(2).height).toBe(30);
-    expect(jobs.pageSetup).toMatchObject({ orientation: 'landscape', printTitlesRow: '1:1', fitToWidth: 1 });
+    expect(jobs.pageSetup).toMatchObject({
+      orientation: 'landscape',
+      printTitlesRow: '1:1',
+      printTitlesColumn: 'A:A',
+      fitToWidth: 1,
+    });
     // A break before row 5 stands in the file as one after row 4; the library writes breaks and does not read them.
     expect(strFromU8(unzipSync(bytes)['xl/worksheets/sheet1.xml']!)).toMatch(/<rowBreaks[^>]*><brk id="4"/);
   });

@@ -1,5 +1,8 @@
 import { addressOf, blockOf, overlap } from '../../src/workbook/a1';
-import type { CellValue, Change, RangeAddress, RangeContent, SheetLayout, Workbook } from '../../src/workbook/workbook';
+import { spilledResult } from '../../src/workbook/spilledResult';
+import { changedMeanwhile, firstUnexpected } from '../../src/workbook/expectedCells';
+import { RefusedWriting } from '../../src/workbook/refusedWriting';
+import type { CellValue, Change, Expected, RangeAddress, RangeContent, SheetLayout, Workbook } from '../../src/workbook/workbook';
 
 /** One cell of a fake sheet: a value, or a formula with the value it shows. */
 export type FakeCell = CellValue | { readonly formula: string; readonly value: CellValue; readonly spill?: string };
@@ -16,6 +19,8 @@ export interface FakeDetails {
   readonly merges?: Readonly<Record<string, readonly string[]>>;
   /** Number formats by range: `{ Jobs: { 'B2:B9': 'dd/mm/yyyy' } }`; General elsewhere. */
   readonly formats?: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** Sheets that are protected: a writing to one is refused. */
+  readonly protectedSheets?: readonly string[];
   /** Texts remembered with the workbook, by key. */
   readonly remembered?: Readonly<Record<string, string>>;
 }
@@ -23,6 +28,11 @@ export interface FakeDetails {
 const isFormula = (cell: FakeCell): cell is Extract<FakeCell, { formula: string }> =>
   typeof cell === 'object' && 'formula' in cell;
 const valueOf = (cell: FakeCell = ''): CellValue => (isFormula(cell) ? cell.value : cell);
+
+const sheetOf = (change: Change): string =>
+  'at' in change ? change.at.sheet : 'refersTo' in change ? change.refersTo.sheet : change.sheet;
+const goneSentence = (sheet: string) =>
+  `Sheet "${sheet}" is no longer there: it was renamed or deleted. Look at the sheets, then try again.`;
 
 /** A workbook in memory behind the Workbook port: strict about sheets that do not exist, clips ranges as the port says, keeps what is written. */
 export function fakeWorkbook(
@@ -122,6 +132,46 @@ export function fakeWorkbook(
     }
   };
 
+  /** As Excel does: a formula whose results would fall on filled or merged cells shows #SPILL!; else it fills them. */
+  const spill = ({ sheet, address }: RangeAddress) => {
+    const at = blockOf(address)!;
+    const rows = changed[sheet]!;
+    const merged = layoutOf(sheet).merges;
+    for (let r = at.row; r < at.row + at.rows; r++) {
+      for (let c = at.column; c < at.column + at.columns; c++) {
+        const cell = rows[r]?.[c] ?? '';
+        const result = isFormula(cell) ? spilledResult(cell.formula) : undefined;
+        if (!isFormula(cell) || !result || result.rows * result.columns.length === 1) continue;
+        const block = { row: r, column: c, rows: result.rows, columns: result.columns.length };
+        const cells = Array.from({ length: block.rows * block.columns }, (_, i) => [
+          r + Math.floor(i / block.columns),
+          c + (i % block.columns),
+        ]).slice(1);
+        const isBlocked =
+          cells.some(([row, column]) => (rows[row!]?.[column!] ?? '') !== '') || merged.some(each => overlap(each, block));
+        rows[r]![c] = isBlocked ? { ...cell, value: { error: '#SPILL!' } } : { ...cell, spill: addressOf(block) };
+      }
+    }
+  };
+
+  /** Refuses as Excel's port does, before anything is written. */
+  const refuse = (changes: readonly Change[], expected: Expected | undefined) => {
+    const added = new Set(changes.flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : [])));
+    const standingSheets = new Set(changes.map(sheetOf).filter(sheet => !added.has(sheet)));
+    const reason =
+      [...standingSheets].map(sheet => (rowsOf(sheet) ? protectedSentence(sheet) : goneSentence(sheet))).find(Boolean) ??
+      changedSentence(changes, expected, standingSheets);
+    if (reason) throw new RefusedWriting(reason, 'Nothing was written.');
+  };
+  const protectedSentence = (sheet: string) =>
+    details.protectedSheets?.includes(sheet) &&
+    `Sheet "${sheet}" is protected: lift the protection (Review, Unprotect Sheet), then try again.`;
+  const changedSentence = (changes: readonly Change[], expected: Expected | undefined, sheets: ReadonlySet<string>) => {
+    const standingOn = new Map([...sheets].map(sheet => [sheet, contentOf({ sheet, address: 'A1:XFD1048576' })]));
+    const other = expected && firstUnexpected(changes, expected, standingOn);
+    return other && changedMeanwhile(other);
+  };
+
   const workbook: Workbook = {
     host: 'try-out',
     sheets: async () => [...new Set([...Object.keys(standing), ...Object.keys(changed)])],
@@ -136,9 +186,11 @@ export function fakeWorkbook(
     layout: async sheet => layoutOf(sheet),
     spillParent: async cell => spillParent(cell),
     names: async () => [],
-    write: async changes => {
+    write: async (changes, expected) => {
+      refuse(changes, expected);
       written.push(changes);
       changes.forEach(apply);
+      for (const change of changes) if (change.kind === 'formulas') spill(change.at);
     },
     recall: async key => remembered.get(key),
     remember: async (key, text) => {
@@ -151,5 +203,7 @@ export function fakeWorkbook(
     },
     reenterUnknownNames: async () => 2,
   };
-  return { workbook, written, listeners, remembered };
+  /** Puts a cell into the workbook, as somebody else would who works in it. */
+  const edit = (sheet: string, address: string, cell: FakeCell) => put({ sheet, address }, [[cell]]);
+  return { workbook, written, listeners, remembered, edit };
 }

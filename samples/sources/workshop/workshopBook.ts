@@ -5,7 +5,7 @@ import { putHandle } from '../catalogue/lookedUpJobs';
 import { addRack } from '../rack/rackSheet';
 import { fillJobs, JOBS } from './jobsSheet';
 import { fillPieces, PIECES } from './piecesSheet';
-import { fillQuote, QUOTE } from './quoteSheet';
+import { fillQuote, QUOTE, QUOTE_COSTS } from './quoteSheet';
 
 /**
  * samples/workshop.xlsx, the workbook to begin with: the week's jobs, the rack, the pieces of six weeks in which something went wrong, a
@@ -17,12 +17,13 @@ export async function workshopBook(): Promise<Uint8Array> {
   addRack(book);
   const pieces = book.addWorksheet(PIECES);
   const quote = book.addWorksheet(QUOTE);
+  const costs = book.addWorksheet(QUOTE_COSTS);
   addCatalogueFront(book);
   addCatalogueTables(book);
   await putHandle(book);
   await fillJobs(jobs);
   await fillPieces(pieces);
-  await fillQuote(quote);
+  await fillQuote(quote, costs);
   addNotes(book, 'A week’s jobs, the rack, the pieces of six weeks, a quote and the catalogue.');
   return bookBytes(book);
 }

@@ -25,12 +25,7 @@ export function gradeViscosity(grade: number, celsius: number, unit: '°C' | '°
     throw new TradeError('choice', 'grade', `is ${grade}`, `enter an ISO viscosity grade: ${grades.join(', ')}`);
   }
   if (found.at100 === undefined) {
-    throw new TradeError(
-      'impossible',
-      'grade',
-      `is ${grade}`,
-      'so thin an oil has no viscosity index; grades from 7 up are served',
-    );
+    throw new TradeError('impossible', 'grade', `is ${grade}`, 'oil this thin has no viscosity index; use grades from 7 up');
   }
   if (!(celsius >= COLDEST && celsius <= HOTTEST)) {
     const advice = `it must lie between ${told(COLDEST, unit)} and ${told(HOTTEST, unit)}; check the unit`;

@@ -19,18 +19,18 @@ export class UnreadableTable extends Error {
 export function requireFileSize(name: string, bytes: number): void {
   if (bytes <= LARGEST_FILE) return;
   throw new UnreadableTable(
-    `${name} has ${Math.ceil(bytes / 2 ** 20)} MB, more than ${LARGEST_FILE / 2 ** 20}: leave out what is no parts data`,
+    `${name} has ${Math.ceil(bytes / 2 ** 20)} MB, more than ${LARGEST_FILE / 2 ** 20}: leave out what is not parts data`,
   );
 }
 
 /** Refuses a table with more rows or columns than a parts table has. */
 export function requireTableSize(name: string, rows: number, columns: number): void {
   if (rows > MOST_ROWS)
-    throw new UnreadableTable(`${name} has more than ${MOST_ROWS} rows: split it or leave out what is no parts data`);
+    throw new UnreadableTable(`${name} has more than ${MOST_ROWS} rows: split it or leave out what is not parts data`);
   if (columns > MOST_COLUMNS)
     throw new UnreadableTable(`${name} has ${columns} columns, more than ${MOST_COLUMNS}: is this the right file?`);
   if (rows * columns > MOST_CELLS)
     throw new UnreadableTable(
-      `${name} has ${rows} rows of ${columns} columns, more than ${MOST_CELLS} cells: leave out columns that are no parts data`,
+      `${name} has ${rows} rows of ${columns} columns, more than ${MOST_CELLS} cells: leave out columns that are not parts data`,
     );
 }

@@ -45,12 +45,12 @@ const isBlank = (row: readonly string[]) => row.every(cell => cell.trim() === ''
 
 const openQuote = (name: string, row: number) =>
   new UnreadableTable(
-    `${name}: a quotation mark opens in row ${row} and is not closed, so that all behind it is one cell. Put that right, then load it again`,
+    `${name}: a quotation mark in row ${row} is never closed, so everything after it is one cell. Correct it, then load the file again`,
   );
 
 const endlessRow = (name: string, row: number) =>
   new UnreadableTable(
-    `${name}: row ${row} has more than a million characters. Is a quotation mark opened there and not closed? Put that right, then load it again`,
+    `${name}: row ${row} has more than a million characters. Is a quotation mark there never closed? Correct it, then load the file again`,
   );
 
 /** The rows of a text as they stand, blank ones among them, so that row numbers are those of the file. */

@@ -68,7 +68,7 @@ export async function readWorkbookFile(
   try {
     await workbook.xlsx.load(archive.slice().buffer as ArrayBuffer);
   } catch {
-    throw new UnreadableTable(`${name} is no .xlsx file, or it is damaged`);
+    throw new UnreadableTable(`${name} is not an .xlsx file, or it is damaged`);
   }
   if (workbook.worksheets.length === 0) throw new UnreadableTable(`${name} holds no sheet: is it an .xlsx file?`);
   const sheets = new Map<string, FileSheet>();

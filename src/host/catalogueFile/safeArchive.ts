@@ -23,7 +23,7 @@ export function safeArchive(name: string, bytes: Uint8Array): SafeArchive {
       filter: ({ originalSize }) => {
         size += originalSize;
         if (size > LARGEST_UNPACKED) {
-          throw new UnreadableTable(`${name} unpacks to more than ${LARGEST_UNPACKED / 2 ** 20} MB: it is not opened`);
+          throw new UnreadableTable(`${name} unpacks to more than ${LARGEST_UNPACKED / 2 ** 20} MB, so it was not opened`);
         }
         return true;
       },
@@ -34,6 +34,6 @@ export function safeArchive(name: string, bytes: Uint8Array): SafeArchive {
     return { bytes: zipSync(bounded, { level: 0 }), leftOut: [...leftOut] };
   } catch (error) {
     if (error instanceof UnreadableTable) throw error;
-    throw new UnreadableTable(`${name} is no .xlsx file, or it is damaged`);
+    throw new UnreadableTable(`${name} is not an .xlsx file, or it is damaged`);
   }
 }

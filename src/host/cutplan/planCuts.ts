@@ -15,7 +15,7 @@ const FILE = 'cutplan-worker.js';
 /** How often a cancel is looked for, how long a worker may take to come alive, and to answer a cancel (milliseconds). */
 const LOOK = 50;
 const ALIVE = 5_000;
-const ANSWER = 500;
+const ANSWER = 200;
 
 /** Where this script stands, so that the worker is found beside it; undefined where the host does not say. */
 const home = scriptAddress();
@@ -62,12 +62,14 @@ export async function planCuts(
 function planAside(worker: PlanWorker, problem: CutPlanProblem, watch: CutPlanWatch): Promise<CutPlan | undefined> {
   return new Promise<CutPlan | undefined>((resolve, reject) => {
     let isAlive = false;
-    let sinceCancel = -1;
+    let cancelled = Infinity;
     const look = setInterval(() => {
       if (!watch.signal?.aborted) return;
-      sinceCancel++;
-      if (!isAlive || sinceCancel * LOOK >= ANSWER) end(() => resolve(undefined));
-      else if (sinceCancel === 0) worker.postMessage({ cancel: true });
+      if (!isAlive || Date.now() - cancelled >= ANSWER) end(() => resolve(undefined));
+      else if (cancelled === Infinity) {
+        cancelled = Date.now();
+        worker.postMessage({ cancel: true });
+      }
     }, LOOK);
     const waiting = setTimeout(() => isAlive || end(() => resolve(undefined)), ALIVE);
     const end = (settle: () => void) => {

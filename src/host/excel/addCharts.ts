@@ -46,5 +46,5 @@ export async function addCharts(context: Excel.RequestContext, charts: readonly 
       refused.push(`"${chart.title}" (${reason instanceof Error ? reason.message : String(reason)})`);
     }
   }
-  return refused.length > 0 ? `Excel did not make the chart ${refused.join(', ')}.` : undefined;
+  return refused.length > 0 ? `Excel could not make the chart ${refused.join(', ')}.` : undefined;
 }

@@ -16,7 +16,7 @@ const EDGE = 1;
 export async function addPictures(context: Excel.RequestContext, pictures: readonly Picture[]): Promise<string | undefined> {
   if (pictures.length === 0) return undefined;
   if (!Office.context.requirements.isSetSupported('ExcelApi', '1.10')) {
-    return 'This Excel takes no pictures from add-ins, so they are missing: a newer one does.';
+    return 'This version of Excel cannot take pictures from add-ins, so they are missing. A newer one can.';
   }
   const blocks = pictures.map(({ at }) => context.workbook.worksheets.getItem(at.sheet).getRange(at.address));
   for (const block of blocks) block.load('left,top,width,height');

@@ -1,3 +1,4 @@
+import { inTurn } from '../../workbook/inTurn';
 import type { Workbook } from '../../workbook/workbook';
 import { listenToSelection } from './listenToSelection';
 import { namesOf, sheetsOf, spillParentOf, tablesOf } from './lookUp';
@@ -21,7 +22,7 @@ export function excelWorkbook(): Workbook {
     layout: sheetLayout,
     spillParent: cell => run(context => spillParentOf(context, cell)),
     names: () => run(namesOf),
-    write: writeChanges,
+    write: inTurn(writeChanges),
     recall: key => run(context => recallSetting(context, key)),
     remember: (key, text) => run(context => rememberSetting(context, key, text)),
     select: ({ sheet, address }) =>

@@ -47,13 +47,27 @@ export async function tablesOf(context: Excel.RequestContext, sheet: string): Pr
   });
 }
 
-/** The cell whose formula spills into this one. Builds without dynamic arrays have none. */
-export async function spillParentOf(context: Excel.RequestContext, cell: RangeAddress): Promise<RangeAddress | undefined> {
-  if (!Office.context.requirements.isSetSupported('ExcelApi', '1.12')) return undefined;
-  const parent = context.workbook.worksheets.getItem(cell.sheet).getRange(cell.address).getSpillParentOrNullObject();
-  parent.load('address');
+/**
+ * For each cell of a sheet the cell whose formula spills into it, all in one round; undefined where it is filled from nowhere else. Builds
+ * without dynamic arrays have none.
+ */
+export async function spillParentsOf(
+  context: Excel.RequestContext,
+  sheet: string,
+  addresses: readonly string[],
+): Promise<readonly (RangeAddress | undefined)[]> {
+  if (!Office.context.requirements.isSetSupported('ExcelApi', '1.12')) return addresses.map(() => undefined);
+  const worksheet = context.workbook.worksheets.getItem(sheet);
+  const parents = addresses.map(address => worksheet.getRange(address).getSpillParentOrNullObject());
+  for (const parent of parents) parent.load('address');
   await context.sync();
-  if (parent.isNullObject) return undefined;
-  const found = rangeOf(parent.address);
-  return found.address === cell.address ? undefined : found;
+  return parents.map((parent, index) => {
+    const found = parent.isNullObject ? undefined : rangeOf(parent.address);
+    return found?.address === addresses[index] ? undefined : found;
+  });
+}
+
+/** The cell whose formula spills into this one. */
+export async function spillParentOf(context: Excel.RequestContext, cell: RangeAddress): Promise<RangeAddress | undefined> {
+  return (await spillParentsOf(context, cell.sheet, [cell.address]))[0];
 }

@@ -19,7 +19,7 @@ export class ExcelRefusal extends Error {
     readonly code: string,
     detail: string,
   ) {
-    super(ADVICE[code] ?? `Excel did not do it: ${detail}`);
+    super(ADVICE[code] ?? `Excel reported an error: ${detail}`);
     this.name = 'ExcelRefusal';
   }
 }

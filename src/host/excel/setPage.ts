@@ -8,6 +8,7 @@ export function setPage(worksheet: Excel.Worksheet, page: PageSetup): void {
   }
   if (page.printArea) pageLayout.setPrintArea(page.printArea);
   if (page.titleRows) pageLayout.setPrintTitleRows(page.titleRows.replace(/(\d+)/g, '$$$1'));
+  if (page.titleColumns) pageLayout.setPrintTitleColumns(page.titleColumns.replace(/([A-Z]+)/g, '$$$1'));
   if (page.fitWidth) pageLayout.zoom = { horizontalFitToPages: 1 };
   if (page.scale !== undefined) pageLayout.zoom = { scale: page.scale };
   if (page.margin !== undefined) {

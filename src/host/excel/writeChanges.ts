@@ -1,57 +1,16 @@
 import { addressOf, blockOf, sheetInFormula } from '../../workbook/a1';
+import { changedMeanwhile, firstUnexpected } from '../../workbook/expectedCells';
 import { bytesOf, MOST_BYTES, type Cells } from '../../workbook/requestSize';
 import { reasonOfRefusal, RefusedWriting } from '../../workbook/refusedWriting';
-import type { CellStyle, Change, RangeAddress } from '../../workbook/workbook';
+import type { CellStyle, Change, Expected, RangeAddress } from '../../workbook/workbook';
 import { addCharts } from './addCharts';
 import { addPictures } from './addPictures';
-import { ExcelRefusal, run } from './run';
+import { checkChanges, type SheetIds } from './checkChanges';
+import { literal } from './literal';
+import { run } from './run';
 import { setPage } from './setPage';
-import { takeBackAdded } from './takeBackAdded';
-
-/** Text stays text: Excel would read `=1+1` as a formula and `3/8` as a date. Plain words need no mark. */
-function literal(value: string | number | boolean): string | number | boolean {
-  if (typeof value !== 'string' || value === '') return value;
-  const words = /^\p{L}[\p{L} ,.;:()°-]*$/u.test(value) && !/^(?:true|false)$/i.test(value);
-  return words ? value : `'${value}`;
-}
-
-function shapeMistake(change: Change): string | undefined {
-  if (change.kind !== 'values' && change.kind !== 'formulas') return undefined;
-  const cells: Cells = change.kind === 'values' ? change.values : change.formulas;
-  const block = blockOf(change.at.address);
-  const fits = block && cells.length === block.rows && cells.every(row => row.length === block.columns);
-  return fits ? undefined : `${change.at.sheet}!${change.at.address} does not have the shape of what goes into it`;
-}
-
-/** Refuses before anything is written: wrong shapes, sheets missing or there already, protected sheets and workbooks. */
-async function check(context: Excel.RequestContext, changes: readonly Change[]): Promise<void> {
-  const mistake = changes.map(shapeMistake).find(Boolean);
-  if (mistake) throw new Error(mistake);
-  const added = changes.flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
-  const touched = changes.flatMap(change =>
-    'at' in change ? [change.at.sheet] : 'refersTo' in change ? [change.refersTo.sheet] : [change.sheet],
-  );
-  const names = [...new Set([...added, ...touched])];
-  const sheets = names.map(name => context.workbook.worksheets.getItemOrNullObject(name));
-  for (const sheet of sheets) sheet.load('name,protection/protected');
-  const { protection } = context.workbook;
-  protection.load('protected');
-  await context.sync();
-  if (protection.protected && changes.some(({ kind }) => kind === 'addSheet' || kind === 'removeSheet')) {
-    throw new Error(
-      'The workbook is protected, so that sheets cannot be added: lift it (Review, Protect Workbook), then try again.',
-    );
-  }
-  names.forEach((name, index) => {
-    const sheet = sheets[index]!;
-    const isNew = added.includes(name);
-    if (isNew && !sheet.isNullObject) throw new Error(`There is already a sheet "${name}".`);
-    if (!isNew && sheet.isNullObject) throw new ExcelRefusal('ItemNotFound', name);
-    if (!sheet.isNullObject && sheet.protection.protected) {
-      throw new Error(`Sheet "${name}" is protected: lift the protection (Review, Unprotect Sheet), then try again.`);
-    }
-  });
-}
+import { standingCells } from './standingCells';
+import { takeBack, type Before } from './takeBack';
 
 const ALL_EDGES = ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight', 'InsideHorizontal', 'InsideVertical'] as const;
 
@@ -74,14 +33,28 @@ function applyStyle(worksheet: Excel.Worksheet, address: string, style: CellStyl
   for (const edge of edgesOf(style.border, address)) format.borders.getItem(edge).style = 'Continuous';
 }
 
-/** What waits to be sent: synced before it grows beyond what one request takes. */
+/** What an operation weighs besides its cells: a generous guess at the paths of its objects. */
+const OPERATION_BYTES = 600;
+
+/**
+ * What waits to be sent: synced before it grows beyond what one request takes (Excel on the web: 5 MB, learn.microsoft.com,
+ * office/dev/add-ins/excel/performance, "Payload size limit best practices").
+ */
 class Request {
   private bytes = 0;
 
-  constructor(readonly context: Excel.RequestContext) {}
+  constructor(
+    readonly context: Excel.RequestContext,
+    private readonly ids: SheetIds,
+  ) {}
 
-  async add(cells: Cells): Promise<void> {
-    const more = bytesOf(cells);
+  /** A sheet that stood before by its id, which stays when somebody renames it; a new one by its name. */
+  sheet(name: string): Excel.Worksheet {
+    return this.context.workbook.worksheets.getItem(this.ids.get(name) ?? name);
+  }
+
+  async add(cells: Cells = []): Promise<void> {
+    const more = OPERATION_BYTES + bytesOf(cells);
     if (this.bytes > 0 && this.bytes + more > MOST_BYTES) {
       await this.context.sync();
       this.bytes = 0;
@@ -92,7 +65,7 @@ class Request {
 
 /** Writes cells; where they are more than a request takes, in pieces of whole rows. */
 async function writeCells(request: Request, at: RangeAddress, cells: Cells, kind: 'values' | 'formulas') {
-  const worksheet = request.context.workbook.worksheets.getItem(at.sheet);
+  const worksheet = request.sheet(at.sheet);
   const block = blockOf(at.address)!;
   const rows = Math.ceil(cells.length / Math.max(1, Math.ceil(bytesOf(cells) / MOST_BYTES)));
   for (let first = 0; first < cells.length; first += rows) {
@@ -104,88 +77,99 @@ async function writeCells(request: Request, at: RangeAddress, cells: Cells, kind
   }
 }
 
-/** Names of the changes that the workbook has already: they are moved, not added twice. */
-async function standingNames(context: Excel.RequestContext, changes: readonly Change[]): Promise<ReadonlySet<string>> {
+/** What the names refer to that the workbook has already: they are moved, not added twice. */
+async function standingNames(context: Excel.RequestContext, changes: readonly Change[]): Promise<ReadonlyMap<string, string>> {
   const wanted = changes.flatMap(change => (change.kind === 'name' ? [change.name] : []));
-  if (wanted.length === 0) return new Set();
+  if (wanted.length === 0) return new Map();
   const items = wanted.map(name => context.workbook.names.getItemOrNullObject(name));
-  for (const item of items) item.load('name');
+  for (const item of items) item.load('formula');
   await context.sync();
-  return new Set(wanted.filter((_, index) => !items[index]!.isNullObject));
+  return new Map(
+    wanted.flatMap((name, index) => (items[index]!.isNullObject ? [] : [[name, String(items[index]!.formula)] as const])),
+  );
 }
 
 /** In its turn among the changes, because the sheet it refers to may have been added by one before it. */
-function setName({ workbook }: Excel.RequestContext, name: string, { sheet, address }: RangeAddress, stands: boolean): void {
+function setName(request: Request, name: string, { sheet, address }: RangeAddress, stands: boolean): void {
+  const { names } = request.context.workbook;
   if (!stands) {
-    workbook.names.add(name, workbook.worksheets.getItem(sheet).getRange(address));
+    names.add(name, request.sheet(sheet).getRange(address));
     return;
   }
   const fixed = addressOf(blockOf(address)!).replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
-  workbook.names.getItem(name).formula = `=${sheetInFormula(sheet)}!${fixed}`;
+  names.getItem(name).formula = `=${sheetInFormula(sheet)}!${fixed}`;
 }
 
-async function apply(request: Request, change: Change, standing: ReadonlySet<string>): Promise<void> {
-  const { context } = request;
-  const { worksheets } = context.workbook;
+async function apply(request: Request, change: Change, names: Before['names']): Promise<void> {
+  if (change.kind === 'values') return writeCells(request, change.at, change.values, 'values');
+  if (change.kind === 'formulas') return writeCells(request, change.at, change.formulas, 'formulas');
+  await request.add();
   switch (change.kind) {
     case 'addSheet':
-      worksheets.add(change.sheet);
+      request.context.workbook.worksheets.add(change.sheet);
       return;
-    case 'removeSheet':
-      worksheets.getItem(change.sheet).delete();
-      return;
-    case 'values':
-      return writeCells(request, change.at, change.values, 'values');
-    case 'formulas':
-      return writeCells(request, change.at, change.formulas, 'formulas');
     case 'format':
       // A single value is set on every cell of the range; the declared type knows tables only.
-      worksheets.getItem(change.at.sheet).getRange(change.at.address).numberFormat = change.numberFormat as unknown as string[][];
+      request.sheet(change.at.sheet).getRange(change.at.address).numberFormat = change.numberFormat as unknown as string[][];
       return;
     case 'style':
-      return applyStyle(worksheets.getItem(change.at.sheet), change.at.address, change.style);
+      return applyStyle(request.sheet(change.at.sheet), change.at.address, change.style);
+    case 'page':
+      return setPage(request.sheet(change.sheet), change.page);
+    case 'name':
+      return setName(request, change.name, change.refersTo, names.has(change.name));
+    case 'removeSheet':
     case 'chart':
     case 'picture':
-      // These come last: see writeChanges.
+      // These come last: see send.
       return;
-    case 'page':
-      return setPage(worksheets.getItem(change.sheet), change.page);
-    case 'name':
-      return setName(context, change.name, change.refersTo, standing.has(change.name));
   }
 }
 
-/** What a refusal means for the workbook: nothing where it came before the writing began. */
-async function refused(error: unknown, changes: readonly Change[], standing: ReadonlySet<string> | undefined): Promise<unknown> {
-  if (!(error instanceof Error)) return error;
-  const reason = reasonOfRefusal(error);
-  if (!standing) return new RefusedWriting(reason, 'Nothing was written.');
-  const names = changes.flatMap(change => (change.kind === 'name' && !standing.has(change.name) ? [change.name] : []));
-  return new RefusedWriting(reason, await takeBackAdded(changes, new Set(names)));
+/** What has to be known before anything is written; refuses where a cell changed since the changes were planned. */
+async function lookBefore(changes: readonly Change[], expected: Expected | undefined): Promise<Before> {
+  const { ids, names } = await run(async context => ({
+    ids: await checkChanges(context, changes),
+    names: await standingNames(context, changes),
+  }));
+  const cells = await standingCells(changes, ids);
+  const changed = expected && firstUnexpected(changes, expected, cells);
+  if (changed) throw new Error(changedMeanwhile(changed));
+  return { ids, cells, names };
+}
+
+/** Sends the changes; sheets go last, for they cannot be put back. Gives why charts or pictures are missing. */
+function send(changes: readonly Change[], { ids, names }: Before): Promise<string> {
+  return run(async context => {
+    const request = new Request(context, ids);
+    for (const change of changes) await apply(request, change, names);
+    await context.sync();
+    const removed = changes.flatMap(change => (change.kind === 'removeSheet' ? [change.sheet] : []));
+    for (const sheet of removed) request.sheet(sheet).delete();
+    if (removed.length > 0) await context.sync();
+    const pictures = changes.filter(change => change.kind === 'picture');
+    const charts = changes.filter(change => change.kind === 'chart');
+    return [await addPictures(context, pictures), await addCharts(context, charts)].filter(Boolean).join(' ');
+  });
 }
 
 /**
- * Writes all changes: checked first, then in one sync (more where they exceed what one request takes): each sync is an undo step.
- * Charts and pictures come after the cells that they are made of and lie over.
+ * Writes all changes: looked at first, then in one sync (more where they exceed what one request takes): each sync is an undo step.
+ * Charts and pictures come after the cells that they are made of and lie over. Where Excel refuses in the midst, cells get back what they held.
+ * @param expected what stood in the cells when the changes were planned: nothing is written where one holds something else now. Source:
+ *   learn.microsoft.com, office/dev/add-ins/excel/co-authoring-in-excel-add-ins: what was read grows stale when coauthors write
  * @throws RefusedWriting with what stands in the workbook then: all cells where only charts were refused
  */
-export async function writeChanges(changes: readonly Change[]): Promise<void> {
+export async function writeChanges(changes: readonly Change[], expected?: Expected): Promise<void> {
   if (changes.length === 0) return;
-  let standing: ReadonlySet<string> | undefined;
-  let missing: string | undefined;
+  let before: Before | undefined;
+  let missing: string;
   try {
-    await run(async context => {
-      await check(context, changes);
-      standing = await standingNames(context, changes);
-      const request = new Request(context);
-      for (const change of changes) await apply(request, change, standing);
-      await context.sync();
-      const pictures = changes.filter(change => change.kind === 'picture');
-      const charts = changes.filter(change => change.kind === 'chart');
-      missing = [await addPictures(context, pictures), await addCharts(context, charts)].filter(Boolean).join(' ');
-    });
+    before = await lookBefore(changes, expected);
+    missing = await send(changes, before);
   } catch (error) {
-    throw await refused(error, changes, standing);
+    if (!(error instanceof Error)) throw error;
+    throw new RefusedWriting(reasonOfRefusal(error), before ? await takeBack(changes, before) : 'Nothing was written.');
   }
   if (missing) throw new RefusedWriting(missing, 'All cells are written.');
 }

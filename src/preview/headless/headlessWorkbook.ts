@@ -8,6 +8,7 @@ import '@univerjs/engine-formula/facade';
 import '@univerjs/sheets-formula/facade';
 import { calculateAll } from '../host/calculateAll';
 import type { HostFunctions } from '../host/hostFunctions';
+import { secondPass } from '../host/secondPass';
 
 /** A workbook that calculates without a page. */
 export interface HeadlessWorkbook {
@@ -26,6 +27,7 @@ export function headlessWorkbook(data: IWorkbookData, functions: HostFunctions):
   univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
   const api = FUniver.newAPI(univer);
   api.createWorkbook(data);
+  secondPass(univer);
   return {
     api,
     univer,

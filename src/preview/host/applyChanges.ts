@@ -93,6 +93,26 @@ function check(changes: readonly Change[], workbook: FWorkbook): void {
   }
 }
 
+type CellChange = Extract<Change, { kind: 'values' | 'formulas' }>;
+type OtherChange = Exclude<Change, CellChange>;
+
+const isCellChange = (change: Change): change is CellChange => change.kind === 'values' || change.kind === 'formulas';
+
+const cellsOf = (change: CellChange): Table<ICellData> =>
+  change.kind === 'values' ? change.values.map(row => row.map(valueCell)) : change.formulas.map(row => row.map(formulaCell));
+
+/** Changes in their order, those of cells that follow one another on one sheet together. */
+function together(changes: readonly Change[]): readonly (readonly Change[])[] {
+  const groups: Change[][] = [];
+  for (const change of changes) {
+    const last = groups.at(-1)?.at(-1);
+    const goesOn = last && isCellChange(last) && isCellChange(change) && last.at.sheet === change.at.sheet;
+    if (goesOn) groups.at(-1)!.push(change);
+    else groups.push([change]);
+  }
+  return groups;
+}
+
 class ChangeWriter {
   constructor(
     private readonly workbook: FWorkbook,
@@ -103,12 +123,22 @@ class ChangeWriter {
     return { sheet: this.workbook.getSheetByName(sheet)!, block: blockOf(address)! };
   }
 
-  private setCells(at: RangeAddress, cellAt: (row: number, column: number) => ICellData): void {
-    const { sheet, block } = this.sheetAt(at);
-    makeRoom(sheet, block);
-    const [rows, columns] = sizeOf(block);
-    const cells = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_, column) => cellAt(row, column)));
-    sheet.getRange(block.startRow, block.startColumn, rows, columns).setValues(cells);
+  /** Cells of one sheet, in one go: each go makes the engine look through every formula of the workbook. */
+  private setCells(changes: readonly CellChange[]): void {
+    const matrix: Record<number, Record<number, ICellData>> = {};
+    const { sheet } = this.sheetAt(changes[0]!.at);
+    for (const change of changes) {
+      const { block } = this.sheetAt(change.at);
+      makeRoom(sheet, block);
+      cellsOf(change).forEach((cells, row) => {
+        Object.assign(
+          (matrix[block.startRow + row] ??= {}),
+          Object.fromEntries(cells.map((cell, column) => [block.startColumn + column, cell])),
+        );
+      });
+    }
+    const { block } = this.sheetAt(changes[0]!.at);
+    sheet.getRange(block.startRow, block.startColumn).setValues(matrix);
   }
 
   private setName(name: string, { sheet, address }: RangeAddress): void {
@@ -150,7 +180,14 @@ class ChangeWriter {
     }
   }
 
-  write(change: Change): void {
+  /** Changes of one kind of thing, as `together` has them. */
+  write(changes: readonly Change[]): void {
+    const cells = changes.filter(isCellChange);
+    if (cells.length > 0) this.setCells(cells);
+    else for (const change of changes) this.writeOne(change as OtherChange);
+  }
+
+  private writeOne(change: OtherChange): void {
     switch (change.kind) {
       case 'addSheet': {
         const active = this.workbook.getActiveSheet();
@@ -161,10 +198,6 @@ class ChangeWriter {
       case 'removeSheet':
         this.workbook.deleteSheet(this.workbook.getSheetByName(change.sheet)!);
         break;
-      case 'values':
-        return this.setCells(change.at, (row, column) => valueCell(change.values[row]![column]!));
-      case 'formulas':
-        return this.setCells(change.at, (row, column) => formulaCell(change.formulas[row]![column]!));
       case 'format':
         return this.setPageStyle(this.sheetAt(change.at), { n: { pattern: change.numberFormat } });
       case 'style':
@@ -192,6 +225,6 @@ export function applyChanges(univer: Univer, workbook: FWorkbook, changes: reado
   check(changes, workbook);
   const injector = univer.__getInjector();
   const writer = new ChangeWriter(workbook, injector.get(ICommandService));
-  const things = changes.map(change => () => writer.write(change));
+  const things = together(changes).map(group => () => writer.write(group));
   oneUndoStep(injector.get(IUndoRedoService), injector.get(ICommandService), workbook.getId(), things);
 }

@@ -15,6 +15,8 @@ function isFilled(cell: Nullable<ICellData>): boolean {
 /** Reads cells of one sheet as people see them, those included that a formula elsewhere fills. */
 export class CellSource {
   private readonly model: FormulaDataModel;
+  /** Formats of cells that have none of their own, by column; for rows that have none either. */
+  private readonly formatOfColumn = new Map<number, string>();
 
   constructor(
     univer: Univer,
@@ -48,8 +50,17 @@ export class CellSource {
   format(row: number, column: number): string {
     // The cell as it is kept: asking for the one that is drawn goes through everything that dresses it, ten times as slow.
     const cell = this.sheet.getCellRaw(row, column);
+    return this.formatOf(cell, row, column);
+  }
+
+  private formatOf(cell: Nullable<ICellData>, row: number, column: number): string {
     const own = this.workbook.getStyles().getStyleByCell(cell)?.n?.pattern;
-    return own ?? this.sheet.getComposedCellStyleByCellData(row, column, cell)?.n?.pattern ?? 'General';
+    if (own !== undefined) return own;
+    const composed = () => this.sheet.getComposedCellStyleByCellData(row, column, cell)?.n?.pattern ?? 'General';
+    if (this.sheet.getRowStyle(row, true)) return composed();
+    let format = this.formatOfColumn.get(column);
+    if (format === undefined) this.formatOfColumn.set(column, (format = composed()));
+    return format;
   }
 
   /** Address of the cell whose formula fills this one; undefined where it is not filled from elsewhere. */
@@ -81,22 +92,26 @@ export class CellSource {
     return endRow < 0 ? undefined : { startRow, startColumn, endRow, endColumn };
   }
 
-  /** Everything that stands in a block. */
+  /** Everything that stands in a block: long sheets are read often, so each cell is looked up once. */
   content(block: CellBlock) {
-    const table = <T>(read: (row: number, column: number) => T): T[][] =>
-      Array.from({ length: block.endRow - block.startRow + 1 }, (_, row) =>
-        Array.from({ length: block.endColumn - block.startColumn + 1 }, (_, column) =>
-          read(block.startRow + row, block.startColumn + column),
-        ),
-      );
-    return {
-      sheet: this.sheet.getName(),
-      address: blockAddress(block),
-      row: block.startRow,
-      column: block.startColumn,
-      values: table((row, column) => this.value(row, column)),
-      formulas: table((row, column) => this.formula(row, column)),
-      formats: table((row, column) => this.format(row, column)),
-    };
+    const { filled } = this;
+    const values: CellValue[][] = [];
+    const formulas: string[][] = [];
+    const formats: string[][] = [];
+    for (let row = block.startRow; row <= block.endRow; row += 1) {
+      const [rowValues, rowFormulas, rowFormats]: [CellValue[], string[], string[]] = [[], [], []];
+      const spilled = filled[row];
+      for (let column = block.startColumn; column <= block.endColumn; column += 1) {
+        const cell = this.sheet.getCellRaw(row, column);
+        rowValues.push(readCell(spilled?.[column] ?? cell));
+        rowFormulas.push(cell?.f || cell?.si ? this.formula(row, column) : '');
+        rowFormats.push(this.formatOf(cell, row, column));
+      }
+      values.push(rowValues);
+      formulas.push(rowFormulas);
+      formats.push(rowFormats);
+    }
+    const { startRow: row, startColumn: column } = block;
+    return { sheet: this.sheet.getName(), address: blockAddress(block), row, column, values, formulas, formats };
   }
 }

@@ -12,7 +12,12 @@ export function UnsavedDialog({ title, onAnswer }: UnsavedDialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const isAsked = onAnswer !== undefined;
   useEffect(() => {
-    if (isAsked) dialog.current!.showModal();
+    if (!isAsked) return undefined;
+    const asker = document.activeElement;
+    dialog.current!.showModal();
+    return () => {
+      if (asker instanceof HTMLElement) asker.focus();
+    };
   }, [isAsked]);
   if (!onAnswer) return null;
   return (
@@ -26,7 +31,7 @@ export function UnsavedDialog({ title, onAnswer }: UnsavedDialogProps) {
       }}
     >
       <h2 id="unsaved-title">Unsaved changes</h2>
-      <p>{title} has changes that are in no file yet.</p>
+      <p>{title} has unsaved changes.</p>
       <div className="choices">
         <button type="button" onClick={() => onAnswer('save')}>
           Save as .xlsx, then go on

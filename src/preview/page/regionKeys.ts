@@ -9,6 +9,9 @@ const REGIONS: readonly (readonly [region: string, takers: readonly string[]])[]
   ['.dock', ['[role=tab][aria-selected=true]', 'button:enabled']],
 ];
 
+/** Fluent UI marks with it what shows that it has the focus. */
+const FOCUS_SHOWN = 'data-fui-focus-visible';
+
 function taker(region: Element, takers: readonly string[]): HTMLElement | undefined {
   for (const selector of takers) {
     const found = region.querySelector<HTMLElement>(selector);
@@ -16,6 +19,13 @@ function taker(region: Element, takers: readonly string[]): HTMLElement | undefi
     if (found && getComputedStyle(found).visibility !== 'hidden') return found;
   }
   return undefined;
+}
+
+/** The pane shows its frame after Tab only: it is told that this was the keyboard, too. */
+function lead(element: HTMLElement): void {
+  element.focus();
+  element.setAttribute(FOCUS_SHOWN, '');
+  element.addEventListener('blur', () => element.removeAttribute(FOCUS_SHOWN), { once: true });
 }
 
 /**
@@ -36,7 +46,7 @@ export function regionKeys(): () => void {
     event.stopImmediatePropagation();
     const here = regions.findIndex(({ region }) => region.contains(document.activeElement));
     const step = event.shiftKey ? regions.length - 1 : 1;
-    regions[(Math.max(here, 0) + step) % regions.length]!.element.focus();
+    lead(regions[(Math.max(here, 0) + step) % regions.length]!.element);
   };
   window.addEventListener('keydown', pressed, true);
   return () => window.removeEventListener('keydown', pressed, true);

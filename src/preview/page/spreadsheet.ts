@@ -24,6 +24,7 @@ import { onContent } from '../host/onContent';
 import type { FunctionsFile } from '../../workbook/functionMetadata';
 import { hostFunctions, type HostFunctions } from '../host/hostFunctions';
 import { savedWorkbook } from '../host/savedWorkbook';
+import { secondPass } from '../host/secondPass';
 import type { RangeAddress } from '../../workbook/workbook';
 import { UniverWorkbook } from '../univerWorkbook';
 import { cellAddress } from '../xlsx/address';
@@ -101,6 +102,7 @@ export function openSpreadsheet(
   const univer = startUniver(container, file, functions);
   const api = FUniver.newAPI(univer);
   api.createWorkbook({ ...opened.data, locale: LocaleType.EN_US } satisfies IWorkbookData);
+  secondPass(univer);
   allOurSuggestions(univer);
   const workbook = new UniverWorkbook(univer, api);
   const followSystem = () => api.toggleDarkMode(dark.matches);

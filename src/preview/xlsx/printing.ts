@@ -14,12 +14,13 @@ const fixedArea = (area: string) => area.replace(/([A-Z])(?=\d)/gi, '$1$$');
 
 /** How a file's sheet is printed; undefined where it says nothing about it. */
 export function readPrinting({ pageSetup }: Worksheet): PageSetup | undefined {
-  const { orientation, printArea, printTitlesRow, fitToPage, fitToWidth, scale } = pageSetup ?? {};
+  const { orientation, printArea, printTitlesRow, printTitlesColumn, fitToPage, fitToWidth, scale } = pageSetup ?? {};
   const area = areaOf(printArea);
   const page: PageSetup = {
     ...(orientation === 'landscape' && { orientation }),
     ...(area && { printArea: area }),
     ...(printTitlesRow && { titleRows: printTitlesRow }),
+    ...(printTitlesColumn && { titleColumns: printTitlesColumn }),
     ...(fitToPage && fitToWidth === 1 && { fitWidth: true }),
     ...(!fitToPage && scale && scale !== 100 && { scale }),
   };
@@ -42,6 +43,7 @@ export function writePrinting(sheet: Partial<IWorksheetData>, worksheet: Workshe
     ...(page.orientation && { orientation: page.orientation }),
     ...(page.printArea && { printArea: fixedArea(page.printArea) }),
     ...(page.titleRows && { printTitlesRow: page.titleRows }),
+    ...(page.titleColumns && { printTitlesColumn: page.titleColumns }),
     ...(page.margin !== undefined && { margins: marginsOf(page.margin) }),
     ...(page.fitWidth && { fitToPage: true, fitToWidth: 1, fitToHeight: 0 }),
     ...(page.scale !== undefined && { scale: page.scale }),

@@ -41,7 +41,7 @@ export function limitsText(chart: ControlChart, unit: LengthUnit): string {
 /** What to bear in mind with charts of so few points, or of readings round one crimp. */
 export function chartNotes({ charts, leftOut }: ControlCharts, ofReadings: boolean): string[] {
   const points = charts[0]!.points.length;
-  const left = leftOut === 1 ? '1 crimp makes no whole subgroup and is' : `${leftOut} crimps make no whole subgroup and are`;
+  const left = leftOut === 1 ? '1 crimp does not fill a subgroup and is' : `${leftOut} crimps do not fill a subgroup and are`;
   return [
     ...(points > MOST_DRAWN ? [`The newest ${MOST_DRAWN} of ${points} points are drawn; the limits come from all.`] : []),
     ...(points < FIRM ? [`Limits from ${points} points are a first guess: ${FIRM} or more make them firm.`] : []),

@@ -166,7 +166,7 @@ export function countedCrimps(crimps: readonly JudgedCrimp[], rules: CountingRul
               : 'The crimps have no dates: changes with time are not looked for. Add a column Date.',
           ]),
       ...(!dies.has && isPart(dies.are)
-        ? [`${dies.are} of ${whole.length} crimps name no die: dies are not told apart. Fill in the column Die.`]
+        ? [`${dies.are} of ${whole.length} crimps name no die: dies are not compared. Fill in the column Die.`]
         : []),
     ],
   };

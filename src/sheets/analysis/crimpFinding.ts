@@ -37,9 +37,7 @@ export function rejectedFinding(machine: MachineReadings): Finding | undefined {
     title: 'Rejected crimps',
     sentence: `${rejected.length} of the ${crimpsText(machine.current.length)}${fromText(machine)} ${rejected.length === 1 ? 'is' : 'are'} rejected (${verdictsText(rejected)})${isFound ? '.' : ', and nothing that is off on average explains it.'}`,
     actions: [
-      ...(oval > 0
-        ? ['OVAL: look at the dies and at how hose and ferrule sit in them; a dial does not make a crimp round.']
-        : []),
+      ...(oval > 0 ? ['OVAL: check the dies and how hose and ferrule sit in them. The dial cannot make a crimp round.'] : []),
       ...(rejected.length > oval && !isFound
         ? ['Look at what makes single crimps differ: caliper, hose and ferrule lots, insertion, dies that do not close evenly.']
         : []),
@@ -62,7 +60,7 @@ export function doubtfulFinding({ cause, counts }: MachineReadings, unit: Length
   });
   const aside = cause.setAside.map(({ crimp, offset }): DoubtfulCrimp => ({
     crimp,
-    sentence: `Row ${crimp.row}, ${crimp.combination}: ${deviationText(offset, unit)} ${unit} from what machine, die and its neighbours make of it; no cause explains it.`,
+    sentence: `Row ${crimp.row}, ${crimp.combination}: ${deviationText(offset, unit)} ${unit} from what machine, die and the crimps around it suggest; no cause explains it.`,
   }));
   const all = [...strays, ...aside];
   if (all.length === 0) return undefined;
@@ -72,7 +70,7 @@ export function doubtfulFinding({ cause, counts }: MachineReadings, unit: Length
     title: 'Single crimps that do not fit',
     sentence: `${crimpsText(all.length)} ${all.length === 1 ? 'is' : 'are'} set aside while causes are looked for; ${all.length === 1 ? 'it still counts' : 'they still count'} as made.`,
     actions: [
-      'Look at each piece and at what was written down. Correct the sheet where a number is wrong; leave out for good what never was a reading.',
+      'Look at each piece and at what was written down. Correct the sheet where a number is wrong; leave out for good what was never a reading.',
     ],
     next: ['Measure these pieces again if they are still there.'],
     facts: [],

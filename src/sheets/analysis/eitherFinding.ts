@@ -40,7 +40,7 @@ export function eitherFinding({ combination: { name }, die, offset }: Either, un
     kind: 'open',
     look: 'warning',
     title: `Setting or die: ${name}`,
-    sentence: `${name} crimps ${offText(offset, unit)} of its own, and only it was crimped with die ${die}: its setting or that die is off.`,
+    sentence: `${name} crimps ${offText(offset, unit)} on its own, and only it was crimped with die ${die}: its setting or that die is off.`,
     actions: [
       `No other die fits? Look at die ${die} and measure it. If it is sound, it is the setting: change the dial so that it crimps ${sizeText(offset, unit)} ${way}, crimp one trial piece and measure.`,
       'Lock the crimper out before you change dies.',

@@ -101,7 +101,7 @@ export function openFinding(
     kind: 'open',
     look: 'info',
     title: isAllOpen ? 'Cannot tell yet' : 'Open',
-    sentence: `These crimps cannot tell about ${about} yet: measure ${nextText(machine)}.`,
+    sentence: `These crimps leave ${about} open: measure ${nextText(machine)}.`,
     actions: [
       isAllOpen
         ? 'More than one explanation fits as well. Correct nothing until then.'

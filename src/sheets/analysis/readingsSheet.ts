@@ -73,7 +73,7 @@ function writeDies(report: Report, machine: MachineReadings): void {
     '',
     cause?.offset ?? '',
     cause?.since ? dayText(cause.since.crimp) : '',
-    cause?.finding ?? 'not told apart',
+    cause?.finding ?? 'not compared',
   ]);
   const headings = ['Strip', 'Die', 'Crimps', 'That count', '', `Of its own (${report.unit})`, 'Since', 'Finding'];
   report.table(headings, rows, { 5: SIGNED_DIAMETER, 6: '@' });

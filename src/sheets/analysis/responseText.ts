@@ -16,7 +16,7 @@ export function responseText(machine: MachineReadings, unit: LengthUnit): string
     return `Dial: ${crimps} crimps do not show which way a digit acts; measure some at dials further apart.`;
   const way = perDigit > 0 ? 'tighter' : 'looser';
   const [near, far] = [low, high].map(Math.abs).sort((a, b) => a - b) as [number, number];
-  const sentence = `Dial: a digit up crimps ${amount(perDigit)} ${way} (95 %: ${near.toFixed(digits)} to ${amount(far)}; ${crimps} crimps).`;
+  const sentence = `Dial: one digit up crimps ${amount(perDigit)} ${way} (95 %: ${near.toFixed(digits)} to ${amount(far)}; ${crimps} crimps).`;
   const stated = machine.facts(machine.die).step;
   if (!stated) return sentence;
   const fits = stated.value.gte(low) && stated.value.lte(high);

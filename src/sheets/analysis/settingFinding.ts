@@ -67,7 +67,7 @@ export function settingFindings(machine: MachineReadings, unit: LengthUnit, isAl
   return own.map(combination => {
     const off = offText(combination.cause.correction.negated(), unit);
     const { name } = combination;
-    const subject = isAlone && own.length === 1 ? `Only ${name} is off, ${off}` : `${name} is ${off} of its own`;
+    const subject = isAlone && own.length === 1 ? `Only ${name} is off, ${off}` : `${name} is ${off} on its own`;
     return {
       kind: 'setting',
       look: 'warning',

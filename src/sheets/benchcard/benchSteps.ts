@@ -3,7 +3,6 @@ import type { LengthUnit } from '../../core/units/lengthUnit';
 import { lengthText } from '../table/lengthText';
 import { limitsText, smallText } from '../table/smallText';
 import { cutLimits, isTurned, type BenchCard, type CrimpEnd } from '../jobs/benchCard';
-import { WHERE_TO_MEASURE } from '../print/cautions';
 import { proofText, type ProofRule } from './proofTest';
 
 /** One step of the work, with what has to be known for it. */
@@ -35,10 +34,10 @@ export function couplingText({ fitting, ferrule, isPlain }: CrimpEnd): string {
 
 function cutText(card: BenchCard): string {
   const { cutLength, unit } = card;
-  if (!cutLength) return `cut length ${NOT_STATED}`;
+  if (!cutLength) return `length ${NOT_STATED}: do not cut`;
   const limits = cutLimits(card);
-  const between = limits ? `, limits ${lengthText(limits.shortest, unit)} … ${lengthText(limits.longest, unit)}` : '';
-  return `${card.quantity || '?'} × ${lengthText(cutLength, unit)} ${unit}${between}; square, clean cut`;
+  const between = limits ? ` (${lengthText(limits.shortest, unit)} … ${lengthText(limits.longest, unit)})` : '';
+  return `${card.quantity || '?'} × ${lengthText(cutLength, unit)} ${unit}${between}, square and clean.`;
 }
 
 /** Skive of an end for a table cell: `out 25`, `in 4`, `none`, or a dash where the data do not say. */
@@ -50,30 +49,38 @@ export function skiveShort({ skiveOutside, skiveInside }: CrimpEnd, unit: Length
   return parts.length > 0 ? parts.join(', ') : skiveOutside || skiveInside ? 'none' : '—';
 }
 
-function skiveText(ends: readonly CrimpEnd[], unit: LengthUnit): string | undefined {
-  const texts = ends.map(({ end, skiveOutside, skiveInside }) => {
-    const parts = [
-      skiveOutside && !skiveOutside.isZero() && `outside ${crimpText(skiveOutside, unit)} ${unit}`,
-      skiveInside && !skiveInside.isZero() && `inside ${crimpText(skiveInside, unit)} ${unit}`,
-      !skiveOutside && !skiveInside && `${NOT_STATED}: ask before you crimp`,
-    ].filter(Boolean);
-    return parts.length > 0 ? `${end} ${parts.join(', ')}` : '';
-  });
-  return texts.some(Boolean) ? texts.filter(Boolean).join('; ') : undefined;
+/** What is said of each end: `34 mm from end A, 30 mm from end B`; once where both are alike. */
+function ofEnds(ends: readonly CrimpEnd[], say: (end: CrimpEnd) => string, between: string): string {
+  const texts = ends.map(say);
+  const [one, other] = texts;
+  if (one !== undefined && one === other) return one && `${one}${between}each end`;
+  return ends.flatMap(({ end }, index) => (texts[index] ? [`${texts[index]}${between}end ${end}`] : [])).join(', ');
 }
 
-function crimpSteps(end: CrimpEnd, unit: LengthUnit): readonly BenchStep[] {
+function skiveText(ends: readonly CrimpEnd[], unit: LengthUnit): string | undefined {
+  const say = ({ skiveOutside, skiveInside }: CrimpEnd): string => {
+    const parts = [
+      skiveOutside?.gt(0) && `${crimpText(skiveOutside, unit)} ${unit} outside`,
+      skiveInside?.gt(0) && `${crimpText(skiveInside, unit)} ${unit} inside`,
+    ].filter(Boolean);
+    return !skiveOutside && !skiveInside ? `${NOT_STATED} (ask before you crimp)` : parts.join(' and ');
+  };
+  const text = ofEnds(ends, say, ' at ');
+  return text && `${text}.`;
+}
+
+function crimpSteps(end: CrimpEnd, unit: LengthUnit, isFirst: boolean): readonly BenchStep[] {
   if (end.isPlain) return [];
   const limits = crimpLimits(end, unit);
   const dial = end.dial ?? end.trial ?? NOT_STATED;
   return [
     {
-      name: `Crimp end ${end.end}`,
-      text: `${end.end === 'B' ? 'insert as end A; ' : ''}die ${end.die ?? NOT_STATED}, ${/^no dial/.test(dial) ? dial : `dial ${dial}`}; to ${crimpText(end.diameter, unit)}${limits && ` (${limits})`}`,
+      name: `Crimp end ${end.end}:`,
+      text: `die ${end.die ?? NOT_STATED}, ${/^no dial/.test(dial) ? dial : `dial ${dial}`}, down to ${crimpText(end.diameter, unit)}${limits && ` (${limits})`}.`,
     },
     {
-      name: `Measure ${end.end}`,
-      text: end.end === 'A' ? `four readings ${WHERE_TO_MEASURE}; the mean counts` : 'as end A',
+      name: `Measure end ${end.end}`,
+      text: isFirst ? 'in four places, as the readings below say. The mean counts.' : 'the same way.',
     },
   ];
 }
@@ -83,25 +90,21 @@ function couplingSteps(card: BenchCard): readonly BenchStep[] {
   const { ends, unit } = card;
   const coupled = ends.filter(({ isPlain }) => !isPlain);
   if (coupled.length === 0) return [];
-  const marks = coupled.map(
-    end => `${end.end} ${end.insertionDepth ? `${crimpText(end.insertionDepth, unit)} ${unit}` : NOT_STATED}`,
-  );
+  const depth = ({ insertionDepth }: CrimpEnd) => (insertionDepth ? `${crimpText(insertionDepth, unit)} ${unit}` : NOT_STATED);
   const [a, b] = ends;
   return [
-    { name: 'Mark', text: `insertion mark from the hose’s end: ${marks.join(', ')}` },
-    { name: 'Insert', text: 'push on until the ferrule reaches the mark; check it again in the dies' },
-    ...crimpSteps(a, unit),
-    ...(isTurned(card) ? [{ name: 'Turn', text: 'set end B by the clock picture before you crimp it' }] : []),
-    ...crimpSteps(b, unit),
-    { name: 'Bore', text: 'check that the bore is clear, both couplings' },
+    { name: 'Mark', text: `the insertion depth on the hose: ${ofEnds(coupled, depth, ' from ')}.` },
+    { name: 'Push', text: 'each coupling on until the ferrule meets the mark. Check the mark again in the dies.' },
+    ...crimpSteps(a, unit, true),
+    ...(isTurned(card) ? [{ name: 'Turn', text: 'end B as the clock picture shows. Then crimp it.' }] : []),
+    ...crimpSteps(b, unit, coupled[0] === b),
+    { name: 'Look', text: 'through the bore at both couplings: it must be clear.' },
   ];
 }
 
 function testStep(card: BenchCard, rule: ProofRule): readonly BenchStep[] {
   if (card.ends.some(({ isPlain }) => isPlain)) return [];
-  const text = isStopped(card)
-    ? 'no test pressure while this card says STOP'
-    : proofText(card.workingPressure, card.pressureUnit, rule);
+  const text = isStopped(card) ? 'no piece while this card says STOP.' : proofText(card.workingPressure, card.pressureUnit, rule);
   return [{ name: 'Test', text }];
 }
 
@@ -115,16 +118,12 @@ export function benchSteps(card: BenchCard, rule: ProofRule): readonly BenchStep
   return [
     { name: 'Cut', text: cutText(card) },
     ...(skive ? [{ name: 'Skive', text: skive }] : []),
-    { name: 'Clean', text: 'blow or shoot the bore clean from both ends' },
-    {
-      name: 'Sleeves and guards',
-      text: guard ? `slide on now: ${guard}` : 'none on this line; ferrules where they are separate',
-    },
+    { name: 'Clean', text: 'the bore from both ends: blow it out or shoot a plug through.' },
+    { name: 'Slide on', text: guard ? `${guard}, and loose ferrules.` : 'loose ferrules. No sleeve or guard on this line.' },
     ...couplingSteps(card),
     ...testStep(card, rule),
-    { name: 'Flush', text: 'flush, and let it drain' },
-    { name: 'Cap', text: 'cap both ends at once' },
-    { name: 'Tag', text: 'maker, maximum working pressure with unit, year and month' },
+    { name: 'Flush', text: 'the hose, let it drain, and cap both ends.' },
+    { name: 'Tag', text: 'it: maker, maximum working pressure with unit, year and month.' },
   ];
 }
 

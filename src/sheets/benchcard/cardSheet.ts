@@ -29,17 +29,18 @@ import { dueText } from '../jobs/dueText';
 import { TWIST_CONVENTION, twistText } from '../print/twistAngle';
 
 const COLUMNS = 11;
-/** Letters of 9 points that fit across all columns, and across those behind the first two. */
-const ACROSS = 140;
-const BEHIND_NAME = 112;
+/** Letters of 9 points that fit across all columns; the same in bold; across those behind the first two. */
+const [ACROSS, ACROSS_BOLD, BEHIND_NAME] = [140, 120, 112] as const;
 /** Letters behind the name where a clock picture stands to their right. */
 const BESIDE_CLOCK = 86;
 /** Columns and rows that the clock picture covers, beside the first steps. */
 const CLOCK = { column: 9, columns: 2, rows: 8 } as const;
 const ROW_POINTS = 12;
-const READING_POINTS = 18;
-/** The numbers of the work are larger than all else. */
-const NUMBER_POINTS = 20;
+const READING_POINTS = 17;
+/** The numbers of the work are larger than all else: seventeen points on paper, as on the printed card. */
+const [NUMBER_FONT, NUMBER_POINTS] = [23, 28] as const;
+/** Columns of those numbers: end, cut length, insertion, die, dial, crimp diameter. */
+const NUMBERS = 7;
 const WIDTHS = [44, 106, 62, 58, 66, 58, 58, 64, 72, 58, 58] as const;
 const MARGIN = 28;
 const SCALE = fittingScale(WIDTHS, 'portrait', MARGIN);
@@ -59,25 +60,44 @@ interface CardRow {
 const text = (kind: CardRow['kind'], words: string, width = ACROSS): CardRow[] =>
   textLines(words, width).map(line => ({ kind, cells: [line] }));
 
-function endCells(end: CrimpEnd, unit: LengthUnit): WrittenCell[] {
+function endCells(end: CrimpEnd, unit: LengthUnit, cut: string): WrittenCell[] {
   const small = (length: Decimal | undefined) => (length ? crimpText(length, unit) : '—');
   return [
     end.end,
+    cut,
     small(end.insertionDepth),
-    skiveShort(end, unit),
-    '',
     end.die ?? '—',
     dialText(end),
     small(end.diameter),
+    '',
     crimpLimits(end, unit) || '—',
     '',
+    skiveShort(end, unit),
     small(end.crimpLength),
-    '',
   ];
 }
 
+/** Headings of the numbers, as on the printed card. */
+const endHeadings = (unit: LengthUnit): readonly string[] => [
+  'end',
+  `cut (${unit})`,
+  `insert (${unit})`,
+  'die',
+  'dial',
+  `crimp to (${unit})`,
+  '',
+  'limits of the mean',
+  '',
+  `skive (${unit})`,
+  'length',
+];
+
 /** The names of couplings are longer than any cell of the table under them. */
-const endName = (end: CrimpEnd) => `End ${end.end}: ${couplingText(end)}`;
+function endRows({ ends }: BenchCard): readonly CardRow[] {
+  const names = ends.map(end => `End ${end.end}: ${couplingText(end)}`);
+  const both = names.join('; ');
+  return both.length <= ACROSS_BOLD ? text('end', both) : names.flatMap(name => text('end', name));
+}
 
 function factsOf(card: BenchCard): string {
   const { unit, overall, limits } = card;
@@ -153,29 +173,15 @@ const CHECKS = '☐ machine checked today   ☐ trial piece in spec   ☐ finish
 function cardRows(card: BenchCard, part: CardPart, options: CardOptions): readonly CardRow[] {
   const turn = turnText(card);
   const origin = originOf(card);
+  const cut = card.cutLength ? `${card.quantity || '?'} × ${lengthText(card.cutLength, card.unit)}` : '—';
   return [
     titleRow(card, part),
     ...text('text', factsOf(card)),
     ...(origin ? text('text', origin) : []),
     ...stopsOf(card).flatMap(stop => text('stop', `STOP: ${stop}`)),
-    ...card.ends.flatMap(end => text('end', endName(end))),
-    {
-      kind: 'heading',
-      cells: [
-        'end',
-        `insert to (${card.unit})`,
-        'skive',
-        '',
-        'die',
-        'dial',
-        `crimp to (${card.unit})`,
-        'limits',
-        '',
-        'length',
-        '',
-      ],
-    },
-    ...card.ends.map((end): CardRow => ({ kind: 'cells', cells: endCells(end, card.unit) })),
+    ...endRows(card),
+    { kind: 'heading', cells: endHeadings(card.unit) },
+    ...card.ends.map((end, index): CardRow => ({ kind: 'cells', cells: endCells(end, card.unit, index === 0 ? cut : '') })),
     ...text('text', sourcesOf(card)),
     ...stepRows(card, options),
     ...(turn ? text('text', turn) : []),
@@ -207,7 +213,10 @@ function dress(writer: SheetWriter, rows: readonly CardRow[]): void {
     if (kind === 'stop') writer.style(row, 0, 1, COLUMNS, { bold: true, fill: STOP_FILL });
     if (kind === 'heading') writer.style(row, 0, 1, COLUMNS, { fill: BAND_FILL, border: 'all' });
     if (kind === 'end') writer.style(row, 0, 1, COLUMNS, { bold: true });
-    if (kind === 'cells') writer.style(row, 0, 1, COLUMNS, { bold: true, border: 'all', fontSize: 14, rowHeight: NUMBER_POINTS });
+    if (kind === 'cells') {
+      writer.style(row, 0, 1, COLUMNS, { border: 'bottom', rowHeight: NUMBER_POINTS });
+      writer.style(row, 0, 1, NUMBERS, { bold: true, fontSize: NUMBER_FONT });
+    }
     if (kind === 'readings') writer.style(row, 0, 1, COLUMNS, { border: 'all', rowHeight: READING_POINTS });
     if (clock) writer.picture(row, CLOCK.column, CLOCK.rows, CLOCK.columns, clock, CLOCK_WORDS);
   });

@@ -15,7 +15,7 @@ export const ISO_6605_RULE = { factor: '2', hold: '30 to 60 s', source: 'ISO 660
 
 /** The proof test in words; says so where the working pressure is not known. */
 export function proofText(workingPressure: Decimal | undefined, unit: string, { factor, hold, source }: ProofRule): string {
-  const rule = `${factor} × working pressure, ${hold}${source && ` (${source})`}`;
-  if (!workingPressure) return `working pressure not stated: do not test before it is known; ${rule}`;
-  return `${workingPressure.times(factor).toDecimalPlaces(2)} ${unit}: ${rule}; no leak`;
+  const rule = `${factor} × working pressure${source && `, ${source}`}`;
+  if (!workingPressure) return `nothing before its working pressure is known: then at ${rule}, for ${hold}.`;
+  return `at ${workingPressure.times(factor).toDecimalPlaces(2)} ${unit} for ${hold} (${rule}). No leaks.`;
 }

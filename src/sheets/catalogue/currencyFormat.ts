@@ -25,6 +25,34 @@ export function currencyFormatOf(content: RangeContent | undefined): string | un
   return undefined;
 }
 
+/** Money where the workbook shows no currency. */
+export const PLAIN_MONEY = '0.00';
+
+/** Currencies that have no smaller coin in use. Source: ISO 4217, minor unit 0. */
+const WHOLE = /[¥￥₩₫]|\b(?:JPY|KRW|VND|CLP|ISK|PYG|UGX|XAF|XOF)\b/;
+
+/**
+ * The one format of money in what the pane writes: two decimals, and the currency that the sheet shows. A price per length may have more
+ * decimals in its own table, and a table of whole prices none.
+ * @param found number format of a price column
+ */
+export function moneyFormatOf(found: string): string {
+  const [positive = ''] = found.split(';');
+  // Colours, conditions, blanks as wide as a sign, and signs that fill a cell are looks of that column.
+  const plain = positive.replace(/\[(?!\$)[^\]]*\]|[_*]./g, '').trim();
+  const currency = plain.replace(/[0#?.,\s]|"\s*"/g, '');
+  const digits = plain.includes(',') ? '#,##0' : '0';
+  if (currency === '') return `${digits}.00`;
+  const decimals = WHOLE.test(currency) && decimalsOf(plain) === 0 ? '' : '.00';
+  // Digits in quotes and in brackets are none of the number.
+  let isWritten = false;
+  return plain.replace(/\[[^\]]*\]|"[^"]*"|\\.|[0#?][0#?,.]*/g, part => {
+    if (isWritten || !/^[0#?]/.test(part)) return part;
+    isWritten = true;
+    return `${digits}${decimals}`;
+  });
+}
+
 /** Decimals that a number format shows: 2 of `#,##0.00 "€"`. */
 export function decimalsOf(format: string): number {
   const plain = format.split(';')[0]!.replace(/"[^"]*"|\[[^\]]*\]|\\./g, '');

@@ -54,7 +54,7 @@ const placeOf = ({ sheet, row, column }: CatalogueCell): RangeAddress => ({
   address: addressOf({ row, column, rows: 1, columns: 1 }),
 });
 
-const CANNOT_FOLLOW = 'The pane cannot follow the Catalogue formula: give ranges, names or tables.';
+const CANNOT_FOLLOW = 'The pane cannot read the Catalogue formula: use ranges, names or tables.';
 
 /** The tables; a sentence where the formula cannot be followed. */
 async function tablesOf(workbook: Workbook, cell: CatalogueCell): Promise<CatalogueTable[] | string> {
@@ -62,7 +62,7 @@ async function tablesOf(workbook: Workbook, cell: CatalogueCell): Promise<Catalo
   if (!references) return CANNOT_FOLLOW;
   const places = await tablePlaces(workbook, references);
   const lost = TABLE_NAMES[places.indexOf(undefined)];
-  if (lost) return `The pane cannot follow the ${lost} of the Catalogue formula: give a range, a name or a table.`;
+  if (lost) return `The pane cannot read the ${lost} of the Catalogue formula: use a range, a name or a table.`;
   const named = places.flatMap((at, index) => (at && TABLE_NAMES[index] ? [{ table: TABLE_NAMES[index], at }] : []));
   const contents = await workbook.read(named.map(({ at }) => at));
   return named.map((place, index) => ({ ...place, content: contents[index]!, raw: rawTableOf(contents[index]!) }));

@@ -1,7 +1,7 @@
 import { measureUnit } from '../../core/units/measureUnit';
 import { turnedCell } from '../table/turnedBy';
 import { roleLabel } from './columnRoles';
-import { cutLengthFormat, TWO_PLACES } from './columnFormats';
+import { cutLengthFormat, TWO_PLACES } from '../table/numberFormats';
 import { call, type OfferContext, type Place, type Recipe } from './offer';
 import type { Role } from './columnRoles';
 
@@ -18,13 +18,14 @@ function withAllowance({ at, catalogue }: Place): string {
 }
 
 /** Cut length: by typed cut-offs where the table has them, else by those of the catalogue. */
-export function cutLengthRecipe({ columns, catalogue, units, options }: OfferContext): Recipe {
+export function cutLengthRecipe(context: OfferContext): Recipe {
+  const { columns, catalogue, units, options } = context;
   const inUnit = (unit: string | undefined) => ({ unit, format: cutLengthFormat(unit, options.benchStep) });
   const common = { id: 'cutLength', heading: 'Cut length', crimp: false, ...inUnit(units.overall) } as const;
   const typed = columns.cutOffA || columns.cutOffB;
   if (!typed && (columns.fittingA || columns.fittingB)) {
     const looked = { ...fromCatalogue, ...common, ...inUnit(catalogue.unit ?? units.overall) };
-    return columns.allowance ? { ...looked, call: withAllowance } : { ...looked, part: 1 };
+    return columns.allowance ? { ...looked, call: withAllowance } : { ...looked, part: 1, ...inUseToo(context, 1) };
   }
   const needs: Role[] = ['overall', 'cutOffA', 'cutOffB'];
   const all: Role[] = columns.allowance ? [...needs, 'allowance'] : needs;
@@ -65,13 +66,27 @@ function inUse(context: OfferContext): Pick<Recipe, 'call' | 'alsoTakes' | 'hind
   };
 }
 
+/** Cut length and mass are the same at any temperature, so that the call of the columns that depend on it gives them, too. */
+function inUseToo(context: OfferContext, part: number): Pick<Recipe, 'alsoFrom'> {
+  const { call: inUseCall, hindrance } = inUse(context);
+  return hindrance ? {} : { alsoFrom: { call: inUseCall, part } };
+}
+
 /** What else the catalogue says of the whole assembly. */
 export function assemblyRecipes(context: OfferContext): readonly Recipe[] {
   const { catalogue } = context;
   const use = inUse(context);
   return [
     { id: 'pressure', heading: 'Working pressure', ...fromCatalogue, ...use, unit: catalogue.pressureUnit, part: 2 },
-    { id: 'mass', heading: 'Mass', ...fromCatalogue, unit: catalogue.massUnit, format: TWO_PLACES, part: 3 },
+    {
+      id: 'mass',
+      heading: 'Mass',
+      ...fromCatalogue,
+      unit: catalogue.massUnit,
+      format: TWO_PLACES,
+      part: 3,
+      ...inUseToo(context, 3),
+    },
     { id: 'assembly', heading: 'Assembly check', ...fromCatalogue, ...use, part: 4, good: 'OK' },
   ];
 }

@@ -15,11 +15,14 @@ export interface Bundle {
   readonly lacking: readonly { readonly reason: string; readonly headings: readonly string[] }[];
 }
 
+const ofEnd = (end: 'A' | 'B') => ['die', 'dial', 'diameter', 'insertion'].map(id => `${id}${end}`);
+
 const BUNDLES: readonly (readonly [id: BundleId, label: string, ids: readonly string[]])[] = [
   [
     'bench',
     'For the bench',
-    ['cutLength', 'dieA', 'dieB', 'dialA', 'dialB', 'diameterA', 'diameterB', 'insertionA', 'insertionB', 'assembly'],
+    // What one call gives stands together: the assembly, end A, end B.
+    ['cutLength', 'assembly', ...ofEnd('A'), ...ofEnd('B')],
   ],
   ['price', 'For the price', ['pressure', 'mass', 'cost', 'price']],
   ['qa', 'For QA', ['check', 'deviation', 'nextDial']],
@@ -33,10 +36,21 @@ function byReason(offers: readonly Offer[]): Bundle['lacking'] {
   return [...groups].map(([reason, headings]) => ({ reason, headings }));
 }
 
+/** The offers of a bundle, each behind the columns that it is worked out from: looked up once, they serve several, and can be seen. */
+function withTheirBasis(ids: readonly string[], offers: readonly Offer[]): Offer[] {
+  const named = (id: string) => offers.filter(offer => offer.id === id);
+  const main = ids.flatMap(named);
+  const basis = main.flatMap(({ restsOn, reason }) => (reason === undefined ? (restsOn ?? []) : []));
+  const canBeAdded = basis.flatMap(named).filter(({ reason }) => reason === undefined);
+  const order = (offer: Offer) => offers.indexOf(offer);
+  const first = [...new Set(canBeAdded)].filter(offer => !main.includes(offer)).sort((a, b) => order(a) - order(b));
+  return [...first, ...main];
+}
+
 /** The offers in groups: what the bench, the price and QA take. */
 export function bundlesOf(offers: readonly Offer[]): readonly Bundle[] {
   return BUNDLES.map(([id, label, ids]) => {
-    const own = ids.flatMap(each => offers.filter(offer => offer.id === each));
+    const own = withTheirBasis(ids, offers);
     return {
       id,
       label,

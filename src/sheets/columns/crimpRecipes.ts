@@ -1,4 +1,4 @@
-import { caliperFormat, depthFormat } from './columnFormats';
+import { caliperFormat, depthFormat } from '../table/numberFormats';
 import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
 import type { Role } from './columnRoles';
 
@@ -24,6 +24,11 @@ function machineArgument({ columns, options }: OfferContext, { at }: Place): str
 /** The set-up of one end, as a call. */
 export function setUpCall(context: OfferContext, end: Role, place: Place): string {
   return call('CRIMPSETUP', [place.catalogue, place.at('hose'), place.at(end), machineArgument(context, place)]);
+}
+
+/** A value for end A: of the column that is written at the same time, else looked up. */
+export function setUpOfEndA(context: OfferContext, field: SetUp, place: Place): string {
+  return place.added?.(`${field}A`) ?? partOf(setUpCall(context, 'fittingA', place), place, SET_UP[field]);
 }
 
 function unitOf(id: SetUp, { catalogue }: OfferContext): string | undefined {
@@ -61,6 +66,8 @@ export interface Judged {
   readonly needs: readonly Role[];
   readonly catalogue: boolean;
   readonly alsoTakes: readonly string[];
+  /** Columns that give what is looked up, where they are written at the same time. */
+  readonly restsOn: readonly string[];
   readonly target: (place: Place) => string;
   readonly tolerance: (place: Place) => string;
 }
@@ -69,7 +76,7 @@ export function judged(context: OfferContext): Judged {
   const { columns } = context;
   const canLookUp = context.catalogue.present && !!columns.hose && !!columns.fittingA;
   const own = { target: !!columns.target || !canLookUp, tolerance: !!columns.tolerance || !canLookUp };
-  const looked = (part: number) => (place: Place) => partOf(setUpCall(context, 'fittingA', place), place, part);
+  const looked = (field: SetUp) => (place: Place) => setUpOfEndA(context, field, place);
   const typed: Role[] = [...(own.target ? (['target'] as const) : []), ...(own.tolerance ? (['tolerance'] as const) : [])];
   const catalogue = !own.target || !own.tolerance;
   return {
@@ -78,24 +85,33 @@ export function judged(context: OfferContext): Judged {
     alsoTakes: [...(own.target ? [] : ['Target diameter']), ...(own.tolerance ? [] : ['Tolerance'])].map(
       word => `${word} of the catalogue`,
     ),
-    target: own.target ? ({ at }) => at('target') : looked(SET_UP.diameter),
-    tolerance: own.tolerance ? ({ at }) => at('tolerance') : looked(SET_UP.tolerance),
+    restsOn: [...(own.target ? [] : ['diameterA']), ...(own.tolerance ? [] : ['toleranceA'])],
+    target: own.target ? ({ at }) => at('target') : looked('diameter'),
+    tolerance: own.tolerance ? ({ at }) => at('tolerance') : looked('tolerance'),
   };
 }
 
 /** Judgements of measured crimps. */
 export function judgementRecipes(context: OfferContext): readonly Recipe[] {
-  const { needs, catalogue, alsoTakes, target, tolerance } = judged(context);
-  const common = { crimp: true, catalogue, needs, alsoTakes, ...(catalogue && { unitMatters: 'diameter' as const }) };
+  const { needs, catalogue, alsoTakes, restsOn, target, tolerance } = judged(context);
+  const common = { crimp: true, catalogue, needs, alsoTakes, restsOn, ...(catalogue && { unitMatters: 'diameter' as const }) };
   const unit = context.units.diameter ?? (catalogue ? context.catalogue.diameterUnit : undefined);
   const measured = (place: Place) => [place.at('readings'), target(place), tolerance(place)];
+  const detail = (place: Place) => call('CRIMPDETAIL', measured(place));
   return [
-    { ...common, id: 'check', heading: 'Verdict', call: place => call('CRIMPCHECK', measured(place)), good: 'IN SPEC' },
+    {
+      ...common,
+      id: 'check',
+      heading: 'Verdict',
+      call: place => call('CRIMPCHECK', measured(place)),
+      alsoFrom: { call: detail, part: 4 },
+      good: 'IN SPEC',
+    },
     {
       ...common,
       id: 'deviation',
       heading: 'Deviation',
-      call: place => call('CRIMPDETAIL', measured(place)),
+      call: detail,
       part: 2,
       unit,
       // A mean of readings: one digit more than a caliper shows.

@@ -49,6 +49,6 @@ export async function fillRows(workbook: Workbook, tables: readonly TableRead[])
     const at = addressOf(first.table.block);
     throw new Error(`The table ${at} of sheet ${first.table.sheet} has changed. Read it again. Nothing was written.`);
   }
-  await workbook.write(changes);
+  await workbook.write(changes, 'blank');
   return `Filled ${headings.join(', ')} in rows ${rows.join(', ')} of sheet ${first.table.sheet}.`;
 }

@@ -1,4 +1,5 @@
 import { addressOf, type Block } from '../../workbook/a1';
+import { SPILL_SENTENCE } from '../table/spilledFrom';
 import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 
 /** Columns that were added to a table. */
@@ -36,7 +37,10 @@ const isUnanswered = (value: CellValue) => typeof value === 'object' && UNANSWER
 
 /** What a cell says that somebody should look at; undefined where nothing is wrong with it. */
 function trouble(value: CellValue, good: string | undefined): string | undefined {
-  if (typeof value === 'object') return value.sentence ? `${value.error}, ${value.sentence}` : value.error;
+  if (typeof value === 'object') {
+    const sentence = value.sentence ?? (value.error === '#SPILL!' ? SPILL_SENTENCE : undefined);
+    return sentence ? `${value.error}, ${sentence}` : value.error;
+  }
   return good === undefined || value === '' || value === good ? undefined : String(value);
 }
 

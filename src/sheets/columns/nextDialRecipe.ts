@@ -1,7 +1,7 @@
 import { columnLetters, sheetInFormula } from '../../workbook/a1';
-import { judged, SET_UP, setUpCall } from './crimpRecipes';
+import { judged, setUpOfEndA } from './crimpRecipes';
 import { MACHINE_FIELDS, type MachineField, type MachineRow, type MachineRows } from '../catalogue/machineRows';
-import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
+import { call, type OfferContext, type Place, type Recipe } from './offer';
 
 const LIMITS: readonly MachineField[] = ['lowest', 'highest', 'largestMove'];
 const WORDS: Readonly<Record<MachineField, string>> = {
@@ -31,7 +31,11 @@ function ofOneMachine({ sheet, columns }: MachineRows, { row, states }: MachineR
 
 /** Looked up by the name in the row: people append rows, and sort them. Every machine's own row must then come first under its name. */
 function byName({ sheet, columns, body, machines }: MachineRows, spill: boolean | undefined): FromMachines {
-  if (spill) return { reason: 'One formula a column takes the limits of one machine: choose it under “Machine and price”.' };
+  if (spill)
+    return {
+      reason:
+        'One formula for all rows takes the limits of one machine: choose it under “Machine and price”, or one formula a row under Settings.',
+    };
   const stated = MACHINE_FIELDS.filter(field => machines.some(({ states }) => states.has(field)));
   const incomplete = stated.find(field => machines.some(({ states }) => !states.has(field)));
   if (incomplete)
@@ -62,7 +66,7 @@ function fromMachines({ columns, catalogue, options }: OfferContext): FromMachin
 /** Dial of the next crimp, with the limits of the machine's dial where the table Machines states them. */
 export function nextDialRecipe(context: OfferContext): Recipe {
   const { columns, catalogue } = context;
-  const { needs, target, tolerance, alsoTakes, catalogue: looksUp } = judged(context);
+  const { needs, target, tolerance, alsoTakes, restsOn, catalogue: looksUp } = judged(context);
   const found = fromMachines(context);
   const machine = found && 'of' in found ? found : undefined;
   const canLookUp = catalogue.present && !!columns.hose && !!columns.fittingA;
@@ -83,6 +87,7 @@ export function nextDialRecipe(context: OfferContext): Recipe {
     heading: 'Next dial',
     crimp: true,
     catalogue: looksUp || !dialHere,
+    restsOn: [...(dialHere ? [] : ['dialA']), ...restsOn],
     ...((looksUp || (!stepHere && machine)) && { unitMatters: 'diameter' as const }),
     needs: [...(dialHere ? (['dial'] as const) : []), ...needs, ...(stepHere || !catalogue.machines ? (['step'] as const) : [])],
     alsoTakes: [
@@ -102,7 +107,7 @@ export function nextDialRecipe(context: OfferContext): Recipe {
       : hindrance(),
     call: place =>
       call('NEXTDIAL', [
-        dialHere ? place.at('dial') : partOf(setUpCall(context, 'fittingA', place), place, SET_UP.dial),
+        dialHere ? place.at('dial') : setUpOfEndA(context, 'dial', place),
         place.at('readings'),
         target(place),
         tolerance(place),

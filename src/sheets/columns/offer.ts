@@ -11,6 +11,8 @@ export interface Place {
   readonly catalogue: string;
   /** Row of a several-column answer that is wanted: 1, or 0 for all. */
   readonly index: 0 | 1;
+  /** Cells of a column that is written at the same time; undefined where it is not. */
+  readonly added?: ((id: string) => string | undefined) | undefined;
 }
 
 /** A column that can be added. */
@@ -29,12 +31,18 @@ export interface Offer {
   readonly call: (place: Place) => string;
   /** Which column of the call's answer is wanted; undefined where it has one only. */
   readonly part?: number;
+  /** Another call that gives the same column, taken where it is called for others anyway. */
+  readonly alsoFrom?: { readonly call: (place: Place) => string; readonly part: number } | undefined;
+  /** Columns that it is worked out from where they are written beside it, and otherwise looks up by itself. */
+  readonly restsOn?: readonly string[] | undefined;
   /** Unit of the values, for the heading. */
   readonly unit?: string | undefined;
   /** The answer that needs no look, where the column answers in words. */
   readonly good?: string | undefined;
   /** Number format of the values, where General would show more digits than anyone reads. */
   readonly format?: string | undefined;
+  /** Its values are money: written as the workbook writes prices. */
+  readonly isMoney?: boolean;
 }
 
 /** What is asked for besides columns. */

@@ -9,7 +9,7 @@ import { measureUnit } from '../../core/units/measureUnit';
 import { turnedBy } from '../table/turnedBy';
 import { roleLabel, type Role } from './columnRoles';
 import type { TableView } from './columnsView';
-import { ownColumnNamed } from './missingFormulas';
+import { ownColumnNamed } from './ownColumns';
 
 function unitReason({ unitMatters }: Recipe, { catalogue, units }: OfferContext): string | undefined {
   const [mine, theirs, what] =
@@ -47,7 +47,12 @@ function inUnitOfCatalogue(recipe: Recipe, { units, catalogue }: OfferContext): 
     ...place,
     at: role => `${place.at(role)}${LENGTHS.has(role) ? turn : ''}`,
   });
-  return { ...recipe, call: place => recipe.call(turned(place)) };
+  const { alsoFrom } = recipe;
+  return {
+    ...recipe,
+    call: place => recipe.call(turned(place)),
+    ...(alsoFrom && { alsoFrom: { ...alsoFrom, call: place => alsoFrom.call(turned(place)) } }),
+  };
 }
 
 /** A table that our functions fill a column of already gets no second one. */

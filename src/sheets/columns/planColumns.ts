@@ -4,12 +4,12 @@ import type { Change } from '../../workbook/workbook';
 import type { FoundTable } from '../table/findTables';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableView } from './columnsView';
+import { columnFormulas } from './columnFormulas';
+import { columnGroups, singleColumns } from './columnGroups';
+import { formFor, type FormulaForm } from './formulaForm';
 import { lineRows } from './lineRows';
 import type { AddedColumns } from './needLook';
-import { partOf, type Offer, type Place } from './offer';
-
-/** Above this many rows one spill formula a column is written. */
-export const MANY_ROWS = 2000;
+import type { Offer } from './offer';
 
 /** What will be written, and where, in words. */
 export interface ColumnPlan {
@@ -17,7 +17,9 @@ export interface ColumnPlan {
   /** Block of the new columns with their headings. */
   readonly at: Block;
   readonly added: AddedColumns;
-  readonly spill: boolean;
+  readonly form: FormulaForm;
+  /** Calls of our functions that the columns cost. */
+  readonly calls: number;
   readonly told: string;
 }
 
@@ -26,7 +28,9 @@ function freeColumns({ cells, table: { block }, hostTables }: TableView, count: 
   const free = (column: number) => {
     const strip = { row: block.row, column, rows: block.rows, columns: 1 };
     if (hostTables.some(table => overlap(wholeTable(table), strip))) return false;
-    return Array.from({ length: block.rows }, (_, i) => block.row + i).every(row => cells.isEmpty(row, column));
+    const rows = Array.from({ length: block.rows }, (_, i) => block.row + i);
+    // What is merged takes no formula of its own, and Excel spills nothing into it.
+    return rows.every(row => cells.isEmpty(row, column) && !cells.merge(row, column) && !cells.filledBy(row, column));
   };
   const end = block.column + block.columns;
   // A free column on either side keeps the new ones apart from what stands there; only from their own table they are not.
@@ -35,24 +39,6 @@ function freeColumns({ cells, table: { block }, hostTables }: TableView, count: 
     if (Array.from({ length: first + count + 1 - before }, (_, i) => before + i).every(free)) return first;
   }
   return undefined;
-}
-
-function placeOf({ columns, catalogue }: TableView, first: number, last: number): Place {
-  return {
-    index: last > first ? 0 : 1,
-    catalogue: catalogue.reference ?? 'Catalogue',
-    at: role => {
-      const span = columns[role]!;
-      return addressOf({ row: first, column: span.first, rows: last - first + 1, columns: span.last - span.first + 1 });
-    },
-  };
-}
-
-/** The formula of one offered column, for one row or, as a spill, for several. */
-function formulaOf(offer: Offer, view: TableView, firstRow: number, lastRow = firstRow): string {
-  const place = placeOf(view, firstRow, lastRow);
-  const call = offer.call(place);
-  return `=${offer.part ? partOf(call, place, offer.part) : call}`;
 }
 
 function headingOf(offer: Offer, table: FoundTable): string {
@@ -78,25 +64,47 @@ function widthFor({ id }: Offer, heading: string): number {
 const isBlankColumn = (cells: SheetCells, column: number) =>
   cells.used.values.every((_, row) => cells.isEmpty(cells.used.row + row, column));
 
+/** Calls of our functions in a formula, those within the arguments of others among them. */
+const callsIn = (formula: string) => formula.match(/\bHOSE\.[A-Z0-9]+\(/g)?.length ?? 0;
+
+/** How the columns of a table are written. */
+export function formOf(view: TableView, chosen?: FormulaForm): FormulaForm {
+  const { others, last } = lineRows(view);
+  return formFor(
+    view.table,
+    [...others].some(row => row < last),
+    chosen,
+  );
+}
+
+const FORM_WORDS: Readonly<Record<FormulaForm, string>> = {
+  cell: 'a formula in every cell',
+  row: 'one formula a row and function',
+  column: 'one formula a function for all rows',
+};
+
 /**
  * Plans the new columns: right of the table, in columns that are empty over its whole height, in one batch. Totals and remarks get none.
  * @throws Error with a sentence where there is nothing to write or no room
  */
-export function planColumns(view: TableView, offers: readonly Offer[], { spill = false } = {}): ColumnPlan {
+export function planColumns(
+  view: TableView,
+  offers: readonly Offer[],
+  wishes: { form?: FormulaForm | undefined } = {},
+): ColumnPlan {
   const { cells, table } = view;
-  const wanted = offers.filter(offer => !offer.reason);
-  if (wanted.length === 0) throw new Error('Choose at least one column to add.');
+  const open = offers.filter(offer => !offer.reason);
+  if (open.length === 0) throw new Error('Choose at least one column to add.');
   const { sheet, block } = table;
-  const first = freeColumns(view, wanted.length);
+  const first = freeColumns(view, open.length);
   if (first === undefined) throw new Error('There are no free columns right of the table. Nothing was written.');
   const { others, last: bottom } = lineRows(view);
   const top = block.row + 1;
-  const asSpill = !table.hostTable && bottom > top && (spill || bottom - top + 1 > MANY_ROWS);
-  const body = { row: top, column: first, rows: asSpill ? 1 : bottom - top + 1, columns: wanted.length };
-  const rowFormulas = (row: number) => wanted.map(offer => (others.has(row) ? '' : formulaOf(offer, view, row)));
-  const formulas = asSpill
-    ? [wanted.map(offer => formulaOf(offer, view, top, bottom))]
-    : Array.from({ length: body.rows }, (_, i) => rowFormulas(top + i));
+  const form = formOf(view, wishes.form);
+  const groups = form === 'cell' ? singleColumns(open) : columnGroups(open);
+  const wanted = groups.flatMap(group => group.offers);
+  const formulas = columnFormulas(view, form, groups, { top, bottom, others, first });
+  const calls = formulas.flatMap(change => change.formulas.flat()).reduce((sum, formula) => sum + callsIn(formula), 0);
   const at = { row: block.row, column: first, rows: bottom - block.row + 1, columns: wanted.length };
   const heads = { sheet, address: addressOf({ ...at, rows: 1 }) };
   const names = wanted.map(offer => headingOf(offer, table));
@@ -120,7 +128,8 @@ export function planColumns(view: TableView, offers: readonly Offer[], { spill =
   return {
     at,
     added: { sheet, block: at, columns: wanted.map(({ good }, i) => ({ heading: names[i]!, good })), others },
-    spill: asSpill,
+    form,
+    calls,
     changes: [
       // A formula entered into a text cell stays text.
       { kind: 'format', at: { sheet, address: addressOf(at) }, numberFormat: 'General' },
@@ -128,8 +137,8 @@ export function planColumns(view: TableView, offers: readonly Offer[], { spill =
       ...formats,
       { kind: 'style', at: heads, style: { bold: true, wrap: true } },
       ...widths,
-      { kind: 'formulas', at: { sheet, address: addressOf(body) }, formulas },
+      ...formulas,
     ],
-    told: `Wrote ${where}, rows ${top + 1} to ${bottom + 1} of sheet ${sheet}${asSpill ? ', one formula a column' : ', one formula a row'}.`,
+    told: `Wrote ${where}, rows ${top + 1} to ${bottom + 1} of sheet ${sheet}${calls > 1 ? `, ${FORM_WORDS[form]}` : ''}.`,
   };
 }

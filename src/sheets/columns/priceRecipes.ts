@@ -1,11 +1,11 @@
-import { TWO_PLACES } from './columnFormats';
+import { TWO_PLACES } from '../table/numberFormats';
 import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
 import { roleLabel, type Role } from './columnRoles';
 
 const PARTS: readonly Role[] = ['hose', 'fittingA', 'fittingB', 'overall', 'quantity'];
 const TOTAL = 4;
 
-const common = { crimp: false, catalogue: true, unitMatters: 'length', format: TWO_PLACES } as const;
+const common = { crimp: false, catalogue: true, unitMatters: 'length', format: TWO_PLACES, isMoney: true } as const;
 
 /** Cost of one, and the price that leaves a margin on it: the table's own margin, or the one that is asked for. */
 export function priceRecipes({ columns, options }: OfferContext): readonly Recipe[] {
@@ -15,7 +15,7 @@ export function priceRecipes({ columns, options }: OfferContext): readonly Recip
   const guard = columns.guard ? [roleLabel('guard')] : [];
   const price = (place: Place) => {
     const share = columns.margin ? place.at('margin') : (margin ?? '');
-    return call('SELLPRICE', [partOf(unitCost(place), place, TOTAL), share, roundTo, minimum]);
+    return call('SELLPRICE', [place.added?.('cost') ?? partOf(unitCost(place), place, TOTAL), share, roundTo, minimum]);
   };
   return [
     { ...common, id: 'cost', heading: 'Cost each', needs: PARTS, alsoTakes: guard, call: unitCost, part: TOTAL },

@@ -49,14 +49,22 @@ export class NativeCalls {
 
   /**
    * The rows that a call fills from its cell on.
+   * @param columns of its result that stand side by side there; the first is 1
    * @throws NotNative where its arguments cannot be told
    */
-  rows(call: FunctionCall, native: NativeFunction, place: CellPlace): readonly NativeRow[] {
+  rows(call: FunctionCall, native: NativeFunction, place: CellPlace, columns: readonly number[]): readonly NativeRow[] {
     const { height, row } = this.reader.arguments(call, native.arguments, place);
     return Array.from({ length: height }, (_, down) => {
       const first = { ...place, row: place.row + down };
-      const cell = (across: number) => addressOf({ ...first, column: first.column + across, rows: 1, columns: 1 });
-      return { first, formulas: orNotNative(() => native.row(row(down), this.context(call, cell))) };
+      const cell = (across: number) => {
+        const at = columns.indexOf(across + 1);
+        return at < 0 ? undefined : addressOf({ ...first, column: first.column + at, rows: 1, columns: 1 });
+      };
+      const chosen = () => {
+        const all = native.row(row(down), this.context(call, cell));
+        return columns.map(column => all[column - 1]!);
+      };
+      return { first, formulas: orNotNative(chosen) };
     });
   }
 
@@ -79,7 +87,7 @@ export class NativeCalls {
     let changed = formula;
     for (const call of [...functionCalls(formula)].reverse()) {
       const native = NATIVE_FUNCTIONS[call.id];
-      if (!native) throw new NotNative('it cannot be said in functions that every program has');
+      if (!native) throw new NotNative('functions that every program has cannot express it');
       const [before, behind] = [changed.slice(0, call.from), changed.slice(call.to)];
       const index = INDEX_BEFORE.test(before) ? INDEX_BEHIND.exec(behind) : null;
       const value = this.valueOf(call, native, place, index ? Number(index[1]) - 1 : undefined);

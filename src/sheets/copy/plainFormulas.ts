@@ -1,7 +1,8 @@
 import type { Block } from '../../workbook/a1';
 import type { CellValue } from '../../workbook/workbook';
 import type { CopiedCell, CopiedSheet } from '../../workbook/copiedWorkbook';
-import { functionCalls, type FunctionCall } from '../../workbook/functionCall';
+import { functionCalls } from '../../workbook/functionCall';
+import { spilledResult, type SpilledResult } from '../../workbook/spilledResult';
 import { CallReader } from './callArguments';
 import type { CellPlace } from './cellPlace';
 import { valueForCopy } from './copiedCell';
@@ -38,6 +39,16 @@ interface PlainCell {
 }
 
 const keyOf = ({ sheet, row, column }: CellPlace) => `${row} ${column} ${sheet}`;
+
+/** A call that fills cells with its result as it is; a value taken out of one row's result is no such formula. */
+function spillOf(formula: string): SpilledResult | undefined {
+  const [call, ...others] = functionCalls(formula);
+  if (!call || others.length > 0) return undefined;
+  const spilled = spilledResult(formula);
+  if (spilled && (call.isWhole || spilled.columns.length > 1 || spilled.rows > 1)) return spilled;
+  const width = call.isWhole ? NATIVE_FUNCTIONS[call.id]?.width : undefined;
+  return width ? { call, columns: Array.from({ length: width }, (_, i) => i + 1), rows: 1 } : undefined;
+}
 
 class PlainCopy implements PlainFormulas {
   private readonly formulas = new Map<string, PlainCell>();
@@ -82,25 +93,26 @@ class PlainCopy implements PlainFormulas {
   private translate(place: CellPlace): void {
     const formula = withoutNames(this.cells(place.sheet).formula(place.row, place.column), this.source);
     if (formula === '' || this.scope.leftOut.has(place)) return;
-    const [call, ...others] = functionCalls(formula);
-    const native = call?.isWhole && others.length === 0 ? NATIVE_FUNCTIONS[call.id] : undefined;
+    const [call] = functionCalls(formula);
+    const spilled = spillOf(formula);
+    const native = spilled && NATIVE_FUNCTIONS[spilled.call.id];
     try {
-      if (call && native) this.putRows(call, native, place);
+      if (spilled && native) this.putRows(spilled, native, place);
       else
         this.put(place, this.calls.within(formula, place), value =>
           typeof value === 'string' ? shownWithin(formula, value) : value,
         );
     } catch (error) {
       if (!(error instanceof NotNative)) throw error;
-      const own = { row: place.row, column: place.column, rows: 1, columns: native?.width ?? 1 };
+      const own = { row: place.row, column: place.column, rows: spilled?.rows ?? 1, columns: spilled?.columns.length ?? 1 };
       this.keep(place, this.source.spills.get(keyOf(place)) ?? own, `${call?.id ?? 'formula'}: ${error.message}`);
     }
   }
 
-  private putRows(call: FunctionCall, native: NativeFunction, place: CellPlace): void {
-    for (const { first, formulas } of this.calls.rows(call, native, place)) {
+  private putRows({ call, columns }: SpilledResult, native: NativeFunction, place: CellPlace): void {
+    for (const { first, formulas } of this.calls.rows(call, native, place, columns)) {
       if (formulas instanceof NotNative) {
-        const row = { row: first.row, column: first.column, rows: 1, columns: native.width };
+        const row = { row: first.row, column: first.column, rows: 1, columns: columns.length };
         this.keep(first, row, `${call.id}: ${formulas.message}`);
         continue;
       }
@@ -112,7 +124,7 @@ class PlainCopy implements PlainFormulas {
           this.put(at, `=${formula}`, value => {
             // A call that fails as a whole fills one cell; the formulas of the row fail all of them.
             if (isRefused) return { error: '#N/A' };
-            return typeof value === 'string' ? (native.shown?.(value, across) ?? value) : value;
+            return typeof value === 'string' ? (native.shown?.(value, columns[across]! - 1) ?? value) : value;
           });
         } catch (error) {
           if (!(error instanceof NotNative)) throw error;

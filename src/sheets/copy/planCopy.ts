@@ -46,7 +46,7 @@ function privateSentence(source: CopySource, chosen: readonly string[], cells: C
     const sheet = source.sheets.get(place.sheet)!.cells;
     const value = sheet.value(place.row, place.column);
     const column = `${place.sheet} ${place.column}`;
-    if (typeof value === 'string' && value !== '' && sheet.formula(place.row, place.column) === '' && !words.has(column)) {
+    if (typeof value === 'string' && value !== '' && !sheet.isComputed(place.row, place.column) && !words.has(column)) {
       words.set(column, `${place.sheet}!${addressOfPlace(place)} (${value})`);
     }
   }

@@ -1,5 +1,6 @@
 import { overlap, type Block } from '../../workbook/a1';
 import { callsOurs, functionCalls } from '../../workbook/functionCall';
+import { spilledResult } from '../../workbook/spilledResult';
 import type { FoundTable } from '../table/findTables';
 import { CellSet, type CellPlace } from './cellPlace';
 import { filledCells, partsSheets, type CopySource, type SourceSheet } from './copySource';
@@ -12,7 +13,6 @@ const PRICE = /\bprices?\b|\beach\b/i;
 const LONGEST_LABEL = 40;
 /** Cells between a label and its value. */
 const LABEL_GAP = 2;
-const UNIT_COSTS = 4;
 /** Of FINDHOSE and FINDFITTING: what the part costs, counted from 0. */
 const FOUND_PRICE = 4;
 /** Steps by which cost may travel from cell to cell; a price stops it. */
@@ -61,7 +61,7 @@ class PrivateCells {
     this.found.add(place);
     for (let column = place.column + 1; column <= place.column + 1 + LABEL_GAP; column += 1) {
       if (cells.isEmpty(place.row, column)) continue;
-      if (typeof cells.value(place.row, column) === 'number' || cells.formula(place.row, column)) {
+      if (typeof cells.value(place.row, column) === 'number' || cells.isComputed(place.row, column)) {
         this.found.add({ ...place, column });
         return;
       }
@@ -75,17 +75,18 @@ class PrivateCells {
     for (const place of filledCells(sheet)) {
       const value = sheet.cells.value(place.row, place.column);
       if (typeof value !== 'string' || value.length > LONGEST_LABEL || !PRIVATE.test(value) || NO_COST.test(value)) continue;
-      if (sheet.cells.formula(place.row, place.column) === '') this.takeLabel(place, sheet);
+      if (!sheet.cells.isComputed(place.row, place.column)) this.takeLabel(place, sheet);
     }
   }
 
   /** Results of UNITCOST; cost and margin of SELLPRICE. */
   private takeCalls(sheet: SourceSheet): void {
     for (const place of filledCells(sheet)) {
-      const calls = functionCalls(sheet.cells.formula(place.row, place.column));
+      const formula = sheet.cells.formula(place.row, place.column);
+      const calls = functionCalls(formula);
       for (const call of calls) {
         if (call.id === 'UNITCOST') {
-          const width = call.isWhole ? UNIT_COSTS : 1;
+          const width = spilledResult(formula)?.columns.length ?? 1;
           for (let across = 0; across < width; across += 1) this.take({ ...place, column: place.column + across });
         }
         const [, , field] = call.arguments;

@@ -16,11 +16,11 @@ const TEXT_WIDTH = 112;
 
 const VALUES_NOTES = [
   'All cells hold values as they were on that day. Nothing here is calculated any more.',
-  'Numbers that change later have to be asked for again.',
+  'If numbers change later, ask for a new copy.',
 ];
 const FORMULA_NOTES = [
   'Formulas are written with functions that every spreadsheet program has. Change a value and what depends on it follows.',
-  '#N/A: Benchrow would refuse this row, and says why. Here the reason is not shown: look at the cells that the row reads.',
+  '#N/A: Benchrow refuses this row and says why. This copy cannot show the reason: check the cells that the row reads.',
   'Coloured cells held a formula that can only be calculated with Benchrow. They hold the value of that day and do not follow. They are listed below.',
 ];
 

@@ -71,8 +71,7 @@ export function disagreements(own: Limits, data: CrimpData, unit: LengthUnit): s
   });
 }
 
-const ADVICE =
-  'no column, nothing above the table and no crimp data of hose and coupling give it: enter it under Limits and machine';
+const ADVICE = 'no column, no cell above the table and no crimp data give it: enter it under Limits and machine';
 
 /** Why a crimp cannot be judged; undefined where it can. */
 export function limitsProblem(

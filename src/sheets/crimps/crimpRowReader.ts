@@ -65,7 +65,7 @@ export class CrimpRowReader {
       address: placeText(place),
       value: typeof value === 'string' && value.trim() === '' ? '' : value,
       format: cells.format(place.row, place.column),
-      isFormula: cells.formula(place.row, place.column) !== '',
+      isFormula: cells.isComputed(place.row, place.column),
     };
   }
 

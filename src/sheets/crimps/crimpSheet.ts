@@ -2,9 +2,8 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import { partKey } from '../../core/catalogue/partName';
 import { overlap, type Block } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
-import { hostOf } from '../../workbook/shownWorkbook';
 import type { RangeContent, SheetLayout, Workbook } from '../../workbook/workbook';
-import { CHOSEN_CATALOGUE, workbookCatalogue } from '../catalogue/workbookCatalogue';
+import { currentCatalogue } from '../catalogue/currentCatalogue';
 import { findTables, tableAt, type FoundTable } from '../table/findTables';
 import type { KnownParts } from '../table/nameColumns';
 import { SheetCells } from '../table/sheetCells';
@@ -30,27 +29,6 @@ export interface CrimpSheet {
   readonly chosen: ReadonlySet<number> | undefined;
   readonly catalogue: Catalogue | undefined;
   readonly answers: TableAnswers;
-}
-
-interface KeptCatalogue {
-  readonly cell: string;
-  readonly catalogue: Catalogue | undefined;
-}
-
-const kept = new WeakMap<Workbook, KeptCatalogue>();
-
-/** The workbook's catalogue; read again only where its cell shows another handle. */
-async function currentCatalogue(workbook: Workbook): Promise<Catalogue | undefined> {
-  const [names, chosen] = await Promise.all([workbook.names(), workbook.recall(CHOSEN_CATALOGUE)]);
-  const name = names.find(each => each.name.toLowerCase() === 'catalogue');
-  const [content] = name ? await workbook.read([name.at]) : [];
-  const cell = String(content?.values[0]?.[0] ?? '');
-  const before = kept.get(hostOf(workbook));
-  // Of several catalogues another cell than the named one may count: then it is read each time.
-  if (before && cell !== '' && chosen === undefined && before.cell === cell) return before.catalogue;
-  const catalogue = (await workbookCatalogue(workbook))?.catalogue;
-  kept.set(hostOf(workbook), { cell, catalogue });
-  return catalogue;
 }
 
 /** The block of filled cells around a cell, as far as whole rows and columns of it hold something. */

@@ -70,7 +70,7 @@ function unitQuestion(reader: TableReader<CrimpRole>, proposal: MeasureUnit): Ta
     asked: 'unit',
     heading,
     column,
-    sentence: `Column ${column} names no unit. Which is it?`,
+    sentence: `Column ${column} has no unit. Which is it?`,
     choices: ['mm', 'in'].map(value => ({ value, label: value })),
     proposal: proposal.symbol,
   };
@@ -119,7 +119,7 @@ function askedOnce(reader: TableReader<CrimpRole>): TableQuestion[] {
     .filter(question => {
       const { asked, sentence } = question;
       const kind =
-        asked === 'unit' && /names no unit/.test(sentence) ? 'unit' : asked === 'comma' && isReading(question) ? 'comma' : '';
+        asked === 'unit' && /has no unit/.test(sentence) ? 'unit' : asked === 'comma' && isReading(question) ? 'comma' : '';
       if (kind === '' || !kinds.has(kind)) return !!kinds.add(kind || sentence);
       return false;
     });

@@ -33,7 +33,7 @@ function nextOf(row: CrimpRow, measure: CrimpMeasure, verdict: CrimpVerdict): Ne
   const { dial, step, lowest, highest, largestMove, tolerance } = row;
   if (!dial) return { kind: 'none', sentence: 'Next dial unknown: neither this row nor the catalogue has a dial.' };
   if (verdict === 'OVAL')
-    return { kind: 'none', sentence: 'A dial does not make a crimp round: look at dies, ferrule and hose first.' };
+    return { kind: 'none', sentence: 'The dial cannot make a crimp round: check dies, ferrule and hose first.' };
   if (wantsNoMove(verdict)) return { kind: 'same', dial: dial.value };
   if (!step || step.value.isZero()) {
     const sentence =

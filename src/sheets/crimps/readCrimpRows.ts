@@ -6,6 +6,7 @@ import type { Workbook } from '../../workbook/workbook';
 import type { ColumnRead } from '../table/columnsRead';
 import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport } from '../table/tableRows';
+import { unchangedRows } from '../table/unchangedRows';
 import { crimpCells, goesOnBelow } from './crimpCells';
 import { readCrimpRow } from './readCrimpRow';
 import { isMeasured, isUnmeasured, measuredCrimp, type CrimpRow, type MeasuredCrimp } from './crimpRow';
@@ -47,6 +48,19 @@ function keysOf({ columns }: CrimpTable): number[] {
 const isCrimp = (row: CrimpRow) =>
   !isUnmeasured(row) || row.combination !== '' || (row.target?.from.startsWith('column') ?? false);
 
+const unchanged = unchangedRows<CrimpRow>();
+
+/** All that a crimp's row takes from its table. */
+const knownOf = ({ reader, above, machineAbove, unit, likelyUnit, layout, readings }: CrimpTable) => [
+  reader.known,
+  above,
+  machineAbove,
+  unit?.symbol,
+  likelyUnit.symbol,
+  layout,
+  readings,
+];
+
 function readTable(
   { cells, chosen, catalogue }: CrimpSheet,
   source: CrimpTable,
@@ -63,9 +77,12 @@ function readTable(
     if (isTaken) lines.push(row);
     else leftOut.push({ row: row + 1, reason: kind });
   }
-  const rows = crimpCells(cells, lines, source, options.readingsACrimp).map(crimp =>
-    readCrimpRow(source, crimp, options, catalogue),
-  );
+  const { readingsACrimp, machine, typed } = options;
+  const rowByRow = unchanged(cells, JSON.stringify([knownOf(source), readingsACrimp, machine, typed]), catalogue);
+  const rows = crimpCells(cells, lines, source, readingsACrimp).map(crimp => {
+    const read = () => readCrimpRow(source, crimp, options, catalogue);
+    return source.layout === 'column' ? read() : rowByRow(crimp.row, crimp.end, read);
+  });
   return { rows: rows.filter(isCrimp), leftOut };
 }
 

@@ -95,7 +95,7 @@ export function checkReading(typed: string, limits: ReadingLimits): ReadingAnswe
     );
   }
   const { value } = typedNumber(digits, 'reading', { comma: 'decimal' });
-  if (!value) return refused(`${quotedText(text)} is no reading: a number like 25.01 is wanted`);
+  if (!value) return refused(`${quotedText(text)} is not a reading: enter a number like 25.01`);
   if (limits.unit === 'mm' && INCH_MARK.test(digits)) {
     return refused(`${quotedText(text)} looks like inches, but this row is in mm: set the caliper to mm`);
   }

@@ -52,7 +52,7 @@ function byContent(cells: SheetCells, table: FoundTable, taken: ReadonlySet<numb
   const isElse = (at: number) =>
     isOtherHeading(table.headings[at - column]!) ||
     WORKED_OUT.test(plainHeading(table.headings[at - column]!)) ||
-    sampleRows(table).some(row => cells.formula(row, at) !== '');
+    sampleRows(table).some(row => cells.isComputed(row, at));
   const free = (at: number) => at < column + columns && !taken.has(at) && !isElse(at);
   for (let first = column; first < column + columns; first++) {
     if (!free(first)) continue;

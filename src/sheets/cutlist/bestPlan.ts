@@ -12,7 +12,9 @@ export async function bestPlan(
 ): Promise<CutPlan> {
   if (watch?.signal?.aborted) return first;
   try {
-    return await solve(problem, watch);
+    const found = await solve(problem, watch);
+    // A search that is ended may come back with less than was at hand.
+    return found.loss.gt(first.loss) ? first : found;
   } catch (error) {
     if (!(error instanceof TradeError)) throw error;
     return first;

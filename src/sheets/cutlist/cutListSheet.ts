@@ -1,207 +1,183 @@
-import { Decimal } from '../../core/units/decimal';
 import { addressOf } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import { hoseKey } from '../jobs/cutLine';
-import { numbersText } from '../pieces/cardPieces';
-import { fittingScale } from '../print/fittingScale';
-import type { CutSettings } from './cutSettings';
-import { placeOf } from '../rack/rackRow';
-import { lengthText } from '../table/lengthText';
-import type { PlannedCut, PlannedReel } from './plannedReel';
 import { CUT_CAUTION } from '../print/cautions';
+import { pageStarts } from '../print/pageStarts';
+import { BAND_FILL, HEAD_FILL, STOP_FILL } from '../print/sheetFills';
+import { SheetWriter } from '../print/sheetWriter';
 import { textLines } from '../print/textLines';
-import { BAND_FILL, HEAD_FILL } from '../print/sheetFills';
-import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
+import { lengthText } from '../table/lengthText';
+import { FONT, HEADING_FONT, ROW } from './cutListColumns';
+import { cutsRows, listLayout, printedColumns, type ListLayout } from './cutListLayout';
+import { listPages, type ListRow, type RowBlock } from './cutListPages';
+import type { CutSettings } from './cutSettings';
+import { sharedPrefix, type NumberOf } from './lineCuts';
+import type { PlannedReel } from './plannedReel';
 
 /** First cell of a cut list: by it a list is found again. */
 export const CUT_LIST_TITLE = 'Cut list';
 
+/** Margins, and the height of Letter, the shorter paper, less a row, in points. */
+const MARGIN = 18;
+const PAGE = 792 - 2 * MARGIN - ROW;
+/** The title is larger; headings take two lines. */
+const [TITLE, HEADINGS] = [20, 2 * ROW] as const;
 /** Letters that fit across all columns. */
-const ACROSS = 130;
+const ACROSS = 118;
+/** Width of the column of hoses, beside the print. */
+const HOSE_WIDTH = 100;
+const TOO_OLD = 'OLDER THAN THE LIMIT: do not use without a check by a qualified person';
 
-/** Format of lengths: millimetres as they come, fractions of an inch. */
-export function lengthFormat({ unit }: CutSettings): string {
-  return unit === 'mm' ? 'General' : '# ??/??';
+/** What is said on a cut list beside its cuts. */
+export interface CutListWords {
+  /** What the list was made from: `From sheet Jobs (14 lines) and rack Rack, 2026-10-05`. */
+  readonly source: string;
+  /** What the plan comes to: pieces planned, what waits and why, what is bought, what is left. */
+  readonly result: readonly string[];
+  /** What else is to be known: rows left out, reels too old. */
+  readonly notes: readonly string[];
+  /** What is to be known of each hose, by `hoseKey`; it stands behind its name. */
+  readonly hoses: ReadonlyMap<string, string>;
 }
 
-/** Shows a cut length behind its quantity: `3 × 1399`. */
-function timesFormat(reels: readonly PlannedReel[], { unit }: CutSettings): string {
-  if (unit === 'in') return '"× "# ??/??';
-  const places = Math.max(0, ...reels.flatMap(({ cuts }) => cuts.map(({ length }) => length.decimalPlaces())));
-  return `"× "0${places > 0 ? `.${'0'.repeat(places)}` : ''}`;
+function rulesText({ unit, kerf, squaring, keep }: CutSettings): string {
+  const length = (value: CutSettings['kerf']) => `${lengthText(value, unit)} ${unit}`;
+  const square = squaring?.gt(0) ? ` Square off ${length(squaring)} of every reel first.` : '';
+  const rest = keep ? `an end from ${length(keep)} on goes back to the rack` : 'nothing goes back to the rack';
+  return `Cut from left to right, then the next row. Kerf ${length(kerf)}.${square} Rest: ${rest}.`;
 }
 
-function headings({ unit }: CutSettings): WrittenCell[] {
-  return [
-    'Done',
-    'Reel',
-    'Hose',
-    'Place',
-    'Lot',
-    'Quantity',
-    `Cut length (${unit})`,
-    'Line',
-    'Label',
-    'Pieces',
-    `Left on the reel (${unit})`,
-    'Note',
-  ];
+/** Notes of the lines, each once, with the lines that it is about. */
+function lineNotes(reels: readonly PlannedReel[]): readonly string[] {
+  const lines = new Map<string, Set<string>>();
+  for (const { line } of reels.flatMap(({ cuts }) => cuts)) {
+    if (line.note) lines.set(line.note, (lines.get(line.note) ?? new Set()).add(line.line));
+  }
+  return [...lines].map(([note, names]) => `${names.size === 1 ? 'Line' : 'Lines'} ${[...names].join(', ')}: ${note}.`);
 }
 
-/** Equal cuts of a reel for one line, one behind the other: `4 × 570`. */
-interface CutGroup {
-  readonly cuts: readonly PlannedCut[];
-  /** Position of its first cut on the reel. */
-  readonly first: number;
-}
+const pieceSentence = (prefix: string | undefined) =>
+  prefix === undefined ? [] : [`Line and No. are the piece number: No. 2 of line 7 is piece ${prefix}7-2.`];
 
-function groupsOf({ cuts }: PlannedReel): readonly CutGroup[] {
-  const groups: { cuts: PlannedCut[]; first: number }[] = [];
-  cuts.forEach((cut, index) => {
-    const last = groups.at(-1);
-    const before = last?.cuts[0];
-    if (before && before.line === cut.line && before.length.eq(cut.length)) last.cuts.push(cut);
-    else groups.push({ cuts: [cut], first: index });
-  });
-  return groups;
-}
+const wordRows = (kind: 'hose' | 'warning', text: string): readonly ListRow[] =>
+  textLines(text, ACROSS).map((line, index) => ({ kind: index === 0 ? kind : 'warning', cells: [line], height: ROW }));
 
-function noteOf(reel: PlannedReel, { cuts, first }: CutGroup, settings: CutSettings): string {
-  const { unit } = settings;
-  const square = first === 0 && reel.squaring.gt(0) ? `square off ${lengthText(reel.squaring, unit)} first` : '';
-  const old = first === 0 && reel.isTooOld ? 'OLDER THAN THE LIMIT: do not use without a check by a qualified person' : '';
-  const isLast = first + cuts.length === reel.cuts.length;
-  const last = isLast ? (reel.isKept ? 'rest back into the rack' : 'rest is scrap') : '';
-  return [old, square, last && reel.left.gt(0) ? last : '', cuts[0]!.line.note ?? ''].filter(Boolean).join('; ');
-}
-
-/** A line's number as a number, any other name as text. */
-function lineCell(line: string): WrittenCell {
-  return /^[1-9]\d{0,8}$/.test(line) ? Number(line) : line;
-}
-
-/** Numbers of the pieces that the cuts become; before any are known, which ones of their line they are. */
-function piecesText(cuts: readonly PlannedCut[], numberOf: NumberOf): string {
-  const numbers = cuts.map(cut => numberOf.get(cut));
-  if (numbers.every(number => number !== undefined)) return numbersText(numbers);
-  const [first, last] = [cuts[0]!, cuts.at(-1)!];
-  const which = first === last ? `${first.piece}` : `${first.piece} … ${last.piece}`;
-  return `${which} of ${first.line.ordered ?? first.line.quantity}`;
-}
-
-/** The number of the piece that a cut becomes. */
-export type NumberOf = ReadonlyMap<object, string>;
-
-function rowsOf(reels: readonly PlannedReel[], settings: CutSettings, numberOf: NumberOf): WrittenCell[][] {
-  return reels.flatMap((reel, reelIndex) => {
-    let left = reel.rack.length.minus(reel.squaring);
-    return groupsOf(reel).map(group => {
-      const { cuts, first } = group;
-      const [{ length, line }] = cuts as [PlannedCut];
-      left = Decimal.max(0, left.minus(length.plus(reel.kerf).times(cuts.length)));
-      if (first + cuts.length === reel.cuts.length) left = reel.left;
-      return [
-        '☐',
-        reelIndex + 1,
-        reel.rack.hose,
-        placeOf(reel.rack),
-        reel.rack.lot,
-        cuts.length,
-        length.toNumber(),
-        lineCell(line.line),
-        line.label,
-        piecesText(cuts, numberOf),
-        left.toNumber(),
-        noteOf(reel, group, settings),
-      ];
-    });
+/** The reels with the names of their hoses; what is too old says so above its cuts. */
+function blocksOf(reels: readonly PlannedReel[], layout: ListLayout, hoses: CutListWords['hoses']): readonly RowBlock[] {
+  return reels.map((reel, index) => {
+    const { hose } = reel.rack;
+    const isFirst = index === 0 || hoseKey(reels[index - 1]!.rack.hose) !== hoseKey(hose);
+    const said = hoses.get(hoseKey(hose));
+    const cuts = cutsRows(layout, { reel, number: index + 1 });
+    const rows: readonly ListRow[] = [
+      ...(isFirst ? wordRows('hose', said ? `${hose}: ${said}` : hose) : []),
+      ...(reel.isTooOld ? wordRows('warning', `Reel ${index + 1} ${TOO_OLD}`) : []),
+      // The hose stands behind the print, too, so that a row that was sorted or copied keeps it.
+      ...cuts.map(({ cells, height }): ListRow => ({
+        kind: 'cuts',
+        cells: [...cells, hose],
+        height,
+        isShaded: index % 2 === 1,
+      })),
+    ];
+    return { hose, isFirst, rows };
   });
 }
 
-/** Where a new hose begins, as rows of the sheet: a page for each, where it is wanted. */
-function hoseStarts(reels: readonly PlannedReel[], firstRow: number): readonly number[] {
-  const starts: number[] = [];
-  let row = firstRow;
-  reels.forEach((reel, index) => {
-    if (index > 0 && hoseKey(reels[index - 1]!.rack.hose) !== hoseKey(reel.rack.hose)) starts.push(row);
-    row += groupsOf(reel).length;
+/** Neighbours that look alike, so that there are few changes. */
+function runsOf(rows: readonly ListRow[], look: (row: ListRow) => unknown): readonly { at: number; rows: readonly ListRow[] }[] {
+  const runs: { at: number; rows: ListRow[] }[] = [];
+  rows.forEach((row, at) => {
+    const last = runs.at(-1);
+    if (last && look(last.rows[0]!) === look(row)) last.rows.push(row);
+    else runs.push({ at, rows: [row] });
   });
-  return starts;
+  return runs;
 }
 
-const WIDTHS = [36, 32, 86, 52, 52, 54, 66, 36, 120, 84, 56, 124] as const;
-const MARGIN = 28;
-/** Font, height of a line and mean width of a letter in the rows, in points: small rows make a long list a short stack of paper. */
-const [FONT, ROW, LETTER] = [10, 13, 5.2] as const;
-/** Columns whose words may need more than one line. */
-const WORDY = [2, 3, 4, 8, 9, 11] as const;
-
-/** Height at which nothing of a row is cut off. */
-const heightOf = (cells: readonly WrittenCell[]): number =>
-  ROW * Math.max(1, ...WORDY.map(column => Math.ceil((String(cells[column]).length * LETTER) / (WIDTHS[column] - 4))));
+function dress(writer: SheetWriter, rows: readonly ListRow[], first: number, columns: number): void {
+  for (const { at, rows: own } of runsOf(rows, ({ kind }) => kind)) {
+    const style = (fill: string) => writer.style(first + at, 0, own.length, columns, { bold: true, fill, border: 'bottom' });
+    const { kind } = own[0]!;
+    if (kind === 'hose') style(HEAD_FILL);
+    else if (kind === 'warning') style(STOP_FILL);
+    else writer.style(first + at, 0, own.length, columns, { border: 'all' });
+  }
+  for (const { at, rows: own } of runsOf(rows, ({ isShaded }) => isShaded === true)) {
+    if (own[0]!.isShaded) writer.style(first + at, 0, own.length, columns, { fill: BAND_FILL });
+  }
+  for (const { at, rows: own } of runsOf(rows, ({ height }) => height)) {
+    const { height: rowHeight } = own[0]!;
+    if (rowHeight > ROW) writer.style(first + at, 0, own.length, columns, { wrap: true, rowHeight });
+  }
+}
 
 /**
- * A new sheet with a row for equal cuts of a line (`4 × 570`), in cutting order, reel by reel.
+ * A new sheet with the cuts reel by reel, several side by side: equal cuts of a line are one (`4 × 570`), each with its box to tick. It is
+ * printed at full size on A4 and Letter alike; a hose begins with its name, and is named again where a page goes on with it.
  * @param sheet a name that is not taken
- * @param source what the list was made from, shown on top: `Jobs, 14 lines; 5 October 2026`
- * @param result what the plan comes to, on top: pieces planned, what waits, what is bought, what is left
- * @param summaries what is to be known of each hose, and what was left out
  * @param numberOf numbers of the pieces, where they are known
  */
 export function cutListSheet(
   sheet: string,
   reels: readonly PlannedReel[],
   settings: CutSettings,
-  source: string,
-  summaries: readonly string[],
-  result: readonly string[] = [],
+  { source, result, notes, hoses }: CutListWords,
   numberOf: NumberOf = new Map(),
 ): readonly Change[] {
-  const rows = rowsOf(reels, settings, numberOf);
-  const { unit, kerf, squaring, keep } = settings;
-  const columns = headings(settings).length;
-  const length = (value: Decimal) => `${lengthText(value, unit)} ${unit}`;
-  const rules = [
-    `Kerf ${length(kerf)}`,
-    squaring && `squaring ${length(squaring)}`,
-    keep && `ends from ${length(keep)} are kept`,
-  ];
+  const { unit, pagePerHose = false } = settings;
+  const prefix = sharedPrefix(reels, numberOf);
+  const layout = listLayout({ reels, unit, numberOf, prefix });
+  const columns = printedColumns(layout);
+  const said = (sentences: readonly string[]) => sentences.flatMap(sentence => textLines(sentence, ACROSS)).map(line => [line]);
+  // Each sentence of the result begins in bold, so that none is overlooked.
+  const bold = result.map((_, index) => 2 + said(result.slice(0, index)).length);
   const head = [
     [CUT_LIST_TITLE],
     [source],
-    ...result.flatMap(sentence => textLines(sentence, ACROSS)).map(line => [line]),
-    [`${rules.filter(Boolean).join(', ')}.`],
-    ...[...summaries, CUT_CAUTION].flatMap(summary => textLines(summary, ACROSS)).map(line => [line]),
+    ...said(result),
+    ...said([rulesText(settings), ...pieceSentence(prefix), ...notes, ...lineNotes(reels), CUT_CAUTION]),
   ];
-  const headingRow = head.length + 1;
+  const headingRow = head.length;
+  const first = headingRow + 1;
+  const pages = listPages(blocksOf(reels, layout, hoses), {
+    top: TITLE + (head.length - 1) * ROW,
+    heading: HEADINGS,
+    page: PAGE,
+    pagePerHose,
+    again: hose => wordRows('hose', `${hose}, continued`)[0]!,
+  });
+  const rows = pages.flat();
   const writer = new SheetWriter(sheet)
+    .style(0, 0, first + rows.length, columns.length + 1, { fontSize: FONT, rowHeight: ROW })
+    .style(0, 0, 1, 1, { bold: true, fontSize: 14, rowHeight: TITLE })
+    .style(headingRow, 0, 1, 1, { rowHeight: HEADINGS });
+  for (const row of bold) writer.style(row, 0, 1, 1, { bold: true });
+  columns.forEach(({ format, bold: isBold }, column) => {
+    if (format) writer.format(first, column, rows.length, 1, format);
+    if (isBold) writer.style(first, column, rows.length, 1, { bold: true });
+  });
+  writer
     .values(0, 0, head)
-    .style(0, 0, 1, 1, { bold: true, fontSize: 14 })
-    .style(2, 0, result.length > 0 ? 1 : 0, 1, { bold: true })
-    .format(headingRow + 1, 6, rows.length, 1, timesFormat(reels, settings))
-    .format(headingRow + 1, 10, rows.length, 1, lengthFormat(settings))
-    .format(headingRow + 1, 9, rows.length, 1, '@')
-    .values(headingRow, 0, [headings(settings), ...rows])
-    .style(headingRow, 0, 1, columns, { bold: true, fill: HEAD_FILL, wrap: true })
-    .style(headingRow, 0, rows.length + 1, columns, { border: 'all' })
-    .style(headingRow + 1, 0, rows.length, columns, { fontSize: FONT, rowHeight: ROW, wrap: true })
-    .style(headingRow + 1, 5, rows.length, 2, { bold: true })
-    .widths(...WIDTHS);
-  rows.forEach((cells, index) => {
-    const rowHeight = heightOf(cells);
-    if (rowHeight > ROW) writer.style(headingRow + 1 + index, 0, 1, 1, { rowHeight });
-  });
-  let first = headingRow + 1;
-  reels.forEach((reel, index) => {
-    const height = groupsOf(reel).length;
-    if (index % 2 === 1) writer.style(first, 0, height, columns, { fill: BAND_FILL });
-    first += height;
-  });
-  const printArea = addressOf({ row: 0, column: 0, rows: headingRow + 1 + rows.length, columns });
-  const titleRows = `${headingRow + 1}:${headingRow + 1}`;
-  // A host that scales a sheet to the page's width leaves out breaks of its own.
-  const size = settings.pagePerHose
-    ? { breaksBefore: hoseStarts(reels, headingRow + 2), scale: fittingScale(WIDTHS, 'portrait', MARGIN), margin: MARGIN }
-    : { fitWidth: true, margin: MARGIN };
-  return writer.page({ orientation: 'portrait', printArea, titleRows, ...size }).done();
+    .values(headingRow, 0, [[...columns.map(({ heading }) => heading), 'Hose'], ...rows.map(({ cells }) => cells)])
+    .style(headingRow, 0, 1, columns.length + 1, {
+      bold: true,
+      fontSize: HEADING_FONT,
+      fill: HEAD_FILL,
+      wrap: true,
+      border: 'all',
+    })
+    .widths(...columns.map(({ width }) => width), HOSE_WIDTH);
+  dress(writer, rows, first, columns.length);
+  const starts = pageStarts([{ length: first + pages[0]!.length }, ...pages.slice(1)]);
+  return writer
+    .page({
+      orientation: 'portrait',
+      printArea: addressOf({ row: 0, column: 0, rows: first + rows.length, columns: columns.length }),
+      titleRows: `${headingRow + 1}:${headingRow + 1}`,
+      breaksBefore: starts,
+      scale: 100,
+      margin: MARGIN,
+    })
+    .done();
 }

@@ -32,7 +32,8 @@ function withQuantities(lines: readonly CutLine[], pieces: readonly CutLine[]): 
 
 /**
  * The pieces that can be cut from a rack that is too short for all: as many of the first ones, in the order of the sheet, as a plan is
- * found for, then those of the later ones that still fit on what that plan leaves.
+ * found for, then those of the later ones that still fit on what that plan leaves. Once cancelled, no more is asked: what fits in the order
+ * of the sheet is cut.
  */
 export async function cutNow(job: HoseJob, settings: CutSettings, solve: PlanSolver, watch?: CutPlanWatch): Promise<CutNow> {
   const pieces = piecesOf(job.lines);
@@ -41,7 +42,7 @@ export async function cutNow(job: HoseJob, settings: CutSettings, solve: PlanSol
   let enough = 0;
   let tooMany = pieces.length;
   let plan: CutPlan | undefined;
-  while (tooMany - enough > 1) {
+  while (tooMany - enough > 1 && !watch?.signal?.aborted) {
     const middle = Math.floor((enough + tooMany) / 2);
     const found = await canCut(firstOf(middle).problem, solve, { signal: watch?.signal });
     if ('rows' in found) [enough, plan] = [middle, found];

@@ -1,4 +1,5 @@
 import type { Workbook } from '../../workbook/workbook';
+import { hoseKey } from '../jobs/cutLine';
 import type { JobTable } from '../jobs/jobTable';
 import { jobStatusChanges } from '../pieces/jobStatusChanges';
 import { pieceBook } from '../pieces/pieceBook';
@@ -10,8 +11,8 @@ import type { Gathered } from './gatherCuts';
 import { overallResult } from './overallResult';
 import type { HosePlan } from './planHose';
 import { leftOutSentences } from './leftOutSentences';
-import { summarySentence } from './planText';
-import { tooOldSentence, unconfirmedSentence } from './rackSentences';
+import { hoseSummary } from './planText';
+import { barredSentences, tooOldSentence, unconfirmedSentence } from './rackSentences';
 import { rackAfterSheet } from './rackAfterSheet';
 
 /** What is said about the pieces of a cut list; unit and catalogue are the plan's. */
@@ -48,8 +49,11 @@ export async function cutsWriting(
   const [cutList, rackAfter] = [freeSheetName('Cut list', taken, today), freeSheetName('Rack after', taken, today)];
   const reels = plans.flatMap(plan => plan.reels);
   const source = `From sheet ${report.sheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
-  const summaries = plans.flatMap(plan => [summarySentence(plan, settings.unit), ...plan.job.warnings]);
-  const rackSaid = [tooOldSentence(gathered), unconfirmedSentence(gathered, plans)].filter(said => said !== undefined);
+  const hoses = new Map(plans.map(plan => [hoseKey(plan.job.hose), hoseSummary(plan, settings.unit)]));
+  const rackSaid = [tooOldSentence(gathered), unconfirmedSentence(gathered, plans), ...barredSentences(gathered, plans)].filter(
+    said => said !== undefined,
+  );
+  const notes = [...rackSaid, ...leftOutSentences(report), ...plans.flatMap(({ job }) => job.warnings)];
   const book = await pieceBook(workbook);
   const made = planPieces(book, reels, read.lines, { ...options, unit: settings.unit, catalogue: read.catalogue });
   const result = overallResult(plans, settings.unit);
@@ -66,15 +70,7 @@ export async function cutsWriting(
     pieces: book.sheet,
     withoutStatus: status.without,
     changes: [
-      ...cutListSheet(
-        cutList,
-        reels,
-        settings,
-        source,
-        [...rackSaid, ...leftOutSentences(report), ...summaries],
-        result,
-        made.numberOf,
-      ),
+      ...cutListSheet(cutList, reels, settings, { source, result, notes, hoses }, made.numberOf),
       ...rackAfterSheet(rackAfter, rack, reels, settings.unit),
       ...made.writing.changes,
       ...(status.writing?.changes ?? []),

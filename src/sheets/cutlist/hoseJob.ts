@@ -40,7 +40,7 @@ function ageWarnings(rack: readonly RackRow[], settings: CutSettings, today: str
     ...old.map(
       row => `${nameOf(row)} was made ${row.made}: older than your limit. Do not use it without a check by a qualified person.`,
     ),
-    ...ahead.map(row => `${nameOf(row)} was made ${row.made}, which is still to come: put that date right.`),
+    ...ahead.map(row => `${nameOf(row)} was made ${row.made}, which is in the future: correct that date.`),
     ...(undated.length > 0 ? [`No date of making: ${undated.map(nameOf).join('; ')}.`] : []),
   ];
 }

@@ -49,6 +49,8 @@ export async function oldestThatServe(
   const fits = (count: number) => firstFit(pieces, first(count).map(one), settings).missing.length === 0;
   const most = fits(single.length) ? await leastYes(least, single.length, fits) : single.length;
   const serve = async (count: number) => {
+    // Once cancelled, no more is asked: halving then ends at what is known to serve.
+    if (watch?.signal?.aborted) return false;
     const stock = joined(first(count)).map(({ length, quantity }) => ({ length, quantity }));
     return 'rows' in (await canCut({ ...problem, stock }, solve, { signal: watch?.signal }));
   };

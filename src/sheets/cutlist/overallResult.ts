@@ -41,8 +41,8 @@ export function overallResult(plans: readonly HosePlan[], unit: LengthUnit): rea
       ? `${longText(
           sumOf(cut, ({ totals }) => totals?.kept),
           unit,
-        )} in ${count(kept, 'end')} back into the rack`
-      : 'no end worth keeping';
+        )} in ${count(kept, 'end')} back to the rack`
+      : 'no offcut worth keeping';
   return [
     `${count(planned, 'piece')} planned from ${count(reels, 'piece')} of stock.${cut.length > 0 ? proven : ''}`,
     ...(waiting > 0 ? [`${count(waiting, 'piece')} ${waiting === 1 ? 'waits' : 'wait'}: ${why.join('. ')}.`] : []),

@@ -12,7 +12,7 @@ export function longText(length: Decimal, unit: LengthUnit): string {
 /** How good a plan is, in one sentence. */
 export function proofSentence({ plan, job }: HosePlan): string {
   if (!plan) return 'No plan.';
-  const least = job.problem.keep ? 'no plan takes less worth from the rack' : 'no plan takes less stock';
+  const least = job.problem.keep ? 'no plan uses less of the rack’s hose' : 'no plan takes less stock';
   return plan.isProven ? `Proven best: ${least}.` : `At most ${plan.percentOver} % over the best possible.`;
 }
 
@@ -68,17 +68,14 @@ export function tooLongSentence(plan: HosePlan, unit: LengthUnit): string {
   return [`${tooLong.map(line => lineText(line, unit)).join('; ')}.`, given, ...help].filter(Boolean).join(' ');
 }
 
-/** One hose in a few sentences, for the head of the cut list. */
-export function summarySentence(plan: HosePlan, unit: LengthUnit): string {
-  const { totals, job, later, tooLong, longest } = plan;
-  const why = longest.isZero() ? 'none in the rack' : 'too long for the rack';
-  const left = tooLong.length > 0 && `Not in this list, ${why}: ${tooLong.map(line => lineText(line, unit)).join('; ')}.`;
-  const short = later.length > 0 && `Not in this list, not enough stock: ${later.map(line => lineText(line, unit)).join('; ')}.`;
-  const parts =
-    totals &&
-    `${totals.reels} cut into, used ${longText(totals.used, unit)}, kept ${longText(totals.kept, unit)}, lost ${longText(totals.lost, unit)}. ${proofSentence(plan)}`;
-  const said = [parts, short, left].filter(Boolean).join(' ');
-  return `${job.hose}: ${said}`;
+/** What a hose comes to, behind its name on the cut list; what waits is said above it. */
+export function hoseSummary(plan: HosePlan, unit: LengthUnit): string {
+  const { totals } = plan;
+  if (!totals) return '';
+  const { reels, used, kept, lost } = totals;
+  const stock = `${reels} ${reels === 1 ? 'reel' : 'reels'} cut into`;
+  const lengths = `used ${longText(used, unit)}, kept ${longText(kept, unit)}, lost ${longText(lost, unit)}`;
+  return `${stock}, ${lengths}. ${proofSentence(plan)}`;
 }
 
 /** What planning does otherwise than cutting in the order of the sheet: the numbers of the table, in words. */
@@ -91,7 +88,7 @@ export function comparison({ totals, inSheetOrder }: HosePlan, unit: LengthUnit)
   const pairs = [
     reels !== totals.reels && `${totals.reels} ${totals.reels === 1 ? 'piece' : 'pieces'} of stock fetched (${reels})`,
     !lost.eq(totals.lost) && `${longText(totals.lost, unit)} becomes scrap (${longText(lost, unit)})`,
-    !kept.eq(totals.kept) && `${longText(totals.kept, unit)} goes back into the rack (${longText(kept, unit)})`,
+    !kept.eq(totals.kept) && `${longText(totals.kept, unit)} goes back to the rack (${longText(kept, unit)})`,
   ];
   return `With this plan, and in brackets in the order of the sheet: ${pairs.filter(Boolean).join('; ')}.`;
 }

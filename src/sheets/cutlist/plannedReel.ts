@@ -58,7 +58,7 @@ function pieceQueue(lines: readonly CutLine[]): (length: Decimal) => PlannedCut 
   }
   return length => {
     const next = queues.get(length.toString())?.shift();
-    if (!next) throw new Error(`The plan cuts ${length}, which no line wants any more.`);
+    if (!next) throw new Error(`The plan cuts ${length}, which no line needs any more.`);
     return next;
   };
 }
@@ -68,7 +68,7 @@ function rackQueue(rack: readonly RackRow[]): (length: Decimal) => RackRow {
   const left = byAge(rack).map(row => ({ row, quantity: row.quantity }));
   return length => {
     const next = left.find(one => one.quantity > 0 && one.row.length.eq(length));
-    if (!next) throw new Error(`The plan cuts stock of ${length}, which the rack has no more of.`);
+    if (!next) throw new Error(`The plan cuts stock of ${length}, which is no longer in the rack.`);
     next.quantity -= 1;
     return next.row;
   };

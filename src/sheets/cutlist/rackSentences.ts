@@ -1,4 +1,6 @@
 import { placeOf, type RackRow } from '../rack/rackRow';
+import type { Piece } from '../pieces/piece';
+import { piecesOfLine } from '../pieces/piecesOfLine';
 import { statusOfPiece } from '../pieces/pieceStatus';
 import type { Gathered } from './gatherCuts';
 import type { HosePlan } from './planHose';
@@ -13,14 +15,23 @@ export function tooOldSentence({ tooOld }: Gathered): string | undefined {
   return `Older than your limit, left out: ${names.join('; ')}.`;
 }
 
+/** Pieces that nobody has cut yet, without those that this very plan gives other reels. */
+function openPieces({ pieces, read, report, wishes }: Gathered): readonly Piece[] {
+  const all = pieces?.pieces ?? [];
+  const taken = new Set(wishes.take?.has('planned') ? report.taken : []);
+  const anew = new Set(read.lines.filter(({ row }) => taken.has(row)).flatMap(line => piecesOfLine(all, line).pieces));
+  return all.filter(piece => statusOfPiece(piece) === 'planned' && (piece.lot !== '' || piece.reel !== '') && !anew.has(piece));
+}
+
 /**
  * Reels of a plan on which pieces are planned that nobody has cut yet. The rack that the newest cut list left counts them in; any other
  * rack does not know of them.
  * @returns a sentence; undefined where nothing is counted twice
  */
-export function unconfirmedSentence({ pieces, rackSheet, newestRack }: Gathered, plans: readonly HosePlan[]): string | undefined {
-  if (!pieces || rackSheet === newestRack) return undefined;
-  const open = pieces.pieces.filter(piece => statusOfPiece(piece) === 'planned' && (piece.lot !== '' || piece.reel !== ''));
+export function unconfirmedSentence(gathered: Gathered, plans: readonly HosePlan[]): string | undefined {
+  const { rackSheet, newestRack } = gathered;
+  if (rackSheet === newestRack) return undefined;
+  const open = openPieces(gathered);
   const reels = plans.flatMap(plan => plan.reels.map(({ rack }) => rack));
   const found = [...new Set(reels)].flatMap(rack => {
     const reel = rack.reel || rack.place;
@@ -29,5 +40,23 @@ export function unconfirmedSentence({ pieces, rackSheet, newestRack }: Gathered,
   });
   if (found.length === 0) return undefined;
   const help = newestRack ? ` Take the rack ${newestRack}, which counts them in.` : '';
-  return `Pieces are planned on these reels already and not cut yet, so the hose may be gone: ${[...new Set(found)].join('; ')}.${help}`;
+  return `Pieces are planned on these reels already and not cut yet, so there may be less hose left: ${[...new Set(found)].join('; ')}.${help}`;
+}
+
+/**
+ * Hose that its own status keeps from being used: left out, or used all the same because somebody ticked it.
+ * @returns a sentence each; none where no status says so
+ */
+export function barredSentences({ rack }: Pick<Gathered, 'rack'>, plans: readonly HosePlan[]): readonly string[] {
+  const left = rack.report.leftOut.filter(({ reason }) => reason === 'barred');
+  const used = new Set(plans.flatMap(plan => plan.reels.map(reel => reel.rack.row)));
+  const taken = rack.rows.filter(({ row, barred }) => barred !== undefined && used.has(row));
+  const told = (rows: readonly { readonly row: number; readonly said: string | undefined }[]) =>
+    rows.map(({ row, said }) => `row ${row} (${said})`).join('; ');
+  return [
+    ...(left.length > 0 ? [`Left out of the rack: ${told(left.map(({ row, sentence }) => ({ row, said: sentence })))}.`] : []),
+    ...(taken.length > 0
+      ? [`Planned on although their status says no: ${told(taken.map(({ row, barred }) => ({ row, said: barred })))}.`]
+      : []),
+  ];
 }

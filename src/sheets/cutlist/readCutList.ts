@@ -2,7 +2,7 @@ import type { Decimal } from '../../core/units/decimal';
 import { TradeError } from '../../core/tradeError';
 import { lengthIn, type LengthUnit } from '../../core/units/lengthUnit';
 import type { RangeContent, Workbook } from '../../workbook/workbook';
-import { findTables } from '../table/findTables';
+import { findTables, type FoundTable } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
 import { NO_ANSWERS } from '../table/tableAnswers';
 import { columnsByRole, type RoleList } from '../table/tableColumns';
@@ -38,15 +38,33 @@ const ROLES: RoleList<Role> = [
 ];
 const MEASURES = { length: { quantity: 'length', group: 'length', label: 'cut length' } } as const;
 
-/** The table of a cut list; undefined where a column has gone. */
-function cutTable(cells: SheetCells): TableReader<Role> | undefined {
-  for (const table of findTables(cells)) {
-    const columns = columnsByRole(table, ROLES);
-    // Lists of old have a row a cut, and no quantity.
-    if (ROLES.every(([role]) => role === 'quantity' || columns[role] !== undefined))
-      return new TableReader(cells, table, columns, MEASURES, NO_ANSWERS);
-  }
-  return undefined;
+const OF_A_CUT = ['length', 'line', 'quantity'] as const satisfies readonly Role[];
+
+/** Readers of a table, one for each of the cuts that stand side by side: their columns have the same headings. */
+function cutReaders(cells: SheetCells, table: FoundTable): readonly TableReader<Role>[] {
+  const columns = columnsByRole(table, ROLES);
+  // Lists of old have a row a cut, and no quantity.
+  if (ROLES.some(([role]) => role !== 'quantity' && columns[role] === undefined)) return [];
+  const { headings, block } = table;
+  const alike = (column: number | undefined) =>
+    column === undefined
+      ? []
+      : headings.flatMap((heading, index) => (heading === headings[column - block.column] ? [block.column + index] : []));
+  const places = OF_A_CUT.map(role => [role, alike(columns[role])] as const);
+  const across = alike(columns.length).length;
+  return Array.from({ length: across }, (_, index) => {
+    const own = Object.fromEntries(places.map(([role, at]) => [role, at[index]]));
+    return new TableReader(cells, table, { ...columns, ...own }, MEASURES, NO_ANSWERS);
+  });
+}
+
+function cutsOf(reader: TableReader<Role>, row: number, unit: LengthUnit): readonly ListedCut[] {
+  const found = reader.measure(row, 'length');
+  const name = (role: Role) => reader.name(row, role);
+  if (!found || name('hose') === '') return [];
+  const cut = { reel: name('reel'), hose: name('hose'), line: name('line'), length: lengthIn(found, unit) };
+  const times = reader.has('quantity') ? (reader.count(row, 'quantity', 'quantity') ?? 1) : 1;
+  return Array.from({ length: times }, () => cut);
 }
 
 /**
@@ -57,19 +75,15 @@ function cutTable(cells: SheetCells): TableReader<Role> | undefined {
 export function readCutList(content: RangeContent | undefined, unit: LengthUnit): CutList | undefined {
   if (content?.values[0]?.[0] !== CUT_LIST_TITLE) return undefined;
   const cells = new SheetCells(content);
-  const reader = cutTable(cells);
-  if (!reader) return undefined;
-  const { hose, length } = reader.columns;
-  const rows = tableRows(cells, reader.table, { name: hose, keys: [hose!, length!], takesHidden: true });
+  const readers = findTables(cells)
+    .map(table => cutReaders(cells, table))
+    .find(found => found.length > 0);
+  if (!readers) return undefined;
+  const [{ table, columns }] = readers as [TableReader<Role>];
+  const keys = [columns.hose!, ...readers.map(reader => reader.columns.length!)];
+  const rows = tableRows(cells, table, { name: columns.hose, keys, takesHidden: true }).filter(({ kind }) => kind === 'line');
   try {
-    const cuts = rows.flatMap(({ row, kind }) => {
-      const found = kind === 'line' ? reader.measure(row, 'length') : undefined;
-      const name = (role: Role) => reader.name(row, role);
-      if (!found || name('hose') === '') return [];
-      const cut = { reel: name('reel'), hose: name('hose'), line: name('line'), length: lengthIn(found, unit) };
-      const times = reader.has('quantity') ? (reader.count(row, 'quantity', 'quantity') ?? 1) : 1;
-      return Array.from({ length: times }, () => cut);
-    });
+    const cuts = rows.flatMap(({ row }) => readers.flatMap(reader => cutsOf(reader, row, unit)));
     return { sheet: content.sheet, source: String(content.values[1]?.[0] ?? ''), cuts };
   } catch (error) {
     if (error instanceof TradeError) return undefined;

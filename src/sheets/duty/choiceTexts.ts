@@ -2,10 +2,17 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import { pressureAt } from '../../core/catalogue/pressureAt';
 import { Decimal } from '../../core/units/decimal';
 import { moneyText } from '../table/moneyText';
-import type { Choice } from './candidates';
+import type { Candidates, Choice } from './candidates';
 import { converted, UNITS_OF, withUnit } from './dutyUnits';
 import { hoseDutyOf } from './hoseMargins';
 import type { Demand } from './readDuty';
+
+/** How many hoses suit and how many are ruled out. */
+export function foundText({ suitable, ruledOut }: Candidates): string {
+  return suitable.length === 0
+    ? `No hose of the catalogue suits; ${ruledOut.length} are ruled out. The reasons are below, the nearest first.`
+    : `${suitable.length} of ${suitable.length + ruledOut.length} hoses suit, cheapest first.`;
+}
 
 /** Cost of one, with its parts, and of all; or why it is not known. */
 export function costText({ cost, costReason }: Choice, { quantity }: Demand): string {

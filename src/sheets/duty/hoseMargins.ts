@@ -60,7 +60,7 @@ function pressureMargins(catalogue: Catalogue, hose: Hose, demand: Demand): Marg
     return [
       notKnown(
         name,
-        `needs ${withUnit(peakPressure(demand), unit)}; rated ${withUnit(full, unit)} when cool, its rows of Derating say nothing about ${at}`,
+        `needs ${withUnit(peakPressure(demand), unit)}; rated ${withUnit(full, unit)} when cool, Derating has no row for ${at}`,
       ),
     ];
   }

@@ -39,7 +39,7 @@ export async function insertChoice(workbook: Workbook, content: RowContent): Pro
   const { cells, table, hostTables } = found;
   const jobs = jobTable(cells, table, await tableAnswers(workbook, 'jobs', table.sheet), {});
   const { changes, row, told } = planRow(cells, jobs, content, hostTables);
-  await workbook.write(changes);
+  await workbook.write(changes, 'blank');
   const { column } = table.block;
   await workbook.select({ sheet: table.sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) });
   return told;

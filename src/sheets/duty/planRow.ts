@@ -55,7 +55,7 @@ const columnsOf = ({ block }: FoundTable) => Array.from({ length: block.columns 
 
 /** True where nothing but formulas stands in a row of the table. */
 function isFree(cells: SheetCells, table: FoundTable, row: number): boolean {
-  return columnsOf(table).every(column => cells.value(row, column) === '' || cells.formula(row, column) !== '');
+  return columnsOf(table).every(column => cells.value(row, column) === '' || cells.isComputed(row, column));
 }
 
 function isTotal(cells: SheetCells, table: FoundTable, row: number): boolean {
@@ -90,7 +90,7 @@ function valueOf(role: Written, content: RowContent, { reader }: JobTable): stri
   const unit = reader.unitOf(role);
   if (unit) return convertMeasure(found.value, found.unit, unit).toDecimalPlaces(READ_PLACES).toNumber();
   throw new Error(
-    `Column ${reader.heading(role)} names no unit that is known. Write it in the heading, like (mm), or say it under Columns. Nothing was written.`,
+    `Column ${reader.heading(role)} has no unit that is known. Write it in the heading, like (mm), or say it under Columns. Nothing was written.`,
   );
 }
 
@@ -146,7 +146,7 @@ export function planRow(
       if (!OPTIONAL.has(role)) missing.push(HEADING_WORDS[role].label);
       continue;
     }
-    if (cells.formula(row, column) !== '' || (isCutOff && cells.formula(row - 1, column) !== '')) continue;
+    if (cells.isComputed(row, column) || (isCutOff && cells.isComputed(row - 1, column))) continue;
     const value = valueOf(role, content, jobs);
     if (value === undefined) continue;
     taken.add(column);
@@ -159,7 +159,7 @@ export function planRow(
   const names = (list: readonly number[]) => list.map(column => headingAt(table, column)).join(', ');
   const sentences = [
     `Wrote row ${row + 1} of sheet ${sheet} (${where}). ${written.join('; ')}.`,
-    copied.length > 0 && `Formulas carried on: ${names(copied.map(({ column }) => column))}.`,
+    copied.length > 0 && `Formulas copied: ${names(copied.map(({ column }) => column))}.`,
     left.length > 0 && `Not copied (formula reaches beyond its row): ${names(left)}.`,
     missing.length > 0 && `No column for: ${missing.join(', ')}.`,
     columns.overall !== undefined && content.overall === undefined && 'The overall length is not known and was left blank.',

@@ -155,7 +155,7 @@ export function readDuty(fields: DutyText): ReadDuty {
   const hottest = extreme('max', [fluidHottest, airHottest]);
   if (!coldest && !mistakes.fluidColdest) mistakes.fluidColdest = 'Coldest is blank: enter it for fluid or air';
   if (!hottest && !mistakes.fluidHottest) mistakes.fluidHottest = 'Hottest is blank: enter it for fluid or air';
-  if (coldest && hottest?.lt(coldest)) mistakes.fluidHottest = 'Hottest is below coldest: exchange them';
+  if (coldest && hottest?.lt(coldest)) mistakes.fluidHottest = 'Hottest is below coldest: swap them';
   const isVacuum = fields.vacuum.trim().toLowerCase() === 'yes';
   const vacuum = isVacuum ? ('yes' as const) : read('vacuum', 'vacuum', 'positive');
   const route = isBlankRoute(fields.route) ? [] : fields.route.map((part, index) => reader.part(part, index));

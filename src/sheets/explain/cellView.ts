@@ -1,8 +1,11 @@
 import { registeredFunctions } from '../../workbook/registeredFunctions';
 import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 import type { FunctionMetadata } from '../../workbook/functionMetadata';
+import { BLANKS_AS_ZERO, showsBlanksAsZero } from './blanksAsZero';
 import { argumentCells, type ArgumentCells } from './argumentCells';
 import { functionCall, type FunctionCall } from '../../workbook/functionCall';
+import { spilledResult } from '../../workbook/spilledResult';
+import { SPILL_SENTENCE } from '../table/spilledFrom';
 import { valueText } from './valueText';
 
 /** One argument of the selected cell's function. */
@@ -33,6 +36,8 @@ export interface CellView {
   readonly error?: string;
   /** The sentence behind that error, or why it cannot be had. */
   readonly sentence?: string;
+  /** Why what the cell shows cannot be right, and what to do. */
+  readonly warning?: string;
 }
 
 const inShort = (value: unknown): string =>
@@ -49,22 +54,28 @@ function nowOf(cells: ArgumentCells | undefined, row: number): string {
 interface Source {
   readonly call: FunctionCall;
   readonly sheet: string;
+  /** The cell's place in the function's result. */
   readonly row: number;
   readonly column: number;
 }
 
+/** The call of ours in a formula, and which place of its result stands so many rows and columns from the formula. */
+function sourceIn(formula: string, sheet: string, row: number, across: number): Source | undefined {
+  const call = functionCall(formula);
+  const column = (spilledResult(formula)?.columns[across] ?? across + 1) - 1;
+  return call && { call, sheet, row, column };
+}
+
 /** The formula behind the selected cell: its own, or the one that spills into it, with the cell's place in the spill. */
 async function sourceOf(workbook: Workbook, cell: RangeContent): Promise<Source | undefined> {
-  const own = functionCall(cell.formulas[0]?.[0] ?? '');
-  if (own) return { call: own, sheet: cell.sheet, row: 0, column: 0 };
+  const own = sourceIn(cell.formulas[0]?.[0] ?? '', cell.sheet, 0, 0);
+  if (own) return own;
   const address = cell.address.split(':')[0]!;
   const parent = await workbook.spillParent({ sheet: cell.sheet, address });
   if (!parent) return undefined;
   const [content] = await workbook.read([parent]);
-  const call = content && functionCall(content.formulas[0]?.[0] ?? '');
-  return call && content
-    ? { call, sheet: parent.sheet, row: cell.row - content.row, column: cell.column - content.column }
-    : undefined;
+  if (!content) return undefined;
+  return sourceIn(content.formulas[0]?.[0] ?? '', parent.sheet, cell.row - content.row, cell.column - content.column);
 }
 
 /** Calls the function again with what its arguments hold now, and takes the sentence of the cell's place in the result. */
@@ -84,6 +95,16 @@ async function sentenceOf({ call, row, column }: Source, cells: readonly (Argume
   } catch (error) {
     return String((error as { message?: unknown }).message ?? '') || 'An argument holds an error: correct that cell first.';
   }
+}
+
+/** Whether the host hands blanks over as 0; not asked of functions that take long, nor where a formula stands around the call. */
+async function hasZeros(
+  { call, row, column }: Source,
+  { options }: FunctionMetadata,
+  cells: readonly (ArgumentCells | undefined)[],
+  shown: CellValue,
+): Promise<boolean> {
+  return call.isWhole && !options?.cancelable && showsBlanksAsZero(call.id, cells, { shown, row, column });
 }
 
 const errorOf = (value: CellValue | undefined) => (typeof value === 'object' ? value : undefined);
@@ -117,8 +138,9 @@ export async function cellView(
   return {
     address,
     shown,
-    call: { id: metadata.id, description: metadata.description ?? '', helpUrl: `help.html#${metadata.id}`, arguments: view },
+    call: { id: metadata.id, description: metadata.description ?? '', helpUrl: `help/${metadata.id}.html`, arguments: view },
     error: error?.error,
-    sentence: error && (error.sentence || (await sentenceOf(source, cells))),
+    sentence: error && (error.sentence || (error.error === '#SPILL!' ? SPILL_SENTENCE : await sentenceOf(source, cells))),
+    warning: (await hasZeros(source, metadata, cells, value)) ? BLANKS_AS_ZERO : undefined,
   };
 }

@@ -19,7 +19,7 @@ const days = (count: number) => `${count} ${count === 1 ? 'day' : 'days'}`;
 export function gaugeDue(gauge: Gauge, day: number): GaugeDue {
   const { checked, every } = gauge;
   const unknown = (sentence: string): GaugeDue => ({ gauge, dueIn: undefined, isOverdue: true, sentence });
-  if (checked === undefined) return unknown('no day of a check: check it first');
+  if (checked === undefined) return unknown('no date of its last check: check it first');
   if (every === undefined || every <= 0) return unknown('no interval: write in how many days it is checked again');
   const last = Math.floor(checked);
   if (last > day) return unknown(`its check of ${isoDate(last)} lies ahead of ${isoDate(day)}`);
@@ -35,6 +35,9 @@ export const dueList = (gauges: readonly Gauge[], day: number): readonly GaugeDu
     .map(gauge => gaugeDue(gauge, day))
     .sort((a, b) => (a.dueIn ?? -Infinity) - (b.dueIn ?? -Infinity) || a.gauge.row - b.gauge.row);
 
+/** What is said of a gauge that the workbook says nothing about. */
+export const NOT_IN_GAUGES = 'not on sheet Gauges, no check of it is known';
+
 /**
  * Why a record must not be made with these gauges; [] where nothing speaks against it.
  * @param names as a piece or a record names them
@@ -46,7 +49,7 @@ export function gaugeRefusals(gauges: readonly Gauge[], names: readonly string[]
     .flatMap(name => {
       const gauge = gaugeOf(gauges, name);
       const isTwice = gauges.filter(each => gaugeKey(each.name) === gaugeKey(name)).length > 1;
-      if (!gauge) return [`${name}: ${isTwice ? 'twice on sheet Gauges' : 'not on sheet Gauges'}`];
+      if (!gauge) return [`${name}: ${isTwice ? 'twice on sheet Gauges' : NOT_IN_GAUGES}`];
       const { isOverdue, sentence } = gaugeDue(gauge, day);
       return isOverdue ? [`${gauge.name}: ${sentence}`] : [];
     });

@@ -67,7 +67,7 @@ function findingOf(study: GaugeStudy): string {
   const of = shareOfTolerance === undefined ? 'of the study' : 'of the tolerance';
   const per = `${(share * 100).toFixed(1)} % ${of}`;
   if (share <= GOOD_SHARE) return `${per}: good`;
-  return share <= LAST_SHARE ? `${per}: may do, by what the work needs` : `${per}: not good enough`;
+  return share <= LAST_SHARE ? `${per}: may do, depending on the work` : `${per}: not good enough`;
 }
 
 /**

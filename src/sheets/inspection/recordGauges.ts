@@ -1,13 +1,13 @@
 import { dayNumber, isoDate } from '../../core/units/sheetDate';
 import { gaugeKey, gaugeOf, type Gauge } from '../gauges/gauge';
-import { gaugeRefusals } from '../gauges/gaugeDue';
+import { gaugeRefusals, NOT_IN_GAUGES } from '../gauges/gaugeDue';
 import { pressureRangeNote } from '../gauges/pressureRange';
 import type { Piece } from '../pieces/piece';
 import type { RecordFields } from './inspectionRecord';
 
 /** What a record says of its gauges. */
 export interface RecordGauges {
-  /** Each with its resolution, U and due date. */
+  /** Each with its resolution, U and due date, or that nobody knows of a check. */
   readonly facts: readonly string[];
   /** Why the record must not be made: a gauge was overdue on the day it was used. */
   readonly refusals: readonly string[];
@@ -27,23 +27,33 @@ function factOf(gauge: Gauge): string {
   return parts.length > 0 ? `${name}: ${parts.join(', ')}` : name;
 }
 
-const isUnknown = (sentence: string) => /: (?:not|twice) on sheet/.test(sentence);
+const isUnknown = (sentence: string) => /: (?:not|twice) on sheet Gauges/.test(sentence);
+
+/** Gauges of pieces of which the workbook knows no check. */
+const notesOf = (pieces: readonly Piece[], unknown: (name: string) => string): readonly string[] => {
+  const names = new Map(pieces.flatMap(each => each.gauges).map(name => [gaugeKey(name), name]));
+  return [...names.values()].filter(name => unknown(name) !== name).map(unknown);
+};
 
 /**
  * The gauges that a record names, and whether they might be used on the day of each piece.
- * @param gauges of the sheet Gauges; undefined where there is none: then nothing is checked
+ * @param gauges of the sheet Gauges; undefined where there is none: then only the days are known that are typed for the record
  * @param today the day of the record, for what names no day
  */
 export function recordGauges(
   gauges: readonly Gauge[] | undefined,
   pieces: readonly Piece[],
-  { caliper, gauge }: RecordFields,
+  { caliper, caliperChecked, gauge, gaugeChecked }: RecordFields,
   today: string,
 ): RecordGauges {
   const day = dayNumber(today)!;
   const typed = [caliper, gauge].map(name => name.trim()).filter(Boolean);
   const names = [...new Map([...typed, ...pieces.flatMap(each => each.gauges)].map(name => [gaugeKey(name), name])).values()];
-  if (!gauges) return { facts: names, refusals: [], notes: [] };
+  const dated = new Set(
+    [caliperChecked.trim() && gaugeKey(caliper), gaugeChecked.trim() && gaugeKey(gauge)].filter(key => key !== ''),
+  );
+  const unknown = (name: string) => (dated.has(gaugeKey(name)) ? name : `${name}: ${NOT_IN_GAUGES}`);
+  if (!gauges) return { facts: names.map(unknown), refusals: [], notes: notesOf(pieces, unknown) };
   const found = names.flatMap(name => gaugeOf(gauges, name) ?? []);
   const said = [
     ...gaugeRefusals(gauges, typed, day),
@@ -58,7 +68,7 @@ export function recordGauges(
   return {
     facts: names.map(name => {
       const known = found.find(each => gaugeKey(each.name) === gaugeKey(name));
-      return known ? factOf(known) : name;
+      return known ? factOf(known) : unknown(name);
     }),
     refusals: [...new Set(said.filter(sentence => !isUnknown(sentence)))],
     notes: [...new Set([...said.filter(isUnknown), ...ranges])],

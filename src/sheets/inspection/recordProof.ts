@@ -6,13 +6,14 @@ import type { Piece } from '../pieces/piece';
 import type { InspectionRecord, RecordFields } from './inspectionRecord';
 import type { Instrument } from './instrument';
 
-/** What the names on pieces are. */
+/** What the names on pieces are: by the sheet Gauges, by the heading of their column, or by their own words; else nobody knows. */
 export function instrumentsOf(gauges: readonly Gauge[] | undefined, pieces: readonly Piece[]): readonly Instrument[] {
   const names = new Map(pieces.flatMap(piece => piece.gauges).map(name => [gaugeKey(name), name]));
   return [...names.values()].map(name => {
     const known = gaugeOf(gauges ?? [], name);
     const checked = known?.checked === undefined ? '' : isoDate(Math.floor(known.checked));
-    return { name, kind: known && known.kind !== 'other' ? known.kind : gaugeKindOf(name), checked };
+    const said = pieces.map(piece => piece.gaugeKinds.get(gaugeKey(name))).find(kind => kind !== undefined);
+    return { name, kind: known && known.kind !== 'other' ? known.kind : (said ?? gaugeKindOf(name)), checked };
   });
 }
 
@@ -58,13 +59,13 @@ export function proofOfPieces(record: InspectionRecord, pieces: readonly Piece[]
   const some = tested.length > 0 && tested.length < pieces.length ? ` (${tested.length} of ${pieces.length} pieces)` : '';
   const own = namedBy(record, pieces);
   const pressure = namedBy(record, tested).filter(({ kind }) => kind === 'pressure gauge');
-  // A name of which nobody knows what it is stands with what was measured.
-  const others = own.filter(({ kind }) => kind !== 'pressure gauge' && kind !== 'die');
+  // A name of which nobody knows what it is counts as neither: it stands under “Measured with”.
+  const calipers = own.filter(({ kind }) => kind === 'caliper');
   const held = [...present(tested.map(({ testedFor }) => testedFor))].sort((a, b) => a - b);
   const span = [...new Set([held[0], held.at(-1)])].join(' … ');
   return {
-    caliper: listed(others.map(({ name }) => name)),
-    caliperChecked: listed(others.map(({ checked }) => checked)),
+    caliper: listed(calipers.map(({ name }) => name)),
+    caliperChecked: listed(calipers.map(({ checked }) => checked)),
     gauge: listed(pressure.map(({ name }) => name)),
     gaugeChecked: listed(pressure.map(({ checked }) => checked)),
     hold: held.length > 0 ? `${span} s` : '',

@@ -38,7 +38,7 @@ export function quantityQuestion(reader: TableReader<JobRole>, corrections: Head
     column: name,
     sentence: `No column says how many. Is ${name} the quantity?`,
     choices: [
-      { value: 'quantity', label: 'Yes, so many of each' },
+      { value: 'quantity', label: 'Yes, that many of each' },
       { value: 'none', label: 'No, one of each line' },
     ],
     refusal: `no column says how many: say whether ${name} is the quantity`,

@@ -32,6 +32,19 @@ export interface JobTable {
   readonly reader: TableReader<JobRole>;
 }
 
+const NUMBERED = /^(.*?)[ .,-]*(?:end )?([12])$/i;
+
+/** Ends by number, where both are there: `Die 1` beside `Die 2`. */
+function endsByNumber(name: string, headings: readonly string[]): ReturnType<typeof endsOfHeading> {
+  const [, rest, number] = NUMBERED.exec(name) ?? [];
+  if (!rest) return [];
+  const isOther = (heading: string) => {
+    const [, of, nth] = NUMBERED.exec(headingUnit(heading, 'length').name) ?? [];
+    return of?.toLowerCase() === rest.toLowerCase() && nth !== number;
+  };
+  return headings.some(isOther) ? [{ end: number === '1' ? 'A' : 'B', rest }] : [];
+}
+
 /** Columns of each end: those whose headings name it, and those that hold for both. */
 function endColumns(
   { headings, block }: FoundTable,
@@ -50,7 +63,7 @@ function endColumns(
     }
     const { name } = headingUnit(heading, 'length');
     const one = (text: string) => (Object.keys(columnsByRole({ headings: [text], block }, END_ROLES)) as EndField[])[0];
-    for (const { end, rest } of endsOfHeading(name)) {
+    for (const { end, rest } of [...endsOfHeading(name), ...endsByNumber(name, headings)]) {
       const field = one(rest);
       if (field) {
         found[`${field}${end}`] ??= column;

@@ -7,11 +7,11 @@ const example = (host: Workbook['host']) =>
 
 /** Where the ratings come from that no line has. */
 export function noPressure(host: Workbook['host']): string {
-  return `No selected line has a working pressure: there are no tags to make. It stands in a column Working pressure, or comes from a Catalogue (Parts › Load).${example(host)}`;
+  return `No selected line has a working pressure: there are no tags to make. It comes from a column Working pressure or from a Catalogue (Parts › Load).${example(host)}`;
 }
 
 /** What to do where no line has crimp data, so that every card says STOP; undefined where one has them. */
 export function noCrimpData(cards: readonly BenchCard[], host: Workbook['host']): string | undefined {
   if (cards.some(({ ends }) => ends.some(({ diameter }) => diameter !== undefined))) return undefined;
-  return `Every card says STOP, for no line has crimp data. They stand in columns of the sheet, or come from a Catalogue (Parts › Load).${example(host)}`;
+  return `Every card says STOP, because no line has crimp data. They come from columns of the sheet or from a Catalogue (Parts › Load).${example(host)}`;
 }

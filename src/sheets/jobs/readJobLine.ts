@@ -6,6 +6,7 @@ import type { Length } from '../../core/units/lengthUnit';
 import { convertMeasure, type MeasureUnit } from '../../core/units/measureUnit';
 import { nameOfCell, type Measure } from '../../cells/sheetCell';
 import type { TableReader } from '../table/tableReader';
+import type { GroupOfRow } from './hoseGroups';
 import type { JobLine, JobPlace, RatedPressure, SheetEnd, Standing } from './jobLine';
 import { isOverallByName, type EndField, type JobRole } from './jobRoles';
 import { judgeLengths, judgeParts, type Judged, type LineFacts } from './jobStanding';
@@ -23,6 +24,8 @@ export interface LineReading {
   /** Rows that are done or planned already are taken all the same. */
   readonly takesDone: boolean;
   readonly takesPlanned: boolean;
+  /** What the heading of its group says of a row. */
+  readonly groupOf?: ((row: number) => GroupOfRow | undefined) | undefined;
 }
 
 const PLACES: readonly JobPlace[] = [
@@ -187,7 +190,9 @@ function standingOf(line: LineReader, reasons: readonly string[], reading: LineR
 export function readJobLine(reader: TableReader<JobRole>, row: number, reading: LineReading): JobLine {
   const line = new LineReader(reader, row);
   for (const { refusal } of reader.questions) if (refusal !== undefined) line.reasons.push(refusal);
-  const hose = line.part('hose', 'hose');
+  const group = reading.groupOf?.(row);
+  const hose = group?.hose ?? line.part('hose', 'hose');
+  if (group?.refusal !== undefined) line.reasons.push(group.refusal);
   if (hose === '' && line.reasons.length === 0) line.reasons.push('hose is blank: fill it in');
   const ends = [sheetEnd(line, 'A'), sheetEnd(line, 'B')] as const;
   const fittings = [ends[0].fitting, ends[1].fitting] as const;
@@ -244,8 +249,11 @@ export function readJobLine(reader: TableReader<JobRole>, row: number, reading: 
     crimper: line.name('crimper'),
     standing: standingOf(line, reasons, reading),
     notes: line.notes,
-    places: Object.fromEntries(
-      PLACES.flatMap(role => (reader.has(role) && reader.name(row, role) !== '' ? [[role, reader.place(row, role)!]] : [])),
-    ),
+    places: {
+      ...(group?.place !== undefined && { hose: group.place }),
+      ...Object.fromEntries(
+        PLACES.flatMap(role => (reader.has(role) && reader.name(row, role) !== '' ? [[role, reader.place(row, role)!]] : [])),
+      ),
+    },
   };
 }

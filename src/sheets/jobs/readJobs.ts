@@ -8,9 +8,10 @@ import type { CellValue, Workbook } from '../../workbook/workbook';
 import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import { findTables, tableAt } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
-import { tableAnswers } from '../table/tableAnswers';
+import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
 import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
+import { hoseGroups } from './hoseGroups';
 import { isReady, stopSentence, type JobLine } from './jobLine';
 import { isStock, jobTable, type JobTable } from './jobTable';
 import { ONE_COUPLING, readJobLine, type LineReading } from './readJobLine';
@@ -82,6 +83,7 @@ interface Source {
   readonly cells: SheetCells;
   readonly tables: readonly JobTable[];
   readonly catalogue: Catalogue | undefined;
+  readonly said: TableAnswers;
 }
 
 /** The job tables of a sheet, in order. */
@@ -100,7 +102,7 @@ async function jobTablesOf(workbook: Workbook, sheet: string, read: CatalogueRea
   const proposals = catalogue && { length: catalogue.units.length, pressure: catalogue.units.pressure };
   const found = findTables(cells, hostBlocks(tables), said.role);
   const jobTables = found.flatMap(table => jobTable(cells, table, said, parts, proposals) ?? []);
-  return { cells, tables: jobTables, catalogue };
+  return { cells, tables: jobTables, catalogue, said };
 }
 
 /** The tables that a choice means: those it touches, else the one around it. */
@@ -124,18 +126,20 @@ const KEYS = ['hose', 'cutLength', 'overall', 'quantity', 'fittingA', 'fittingB'
 interface Read {
   readonly lines: readonly JobLine[];
   readonly leftOut: readonly LeftOutRow[];
+  readonly question: TableQuestion | undefined;
 }
 
-function readTable(
-  { cells, catalogue }: Source,
-  { table, columns, reader }: JobTable,
-  choice: JobChoice,
-  wishes: JobWishes,
-): Read {
+function readTable({ cells, catalogue, said }: Source, source: JobTable, choice: JobChoice, wishes: JobWishes): Read {
+  const { table, columns, reader } = source;
   const take = wishes.take ?? new Set<Takeable>();
   const lines: JobLine[] = [];
   const leftOut: LeftOutRow[] = [];
+  const isKnown = known(catalogue?.index.hoses);
+  const keys = KEYS.flatMap(role => columns[role] ?? []);
+  const rows = tableRows(cells, table, { name: columns.hose, keys, takesHidden: take.has('hidden'), isKnown });
+  const groups = hoseGroups(source, rows, said.meaning, isKnown);
   const reading: LineReading = {
+    groupOf: row => groups.ofRow.get(row),
     catalogue,
     step: wishes.step,
     pressureUnit: wishes.pressureUnit,
@@ -143,14 +147,9 @@ function readTable(
     takesDone: wishes.whateverStatus || take.has('done'),
     takesPlanned: wishes.whateverStatus || take.has('planned'),
   };
-  const rules = {
-    name: columns.hose,
-    keys: KEYS.flatMap(role => columns[role] ?? []),
-    takesHidden: take.has('hidden'),
-    isKnown: known(catalogue?.index.hoses),
-  };
   const { block } = choice;
-  for (const { row, kind } of tableRows(cells, table, rules)) {
+  for (const { row, kind: asRow } of rows) {
+    const kind = groups.headings.has(row) ? 'remark' : asRow;
     const isMeant = !choice.isChoice || (row >= block.row && row < block.row + block.rows);
     if (!isMeant) continue;
     if (kind !== 'line' && !(kind === 'below' && (take.has('below') || choice.isChoice))) {
@@ -164,7 +163,7 @@ function readTable(
     else if (standing.kind !== 'ready') leftOut.push({ row: row + 1, reason: standing.kind });
     else if (line.quantity === 0) leftOut.push({ row: row + 1, reason: 'none wanted' });
   }
-  return { lines, leftOut };
+  return { lines, leftOut, question: groups.question };
 }
 
 /** Lines of other job tables on the sheet that were not meant: they are told. */
@@ -210,7 +209,7 @@ export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: J
       taken: lines.filter(line => isReady(line) && line.quantity !== 0).map(({ row }) => row),
       leftOut: [...tablesRead.flatMap(each => each.leftOut), ...otherTables(source, tables, meant)],
     },
-    questions: tables.flatMap(({ reader }) => reader.questions),
+    questions: [...tables.flatMap(({ reader }) => reader.questions), ...tablesRead.flatMap(({ question }) => question ?? [])],
     catalogue: source.catalogue,
     tables,
   };

@@ -78,7 +78,7 @@ function groundOf(stand: RegisterStand, { catalogue }: WorkbookCatalogue): Groun
     const made = newRegister(sheet, stand.exists, catalogue!.units.diameter);
     const told = [
       `There is no table Machines yet: ${stand.exists ? `it is made on the blank sheet ${sheet}` : `sheet ${sheet} is made`}, with this dial as its first row.`,
-      `The Catalogue cell is made to read it, ${made.place.extended!.address}. What the machine’s dial does (Step, Lowest, Highest) can be added there.`,
+      `The Catalogue cell will read it, too, ${made.place.extended!.address}. What the machine’s dial does (Step, Lowest, Highest) can be added there.`,
     ];
     return { sheet, ...made, told };
   }
@@ -87,8 +87,8 @@ function groundOf(stand: RegisterStand, { catalogue }: WorkbookCatalogue): Groun
   if (typeof place === 'string') return place;
   const told = [`Adds row ${place.row + 1} to sheet ${at.sheet}. Earlier rows are not changed.`];
   const range = place.extended?.address;
-  if (stand.kind === 'unread') told.push(`The Catalogue cell does not read sheet ${at.sheet} yet: it is made to read ${range}.`);
-  else if (range) told.push(`The Catalogue cell read Machines to ${at.address} only: it is made to read ${range}.`);
+  if (stand.kind === 'unread') told.push(`The Catalogue cell does not read sheet ${at.sheet} yet: it will read ${range}.`);
+  else if (range) told.push(`The Catalogue cell reads Machines to ${at.address} only: it will read ${range}.`);
   return { sheet: at.sheet, place, changes: [], undo: [], told };
 }
 

@@ -51,10 +51,10 @@ function whenDue(every: CellValue, last: CellValue, perUnit: number, today: numb
   const day = typeof last === 'object' || typeof last === 'boolean' ? undefined : dayNumber(last);
   if (day === undefined)
     return {
-      sentence: `${quotedText(typeof last === 'object' ? last.error : String(last))} is no date, like 2025-03-14`,
+      sentence: `${quotedText(typeof last === 'object' ? last.error : String(last))} is not a date like 2025-03-14`,
       lastDone: '',
     };
-  if (day > today) return { sentence: `Last done lies ahead: ${isoDate(day)}`, lastDone: isoDate(day) };
+  if (day > today) return { sentence: `Last done is in the future: ${isoDate(day)}`, lastDone: isoDate(day) };
   const dueIn = Math.ceil(day + every * perUnit - today);
   return { dueIn, sentence: dueText(dueIn, isoDate(day)), lastDone: isoDate(day) };
 }

@@ -35,7 +35,7 @@ export interface CheckResult {
 }
 
 function length(text: string, label: string): Decimal | undefined {
-  return numberTyped(text, label, { sign: 'positive', hint: 'enter a number above 0, or nothing' });
+  return numberTyped(text, label, { sign: 'positive', hint: 'enter a number above 0, or leave it blank' });
 }
 
 function required(text: string, label: string): Decimal {
@@ -58,8 +58,8 @@ function sentenceOf(deviation: Decimal, turns: Decimal | undefined, isLeftAlone:
   if (deviation.isZero()) return 'The machine crimps as expected.';
   const side = deviation.isNegative() ? 'small' : 'large';
   const off = `The machine crimps ${deviation.abs().toDecimalPlaces(READ_PLACES)} ${unit} ${side}`;
-  if (isLeftAlone) return `${off}: within what is left alone.`;
-  if (!turns) return `${off}. Give the change per turn to know how far to turn the calibration screw.`;
+  if (isLeftAlone) return `${off}: small enough to leave alone.`;
+  if (!turns) return `${off}. Enter the change per turn to see how far to turn the calibration screw.`;
   const way = turns.isNegative() ? 'looser' : 'tighter';
   return `${off}: turn the calibration screw ${turns.abs().toDecimalPlaces(TURN_PLACES)} turns ${way}, then check again.`;
 }

@@ -71,8 +71,7 @@ export function placeOf({ at, content }: RegisterTable, sheet: RangeContent): Pl
   const used = content.values.reduce((last, row, index) => (row.some(cell => cell !== '') ? index : last), 0);
   const row = content.row + used + 1;
   const free = nextFilledRow(sheet, block, row);
-  if (free === row)
-    return `Something stands right below the table Machines, in row ${row + 1} of sheet ${at.sheet}: make room there.`;
+  if (free === row) return `Row ${row + 1} of sheet ${at.sheet}, right below the table Machines, is filled: make room there.`;
   const isInside = row < block.row + block.rows;
   const rows = Math.min(row - block.row + 1 + SPARE_ROWS, free - block.row);
   const extended = isInside ? undefined : { sheet: at.sheet, address: addressOf({ ...block, rows }) };

@@ -51,7 +51,7 @@ function dateRefusal(from: string, now: string, history: readonly StandingDial[]
   if (moment === undefined) {
     return `${quotedText(from)} is not a date: ${ambiguousDate(from) ?? 'write it like 2025-03-14 or 2025-03-14 15:30'}.`;
   }
-  if (isLater(moment, now)) return `${from} lies ahead: a dial is recorded from the time it is used.`;
+  if (isLater(moment, now)) return `${from} is in the future: a dial is recorded from the time it is used.`;
   // ISO texts sort as their moments do, a day without a time of day before all times of that day.
   const newer = history.find(each => each.date > from);
   if (!newer) return undefined;

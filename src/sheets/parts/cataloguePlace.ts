@@ -41,7 +41,7 @@ function newPlace(workbook: PartsWorkbook, formula: string, taken: string[]): Ca
   const named = nameChange(workbook, cell);
   const texts = [
     ['Parts data of this workbook'],
-    ['Look-ups take the cell below. It shows which data they come from and changes when a table does.'],
+    ['Look-up functions use the cell below. It shows which data they come from and changes when a table does.'],
   ];
   const notes = [
     ['The makers’ current data come first; this workbook does not replace them. No crimp data for a pair: do not assemble.'],

@@ -36,3 +36,8 @@ export function valueAt(content: RangeContent | undefined, { row, column }: Cell
 export function formulaAt(content: RangeContent | undefined, { row, column }: Cell): string {
   return content?.formulas[row - content.row]?.[column - content.column] ?? '';
 }
+
+/** Number format of a cell; `General` outside the content. */
+export function formatAt(content: RangeContent | undefined, { row, column }: Cell): string {
+  return content?.formats[row - content.row]?.[column - content.column] ?? 'General';
+}

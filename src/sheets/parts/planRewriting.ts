@@ -8,7 +8,7 @@ import type { ChosenTable } from './loadedCatalogue';
 import { withOwnColumns, type WithOwnColumns } from './ownColumns';
 import { CannotWrite, type PartsWorkbook } from './partsWorkbook';
 import { roomBelow } from './roomBelow';
-import { restoringChanges, tableChanges } from './tableChanges';
+import { restoringChanges, restoringShares, tableChanges } from './tableChanges';
 import { tableGrid, type TableGrid } from './tableGrid';
 import type { Spilled } from './spilledBlocks';
 import { rowCount, title, type TablePlan } from './tablePlan';
@@ -59,7 +59,7 @@ function obstacles(standing: CatalogueTable, touched: Block, { standing: catalog
 
 function overText(sheet: string, cells: readonly Cell[]): string {
   const others = cells.length > 1 ? ` and ${cells.length - 1} more filled cells` : '';
-  return `${sheet}!${cellName(cells[0]!)}${others} outside the old table are written over.`;
+  return `${sheet}!${cellName(cells[0]!)}${others} outside the old table are overwritten.`;
 }
 
 interface Rewriting {
@@ -113,8 +113,8 @@ export function planRewriting(chosen: ChosenTable, standing: CatalogueTable, wor
   const told = toldOfRewriting(chosen, { grid, own, written, content, touched, spilled });
   return {
     ...plain,
-    changes: tableChanges(grid, sheet, touched, false),
-    restoring: restoringChanges(content, sheet, touched, spilled),
+    changes: tableChanges(grid, sheet, touched, false, content),
+    restoring: [...restoringChanges(content, sheet, touched, spilled), ...restoringShares(grid, content, sheet, touched)],
     overwrites: beside.length > 0 ? [overText(sheet, beside)] : [],
     told,
   };

@@ -1,12 +1,13 @@
 import { addressOf, type Block } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import type { RangeContent } from '../../workbook/workbook';
-import { cellName, formulaAt, isInside, valueAt } from './filledCells';
+import { cellName, formatAt, formulaAt, isInside, valueAt } from './filledCells';
 import type { Spilled } from './spilledBlocks';
 import type { TableGrid, WrittenCell } from './tableGrid';
 
 const DATE_FORMAT = 'yyyy-mm-dd';
 const TEXT_FORMAT = '@';
+const SHARE_FORMAT = '0.0 %';
 /** Narrowest and widest column of a new sheet, in points; a character is about 5.5. */
 const [NARROWEST, WIDEST, CHARACTER] = [50, 220, 5.5];
 
@@ -24,14 +25,34 @@ function formatChanges({ moved, dates, guarded }: TableGrid, sheet: string, bloc
   }));
 }
 
+/** Fractions of the table Rates in per cent; a number that takes the place of one is shown as a number again. */
+function shareFormats({ shares }: TableGrid, sheet: string, block: Block, standing: RangeContent | undefined): Change[] {
+  return shares.flatMap(({ row, column, isShare }): Change[] => {
+    const cell = { row: block.row + row, column: block.column + column };
+    const isPercent = formatAt(standing, cell).includes('%');
+    if (isShare === isPercent) return [];
+    return [{ kind: 'format', at: { sheet, address: cellName(cell) }, numberFormat: isShare ? SHARE_FORMAT : 'General' }];
+  });
+}
+
 /** Changes that write a table; what stands in the rest of `block` is blanked. */
-export function tableChanges(grid: TableGrid, sheet: string, block: Block, isNew: boolean): readonly Change[] {
+export function tableChanges(
+  grid: TableGrid,
+  sheet: string,
+  block: Block,
+  isNew: boolean,
+  standing?: RangeContent | undefined,
+): readonly Change[] {
   const blank = Array<WrittenCell>(block.columns).fill('');
   const values = Array.from({ length: block.rows }, (_, row) => {
     const cells = grid.cells[row];
     return cells ? [...cells, ...blank.slice(cells.length)] : blank;
   });
-  return [...formatChanges(grid, sheet, block, isNew), { kind: 'values', at: { sheet, address: addressOf(block) }, values }];
+  return [
+    ...formatChanges(grid, sheet, block, isNew),
+    ...shareFormats(grid, sheet, block, standing),
+    { kind: 'values', at: { sheet, address: addressOf(block) }, values },
+  ];
 }
 
 /** Looks of a new table's sheet: headings, widths. */
@@ -77,4 +98,17 @@ export function restoringChanges(
     }),
   );
   return [{ kind: 'values', at: { sheet, address: addressOf(block) }, values }, ...formulas];
+}
+
+/** Number formats that stood where rates are written. */
+export function restoringShares(
+  { shares }: TableGrid,
+  content: RangeContent | undefined,
+  sheet: string,
+  block: Block,
+): readonly Change[] {
+  return shares.map(({ row, column }) => {
+    const cell = { row: block.row + row, column: block.column + column };
+    return { kind: 'format', at: { sheet, address: cellName(cell) }, numberFormat: formatAt(content, cell) };
+  });
 }

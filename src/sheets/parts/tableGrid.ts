@@ -1,4 +1,5 @@
 import { splitHeading } from '../../core/units/headingUnit';
+import { catalogueTables } from '../../core/catalogue/tables/catalogueTables';
 import { headingKey } from '../../core/catalogue/partName';
 import { looksLikeNumber } from '../../core/catalogue/nameText';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
@@ -16,6 +17,8 @@ export interface TableGrid {
   readonly dates: readonly number[];
   /** Zero-based columns with a text that a host could take for a formula, or a name that it could take for a number. */
   readonly guarded: readonly number[];
+  /** Rates that are fractions, which are shown in per cent; other cells of that column are not. */
+  readonly shares: readonly { readonly row: number; readonly column: number; readonly isShare: boolean }[];
   /** Headings that were there before and are no longer in the file. */
   readonly dropped: readonly string[];
 }
@@ -44,6 +47,7 @@ function places(headings: readonly RawCell[], before: readonly RawCell[]): reado
   });
 }
 
+const FRACTION = /\bfraction\b/i;
 const FIRST_DATE = 36_526;
 const LAST_DATE = 73_050;
 
@@ -59,6 +63,23 @@ function holdsDates(schema: TableSchema, heading: string, column: readonly Writt
 function holdsTexts(schema: TableSchema, heading: string): boolean {
   const kind = Object.values(schema.fields).find(each => headingKey(each.heading) === heading)?.kind;
   return kind === undefined || kind === 'name' || kind === 'text';
+}
+
+/** Numbers of the table Rates, and which of them are fractions: `scrap fraction` by its name. */
+function sharesOf(
+  schema: TableSchema,
+  cells: TableGrid['cells'],
+  at: (heading: string) => number | undefined,
+): TableGrid['shares'] {
+  if (schema !== catalogueTables.rates) return [];
+  const { rate, value } = catalogueTables.rates.fields;
+  const [names, column] = [at(headingKey(rate.heading)), at(headingKey(value.heading))];
+  if (names === undefined || column === undefined) return [];
+  return cells.flatMap((line, row) => {
+    const number = line[column];
+    if (row === 0 || typeof number !== 'number') return [];
+    return [{ row, column, isShare: FRACTION.test(String(line[names])) && number <= 1 }];
+  });
 }
 
 /**
@@ -102,6 +123,7 @@ export function tableGrid(schema: TableSchema, table: RawTable, before: readonly
         });
       })
       .map(({ column }) => column),
+    shares: sharesOf(schema, cells, key => columns.find(each => each.key === key)?.column),
     dropped: before.flatMap(old =>
       typeof old === 'string' && old.trim() !== '' && !newKeys.has(keyOf(old)) ? [old.trim()] : [],
     ),

@@ -31,7 +31,7 @@ function nothingIn(name: string, tables: readonly LoadedTable[], found: readonly
   if (tables.length > 0) return undefined;
   const heads = found.filter(({ knownHeadings }) => knownHeadings > 1);
   const isText = found.some(({ id }) => id.endsWith(' '));
-  if (heads.length === 0 && isText && /\.xls[xm]$/i.test(name)) return `${name} is no .xlsx file, or it is damaged`;
+  if (heads.length === 0 && isText && /\.xls[xm]$/i.test(name)) return `${name} is not an .xlsx file, or it is damaged`;
   return heads.length > 0 ? `${name} has headings but no rows below them` : `${name} ${NO_TABLE}`;
 }
 

@@ -84,5 +84,5 @@ export async function takeBack(workbook: Workbook, plan: PartsPlan, begun: reado
   }
   const left = await removeSheets(workbook, [...plan.newSheets].reverse());
   if (left.length === 0) return 'The workbook is as it was before.';
-  return `The catalogue is as it was before. The new sheets ${listed(left)} could not be taken away: nothing reads them, delete them.`;
+  return `The catalogue is as it was before. The new sheets ${listed(left)} could not be removed: nothing reads them, delete them.`;
 }

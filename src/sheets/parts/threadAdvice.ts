@@ -54,7 +54,9 @@ function measureTaper(found: readonly PossibleThread[], unit: LengthUnit): strin
 function sharedThread([first]: readonly PossibleThread[]): string[] {
   const uses = first!.usedWith.split('; ');
   if (uses.length < 2) return [];
-  return [`${first!.thread} is used with ${uses.join(' or ')}. The thread does not tell: measure the tube or the cone as well.`];
+  return [
+    `${first!.thread} is used with ${uses.join(' or ')}. The thread does not decide it: measure the tube or the cone as well.`,
+  ];
 }
 
 /** What a caliper cannot tell about the likeliest thread, and what to do; a sentence each. */

@@ -3,6 +3,7 @@ import { dayNumber, isoDate } from '../../core/units/sheetDate';
 import type { Decimal } from '../../core/units/decimal';
 import type { MeasureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
+import type { CatalogueRead } from '../jobs/readJobs';
 import type { Writing } from '../print/writing';
 import { changePiece } from './changePiece';
 import type { Piece } from './piece';
@@ -102,6 +103,7 @@ const UNTRACED: ReadonlySet<PieceRole> = new Set(['status', 'flushed', 'capped']
  * Fills in the row of a piece: what replaces an old value leaves it, with the time, in the note. Status of the piece and of its job line
  * follow.
  * @param now `2026-10-05 07:12`
+ * @param catalogue where it was read already
  * @throws Error with a sentence where something cannot be read, or nothing is new
  */
 export async function fillPiece(
@@ -110,6 +112,7 @@ export async function fillPiece(
   piece: Piece,
   typed: PieceTyped,
   now: string,
+  catalogue?: CatalogueRead,
 ): Promise<Writing> {
   const read = readTyped(pieces, piece, typed);
   const [mistake] = Object.values(read.mistakes);
@@ -125,7 +128,7 @@ export async function fillPiece(
   };
   const own = changePiece(pieces, piece, cells, now, UNTRACED);
   const all = pieces.pieces.map(each => (each === piece ? { ...after, status } : each));
-  const jobs = await jobSheetChanges(workbook, all);
+  const jobs = await jobSheetChanges(workbook, all, catalogue);
   const rejected = rejections(after);
   const told = `Piece ${piece.piece}: written${status === piece.status ? '' : `, now ${status}`}.`;
   return {

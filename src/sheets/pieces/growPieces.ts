@@ -1,5 +1,6 @@
 import { addressOf, type Block } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
+import { printedWidth } from '../print/printedWidth';
 import type { WrittenCell } from '../print/sheetWriter';
 import type { PieceBook } from './pieceBook';
 import {
@@ -77,7 +78,7 @@ function onNewSheet(book: PieceBook, rows: readonly PieceCells[], units: PieceUn
       })),
       { kind: 'values', at: head, values: [columns.map(({ heading }) => heading)] },
       { kind: 'style', at: head, style: { bold: true, wrap: true, border: 'bottom' } },
-      { kind: 'page', sheet: book.sheet, page: { orientation: 'landscape', titleRows: '1:1', scale: 50 } },
+      { kind: 'page', sheet: book.sheet, page: { titleRows: '1:1', ...printedWidth(columns.map(({ width }) => width)) } },
       ...formats(columns, target, rows.length),
       { kind: 'values', at: body, values },
       ...formulas(rows, target),

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { Decimal } from '../../core/units/decimal';
 import { measureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
+import { currentCatalogue } from '../catalogue/currentCatalogue';
 import { NoJobs, readJobs, type CatalogueRead, type Jobs } from '../jobs/readJobs';
 
 const KEY = 'pieces.jobs';
@@ -30,13 +31,15 @@ const STEP = { value: new Decimal(1), unit: measureUnit('length', 'mm')! };
  * @param read the catalogue, where it was read already
  */
 export async function jobsOfPieces(workbook: Workbook, read?: CatalogueRead): Promise<readonly Jobs[]> {
-  const [known, sheets] = await Promise.all([stored(workbook), workbook.sheets()]);
+  const [stated, sheets] = await Promise.all([stored(workbook), workbook.sheets()]);
+  const known = stated.filter(each => sheets.includes(each));
+  const catalogue = read ?? (known.length > 0 ? { catalogue: await currentCatalogue(workbook) } : undefined);
   const found: Jobs[] = [];
-  for (const sheet of known.filter(each => sheets.includes(each))) {
+  for (const sheet of known) {
     const wishes = { step: STEP, take: new Set(['hidden', 'below'] as const), whateverStatus: true };
     const block = { row: 0, column: 0, rows: 1, columns: 1 };
     try {
-      found.push(await readJobs(workbook, wishes, { sheet, block, isChoice: false }, read));
+      found.push(await readJobs(workbook, wishes, { sheet, block, isChoice: false }, catalogue));
     } catch (error) {
       if (!(error instanceof NoJobs)) throw error;
     }

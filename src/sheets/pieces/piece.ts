@@ -1,5 +1,6 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { Measure } from '../../cells/sheetCell';
+import type { GaugeKind } from '../gauges/gauge';
 import type { Length } from '../../core/units/lengthUnit';
 
 /** How far a piece is; "" = waiting for a plan: the successor of a scrapped one, or one to be made again. */
@@ -47,6 +48,8 @@ export interface Piece {
   readonly testedFor: number | undefined;
   /** Gauges and calipers that its row names. */
   readonly gauges: readonly string[];
+  /** What the headings say of some of them: `Caliper`, `Pressure gauge`. By `gaugeKey`. */
+  readonly gaugeKinds: ReadonlyMap<string, GaugeKind>;
   readonly flushed: boolean;
   readonly capped: boolean;
   readonly by: string;

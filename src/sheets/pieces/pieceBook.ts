@@ -1,5 +1,5 @@
 import type { RangeContent, Workbook } from '../../workbook/workbook';
-import { PIECES_SHEET, piecesSheet, readPieces, type Pieces } from './readPieces';
+import { PIECES_SHEET, piecesOf, piecesSheet, type Pieces } from './readPieces';
 
 /** The sheet Pieces as it is to be written to. */
 export interface PieceBook {
@@ -18,7 +18,7 @@ export interface PieceBook {
 export async function pieceBook(workbook: Workbook): Promise<PieceBook> {
   const sheet = await piecesSheet(workbook);
   const used = sheet === undefined ? undefined : await workbook.used(sheet);
-  const pieces = await readPieces(workbook);
+  const pieces = used && (await piecesOf(workbook, used));
   if (used && !pieces) {
     throw new Error(
       `Sheet "${sheet}" holds something else: it has no headings Piece and Hose. Rename that sheet; a new one is made.`,

@@ -127,7 +127,7 @@ export function pieceColumns({ length: unit, pressure: bar }: PieceUnits): reado
   return [
     named('piece', 'Piece', 80),
     named('line', 'Line', 40),
-    named('label', 'Label', 120),
+    named('label', 'Label', 110),
     named('order', 'Order', 70),
     named('hose', 'Hose', 100),
     named('lot', 'Lot', 60),
@@ -136,8 +136,8 @@ export function pieceColumns({ length: unit, pressure: bar }: PieceUnits): reado
     column('overall', `Overall (${unit})`, 60),
     column('shortest', `Shortest (${unit})`, 60),
     column('longest', `Longest (${unit})`, 60),
-    named('fittingA', 'Fitting A', 140),
-    named('fittingB', 'Fitting B', 140),
+    named('fittingA', 'Fitting A', 110),
+    named('fittingB', 'Fitting B', 110),
     named('lotA', 'Lot A', 60),
     named('lotB', 'Lot B', 60),
     named('ferruleLot', 'Ferrule lot', 60),
@@ -157,6 +157,6 @@ export function pieceColumns({ length: unit, pressure: bar }: PieceUnits): reado
     named('status', 'Status', 60),
     named('replaces', 'Replaces', 80),
     named('useBy', 'Use by', 60),
-    named('note', 'Note', 200),
+    named('note', 'Note', 130),
   ];
 }

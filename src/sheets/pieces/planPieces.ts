@@ -107,6 +107,7 @@ const newPiece = ({ line, label, order, hose }: JobLine, piece: string): Piece =
   testedAt: undefined,
   testedFor: undefined,
   gauges: [],
+  gaugeKinds: new Map(),
   flushed: false,
   capped: false,
   by: '',
@@ -208,7 +209,7 @@ class PiecePlanner {
     }
     const assembly = line.assembly || `${this.options.prefix}${line.line}`;
     if (added.length > 0 && good.length === 0 && this.numbers.has(assembly)) {
-      this.notes.push(`Numbers ${assembly}-… are taken by another job: line ${line.line} goes on behind them.`);
+      this.notes.push(`Numbers ${assembly}-… are taken by another job: line ${line.line} continues after them.`);
     }
     for (const cut of added) {
       const cells = plannedCells(line, this.lengthOf(cut), this.options);

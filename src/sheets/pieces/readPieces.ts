@@ -3,12 +3,14 @@ import { nameOfCell } from '../../cells/sheetCell';
 import { TradeError } from '../../core/tradeError';
 import { addressOf } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
-import type { Workbook } from '../../workbook/workbook';
+import type { RangeContent, Workbook } from '../../workbook/workbook';
+import { gaugeKey, gaugeKindOf } from '../gauges/gauge';
 import { findTables, type FoundTable } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
 import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
 import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport } from '../table/tableRows';
+import { unchangedRows } from '../table/unchangedRows';
 import type { Piece, PieceEnd } from './piece';
 import { MOST_READINGS, readingRoles, type PieceEndLetter, type PieceRole } from './pieceColumns';
 import { pieceStatusOf } from './pieceStatus';
@@ -77,6 +79,17 @@ const namesIn = (text: string): readonly string[] =>
     .map(each => each.trim())
     .filter(Boolean);
 
+/** The gauges of a row, and what they are where the heading of their column says it. */
+function gaugesOf({ reader }: PieceTable, name: (role: PieceRole) => string): Pick<Piece, 'gauges' | 'gaugeKinds'> {
+  const [calipers, others] = [namesIn(name('caliper')), namesIn(name('gauge'))];
+  const kind = reader.has('gauge') ? gaugeKindOf(reader.heading('gauge')) : 'other';
+  const said = [
+    ...(kind === 'other' ? [] : others.map(each => [gaugeKey(each), kind] as const)),
+    ...calipers.map(each => [gaugeKey(each), 'caliper'] as const),
+  ];
+  return { gauges: [...calipers, ...others], gaugeKinds: new Map(said) };
+}
+
 function pieceOf(from: PieceTable, row: number): Piece {
   const read = new PieceReader(from, row);
   const { name, measure } = read;
@@ -102,7 +115,7 @@ function pieceOf(from: PieceTable, row: number): Piece {
     testPressure: measure('testPressure'),
     testedAt: measure('testedAt'),
     testedFor: read.number('testedFor', 'time under pressure')?.toNumber(),
-    gauges: [...namesIn(name('caliper')), ...namesIn(name('gauge'))],
+    ...gaugesOf(from, name),
     flushed: read.isTicked('flushed'),
     capped: read.isTicked('capped'),
     by: name('by'),
@@ -115,6 +128,8 @@ function pieceOf(from: PieceTable, row: number): Piece {
   if (facts.piece === '') read.problems.push('piece is blank: give it a number');
   return { ...facts, problems: read.problems };
 }
+
+const unchanged = unchangedRows<Piece>();
 
 /** A host's own table is written on below its range: rows that follow it without a gap belong to it. */
 function withRowsBelow(cells: SheetCells, found: FoundTable): FoundTable {
@@ -151,7 +166,12 @@ export async function piecesSheet(workbook: Workbook): Promise<string | undefine
 export async function readPieces(workbook: Workbook): Promise<Pieces | undefined> {
   const sheet = await piecesSheet(workbook);
   const used = sheet === undefined ? undefined : await workbook.used(sheet);
-  if (sheet === undefined || !used) return undefined;
+  return used && piecesOf(workbook, used);
+}
+
+/** The pieces of a sheet whose cells were read just now; undefined where it holds something else. */
+export async function piecesOf(workbook: Workbook, used: RangeContent): Promise<Pieces | undefined> {
+  const { sheet } = used;
   const [hostTables, layout, answers] = await Promise.all([
     workbook.tables(sheet),
     workbook.layout(sheet),
@@ -163,10 +183,11 @@ export async function readPieces(workbook: Workbook): Promise<Pieces | undefined
     .at(0);
   if (!table) return undefined;
   const keys = [table.columns.piece!, table.columns.hose!];
+  const rowByRow = unchanged(cells, table.reader.known);
   const pieces: Piece[] = [];
   const leftOut: LeftOutRow[] = [];
   for (const { row, kind } of tableRows(cells, table.table, { name: table.columns.hose, keys, takesHidden: true })) {
-    if (kind === 'line' || kind === 'below') pieces.push(pieceOf(table, row));
+    if (kind === 'line' || kind === 'below') pieces.push(rowByRow(row, '', () => pieceOf(table, row)));
     else leftOut.push({ row: row + 1, reason: kind });
   }
   const problems = pieces.flatMap(({ row, problems: found }): LeftOutRow[] =>

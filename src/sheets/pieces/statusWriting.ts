@@ -64,10 +64,17 @@ function withScrapped(pieces: readonly Piece[], scrapped: Piece): readonly Piece
 
 /**
  * Scraps a piece, adds its successor, and brings the job sheet's status down to it.
+ * @param read the catalogue, where it was read already
  * @throws Error with a sentence, as `scrapPiece`
  */
-export async function scrapWriting(workbook: Workbook, book: PieceBook, piece: Piece, scrapping: Scrapping): Promise<Writing> {
+export async function scrapWriting(
+  workbook: Workbook,
+  book: PieceBook,
+  piece: Piece,
+  scrapping: Scrapping,
+  read?: CatalogueRead,
+): Promise<Writing> {
   const own = scrapPiece(book, piece, scrapping);
-  const jobs = await jobSheetChanges(workbook, withScrapped(book.pieces?.pieces ?? [], piece));
+  const jobs = await jobSheetChanges(workbook, withScrapped(book.pieces?.pieces ?? [], piece), read);
   return { ...own, changes: [...own.changes, ...jobs.changes], undo: [...jobs.undo, ...own.undo] };
 }

@@ -1,6 +1,6 @@
 import { addressOf } from '../../workbook/a1';
-import type { Change, PageSetup, RangeContent } from '../../workbook/workbook';
-import { fittingScale } from './fittingScale';
+import type { Change, RangeContent } from '../../workbook/workbook';
+import { printedWidth } from './printedWidth';
 import { nameOfCell } from '../../cells/sheetCell';
 import { plainHeading } from '../table/heading';
 import type { WrittenCell } from './sheetWriter';
@@ -46,19 +46,6 @@ function headingRow({ values }: RangeContent, columns: readonly GrowingColumn[])
   return best;
 }
 
-/** Scale in per cent below which nobody can read a printed row; margins as hosts have them, in points. */
-const [READABLE, MARGIN] = [50, 50] as const;
-
-/** On one page's width where that can be read; else on several pages side by side. */
-function printedWidth(columns: readonly GrowingColumn[]): PageSetup {
-  const scale = fittingScale(
-    columns.map(({ width }) => width),
-    'landscape',
-    MARGIN,
-  );
-  return scale < READABLE ? { scale: READABLE } : { fitWidth: true };
-}
-
 function newSheet({ sheet, columns, rows }: Growth, exists: boolean): Appended {
   const at = (row: number, column: number, height: number, width: number) => ({
     sheet,
@@ -69,7 +56,7 @@ function newSheet({ sheet, columns, rows }: Growth, exists: boolean): Appended {
     ...columns.map(({ width }, column): Change => ({ kind: 'style', at: at(0, column, 1, 1), style: { columnWidth: width } })),
     { kind: 'values', at: at(0, 0, 1, columns.length), values: [columns.map(({ heading }) => heading)] },
     { kind: 'style', at: at(0, 0, 1, columns.length), style: { bold: true, wrap: true, border: 'bottom' } },
-    { kind: 'page', sheet, page: { orientation: 'landscape', titleRows: '1:1', ...printedWidth(columns) } },
+    { kind: 'page', sheet, page: { titleRows: '1:1', ...printedWidth(columns.map(({ width }) => width)) } },
   ];
   if (rows.length > 0) {
     columns.forEach(({ format }, column) => {

@@ -67,7 +67,7 @@ const HEADINGS = [
 ];
 const FIRST = 7;
 const REEL = 'reel';
-const [SHARE, BUY_BY, NOTE] = [10, 11, 12];
+const [NEEDED, BOUGHT, SHARE, BUY_BY, NOTE] = [2, 7, 10, 11, 12];
 const SCRAP = '$C$5';
 
 const plainNumber = (value: Decimal) => value.toDecimalPlaces(AMOUNT_PLACES).toNumber();
@@ -201,7 +201,9 @@ export function purchaseSheet(input: PurchaseInput): readonly Change[] {
     .style(FIRST - 1, 0, items.length + 1, HEADINGS.length, { border: 'all' })
     .style(FIRST, NOTE, items.length, 1, { wrap: true })
     .widths(52, 190, 60, 36, 56, 60, 66, 60, 66, 72, 60, 46, 300);
-  items.forEach((item, index) => writer.format(FIRST + index, 2, 1, 1, item.unit === 'pcs' ? '0' : '0.00'));
+  items.forEach(({ unit }, index) => {
+    for (const column of [NEEDED, BOUGHT]) writer.format(FIRST + index, column, 1, 1, unit === 'pcs' ? '0' : '0.00');
+  });
   items.forEach((item, index) => item.buyBy && writer.style(FIRST + index, BUY_BY, 1, 1, { fill: INPUT_FILL }));
   // Where a plan has counted the reels, the rack is the stock.
   items.forEach((item, index) => item.packs === undefined && writer.style(FIRST + index, 4, 1, 1, { fill: INPUT_FILL }));

@@ -15,6 +15,7 @@ import { purchaseNeeds, type HoseNeed } from './purchaseNeeds';
 import { planReels, type ReelsWanted } from './purchasePlan';
 import { purchaseSheet, type HoseBy } from './purchaseSheet';
 import { usableCatalogue, type UsableCatalogue } from '../catalogue/usableCatalogue';
+import { PLAIN_MONEY } from '../catalogue/currencyFormat';
 import { priceFormat } from '../catalogue/priceFormat';
 import { rateCell } from '../catalogue/rateCell';
 
@@ -110,7 +111,7 @@ export async function writePurchase(
       units: catalogue.units,
       catalogue: found.reference,
       scrap: rateCell(found, 'scrap fraction'),
-      format: (await priceFormat(workbook)) ?? '0.00',
+      format: (await priceFormat(workbook)) ?? PLAIN_MONEY,
     }),
   );
   return { sheet, read };

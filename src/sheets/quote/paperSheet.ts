@@ -80,6 +80,7 @@ function writeLines(writer: SheetWriter, { lines, quote }: PaperInput, columns: 
   columns.forEach(({ id, heading, cells, isMoney }, at) => {
     writer.values(head, at, [[heading], ...cells.map(cell => [plain(cell)])]);
     if (isMoney) writer.format(head + 1, at, cells.length, 1, quote.format);
+    if (id === 'overall') writer.format(head + 1, at, cells.length, 1, quote.lengthFormat);
     if (id !== 'drawing') return;
     lines.forEach(({ drawing }, index) => {
       if (drawing) writer.picture(head + 1 + index, at, 1, 1, drawing, `Line ${index + 1}: assembly with its overall length`);

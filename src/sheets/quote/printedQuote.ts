@@ -1,4 +1,5 @@
 import type { CellValue, RangeContent } from '../../workbook/workbook';
+import { PLAIN_MONEY } from '../catalogue/currencyFormat';
 import { PRINTED, type QuoteColumn } from './quoteLayout';
 import type { ReadQuote } from './readQuote';
 
@@ -24,6 +25,8 @@ export interface PrintedQuote {
   readonly headings: Readonly<Partial<Record<CustomerColumn, string>>>;
   /** Number format of its prices. */
   readonly format: string;
+  /** Number format of its overall lengths. */
+  readonly lengthFormat: string;
 }
 
 const NOT_QUOTED = /^Not in this quote\b/;
@@ -67,6 +70,7 @@ export function printedQuote(content: RangeContent, quote: ReadQuote): PrintedQu
     totals: totalsOf(content, last, columnsAt('Line total')),
     notQuoted: sentences.find(text => NOT_QUOTED.test(text)) ?? '',
     headings: Object.fromEntries(shown.map(column => [column, quote.heading(column)])),
-    format: formats[first]?.[columnsAt('Price each')] ?? '0.00',
+    format: formats[first]?.[columnsAt('Price each')] ?? PLAIN_MONEY,
+    lengthFormat: (quote.has('overall') && formats[first]?.[columnsAt(quote.heading('overall'))]) || 'General',
   };
 }

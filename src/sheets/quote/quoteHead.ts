@@ -27,21 +27,21 @@ export function writeHead(writer: SheetWriter, input: HeadInput, layout: QuoteLa
   writer.values(1, 0, [['Customer'], ['Reference'], ['Date'], ['Valid until'], ['Prices from'], ['When written']]);
   writer.style(1, 0, 6, 1, { bold: true });
   writer.values(1, 2, [[settings.customer], [settings.reference], [today]]);
-  writer.formulas(4, 2, [[`=C4+${layout.setting('validDays')}`], [`=${catalogue}`]]);
+  writer.formulas(4, 2, [[`=C4+${layout.setting('quote', 'validDays')}`], [`=${catalogue}`]]);
   writer.values(6, 2, [[handle]]);
   writer.format(3, 2, 2, 1, DATE);
   const changed = '=IF(C6=C7,"","The catalogue has changed since this quote was written: prices follow it.")';
-  const step = layout.setting('roundTo');
+  const step = layout.setting('quote', 'roundTo');
   const rounding = `="Each price is rounded up to a multiple of "&${step}&"; a line is price × quantity; the total is the sum of the rounded lines. Without tax."`;
   writer.formulas(7, 0, [[changed], [rounding]]).style(7, 0, 1, 1, { bold: true, color: '#8F1D1D' });
   if (notQuoted.length === 0) return;
   writer.values(9, 0, [[`Not in this quote, to be clarified first: ${notQuoted.join(', ')}.`]]).style(9, 0, 1, 1, { bold: true });
 }
 
-/** The settings that the prices follow, beside the printed part. */
+/** The settings that the prices follow, on the sheet with the costs. */
 export function writeSettings(writer: SheetWriter, input: HeadInput, layout: QuoteLayout): void {
   const { settings } = layout;
-  const labels = layout.column('check');
+  const labels = layout.settingColumn - 1;
   writer.values(0, labels, [[WORKING_TITLE]]).style(0, labels, 1, 1, { bold: true });
   writer.values(
     1,

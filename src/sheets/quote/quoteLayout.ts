@@ -1,6 +1,6 @@
-import { columnLetters } from '../../workbook/a1';
+import { columnLetters, sheetInFormula } from '../../workbook/a1';
 
-/** Columns that are printed, and those of the working beside them. */
+/** Columns that are printed, and those of the working, which have a sheet of their own. */
 export type QuoteColumn =
   | 'line'
   | 'label'
@@ -24,10 +24,11 @@ export type QuoteColumn =
   | 'assemblyCost'
   | 'guardCost'
   | 'cost'
+  | 'earned'
   | 'exact'
   | 'missing';
 
-/** Settings of the quote, in cells beside the working. */
+/** Settings of the quote, in cells above the working. */
 export type QuoteSetting =
   | 'customerClass'
   | 'margin'
@@ -81,6 +82,7 @@ const WORKING = [
   'assemblyCost',
   'guardCost',
   'cost',
+  'earned',
   'exact',
   'missing',
 ] as const;
@@ -88,13 +90,21 @@ const WORKING = [
 export const HEADING_ROW = 11;
 export const BREAK_ROW = HEADING_ROW - 1;
 
-/** Where everything of a quote sheet stands; rows and columns count from 0. */
+/** The two sheets of a quote: what may be printed, and cost and margin, which stay here. */
+export type QuoteSide = 'quote' | 'costs';
+export type QuoteSheets = Readonly<Record<QuoteSide, string>>;
+
+/** First column of the working: line, hose and price stand before it. */
+export const FIRST_WORKING = 3;
+
+/** Where everything of a quote stands; a line has the same row on both sheets. Rows and columns count from 0. */
 export class QuoteLayout {
   private readonly columns: ReadonlyMap<QuoteColumn, number>;
   readonly settings: readonly QuoteSetting[];
   readonly firstRow = HEADING_ROW + 1;
 
   constructor(
+    readonly sheets: QuoteSheets,
     readonly lines: number,
     readonly breaks: number,
     /** Columns that no line fills. */
@@ -103,7 +113,7 @@ export class QuoteLayout {
   ) {
     const printed = PRINTED.filter(column => !without.includes(column));
     const noteColumn = printed.length + breaks;
-    const working = WORKING.map((column, index) => [column, noteColumn + 2 + index] as const);
+    const working = WORKING.map((column, index) => [column, FIRST_WORKING + index] as const);
     this.columns = new Map<QuoteColumn, number>([
       ...printed.map((column, index) => [column, index] as const),
       ['note', noteColumn],
@@ -137,17 +147,41 @@ export class QuoteLayout {
     return this.column('missing') + 1 + index;
   }
 
-  /** Last column of the whole sheet. */
-  get lastColumn(): number {
+  /** Last column of the working. */
+  get lastWorking(): number {
     return this.column('missing') + this.breaks;
   }
 
-  /** `$C13`: the column stays, the row is the line's. */
-  cell(column: QuoteColumn, row: number): string {
-    return `$${columnLetters(this.column(column))}${row + 1}`;
+  sideOf(column: QuoteColumn): QuoteSide {
+    return (WORKING as readonly QuoteColumn[]).includes(column) ? 'costs' : 'quote';
   }
 
-  /** `$J$13:$J$20`: a column over all lines. */
+  /** A reference as a formula of one sheet names a cell of either. */
+  private from(on: QuoteSide, of: QuoteSide, reference: string): string {
+    return on === of ? reference : `${sheetInFormula(this.sheets[of])}!${reference}`;
+  }
+
+  /** `$C13`, or `'Quote costs'!$C13` from the other sheet: the column stays, the row is the line's. */
+  cell(on: QuoteSide, column: QuoteColumn, row: number): string {
+    return this.from(on, this.sideOf(column), `$${columnLetters(this.column(column))}${row + 1}`);
+  }
+
+  /** Cell of the labour at a break. */
+  breakLabour(on: QuoteSide, index: number, row: number): string {
+    return this.from(on, 'costs', `$${columnLetters(this.breakLabourColumn(index))}${row + 1}`);
+  }
+
+  /** Cell of a break's quantity. */
+  breakQuantity(on: QuoteSide, index: number): string {
+    return this.from(on, 'quote', fixed(BREAK_ROW, this.breakColumn(index)));
+  }
+
+  /** A cell of the quote's own sheet, as either names it. */
+  quoteCell(on: QuoteSide, row: number, column: number): string {
+    return this.from(on, 'quote', fixed(row, column));
+  }
+
+  /** `$J$13:$J$20`: a column over all lines, as its own sheet names it. */
   lineRange(column: QuoteColumn): string {
     const letters = columnLetters(this.column(column));
     return `$${letters}$${this.firstRow + 1}:$${letters}$${this.lastRow + 1}`;
@@ -158,18 +192,16 @@ export class QuoteLayout {
   }
 
   /** Column of the settings' values; their labels stand in the column before. */
-  get settingColumn(): number {
-    return this.column('hoseCost');
-  }
+  readonly settingColumn = 1;
 
-  /** `$T$2`: the cell that says which rates are missing. */
+  /** `$T$2`: the cell of the working that says which rates are missing. */
   get missingRates(): string {
     return fixed(1, this.column('missing'));
   }
 
-  /** `$N$4`: the cell of a setting. */
-  setting(setting: QuoteSetting): string {
-    return fixed(this.settingRow(setting), this.settingColumn);
+  /** `$B$4`: the cell of a setting. */
+  setting(on: QuoteSide, setting: QuoteSetting): string {
+    return this.from(on, 'costs', fixed(this.settingRow(setting), this.settingColumn));
   }
 }
 

@@ -1,5 +1,4 @@
-import { columnLetters } from '../../workbook/a1';
-import { BREAK_ROW, fixed, type QuoteColumn, type QuoteLayout } from './quoteLayout';
+import type { QuoteColumn, QuoteLayout, QuoteSetting, QuoteSide } from './quoteLayout';
 import type { QuoteLine } from '../jobs/quoteLine';
 import { isPlainHose, type PlainHoseCost } from './plainHose';
 import type { PriceMethod } from './quoteSettings';
@@ -25,7 +24,7 @@ const NO_PRICE = 'no price';
 const CHECK = '"To be checked before order."';
 
 /** A ferrule without price, a hose that the couplings use up: the sentence of the cost's cell has it, and no formula can read that. */
-const NOT_KNOWN = '"No price: the cell “Hose, each” of this line says why."';
+const NOT_KNOWN = '"No price: “Hose, each” of this line, on the sheet with the costs, says why."';
 
 /** Costs of an assembly, as cells or as formulas without `=`. */
 export interface CostParts {
@@ -36,7 +35,7 @@ export interface CostParts {
 }
 
 /** How the settings are named in a price formula. */
-export type SettingReference = QuoteLayout['setting'];
+export type SettingReference = (setting: QuoteSetting) => string;
 
 /** What a price is rounded from, without `=`: the cost itself where a margin is earned on it, else the parts with their markups. */
 function priceBase(method: PriceMethod, { hose, fittings, labour, guard }: CostParts, setting: SettingReference): string {
@@ -68,7 +67,7 @@ function exactFormula(method: PriceMethod, parts: CostParts, quantity: string, s
 
 /** UNITCOST of a line for a quantity, without `=`; its guard, where there is one, has a column of its own. */
 function unitCostCall(catalogue: string, layout: QuoteLayout, row: number, quantity: string, guard?: string): string {
-  const cells = (['hose', 'fittingA', 'fittingB', 'overall'] as const).map(column => layout.cell(column, row));
+  const cells = (['hose', 'fittingA', 'fittingB', 'overall'] as const).map(column => layout.cell('costs', column, row));
   return `HOSE.UNITCOST(${[catalogue, ...cells, quantity, ...(guard ? [guard] : [])].join(',')})`;
 }
 
@@ -78,7 +77,7 @@ export const guardShare = (withGuard: string, guard: string, hoseCost: string): 
 
 /** Which parts of a line have no price and which rates are missing, as sentences; "" where all are there. */
 function missingFormula({ layout, catalogue }: LineContext, line: QuoteLine, row: number): string {
-  const cell = (column: QuoteColumn) => layout.cell(column, row);
+  const cell = (column: QuoteColumn) => layout.cell('costs', column, row);
   const said = (column: QuoteColumn, call: string, unless = '') => {
     const sentence = `"No price of "&${cell(column)}&". "`;
     const look = `IFERROR(IF(ISNUMBER(${call}),"",${sentence}),${sentence})`;
@@ -101,36 +100,56 @@ function missingFormula({ layout, catalogue }: LineContext, line: QuoteLine, row
 
 function guardCost({ layout, catalogue, plainHose }: LineContext, line: QuoteLine, row: number): string {
   if (!layout.has('guard')) return '0';
-  const guard = layout.cell('guard', row);
-  if (isPlainHose(line)) return line.guard === '' ? '0' : plainHose.guard(line, guard, layout.cell('overall', row));
-  return guardShare(
-    unitCostCall(catalogue, layout, row, layout.cell('quantity', row), guard),
-    guard,
-    layout.cell('hoseCost', row),
-  );
+  const cell = (column: QuoteColumn) => layout.cell('costs', column, row);
+  const guard = cell('guard');
+  if (isPlainHose(line)) return line.guard === '' ? '0' : plainHose.guard(line, guard, cell('overall'));
+  return guardShare(unitCostCall(catalogue, layout, row, cell('quantity'), guard), guard, cell('hoseCost'));
 }
 
-/** The formulas of one line, by their columns; UNITCOST spills over four of them. */
-export function lineFormulas(context: LineContext, line: QuoteLine, row: number): ReadonlyMap<number, string> {
-  const { layout, catalogue, method, decimals } = context;
-  const cell = (column: QuoteColumn) => layout.cell(column, row);
-  const setting = (name: Parameters<SettingReference>[0]) => layout.setting(name);
+/** Formulas of a line by column, on each of the two sheets. */
+export type LineFormulas = Readonly<Record<QuoteSide, ReadonlyMap<number, string>>>;
+
+/** What a line's formulas of one sheet call the cells of both. */
+function named({ layout }: LineContext, on: QuoteSide, row: number) {
+  const cell = (column: QuoteColumn) => layout.cell(on, column, row);
+  const setting: SettingReference = name => layout.setting(on, name);
   const parts = { hose: cell('hoseCost'), fittings: cell('fittingsCost'), labour: cell('labourCost'), guard: cell('guardCost') };
+  return { cell, setting, parts };
+}
+
+/** What the quote itself shows: its price is worked out from costs and settings on the other sheet. */
+function quoteFormulas(context: LineContext, line: QuoteLine, row: number): ReadonlyMap<number, string> {
+  const { layout, method, decimals } = context;
+  const { cell, setting, parts } = named(context, 'quote', row);
+  const rating = ratingFormulas(context, line, row);
+  const each = cell('each');
+  const total = `IF(ISNUMBER(${each}),ROUND(${each}*${cell('quantity')},${decimals}),"")`;
+  const note = `IF(ISNUMBER(${each}),IFERROR(IF(${cell('check')}="OK","",${CHECK}),${CHECK}),IF(ISERROR(${each}),"No price: look at margin and rounding.",IF(${cell('missing')}="",${NOT_KNOWN},${cell('missing')})))`;
+  const breaks = Array.from({ length: layout.breaks }, (_, index): [number, string] => {
+    const labour = layout.breakLabour('quote', index, row);
+    return [layout.breakColumn(index), `=${priceFormula(method, { ...parts, labour }, setting)}`];
+  });
+  return new Map([
+    [layout.column('each'), `=${priceFormula(method, parts, setting)}`],
+    [layout.column('lineTotal'), `=${total}`],
+    [layout.column('note'), `=${note}`],
+    [layout.column('pressure'), `=${rating.pressure}`],
+    [layout.column('rating'), `=${rating.basis}`],
+    ...breaks,
+  ]);
+}
+
+/** Cost and what is earned; UNITCOST spills over four columns. */
+function costFormulas(context: LineContext, line: QuoteLine, row: number): ReadonlyMap<number, string> {
+  const { layout, catalogue, method } = context;
+  const { cell, setting, parts } = named(context, 'costs', row);
   const known = `COUNT(${parts.hose},${parts.fittings},${parts.labour},${parts.guard})=4`;
+  const isPlain = isPlainHose(line);
+  const { hose, labour: labourOf } = context.plainHose;
   const formulas = new Map<number, string>();
   const put = (column: number, formula: string) => formulas.set(column, `=${formula}`);
-  put(layout.column('each'), priceFormula(method, parts, setting));
-  put(layout.column('lineTotal'), `IF(ISNUMBER(${cell('each')}),ROUND(${cell('each')}*${cell('quantity')},${decimals}),"")`);
-  put(
-    layout.column('note'),
-    `IF(ISNUMBER(${cell('each')}),IFERROR(IF(${cell('check')}="OK","",${CHECK}),${CHECK}),IF(ISERROR(${cell('each')}),"No price: look at margin and rounding.",IF(${cell('missing')}="",${NOT_KNOWN},${cell('missing')})))`,
-  );
-  const isPlain = isPlainHose(line);
-  const rating = ratingFormulas(context, line, row);
-  put(layout.column('check'), rating.check);
-  put(layout.column('pressure'), rating.pressure);
-  put(layout.column('rating'), rating.basis);
-  const { hose, labour: labourOf } = context.plainHose;
+  (['line', 'hose', 'each'] as const).forEach((column, at) => put(at, cell(column)));
+  put(layout.column('check'), ratingFormulas(context, line, row).check);
   put(
     layout.column('hoseCost'),
     isPlain ? hose(cell('hose'), cell('overall')) : unitCostCall(catalogue, layout, row, cell('quantity')),
@@ -142,14 +161,21 @@ export function lineFormulas(context: LineContext, line: QuoteLine, row: number)
   }
   put(layout.column('guardCost'), guardCost(context, line, row));
   put(layout.column('cost'), `IF(${known},${parts.hose}+${parts.fittings}+${parts.labour}+${parts.guard},"not known")`);
+  put(
+    layout.column('earned'),
+    `IF(COUNT(${cell('each')},${cell('cost')})=2,IF(${cell('each')}>0,1-${cell('cost')}/${cell('each')},""),"")`,
+  );
   put(layout.column('exact'), exactFormula(method, parts, cell('quantity'), setting));
   put(layout.column('missing'), missingFormula(context, line, row));
   for (let index = 0; index < layout.breaks; index++) {
-    const labour = `$${columnLetters(layout.breakLabourColumn(index))}${row + 1}`;
-    const quantity = fixed(BREAK_ROW, layout.breakColumn(index));
+    const quantity = layout.breakQuantity('costs', index);
     const ofBreak = isPlain ? labourOf(quantity) : `INDEX(${unitCostCall(catalogue, layout, row, quantity)},1,3)`;
     put(layout.breakLabourColumn(index), ofBreak);
-    put(layout.breakColumn(index), priceFormula(method, { ...parts, labour }, setting));
   }
   return formulas;
+}
+
+/** The formulas of one line, by sheet and column. */
+export function lineFormulas(context: LineContext, line: QuoteLine, row: number): LineFormulas {
+  return { quote: quoteFormulas(context, line, row), costs: costFormulas(context, line, row) };
 }

@@ -2,7 +2,7 @@ import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import { asSentence } from '../../core/asSentence';
 import { numberTyped, type TypedRules } from '../../cells/typedNumber';
-import { decimalsOf, isAmountFormat } from '../catalogue/currencyFormat';
+import { decimalsOf, isAmountFormat, PLAIN_MONEY } from '../catalogue/currencyFormat';
 import type { CustomerClass } from './marginTable';
 
 /** How a price is made of a cost. */
@@ -178,7 +178,7 @@ export function readQuoteSettings(
     }
   };
   const typed = fields.format.trim() && read('format', text => checkedFormat(text.trim()));
-  const format = typed || sheetFormat || '0.00';
+  const format = typed || sheetFormat || PLAIN_MONEY;
   const found = fields.method === 'margin' ? classes.find(({ name }) => name === fields.customerClass) : undefined;
   const customerClass = found?.name;
   if (found && found.margin === undefined) {

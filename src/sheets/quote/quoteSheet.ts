@@ -7,21 +7,23 @@ import { textLines } from '../print/textLines';
 import { decimalsOf } from '../catalogue/currencyFormat';
 import { columnWidth } from './columnWidth';
 import { writeHead, writeSettings, type HeadInput } from './quoteHead';
-import { BREAK_ROW, fixed, HEADING_ROW, QuoteLayout, type QuoteColumn } from './quoteLayout';
+import { BREAK_ROW, HEADING_ROW, QuoteLayout, type QuoteColumn, type QuoteSheets, type QuoteSide } from './quoteLayout';
 import { lineFormulas, type LineContext } from './quoteLineFormulas';
 import type { QuoteField, QuoteLine } from '../jobs/quoteLine';
 import type { PlainHoseCost } from './plainHose';
 import type { QuoteSettings } from './quoteSettings';
-import { HEADINGS } from './quoteWords';
+import { COSTS_LEAD, HEADINGS } from './quoteWords';
 import { writeTotals } from './quoteTotals';
 
 /** Everything a quote sheet is made of. */
 export interface QuoteInput extends HeadInput {
-  /** A sheet name that is not taken. */
-  readonly sheet: string;
+  /** Names that are not taken. */
+  readonly sheets: QuoteSheets;
   readonly lines: readonly QuoteLine[];
   readonly lengthUnit: string;
   readonly pressureUnit: string;
+  /** Number format of overall lengths: to the step of the bench. */
+  readonly lengthFormat: string | undefined;
   /** Undefined where the catalogue states no temperatures. */
   readonly temperatureUnit: string | undefined;
   /** The hoses of the table Derating, as a formula names them; undefined where there is no such table. */
@@ -46,6 +48,9 @@ const NUMBER_WIDTH = 62;
 const WIDEST = 240;
 /** Letters that fit across the printed columns. */
 const ACROSS = 140;
+type Writers = Readonly<Record<QuoteSide, SheetWriter>>;
+/** Of the labels of the settings, the line numbers below them, hose and price. */
+const LEAD_WIDTHS = [170, 110, NUMBER_WIDTH];
 /** Three lines: `Overall`, `length`, `(mm)`. */
 const HEADING_HEIGHT = 46;
 const PARTS = ['hose', 'fittingA', 'fittingB', 'guard'] as const;
@@ -84,9 +89,18 @@ function writeLines(writer: SheetWriter, { lines, settings }: QuoteInput, layout
   }
 }
 
-function writeFormulas(writer: SheetWriter, context: LineContext, lines: readonly QuoteLine[]): void {
-  const { layout } = context;
-  const rows = lines.map((line, index) => lineFormulas(context, line, layout.firstRow + index));
+function writeFormulas(writers: Writers, context: LineContext, lines: readonly QuoteLine[]): void {
+  const rows = lines.map((line, index) => lineFormulas(context, line, context.layout.firstRow + index));
+  for (const side of ['quote', 'costs'] as const) {
+    writeColumns(
+      writers[side],
+      context.layout,
+      rows.map(row => row[side]),
+    );
+  }
+}
+
+function writeColumns(writer: SheetWriter, layout: QuoteLayout, rows: readonly ReadonlyMap<number, string>[]): void {
   for (const column of new Set(rows.flatMap(row => [...row.keys()]))) {
     const formulas = rows.map(row => row.get(column));
     // Where UNITCOST spills, nothing is written: only the cells of plain hoses are.
@@ -101,14 +115,16 @@ function writeFormulas(writer: SheetWriter, context: LineContext, lines: readonl
 }
 
 function writeHeadings(
-  writer: SheetWriter,
+  { quote: writer, costs }: Writers,
   layout: QuoteLayout,
   { lengthUnit, pressureUnit, temperatureUnit, settings }: QuoteInput,
 ): void {
   const put = (column: number, heading: string) => writer.values(HEADING_ROW, column, [[heading]]);
   for (const [column, heading] of Object.entries(HEADINGS) as [QuoteColumn, string][]) {
-    if (layout.has(column)) put(layout.column(column), heading);
+    if (!layout.has(column)) continue;
+    (layout.sideOf(column) === 'quote' ? writer : costs).values(HEADING_ROW, layout.column(column), [[heading]]);
   }
+  costs.values(HEADING_ROW, 0, [COSTS_LEAD]);
   put(layout.column('overall'), `Overall length (${lengthUnit})`);
   put(layout.column('pressure'), `Working pressure (${pressureUnit})`);
   if (layout.has('temperature')) put(layout.column('temperature'), `Temperature (${temperatureUnit})`);
@@ -116,54 +132,66 @@ function writeHeadings(
     writer.values(BREAK_ROW, layout.column('lineTotal'), [['Quantities:']]);
     writer.values(BREAK_ROW, layout.breakColumn(0), [settings.breaks]);
     writer.style(BREAK_ROW, layout.breakColumn(0), 1, layout.breaks, { fill: INPUT_FILL, bold: true });
-    const at = (index: number) => fixed(BREAK_ROW, layout.breakColumn(index));
-    const headings = (words: string) => [settings.breaks.map((_, index) => `="${words}"&${at(index)}`)];
-    writer.formulas(HEADING_ROW, layout.breakColumn(0), headings('Each at '));
-    writer.formulas(HEADING_ROW, layout.breakLabourColumn(0), headings('Labour at '));
+    const headings = (words: string, on: QuoteSide) => [
+      settings.breaks.map((_, index) => `="${words}"&${layout.breakQuantity(on, index)}`),
+    ];
+    writer.formulas(HEADING_ROW, layout.breakColumn(0), headings('Each at ', 'quote'));
+    costs.formulas(HEADING_ROW, layout.breakLabourColumn(0), headings('Labour at ', 'costs'));
   }
 }
 
-function dress(writer: SheetWriter, { settings, lines }: QuoteInput, layout: QuoteLayout): void {
-  const last = layout.lastColumn;
-  const money = (column: number, columns = 1) => writer.format(layout.firstRow, column, lines.length, columns, settings.format);
-  money(layout.column('each'), 2 + layout.breaks);
-  money(layout.column('hoseCost'), layout.column('exact') - layout.column('hoseCost') + 1);
-  if (layout.breaks > 0) money(layout.breakLabourColumn(0), layout.breaks);
-  const printed = layout.column('note') + 1;
-  const working = layout.column('check');
-  for (const [first, columns] of [
-    [0, printed],
-    [working, last - working + 1],
-  ] as const) {
-    // Kept with the file, where heights that a host fits by itself are not.
-    writer.style(HEADING_ROW, first, 1, columns, { rowHeight: HEADING_HEIGHT, bold: true, fill: HEAD_FILL, wrap: true });
-    writer.style(HEADING_ROW, first, lines.length + 1, columns, { border: 'all' });
-  }
+function dressHeadings(writer: SheetWriter, lines: number, columns: number): void {
+  // Kept with the file, where heights that a host fits by itself are not.
+  writer.style(HEADING_ROW, 0, 1, columns, { rowHeight: HEADING_HEIGHT, bold: true, fill: HEAD_FILL, wrap: true });
+  writer.style(HEADING_ROW, 0, lines + 1, columns, { border: 'all' });
+}
+
+function dressQuote(writer: SheetWriter, { settings, lines, lengthFormat }: QuoteInput, layout: QuoteLayout): void {
+  const { firstRow } = layout;
+  if (lengthFormat) writer.format(firstRow, layout.column('overall'), lines.length, 1, lengthFormat);
+  writer.format(firstRow, layout.column('each'), lines.length, 2 + layout.breaks, settings.format);
+  const columns = layout.column('note') + 1;
+  dressHeadings(writer, lines.length, columns);
   for (const column of (['label', 'fittingA', 'fittingB', 'fluid', 'rating', 'note'] as const).filter(each => layout.has(each))) {
-    writer.style(layout.firstRow, layout.column(column), lines.length, 1, { wrap: true });
+    writer.style(firstRow, layout.column(column), lines.length, 1, { wrap: true });
   }
-  const parts = PARTS.map(
-    part =>
-      [
-        part,
-        columnWidth(
-          lines.map(line => line[part]),
-          WIDTHS[part]!,
-          WIDEST,
-        ),
-      ] as const,
-  );
+  const parts = PARTS.map(part => {
+    const names = lines.map(line => line[part]);
+    return [part, columnWidth(names, WIDTHS[part]!, WIDEST)] as const;
+  });
   const named = Object.entries({ ...WIDTHS, ...Object.fromEntries(parts) }) as [QuoteColumn, number][];
-  const widths = new Map(named.filter(([name]) => layout.has(name)).map(([name, width]) => [layout.column(name), width]));
-  const gap = layout.column('note') + 1;
-  writer.widths(...Array.from({ length: last + 1 }, (_, at) => widths.get(at) ?? (at === gap ? 18 : NUMBER_WIDTH)));
+  const own = named.filter(([name]) => layout.has(name) && layout.sideOf(name) === 'quote');
+  const widths = new Map(own.map(([name, width]) => [layout.column(name), width]));
+  writer.widths(...Array.from({ length: columns }, (_, at) => widths.get(at) ?? NUMBER_WIDTH));
 }
 
-/** A new sheet with a quote: printed part on the left, the working with all settings beside it; all prices are formulas. */
+function dressCosts(writer: SheetWriter, { settings, lines }: QuoteInput, layout: QuoteLayout): void {
+  const { firstRow } = layout;
+  const money = (column: number, columns = 1) => writer.format(firstRow, column, lines.length, columns, settings.format);
+  money(COSTS_LEAD.length - 1);
+  money(layout.column('hoseCost'), layout.column('cost') - layout.column('hoseCost') + 1);
+  money(layout.column('exact'));
+  if (layout.breaks > 0) money(layout.breakLabourColumn(0), layout.breaks);
+  writer.format(firstRow, layout.column('earned'), lines.length, 1, '0.0 %');
+  dressHeadings(writer, lines.length, layout.lastWorking + 1);
+  const widths = new Map((['check', 'missing'] as const).map(name => [layout.column(name), WIDTHS[name]!]));
+  writer.widths(...Array.from({ length: layout.lastWorking + 1 }, (_, at) => LEAD_WIDTHS[at] ?? widths.get(at) ?? NUMBER_WIDTH));
+}
+
+/** A formula may only name sheets that are there already: the new sheets come first. */
+function sheetsFirst(changes: readonly Change[]): readonly Change[] {
+  const isAdded = (change: Change) => change.kind === 'addSheet';
+  return [...changes.filter(isAdded), ...changes.filter(change => !isAdded(change))];
+}
+
+/**
+ * Two new sheets: the quote with its prices, and its costs, margin and other settings, which stay here; all prices are formulas.
+ */
 export function quoteSheet(input: QuoteInput): readonly Change[] {
-  const { sheet, lines, settings, catalogue, plainHose, deratedHoses, temperatureUnit } = input;
-  const layout = quoteLayoutOf(lines, settings);
-  const writer = new SheetWriter(sheet);
+  const { sheets, lines, settings, catalogue, plainHose, deratedHoses, temperatureUnit } = input;
+  const layout = quoteLayoutOf(sheets, lines, settings);
+  const writers: Writers = { quote: new SheetWriter(sheets.quote), costs: new SheetWriter(sheets.costs) };
+  const { quote: writer, costs } = writers;
   const context = {
     layout,
     catalogue,
@@ -174,27 +202,28 @@ export function quoteSheet(input: QuoteInput): readonly Change[] {
     decimals: decimalsOf(settings.format),
   };
   writeHead(writer, input, layout);
-  writeSettings(writer, input, layout);
-  writeHeadings(writer, layout, input);
+  writeSettings(costs, input, layout);
+  writeHeadings(writers, layout, input);
   writeLines(writer, input, layout);
-  writeFormulas(writer, context, lines);
+  writeFormulas(writers, context, lines);
   const cautions = textLines(RATING_CAUTION, ACROSS).map(line => [line]);
-  const afterTotals = writeTotals(writer, layout, settings) + 2;
+  const afterTotals = writeTotals(writers, layout, settings) + 2;
   writer.values(afterTotals, 0, cautions);
   const lastPrinted = afterTotals + cautions.length - 1;
-  dress(writer, input, layout);
-  return writer
-    .page({
-      orientation: 'landscape',
-      printArea: blockAddress(0, 0, lastPrinted + 1, layout.column('note') + 1),
-      titleRows: `${HEADING_ROW + 1}:${HEADING_ROW + 1}`,
-      fitWidth: true,
-    })
-    .done();
+  dressQuote(writer, input, layout);
+  dressCosts(costs, input, layout);
+  writer.page({
+    orientation: 'landscape',
+    printArea: blockAddress(0, 0, lastPrinted + 1, layout.column('note') + 1),
+    titleRows: `${HEADING_ROW + 1}:${HEADING_ROW + 1}`,
+    fitWidth: true,
+  });
+  costs.page({ orientation: 'landscape', titleRows: `${HEADING_ROW + 1}:${HEADING_ROW + 1}`, fitWidth: true });
+  return sheetsFirst([...writer.done(), ...costs.done()]);
 }
 
 /** Where everything of these lines' quote stands. */
-function quoteLayoutOf(lines: readonly QuoteLine[], settings: QuoteSettings): QuoteLayout {
+function quoteLayoutOf(sheets: QuoteSheets, lines: readonly QuoteLine[], settings: QuoteSettings): QuoteLayout {
   const without = (['label', 'guard', 'temperature', 'fluid'] as const).filter(field => lines.every(line => !line[field]));
-  return new QuoteLayout(lines.length, settings.breaks.length, without, settings.method);
+  return new QuoteLayout(sheets, lines.length, settings.breaks.length, without, settings.method);
 }

@@ -18,7 +18,7 @@ export function settingFormulas({ settings, margins, minimumRate }: QuoteTerms, 
   const { customerClass, margin, markups } = settings;
   const lookUp =
     margins && customerClass !== undefined
-      ? `=INDEX(${fixedReference(margins.margins)},MATCH(${layout.setting('customerClass')},${fixedReference(margins.names)},0))`
+      ? `=INDEX(${fixedReference(margins.margins)},MATCH(${layout.setting('costs', 'customerClass')},${fixedReference(margins.names)},0))`
       : margin;
   return {
     customerClass: customerClass ?? '',

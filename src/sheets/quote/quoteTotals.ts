@@ -1,6 +1,6 @@
 import type { SheetWriter } from '../print/sheetWriter';
 import { decimalsOf } from '../catalogue/currencyFormat';
-import { fixed, type QuoteLayout } from './quoteLayout';
+import { fixed, type QuoteLayout, type QuoteSide } from './quoteLayout';
 import type { QuoteSettings } from './quoteSettings';
 
 /** Rows of the totals, from the first row below the lines. */
@@ -18,29 +18,33 @@ function totalRow(layout: QuoteLayout, row: TotalRow): number {
 
 /**
  * Writes the totals below the lines: their sum, what the minimum charge adds, the call-out, and the total, which says so where a
- * line has no price; beside them, in the working, what rounding and least prices add.
+ * line has no price; on the sheet with the costs, what rounding and least prices add.
  * @returns the last row that is printed
  */
-export function writeTotals(writer: SheetWriter, layout: QuoteLayout, { format }: QuoteSettings): number {
+export function writeTotals(
+  { quote: writer, costs }: Readonly<Record<QuoteSide, SheetWriter>>,
+  layout: QuoteLayout,
+  { format }: QuoteSettings,
+): number {
   const decimals = decimalsOf(format);
   const totals = layout.lineRange('lineTotal');
   const [count, lines] = [`COUNT(${totals})`, String(layout.lines)];
   const round = (formula: string) => `=ROUND(${formula},${decimals})`;
   const [sum, callOut] = (['sum', 'callOut'] as const).map(row => totalCell(layout, row));
-  const minimum = layout.setting('minimumCharge');
+  const minimum = layout.setting('quote', 'minimumCharge');
   const first = totalRow(layout, 'sum');
   const label = layout.column('fittingB');
   const incomplete = `"Total, incomplete: "&(${lines}-${count})&" of ${lines} lines without a price"`;
   writer.formulas(first, label, [
     ['="Sum of the lines"'],
     [`=IF(${minimum}>0,"Minimum charge supplement (minimum "&TEXT(${minimum},"0.00")&")","")`],
-    [`=IF(${layout.setting('callOut')}>0,"Call-out","")`],
+    [`=IF(${layout.setting('quote', 'callOut')}>0,"Call-out","")`],
     [`=IF(${count}=${lines},"Total",${incomplete})`],
   ]);
   writer.formulas(first, layout.column('lineTotal'), [
     [round(`SUM(${totals})`)],
     [`=IF(${minimum}>0,IF(${count}=${lines},ROUND(MAX(0,${minimum}-${sum}),${decimals}),0),"")`],
-    [`=IF(${layout.setting('callOut')}>0,ROUND(${layout.setting('callOut')},${decimals}),"")`],
+    [`=IF(${layout.setting('quote', 'callOut')}>0,ROUND(${layout.setting('quote', 'callOut')},${decimals}),"")`],
     [round(`SUM(${sum}:${callOut})`)],
   ]);
   writer.format(first, layout.column('lineTotal'), ROWS.length, 1, format);
@@ -49,18 +53,18 @@ export function writeTotals(writer: SheetWriter, layout: QuoteLayout, { format }
   const exact = `SUM(${layout.lineRange('exact')})`;
   const added = [
     [`=${exact}`, '="Sum of the lines before rounding"'],
-    [`=${sum}-${exact}`, '="Added by rounding and least prices"'],
+    [`=${layout.quoteCell('costs', first, layout.column('lineTotal'))}-${exact}`, '="Added by rounding and least prices"'],
   ];
-  writer.formulas(
+  costs.formulas(
     first,
-    layout.column('check'),
+    layout.settingColumn - 1,
     added.map(([, words]) => [words!]),
   );
-  writer.formulas(
+  costs.formulas(
     first,
     layout.settingColumn,
     added.map(([formula]) => [formula!]),
   );
-  writer.format(first, layout.settingColumn, added.length, 1, format);
+  costs.format(first, layout.settingColumn, added.length, 1, format);
   return totalRow(layout, 'total');
 }

@@ -1,7 +1,7 @@
 import { FLUID_NOT_CHECKED, HOSE_ALONE, NO_DERATING, NO_TEMPERATURES, NOT_DERATED } from '../jobs/lineRating';
 import type { QuoteLine } from '../jobs/quoteLine';
 import { isPlainHose } from './plainHose';
-import type { QuoteColumn, QuoteLayout } from './quoteLayout';
+import type { QuoteColumn, QuoteLayout, QuoteSide } from './quoteLayout';
 
 /** What the ratings of all lines have in common. */
 export interface RatingContext {
@@ -23,15 +23,15 @@ export interface RatingFormulas {
 }
 
 /** ASSEMBLY of a line at its temperature and with its fluid. */
-function assemblyCall({ layout, catalogue }: RatingContext, row: number): string {
-  const parts = (['hose', 'fittingA', 'fittingB', 'overall'] as const).map(column => layout.cell(column, row));
-  const use = (['temperature', 'fluid'] as const).map(column => (layout.has(column) ? layout.cell(column, row) : ''));
+function assemblyCall({ layout, catalogue }: RatingContext, on: QuoteSide, row: number): string {
+  const parts = (['hose', 'fittingA', 'fittingB', 'overall'] as const).map(column => layout.cell(on, column, row));
+  const use = (['temperature', 'fluid'] as const).map(column => (layout.has(column) ? layout.cell(on, column, row) : ''));
   return `HOSE.ASSEMBLY(${[catalogue, ...parts, ...use].join(',').replace(/,+$/, '')})`;
 }
 
 /** `at 80 °C, no derating stated; fluid not checked` */
 function basisFormula({ layout, deratedHoses, temperatureUnit }: RatingContext, row: number): string {
-  const cell = (column: QuoteColumn) => layout.cell(column, row);
+  const cell = (column: QuoteColumn) => layout.cell('quote', column, row);
   const same = `SUMPRODUCT((LOWER(TRIM(${deratedHoses}))=LOWER(TRIM(${cell('hose')})))*1)`;
   const derating = deratedHoses === undefined ? `", ${NO_DERATING}"` : `IF(${same}=0,", ${NO_DERATING}","")`;
   const without = `"${temperatureUnit === undefined ? NO_TEMPERATURES : NOT_DERATED}"`;
@@ -48,14 +48,13 @@ function basisFormula({ layout, deratedHoses, temperatureUnit }: RatingContext, 
 export function ratingFormulas(context: RatingContext, line: QuoteLine, row: number): RatingFormulas {
   const { layout, catalogue } = context;
   if (isPlainHose(line)) {
-    const check = `IF(ISNUMBER(HOSE.HOSEDATA(${catalogue},${layout.cell('hose', row)},"bore")),"OK","")`;
+    const check = `IF(ISNUMBER(HOSE.HOSEDATA(${catalogue},${layout.cell('costs', 'hose', row)},"bore")),"OK","")`;
     return { check, pressure: '""', basis: `"${HOSE_ALONE}; "&${basisFormula(context, row)}` };
   }
-  const call = assemblyCall(context, row);
-  const weakest = `INDEX(${call},1,2)`;
+  const weakest = `INDEX(${assemblyCall(context, 'quote', row)},1,2)`;
   const { lowerPressure } = line;
   return {
-    check: `INDEX(${call},1,4)`,
+    check: `INDEX(${assemblyCall(context, 'costs', row)},1,4)`,
     pressure: lowerPressure ? `IF(ISNUMBER(${weakest}),MIN(${weakest},${lowerPressure}),"")` : weakest,
     basis: `${basisFormula(context, row)}${lowerPressure ? '&"; the job sheet’s lower pressure"' : ''}`,
   };

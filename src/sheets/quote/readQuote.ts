@@ -1,12 +1,14 @@
 import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 import { fixed, SETTING_LABELS, type QuoteColumn, type QuoteSetting } from './quoteLayout';
-import { HEADINGS, SHEET_TITLE, WORKING_TITLE } from './quoteWords';
+import { FORMER_WORKING_TITLE, HEADINGS, SHEET_TITLE, WORKING_TITLE } from './quoteWords';
 import type { PriceMethod } from './quoteSettings';
 import { sheetInFormula } from '../../workbook/a1';
 
 /** A quote as it stands on its sheet; people may have moved or added columns and rows. */
 export interface ReadQuote {
   readonly sheet: string;
+  /** The sheet with its costs and margin. */
+  readonly costs: string;
   readonly customer: string;
   /** Day number; undefined where the cell holds none. */
   readonly validUntil: number | undefined;
@@ -24,7 +26,10 @@ export interface ReadQuote {
   setting(name: QuoteSetting): string;
 }
 
-const NEEDED: readonly QuoteColumn[] = ['hose', 'fittingA', 'fittingB', 'quantity', 'each', 'lineTotal', 'cost'];
+const NEEDED: readonly QuoteColumn[] = ['hose', 'fittingA', 'fittingB', 'quantity', 'each', 'lineTotal'];
+
+/** First sheet that a formula names. */
+const OTHER_SHEET = /^=[^"!]*?(?:'((?:[^']|'')+)'|([\p{L}\p{N}_.]+))!\$/u;
 
 /** Headings that have a unit behind them. */
 const WITH_UNIT = [
@@ -48,8 +53,9 @@ function columnsOf(row: readonly CellValue[]): ReadonlyMap<QuoteColumn, number> 
 
 function settingsOf({ values }: RangeContent): ReadonlyMap<QuoteSetting, readonly [row: number, column: number]> {
   const found = new Map<QuoteSetting, readonly [number, number]>();
-  const top = values.findIndex(row => row.includes(WORKING_TITLE));
-  const column = top < 0 ? -1 : values[top]!.indexOf(WORKING_TITLE);
+  const isTitle = (cell: CellValue) => cell === WORKING_TITLE || cell === FORMER_WORKING_TITLE;
+  const top = values.findIndex(row => row.some(isTitle));
+  const column = top < 0 ? -1 : values[top]!.findIndex(isTitle);
   for (const [setting, label] of Object.entries(SETTING_LABELS) as [QuoteSetting, string][]) {
     const row = values.findIndex((cells, index) => index > top && cells[column] === label);
     if (row >= 0) found.set(setting, [row, column + 1]);
@@ -62,12 +68,28 @@ function beside({ values }: RangeContent, label: string): CellValue {
   return values.find(row => row[0] === label)?.[2] ?? '';
 }
 
-/** Reads a quote that this pane has written; undefined where the sheet is none. */
-export function readQuote(content: RangeContent | undefined): ReadQuote | undefined {
-  if (!content || content.values[0]?.[0] !== SHEET_TITLE) return undefined;
+/** Row of the headings; -1 where the sheet is no quote. */
+const headOf = ({ values }: RangeContent): number =>
+  values[0]?.[0] === SHEET_TITLE ? values.findIndex(row => NEEDED.every(column => columnsOf(row).has(column))) : -1;
+
+/** The sheet that a quote's prices take their costs from; its own one in quotes of earlier versions. */
+function costsSheetOf(content: RangeContent): string | undefined {
+  const head = headOf(content);
+  if (head < 0) return undefined;
+  const columns = columnsOf(content.values[head]!);
+  if (columns.has('cost')) return content.sheet;
+  const [, quoted, plain] = OTHER_SHEET.exec(content.formulas[head + 1]?.[columns.get('each')!] ?? '') ?? [];
+  return quoted?.replace(/''/g, "'") ?? plain;
+}
+
+/**
+ * Reads a quote that this pane has written; undefined where the sheet is none.
+ * @param costs the sheet with its costs and margin
+ */
+function readQuote(content: RangeContent, costs: RangeContent): ReadQuote | undefined {
   const { values, sheet, row: top, column: left } = content;
-  const head = values.findIndex(row => NEEDED.every(column => columnsOf(row).has(column)));
-  const settings = settingsOf(content);
+  const head = headOf(content);
+  const settings = settingsOf(costs);
   if (head < 0 || !settings.has('roundTo')) return undefined;
   const columns = columnsOf(values[head]!);
   const rows: number[] = [];
@@ -76,6 +98,7 @@ export function readQuote(content: RangeContent | undefined): ReadQuote | undefi
   const validUntil = beside(content, 'Valid until');
   return {
     sheet,
+    costs: costs.sheet,
     customer: String(beside(content, 'Customer')),
     validUntil: typeof validUntil === 'number' ? validUntil : undefined,
     method: settings.has('margin') ? 'margin' : 'markup',
@@ -84,16 +107,35 @@ export function readQuote(content: RangeContent | undefined): ReadQuote | undefi
     heading: column => String(values[head]![columns.get(column)!]),
     value: (column, row) => values[row]![columns.get(column)!]!,
     cell: (column, row) => named(row, columns.get(column)!),
-    setting: name => named(...settings.get(name)!),
+    setting: name => {
+      const [row, column] = settings.get(name)!;
+      return `${sheetInFormula(costs.sheet)}!${fixed(costs.row + row, costs.column + column)}`;
+    },
   };
+}
+
+/** A quote with the content of its sheet. */
+export interface QuoteOfSheet {
+  readonly content: RangeContent;
+  readonly quote: ReadQuote;
+}
+
+/** The quote that a sheet holds; undefined where it holds none, or where the sheet with its costs is gone. */
+export async function quoteOfSheet(workbook: Workbook, sheet: string): Promise<QuoteOfSheet | undefined> {
+  const content = await workbook.used(sheet);
+  const named = content && costsSheetOf(content);
+  if (!content || named === undefined) return undefined;
+  const costs = named === sheet ? content : (await workbook.sheets()).includes(named) ? await workbook.used(named) : undefined;
+  const quote = costs && readQuote(content, costs);
+  return quote && quote.rows.length > 0 ? { content, quote } : undefined;
 }
 
 /** All quotes of a workbook, in the order of its sheets. */
 export async function quotesOfWorkbook(workbook: Workbook): Promise<readonly ReadQuote[]> {
   const quotes: ReadQuote[] = [];
   for (const sheet of await workbook.sheets()) {
-    const quote = readQuote(await workbook.used(sheet));
-    if (quote && quote.rows.length > 0) quotes.push(quote);
+    const found = await quoteOfSheet(workbook, sheet);
+    if (found) quotes.push(found.quote);
   }
   return quotes;
 }

@@ -17,7 +17,7 @@ export interface ReadRises {
 function readPercent(text: string): number | string {
   const { value, mistake } = typedNumber(text.replace('%', ''), 'rise', { marks: 'noLength' });
   if (mistake) return 'enter per cent, like 5';
-  if (value?.lte(-100) || value?.gt(1000)) return 'that is too much to be meant';
+  if (value?.lte(-100) || value?.gt(1000)) return 'that is too much to be right';
   return value?.div(100).toNumber() ?? 0;
 }
 

@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import type { CellValue, Workbook } from '../../workbook/workbook';
 import { CUSTOMER_COLUMNS, printedQuote, type CustomerColumn, type PrintedQuote } from './printedQuote';
-import { readQuote } from './readQuote';
+import { moneyText } from '../table/moneyText';
+import { quoteOfSheet } from './readQuote';
 
 const KEY = 'quotes.sent';
 
@@ -55,7 +56,12 @@ const WORDS: Readonly<Partial<Record<CustomerColumn, string>>> = {
   pressure: 'working pressure',
   each: 'price each',
 };
-const shown = (value: unknown) => (value === '' || value === undefined ? 'blank' : String(value));
+const shown = (value: unknown, column?: CustomerColumn) =>
+  value === '' || value === undefined
+    ? 'blank'
+    : column === 'each' && typeof value === 'number'
+      ? moneyText(value)
+      : String(value);
 const isSame = (before: unknown, now: unknown) =>
   typeof before === 'number' && typeof now === 'number' ? Math.abs(before - now) < 1e-9 : before === now;
 
@@ -64,17 +70,18 @@ function changesOf(before: SentQuote['lines'], now: SentQuote['lines']): readonl
   if (before.length !== now.length) return [`It had ${before.length} lines, the quote has ${now.length} now.`];
   return before.flatMap((line, index) => {
     const parts = COMPARED.flatMap((column, at) =>
-      isSame(line[at], now[index]![at]) ? [] : [`${WORDS[column] ?? column} ${shown(line[at])} → ${shown(now[index]![at])}`],
+      isSame(line[at], now[index]![at])
+        ? []
+        : [`${WORDS[column] ?? column} ${shown(line[at], column)} → ${shown(now[index]![at], column)}`],
     );
     return parts.length > 0 ? [`Line ${shown(line[0])}: ${parts.join(', ')}`] : [];
   });
 }
 
 async function since(workbook: Workbook, sent: SentQuote): Promise<SinceSent> {
-  const content = await workbook.used(sent.quote);
-  const quote = readQuote(content);
-  if (!content || !quote || quote.rows.length === 0)
-    return { ...sent, isCopied: false, changes: [`Sheet ${sent.quote} cannot be read as a quote any more.`] };
+  const read = await quoteOfSheet(workbook, sent.quote);
+  if (!read) return { ...sent, isCopied: false, changes: [`Sheet ${sent.quote} cannot be read as a quote any more.`] };
+  const { content, quote } = read;
   const columns = content.values[quote.rows[0]! - 1]!;
   const at = columns.indexOf('Hose');
   const isCopied = quote.rows.every(row => content.formulas[row]![at] === '');

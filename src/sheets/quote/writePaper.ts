@@ -12,7 +12,7 @@ import { paperLines } from './paperLines';
 import { paperSheet, type PaperSheet } from './paperSheet';
 import { printedQuote, type PrintedQuote } from './printedQuote';
 import { fixed, type QuoteColumn } from './quoteLayout';
-import { readQuote, type ReadQuote } from './readQuote';
+import { quoteOfSheet, type ReadQuote } from './readQuote';
 import { rememberSent, sentQuotes } from './sentQuotes';
 
 /** By these words a notice is found again when the quote is sent once more. */
@@ -54,7 +54,7 @@ function refuseUnpriced({ lines }: PrintedQuote): void {
 
 /**
  * Writes a quote as it goes to the customer, as a new sheet of values without cost and margin, and remembers what was sent.
- * @param sheet the quote with its working, which stays here
+ * @param sheet the quote; the sheet with its costs stays here
  * @param today as `2026-10-05`
  * @returns name of the new sheet
  * @throws NothingToQuote where a line has no price, the number was used before, or name or number is blank
@@ -65,9 +65,9 @@ export async function writePaper(workbook: Workbook, sheet: string, fields: Pape
   if (number === '') throw new NothingToQuote('The quote number is blank: enter one, like 2026-001.');
   const used = (await sentQuotes(workbook)).find(sent => sent.number === number);
   if (used) throw new NothingToQuote(`Number ${number} was used on ${used.day} for sheet ${used.paper}: enter another.`);
-  const content = await workbook.used(sheet);
-  const quote = readQuote(content);
-  if (!content || !quote || quote.rows.length === 0) throw new NothingToQuote(`Sheet ${sheet} cannot be read as a quote.`);
+  const read = await quoteOfSheet(workbook, sheet);
+  if (!read) throw new NothingToQuote(`Sheet ${sheet} cannot be read as a quote.`);
+  const { content, quote } = read;
   const printed = printedQuote(content, quote);
   refuseUnpriced(printed);
   const found = await usableCatalogue(workbook);

@@ -1,6 +1,7 @@
 import { dayNumber } from '../../core/units/sheetDate';
 import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../print/freeSheetName';
+import { cutLengthFormat } from '../table/numberFormats';
 import type { RowProblem } from '../table/rowProblem';
 import { priceFormat } from '../catalogue/priceFormat';
 import { deratedHoses } from '../catalogue/deratedHoses';
@@ -24,6 +25,8 @@ export interface QuoteSources {
 /** A quote that was written. */
 export interface WrittenQuote {
   readonly sheet: string;
+  /** The sheet with its costs and margin. */
+  readonly costs: string;
   readonly read: QuoteLines;
   /** Lines of it without a price. */
   readonly cautions: readonly RowProblem[];
@@ -38,7 +41,7 @@ export async function quoteSources(workbook: Workbook): Promise<QuoteSources> {
 export const quoteWishes = (wishes: QuoteLineWishes): QuoteLineWishes => ({ ...wishes, whateverStatus: true });
 
 /**
- * Writes a quote for the selected job lines as a new sheet, in one batch; lines that must not be made are not in it.
+ * Writes a quote for the selected job lines as new sheets, in one batch; lines that must not be made are not in it.
  * @param today as `2026-10-05`
  * @param wishes which lines are wanted
  */
@@ -52,15 +55,18 @@ export async function writeQuote(
   const found = await usableCatalogue(workbook);
   const { units, handle } = found.catalogue;
   const read = await quoteLines(workbook, units.length, quoteWishes(wishes));
-  const sheet = freeSheetName('Quote', await workbook.sheets(), today);
+  const taken = await workbook.sheets();
+  const sheet = freeSheetName('Quote', taken, today);
+  const costs = freeSheetName(`${sheet} costs`, taken, today);
   const changes = quoteSheet({
-    sheet,
+    sheets: { quote: sheet, costs },
     lines: read.lines,
     notQuoted: read.stops.map(({ line }) => line),
     settings,
     catalogue: found.reference,
     handle,
     lengthUnit: units.length.symbol,
+    lengthFormat: cutLengthFormat(units.length.symbol, wishes.step),
     pressureUnit: units.pressure.symbol,
     temperatureUnit: units.temperature?.symbol,
     deratedHoses: deratedHoses(found),
@@ -71,5 +77,5 @@ export async function writeQuote(
     today: dayNumber(today)!,
   });
   await workbook.write(changes);
-  return { sheet, read, cautions: lineCautions(found.catalogue, read.lines) };
+  return { sheet, costs, read, cautions: lineCautions(found.catalogue, read.lines) };
 }

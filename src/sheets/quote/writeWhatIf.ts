@@ -9,6 +9,7 @@ import { plainHoseCost } from './plainHose';
 import { RAISED_HANDLE } from './whatIfComparison';
 import { whatIfSheet } from './whatIfSheet';
 import { usableCatalogue, type UsableCatalogue } from '../catalogue/usableCatalogue';
+import { PLAIN_MONEY } from '../catalogue/currencyFormat';
 import { priceFormat } from '../catalogue/priceFormat';
 
 /** What a what-if can be about: families of hose, and quotes. */
@@ -66,7 +67,7 @@ export async function writeWhatIf(
     copies[name] = table;
     names.push(copy);
   }
-  const format = (await priceFormat(workbook)) ?? '0.00';
+  const format = (await priceFormat(workbook)) ?? PLAIN_MONEY;
   const plainHose = plainHoseCost(raised(found, copies));
   await workbook.write(whatIfSheet({ sheet, found, rises, copies, quotes, plainHose, format, today }));
   return names;

@@ -9,10 +9,11 @@ import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbook
 import { findTables } from '../table/findTables';
 import type { RowProblem } from '../table/rowProblem';
 import { SheetCells } from '../table/sheetCells';
-import { tableAnswers } from '../table/tableAnswers';
+import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
 import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { madeDay } from './hoseAge';
+import { RackStatus } from './rackStatus';
 import type { StockRow } from './rackRow';
 import { newestRack } from './newestRack';
 import { rackLikeness, rackTable, type RackTable } from './rackTable';
@@ -76,29 +77,37 @@ function stockRow({ reader }: RackTable, row: number): StockRow {
 interface Read {
   readonly rows: readonly StockRow[];
   readonly leftOut: readonly LeftOutRow[];
+  readonly questions: readonly TableQuestion[];
 }
 
-function readTable(cells: SheetCells, rack: RackTable, take: ReadonlySet<Takeable>, ways: ReturnType<typeof waysOf>): Read {
+type RackWaysRead = ReturnType<typeof waysOf> & { readonly answers: TableAnswers };
+
+function readTable(cells: SheetCells, rack: RackTable, take: ReadonlySet<Takeable>, ways: RackWaysRead): Read {
   const rows: StockRow[] = [];
   const leftOut: LeftOutRow[] = [];
   const { hose, length, quantity } = rack.columns;
   const keys = [hose, length, quantity].filter(column => column !== undefined);
   const rules = { name: hose, keys, takesHidden: take.has('hidden'), isKnown: ways.isHose };
-  for (const { row, kind } of tableRows(cells, rack.table, rules)) {
+  const all = tableRows(cells, rack.table, rules);
+  const lines = all.filter(({ kind }) => kind === 'line' || kind === 'below' || kind === 'hidden').map(({ row }) => row);
+  const status = new RackStatus(rack.reader, lines, ways.answers.meaning);
+  for (const { row, kind } of all) {
     if (kind !== 'line' && !(kind === 'below' && take.has('below'))) {
       leftOut.push({ row: row + 1, reason: kind });
       continue;
     }
     try {
-      const one = stockRow(rack, row);
-      if (one.quantity > 0) rows.push(one);
-      else leftOut.push({ row: row + 1, reason: 'none wanted' });
+      const barred = status.against(row);
+      const one = { ...stockRow(rack, row), barred };
+      if (one.quantity <= 0) leftOut.push({ row: row + 1, reason: 'none wanted' });
+      else if (barred && !take.has('barred')) leftOut.push({ row: row + 1, reason: 'barred', sentence: barred });
+      else rows.push(one);
     } catch (error) {
       if (!(error instanceof TradeError)) throw error;
       leftOut.push({ row: row + 1, reason: 'problem', sentence: error.message });
     }
   }
-  return { rows, leftOut };
+  return { rows, leftOut, questions: status.questions };
 }
 
 /**
@@ -126,7 +135,7 @@ export async function readRack(
   const found = findTables(cells, hostBlocks(hostTables), answers.role);
   const tables = found.flatMap(table => rackTable(cells, table, { answers, ...ways }) ?? []);
   if (tables.length === 0) return undefined;
-  const tablesRead = tables.map(table => readTable(cells, table, take, ways));
+  const tablesRead = tables.map(table => readTable(cells, table, take, { ...ways, answers }));
   const rows = tablesRead.flatMap(each => each.rows);
   const leftOut = tablesRead.flatMap(each => each.leftOut);
   return {
@@ -138,7 +147,7 @@ export async function readRack(
       taken: rows.map(({ row }) => row),
       leftOut,
     },
-    questions: tables.flatMap(({ reader }) => reader.questions),
+    questions: [...tables.flatMap(({ reader }) => reader.questions), ...tablesRead.flatMap(each => each.questions)],
     tables,
   };
 }

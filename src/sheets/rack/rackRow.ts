@@ -16,6 +16,8 @@ export interface RackRow {
   readonly lot: string;
   /** Day of making as `2026-03-01`; "" where the rack does not say. */
   readonly made: string;
+  /** What its status says against its use, where it is taken all the same. */
+  readonly barred?: string | undefined;
 }
 
 /** A row of the rack as its sheet has it: the length with its unit. */

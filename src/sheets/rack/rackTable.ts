@@ -12,7 +12,7 @@ import { correctionKey } from '../table/headingCorrections';
 import { TableReader, type MeasureRole } from '../table/tableReader';
 
 /** What a column of a rack can be. */
-export type RackRole = 'hose' | 'length' | 'quantity' | 'place' | 'reel' | 'lot' | 'made';
+export type RackRole = 'hose' | 'length' | 'quantity' | 'place' | 'reel' | 'lot' | 'made' | 'status';
 
 const RACK_ROLES: RoleList<RackRole> = [
   ['hose', 'hose'],
@@ -23,6 +23,7 @@ const RACK_ROLES: RoleList<RackRole> = [
   ['reel', 'reel'],
   ['lot', 'lot', 'hoseLot'],
   ['made', 'made', 'hoseMade'],
+  ['status', 'stockStatus'],
 ];
 const MEASURES: Readonly<Partial<Record<RackRole, MeasureRole>>> = {
   length: { quantity: 'length', group: 'length', label: 'length' },
@@ -69,7 +70,7 @@ function lengthAsQuantity({ headings, block }: FoundTable): number | undefined {
 export interface RackWays {
   readonly answers: TableAnswers;
   readonly isHose?: ((name: string) => boolean) | undefined;
-  /** Proposed, never taken, where a heading names no unit. */
+  /** Proposed, never taken, where a heading has no unit. */
   readonly unit?: MeasureUnit | undefined;
 }
 

@@ -45,18 +45,33 @@ export function requestOf(fields: RecallFields, kindOf: (gauge: string) => strin
   }
   const [from, to] = [dayNumber(fields.from.trim()), dayNumber(fields.to.trim())];
   if (from === undefined || to === undefined) return 'Enter both days, like 2026-09-01.';
-  return from > to ? 'The first day lies behind the last.' : { by, from, to };
+  return from > to ? 'The first day is after the last.' : { by, from, to };
 }
 
+const MEASURED: Readonly<Record<string, readonly [quantity: Quantity, unit: string]>> = {
+  caliper: ['length', 'mm'],
+  'pressure gauge': ['pressure', 'bar'],
+};
+
 /**
- * What a gauge read wrong, with its unit: `0.03` or `-0.001 in`. A bare number is in the unit given.
+ * What a gauge read wrong, with its unit: `0.03` or `-0.001 in`. A bare number is in mm for a caliper, in bar for a pressure gauge.
+ * @param kind what the gauge is; where nobody knows it, the unit says what it measures
  * @returns undefined where the field is blank, a sentence where it cannot be read
  */
-export function errorOf(text: string, quantity: Quantity, unit: string): GaugeError | string | undefined {
+export function errorOf(text: string, kind: string): GaugeError | string | undefined {
   if (text.trim() === '') return undefined;
   const isNegative = /^\s*[-−]/.test(text);
-  const found = measureFromText(quantity, text.replace(/^\s*[-−+]/, ''), 'decimal');
+  const digits = text.replace(/^\s*[-−+]/, '');
+  const known = MEASURED[kind];
+  if (!known) {
+    const byUnit = Object.values(MEASURED).map(([quantity]) => measureFromText(quantity, digits, 'decimal'));
+    const said = byUnit.find(measure => measure?.unit);
+    if (said?.unit) return { value: isNegative ? said.value.negated() : said.value, unit: said.unit };
+    return 'Nobody knows what this gauge measures: sheet Gauges does not say. Enter the unit, too: 0.03 mm or 5 bar.';
+  }
+  const [quantity, unit] = known;
+  const found = measureFromText(quantity, digits, 'decimal');
   const own = found?.unit ?? measureUnit(quantity, unit);
-  if (!found || !own) return `Enter what it read too high with its unit, like 0.03 ${unit}; − where it read too low.`;
+  if (!found || !own) return `Enter by how much it read too high, with its unit, like 0.03 ${unit}; negative if too low.`;
   return { value: isNegative ? found.value.negated() : found.value, unit: own };
 }

@@ -8,7 +8,10 @@ export interface Run {
 }
 
 /** A cell's text in one line; of an error value none. */
-export const textOf = (value: CellValue): string => (typeof value === 'object' ? '' : String(value).replace(/\s+/g, ' ').trim());
+export function textOf(value: CellValue): string {
+  if (value === '' || typeof value === 'object') return '';
+  return typeof value === 'number' ? String(value) : String(value).replace(/\s+/g, ' ').trim();
+}
 
 /** Runs of cells side by side that hold something, in one row; merged cells count as filled. */
 export function runsOf(cells: SheetCells, row: number): Run[] {
@@ -25,8 +28,11 @@ export function runsOf(cells: SheetCells, row: number): Run[] {
 export const columnsOf = ({ first, last }: Run) => Array.from({ length: last - first + 1 }, (_, i) => first + i);
 
 /** The columns of a run in which something stands in a row. */
-export const filledIn = (cells: SheetCells, row: number, run: Run) =>
-  columnsOf(run).filter(column => !cells.isEmpty(row, column));
+export function filledIn(cells: SheetCells, row: number, { first, last }: Run): number[] {
+  const filled: number[] = [];
+  for (let column = first; column <= last; column += 1) if (!cells.isEmpty(row, column)) filled.push(column);
+  return filled;
+}
 
 /** From the first column of all runs to the last: a row of a table is judged whole, not by the cells between two blanks of it. */
 export const widest = (runs: readonly Run[]): Run => ({

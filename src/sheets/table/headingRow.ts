@@ -42,21 +42,28 @@ export function vocabulary(said: HeadingCorrections): Vocabulary {
 const wordsIn = (cells: SheetCells, row: number, run: Run, { word }: Vocabulary) =>
   columnsOf(run).map(column => word(textOf(cells.shown(row, column))));
 
+/** Whether the headings right of a blank column begin a table of their own: they say again what those left of it say. */
+function isOwnTable(cells: SheetCells, row: number, before: Run, run: Run, lexicon: Vocabulary): boolean {
+  const words = new Set(wordsIn(cells, row, run, lexicon).filter(Boolean));
+  return words.size >= 2 && wordsIn(cells, row, before, lexicon).some(word => word && words.has(word));
+}
+
 /** Headings that a blank column parts are one table's, unless the second part begins a table of its own kind. */
 export function joined(cells: SheetCells, row: number, runs: readonly Run[], lexicon: Vocabulary): Run[] {
   const out: Run[] = [];
   for (const run of runs) {
     const before = out.at(-1);
-    const words = new Set(wordsIn(cells, row, run, lexicon).filter(Boolean));
-    const isOwn = words.size >= 2 && (!before || wordsIn(cells, row, before, lexicon).some(word => word && words.has(word)));
-    if (before && run.first === before.last + 2 && !isOwn) out[out.length - 1] = { first: before.first, last: run.last };
-    else out.push(run);
+    if (before && run.first === before.last + 2 && !isOwnTable(cells, row, before, run, lexicon)) {
+      out[out.length - 1] = { first: before.first, last: run.last };
+    } else out.push(run);
   }
   return out.flatMap(run => parted(cells, row, run, lexicon));
 }
 
 /** Tables side by side without a blank column between them: the same headings of a hose list, once for each. */
 function parted(cells: SheetCells, row: number, run: Run, lexicon: Vocabulary): Run[] {
+  // Most rows of a long sheet are data: their first cell tells.
+  if (run.last === run.first || !lexicon.word(textOf(cells.shown(row, run.first)))) return [run];
   const words = wordsIn(cells, row, run, lexicon);
   const width = words.indexOf(words[0], 1);
   const isTwice = width >= 3 && words.length % width === 0 && words.every((word, at) => word && word === words[at % width]);
@@ -73,10 +80,9 @@ export const isReadingNumber = (value: CellValue) =>
 
 /** A row that is mostly numbers, errors and formulas is data, whatever words stand in it. */
 function isMostlyData(cells: SheetCells, row: number, run: Run): boolean {
-  const filled = columnsOf(run).filter(column => cells.shown(row, column) !== '' || cells.formula(row, column) !== '');
+  const filled = columnsOf(run).filter(column => cells.shown(row, column) !== '' || cells.isComputed(row, column));
   const isData = (column: number) =>
-    (typeof cells.shown(row, column) !== 'string' && !isReadingNumber(cells.shown(row, column))) ||
-    cells.formula(row, column) !== '';
+    (typeof cells.shown(row, column) !== 'string' && !isReadingNumber(cells.shown(row, column))) || cells.isComputed(row, column);
   const data = filled.filter(isData);
   return data.length * 2 > filled.length;
 }
@@ -106,22 +112,29 @@ export function beginsTable(cells: SheetCells, row: number, run: Run, lexicon: V
   return texts.every(isWord) && columnsOf(run).some(column => typeof cells.value(row + 1, column) === 'number');
 }
 
+/** A formula, or a number that heads no reading: the row is data. (No number is a word of the vocabulary.) */
+function hasData(cells: SheetCells, row: number, { first, last }: Run): boolean {
+  for (let column = first; column <= last; column += 1) {
+    const value = cells.value(row, column);
+    if ((typeof value === 'number' && !isReadingNumber(value)) || cells.isComputed(row, column)) return true;
+  }
+  return false;
+}
+
 /**
  * Inside a table: at least half of the filled cells are words of the vocabulary, or two are headings that somebody explained; and no number
  * stands where numbers belong.
  */
 export function isSecondHeading(cells: SheetCells, row: number, run: Run, { word, isSaid }: Vocabulary): boolean {
+  if (hasData(cells, row, run)) return false;
   const filled = filledIn(cells, row, run);
   if (filled.length < 2) return false;
   const at = (column: number) => textOf(cells.value(row, column));
   const words = filled.filter(column => word(at(column)));
   const isExplained = new Set(words.map(at).filter(isSaid)).size >= 2;
-  const others = filled.filter(column => !words.includes(column)).map(column => cells.value(row, column));
-  const numbers = others.filter(value => typeof value === 'number');
+  const numbers = filled.filter(column => typeof cells.value(row, column) === 'number');
   return (
     (isExplained || words.length * 2 >= filled.length - numbers.length) &&
-    new Set(words.map(column => word(at(column)))).size >= 2 &&
-    numbers.every(isReadingNumber) &&
-    filled.every(column => cells.formula(row, column) === '')
+    new Set(words.map(column => word(at(column)))).size >= 2
   );
 }

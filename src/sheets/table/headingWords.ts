@@ -73,6 +73,10 @@ export const HEADING_WORDS = {
   order: words('Order', 'order|order no\\.?|order number|work order|w\\.?o\\.?|wo no\\.?|job order|p\\.?o\\.?|po no\\.?'),
   due: words('Due', 'due|due date|wanted by|needed by|required by|deliver(?:y)?(?: by| date)?|ship date'),
   status: words('Status', 'status|state|progress|stage|done|finished|complete|completed|job status', 'made|cut|crimped|tested'),
+  stockStatus: words(
+    'Status',
+    'status|state|stock status|quality status|condition|release status|availability|blocked|quarantined?|reserved(?: for)?',
+  ),
   shortest: words('Shortest', 'shortest|shortest length|min\\.? length|minimum length', 'min\\.?|minimum'),
   longest: words('Longest', 'longest|longest length|max\\.? length|maximum length', 'max\\.?|maximum'),
   bore: words('Bore', 'bore|inside diameter|bore diameter|hose bore|i\\.?d\\.?'),

@@ -59,7 +59,7 @@ export function likelyHeadings(cells: SheetCells, hostTables: readonly HostBlock
     for (const columns of groupsOf(cells, row)) {
       const words = columns.filter(column => isWords(cells.value(row, column)));
       const values = columns.filter(column => !words.includes(column) && !isReadingNumber(cells.value(row, column)));
-      const isFormula = columns.some(column => cells.formula(row, column) !== '');
+      const isFormula = columns.some(column => cells.isComputed(row, column));
       if (words.length < 2 || values.length * 3 > columns.length || isFormula) continue;
       const [first, last] = [columns[0]!, columns.at(-1)!];
       const own = hostTables.find(each => overlap(wholeTable(each), { row, column: first, rows: 1, columns: last - first + 1 }));

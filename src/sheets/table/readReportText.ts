@@ -10,6 +10,7 @@ export interface LeftOutGroup {
 const ORDER: readonly LeftOutReason[] = [
   'stop',
   'problem',
+  'barred',
   'hidden',
   'below',
   'done',
@@ -50,6 +51,7 @@ export const TAKE_LABELS: Readonly<Record<Takeable, string>> = {
   below: 'Take lines elsewhere on the sheet, too',
   done: 'Take rows that are done, too',
   planned: 'Take rows that are planned already, too',
+  barred: 'Take rows whose status says no, too',
 };
 
 /** Reasons for which a tick is offered: those that left something out, and those that are ticked. */

@@ -1,5 +1,6 @@
 import type { Block } from '../../workbook/a1';
 import type { CellValue, RangeContent, SheetLayout } from '../../workbook/workbook';
+import { spilledFrom, type FormulaCell } from './spilledFrom';
 
 const PLAIN_LAYOUT: SheetLayout = { hiddenRows: new Set(), merges: [] };
 
@@ -10,6 +11,7 @@ const holds = ({ row, column, rows, columns }: Block, r: number, c: number) =>
 export class SheetCells {
   /** Merged blocks by the rows they cover: a sheet may have thousands of them. */
   private readonly mergesOfRow = new Map<number, Block[]>();
+  private spills: ReadonlyMap<string, FormulaCell> | undefined;
 
   constructor(
     readonly used: RangeContent,
@@ -44,6 +46,17 @@ export class SheetCells {
 
   formula(row: number, column: number): string {
     return this.used.formulas[row - this.used.row]?.[column - this.used.column] ?? '';
+  }
+
+  /** The cell whose formula of ours fills this one; undefined where it holds its own content. */
+  filledBy(row: number, column: number): FormulaCell | undefined {
+    this.spills ??= spilledFrom(this.used);
+    return this.spills.get(`${row} ${column}`);
+  }
+
+  /** Whether a formula gives what a cell shows: its own, or one of ours that fills it from elsewhere. */
+  isComputed(row: number, column: number): boolean {
+    return this.formula(row, column) !== '' || this.filledBy(row, column) !== undefined;
   }
 
   format(row: number, column: number): string {

@@ -21,7 +21,7 @@ function combined(upper: string, lower: string, isWord: (text: string) => boolea
 /** A cell of a second row of headings: a short text, or the number of a reading. */
 function isHeadingCell(cells: SheetCells, row: number, column: number): boolean {
   const value = cells.value(row, column);
-  if (cells.formula(row, column) !== '') return false;
+  if (cells.isComputed(row, column)) return false;
   return isReadingNumber(value) || (typeof value === 'string' && value.length <= LONGEST);
 }
 

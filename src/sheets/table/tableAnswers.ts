@@ -7,15 +7,17 @@ import { correctionKey, type HeadingCorrections } from './headingCorrections';
 export type TableKind = 'jobs' | 'rack' | 'crimps' | 'pieces' | 'gauges';
 
 /** What a table's reading may ask; the answer is remembered with the workbook. */
-export type Asked = 'role' | 'unit' | 'comma';
+export type Asked = 'role' | 'unit' | 'comma' | 'meaning';
 
-/** Answers about one table: heading (as `correctionKey`) → what was said. */
+/** Answers about one table: heading, or what else was asked about (as `correctionKey`) → what was said. */
 export type TableAnswers = Readonly<Record<Asked, HeadingCorrections>>;
 
-export const NO_ANSWERS: TableAnswers = { role: new Map(), unit: new Map(), comma: new Map() };
+export const NO_ANSWERS: TableAnswers = { role: new Map(), unit: new Map(), comma: new Map(), meaning: new Map() };
 
 const KEY = 'tables';
-const Stored = v.array(v.tuple([v.string(), v.string(), v.picklist(['role', 'unit', 'comma']), v.string(), v.string()]));
+const Stored = v.array(
+  v.tuple([v.string(), v.string(), v.picklist(['role', 'unit', 'comma', 'meaning']), v.string(), v.string()]),
+);
 /** Kind of table, sheet, what was asked, heading, answer. */
 type StoredAnswer = v.InferOutput<typeof Stored>[number];
 
@@ -34,7 +36,7 @@ async function stored(workbook: Workbook): Promise<readonly StoredAnswer[]> {
 export async function tableAnswers(workbook: Workbook, kind: TableKind, sheet: string): Promise<TableAnswers> {
   const own = (await stored(workbook)).filter(([of, on]) => of === kind && on === sheet);
   const mapOf = (asked: Asked) => new Map(own.flatMap(([, , what, heading, said]) => (what === asked ? [[heading, said]] : [])));
-  return { role: mapOf('role'), unit: mapOf('unit'), comma: mapOf('comma') };
+  return { role: mapOf('role'), unit: mapOf('unit'), comma: mapOf('comma'), meaning: mapOf('meaning') };
 }
 
 /** The answers of each workbook that are still being remembered: one after the other, so that none is lost. */

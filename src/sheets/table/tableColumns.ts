@@ -23,7 +23,7 @@ export function headingNames(headings: readonly string[]): readonly string[] {
 }
 
 /** Words of columns that hold no lengths. */
-const NEVER_LENGTHS: ReadonlySet<HeadingWord> = new Set<HeadingWord>(['quantity', 'status']);
+const NEVER_LENGTHS: ReadonlySet<HeadingWord> = new Set<HeadingWord>(['quantity', 'status', 'stockStatus']);
 
 /** `Assembly` is a length only where its heading says in which unit: else it numbers the assembly. */
 const isNumbering = (heading: string) => /^assembly$/.test(plainHeading(heading)) && !statedUnit(heading, 'length').unit;

@@ -17,14 +17,15 @@ import { isDitto } from './ditto';
 import type { FoundTable } from './findTables';
 import { statedUnit } from './heading';
 import type { SheetCells } from './sheetCells';
-import type { TableAnswers } from './tableAnswers';
+import type { Asked, TableAnswers } from './tableAnswers';
 import { type ColumnsByRole } from './tableColumns';
 import { correctionKey } from './headingCorrections';
 import { isUnitsRow } from './tableRows';
 
 /** Something that the sheet does not say; until it is answered, the rows that need it are refused. */
 export interface TableQuestion {
-  readonly asked: 'role' | 'unit' | 'comma';
+  readonly asked: Asked;
+  /** What it is about, as it is remembered: a heading, or words of cells. */
   readonly heading: string;
   /** `C: Length` */
   readonly column: string;
@@ -96,6 +97,12 @@ export class TableReader<Role extends string> {
     return this.facts.get(role)?.unit;
   }
 
+  /** All that is known of the table besides its rows, as a text to compare. */
+  get known(): string {
+    const facts = [...this.facts].map(([role, { unit, comma }]) => [role, unit?.symbol, comma]);
+    return JSON.stringify([this.table.headings, this.table.block.column, this.columns, facts, this.questions]);
+  }
+
   /** The cell as it stands; "" where the table has no such column. */
   cell(row: number, role: Role): CellValue {
     const column = this.columns[role];
@@ -132,7 +139,7 @@ export class TableReader<Role extends string> {
     const column = this.columns[role];
     const cell = column === undefined ? '' : this.cells.shown(this.rowMeant(row, column), column);
     if (typeof cell === 'object')
-      throw new TradeError('notANumber', label, `is ${cell.error}`, cell.sentence ?? 'put that cell right first');
+      throw new TradeError('notANumber', label, `is ${cell.error}`, cell.sentence ?? 'correct that cell first');
   }
 
   /** @throws TradeError naming `label` */
@@ -148,7 +155,7 @@ export class TableReader<Role extends string> {
     this.refuseMerged(row, column, label, rows);
     const { unit, comma } = this.facts.get(role)!;
     const rules = { comma, format: this.cells.format(row, column), sign, eitherWay };
-    const why = `column ${this.heading(role) || columnLetters(column)} names no unit that is known: say which it is`;
+    const why = `column ${this.heading(role) || columnLetters(column)} has no unit that is known: say which it is`;
     return measureOfCell(this.cells.value(row, column), label, quantity, unit, rules, why);
   }
 
@@ -285,7 +292,7 @@ export class TableReader<Role extends string> {
       column: name,
       sentence:
         unknown === undefined
-          ? `Column ${name} names no unit. Which is it?`
+          ? `Column ${name} has no unit. Which is it?`
           : `Column ${name}: “${unknown}” is no unit that is known. Which is it?`,
       choices: symbols.map(symbol => ({ value: symbol, label: symbol })),
       proposal: this.proposals[quantity]?.symbol,

@@ -4,7 +4,8 @@ import type { FoundTable } from './findTables';
 import type { SheetCells } from './sheetCells';
 
 /** Why a row of a sheet is not among those that are worked with. */
-export type LeftOutReason = 'hidden' | 'total' | 'remark' | 'below' | 'done' | 'planned' | 'stop' | 'none wanted' | 'problem';
+export type LeftOutReason =
+  'hidden' | 'total' | 'remark' | 'below' | 'done' | 'planned' | 'stop' | 'barred' | 'none wanted' | 'problem';
 
 /** Words for each reason, for one row and for several. */
 export const LEFT_OUT_WORDS: Readonly<Record<LeftOutReason, string>> = {
@@ -15,12 +16,13 @@ export const LEFT_OUT_WORDS: Readonly<Record<LeftOutReason, string>> = {
   done: 'done',
   planned: 'planned already',
   stop: 'STOP',
+  barred: 'not to be used by their status',
   'none wanted': 'quantity 0',
   problem: 'not readable',
 };
 
 /** Reasons that a tick sets aside: the rows are taken then. */
-export type Takeable = Extract<LeftOutReason, 'hidden' | 'below' | 'done' | 'planned'>;
+export type Takeable = Extract<LeftOutReason, 'hidden' | 'below' | 'done' | 'planned' | 'barred'>;
 
 /** A row of the sheet, as the sheet shows it, and why it was left out. */
 export interface LeftOutRow {

@@ -2,9 +2,18 @@ import { Decimal } from '../../core/units/decimal';
 import { lengthIn, type LengthUnit } from '../../core/units/lengthUnit';
 import { crimpEndOf } from '../jobs/crimpEndOf';
 import { hoseKey } from '../jobs/cutLine';
+import { dueText } from '../jobs/dueText';
 import { isReady, quantityOf, type JobLine } from '../jobs/jobLine';
 import type { Jobs } from '../jobs/readJobs';
 import { byPlace, type PickReel } from './pickReels';
+
+/** A line that something is fetched for. */
+export interface PickLine {
+  readonly line: string;
+  readonly amount: Decimal;
+  /** `2026-10-09`, or as the job sheet says it; "" where it does not. */
+  readonly due: string;
+}
 
 /** One thing to fetch. */
 export interface PickItem {
@@ -15,7 +24,7 @@ export interface PickItem {
   /** Whole length, in the list's unit; undefined for what is counted. */
   readonly length: Decimal | undefined;
   /** Lines that it is for, with how many or how much of it. */
-  readonly lines: readonly { readonly line: string; readonly amount: Decimal }[];
+  readonly lines: readonly PickLine[];
   /** Reels of a hose that it may be cut from: those of the cut list, else what the rack has. */
   readonly reels: readonly PickReel[];
 }
@@ -33,15 +42,24 @@ type Kind = PickItem['kind'];
 const KINDS: readonly Kind[] = ['Hose', 'Coupling', 'Ferrule', 'Sleeve'];
 const isMeasured = (kind: Kind) => kind === 'Hose' || kind === 'Sleeve';
 
-class Basket {
-  private readonly found = new Map<string, { kind: Kind; part: string; lines: { line: string; amount: Decimal }[] }>();
+const isDay = (due: string) => /^\d{4}-/.test(due);
 
-  add(kind: Kind, part: string, line: string, amount: Decimal): void {
+/** When the first of the lines is due: the earliest day, else what the sheet says instead; "" where it says nothing. */
+export function firstDue({ lines }: Pick<PickItem, 'lines'>): string {
+  const said = [...new Set(lines.map(({ due }) => due).filter(Boolean))];
+  const days = said.filter(isDay).sort();
+  return days[0] ?? said.join(', ');
+}
+
+class Basket {
+  private readonly found = new Map<string, { kind: Kind; part: string; lines: PickLine[] }>();
+
+  add(kind: Kind, part: string, { line, amount, due }: PickLine): void {
     const key = `${kind} ${hoseKey(part)}`;
     const item = this.found.get(key) ?? { kind, part, lines: [] };
-    const before = item.lines.find(each => each.line === line);
-    if (before) before.amount = before.amount.plus(amount);
-    else item.lines.push({ line, amount });
+    const before = item.lines.findIndex(each => each.line === line);
+    if (before >= 0) item.lines[before] = { line, due, amount: item.lines[before]!.amount.plus(amount) };
+    else item.lines.push({ line, amount, due });
     this.found.set(key, item);
   }
 
@@ -79,17 +97,18 @@ export function pickList(
   const ready = lines.filter(line => isReady(line) && quantityOf(line) > 0);
   for (const line of ready) {
     const [name, quantity] = [nameOf(line), new Decimal(quantityOf(line))];
-    if (line.cutLength) basket.add('Hose', line.hose, name, lengthIn(line.cutLength, unit).times(quantity));
+    const of = (amount: Decimal): PickLine => ({ line: name, amount, due: dueText(line.due) });
+    if (line.cutLength) basket.add('Hose', line.hose, of(lengthIn(line.cutLength, unit).times(quantity)));
     for (const index of [0, 1] as const) {
       const end = crimpEndOf(line, index, { catalogue, machine: line.crimper, unit });
       if (end.isPlain || end.fitting === '') continue;
-      basket.add('Coupling', end.fitting, name, quantity);
-      if (end.ferrule) basket.add('Ferrule', end.ferrule, name, quantity);
+      basket.add('Coupling', end.fitting, of(quantity));
+      if (end.ferrule) basket.add('Ferrule', end.ferrule, of(quantity));
       if (end.problem && !end.ferrule) problems.push(`Line ${name}, end ${end.end}: ferrule not known (${end.problem})`);
     }
     if (line.guard === '') continue;
     const over = line.overall ?? line.cutLength;
-    if (over) basket.add('Sleeve', line.guard, name, lengthIn(over, unit).times(quantity));
+    if (over) basket.add('Sleeve', line.guard, of(lengthIn(over, unit).times(quantity)));
   }
   const items = basket.items(reels);
   const missing = items.filter(({ kind, reels: own }) => kind === 'Hose' && reels.length > 0 && own.length === 0);

@@ -1,9 +1,10 @@
+import type { Decimal } from '../../core/units/decimal';
 import type { Change } from '../../workbook/workbook';
 import { lengthText } from '../table/lengthText';
 import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
 import { BENCH_CAUTIONS } from '../print/cautions';
 import type { OrderOfWork } from './orderOfWork';
-import type { PickList } from './pickList';
+import { firstDue, type PickItem, type PickList } from './pickList';
 import { reelText } from './pickReels';
 import { orderSentence } from './weekText';
 
@@ -43,39 +44,72 @@ export function orderSheet(sheet: string, order: OrderOfWork, source: string): r
     .done();
 }
 
-const PICK_HEADINGS = ['☐', 'Kind', 'Part', 'How many', 'Length', 'For lines', 'From'];
+/** A column of the pick list. */
+interface PickColumn {
+  readonly heading: string;
+  readonly width: number;
+  readonly format?: string;
+  readonly wrap?: boolean;
+  readonly cell: (item: PickItem) => WrittenCell;
+}
+
+/** `1 (4, due 2026-10-09), 2 (2)` */
+function linesText({ lines, length }: PickItem, text: (length: Decimal) => string): string {
+  return lines
+    .map(
+      ({ line, amount, due }) =>
+        `${line} (${[length ? text(amount) : `${amount}`, due && `due ${due}`].filter(Boolean).join(', ')})`,
+    )
+    .join(', ');
+}
+
+function pickColumns({ items, unit }: PickList): readonly PickColumn[] {
+  const text = (length: Decimal) => lengthText(length, unit);
+  const due: PickColumn = { heading: 'First due', width: 70, format: '@', wrap: true, cell: firstDue };
+  return [
+    { heading: '☐', width: 24, cell: () => '☐' },
+    { heading: 'Kind', width: 60, format: '@', cell: ({ kind }) => kind },
+    { heading: 'Part', width: 150, format: '@', wrap: true, cell: ({ part }) => part },
+    { heading: 'How many', width: 60, cell: ({ count }) => count ?? '' },
+    { heading: 'Length', width: 80, format: '@', cell: ({ length }) => (length ? `${text(length)} ${unit}` : '') },
+    ...(items.some(item => firstDue(item) !== '') ? [due] : []),
+    { heading: 'For lines', width: 180, format: '@', wrap: true, cell: item => linesText(item, text) },
+    {
+      heading: 'From',
+      width: 210,
+      format: '@',
+      wrap: true,
+      cell: ({ reels }) => reels.map(reel => reelText(reel, unit, text)).join('\n'),
+    },
+  ];
+}
 
 /** The pick list as a new sheet, a box to tick in front of each thing. */
-export function pickSheet(sheet: string, { items, unit, lineCount, problems }: PickList, source: string): readonly Change[] {
-  const text = (length: Parameters<typeof lengthText>[0]) => lengthText(length, unit);
-  const rows = items.map(({ kind, part, count, length, lines, reels }): WrittenCell[] => [
-    '☐',
-    kind,
-    part,
-    count ?? '',
-    length ? `${text(length)} ${unit}` : '',
-    lines.map(({ line, amount }) => `${line} (${length ? text(amount) : amount})`).join(', '),
-    reels.map(reel => reelText(reel, unit, text)).join('\n'),
-  ]);
-  return new SheetWriter(sheet)
-    .widths(24, 60, 170, 60, 80, 160, 220)
+export function pickSheet(sheet: string, list: PickList, source: string): readonly Change[] {
+  const { items, lineCount, problems } = list;
+  const columns = pickColumns(list);
+  const rows = items.map(item => columns.map(({ cell }) => cell(item)));
+  const first = HEADING_ROW + 1;
+  const writer = new SheetWriter(sheet)
+    .widths(...columns.map(({ width }) => width))
     .values(0, 0, [
       ['Pick list'],
       [`For ${lineCount} ${lineCount === 1 ? 'line' : 'lines'}. Hose without kerf and squaring.`],
       [source],
     ])
-    .style(0, 0, 1, 1, { bold: true, fontSize: 14 })
-    .format(HEADING_ROW + 1, 1, rows.length, 2, '@')
-    .format(HEADING_ROW + 1, 4, rows.length, 3, '@')
-    .style(HEADING_ROW + 1, 2, rows.length, 1, { wrap: true })
-    .style(HEADING_ROW + 1, 5, rows.length, 2, { wrap: true })
-    .values(HEADING_ROW, 0, [PICK_HEADINGS, ...rows])
-    .style(HEADING_ROW, 0, 1, PICK_HEADINGS.length, { bold: true, border: 'bottom' })
+    .style(0, 0, 1, 1, { bold: true, fontSize: 14 });
+  columns.forEach(({ format, wrap }, column) => {
+    if (format) writer.format(first, column, rows.length, 1, format);
+    if (wrap) writer.style(first, column, rows.length, 1, { wrap });
+  });
+  return writer
+    .values(HEADING_ROW, 0, [columns.map(({ heading }) => heading), ...rows])
+    .style(HEADING_ROW, 0, 1, columns.length, { bold: true, border: 'bottom' })
     .values(
-      HEADING_ROW + 2 + rows.length,
+      first + 1 + rows.length,
       0,
       problems.map(problem => [problem]),
     )
-    .page({ orientation: 'portrait', titleRows: `${HEADING_ROW + 1}:${HEADING_ROW + 1}`, fitWidth: true })
+    .page({ orientation: 'portrait', titleRows: `${first}:${first}`, fitWidth: true })
     .done();
 }

@@ -1,4 +1,7 @@
 import { canDownload, downloadFile } from '../../host/copyFile/downloads';
+import { officeFileAsker } from '../../host/catalogueFile/officeFile';
+import { canOpenSample, openSample, sampleAddress } from '../../host/excel/sampleFile';
+import { canPrint, printDocument } from '../../host/print/printDocument';
 import type { HostServices } from '../controls/viewProps';
 
 const MOST_AT_ONCE = 4;
@@ -17,7 +20,11 @@ export const hostServices: HostServices = {
     const { readPartsFile } = await import('../../host/catalogueFile/readPartsFile');
     return readPartsFile(file, watch);
   },
+  officeFile: officeFileAsker((address, wishes) => fetch(address, wishes)),
+  canPrint,
+  print: printDocument,
   canDownload,
+  sample: { address: sampleAddress, canOpen: canOpenSample, open: openSample },
   downloadCopy: async (copy, fileName) => {
     if (!canDownload()) return false;
     const { copyFile } = await import('../../host/copyFile/copyFile');

@@ -1,8 +1,13 @@
 import { createRoot } from 'react-dom/client';
 import { excelWorkbook } from '../../host/excel/excelWorkbook';
 import type { FunctionMetadata } from '../../workbook/functionMetadata';
+import { keepFocus } from '../controls/keepFocus';
+import { FunctionsVersion } from './FunctionsVersion';
 import { OutsideExcel, type Absence } from './OutsideExcel';
 import { TaskPane } from './TaskPane';
+
+/** Put in by the build. */
+declare const VERSION: string;
 
 const OFFICE_READY_MS = 8000;
 
@@ -23,8 +28,14 @@ async function functionMetadata(): Promise<readonly FunctionMetadata[]> {
   }
 }
 
-const root = createRoot(document.getElementById('pane')!);
+const page = document.getElementById('pane')!;
+keepFocus(page);
+const root = createRoot(page);
 const missing = await absence();
 root.render(
-  missing ? <OutsideExcel absence={missing} /> : <TaskPane workbook={excelWorkbook()} functions={await functionMetadata()} />,
+  missing ? (
+    <OutsideExcel absence={missing} />
+  ) : (
+    <TaskPane workbook={excelWorkbook()} functions={await functionMetadata()} notice={<FunctionsVersion version={VERSION} />} />
+  ),
 );

@@ -61,7 +61,7 @@ export function CareSection({ workbook }: { readonly workbook: Workbook }) {
   const make = (): Writing => ({
     changes: careSheet(standing!.exists),
     undo: [{ kind: 'values', at: { sheet: CARE_SHEET, address: 'A1:D1' }, values: [['', '', '', '']] }],
-    told: `Sheet ${CARE_SHEET} is there: write your tasks into it, a row each.`,
+    told: `Sheet ${CARE_SHEET} is there: write your tasks into it, one a row.`,
   });
   return (
     <section className={styles.section} aria-label="Care of the machine">
@@ -73,12 +73,12 @@ export function CareSection({ workbook }: { readonly workbook: Workbook }) {
           <Body1>
             {standing.content
               ? `Sheet ${CARE_SHEET} needs the headings Task, Every (days) and Last done.`
-              : `There is no list yet. What your machines need, and how often, stands in their manuals: write it into a sheet ${CARE_SHEET}.`}
+              : `There is no list yet. The machines’ manuals say what they need, and how often: write it into a sheet ${CARE_SHEET}.`}
           </Body1>
           {!standing.content && <Button onClick={() => void write(make)}>Make the sheet {CARE_SHEET}</Button>}
         </>
       )}
-      {tasks?.length === 0 && <Body1>Sheet {CARE_SHEET} holds no task yet: a row each, with how often it is done.</Body1>}
+      {tasks?.length === 0 && <Body1>Sheet {CARE_SHEET} has no tasks yet: write one a row, with how often it is done.</Body1>}
       <ul className={styles.list}>
         {(tasks ?? []).map(task => (
           <li key={task.row} className={styles.item}>

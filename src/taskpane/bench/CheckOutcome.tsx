@@ -18,7 +18,7 @@ interface Props {
 }
 
 const Mistake = ({ children }: { readonly children: string | undefined }) => (
-  <MessageBar intent="error" layout="multiline">
+  <MessageBar intent="error" layout="multiline" role="alert">
     <MessageBarBody>{children}</MessageBarBody>
   </MessageBar>
 );

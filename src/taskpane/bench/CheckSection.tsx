@@ -16,7 +16,7 @@ const useStyles = makeStyles({
   section: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(112px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(112px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -102,7 +102,7 @@ export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
         {text('expected', `Expected diameter (${unit})`)}
         <SeenFields unit={unit} readings={readings} onChange={setReadings} />
         {text('perTurn', `Change per turn (${unit})`, known ? 'From Machines' : 'Of the calibration screw', known)}
-        {text('leaveAlone', `Leave alone within (${unit})`, 'Blank = you decide')}
+        {text('leaveAlone', `Leave alone within (${unit})`, 'Blank: you decide.')}
         {text('by', 'Done by')}
       </div>
       <Field label="Note">

@@ -61,12 +61,12 @@ function dialHint(state: EntryState, row: CrimpRow, suggested: SuggestedDial | u
   const isUsed = suggested?.why === 'used';
   if (suggested?.dial.toString() === typed) {
     return isUsed
-      ? 'As used for the last crimp of this kind: correct it if it was turned since.'
-      : 'As the last crimp of this kind asked for: correct it if it was not turned.';
+      ? 'As used for the last crimp of this kind: correct it if the dial was changed since.'
+      : 'As the last crimp of this kind asked for: correct it if the dial was not changed.';
   }
   if (state.memory.dials[placeOf(row)] === typed && typed !== '') return 'As entered for this crimp before';
   if (suggested) {
-    return `The last crimp of this kind ${isUsed ? 'was made with' : 'asked for'} ${suggested.dial}: correct it if it was turned.`;
+    return `The last crimp of this kind ${isUsed ? 'was made with' : 'asked for'} ${suggested.dial}: correct it if the dial was changed.`;
   }
   return row.wantedDial && typed === assumedDial(state, row) ? `From ${row.wantedDial.from}${written}` : undefined;
 }

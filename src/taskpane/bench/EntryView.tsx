@@ -22,6 +22,7 @@ import type { EntryResult } from '../../sheets/crimps/entry';
 import { crimpReport } from '../../sheets/crimps/readCrimpRows';
 import { CrimpSettings } from '../controls/CrimpSettings';
 import { CRIMP_HEADINGS } from '../../sheets/crimps/crimpHeadings';
+import { TablesToSelect } from '../controls/TablesToSelect';
 import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { CrimpsRead } from '../controls/CrimpsRead';
 import { AddColumns } from './AddColumns';
@@ -38,7 +39,7 @@ const useStyles = makeStyles({
   row: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
 });
 
-const NOT_PROVED = 'Not proved yet: better recorded once a trial piece made with it is in spec.';
+const NOT_PROVED = 'Not proven yet: record it once a trial piece made with it is in spec.';
 const NONE =
   'No readings here. Select a cell of a table with columns Reading 1 … Reading 4 (or A 1 … A 4 and B 1 … B 4) and a target, then read the rows.';
 
@@ -61,7 +62,7 @@ export function EntryView({ workbook, scanned }: ViewProps) {
     workbook,
     (...of) => onEntered.current(...of),
   );
-  const piece = usePiece(workbook, load);
+  const piece = usePiece(workbook, load, read?.reading);
   useScannedTag(scanned, piece.find);
   const { refusal: statusRefusal, inWork } = usePieceStatus(workbook, state, piece, onEntered, read?.reading);
   const { rows, last, failure } = state;
@@ -73,20 +74,21 @@ export function EntryView({ workbook, scanned }: ViewProps) {
     <div className={styles.view}>
       <PieceBar piece={piece} operator={state.operator} inWork={inWork} />
       {statusRefusal && (
-        <MessageBar intent="warning" layout="multiline">
+        <MessageBar intent="warning" layout="multiline" role="alert">
           <MessageBarBody>The status was not brought up to date: {statusRefusal}</MessageBarBody>
         </MessageBar>
       )}
       {status.kind === 'loading' && <Spinner label="Reading the rows" />}
       {status.kind === 'failed' && (
-        <MessageBar intent="error" layout="multiline">
+        <MessageBar intent="error" layout="multiline" role="alert">
           <MessageBarBody>The rows cannot be read: {status.reason}</MessageBarBody>
         </MessageBar>
       )}
       {status.kind === 'none' && <Text>{NONE}</Text>}
+      {status.kind === 'none' && <TablesToSelect workbook={workbook} holds="readings" onSelected={() => load()} />}
       {status.kind === 'none' && !read && <HeadingsByHand workbook={workbook} of={CRIMP_HEADINGS} onCorrected={() => load()} />}
       {failure && (
-        <MessageBar intent="error" layout="multiline">
+        <MessageBar intent="error" layout="multiline" role="alert">
           <MessageBarBody>
             {failure.result.row.title} was NOT written: {withStop(failure.sentence)} Its readings are kept here.{' '}
             <Button size="small" onClick={() => dispatch({ type: 'goTo', index: failure.result.index })}>
@@ -100,7 +102,9 @@ export function EntryView({ workbook, scanned }: ViewProps) {
           <Caption1>
             Sheet {rows[0]!.sheet}: {open} of {rows.length} crimps wait for readings.
           </Caption1>
-          {last && <VerdictCard row={last.row} judgement={last.judgement} isWritten={!state.pending.includes(last)} />}
+          <div role="status" aria-label="Last crimp">
+            {last && <VerdictCard row={last.row} judgement={last.judgement} isWritten={!state.pending.includes(last)} />}
+          </div>
           {proposal && last && (
             <AcceptDial
               key={`${last.index} ${proposal.dial}`}
@@ -118,7 +122,7 @@ export function EntryView({ workbook, scanned }: ViewProps) {
             onOperator={setOperator}
           />
           {undoRefusal && (
-            <MessageBar intent="error" layout="multiline">
+            <MessageBar intent="error" layout="multiline" role="alert">
               <MessageBarBody>{undoRefusal}</MessageBarBody>
             </MessageBar>
           )}

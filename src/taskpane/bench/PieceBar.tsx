@@ -1,13 +1,26 @@
-import { Button, Caption1, Field, Input, Link, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
+import {
+  Button,
+  Caption1,
+  Field,
+  Input,
+  Link,
+  makeStyles,
+  MessageBar,
+  MessageBarBody,
+  Text,
+  tokens,
+} from '@fluentui/react-components';
 import { useState } from 'react';
+import { statusOfPiece } from '../../sheets/pieces/pieceStatus';
 import { WritingBar } from '../controls/WritingBar';
 import { PieceCard } from './PieceCard';
 import type { usePiece } from './usePiece';
 
 const useStyles = makeStyles({
   bar: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
-  row: { display: 'flex', alignItems: 'end', gap: tokens.spacingHorizontalS },
-  grow: { flexGrow: 1, minWidth: 0 },
+  row: { display: 'flex', flexWrap: 'wrap', alignItems: 'end', gap: tokens.spacingHorizontalS },
+  grow: { flex: '1 1 150px', minWidth: 0 },
+  narrow: { minWidth: 0, width: '100%' },
 });
 
 interface Props {
@@ -30,9 +43,11 @@ export function PieceBar({ piece: { shown, find, outcome, undo, fill, scrap, mak
   return (
     <section className={styles.bar} aria-label="Piece">
       <div className={styles.row}>
-        <Field className={styles.grow} label="Piece or tag" hint="Type its number, or scan its tag">
+        <Field className={styles.grow} label="Piece or tag">
           <Input
+            className={styles.narrow}
             value={text}
+            placeholder="Number, or scan its tag"
             autoComplete="off"
             onChange={(_, { value }) => setText(value)}
             onKeyDown={({ key }) => key === 'Enter' && go()}
@@ -40,24 +55,31 @@ export function PieceBar({ piece: { shown, find, outcome, undo, fill, scrap, mak
         </Field>
         <Button onClick={go}>Find</Button>
       </div>
-      {shown.kind === 'failed' && (
-        <MessageBar intent="warning" layout="multiline" role="status">
-          <MessageBarBody>{shown.sentence}</MessageBarBody>
-        </MessageBar>
-      )}
-      {shown.kind === 'several' && (
-        <div role="status">
-          Which one?{' '}
-          {shown.pieces.map(({ piece }, index) => (
-            <span key={piece}>
-              {index > 0 && ', '}
-              <Link inline onClick={() => void find(piece)}>
-                {piece}
-              </Link>
-            </span>
-          ))}
-        </div>
-      )}
+      <div role="status">
+        {shown.kind === 'failed' && (
+          <MessageBar intent="warning" layout="multiline">
+            <MessageBarBody>{shown.sentence}</MessageBarBody>
+          </MessageBar>
+        )}
+        {shown.kind === 'several' && (
+          <>
+            Which one?{' '}
+            {shown.pieces.map(({ piece }, index) => (
+              <span key={piece}>
+                {index > 0 && ', '}
+                <Link inline onClick={() => void find(piece)}>
+                  {piece}
+                </Link>
+              </span>
+            ))}
+          </>
+        )}
+        {shown.kind === 'found' && (
+          <Text weight="semibold">
+            Piece {shown.piece.piece}: {statusOfPiece(shown.piece) || 'waits for a cut list'}
+          </Text>
+        )}
+      </div>
       {inWork !== '' && shown.kind === 'found' && shown.piece.piece !== inWork && (
         <Caption1>
           Readings are entered for{' '}
@@ -74,7 +96,7 @@ export function PieceBar({ piece: { shown, find, outcome, undo, fill, scrap, mak
           piece={shown.piece}
           operator={operator}
           isBusy={outcome.kind === 'busy'}
-          onFill={typed => void fill(typed)}
+          onFill={edit => void fill(edit)}
           onScrap={why => void scrap(why, operator)}
           onAgain={count => void makeAgain(count)}
         />

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { FILLED, readTyped, typedOf, type FilledRole, type PieceTyped } from '../../sheets/pieces/fillPiece';
 import type { Piece } from '../../sheets/pieces/piece';
 import { rejections, statusOfPiece } from '../../sheets/pieces/pieceStatus';
+import { beginEdit, editAgain, type PieceEdit } from '../../sheets/pieces/pieceEdit';
 import type { Pieces } from '../../sheets/pieces/readPieces';
 import { successorOf } from '../../sheets/pieces/scrapPiece';
 import { lengthText } from '../../sheets/table/lengthText';
@@ -13,7 +14,7 @@ const useStyles = makeStyles({
   card: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(112px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(112px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -26,7 +27,7 @@ interface Props {
   readonly piece: Piece;
   readonly operator: string;
   readonly isBusy: boolean;
-  readonly onFill: (typed: PieceTyped) => void;
+  readonly onFill: (edit: PieceEdit) => void;
   readonly onScrap: (why: string) => void;
   readonly onAgain: (count: number) => void;
 }
@@ -56,10 +57,12 @@ function lengthLimits({ shortest, longest }: Piece): string {
 /** One piece at the bench: what is filled in beside the readings, scrapping it, making it again. */
 export function PieceCard({ pieces, piece, operator, isBusy, onFill, onScrap, onAgain }: Props) {
   const styles = useStyles();
-  const [typed, setTyped] = useState<PieceTyped>(() => {
-    const before = typedOf(pieces, piece);
-    return before.by === '' ? { ...before, by: operator } : before;
-  });
+  const inSheet = typedOf(pieces, piece);
+  const [edit, setEdit] = useState(() => beginEdit(inSheet, operator));
+  // Read again, the piece shows what others have filled in; what is being typed here stays.
+  if (JSON.stringify(inSheet) !== JSON.stringify(edit.shown)) setEdit(editAgain(edit, inSheet, operator));
+  const { typed } = edit;
+  const setTyped = (next: PieceTyped) => setEdit({ ...edit, typed: next });
   const [why, setWhy] = useState('');
   const [count, setCount] = useState('1');
   const { columns, reader } = pieces.table;
@@ -92,9 +95,6 @@ export function PieceCard({ pieces, piece, operator, isBusy, onFill, onScrap, on
   const isScrapped = status === 'scrapped';
   return (
     <div className={styles.card}>
-      <Text weight="semibold" role="status">
-        Piece {piece.piece}: {status || 'waits for a cut list'}
-      </Text>
       <Caption1>{factsOf(piece)}</Caption1>
       {rejected.length > 0 && <Text weight="semibold">Cannot be released: {rejected.join(', ')}.</Text>}
       {successor && <Caption1>{successor.piece} is made in its place.</Caption1>}
@@ -127,7 +127,7 @@ export function PieceCard({ pieces, piece, operator, isBusy, onFill, onScrap, on
                 onChange={(_, { checked }) => setTyped({ ...typed, [role]: checked === true })}
               />
             ))}
-            <WriteButton appearance="primary" disabled={isBusy} onClick={() => onFill(typed)}>
+            <WriteButton appearance="primary" disabled={isBusy} onClick={() => onFill(edit)}>
               Save piece
             </WriteButton>
           </div>

@@ -5,7 +5,7 @@ import type { EntryAction, EntryState } from '../../sheets/crimps/entry';
 const useStyles = makeStyles({
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(112px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(112px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },

@@ -41,7 +41,7 @@ export function VerdictCard({ row, judgement, isWritten }: Props) {
   const sign = measure.deviation.isZero() ? '' : measure.deviation.isNegative() ? '−' : '+';
   const deviation = `${sign}${smallText(measure.deviation.abs(), row.unit)}`;
   return (
-    <section className={styles.card} aria-label="Last crimp" role="status">
+    <div className={styles.card}>
       <Text weight="semibold">
         {row.title}
         {row.end && `, end ${row.end}`} {isWritten ? `– written to row ${row.row}` : '– being written …'}
@@ -58,6 +58,6 @@ export function VerdictCard({ row, judgement, isWritten }: Props) {
         {measure.spread.toString()}.
       </Text>
       {isRejected(verdict) && <Caption1>Scrap it, unless the maker allows crimping again.</Caption1>}
-    </section>
+    </div>
   );
 }

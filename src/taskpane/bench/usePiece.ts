@@ -1,9 +1,11 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { fillPiece, type PieceTyped } from '../../sheets/pieces/fillPiece';
+import type { CatalogueRead } from '../../sheets/jobs/readJobs';
+import { fillPiece, typedOf } from '../../sheets/pieces/fillPiece';
 import { findPiece } from '../../sheets/pieces/findPiece';
 import { pieceKey, type Piece } from '../../sheets/pieces/piece';
 import { pieceBook } from '../../sheets/pieces/pieceBook';
 import { readPieces, type Pieces } from '../../sheets/pieces/readPieces';
+import { typedNow, type PieceEdit } from '../../sheets/pieces/pieceEdit';
 import { makeAgain } from '../../sheets/pieces/scrapPiece';
 import { scrapWriting } from '../../sheets/pieces/statusWriting';
 import { thisMoment } from '../../sheets/table/today';
@@ -35,8 +37,9 @@ async function look(workbook: Workbook, text: string): Promise<PieceShown> {
 /**
  * A piece by its number or its tag, and what is written to it.
  * @param onRow the piece stands in this row of its sheet: readings are entered there
+ * @param read the catalogue that the crimps are judged by: it is not looked for again at each save
  */
-export function usePiece(workbook: Workbook, onRow: (row: number) => void) {
+export function usePiece(workbook: Workbook, onRow: (row: number) => void, read?: CatalogueRead) {
   const [shown, setShown] = useState<PieceShown>({ kind: 'none' });
   const latest = useRef(0);
   const leadTo = useRef(onRow);
@@ -67,6 +70,15 @@ export function usePiece(workbook: Workbook, onRow: (row: number) => void) {
     if (!book.pieces || !piece) throw new Error(`Piece ${number} is no longer on sheet ${book.sheet}.`);
     return { book, pieces: book.pieces, piece };
   };
+  const typedOverNow = (edit: PieceEdit, pieces: Pieces, piece: Piece) => {
+    try {
+      return typedNow(edit, typedOf(pieces, piece), role => pieces.table.reader.heading(role));
+    } catch (error) {
+      // The card shows what came meanwhile; what is typed stays in it.
+      again();
+      throw error;
+    }
+  };
   return {
     shown,
     find,
@@ -74,15 +86,15 @@ export function usePiece(workbook: Workbook, onRow: (row: number) => void) {
     refresh: again,
     outcome,
     undo: () => void undo(),
-    fill: (typed: PieceTyped) =>
+    fill: (edit: PieceEdit) =>
       write(async () => {
         const { pieces, piece } = await now();
-        return fillPiece(workbook, pieces, piece, typed, thisMoment());
+        return fillPiece(workbook, pieces, piece, typedOverNow(edit, pieces, piece), thisMoment(), read);
       }),
     scrap: (why: string, by: string) =>
       write(async () => {
         const { book, piece } = await now();
-        return scrapWriting(workbook, book, piece, { now: thisMoment(), by, why });
+        return scrapWriting(workbook, book, piece, { now: thisMoment(), by, why }, read);
       }),
     makeAgain: (count: number) =>
       write(async () => {

@@ -6,7 +6,7 @@ import { HeadingsByHand } from '../controls/HeadingsByHand';
 import type { AddedColumns } from '../../sheets/columns/needLook';
 import { RowsToLook } from './RowsToLook';
 import { TableColumns } from './TableColumns';
-import { TablesToSelect } from './TablesToSelect';
+import { TablesToSelect } from '../controls/TablesToSelect';
 import { ToldBar, type Told } from '../controls/ToldBar';
 import { useColumnsView } from './useColumnsView';
 
@@ -31,7 +31,7 @@ export function ColumnsView({ workbook, goTo }: ViewProps) {
     <div className={styles.panel}>
       <div className={styles.result} ref={result}>
         <ToldBar told={told} />
-        {added && <RowsToLook workbook={workbook} added={added} />}
+        <RowsToLook workbook={workbook} added={added} />
       </div>
       {view.status === 'loading' && <Spinner label="Reading the table" />}
       {view.status === 'failed' && (

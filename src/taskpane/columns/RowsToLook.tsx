@@ -1,11 +1,11 @@
 import {
+  Body1Strong,
   Button,
   Link,
   makeStyles,
   MessageBar,
   MessageBarActions,
   MessageBarBody,
-  MessageBarTitle,
   tokens,
 } from '@fluentui/react-components';
 import { useCallback, useEffect, useState } from 'react';
@@ -20,6 +20,8 @@ const useStyles = makeStyles({
   list: { margin: 0, paddingLeft: '1.2em', overflowWrap: 'anywhere', gap: tokens.spacingVerticalXS },
 });
 
+const WAITING = 'Not calculated yet';
+
 const count = (rows: number) => (rows === 1 ? '1 row' : `${rows} rows`);
 
 function titleOf({ rows, needLook }: RowsLooked): string {
@@ -27,25 +29,26 @@ function titleOf({ rows, needLook }: RowsLooked): string {
   return `${needLook.length} of ${count(rows)} ${needLook.length === 1 ? 'needs' : 'need'} a look`;
 }
 
+type Answer = { readonly added: AddedColumns } & ({ readonly looked: RowsLooked } | { readonly reason: string });
+
 interface Props {
   readonly workbook: Workbook;
-  readonly added: AddedColumns;
+  /** Undefined while none were added. */
+  readonly added: AddedColumns | undefined;
 }
 
 /** After columns were added: which rows answer with an error or a verdict, with a way to each. */
 export function RowsToLook({ workbook, added }: Props) {
-  const styles = useStyles();
-  const [looked, setLooked] = useState<RowsLooked>();
-  const [reason, setReason] = useState<string>();
+  const [answer, setAnswer] = useState<Answer>();
   const [isAll, setIsAll] = useState(false);
   const look = useCallback(async () => {
+    if (!added) return false;
     try {
-      const found = await lookAtRows(workbook, added);
-      setReason(undefined);
-      setLooked(found);
-      return found.isWaiting;
+      const looked = await lookAtRows(workbook, added);
+      setAnswer({ added, looked });
+      return looked.isWaiting;
     } catch (error) {
-      setReason(error instanceof Error ? error.message : String(error));
+      setAnswer({ added, reason: error instanceof Error ? error.message : String(error) });
       return false;
     }
   }, [workbook, added]);
@@ -63,21 +66,52 @@ export function RowsToLook({ workbook, added }: Props) {
       timer = undefined;
     };
   }, [look]);
-  if (reason !== undefined) return <MessageBar intent="warning">The new columns cannot be read: {reason}</MessageBar>;
-  if (!looked) return null;
-  const { needLook, isWaiting } = looked;
-  const shown = isAll ? needLook : needLook.slice(0, FIRST);
+  const current = answer && answer.added === added ? answer : undefined;
+  const looked = current && 'looked' in current ? current.looked : undefined;
+  // The region is there before its words: some screen readers say only what changes in one.
   return (
-    <MessageBar intent={needLook.length > 0 ? 'warning' : isWaiting ? 'info' : 'success'} layout="multiline">
+    <>
+      <div role="status">
+        {looked && <Body1Strong>{looked.isWaiting && looked.needLook.length === 0 ? WAITING : titleOf(looked)}</Body1Strong>}
+        {current && 'reason' in current && (
+          <MessageBar intent="warning">The new columns cannot be read: {current.reason}</MessageBar>
+        )}
+      </div>
+      {added && looked && (
+        <LookedList
+          workbook={workbook}
+          sheet={added.sheet}
+          looked={looked}
+          isAll={isAll}
+          onAll={() => setIsAll(true)}
+          onAgain={() => void look()}
+        />
+      )}
+    </>
+  );
+}
+
+interface ListProps {
+  readonly workbook: Workbook;
+  readonly sheet: string;
+  readonly looked: RowsLooked;
+  readonly isAll: boolean;
+  readonly onAll: () => void;
+  readonly onAgain: () => void;
+}
+
+function LookedList({ workbook, sheet, looked: { needLook, isWaiting }, isAll, onAll, onAgain }: ListProps) {
+  const styles = useStyles();
+  const shown = isAll ? needLook : needLook.slice(0, FIRST);
+  if (needLook.length === 0 && !isWaiting) return null;
+  return (
+    <MessageBar intent={needLook.length > 0 ? 'warning' : 'info'} layout="multiline">
       <MessageBarBody>
-        <MessageBarTitle role="status">
-          {isWaiting && needLook.length === 0 ? 'Not calculated yet' : titleOf(looked)}
-        </MessageBarTitle>
         {shown.length > 0 && (
           <ul className={styles.list} aria-label="Rows to look at">
             {shown.map(({ row, at, what }) => (
               <li key={row}>
-                <Link inline onClick={() => void workbook.select({ sheet: added.sheet, address: at })}>
+                <Link inline onClick={() => void workbook.select({ sheet, address: at })}>
                   Row {row}
                 </Link>{' '}
                 {what}
@@ -87,11 +121,11 @@ export function RowsToLook({ workbook, added }: Props) {
         )}
       </MessageBarBody>
       <MessageBarActions>
-        <Button size="small" onClick={() => void look()}>
+        <Button size="small" onClick={onAgain}>
           Look again
         </Button>
         {shown.length < needLook.length && (
-          <Button size="small" onClick={() => setIsAll(true)}>
+          <Button size="small" onClick={onAll}>
             Show all {needLook.length}
           </Button>
         )}

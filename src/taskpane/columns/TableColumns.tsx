@@ -1,13 +1,4 @@
-import {
-  Body1,
-  Button,
-  Checkbox,
-  makeStyles,
-  MessageBar,
-  MessageBarBody,
-  MessageBarTitle,
-  tokens,
-} from '@fluentui/react-components';
+import { Body1, Button, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import { freshSettings } from '../../sheets/cutlist/cutSettings';
 import { benchStep } from '../../sheets/table/benchStep';
@@ -29,7 +20,8 @@ import { OfferFields } from './OfferFields';
 import { OfferList } from './OfferList';
 import { NO_SETTINGS, offerOptions } from '../../sheets/columns/offerSettings';
 import { offersFor } from '../../sheets/columns/offers';
-import { MANY_ROWS, planColumns } from '../../sheets/columns/planColumns';
+import { formOf, planColumns } from '../../sheets/columns/planColumns';
+import { canSpill, MANY_ROWS, type FormulaForm } from '../../sheets/columns/formulaForm';
 import { columnsReadIn } from '../../sheets/columns/columnsReadIn';
 import { COLUMN_ROLE_CHOICES } from '../../sheets/columns/columnRoles';
 import { missingFormulas } from '../../sheets/columns/missingFormulas';
@@ -37,7 +29,9 @@ import { HeadingCorrections } from '../controls/HeadingCorrections';
 import { ReadNote } from '../controls/ReadNote';
 import { linesReport } from '../../sheets/columns/lineRows';
 import { TableQuestions } from '../controls/TableQuestions';
+import { priceFormat } from '../../sheets/catalogue/priceFormat';
 import { FillFormulas } from '../controls/FillFormulas';
+import { FormulaFormChoice } from './FormulaFormChoice';
 
 const useStyles = makeStyles({
   part: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL },
@@ -46,6 +40,8 @@ const useStyles = makeStyles({
   },
   start: { alignSelf: 'flex-start' },
 });
+
+const ADD_WORDS = ['Tick the columns to add', 'Add 1 column'];
 
 type Ready = Extract<ColumnsView, { status: 'ready' }>;
 /** Reads the table again before writing: it may have changed since it was shown. */
@@ -71,14 +67,14 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
   const styles = useStyles();
   const { table, columns, catalogue, units, kind, questions } = view;
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
-  const [spill, setSpill] = useState(false);
+  const [chosenForm, setChosenForm] = useState<FormulaForm>();
   const [settings, setSettings] = useState(NO_SETTINGS);
   const [busy, setBusy] = useState(false);
   const [writtenCrimps, setWrittenCrimps] = useState<readonly string[]>([]);
   const [{ unit: cutUnit, step }] = useStored('cuts', freshSettings('mm'));
-  const many = table.block.rows - 1 > MANY_ROWS;
+  const form = formOf(view, chosenForm);
   const options = {
-    ...offerOptions(settings, !table.hostTable && (many || spill)),
+    ...offerOptions(settings, form === 'column'),
     benchStep: { value: benchStep({ unit: cutUnit, step }, cutUnit), unit: measureUnit('length', cutUnit)! },
   };
   const offers = offersFor(view, options);
@@ -100,8 +96,10 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
   };
   const add = (wanted: readonly Offer[]) =>
     run(async fresh => {
-      const plan = planColumns(fresh, wanted, { spill });
-      await workbook.write(plan.changes);
+      const money = await priceFormat(workbook);
+      const dressed = wanted.map(offer => (offer.isMoney && money ? { ...offer, format: money } : offer));
+      const plan = planColumns(fresh, dressed, { form });
+      await workbook.write(plan.changes, 'blank');
       setChosen(new Set());
       setWrittenCrimps(wanted.filter(({ crimp }) => crimp).map(({ id }) => id));
       onAdded(plan.added);
@@ -111,7 +109,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
     run(async fresh => {
       const { rows, headings, changes } = missingFormulas(fresh);
       if (rows.length === 0) throw new Error('Every row has its formulas by now. Nothing was written.');
-      await workbook.write(changes);
+      await workbook.write(changes, 'blank');
       onAgain();
       return `Filled ${headings.join(', ')} in rows ${rows.join(', ')} of sheet ${fresh.table.sheet}.`;
     });
@@ -128,6 +126,8 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
       <Body1>
         Table {addressOf(table.block)} of sheet {table.sheet}, {table.block.rows - 1} rows
         {table.hostTable ? ' (an Excel table)' : ''}.
+        {form === 'column' &&
+          ` One formula will serve all rows${chosenForm ? '' : ` (proposed above ${MANY_ROWS})`}. Change it under Settings.`}
       </Body1>
       {dates.length > 0 && (
         <MessageBar intent="warning" layout="multiline">
@@ -161,7 +161,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
         onChange={(id, on) => setChosen(old => new Set(on ? [...old, id] : [...old].filter(each => each !== id)))}
       />
       <Button appearance="primary" disabledFocusable={busy || picked.length === 0} onClick={() => void add(picked)}>
-        {busy ? 'Writing …' : picked.length === 1 ? 'Add 1 column' : `Add ${picked.length} columns`}
+        {busy ? 'Writing …' : (ADD_WORDS[picked.length] ?? `Add ${picked.length} columns`)}
       </Button>
       <HeadingCorrections
         workbook={workbook}
@@ -171,20 +171,11 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
         roles={COLUMN_ROLE_CHOICES}
         onCorrected={onAgain}
       />
-      {(!table.hostTable || columns.overall || columns.cutOffA || columns.cutOffB) && (
+      {(canSpill(table) || columns.overall || columns.cutOffA || columns.cutOffB) && (
         <details className={styles.settings}>
           <summary>Settings</summary>
           <div>
-            {!table.hostTable && (
-              <Checkbox
-                label={
-                  many ? `One formula a column (above ${MANY_ROWS} rows)` : 'One formula a column (such rows cannot be sorted)'
-                }
-                checked={many || spill}
-                disabled={many}
-                onChange={(_, { checked }) => setSpill(checked === true)}
-              />
-            )}
+            {canSpill(table) && <FormulaFormChoice form={form} rows={table.block.rows - 1} onChange={setChosenForm} />}
             {(columns.overall || columns.cutOffA || columns.cutOffB) && (
               <Button disabledFocusable={busy} onClick={setText}>
                 Set length columns to text

@@ -7,6 +7,7 @@ import type { DialPlan } from '../../sheets/machines/dialRegister';
 import { planDial } from '../../sheets/machines/planDial';
 import { useStored } from './useStored';
 import { useWriting } from './useWriting';
+import { WriteButton } from './WriteButton';
 import { WritingBar } from './WritingBar';
 
 const useStyles = makeStyles({
@@ -80,7 +81,8 @@ export function AcceptDial({ workbook, proposal: asked, label, caution }: Props)
     }).then(() => setPlan(undefined));
   return (
     <div className={styles.box}>
-      {plan ? <Plan plan={plan} proposal={proposal} /> : <Button onClick={() => void look()}>{label}</Button>}
+      <div role="status">{plan && <Plan plan={plan} proposal={proposal} />}</div>
+      {!plan && <Button onClick={() => void look()}>{label}</Button>}
       {plan?.kind === 'ready' && caution && <Caption1>{caution}</Caption1>}
       {plan?.kind === 'ready' && (
         <Field label="By (blank: not recorded)" size="small">
@@ -90,14 +92,14 @@ export function AcceptDial({ workbook, proposal: asked, label, caution }: Props)
       {plan && (
         <div className={styles.row}>
           {plan.kind === 'ready' && (
-            <Button appearance="primary" disabled={outcome.kind === 'busy'} onClick={record}>
+            <WriteButton appearance="primary" disabled={outcome.kind === 'busy'} onClick={record}>
               Record dial {proposal.dial.toString()}
-            </Button>
+            </WriteButton>
           )}
           <Button onClick={() => setPlan(undefined)}>{plan.kind === 'ready' ? 'Do not record' : 'Close'}</Button>
         </div>
       )}
-      {!plan && <WritingBar outcome={outcome} onUndo={() => void undo()} />}
+      <WritingBar outcome={plan ? { kind: 'none' } : outcome} onUndo={() => void undo()} />
     </div>
   );
 }

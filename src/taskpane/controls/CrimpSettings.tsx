@@ -6,7 +6,7 @@ import type { TypedName } from '../../sheets/crimps/crimpReadOptions';
 const useStyles = makeStyles({
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(120px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(120px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -72,9 +72,9 @@ export function CrimpSettings({ fields, unit, isColumn, machines, onChange }: Pr
         input(name, labelOf(name, unit), NUMBERS[name][2], typedCrimpNumber(fields[name], name).mistake),
       )}
       {machines.length === 0 ? (
-        input('machine', 'Machine', 'Of rows that name none')
+        input('machine', 'Machine', 'For rows that name none')
       ) : (
-        <Field label="Machine" size="small" hint="Of rows that name none">
+        <Field label="Machine" size="small" hint="For rows that name none">
           <Select
             className={styles.narrow}
             size="small"

@@ -4,7 +4,7 @@ import { freshSettings, type CutSettingsText, type ReadSettings } from '../../sh
 const useStyles = makeStyles({
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(128px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -68,10 +68,10 @@ export function CutFields({ fields, mistakes, isAsked, racks, rack, onFields, on
         {text('kerf', `Kerf (${unit})`, '0 for a knife')}
         {text('squaring', `Squaring (${unit})`, 'Off every reel first')}
         {text('keep', `Keep from (${unit})`, 'Shortest offcut worth keeping', fields.keepsNothing)}
-        {text('handling', `Fetching a reel (${unit})`, 'Worth so much hose. Blank = nothing')}
+        {text('handling', `Fetching a reel (${unit})`, 'Worth this much hose. Blank: nothing.')}
         {text('step', `Bench step (${unit})`, 'Smallest it can cut')}
-        {text('ageLimit', 'Age limit (years)', 'Older hose is left out. Blank = no limit')}
-        {text('useYears', 'Use by (years)', 'On tag, piece and record. Blank = none; DIN 20066 has 6')}
+        {text('ageLimit', 'Age limit (years)', 'Older hose is left out. Blank: no limit.')}
+        {text('useYears', 'Use by (years)', 'On tag, piece and record. Blank: none; DIN 20066 has 6.')}
       </div>
       <Checkbox
         label="Nothing is kept: every offcut is scrap"

@@ -77,7 +77,7 @@ export function HeadingCorrections({ workbook, kind, sheet, columns, roles, isOp
           </Button>
         </div>
         {reason && (
-          <MessageBar intent="error" layout="multiline">
+          <MessageBar intent="error" layout="multiline" role="alert">
             <MessageBarBody>The correction was not remembered: {reason}</MessageBarBody>
           </MessageBar>
         )}

@@ -9,6 +9,7 @@ import { FillRows } from './FillRows';
 import { HeadingCorrections } from './HeadingCorrections';
 import { HeadingsByHand } from './HeadingsByHand';
 import { ReadNote } from './ReadNote';
+import { TablesToSelect } from './TablesToSelect';
 import { TableQuestions } from './TableQuestions';
 import type { UnreadView } from './useSettledView';
 
@@ -44,7 +45,10 @@ export function JobsNote({ view, ...rest }: Props) {
         <MessageBarBody>{reason}</MessageBarBody>
       </MessageBar>
       {error instanceof NoJobs && (
-        <HeadingsByHand workbook={rest.workbook} of={JOB_HEADINGS} sheet={error.sheet} onCorrected={rest.onAnswered} />
+        <>
+          <TablesToSelect workbook={rest.workbook} holds="lines" onSelected={rest.onAnswered} />
+          <HeadingsByHand workbook={rest.workbook} of={JOB_HEADINGS} sheet={error.sheet} onCorrected={rest.onAnswered} />
+        </>
       )}
     </>
   );

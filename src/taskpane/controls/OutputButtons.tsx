@@ -1,14 +1,18 @@
-import { Link, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
+import { Caption1, Link, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
+import type { HostServices } from './viewProps';
 import { WriteButton } from './WriteButton';
 
 const useStyles = makeStyles({ row: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS } });
 
 interface Props {
   readonly workbook: Workbook;
-  /** Prints; resolves with a sentence where that is not possible. */
-  readonly onPrint: () => Promise<string | undefined>;
+  readonly services: HostServices;
+  /** The page to print, made of what is read now. */
+  readonly page: () => Promise<string>;
+  /** How the written sheet is printed where the host does not print: `print that sheet`. */
+  readonly instead?: string;
   /** Writes a new sheet and gives its name. */
   readonly onWrite: () => Promise<string>;
   readonly printLabel: string;
@@ -19,8 +23,11 @@ interface Props {
 
 type Outcome = { readonly sheet: string } | { readonly reason: string } | undefined;
 
-/** Print, or write as a new sheet; says what was written or why not. */
-export function OutputButtons({ workbook, onPrint, onWrite, printLabel, writeLabel, writtenNote }: Props) {
+/** Print, or write as a new sheet; says what was written or why not. Where the host does not print, the sheet is what is offered. */
+export function OutputButtons(props: Props) {
+  const { workbook, services, page, onWrite, printLabel, writeLabel, writtenNote } = props;
+  const { instead = 'print that sheet' } = props;
+  const canPrint = services.canPrint();
   const styles = useStyles();
   const [outcome, setOutcome] = useState<Outcome>();
   const [isBusy, setIsBusy] = useState(false);
@@ -34,19 +41,26 @@ export function OutputButtons({ workbook, onPrint, onWrite, printLabel, writeLab
     setIsBusy(false);
   };
   const print = async () => {
-    const reason = await onPrint();
-    return reason ? { reason } : undefined;
+    if (await services.print(await page())) return undefined;
+    return { reason: `Nothing was printed: no print window opened here. Write it as a new sheet and ${instead}.` };
   };
   return (
     <>
       <div className={styles.row}>
-        <WriteButton appearance="primary" disabled={isBusy} onClick={() => void run(print)}>
-          {printLabel}
-        </WriteButton>
-        <WriteButton disabled={isBusy} onClick={() => void run(async () => ({ sheet: await onWrite() }))}>
+        {canPrint && (
+          <WriteButton appearance="primary" disabled={isBusy} onClick={() => void run(print)}>
+            {printLabel}
+          </WriteButton>
+        )}
+        <WriteButton
+          appearance={canPrint ? 'secondary' : 'primary'}
+          disabled={isBusy}
+          onClick={() => void run(async () => ({ sheet: await onWrite() }))}
+        >
           {writeLabel}
         </WriteButton>
       </div>
+      {!canPrint && <Caption1 block>This Excel does not print from a pane: write a new sheet and {instead}.</Caption1>}
       <div role="status">
         {outcome && 'sheet' in outcome && (
           <MessageBar intent="success" layout="multiline">

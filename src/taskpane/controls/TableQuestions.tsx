@@ -50,7 +50,7 @@ export function TableQuestions({ workbook, kind, sheet, questions, onAnswered }:
   return (
     <section className={styles.list} aria-label={`Questions about ${sheet}`}>
       {onceEach(questions).map(question => (
-        <MessageBar key={`${question.asked} ${question.column}`} intent="warning" layout="multiline">
+        <MessageBar key={`${question.asked} ${question.heading}`} intent="warning" layout="multiline">
           <MessageBarBody>
             <MessageBarTitle>{sheet}</MessageBarTitle>
             {question.sentence}

@@ -56,7 +56,8 @@ export function useWriting(workbook: Workbook, onWritten: () => void = () => {})
     setOutcome({ kind: 'busy' });
     try {
       const writing = await plan();
-      await workbook.write(writing.changes);
+      // Somebody else may have typed into these cells since they were read.
+      await workbook.write(writing.changes, writing.undo);
       setOutcome({ kind: 'written', writing });
       onWritten();
     } catch (error) {

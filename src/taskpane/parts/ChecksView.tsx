@@ -1,8 +1,9 @@
 import { Body1, Button, Caption1, Field, Input, makeStyles, Select, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { Workbook } from '../../workbook/workbook';
 import { today } from '../../sheets/table/today';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
+import { NoPartsData } from '../controls/NoPartsData';
+import type { ViewProps } from '../controls/viewProps';
 import { WriteButton } from '../controls/WriteButton';
 import { catalogueFindings } from '../../sheets/parts/catalogueFindings';
 import { checksSheet } from '../../sheets/parts/checksSheet';
@@ -60,7 +61,7 @@ function DateFields({ columns, chosen, before, onChosen, onBefore }: DateProps) 
 }
 
 /** Says what the catalogue lacks before somebody relies on its prices. */
-export function ChecksView({ workbook }: { readonly workbook: Workbook }) {
+export function ChecksView({ workbook, goTo }: Pick<ViewProps, 'workbook' | 'goTo'>) {
   const styles = useStyles();
   const [outcome, check] = useRun<UsableCatalogue>();
   const [written, write] = useRun<string>();
@@ -92,6 +93,7 @@ export function ChecksView({ workbook }: { readonly workbook: Workbook }) {
       >
         {found ? 'Check again' : 'Check the catalogue'}
       </Button>
+      <NoPartsData workbook={workbook} goTo={goTo} />
       {outcome.status === 'failed' && <WrittenBar workbook={workbook} outcome={outcome} failure="" />}
       {found && (
         <>

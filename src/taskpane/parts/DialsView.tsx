@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react';
 import { typedDial } from '../../sheets/table/typedFields';
 import type { Workbook } from '../../workbook/workbook';
 import { today } from '../../sheets/table/today';
+import { NoPartsData } from '../controls/NoPartsData';
 import type { ViewProps } from '../controls/viewProps';
 import { AcceptDial } from '../controls/AcceptDial';
 import { MachineField } from '../controls/MachineField';
@@ -13,7 +14,7 @@ const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(112px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(112px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -41,7 +42,7 @@ async function fromSelection(workbook: Workbook): Promise<Partial<Fields>> {
 const isOpenToPair = ({ machine, hose, fitting, dial }: Fields) => dial === '' || machine + hose + fitting === '';
 
 /** The dials that machines have of their own: one is recorded with its day, the old ones are kept. */
-export function DialsView({ workbook }: ViewProps) {
+export function DialsView({ workbook, goTo }: ViewProps) {
   const styles = useStyles();
   const [fields, setFields] = useState<Fields>({
     machine: '',
@@ -87,6 +88,7 @@ export function DialsView({ workbook }: ViewProps) {
         Records a machine’s own dial for a hose and a coupling in the table Machines, with date, time and who set it. Earlier
         dials stay as its history; CRIMPSETUP uses the newest. Select a row of readings to fill in its machine and parts.
       </Body1>
+      <NoPartsData workbook={workbook} goTo={goTo} />
       <MachineField value={fields.machine} machines={machines.names} onChange={machine => set({ machine })} />
       {text('hose', 'Hose', machines.hoses)}
       {text('fitting', 'Coupling', machines.fittings)}

@@ -6,7 +6,11 @@ import { identifyHose, type HoseFields } from '../../sheets/parts/identifyHose';
 
 const useStyles = makeStyles({
   section: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
-  fields: { display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(110px, 1fr))', gap: tokens.spacingHorizontalS },
+  fields: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(110px, 100%), 1fr))',
+    gap: tokens.spacingHorizontalS,
+  },
   narrow: { minWidth: 0, width: '100%' },
   list: { margin: 0, paddingLeft: tokens.spacingHorizontalL, overflowWrap: 'anywhere' },
 });
@@ -53,7 +57,7 @@ export function HoseIdentifier({ unit, catalogue }: Props) {
                 </li>
               ))}
             </ol>
-            <Caption1>Size does not tell the pressure: hoses of one size differ. Read what is printed on the hose.</Caption1>
+            <Caption1>Size does not give the pressure: hoses of one size differ. Read what is printed on the hose.</Caption1>
           </>
         )}
       </div>

@@ -1,21 +1,17 @@
 import { Button, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, tokens } from '@fluentui/react-components';
-import { useCallback } from 'react';
+import { useCallback, useEffect, useState } from 'react';
+import type { TableName } from '../../core/catalogue/tables/catalogueTables';
 import type { Workbook } from '../../workbook/workbook';
 import type { WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import { useFocusWhenLost } from '../controls/useFocusWhenLost';
-import { CompareView } from './CompareView';
 import { HeadingFields } from './HeadingFields';
-import { PlacedProblems } from './PlacedProblems';
+import { LoadResult } from './LoadResult';
 import { useRememberedHeadings } from './rememberedHeadings';
 import { ReadingBar, SourcePicker } from './SourcePicker';
 import { TableList } from './TableList';
 import type { PartsFileReader, PickedFile } from '../../sheets/parts/tablesFromFiles';
 import { useLoad } from './useLoad';
-import { RemovedInUseBar } from './RemovedInUseBar';
-import { useRemovedInUse } from './useRemovedInUse';
-import { usePartsPlan } from './usePartsPlan';
 import { useCatalogueWriting } from './useCatalogueWriting';
-import { WriteView } from './WriteView';
 import { CatalogueWritingBar } from './CatalogueWritingBar';
 
 const useStyles = makeStyles({
@@ -28,6 +24,17 @@ interface Props {
   readonly standing: WorkbookCatalogue | undefined;
   /** Reads the workbook's catalogue again. */
   readonly onAgain: () => void;
+  /** The office's catalogue, to be looked at; a new object is a new wish. */
+  readonly looked: LookedAt | undefined;
+  /** It was taken; the handle that came of it. */
+  readonly onTaken: (handle: string) => void;
+}
+
+/** A file that is loaded in place of what was loaded before. */
+export interface LookedAt {
+  readonly file: PickedFile;
+  /** Its tables that are left alone unless somebody says otherwise. */
+  readonly spared: ReadonlySet<TableName>;
 }
 
 function Refusals({ refusals }: { readonly refusals: readonly string[] }) {
@@ -45,7 +52,7 @@ function Refusals({ refusals }: { readonly refusals: readonly string[] }) {
 }
 
 /** From files or ranges to the catalogue of the workbook: load, map, compare, write. */
-export function LoadForm({ workbook, readPartsFile, standing, onAgain }: Props) {
+export function LoadForm({ workbook, readPartsFile, standing, onAgain, looked, onTaken }: Props) {
   const styles = useStyles();
   const [maps, map] = useRememberedHeadings();
   const { tables, taken, refusals, reading, chosen, result, addFiles, addRange, take, cancel, clear } = useLoad(
@@ -54,23 +61,39 @@ export function LoadForm({ workbook, readPartsFile, standing, onAgain }: Props) 
     standing,
     maps,
   );
-  const planned = usePartsPlan(workbook, standing, result);
-  const removed = useRemovedInUse(workbook, standing, result);
-  const onWritten = useCallback(() => {
-    clear();
-    onAgain();
-  }, [clear, onAgain]);
+  const [left, setLeft] = useState<LookedAt>();
+  const isOffices = looked !== undefined && looked !== left;
+  const onWritten = useCallback(
+    (handle: string) => {
+      if (isOffices) onTaken(handle);
+      clear();
+      onAgain();
+    },
+    [isOffices, onTaken, clear, onAgain],
+  );
   const { writing, write, cancel: stopWriting, forget } = useCatalogueWriting(workbook, onWritten, onAgain);
   // The button that was pressed goes away when all is written or begun anew.
   const view = useFocusWhenLost<HTMLDivElement>(`${tables.length} ${writing.status}`);
+  useEffect(() => {
+    if (!looked) return;
+    forget();
+    clear();
+    void addFiles([looked.file], looked.spared);
+  }, [looked, forget, clear, addFiles]);
   const isBusy = reading !== undefined || writing.status === 'writing';
+  /** Tables of the office and others are not mixed. */
+  const own = () => {
+    forget();
+    if (isOffices) clear();
+    setLeft(looked);
+  };
   const pick = (files: readonly PickedFile[]) => {
     if (files.length === 0 || isBusy) return;
-    forget();
+    own();
     void addFiles(files);
   };
   const pickRange = (sheet: string | undefined) => {
-    forget();
+    own();
     void addRange(sheet);
   };
   return (
@@ -90,30 +113,14 @@ export function LoadForm({ workbook, readPartsFile, standing, onAgain }: Props) 
         </MessageBar>
       )}
       {result?.catalogue && (
-        <>
-          <PlacedProblems
-            key={result.catalogue.digest}
-            workbook={workbook}
-            title={`${result.catalogue.leftOutRows} ${result.catalogue.leftOutRows === 1 ? 'row' : 'rows'} would be left out`}
-            problems={result.problems}
-          />
-          <PlacedProblems
-            key={`${result.catalogue.digest} notes`}
-            workbook={workbook}
-            title="Used, but check these"
-            problems={result.notes}
-          />
-          <RemovedInUseBar workbook={workbook} removed={removed} />
-          {result.changes && <CompareView changes={result.changes} unitChange={result.unitChange} />}
-          <WriteView
-            planned={planned}
-            unconfirmed={chosen.flatMap(each => each.unconfirmed)}
-            result={result}
-            isBusy={isBusy}
-            isReplacing={standing !== undefined}
-            onWrite={agreed => void write(standing, result, agreed)}
-          />
-        </>
+        <LoadResult
+          workbook={workbook}
+          standing={standing}
+          result={result}
+          isBusy={isBusy}
+          wanted={isOffices ? looked : undefined}
+          onWrite={agreed => void write(standing, result, agreed)}
+        />
       )}
       {tables.length > 0 && (
         <Button disabledFocusable={isBusy} onClick={clear}>

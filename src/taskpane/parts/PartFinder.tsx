@@ -16,7 +16,11 @@ const NOTHING: PartQuery = { words: '', kind: '', size: '', endForm: '' };
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
-  filters: { display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(110px, 1fr))', gap: tokens.spacingHorizontalS },
+  filters: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(110px, 100%), 1fr))',
+    gap: tokens.spacingHorizontalS,
+  },
   search: { maxWidth: 'none' },
   none: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS, '& > :first-child': { flexBasis: '100%' } },
   list: { listStyleType: 'none', margin: 0, padding: 0 },

@@ -19,7 +19,11 @@ const FITTINGS = 6;
 
 const useStyles = makeStyles({
   section: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
-  fields: { display: 'grid', gridTemplateColumns: 'repeat(auto-fit, minmax(110px, 1fr))', gap: tokens.spacingHorizontalS },
+  fields: {
+    display: 'grid',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(110px, 100%), 1fr))',
+    gap: tokens.spacingHorizontalS,
+  },
   narrow: { minWidth: 0, width: '100%' },
   list: {
     margin: 0,

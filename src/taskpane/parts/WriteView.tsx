@@ -34,7 +34,7 @@ interface Props {
 export function WriteView({ planned, result, unconfirmed, isBusy, isReplacing, onWrite }: Props) {
   const styles = useStyles();
   const [agreedTo, setAgreedTo] = useState('');
-  if (planned.status === 'planning') return <Spinner size="small" label="Looking where it goes" />;
+  if (planned.status === 'planning') return <Spinner size="small" label="Finding where it goes" />;
   if (planned.status === 'refused') {
     return (
       <MessageBar intent="error" layout="multiline" role="alert">

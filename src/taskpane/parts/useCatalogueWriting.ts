@@ -21,7 +21,7 @@ function isSame(before: WorkbookCatalogue | undefined, now: WorkbookCatalogue | 
 }
 
 /** Writes a loaded catalogue into the workbook: looked at again first, for it may have changed since it was compared. */
-export function useCatalogueWriting(workbook: Workbook, onWritten: () => void, onStale: () => void) {
+export function useCatalogueWriting(workbook: Workbook, onWritten: (handle: string) => void, onStale: () => void) {
   const [writing, setWriting] = useState<Writing>({ status: 'idle' });
   const stop = useRef<AbortController | undefined>(undefined);
   const write = useCallback(
@@ -38,12 +38,15 @@ export function useCatalogueWriting(workbook: Workbook, onWritten: () => void, o
         }
         const plan = await freshPlan(workbook, standing, result);
         if (plan.overwrites.some(sentence => !agreed.includes(sentence))) {
-          throw new Error('Cells that would be written over have come up since. Load the tables again. Nothing was written.');
+          throw new Error(
+            'Cells that would be overwritten have been filled meanwhile. Load the tables again. Nothing was written.',
+          );
         }
         const onProgress = (share: number | undefined) => setWriting({ status: 'writing', share });
         await writeParts(workbook, plan, { onProgress, signal: controller.signal });
-        setWriting({ status: 'done', plan, handle: result.catalogue!.handle });
-        onWritten();
+        const { handle } = result.catalogue!;
+        setWriting({ status: 'done', plan, handle });
+        onWritten(handle);
       } catch (error) {
         setWriting({ status: 'failed', reason: error instanceof Error ? error.message : String(error) });
       }

@@ -1,5 +1,5 @@
 import { useCallback, useState } from 'react';
-import type { Change, Workbook } from '../../workbook/workbook';
+import type { Change, Expected, Workbook } from '../../workbook/workbook';
 import type { WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import { insertion, selectedPair, type Wanted } from '../../sheets/parts/insertPart';
 import type { Part } from '../../sheets/parts/partSearch';
@@ -23,8 +23,8 @@ export function useInsert(workbook: Workbook, standing: WorkbookCatalogue) {
       })),
     );
   }, []);
-  const write = async (changes: readonly Change[], told: string): Promise<InsertState> => {
-    if (changes.length > 0) await workbook.write(changes);
+  const write = async (changes: readonly Change[], told: string, expected?: Expected): Promise<InsertState> => {
+    if (changes.length > 0) await workbook.write(changes, expected);
     return { status: 'done', text: told };
   };
   return {
@@ -32,7 +32,7 @@ export function useInsert(workbook: Workbook, standing: WorkbookCatalogue) {
     insert: (part: Part, wanted: Wanted) =>
       run(async () => {
         const { changes, over, told } = insertion(part, wanted, await selectedPair(workbook), standing);
-        return over.length > 0 ? { status: 'asking', over, changes, told } : write(changes, told);
+        return over.length > 0 ? { status: 'asking', over, changes, told } : write(changes, told, 'blank');
       }),
     agree: () => (state.status === 'asking' ? run(() => write(state.changes, state.told)) : Promise.resolve()),
     leave: () => setState({ status: 'idle' }),

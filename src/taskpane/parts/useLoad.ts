@@ -25,14 +25,20 @@ interface Loaded {
 const NOTHING: Loaded = { tables: [], taken: new Map(), refusals: [] };
 
 /** What new tables are taken for: those that were there keep theirs. */
-function withTables(old: Loaded, tables: readonly LoadedTable[], refusals: readonly string[]): Loaded {
-  const claimed = new Set(firstOfEach(tables).values());
+function withTables(
+  old: Loaded,
+  tables: readonly LoadedTable[],
+  refusals: readonly string[],
+  spared: ReadonlySet<TableName> = new Set(),
+): Loaded {
+  const taken = [...firstOfEach(tables)].filter(([, table]) => !spared.has(table));
+  const claimed = new Set(taken.map(([, table]) => table));
   // A table that comes later replaces one of the same kind that came before.
   const kept = [...old.taken].filter(([, table]) => !claimed.has(table));
   const labels = new Set(tables.map(({ label }) => label));
   return {
     tables: [...old.tables.filter(({ label }) => !labels.has(label)), ...tables],
-    taken: new Map([...kept, ...firstOfEach(tables)]),
+    taken: new Map([...kept, ...taken]),
     refusals: [...refusals],
   };
 }
@@ -52,7 +58,7 @@ export function useLoad(
   const stop = useRef<AbortController | undefined>(undefined);
 
   const addFiles = useCallback(
-    async (files: readonly PickedFile[]) => {
+    async (files: readonly PickedFile[], spared?: ReadonlySet<TableName>) => {
       const controller = new AbortController();
       stop.current?.abort();
       stop.current = controller;
@@ -63,7 +69,7 @@ export function useLoad(
           onFile: file => setReading({ name: (name = file), share: undefined }),
           onProgress: share => setReading(old => ({ ...old, name, share })),
         });
-        setLoaded(old => withTables(old, found.tables, found.refusals));
+        setLoaded(old => withTables(old, found.tables, found.refusals, spared));
       } catch (error) {
         const why = error instanceof Stopped ? 'Reading was stopped. Nothing was loaded.' : messageOf(error);
         setLoaded(old => ({ ...old, refusals: [why] }));
@@ -99,6 +105,7 @@ export function useLoad(
     });
   }, []);
 
+  const clear = useCallback(() => setLoaded(NOTHING), []);
   const chosen = useMemo(() => chosenTables(loaded.tables, loaded.taken, maps), [loaded.tables, loaded.taken, maps]);
   const result: LoadedCatalogue | undefined = useMemo(
     () => (chosen.length > 0 ? loadedCatalogue(chosen, standing) : undefined),
@@ -116,6 +123,6 @@ export function useLoad(
       stop.current?.abort();
       setReading(old => old && { ...old, isStopping: true });
     },
-    clear: () => setLoaded(NOTHING),
+    clear,
   };
 }

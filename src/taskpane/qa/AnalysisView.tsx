@@ -1,6 +1,7 @@
 import { Body1, makeStyles, MessageBar, MessageBarBody, MessageBarTitle, Spinner, tokens } from '@fluentui/react-components';
 import type { ViewProps } from '../controls/viewProps';
 import { CRIMP_HEADINGS } from '../../sheets/crimps/crimpHeadings';
+import { TablesToSelect } from '../controls/TablesToSelect';
 import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { TableAnalysis } from './TableAnalysis';
 import { useAnalysis } from './useAnalysis';
@@ -28,6 +29,7 @@ export function AnalysisView({ workbook }: ViewProps) {
             No readings here. Select a cell among your caliper readings: one crimp a row with its readings side by side, both ends
             in a row, or one reading a row.
           </Body1>
+          <TablesToSelect workbook={workbook} holds="readings" />
           <HeadingsByHand workbook={workbook} of={CRIMP_HEADINGS} onCorrected={refresh} />
         </>
       )}

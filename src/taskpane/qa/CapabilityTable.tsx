@@ -23,6 +23,7 @@ import {
 } from '../../sheets/analysis/capabilityText';
 import { indexText } from '../../sheets/analysis/diameterText';
 import { useTableStyles } from '../controls/tableStyles';
+import { Scroller } from '../controls/Scroller';
 
 interface Props {
   readonly machine: MachineReadings;
@@ -63,26 +64,28 @@ export function CapabilityTable({ machine, only }: Props) {
           <MessageBarBody>{warning}</MessageBarBody>
         </MessageBar>
       )}
-      <Table size="small" aria-label="Capability" className={styles.table}>
-        <TableHeader>
-          <TableRow>
-            <TableHeaderCell className={styles.wide}>Index</TableHeaderCell>
-            <TableHeaderCell className={styles.number}>Value</TableHeaderCell>
-            <TableHeaderCell className={styles.number}>95 % from</TableHeaderCell>
-            <TableHeaderCell className={styles.number}>to</TableHeaderCell>
-          </TableRow>
-        </TableHeader>
-        <TableBody>
-          {found.rows.map(([label, { value, low, high }]) => (
-            <TableRow key={label}>
-              <TableCell className={styles.wide}>{label}</TableCell>
-              <TableCell className={styles.number}>{shown(value)}</TableCell>
-              <TableCell className={styles.number}>{shown(low)}</TableCell>
-              <TableCell className={styles.number}>{shown(high)}</TableCell>
+      <Scroller>
+        <Table size="small" aria-label="Capability" className={styles.table}>
+          <TableHeader>
+            <TableRow>
+              <TableHeaderCell className={styles.wide}>Index</TableHeaderCell>
+              <TableHeaderCell className={styles.number}>Value</TableHeaderCell>
+              <TableHeaderCell className={styles.number}>95 % from</TableHeaderCell>
+              <TableHeaderCell className={styles.number}>to</TableHeaderCell>
             </TableRow>
-          ))}
-        </TableBody>
-      </Table>
+          </TableHeader>
+          <TableBody>
+            {found.rows.map(([label, { value, low, high }]) => (
+              <TableRow key={label}>
+                <TableCell className={styles.wide}>{label}</TableCell>
+                <TableCell className={styles.number}>{shown(value)}</TableCell>
+                <TableCell className={styles.number}>{shown(low)}</TableCell>
+                <TableCell className={styles.number}>{shown(high)}</TableCell>
+              </TableRow>
+            ))}
+          </TableBody>
+        </Table>
+      </Scroller>
       <Body1>{found.text}</Body1>
       <Caption1>
         1.00: three sigma on either side just fit the tolerance; more is better. With {count} crimps the true value lies somewhere

@@ -18,7 +18,7 @@ import { Picture, type Plots } from './Picture';
 const useStyles = makeStyles({
   fields: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(200px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(200px, 100%), 1fr))',
     gap: tokens.spacingHorizontalM,
   },
   narrow: { minWidth: 0, width: '100%' },

@@ -16,9 +16,10 @@ import { CAPABLE, checkOfGauge, studyOfGauge } from '../../sheets/gauges/gaugeSt
 import type { CellValue, Workbook } from '../../workbook/workbook';
 
 const useStyles = makeStyles({
+  section: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(128px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -57,7 +58,7 @@ function studyText(values: Values, tolerance: string): Said {
     intent: isGood && !finding.includes('not good') ? 'success' : 'warning',
     lines: [
       `Repeatability ${finding} (10 % and 30 %, common practice).`,
-      `${parts} parts, ${repeats} readings each; ${study.distinctCategories ?? 'many'} distinct categories. One person: what people differ by stays open. In a sheet: HOSE.GAUGESTUDY.`,
+      `${parts} parts, ${repeats} readings each; ${study.distinctCategories ?? 'many'} distinct categories. One person: differences between people are not tested. In a sheet: HOSE.GAUGESTUDY.`,
     ],
   };
 }
@@ -81,7 +82,7 @@ export function GaugeStudies({ workbook }: { readonly workbook: Workbook }) {
     </Field>
   );
   return (
-    <section aria-label="Gauge check and study">
+    <section className={styles.section} aria-label="Gauge check and study">
       <Body1>
         Select readings in the sheet: ten or more of one reference piece, or a part a row with its readings side by side.
       </Body1>

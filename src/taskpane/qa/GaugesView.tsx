@@ -80,7 +80,7 @@ export function GaugesView({ workbook }: ViewProps) {
         <>
           <Body1>
             {view.sheet
-              ? 'Sheet Gauges has no headings Gauge and Checked.'
+              ? 'No gauges on sheet Gauges yet: enter one row a gauge, below the headings Gauge and Checked.'
               : 'There is no sheet Gauges: one row a caliper, pressure gauge or die, with the day of its last check.'}
           </Body1>
           {view.sheet && <HeadingsByHand workbook={workbook} of={GAUGE_HEADINGS} sheet={view.sheet} onCorrected={refresh} />}

@@ -6,7 +6,7 @@ import type { LotOf } from '../../sheets/recall/recallRequest';
 const useStyles = makeStyles({
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(128px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -68,7 +68,7 @@ export function RecallForm({ fields, gauges, onFields }: Props) {
           <>
             {text('gauge', 'Gauge', 'Caliper, pressure gauge or die', list)}
             {text('since', 'Wrong since', 'Day of its last good check. Blank: always.')}
-            {text('error', 'It read too high by', 'With its unit, like 0.03 mm. − where too low. Blank: not known.')}
+            {text('error', 'It read too high by', 'With its unit, like 0.03 mm. Negative if too low. Blank: not known.')}
           </>
         )}
         {fields.by === 'days' && (

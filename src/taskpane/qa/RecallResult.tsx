@@ -1,7 +1,7 @@
 import { READ_PLACES } from '../../core/units/decimalPlaces';
 import { Body1, Caption1, Link, makeStyles, MessageBar, MessageBarBody, Subtitle2, tokens } from '@fluentui/react-components';
 import { statusOfPiece } from '../../sheets/pieces/pieceStatus';
-import { recallSentence, type Recall } from '../../sheets/recall/recall';
+import type { Recall } from '../../sheets/recall/recall';
 import type { RecalledPiece } from '../../sheets/recall/recallPieces';
 import type { GaugeError } from '../../sheets/recall/recallFields';
 import { changedVerdicts, rejudge, retest } from '../../sheets/recall/rejudge';
@@ -68,7 +68,6 @@ export function RecallResult({ workbook, found, error }: Props) {
     ));
   return (
     <section aria-label="Recalled">
-      <Subtitle2 role="status">{recallSentence(found)}</Subtitle2>
       <div>
         <Body1>Orders: {orders.join(', ') || 'none named'}</Body1>
       </div>

@@ -1,9 +1,9 @@
-import { Body1, Button, Caption1, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
+import { Body1, Button, Caption1, makeStyles, MessageBar, MessageBarBody, Subtitle2, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import { gaugeOf } from '../../sheets/gauges/gauge';
 import { PIECE_HEADINGS, PIECE_ROLE_CHOICES } from '../../sheets/pieces/pieceTable';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
-import { recall, type Recall } from '../../sheets/recall/recall';
+import { recall, recallSentence, type Recall } from '../../sheets/recall/recall';
 import { errorOf, FRESH_RECALL, requestOf } from '../../sheets/recall/recallFields';
 import { recallSheet } from '../../sheets/recall/recallSheet';
 import { today } from '../../sheets/table/today';
@@ -34,9 +34,8 @@ export function RecallView({ workbook, goTo }: ViewProps) {
   const known = gauges?.gauges ?? [];
   const kindOf = (name: string) => gaugeOf(known, name)?.kind ?? '';
   const request = requestOf(fields, kindOf);
-  const isPressure = typeof request === 'object' && request.by === 'gauge' && request.kind === 'pressure gauge';
-  const error =
-    fields.by === 'gauge' ? errorOf(fields.error, isPressure ? 'pressure' : 'length', isPressure ? 'bar' : 'mm') : undefined;
+  const kind = typeof request === 'object' && request.by === 'gauge' ? request.kind : '';
+  const error = fields.by === 'gauge' ? errorOf(fields.error, kind) : undefined;
   const mistake = typeof request === 'string' ? request : typeof error === 'string' ? error : undefined;
   const off = typeof error === 'object' ? error : undefined;
   const found: Recall | undefined =
@@ -92,11 +91,15 @@ export function RecallView({ workbook, goTo }: ViewProps) {
       >
         Find
       </Button>
-      {isAsked && mistake && (
-        <MessageBar intent="error" layout="multiline" role="status">
-          <MessageBarBody>{mistake}</MessageBarBody>
-        </MessageBar>
-      )}
+      {/* The region is there before its words: some screen readers say only what changes in one. */}
+      <div role="status">
+        {isAsked && mistake && (
+          <MessageBar intent="error" layout="multiline">
+            <MessageBarBody>{mistake}</MessageBarBody>
+          </MessageBar>
+        )}
+        {found && <Subtitle2>{recallSentence(found)}</Subtitle2>}
+      </div>
       {found && (
         <>
           <RecallResult workbook={workbook} found={found} error={off} />

@@ -7,8 +7,8 @@ import { WritingBar } from '../controls/WritingBar';
 import { freshSettings } from '../../sheets/cutlist/cutSettings';
 import { today } from '../../sheets/table/today';
 import type { ViewProps } from '../controls/viewProps';
+import { TablesToSelect } from '../controls/TablesToSelect';
 import { OutputButtons } from '../controls/OutputButtons';
-import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
@@ -52,7 +52,7 @@ function useRecords(workbook: Workbook, wishes: RecordWishes) {
 }
 
 /** Inspection records of the selected lines: printed, written as a sheet, and kept as data. */
-export function RecordsView({ workbook }: ViewProps) {
+export function RecordsView({ workbook, services }: ViewProps) {
   const styles = useStyles();
   const [stored, setStored] = useStored('records', FRESH);
   const [bench] = useStored('cuts', freshSettings('mm'));
@@ -75,11 +75,9 @@ export function RecordsView({ workbook }: ViewProps) {
     const options: RecordOptions = { fields: { ...fields, uncertainty }, result, handle, source, today: today() };
     return { records, options };
   };
-  const print = async () => {
+  const page = async () => {
     const { records, options } = await gather();
-    return (await printDocument(recordPage(records, options)))
-      ? undefined
-      : 'This host has no print window: write the records as a sheet and print that.';
+    return recordPage(records, options);
   };
   const writeSheet = async () => {
     const { records, options } = await gather();
@@ -90,8 +88,8 @@ export function RecordsView({ workbook }: ViewProps) {
   const growth = async (): Promise<Writing> => {
     const { records, options } = await gather();
     const { appended, added, standing } = await recordGrowth(workbook, records, options);
-    if (!appended) throw new Error(`All ${standing} crimps stand in ${RECORDS_SHEET} already, with the same readings.`);
-    const left = standing > 0 ? ` ${standing} stood there already and were left out.` : '';
+    if (!appended) throw new Error(`All ${standing} crimps are already in ${RECORDS_SHEET}, with the same readings.`);
+    const left = standing > 0 ? ` ${standing} were there already and were left out.` : '';
     return {
       changes: appended.changes,
       undo: appended.undo,
@@ -102,11 +100,14 @@ export function RecordsView({ workbook }: ViewProps) {
     <div className={styles.view}>
       <Body1>
         One record a line, from the selected rows of Pieces, of readings, or job lines; one selected cell stands for its whole
-        table. What is blank is left as a line to write on.
+        table. Blank fields become lines to write on.
       </Body1>
       {view.status === 'failed' && <Body1>{view.reason}</Body1>}
       {view.status === 'failed' && view.error instanceof NothingToRecord && (
-        <RecordsByHand workbook={workbook} sheet={view.error.sheet} onCorrected={refresh} />
+        <>
+          <TablesToSelect workbook={workbook} />
+          <RecordsByHand workbook={workbook} sheet={view.error.sheet} onCorrected={refresh} />
+        </>
       )}
       {view.status === 'ready' && <RecordResults gathered={view.gathered} result={result} />}
       {view.status === 'ready' && (
@@ -131,7 +132,8 @@ export function RecordsView({ workbook }: ViewProps) {
       />
       <OutputButtons
         workbook={workbook}
-        onPrint={print}
+        services={services}
+        page={page}
         onWrite={writeSheet}
         printLabel="Print records"
         writeLabel="Write as a new sheet"

@@ -18,6 +18,7 @@ import { readOptionsOf } from '../../sheets/crimps/crimpFields';
 import type { CrimpSheet } from '../../sheets/crimps/crimpSheet';
 import type { Takeable } from '../../sheets/table/tableRows';
 import { CrimpSettings } from '../controls/CrimpSettings';
+import { TablesToSelect } from '../controls/TablesToSelect';
 import { CrimpsRead } from '../controls/CrimpsRead';
 import { useCrimpFields } from '../controls/useCrimpFields';
 import { FromDay } from './FromDay';
@@ -71,10 +72,13 @@ export function TableAnalysis({ workbook, source, onChanged }: Props) {
       {hasReadings ? (
         <Body1>{readText(sheet, analysed)}</Body1>
       ) : (
-        <Body1>
-          No readings here: no column of readings was found on sheet {sheet.sheet}. Select a cell among your readings, or choose
-          their columns under “Columns read”.
-        </Body1>
+        <>
+          <Body1>
+            No readings here: no column of readings was found on sheet {sheet.sheet}. Select a cell among your readings, or choose
+            their columns under “Columns read”.
+          </Body1>
+          <TablesToSelect workbook={workbook} holds="readings" />
+        </>
       )}
       <CrimpsRead
         workbook={workbook}

@@ -105,7 +105,7 @@ export function ChoiceView({ catalogue, demand, candidate, canInsert, onInsert, 
       <ToldBar told={told} />
       <MarginList margins={choice.margins} />
       <section aria-label="Pressure drop">
-        <Body1Strong as="h4" className={styles.heading}>
+        <Body1Strong as="h3" className={styles.heading}>
           Pressure drop along the hose
         </Body1Strong>
         <ul className={styles.list}>

@@ -3,7 +3,6 @@ import {
   AccordionHeader,
   AccordionItem,
   AccordionPanel,
-  Body1,
   Button,
   Caption1,
   makeStyles,
@@ -64,11 +63,6 @@ export function DutyResults({ catalogue, demand, found, isStale, onInsert, told 
   const shown = isAll ? suitable : suitable.slice(0, FIRST_SHOWN);
   return (
     <>
-      <Body1 role="status">
-        {suitable.length === 0
-          ? `No hose of the catalogue suits; ${ruledOut.length} are ruled out. The reasons are below, the nearest first.`
-          : `${suitable.length} of ${suitable.length + ruledOut.length} hoses suit, cheapest first.`}
-      </Body1>
       {isStale && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>The form has changed. Find the hoses again.</MessageBarBody>
@@ -77,7 +71,7 @@ export function DutyResults({ catalogue, demand, found, isStale, onInsert, told 
       <Accordion collapsible defaultOpenItems={suitable[0]?.hose.hose}>
         {shown.map(candidate => (
           <AccordionItem key={candidate.hose.hose} value={candidate.hose.hose}>
-            <AccordionHeader as="h3">
+            <AccordionHeader as="h2">
               <span className={styles.header}>
                 <span>{candidate.hose.hose}</span>{' '}
                 <span>{candidate.cheapest.cost ? `${candidate.cheapest.cost.total.toFixed(2)} each` : 'cost not known'}</span>

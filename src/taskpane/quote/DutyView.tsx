@@ -4,7 +4,6 @@ import {
   Caption1,
   makeStyles,
   MessageBar,
-  MessageBarActions,
   MessageBarBody,
   MessageBarTitle,
   Spinner,
@@ -13,12 +12,14 @@ import {
 import { useMemo, useState } from 'react';
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { Told } from '../controls/ToldBar';
+import { NoPartsBar } from '../controls/NoPartsData';
 import type { ViewProps } from '../controls/viewProps';
 import { useStored } from '../controls/useStored';
 import { candidates, type Candidates, type Choice } from '../../sheets/duty/candidates';
 import { endFormsOf, fluidsOf, FRESH_DUTY, type DutyText } from '../../sheets/duty/dutyFields';
 import { DutyForm } from './DutyForm';
 import { DutyResults } from './DutyResults';
+import { foundText } from '../../sheets/duty/choiceTexts';
 import { insertChoice, rowContent } from '../../sheets/duty/insertChoice';
 import { readDuty, type Demand } from '../../sheets/duty/readDuty';
 import { useCatalogue } from '../controls/useCatalogue';
@@ -71,18 +72,7 @@ export function DutyView({ workbook, goTo }: ViewProps) {
     <div className={styles.panel}>
       <Body1>What must the hose do? Fill in the form, find the hoses that suit, and insert one as a row of your own table.</Body1>
       {view.status === 'loading' && <Spinner size="tiny" label="Reading the parts data" />}
-      {view.status === 'none' && (
-        <MessageBar intent="warning" layout="multiline">
-          <MessageBarBody>
-            <MessageBarTitle>No parts data</MessageBarTitle>
-            No cell of this workbook holds =HOSE.CATALOGUE(…). Load hoses, fittings and crimps from your own files or ranges: that
-            makes the cell.
-          </MessageBarBody>
-          <MessageBarActions>
-            <Button onClick={() => goTo('parts/load')}>Load parts data</Button>
-          </MessageBarActions>
-        </MessageBar>
-      )}
+      {view.status === 'none' && <NoPartsBar goTo={goTo} />}
       {view.status === 'failed' && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>
@@ -108,6 +98,8 @@ export function DutyView({ workbook, goTo }: ViewProps) {
           </MessageBarBody>
         </MessageBar>
       )}
+      {/* The region is there before its words: some screen readers say only what changes in one. */}
+      <div role="status">{answer && <Body1 key={answer.number}>{foundText(answer.found)}</Body1>}</div>
       {answer && (
         <DutyResults
           key={answer.number}

@@ -39,7 +39,7 @@ export function OtherFittings({ catalogue, demand, candidate }: Props) {
   return (
     <Accordion collapsible>
       <AccordionItem value="fittings">
-        <AccordionHeader as="h4" size="small">
+        <AccordionHeader as="h3" size="small">
           Fittings ruled out: {count}
         </AccordionHeader>
         <AccordionPanel>

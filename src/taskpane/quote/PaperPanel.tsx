@@ -146,8 +146,8 @@ export function PaperPanel({ workbook, newest }: Props) {
       )}
       <WrittenBar workbook={workbook} outcome={outcome} sheets={outcome.status === 'done' ? [outcome.result] : undefined} />
       <Caption1 block>
-        The new sheet holds values as of today, without cost and margin. {quote === undefined ? 'The quote' : `Sheet ${quote}`}{' '}
-        with cost and margin stays here. To send it, move or copy the new sheet to a workbook of its own, or print it.
+        The new sheet holds values as of today. {quote === undefined ? 'The quote' : `Sheet ${quote}`} and the sheet with its cost
+        and margin stay here. To send it, move or copy the new sheet to a workbook of its own, or print it.
       </Caption1>
       <SentList workbook={workbook} sent={sent} onLook={() => void look()} />
     </section>

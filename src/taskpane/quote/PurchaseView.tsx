@@ -8,6 +8,7 @@ import type { ViewProps } from '../controls/viewProps';
 import { PlanProgressView } from '../controls/PlanProgressView';
 import { cutListsOf } from '../../sheets/cutlist/readCutList';
 import { today } from '../../sheets/table/today';
+import { NoPartsData } from '../controls/NoPartsData';
 import { ProblemList } from '../controls/ProblemList';
 import { useOnSheets } from '../controls/useOnSheets';
 import { WriteButton } from '../controls/WriteButton';
@@ -47,7 +48,7 @@ function useStockSheets(workbook: ViewProps['workbook']): StockSheets {
 }
 
 /** Writes what has to be bought for the selected job lines. */
-export function PurchaseView({ workbook, services }: ViewProps) {
+export function PurchaseView({ workbook, services, goTo }: ViewProps) {
   const styles = useStyles();
   const [fields, setFields] = useStored('purchase', FRESH);
   const [cuts, setCuts] = useStored('cuts', freshSettings('mm'));
@@ -87,18 +88,19 @@ export function PurchaseView({ workbook, services }: ViewProps) {
   return (
     <div className={styles.view}>
       <Body1>Select the job lines to buy for, or one cell of them for all lines.</Body1>
+      <NoPartsData workbook={workbook} goTo={goTo} />
       <JobsNote workbook={workbook} {...read} />
       <Field label="Count reels by">
         <RadioGroup value={mode} onChange={(_, { value }) => setFields({ mode: value as Mode })}>
           <Radio value="length" label="cut lengths plus scrap" />
           <Radio value="plan" label="a cut plan" />
-          {lists.length > 0 && <Radio value="list" label={`the cut list that stands (${lists.join(', ')})`} />}
+          {lists.length > 0 && <Radio value="list" label={`the cut list already written (${lists.join(', ')})`} />}
         </RadioGroup>
       </Field>
       {mode === 'plan' && (
         <>
           <Checkbox
-            label="New reels only: leave the rack alone"
+            label="Plan on new reels only"
             checked={fields.newOnly}
             onChange={(_, { checked }) => setFields({ newOnly: checked === true })}
           />

@@ -1,3 +1,4 @@
+import { PLAIN_MONEY } from '../../sheets/catalogue/currencyFormat';
 import { Checkbox, Field, Input, makeStyles, Radio, RadioGroup, Select, tokens } from '@fluentui/react-components';
 import type { CustomerClass } from '../../sheets/quote/marginTable';
 import type { Mistakes, NumberField, QuoteFieldsText } from '../../sheets/quote/quoteSettings';
@@ -5,7 +6,7 @@ import type { Mistakes, NumberField, QuoteFieldsText } from '../../sheets/quote/
 const useStyles = makeStyles({
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(124px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(124px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -90,7 +91,7 @@ export function QuoteFields({ fields, mistakes, isAsked, classes, found, onField
         {text('callOut', 'Call-out', 'Blank = none')}
         {text('minimumCharge', 'Minimum charge', 'Of all lines together. Blank: “minimum charge” of Rates')}
         {text('validDays', 'Valid for (days)')}
-        {text('format', 'Currency format', `Blank = ${found ?? '0.00'}`)}
+        {text('format', 'Currency format', `Blank = ${found ?? PLAIN_MONEY}`)}
       </div>
       <Checkbox
         label="Lines follow the job sheet (else copied)"

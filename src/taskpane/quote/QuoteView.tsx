@@ -4,6 +4,7 @@ import type { ViewProps } from '../controls/viewProps';
 import { today } from '../../sheets/table/today';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { CopyPanel } from '../controls/copy/CopyPanel';
+import { NoPartsData } from '../controls/NoPartsData';
 import { ProblemList } from '../controls/ProblemList';
 import { useFirstMistake } from '../controls/useFirstMistake';
 import { WriteButton } from '../controls/WriteButton';
@@ -28,7 +29,7 @@ type Receiver = Pick<QuoteFieldsText, 'customer' | 'reference'>;
 const NOBODY: Receiver = { customer: '', reference: '' };
 
 /** Makes a quote of the selected job lines. */
-export function QuoteView({ workbook, services }: Pick<ViewProps, 'workbook' | 'services'>) {
+export function QuoteView({ workbook, services, goTo }: Pick<ViewProps, 'workbook' | 'services' | 'goTo'>) {
   const styles = useStyles();
   const [terms, setTerms] = useStored('quote', FRESH_QUOTE);
   const [receiver, setReceiver] = useState<Receiver>(NOBODY);
@@ -72,6 +73,7 @@ export function QuoteView({ workbook, services }: Pick<ViewProps, 'workbook' | '
         Select the lines to quote in your job sheet (Hose, Fitting A, Fitting B, Overall length, Quantity; Guard if you have it),
         or one cell of it for all lines.
       </Body1>
+      <NoPartsData workbook={workbook} goTo={goTo} />
       <JobsNote workbook={workbook} {...read} />
       {read.view.status === 'ready' && <RatingList lines={read.view.jobs.lines} onShow={showLine} />}
       <QuoteFields
@@ -91,7 +93,7 @@ export function QuoteView({ workbook, services }: Pick<ViewProps, 'workbook' | '
       <WriteButton appearance="primary" disabled={outcome.status === 'busy'} onClick={() => void write()}>
         {outcome.status === 'busy' ? 'Writing …' : 'Write the quote as a new sheet'}
       </WriteButton>
-      <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet]} />
+      <WrittenBar workbook={workbook} outcome={outcome} sheets={written && [written.sheet, written.costs]} />
       {written && (
         <ProblemList title={`STOP, not quoted: lines of ${written.read.sheet}`} problems={written.read.stops} onShow={show} />
       )}
@@ -101,7 +103,8 @@ export function QuoteView({ workbook, services }: Pick<ViewProps, 'workbook' | '
       <PaperPanel workbook={workbook} newest={written?.sheet} />
       <CopyPanel workbook={workbook} services={services} />
       <Caption1 block>
-        Prices are formulas: they follow the catalogue and the job sheet. Without tax. A price is no approval. {RATING_CAUTION}
+        Cost and margin go to a sheet of their own, which stays here. Prices are formulas: they follow the catalogue and the job
+        sheet. Without tax. A price is no approval. {RATING_CAUTION}
       </Caption1>
     </div>
   );

@@ -37,7 +37,7 @@ export function RuledOutList({ catalogue, demand, ruledOut, isOpen }: Props) {
   return (
     <Accordion key={String(isOpen)} collapsible defaultOpenItems={isOpen ? 'ruled out' : []}>
       <AccordionItem value="ruled out">
-        <AccordionHeader as="h3">Ruled out: {ruledOut.length}, the nearest first</AccordionHeader>
+        <AccordionHeader as="h2">Ruled out: {ruledOut.length}, the nearest first</AccordionHeader>
         <AccordionPanel>
           <ul className={styles.list} aria-label="Hoses ruled out">
             {ruledOut.map(({ hose, reasons }) => {

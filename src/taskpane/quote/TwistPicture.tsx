@@ -53,7 +53,7 @@ export function TwistPicture({ demand, choice }: Props) {
   const twist = demand.twist?.toNumber();
   return (
     <figure className={styles.figure}>
-      <Body1Strong as="h4" className={styles.heading}>
+      <Body1Strong as="h3" className={styles.heading}>
         Twist
       </Body1Strong>
       {twist !== undefined && <Clock twist={twist} />}

@@ -1,8 +1,9 @@
 import { Body1, Button, Caption1, Checkbox, Field, Input, makeStyles, Subtitle2, tokens } from '@fluentui/react-components';
 import { useCallback, useEffect, useState } from 'react';
 import { dayNumber, isoDate } from '../../core/units/sheetDate';
-import type { Workbook } from '../../workbook/workbook';
 import { today } from '../../sheets/table/today';
+import { NoPartsData } from '../controls/NoPartsData';
+import type { ViewProps } from '../controls/viewProps';
 import { WriteButton } from '../controls/WriteButton';
 import type { ReadQuote } from '../../sheets/quote/readQuote';
 import { FITTINGS_KEY, GUARDS_KEY, readRises } from '../../sheets/quote/riseFields';
@@ -14,7 +15,7 @@ const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(110px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(110px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -55,7 +56,7 @@ function QuoteList({ quotes, isChosen, onChosen }: QuoteListProps) {
 }
 
 /** What a rise of prices does to open quotes, beside them: the catalogue stays as it is. */
-export function WhatIfView({ workbook }: { readonly workbook: Workbook }) {
+export function WhatIfView({ workbook, goTo }: Pick<ViewProps, 'workbook' | 'goTo'>) {
   const styles = useStyles();
   const [looked, look] = useRun<WhatIfSources>();
   const [written, write] = useRun<readonly string[]>();
@@ -89,7 +90,8 @@ export function WhatIfView({ workbook }: { readonly workbook: Workbook }) {
   );
   return (
     <div className={styles.view}>
-      <Body1>How much prices rise, by hose family, for fittings and guards. Blank = as now; a minus is a fall.</Body1>
+      <Body1>How much prices rise, by hose family, for fittings and guards. Blank: as now. Negative: price cut.</Body1>
+      <NoPartsData workbook={workbook} goTo={goTo} />
       {looked.status === 'failed' && <WrittenBar workbook={workbook} outcome={looked} failure="" />}
       {found && (
         <>
@@ -113,7 +115,10 @@ export function WhatIfView({ workbook }: { readonly workbook: Workbook }) {
               onChosen={(sheet, on) => setChosen(before => ({ ...before, [sheet]: on }))}
             />
           ) : (
-            <Body1>There is no quote in this workbook yet: write one first (Quote).</Body1>
+            <>
+              <Body1>There is no quote in this workbook yet. Write one first, then compare it here.</Body1>
+              <Button onClick={() => goTo('quote/quote')}>Write a quote</Button>
+            </>
           )}
         </>
       )}

@@ -1,12 +1,12 @@
 import { Body1, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { freshSettings, type CutSettingsText } from '../../sheets/cutlist/cutSettings';
 import { orderOfJobs } from '../../sheets/week/orderOfJobs';
 import { benchStep } from '../../sheets/table/benchStep';
 import { today } from '../../sheets/table/today';
 import { useStored } from '../controls/useStored';
+import type { ViewProps } from '../controls/viewProps';
 import { cardPage, type CardOptions } from '../../sheets/benchcard/cardPage';
 import { cardSheet } from '../../sheets/benchcard/cardSheet';
 import type { CardWishes } from '../../sheets/jobs/gatherCards';
@@ -15,7 +15,6 @@ import { FRESH_CARDS, type CardFields } from './cardFields';
 import { FRESH_ORDER, machineNow } from './orderFields';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
-import { printDocument } from '../controls/printDocument';
 import { noCrimpData } from '../../sheets/jobs/lackingData';
 import { typedProofFactor } from '../../sheets/table/typedFields';
 
@@ -23,7 +22,7 @@ const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
   grid: {
     display: 'grid',
-    gridTemplateColumns: 'repeat(auto-fit, minmax(128px, 1fr))',
+    gridTemplateColumns: 'repeat(auto-fit, minmax(min(128px, 100%), 1fr))',
     alignItems: 'start',
     gap: tokens.spacingHorizontalM,
   },
@@ -41,7 +40,7 @@ export function wishesOf(
 }
 
 /** Bench cards of the selected lines: printed, or written as a new sheet. */
-export function CardsView({ workbook }: { readonly workbook: Workbook }) {
+export function CardsView({ workbook, services }: Pick<ViewProps, 'workbook' | 'services'>) {
   const styles = useStyles();
   const [fields, setFields] = useStored<CardFields>('cards', FRESH_CARDS);
   const [bench] = useStored('cuts', freshSettings('mm'));
@@ -62,11 +61,9 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
     const options: CardOptions = { rule: { factor, hold: fields.hold, source: fields.source }, source, today: today() };
     return { cards, options };
   };
-  const print = async () => {
+  const page = async () => {
     const { cards, options } = await gather();
-    return (await printDocument(cardPage(cards, options)))
-      ? undefined
-      : 'This host has no print window: write the cards as a sheet and print that.';
+    return cardPage(cards, options);
   };
   const write = async () => {
     const { cards, options } = await gather();
@@ -101,7 +98,8 @@ export function CardsView({ workbook }: { readonly workbook: Workbook }) {
       <JobsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
       <OutputButtons
         workbook={workbook}
-        onPrint={print}
+        services={services}
+        page={page}
         onWrite={write}
         printLabel="Print cards"
         writeLabel="Write as a new sheet"

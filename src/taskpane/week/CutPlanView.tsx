@@ -10,7 +10,7 @@ import { rackSheets } from '../../sheets/rack/rack';
 import { PlanProgressView } from '../controls/PlanProgressView';
 import { NoJobs } from '../../sheets/jobs/readJobs';
 import { JobsNote } from '../controls/JobsNote';
-import { CutResults } from './CutResults';
+import { CutResults, OverallBar } from './CutResults';
 import { RackByHand } from './RackByHand';
 import { useOnSheets } from '../controls/useOnSheets';
 import type { ViewProps } from '../controls/viewProps';
@@ -37,11 +37,7 @@ function isOfOtherFields({ gathered }: ReadyCuts, rack: string, settings: CutSet
 }
 
 /** Plans what to cut from which reel for the selected job lines, shows it, and writes it to new sheets. */
-export function CutPlanView({
-  workbook,
-  services: { solve, plansAtOnce },
-  goTo,
-}: Pick<ViewProps, 'workbook' | 'services' | 'goTo'>) {
+export function CutPlanView({ workbook, services, goTo }: Pick<ViewProps, 'workbook' | 'services' | 'goTo'>) {
   const styles = useStyles();
   const [fields, setFields] = useStored('cuts', freshSettings('mm'));
   const [chosenRack, setChosenRack] = useState('');
@@ -51,7 +47,7 @@ export function CutPlanView({
   const [racks, look] = useRacks(workbook);
   const rack = racks.includes(chosenRack) ? chosenRack : (racks[0] ?? '');
   const { settings, mistakes } = readSettings(fields);
-  const { view, plan, cancel, write, addStatus, writing } = useCutPlans(workbook, solve, plansAtOnce);
+  const { view, plan, cancel, write, addStatus, writing } = useCutPlans(workbook, services.solve, services.plansAtOnce);
   const optionsOf = useCutsOptions();
   const start = async () => {
     setIsAsked(true);
@@ -96,16 +92,19 @@ export function CutPlanView({
       {view.status === 'ready' && isOfOtherFields(view, rack, settings) && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
-            The plan below was made from sheet {view.gathered.rackSheet} with the settings of then. Plan the cuts again to use
-            what stands in the fields now.
+            The plan below was made from sheet {view.gathered.rackSheet} with earlier settings. Plan the cuts again to use those
+            above.
           </MessageBarBody>
         </MessageBar>
       )}
+      {/* The region is there before its words: some screen readers say only what changes in one. */}
+      <div role="status">{view.status === 'ready' && <OverallBar plans={view.plans} unit={view.gathered.settings.unit} />}</div>
       {view.status === 'ready' && (
         <CutResults
           view={view}
           writing={writing}
           workbook={workbook}
+          services={services}
           onWrite={() => void write(optionsOf)}
           onAddStatus={() => void addStatus()}
           onAgain={again}

@@ -4,18 +4,23 @@ import {
   Caption1,
   Checkbox,
   Link,
+  makeStyles,
   MessageBar,
   MessageBarActions,
   MessageBarBody,
+  tokens,
 } from '@fluentui/react-components';
 import type { CutWishes } from '../../sheets/cutlist/gatherCuts';
+import type { LengthUnit } from '../../core/units/lengthUnit';
 import { overallResult } from '../../sheets/cutlist/overallResult';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
-import { tooOldSentence, unconfirmedSentence } from '../../sheets/cutlist/rackSentences';
+import { barredSentences, tooOldSentence, unconfirmedSentence } from '../../sheets/cutlist/rackSentences';
 import { worthSentence } from '../../sheets/cutlist/planText';
+import { withWhatStands } from '../../workbook/refusedWriting';
 import type { Workbook } from '../../workbook/workbook';
 import { JobsNote } from '../controls/JobsNote';
 import { CUT_CAUTION } from '../../sheets/print/cautions';
+import type { HostServices } from '../controls/viewProps';
 import { WriteButton } from '../controls/WriteButton';
 import { HoseResult } from './HoseResult';
 import { OffcutLabels } from './OffcutLabels';
@@ -25,9 +30,12 @@ import { LookAlikeNote } from './LookAlikeNote';
 import { WaitingNote } from './WaitingNote';
 import type { CutsOutcome, ReadyCuts } from './useCutPlans';
 
+const useStyles = makeStyles({ outcome: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
+
 interface Props {
   readonly view: ReadyCuts;
   readonly workbook: Workbook;
+  readonly services: HostServices;
   readonly writing: CutsOutcome;
   readonly onWrite: () => void;
   readonly onAddStatus: () => void;
@@ -62,15 +70,15 @@ function Outcome({ writing: { outcome, written, undo, column, undoColumn }, work
   if (outcome.kind !== 'written' || !written) {
     const isUndone = outcome.kind === 'undone';
     return (
-      <MessageBar intent={isUndone ? 'info' : 'error'} layout="multiline" role="status">
-        <MessageBarBody>{outcome.kind === 'refused' ? `Nothing was written: ${outcome.sentence}` : 'Taken back.'}</MessageBarBody>
+      <MessageBar intent={isUndone ? 'info' : 'error'} layout="multiline">
+        <MessageBarBody>{outcome.kind === 'refused' ? withWhatStands(outcome.sentence) : 'Taken back.'}</MessageBarBody>
       </MessageBar>
     );
   }
   const sheets = [written.cutList, written.rackAfter, written.pieces];
   return (
     <>
-      <MessageBar intent="success" layout="multiline" role="status">
+      <MessageBar intent="success" layout="multiline">
         <MessageBarBody>
           Written:{' '}
           {sheets.map((sheet, index) => (
@@ -108,24 +116,31 @@ function Outcome({ writing: { outcome, written, undo, column, undoColumn }, work
 
 const isShort = ({ later, tooLong }: HosePlan) => later.length + tooLong.length > 0;
 
-/** What came of it all first; what was read, what came of it hose by hose, and the button that writes it. */
-export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAgain, onColumns }: Props) {
+/** What came of it all, in a few sentences. */
+export function OverallBar({ plans, unit }: { readonly plans: readonly HosePlan[]; readonly unit: LengthUnit }) {
+  if (plans.length === 0) return null;
+  return (
+    <MessageBar intent={plans.some(isShort) ? 'warning' : 'info'} layout="multiline">
+      <MessageBarBody>
+        {overallResult(plans, unit).map(sentence => (
+          <div key={sentence}>{sentence}</div>
+        ))}
+      </MessageBarBody>
+    </MessageBar>
+  );
+}
+
+/** What was read, what came of it hose by hose, and the button that writes it. */
+export function CutResults({ view, workbook, services, writing, onWrite, onAddStatus, onAgain, onColumns }: Props) {
+  const styles = useStyles();
   const { gathered, plans } = view;
   const { settings, wishes, read, report, rack } = gathered;
   const unconfirmed = unconfirmedSentence(gathered, plans);
   const tooOld = tooOldSentence(gathered);
+  const barred = barredSentences(gathered, plans);
   const firsts = plans.map((_, index) => 1 + plans.slice(0, index).reduce((sum, plan) => sum + plan.reels.length, 0));
   return (
     <>
-      {plans.length > 0 && (
-        <MessageBar intent={plans.some(isShort) ? 'warning' : 'info'} layout="multiline" role="status">
-          <MessageBarBody>
-            {overallResult(plans, settings.unit).map(sentence => (
-              <div key={sentence}>{sentence}</div>
-            ))}
-          </MessageBarBody>
-        </MessageBar>
-      )}
       <JobsNote
         workbook={workbook}
         view={{ status: 'ready', jobs: read }}
@@ -142,6 +157,11 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
         onTake={takeRack => onAgain({ ...wishes, takeRack })}
         onAnswered={() => onAgain(wishes)}
       />
+      {barred.length > 0 && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{barred.join(' ')}</MessageBarBody>
+        </MessageBar>
+      )}
       {unconfirmed && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>{unconfirmed}</MessageBarBody>
@@ -159,7 +179,7 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
           </MessageBarBody>
         </MessageBar>
       )}
-      <LookAlikeNote gathered={view.gathered} onAgain={onAgain} />
+      <LookAlikeNote gathered={gathered} own={writing.own} onAgain={onAgain} />
       <WaitingNote gathered={gathered} onLeave={leavesWaiting => onAgain({ ...wishes, leavesWaiting })} />
       {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
       {plans.some(plan => plan.reels.length > 0) && (
@@ -167,8 +187,10 @@ export function CutResults({ view, workbook, writing, onWrite, onAddStatus, onAg
           Write cut list, rack and pieces
         </WriteButton>
       )}
-      <OffcutLabels plans={plans} unit={settings.unit} />
-      <Outcome writing={writing} workbook={workbook} onAddStatus={onAddStatus} />
+      <OffcutLabels services={services} plans={plans} unit={settings.unit} />
+      <div role="status" className={styles.outcome}>
+        <Outcome writing={writing} workbook={workbook} onAddStatus={onAddStatus} />
+      </div>
       {settings.keep && plans.some(plan => plan.totals) && <Caption1>{worthSentence(settings.keep, settings.unit)}</Caption1>}
       {plans.map((plan, index) => (
         <HoseResult key={plan.job.hose} plan={plan} firstReel={firsts[index]!} unit={settings.unit} />

@@ -14,6 +14,7 @@ import type { CutTotals } from '../../sheets/cutlist/cutTotals';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
 import { comparison, longText, proofSentence, shortageSentence, tooLongSentence } from '../../sheets/cutlist/planText';
 import { ReelPicture } from './ReelPicture';
+import { Scroller } from '../controls/Scroller';
 
 const useStyles = makeStyles({
   hose: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
@@ -41,35 +42,37 @@ function Totals({ totals, inSheetOrder, hasWorth, unit }: TotalsProps) {
     ['In sheet order', inSheetOrder],
   ] as const;
   return (
-    <table className={styles.table}>
-      <thead>
-        <tr>
-          <td className={mergeClasses(styles.cell, styles.head)}>{unit === 'mm' ? 'in m' : 'in ft'}</td>
-          {['Reels', 'Used', 'Kept', 'Lost', hasWorth ? 'Worth' : 'Stock'].map(name => (
-            <th key={name} className={styles.cell} scope="col">
-              {name}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(
-          ([name, row]) =>
-            row && (
-              <tr key={name}>
-                <th className={mergeClasses(styles.cell, styles.head)} scope="row">
-                  {name}
-                </th>
-                <td className={styles.cell}>{row.reels}</td>
-                <td className={styles.cell}>{numberOf(row.used)}</td>
-                <td className={styles.cell}>{numberOf(row.kept)}</td>
-                <td className={styles.cell}>{numberOf(row.lost)}</td>
-                <td className={styles.cell}>{numberOf(row.worth)}</td>
-              </tr>
-            ),
-        )}
-      </tbody>
-    </table>
+    <Scroller>
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            <td className={mergeClasses(styles.cell, styles.head)}>{unit === 'mm' ? 'in m' : 'in ft'}</td>
+            {['Reels', 'Used', 'Kept', 'Lost', hasWorth ? 'Worth' : 'Stock'].map(name => (
+              <th key={name} className={styles.cell} scope="col">
+                {name}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(
+            ([name, row]) =>
+              row && (
+                <tr key={name}>
+                  <th className={mergeClasses(styles.cell, styles.head)} scope="row">
+                    {name}
+                  </th>
+                  <td className={styles.cell}>{row.reels}</td>
+                  <td className={styles.cell}>{numberOf(row.used)}</td>
+                  <td className={styles.cell}>{numberOf(row.kept)}</td>
+                  <td className={styles.cell}>{numberOf(row.lost)}</td>
+                  <td className={styles.cell}>{numberOf(row.worth)}</td>
+                </tr>
+              ),
+          )}
+        </tbody>
+      </table>
+    </Scroller>
   );
 }
 

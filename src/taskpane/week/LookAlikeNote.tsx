@@ -1,9 +1,12 @@
 import { Checkbox, MessageBar, MessageBarBody } from '@fluentui/react-components';
 import type { CutWishes, Gathered } from '../../sheets/cutlist/gatherCuts';
+import { othersLookAlike } from '../../sheets/cutlist/ownLines';
 import type { Takeable } from '../../sheets/table/tableRows';
 
 interface Props {
   readonly gathered: Gathered;
+  /** Lines whose pieces were written from here: see `plannedLines`. */
+  readonly own: ReadonlySet<string>;
   /** Plans again with these wishes. */
   readonly onAgain: (wishes: CutWishes) => void;
 }
@@ -15,7 +18,9 @@ const TICKS = {
 const REASONS = ['done', 'planned'] as const;
 
 /** Lines without order and assembly number that may be a new week's, though pieces of a line that looks the same are there already. */
-export function LookAlikeNote({ gathered: { lookAlike, wishes, report }, onAgain }: Props) {
+export function LookAlikeNote({ gathered, own, onAgain }: Props) {
+  const { wishes, report } = gathered;
+  const lookAlike = othersLookAlike(gathered, own);
   if (lookAlike.length === 0) return null;
   const rows = lookAlike.map(({ row }) => row);
   const take = (reason: Takeable) => onAgain({ ...wishes, take: new Set([...(wishes.take ?? []), reason]) });

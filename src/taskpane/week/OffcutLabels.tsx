@@ -6,33 +6,38 @@ import { today } from '../../sheets/table/today';
 import { labelSheets } from '../../sheets/tags/labelSheets';
 import { offcutPage } from '../../sheets/tags/offcutPage';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { printDocument } from '../controls/printDocument';
+import type { HostServices } from '../controls/viewProps';
 import { useStored } from '../controls/useStored';
 import { FRESH_TAGS } from './tagFields';
 
 interface Props {
+  readonly services: HostServices;
   readonly plans: readonly HosePlan[];
   readonly unit: LengthUnit;
 }
 
+const NOT_PRINTED =
+  'No labels were printed: no print window opens here. The ends stand, with their lengths and lots, on the sheet of the rack afterwards.';
+
 /** Labels for the ends that go back into the rack, on the label sheets that are chosen for the tags. */
-export function OffcutLabels({ plans, unit }: Props) {
+export function OffcutLabels({ services, plans, unit }: Props) {
   const [tags] = useStored('tags', FRESH_TAGS);
   const [told, setTold] = useState('');
   const reels = plans.flatMap(plan => plan.reels);
   const offcuts = offcutsOf(reels, unit, today());
   if (offcuts.length === 0) return null;
+  if (!services.canPrint()) return <Body1>{NOT_PRINTED}</Body1>;
   const sheet = labelSheets.find(({ id }) => id === tags.labels) ?? labelSheets[0];
   const print = async () => {
-    const isPrinted = await printDocument(offcutPage(offcuts, sheet));
-    setTold(isPrinted ? '' : 'This host has no print window: the ends stand on the sheet of the rack afterwards.');
+    const isPrinted = await services.print(offcutPage(offcuts, sheet));
+    setTold(isPrinted ? '' : NOT_PRINTED);
   };
   return (
     <>
       <Button onClick={() => void print()}>
         Print {offcuts.length} offcut {offcuts.length === 1 ? 'label' : 'labels'}
       </Button>
-      {told && <Body1 role="status">{told}</Body1>}
+      <div role="status">{told && <Body1>{told}</Body1>}</div>
     </>
   );
 }

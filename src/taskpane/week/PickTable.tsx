@@ -1,13 +1,18 @@
 import { Caption1, makeStyles, Subtitle2, tokens } from '@fluentui/react-components';
 import type { Decimal } from '../../core/units/decimal';
 import { lengthText } from '../../sheets/table/lengthText';
-import type { PickList } from '../../sheets/week/pickList';
+import { firstDue, type PickItem, type PickList } from '../../sheets/week/pickList';
 import { reelText } from '../../sheets/week/pickReels';
 
 const useStyles = makeStyles({
   list: { margin: 0, paddingLeft: tokens.spacingHorizontalL, overflowWrap: 'anywhere' },
   note: { display: 'block' },
 });
+
+function forText(item: PickItem): string {
+  const due = firstDue(item);
+  return `(line ${item.lines.map(({ line }) => line).join(', ')}${due && `; first due ${due}`})`;
+}
 
 /** What to fetch for the lines: hose with its reels, couplings, ferrules, sleeves. */
 export function PickTable({ picks: { items, unit, problems } }: { readonly picks: PickList }) {
@@ -18,12 +23,12 @@ export function PickTable({ picks: { items, unit, problems } }: { readonly picks
     <section aria-label="Pick list">
       <Subtitle2>Pick list</Subtitle2>
       <ul className={styles.list}>
-        {items.map(({ kind, part, count, length, lines, reels }) => (
-          <li key={`${kind} ${part}`}>
-            {`${kind} ${part}: ${length ? `${text(length)} ${unit}` : count} `}
+        {items.map(item => (
+          <li key={`${item.kind} ${item.part}`}>
+            {`${item.kind} ${item.part}: ${item.length ? `${text(item.length)} ${unit}` : item.count} `}
             <Caption1>
-              {`(line ${lines.map(({ line }) => line).join(', ')})`}
-              {reels.map(reel => (
+              {forText(item)}
+              {item.reels.map(reel => (
                 <span className={styles.note} key={`${reel.place} ${reel.reel} ${reel.lot} ${reel.length}`}>
                   {reelText(reel, unit, text)}
                 </span>

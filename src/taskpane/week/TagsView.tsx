@@ -10,13 +10,11 @@ import {
   tokens,
 } from '@fluentui/react-components';
 import { useState } from 'react';
-import type { Workbook } from '../../workbook/workbook';
 import { wishesOf } from './CardsView';
 import { JobsNote, type JobTicks } from '../controls/JobsNote';
 import { FRESH_TAGS } from './tagFields';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
-import { printDocument } from '../controls/printDocument';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { noPressure } from '../../sheets/jobs/lackingData';
 import { freshSettings, monthsOfUse } from '../../sheets/cutlist/cutSettings';
@@ -24,6 +22,7 @@ import { usableUntil } from '../../sheets/cutlist/usableUntil';
 import { today } from '../../sheets/table/today';
 import { typedCount } from '../../sheets/table/typedFields';
 import { useStored } from '../controls/useStored';
+import type { ViewProps } from '../controls/viewProps';
 import { labelSheets } from '../../sheets/tags/labelSheets';
 import { tagProblems, tagsOf } from '../../sheets/tags/tag';
 import { tagFontSize } from '../../sheets/tags/tagFontSize';
@@ -33,7 +32,7 @@ import { tagSheet } from '../../sheets/tags/tagSheet';
 const useStyles = makeStyles({ view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
 /** Tags of the selected lines' assemblies: printed on label sheets, or written as a new sheet. */
-export function TagsView({ workbook }: { readonly workbook: Workbook }) {
+export function TagsView({ workbook, services }: Pick<ViewProps, 'workbook' | 'services'>) {
   const styles = useStyles();
   const [fields, setFields] = useStored('tags', FRESH_TAGS);
   const [bench] = useStored('cuts', freshSettings('mm'));
@@ -50,7 +49,7 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
   const { view, refresh, gather: read, show } = useCards(workbook, wishes);
   const gather = async () => {
     if (fields.maker.trim() === '') throw new Error('Enter your name as maker first: a tag without it is no marking.');
-    if (used === undefined) throw new Error('Enter how many labels of the first sheet are gone: 0 for a new sheet.');
+    if (used === undefined) throw new Error('Enter how many labels of the first sheet are already used: 0 for a new sheet.');
     const useBy = usableUntil(today(), monthsOfUse(bench));
     const options = { maker: fields.maker.trim(), prefix: fields.prefix, today: today(), useBy };
     const { cards } = await read();
@@ -59,14 +58,12 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
     if (!tags.some(tag => tag.pressure)) throw new Error(noPressure(workbook.host));
     return tags;
   };
-  const print = async () => {
+  const page = async () => {
     const tags = await gather();
     const left = misfits(tags, labels);
     if (left) setRemarks(before => [...before, left]);
     if (!tags.some(tag => tag.pressure && tagFontSize(tag, labels))) throw new Error('No tag fits these labels.');
-    return (await printDocument(tagPage(tags, labels, used!.toNumber())))
-      ? undefined
-      : 'This host has no print window: write the tags as a sheet and print them from your label program.';
+    return tagPage(tags, labels, used!.toNumber());
   };
   const write = async () => {
     const tags = await gather();
@@ -95,7 +92,7 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
         </Select>
       </Field>
       <Field
-        label="Labels gone from the first sheet"
+        label="Labels already used on the first sheet"
         validationState={usedMistake ? 'error' : 'none'}
         validationMessage={usedMistake}
       >
@@ -104,7 +101,9 @@ export function TagsView({ workbook }: { readonly workbook: Workbook }) {
       <JobsNote workbook={workbook} view={view} ticks={ticks} onTicks={setTicks} onAnswered={refresh} onShow={show} />
       <OutputButtons
         workbook={workbook}
-        onPrint={print}
+        services={services}
+        page={page}
+        instead="print the tags from your label program"
         onWrite={write}
         printLabel="Print tags"
         writeLabel="Write as a new sheet"

@@ -8,6 +8,7 @@ import type { HosePlan } from '../../sheets/cutlist/planHose';
 import type { JobChoice } from '../../sheets/jobs/readJobs';
 import type { PlanSolver } from '../../sheets/cutlist/planSolver';
 import { cutsWriting, type CutsWriting, type CutsWritingOptions } from '../../sheets/cutlist/cutsWriting';
+import { plannedLines } from '../../sheets/cutlist/ownLines';
 import { addStatusColumn } from '../../sheets/pieces/jobStatusChanges';
 import { rememberJobSheet } from '../../sheets/pieces/jobsOfPieces';
 import { readPieces } from '../../sheets/pieces/readPieces';
@@ -36,6 +37,7 @@ const sentence = (error: unknown) => (error instanceof Error ? error.message : S
 export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: number) {
   const [view, setView] = useState<CutsView>({ status: 'idle' });
   const [written, setWritten] = useState<CutsWriting>();
+  const [own, setOwn] = useState<ReadonlySet<string>>(new Set());
   const { outcome, write: writeNow, undo } = useWriting(workbook);
   const column = useWriting(workbook);
   const run = useRef({ aborted: false });
@@ -77,6 +79,7 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
       const writing = await cutsWriting(workbook, now, plans, optionsOf(now));
       await Promise.all([rememberJobSheet(workbook, gathered.report.sheet), rememberRack(workbook, writing.rackAfter)]);
       setWritten(writing);
+      setOwn(before => new Set([...before, ...plannedLines(now)]));
       return writing;
     });
 
@@ -92,7 +95,14 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
       return writing;
     });
 
-  const writing = { outcome, written, undo: () => void undo(), column: column.outcome, undoColumn: () => void column.undo() };
+  const writing = {
+    outcome,
+    written,
+    own,
+    undo: () => void undo(),
+    column: column.outcome,
+    undoColumn: () => void column.undo(),
+  };
   return { view, plan, cancel, write, addStatus, writing };
 }
 

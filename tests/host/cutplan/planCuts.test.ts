@@ -104,3 +104,20 @@ test('a worker that is deaf to a cancel, or not alive yet, is ended and not wait
     expect(Date.now() - cancelled).toBeLessThan(2_000);
   }
 });
+
+test('a stop is a hard one: every worker that does not answer is ended within 0.3 s by the clock, however many there are', async () => {
+  jest.useFakeTimers({ doNotFake: ['performance'] });
+  try {
+    const signal = { aborted: false };
+    const deaf = Array.from({ length: 6 }, () => fakeWorker(() => {}));
+    const plans = deaf.map(({ worker }) => planCuts(problem, { signal }, () => worker));
+    await jest.advanceTimersByTimeAsync(1_000);
+    expect(deaf.map(({ log }) => log.length)).toEqual(Array<number>(6).fill(1));
+    signal.aborted = true;
+    await jest.advanceTimersByTimeAsync(300);
+    expect(deaf.map(({ isEnded }) => isEnded())).toEqual(Array<boolean>(6).fill(true));
+    expect((await Promise.all(plans)).map(({ stockCut }) => stockCut)).toEqual(Array<number>(6).fill(1));
+  } finally {
+    jest.useRealTimers();
+  }
+});

@@ -42,7 +42,7 @@ test('a chart that Excel refuses takes neither the cells nor the other charts wi
   const refused: Change = { kind: 'chart', at: { sheet: 'Readings', address: 'F22:N40' }, chart: far };
   const cell: Change = { kind: 'values', at: { sheet: 'Readings', address: 'A2' }, values: [[1]] };
   await expect(writeChanges([refused, ...changes, cell])).rejects.toThrow(
-    'Excel did not make the chart "Too far" (Excel did not accept a range or a formula.). All cells are written.',
+    'Excel could not make the chart "Too far" (Excel did not accept a range or a formula.). All cells are written.',
   );
   expect(excel.written[0]).toBe('values of Readings!A2 = [[1]]');
   expect(excel.written.at(-1)).toBe('chart over F2 to N20');

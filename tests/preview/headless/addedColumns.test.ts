@@ -8,6 +8,7 @@ import { hostFunctions } from '../../../src/preview/host/hostFunctions';
 import { UniverWorkbook } from '../../../src/preview/univerWorkbook';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
 import { columnsView } from '../../../src/sheets/columns/columnsView';
+import type { FormulaForm } from '../../../src/sheets/columns/formulaForm';
 import type { OfferOptions } from '../../../src/sheets/columns/offer';
 import { offersFor } from '../../../src/sheets/columns/offers';
 import { planColumns } from '../../../src/sheets/columns/planColumns';
@@ -63,20 +64,30 @@ async function sheetOf(rows: readonly (readonly (string | number)[])[]): Promise
 }
 
 /** Adds columns as the pane does; gives what then stands under their headings. */
-async function added(ids: readonly string[], options: OfferOptions = {}): Promise<Record<string, CellValue[]>> {
+async function added(
+  ids: readonly string[],
+  options: OfferOptions = {},
+  form?: FormulaForm,
+): Promise<Record<string, CellValue[]>> {
   const view = await columnsView(port, { sheet: 'My jobs', block: blockOf('B2')! });
   if (view.status !== 'ready') throw new Error(view.status);
   // Columns may be added a second time here, to compare them with the first.
   const { columns, catalogue, units } = view;
-  const offers = offersFor({ columns, catalogue, units }, options);
+  const offers = offersFor({ columns, catalogue, units }, { ...options, spill: form === 'column' });
   const picked = ids.map(id => offers.find(offer => offer.id === id)!);
   expect(picked.map(({ reason }) => reason).filter(Boolean)).toEqual([]);
-  const { changes, at } = planColumns(view, picked, { spill: options.spill ?? false });
+  const { changes, added: written, at } = planColumns(view, picked, { form });
   await port.write(changes);
   await open.calculate();
   const used = (await port.used('My jobs'))!;
   const column = (index: number) => used.values.slice(1).map(row => row[index]!);
-  return Object.fromEntries(ids.map((id, i) => [id, column(at.column + i)]));
+  // What one call gives stands together: columns are found by their headings.
+  const place = (id: string) => {
+    const { heading, unit } = picked.find(offer => offer.id === id)!;
+    const named = unit ? `${heading} (${unit})` : heading;
+    return at.column + written.columns.findIndex(each => each.heading.replace(/ \d+$/, '') === named);
+  };
+  return Object.fromEntries(ids.map(id => [id, column(place(id))]));
 }
 
 const LOOKED_UP = [
@@ -117,7 +128,7 @@ test('looked-up columns answer for a catalogue of the workbook, one formula a ro
   ]);
 });
 
-test('one formula a column spills what one formula a row gives, errors and blank rows in their own rows', async () => {
+test('one formula for all rows gives what a formula in every cell gives, errors and blank rows in their own rows', async () => {
   const rows = [
     line(1, 1200, '', 414),
     line(2, 'long', '', 414),
@@ -126,15 +137,15 @@ test('one formula a column spills what one formula a row gives, errors and blank
     line(5, 905.5, 'Machine at the gate', 414),
   ];
   await sheetOf(rows);
-  const byRow = await added(LOOKED_UP, { margin: '0.4' });
-  const spilt = await added(LOOKED_UP, { margin: '0.4', spill: true });
+  const byRow = await added(LOOKED_UP, { margin: '0.4' }, 'cell');
+  const spilt = await added(LOOKED_UP, { margin: '0.4' }, 'column');
   expect(spilt).toEqual(byRow);
   expect(byRow.dialA!.slice(2)).toEqual(['', { error: '#N/A', sentence: expect.stringMatching(/do not assemble/) }, 405]);
   expect(byRow.cutLength![1]).toMatchObject({ error: '#VALUE!' });
   expect(byRow.cutLength![2]).toBe('');
 });
 
-test('above 2,000 rows one formula a column fills all of them', async () => {
+test('above 500 rows one formula for all rows is written', async () => {
   await sheetOf(Array.from({ length: 2100 }, (_, i) => line(i, 600 + i, '', 414)));
   const { cutLength, dialA } = await added(['cutLength', 'dialA']);
   expect(cutLength).toHaveLength(2100);

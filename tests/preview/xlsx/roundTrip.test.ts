@@ -126,6 +126,7 @@ describe('a workbook that is opened and saved as .xlsx', () => {
       Object.assign(jobs.pageSetup, {
         orientation: 'landscape',
         printTitlesRow: '1:1',
+        printTitlesColumn: 'A:B',
         fitToPage: true,
         fitToWidth: 1,
         fitToHeight: 0,
@@ -135,7 +136,7 @@ describe('a workbook that is opened and saved as .xlsx', () => {
     expect(before).toMatchObject({
       conditionalFormats: [{ ref: 'D2:D9' }],
       validations: { B2: { type: 'decimal' } },
-      page: { orientation: 'landscape', titleRows: '1:1', fitWidth: true },
+      page: { orientation: 'landscape', titleRows: '1:1', titleColumns: 'A:B', fitWidth: true },
     });
     expect((await readXlsx(await savedAgain(file))).data.sheets.sheet1!.custom).toEqual(before);
   });

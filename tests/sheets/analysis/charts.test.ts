@@ -104,7 +104,7 @@ test('mean and range of crimps in a row: what makes no whole subgroup is told', 
   expect(charts[1]!.points.map(({ value }) => value)).toEqual([0.02, 0.02, 0.02].map(value => expect.closeTo(value, 12)));
   // A2 for n = 2 is 1.8800 (ISO 7870-2): limits 0.03 ± 1.88 × 0.02.
   expect(charts[0]!.limits.upper).toBeCloseTo(0.03 + 1.88 * 0.02, 5);
-  expect(chartNotes({ charts, leftOut }, false)).toContain('1 crimp makes no whole subgroup and is on no chart.');
+  expect(chartNotes({ charts, leftOut }, false)).toContain('1 crimp does not fill a subgroup and is on no chart.');
 });
 
 test('the readings of each crimp as subgroups come with a warning', () => {
@@ -143,9 +143,9 @@ describe('the dial’s response', () => {
     }) as unknown as MachineReadings;
   const crimps = [at(10, 0.2), at(20, 0.101), at(30, -0.001), at(40, -0.1)];
 
-  test('a digit up crimps tighter, and fits what the table says', () => {
+  test('one digit up crimps tighter, and fits what the table says', () => {
     expect(responseText(machine(crimps, '0.01'), 'mm')).toMatch(
-      /^Dial: a digit up crimps 0\.0100 mm tighter \(95 %: 0\.\d+ to 0\.\d+ mm; 4 crimps\)\. That fits 0\.01 mm, table Machines\.$/,
+      /^Dial: one digit up crimps 0\.0100 mm tighter \(95 %: 0\.\d+ to 0\.\d+ mm; 4 crimps\)\. That fits 0\.01 mm, table Machines\.$/,
     );
   });
   test('or does not fit', () =>

@@ -65,22 +65,22 @@ test('every card carries a caution of its own: cards are cut apart', () => {
   expect(cardPage(demoCards, demoOptions).match(/class="caution">Makers’ data first\..*?never feel for leaks/g)).toHaveLength(3);
 });
 
-test('the steps stand in working order', () => {
+test('the steps stand in working order, each a short sentence that says what to do', () => {
+  for (const { name, text } of benchSteps(first, demoOptions.rule)) expect(`${name} ${text}`).toMatch(/^[A-Z].{8,118}\.$/);
   expect(benchSteps(first, demoOptions.rule).map(step => step.name)).toEqual([
     'Cut',
     'Clean',
-    'Sleeves and guards',
+    'Slide on',
     'Mark',
-    'Insert',
-    'Crimp end A',
-    'Measure A',
+    'Push',
+    'Crimp end A:',
+    'Measure end A',
     'Turn',
-    'Crimp end B',
-    'Measure B',
-    'Bore',
+    'Crimp end B:',
+    'Measure end B',
+    'Look',
     'Test',
     'Flush',
-    'Cap',
     'Tag',
   ]);
 });
@@ -89,8 +89,8 @@ test('skiving is a step where there is something to skive or the data do not say
   const skive = (card: typeof first) => benchSteps(card, demoOptions.rule).find(step => step.name === 'Skive')?.text;
   expect([skive(first), skive(second), skive(third)]).toEqual([
     undefined,
-    'A not stated: ask before you crimp; B not stated: ask before you crimp',
-    'A outside 2.5 mm; B outside 2.5 mm',
+    'not stated (ask before you crimp) at each end.',
+    '2.5 mm outside at each end.',
   ]);
 });
 
@@ -105,9 +105,9 @@ test('a line without crimp data is stopped, and so are two bent ends without an 
 
 test('proof pressure is twice the maximum working pressure, held 30 to 60 s (ISO 6605:2017, 5.2)', () => {
   expect(proofText(new Decimal(275), 'bar', demoOptions.rule)).toBe(
-    '550 bar: 2 × working pressure, 30 to 60 s (ISO 6605:2017, 5.2); no leak',
+    'at 550 bar for 30 to 60 s (2 × working pressure, ISO 6605:2017, 5.2). No leaks.',
   );
-  expect(proofText(undefined, 'bar', demoOptions.rule)).toMatch(/^working pressure not stated: do not test/);
+  expect(proofText(undefined, 'bar', demoOptions.rule)).toMatch(/^nothing before its working pressure is known/);
 });
 
 test('a line that must not be made: STOP with its reason, no pressure, and no test pressure', () => {
@@ -118,7 +118,7 @@ test('a line that must not be made: STOP with its reason, no pressure, and no te
   const page = cardPage([card!], demoOptions);
   expect(page).toMatch(/<b>STOP<\/b> cut length 1 mm/);
   expect(page).toContain('working pressure <b>none: STOP</b>');
-  expect(page).toContain('no test pressure while this card says STOP');
+  expect(page).toContain('<b>Test</b> no piece while this card says STOP.');
   expect(page).not.toMatch(/550 bar|275 bar/);
 });
 

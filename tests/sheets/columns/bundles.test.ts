@@ -14,12 +14,21 @@ const bundles = (roles: readonly Role[], catalogue = CATALOGUE, margin?: string)
 test('a job table gets what the bench needs and what a price needs; QA waits for readings', () => {
   const [bench, price, qa] = bundles(JOB, CATALOGUE, '0.4');
   expect(bench!.offers.map(({ heading }) => heading)).toEqual([
-    ...['Cut length', 'Die A', 'Die B', 'Dial A', 'Dial B', 'Crimp diameter A', 'Crimp diameter B'],
-    ...['Insertion depth A', 'Insertion depth B', 'Assembly check'],
+    ...['Cut length', 'Assembly check', 'Die A', 'Dial A', 'Crimp diameter A', 'Insertion depth A'],
+    ...['Die B', 'Dial B', 'Crimp diameter B', 'Insertion depth B'],
   ]);
   expect(price!.offers.map(({ heading }) => heading)).toEqual(['Working pressure', 'Mass', 'Cost each', 'Price each']);
   expect(qa!.offers).toEqual([]);
   expect(qa!.lacking[0]!.reason).toMatch(/^Needs a column for: Readings/);
+});
+
+test('readings of crimps get what they are judged by beside the verdict, where the table lacks it', () => {
+  const [, , qa] = bundles(['hose', 'fittingA', 'readings', 'dial', 'step']);
+  expect(qa!.offers.map(({ heading }) => heading)).toEqual([
+    ...['Crimp diameter', 'Tolerance', 'Verdict', 'Deviation', 'Next dial'],
+  ]);
+  const [, , own] = bundles(['readings', 'target', 'tolerance', 'dial', 'step']);
+  expect(own!.offers.map(({ heading }) => heading)).toEqual(['Verdict', 'Deviation', 'Next dial']);
 });
 
 test('what cannot be added is said with its reason and keeps the rest from nothing', () => {

@@ -39,3 +39,12 @@ test('what is still being calculated is waited for and not counted as a fault', 
   });
   expect(looked([HEADS, ['', ''], ['', '']])).toEqual({ rows: 0, needLook: [], isWaiting: true });
 });
+
+test('a formula that Excel refuses to spill is named with what to do', () => {
+  const [found] = looked([HEADS, [{ error: '#SPILL!' }, '']]).needLook;
+  expect(found).toEqual({
+    row: 5,
+    at: 'I5',
+    what: expect.stringMatching(/^Dial A: #SPILL!, the cells .* are not empty: clear or move/),
+  });
+});

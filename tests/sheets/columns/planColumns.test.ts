@@ -13,8 +13,10 @@ import { NO_ANSWERS, type TableAnswers } from '../../../src/sheets/table/tableAn
 import type { CatalogueState } from '../../../src/sheets/catalogue/catalogueState';
 import type { OfferOptions } from '../../../src/sheets/columns/offer';
 import { offersFor } from '../../../src/sheets/columns/offers';
+import type { FormulaForm } from '../../../src/sheets/columns/formulaForm';
 import { planColumns } from '../../../src/sheets/columns/planColumns';
 import { NO_SETTINGS, offerOptions } from '../../../src/sheets/columns/offerSettings';
+import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 import { INCHES, OTHER_WORDS, sheetOf, TWO_TABLES } from './jobSheets';
 
 const NONE: CatalogueState = { present: false };
@@ -34,11 +36,17 @@ function planned(
   used: RangeContent,
   cell: string,
   ids: readonly string[],
-  { catalogue = NONE, spill = false, hostTables = NO_TABLES, options = {} as OfferOptions, answers = NO_ANSWERS } = {},
+  {
+    catalogue = NONE,
+    form = undefined as FormulaForm | undefined,
+    hostTables = NO_TABLES,
+    options = {} as OfferOptions,
+    answers = NO_ANSWERS,
+  } = {},
 ) {
   const view = viewOf(used, cell, catalogue, hostTables, answers);
-  const offers = offersFor(view, { spill, ...options }).filter(offer => ids.includes(offer.id));
-  const plan = planColumns(view, offers, { spill });
+  const offers = offersFor(view, { spill: form === 'column', ...options }).filter(offer => ids.includes(offer.id));
+  const plan = planColumns(view, offers, { form });
   const formulas = plan.changes.find(change => change.kind === 'formulas')!;
   return { plan, at: formulas.at.address, formulas: formulas.formulas };
 }
@@ -75,7 +83,7 @@ test('of two tables side by side the selected one is taken, and the new columns 
   const used = sheetOf(TWO_TABLES);
   expect(blockAt(used, 'A2')).toEqual(at('A1:B3'));
   expect(blockAt(used, 'F3')).toEqual(at('D1:L3'));
-  expect(planned(used, 'F3', ['check', 'deviation', 'nextDial']).formulas[1]).toEqual([
+  expect(planned(used, 'F3', ['check', 'deviation', 'nextDial'], { form: 'cell' }).formulas[1]).toEqual([
     '=HOSE.CRIMPCHECK(E3:H3,I3,J3)',
     '=INDEX(HOSE.CRIMPDETAIL(E3:H3,I3,J3),1,2)',
     '=HOSE.NEXTDIAL(K3,E3:H3,I3,J3,L3)',
@@ -119,10 +127,34 @@ test('another table of the host is never written into, even where it is empty', 
   expect(planned(sheetOf(OTHER_WORDS), 'B5', ['cutLength'], { hostTables }).at).toBe('M5:M7');
 });
 
+test('cells that are merged, or that a formula beside them fills, are no room for columns', async () => {
+  const rows = [
+    ['Readings', '', 'Target', 'Tol.', '', ''],
+    [34.11, 34.15, 34.1, 0.2, '', ''],
+  ];
+  const merges = { Jobs: ['F2:G2'] };
+  const { workbook } = fakeWorkbook({ Jobs: rows }, { sheet: 'Jobs', address: 'A2' }, { merges });
+  const roles = { readings: { first: 0, last: 1 }, target: { first: 2, last: 2 }, tolerance: { first: 3, last: 3 } };
+  const cells = new SheetCells((await workbook.used('Jobs'))!, await workbook.layout('Jobs'));
+  const table = { sheet: 'Jobs', block: at('A1:D2'), headings: ['Readings', '', 'Target', 'Tol.'], hostTable: false, below: [] };
+  const view = { cells, table, columns: roles, hostTables: [], catalogue: NONE };
+  const offers = offersFor({ columns: roles, catalogue: NONE }).filter(({ id }) => id === 'check' || id === 'deviation');
+  const plan = planColumns(view, offers);
+  expect(plan.at).toEqual(at('I1:J2'));
+  await workbook.write(plan.changes);
+  const { values, formulas } = (await workbook.read([{ sheet: 'Jobs', address: 'I2:J2' }]))[0]!;
+  expect([values[0]![0], formulas[0]![0]]).toEqual(['', '=CHOOSECOLS(HOSE.CRIMPDETAIL(A2:B2,C2,D2),4,2)']);
+  expect(await workbook.spillParent({ sheet: 'Jobs', address: 'J2' })).toEqual({ sheet: 'Jobs', address: 'I2' });
+  // Written where something is in its way, Excel would refuse it.
+  const blocked = [{ kind: 'formulas', at: { sheet: 'Jobs', address: 'E2' }, formulas: [[formulas[0]![0]!]] }] as const;
+  await workbook.write(blocked);
+  expect((await workbook.read([{ sheet: 'Jobs', address: 'E2' }]))[0]!.values).toEqual([[{ error: '#SPILL!' }]]);
+});
+
 test('on request one formula a column spills over the rows, never over whole columns', () => {
   const { at: where, formulas } = planned(sheetOf(OTHER_WORDS), 'B5', ['cutLength', 'dieA'], {
     catalogue: { present: true, unit: 'mm' },
-    spill: true,
+    form: 'column',
   });
   expect(where).toBe('I5:J5');
   expect(formulas).toEqual([['=HOSE.CUTLENGTH(E5:E7,G5:G7,H5:H7)', '=INDEX(HOSE.CRIMPSETUP(Catalogue,B5:B7,C5:C7),0,1)']]);
@@ -158,19 +190,19 @@ test('means and money are shown with the digits that are read', () => {
   ]);
 });
 
-test('above 2,000 rows one formula a column is written without asking, at 2,000 a formula a row', () => {
+test('above 500 rows one formula for all rows is written without asking, at 500 a formula a row', () => {
   const rows = (count: number) => [
     ['Overall', 'Cut-off A', 'Cut-off B'],
     ...Array.from({ length: count }, (_, i) => [1000 + i, 20, 20]),
   ];
-  expect(planned(sheetOf(rows(2001)), 'A2', ['cutLength']).formulas).toEqual([['=HOSE.CUTLENGTH(A2:A2002,B2:B2002,C2:C2002)']]);
-  expect(planned(sheetOf(rows(2000)), 'A2', ['cutLength']).formulas).toHaveLength(2000);
+  expect(planned(sheetOf(rows(501)), 'A2', ['cutLength']).formulas).toEqual([['=HOSE.CUTLENGTH(A2:A502,B2:B502,C2:C502)']]);
+  expect(planned(sheetOf(rows(500)), 'A2', ['cutLength']).formulas).toHaveLength(500);
 });
 
 test('in a table of the host every column is a formula a row by INDEX, even when a spill is asked for', () => {
   const { formulas } = planned(sheetOf(INCHES), 'A2', ['dialA', 'dialB', 'pressure'], {
     catalogue: { present: true, unit: 'in' },
-    spill: true,
+    form: 'column',
     hostTables: [at('A1:G3')],
   });
   expect(formulas).toHaveLength(2);
@@ -298,9 +330,11 @@ const BENCH = [
 ];
 
 test('target and tolerance come from the catalogue where the table has none', () => {
-  const { formulas } = planned(sheetOf(BENCH), 'A2', ['check', 'toleranceA'], { catalogue: WORKSHOP });
+  const first = (ids: string[]) => planned(sheetOf(BENCH), 'A2', ids, { catalogue: WORKSHOP }).formulas[0];
   const setUp = 'HOSE.CRIMPSETUP(Catalogue,A2,B2,C2)';
-  expect(formulas[0]).toEqual([`=INDEX(${setUp},1,4)`, `=HOSE.CRIMPCHECK(E2:H2,INDEX(${setUp},1,3),INDEX(${setUp},1,4))`]);
+  expect(first(['check'])).toEqual([`=HOSE.CRIMPCHECK(E2:H2,INDEX(${setUp},1,3),INDEX(${setUp},1,4))`]);
+  // What is written beside it is not looked up again.
+  expect(first(['check', 'toleranceA'])).toEqual([`=INDEX(${setUp},1,4)`, `=HOSE.CRIMPCHECK(E2:H2,INDEX(${setUp},1,3),I2)`]);
 });
 
 test("next dial takes change per digit and limits from the chosen machine's row; what the row does not state is left out", () => {
@@ -455,6 +489,19 @@ describe('rows that were appended', () => {
     expect(offersFor(view)[0]!.reason).toBe('The table has it: column E.');
   });
 
+  test('a column that a formula further left fills is there already, whatever its unit in brackets; one that was typed is not', () => {
+    const head = ['Hose', 'Fitting A', 'Fitting B', 'Die A', 'Dial A (digits)', 'Checked', 'Crimp diameter A'];
+    const rows = [
+      head,
+      ['Larch DN 12', 'Larch JIC', '', 'D22', 455, '', 21.9],
+      ['Larch DN 10', 'Larch JIC', '', 'D19', 380, '', 18.4],
+    ];
+    const view = withFormulas(rows, { D2: '=CHOOSECOLS(HOSE.CRIMPSETUP(Catalogue,A2:A3,B2:B3),1,2)' });
+    const reasons = (id: string) => offersFor(view).find(offer => offer.id === id)?.reason;
+    expect([reasons('dieA'), reasons('dialA')]).toEqual(['The table has it: column D.', 'The table has it: column E.']);
+    expect(reasons('diameterA')).not.toMatch(/has it/);
+  });
+
   test('one formula a column is made to reach the last line', () => {
     const rows = [HEAD, ...lines(2).map(line => [...line, 756]), ...lines(2)];
     const { rows: lacking, changes } = missingFormulas(withFormulas(rows, { E2: '=HOSE.CUTLENGTH(B2:B3,C2:C3,D2:D3)' }));
@@ -536,7 +583,9 @@ test('rating and check are those at the row’s temperature, in the catalogue’
   const { formulas, plan } = planned(sheetOf(HOT_LINES), 'A2', ['pressure', 'assembly', 'mass'], { catalogue: HOT_CATALOGUE });
   // 176 °F = 80 °C: by definition (t − 32) ÷ 1.8.
   const call = 'HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2,IF(LEN(F2)=0,"",(F2-32)/1.8),G2)';
-  expect(formulas[0]).toEqual([`=INDEX(${call},1,2)`, '=INDEX(HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2),1,3)', `=INDEX(${call},1,4)`]);
+  expect(formulas[0]).toEqual([`=CHOOSECOLS(${call},2,3,4)`]);
+  const cells = planned(sheetOf(HOT_LINES), 'A2', ['pressure', 'mass'], { catalogue: HOT_CATALOGUE, form: 'cell' }).formulas;
+  expect(cells[0]).toEqual([`=INDEX(${call},1,2)`, '=INDEX(HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2),1,3)']);
   expect(plan.changes[1]).toMatchObject({ values: [['Working pressure (bar)', 'Mass', 'Assembly check']] });
   const offer = offersFor(viewOf(sheetOf(HOT_LINES), 'A2', HOT_CATALOGUE)).find(({ id }) => id === 'pressure')!;
   expect(offer.takes).toBe('Catalogue, Hose, Fitting A, Fitting B, Overall length, Temperature, Fluid');
@@ -562,5 +611,5 @@ test('costs and prices take the row’s guard, as UNITCOST does', () => {
     options: { margin: '0.4' },
   });
   const cost = 'INDEX(HOSE.UNITCOST(Catalogue,A2,B2,C2,D2,E2,H2),1,4)';
-  expect(formulas[0]).toEqual([`=${cost}`, `=HOSE.SELLPRICE(${cost},0.4)`]);
+  expect(formulas[0]).toEqual([`=${cost}`, '=HOSE.SELLPRICE(I2,0.4)']);
 });

@@ -133,7 +133,7 @@ test('formulas that only some programs know, and names of other sheets, become v
     'A1 formula: not every program has the function LET',
     'B1 formula: it reads the sheet Costs, which is not in the copy',
     'D1 formula: it spills, or a cell it named is gone',
-    'E1 PRESSUREDROP: it cannot be said in functions that every program has',
+    'E1 PRESSUREDROP: functions that every program has cannot express it',
   ]);
 });
 

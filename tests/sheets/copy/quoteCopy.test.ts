@@ -61,14 +61,25 @@ test('a quote for the customer has its prices and words, and neither costs nor t
     const shown = (heading: string) => sheet.cells.slice(head + 1, head + 4).map(line => line[column(heading)]!.value);
     const was = (heading: string) => before.values.slice(head + 1, head + 4).map(row => row[column(heading)]);
     for (const heading of ['Hose', 'Quantity', 'Price each', 'Line total']) expect(shown(heading)).toEqual(was(heading));
-    const costs = before.values[head]!.filter(heading => /cost|labour/i.test(String(heading)));
-    expect(costs.length).toBeGreaterThan(2);
-    expect(textsOf(sheet).filter(text => costs.includes(text))).toEqual([]);
+    expect(before.values[head]!.filter(heading => /cost|labour|margin/i.test(String(heading)))).toEqual([]);
+    // Cost and margin stand on the quote's own sheet of costs; that one is copied without them, too.
+    const inHouse = source.names.find(name => name.startsWith(quote) && /costs$/.test(name))!;
+    const stays = await book.content(inHouse);
+    const top = stays.values.findIndex(row => row.includes('Labour, each'));
+    const isCost = (heading: unknown) => /cost|labour|, each/i.test(String(heading));
+    const costs = stays.values
+      .slice(top + 1, top + 4)
+      .flatMap(row => row.filter((cell, index) => isCost(stays.values[top]![index]) && typeof cell === 'number' && cell > 0));
+    expect(costs.length).toBeGreaterThan(6);
+    const both = planCopy(source, {
+      ...{ ...WISHES, kind: 'values', withCosts: false, withParts: false },
+      sheets: [quote, inHouse],
+    } as CopyWishes).copy;
     // 40 % stands nowhere, and no cell holds the cost of a line.
-    const cells = new Set(sheet.cells.flat().map(({ value }) => value));
-    expect(cells.has(0.4)).toBe(false);
-    for (const heading of costs) {
-      for (const cost of was(String(heading))) if (typeof cost === 'number' && cost > 0) expect(cells.has(cost)).toBe(false);
+    for (const { cells } of [sheet, ...both.sheets]) {
+      const values = new Set(cells.flat().map(({ value }) => value));
+      expect(values.has(0.4)).toBe(false);
+      expect(costs.filter(cost => values.has(cost))).toEqual([]);
     }
   }));
 
@@ -100,6 +111,6 @@ test('one formula for a whole column becomes a formula a row; a value taken out 
   expect(compared).toHaveLength(5);
   expect(compared.filter(({ ours, theirs }) => !isSame(ours, theirs))).toEqual([]);
   expect(kept.map(({ address, reason }) => `${address} ${reason}`)).toEqual([
-    'C4 CRIMPCAUSE: it cannot be said in functions that every program has',
+    'C4 CRIMPCAUSE: functions that every program has cannot express it',
   ]);
 });

@@ -263,12 +263,12 @@ test('readings that are yet to be entered need a unit, too: it is asked, and not
   ];
   const found = read(rows);
   expect(found.questions.map(({ sentence, proposal }) => [sentence, proposal])).toEqual([
-    ['Column C: Reading 1 names no unit. Which is it?', 'mm'],
+    ['Column C: Reading 1 has no unit. Which is it?', 'mm'],
   ]);
   expect(found.rows[0]!.problem!.sentence).toBe('the unit of the readings is not known: answer the question about it');
 });
 
-test('a mean beside readings without headings that are known is no reading', () => {
+test('a mean beside readings without headings that are known is not a reading', () => {
   const rows = [
     ['Name', 'Nominal (mm)', 'Tol. (mm)', 'P', 'Q', 'Mean'],
     ...[25, 25.1, 24.9].map(value => ['Larch', 25, 0.1, value, value, value]),

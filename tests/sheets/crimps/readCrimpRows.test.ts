@@ -214,7 +214,7 @@ test('the catalogue gives what the sheet does not, and its refusal is the row’
 test.each([
   ['a slipped decimal point', [273.6, 27.3, 27.4, 27.4], 'reading 1 is 273.6: it cannot belong to the target 27.35', 'B2'],
   ['a word', [27.3, 'loose', 27.4, 27.4], 'reading 2 is "loose": enter a number', 'C2'],
-  ['an error', [27.3, 27.3, { error: '#REF!' }, 27.4], 'reading 3 is #REF!: put that cell right first', 'D2'],
+  ['an error', [27.3, 27.3, { error: '#REF!' }, 27.4], 'reading 3 is #REF!: correct that cell first', 'D2'],
   ['a zero', [27.3, 27.3, 27.4, 0], 'reading 4 is blank or zero: fill it in', 'E2'],
   ['a negative', [-27.3, 27.3, 27.4, 27.4], 'reading 1 is -27.3: it must be more than 0', 'B2'],
 ])('%s among the readings is refused, with the cell to go to', (_, readings, sentence, address) => {
@@ -271,7 +271,7 @@ test.each(['C5', 'C11', 'A12'])(
   },
 );
 
-test('headings in other words: the nominal diameter is no reading', () => {
+test('headings in other words: the nominal diameter is not a reading', () => {
   const row = (side: string, place: number) => [3, 'Larch DN 10', '24° cone', side, place, 21.52, 21.5, 0.2, 'Gate'];
   const { crimps, layout } = read([
     ['Job no.', 'Hose type', 'End fitting', 'Side', 'Pos.', 'Measured Ø (mm)', 'Nominal Ø', 'Tol ±', 'Crimper'],

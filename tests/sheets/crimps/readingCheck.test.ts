@@ -31,9 +31,9 @@ test.each([
 
 test.each([
   ['', /nothing was typed/],
-  ['abc', /"abc" is no reading/],
-  ['25.0125.03', /is no reading/],
-  ['1,025.01', /is no reading/],
+  ['abc', /"abc" is not a reading/],
+  ['25.0125.03', /is not a reading/],
+  ['1,025.01', /is not a reading/],
   ['0', /0 is no diameter/],
   ['0.00', /0 is no diameter/],
   ['-25.01', /below 0/],

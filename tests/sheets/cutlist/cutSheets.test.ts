@@ -3,10 +3,12 @@ import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import { Decimal } from '../../../src/core/units/decimal';
 import type { Change } from '../../../src/workbook/workbook';
 import type { CutSettings } from '../../../src/sheets/cutlist/cutSettings';
-import { cutListSheet } from '../../../src/sheets/cutlist/cutListSheet';
+import { cutListSheet, type CutListWords } from '../../../src/sheets/cutlist/cutListSheet';
 import { freeSheetName } from '../../../src/sheets/print/freeSheetName';
 import { hoseJobs } from '../../../src/sheets/cutlist/hoseJob';
 import { planHose } from '../../../src/sheets/cutlist/planHose';
+import type { PlannedReel } from '../../../src/sheets/cutlist/plannedReel';
+import { blockOf } from '../../../src/workbook/a1';
 import { readRack } from '../../../src/sheets/rack/rack';
 import { rackIn, type RackRow } from '../../../src/sheets/rack/rackRow';
 import { rackAfterSheet } from '../../../src/sheets/cutlist/rackAfterSheet';
@@ -39,48 +41,78 @@ async function planned() {
   return (await planHose(job!, settings, undefined, solveCutPlan)).reels;
 }
 
-test('the cut list has a row for equal cuts of a line, in cutting order, with what is left on the reel after them', async () => {
+const NO_WORDS: CutListWords = { source: '', result: [], notes: [], hoses: new Map() };
+
+/** A cut list as the cells of its sheet, below its head: headings, then rows. */
+function listOf(changes: readonly Change[]) {
+  const tables = valuesOf(changes);
+  const { at, values } = tables.find(({ values: rows }) => rows[0]!.includes('Cut to (mm)'))!;
+  const headings = values[0]!;
+  const cell = (row: readonly unknown[], heading: string, from = 0) => row[headings.indexOf(heading, from)];
+  return {
+    headings,
+    head: tables[0]!.values.map(([text]) => String(text)),
+    top: Number(/^A(\d+):/.exec(at.address)![1]),
+    rows: values.slice(1),
+    /** The rows with cuts, each cut as its quantity, length, line and piece. */
+    cuts: values
+      .slice(1)
+      .flatMap(row =>
+        headings.flatMap((heading, at) =>
+          heading === '✓' && row[at] === '☐'
+            ? [{ qty: row[at + 1], length: row[at + 2], line: row[at + 3], piece: row[at + 4], reel: Number(row[0]) }]
+            : [],
+        ),
+      ),
+    cell,
+  };
+}
+
+const list = (reels: readonly PlannedReel[], own = settings, words: Partial<CutListWords> = {}, numbers?: Map<object, string>) =>
+  cutListSheet('Cut list', reels, own, { ...NO_WORDS, ...words }, numbers);
+
+test('equal cuts of a line are one, several side by side in cutting order, and what is left of the reel behind the last', async () => {
   const reels = await planned();
-  const [, table] = valuesOf(cutListSheet('Cut list', reels, settings, 'Jobs, 2 lines', ['Larch: proven best.']));
-  const [headings, ...rows] = table!.values;
-  expect(headings!.slice(0, 7)).toEqual(['Done', 'Reel', 'Hose', 'Place', 'Lot', 'Quantity', 'Cut length (mm)']);
-  expect(rows.map(row => [row[5], row[6]])).toEqual(expect.arrayContaining([[2, 1169]]));
-  expect(rows.reduce((sum, row) => sum + Number(row[5]), 0)).toBe(5);
-  let left = 0;
-  rows.forEach((row, index) => {
-    const isFirst = index === 0 || rows[index - 1]![1] !== row[1];
-    if (isFirst) left = reels[Number(row[1]) - 1]!.rack.length.toNumber() - 20;
-    left -= Number(row[5]) * (Number(row[6]) + 3);
-    expect(row[10]).toBe(Math.max(0, left));
-  });
+  const { headings, cuts, rows, cell } = listOf(list(reels));
+  expect(headings.slice(0, 9)).toEqual(['Reel', 'Place', 'Lot', 'Length (mm)', '✓', 'Qty', 'Cut to (mm)', 'Line', 'No.']);
+  expect(headings.slice(-3)).toEqual(['Left (mm)', 'Rest to', 'Hose']);
+  // By hand: 2 × 1169 and 3 × 700 of 2400 and 5000 with 20 squared off and 3 a cut.
+  expect(cuts.map(({ qty, length }) => [qty, length])).toEqual(expect.arrayContaining([[2, 1169]]));
+  expect(cuts.reduce((sum, { qty }) => sum + Number(qty), 0)).toBe(5);
+  for (const row of rows.filter(each => cell(each, 'Left (mm)') !== '' && cell(each, 'Left (mm)') !== undefined)) {
+    const own = cuts.filter(({ reel }) => reel === row[0]);
+    const used = own.reduce((sum, { qty, length }) => sum + Number(qty) * (Number(length) + 3), 20);
+    const left = Math.max(0, reels[Number(row[0]) - 1]!.rack.length.toNumber() - used);
+    expect([cell(row, 'Left (mm)'), cell(row, 'Rest to')]).toEqual([left, left >= 500 ? 'rack' : left > 0 ? 'scrap' : '']);
+  }
 });
 
-test('hose beyond the age limit is marked at the first cut of its reel, and a piece of a line that is cut in part keeps its whole', async () => {
+test('hose beyond the age limit is marked above the cuts of its reel, and a piece of a line that is cut in part keeps its whole', async () => {
   const limited = { ...settings, ageLimitMonths: 12 };
   const [job] = hoseJobs(lines, rack.slice(0, 1), limited, '2026-10-05');
   const { reels } = await planHose(job!, limited, undefined, solveCutPlan);
-  const [, table] = valuesOf(cutListSheet('Cut list', reels, limited, '', []));
-  const rows = table!.values.slice(1);
-  expect(rows.map(row => String(row[11]).startsWith('OLDER THAN THE LIMIT: '))).toEqual([true]);
-  expect(rows.map(row => row[9])).toEqual(['1 … 2 of 2']);
+  const old = listOf(list(reels, limited));
+  const warning = old.rows.findIndex(row => String(row[0]).startsWith('Reel 1 OLDER THAN THE LIMIT: '));
+  expect(old.rows[warning + 1]![0]).toBe(1);
+  expect(old.cuts.map(({ piece }) => piece)).toEqual(['1–2 of 2']);
   const [short] = hoseJobs([{ ...lines[1]!, quantity: 5 }], rack.slice(0, 1), settings, '2026-10-05');
   const part = await planHose(short!, settings, undefined, solveCutPlan);
-  const [, cut] = valuesOf(cutListSheet('Cut list', part.reels, settings, '', []));
-  expect(cut!.values.slice(1).map(row => row[9])).toEqual(['1 … 3 of 5']);
+  expect(listOf(list(part.reels)).cuts.map(({ piece }) => piece)).toEqual(['1–3 of 5']);
 });
 
-test('what is said above the list goes on further rows where it is longer than the page is wide', async () => {
-  const said = `Larch: ${'line 12 Topper lift: 3 × 4200 mm; '.repeat(12)}end.`;
-  const [head, table] = valuesOf(cutListSheet('Cut list', await planned(), settings, 'Jobs', [said]));
-  const rows = head!.values.slice(3).map(([text]) => String(text));
-  expect(Math.max(...rows.map(text => text.length))).toBeLessThanOrEqual(150);
-  expect(rows.join(' ')).toBe(`${said} ${CUT_CAUTION}`);
-  expect(table!.at.address).toMatch(new RegExp(`^A${head!.values.length + 2}:`));
+test('what is said goes on further rows where it is longer than the page is wide: notes above the list, a hose’s own at its name', async () => {
+  const said = `${'line 12 Topper lift: 3 × 4200 mm; '.repeat(12)}end.`;
+  const changes = list(await planned(), settings, { notes: [said], hoses: new Map([['larch', said]]) });
+  const { head, rows, top } = listOf(changes);
+  expect(Math.max(...[...head, ...rows.map(row => String(row[0]))].map(text => text.length))).toBeLessThanOrEqual(118);
+  expect(head.join(' ')).toContain(`${said} ${CUT_CAUTION}`);
+  expect(rows.map(row => String(row[0])).join(' ')).toContain(`Larch: ${said} 1`);
+  expect(top).toBe(head.length + 1);
 });
 
 test('all changes touch the new sheet only, the sheet is added first, and blocks have their shape', async () => {
   const reels = await planned();
-  for (const changes of [cutListSheet('New', reels, settings, '', []), rackAfterSheet('New', await rackOf(), reels, 'mm')]) {
+  for (const changes of [cutListSheet('New', reels, settings, NO_WORDS), rackAfterSheet('New', await rackOf(), reels, 'mm')]) {
     expect(changes[0]).toEqual({ kind: 'addSheet', sheet: 'New' });
     for (const change of changes) {
       const sheet = 'at' in change ? change.at.sheet : change.kind === 'name' ? change.refersTo.sheet : change.sheet;
@@ -90,27 +122,63 @@ test('all changes touch the new sheet only, the sheet is added first, and blocks
   }
 });
 
-test('the cut list prints its headings on every page, all columns on one', async () => {
-  const changes = cutListSheet('Cut list', await planned(), settings, '', ['Larch: proven best.']);
-  const page = changes.find(change => change.kind === 'page');
-  expect(page).toMatchObject({ page: { orientation: 'portrait', printArea: 'A1:L10', titleRows: '8:8', fitWidth: true } });
+/** Many reels of some hoses, each with one to nine cuts of different lines. */
+function manyReels(count: number, hoses: number): readonly PlannedReel[] {
+  return Array.from({ length: count }, (_, index): PlannedReel => {
+    const hose = `Larch DN ${Math.floor((index * hoses) / count) + 1}`;
+    const cuts = Array.from({ length: 1 + (index % 9) }, (__, nth) => {
+      const line = { ...lines[0]!, line: `${(index % 97) * 9 + nth + 1}`, label: 'Beet lifter, left arm' };
+      return { length: d(400 + nth), line, piece: 1 };
+    });
+    const own = { ...rack[1]!, hose, lot: `L${index % 60}` };
+    return { rack: own, cuts, squaring: d(20), kerf: d(3), left: d(100), isKept: false, isTooOld: false };
+  });
+}
+
+/** Sizes as the changes set them: widths of all columns, heights of all rows, letters. */
+function sizesOf(changes: readonly Change[]) {
+  const widths: number[] = [];
+  const heights: number[] = [];
+  const fonts: number[] = [];
+  for (const change of changes) {
+    if (change.kind !== 'style') continue;
+    const { row, column, rows } = blockOf(change.at.address)!;
+    const { columnWidth, rowHeight, fontSize } = change.style;
+    if (columnWidth !== undefined) widths[column] = columnWidth;
+    if (rowHeight !== undefined) for (let at = row; at < row + rows; at += 1) heights[at] = rowHeight;
+    if (fontSize !== undefined) fonts.push(fontSize);
+  }
+  const page = changes.flatMap(change => (change.kind === 'page' ? [change.page] : []))[0]!;
+  return { widths, heights, fonts, page };
+}
+
+test.each([false, true])('pages fit A4 and Letter at full size and name their hose; a page per hose: %s', pagePerHose => {
+  const changes = list(manyReels(200, 5), { ...settings, pagePerHose });
+  const { rows, top } = listOf(changes);
+  const { widths, heights, fonts, page } = sizesOf(changes);
+  expect(page).toMatchObject({ orientation: 'portrait', titleRows: `${top}:${top}`, scale: 100 });
+  // Rows are read at arm's length: nine points; headings a point less.
+  expect([...new Set(fonts)].sort()).toEqual([14, 8, 9]);
+  const printed = blockOf(page.printArea!)!;
+  // ISO 216: A4 is 595 points wide; Letter is 792 points high (ANSI/ASME Y14.1): the narrower and the shorter.
+  expect(widths.slice(0, printed.columns).reduce((sum, width) => sum + width, 0)).toBeLessThanOrEqual(595 - 2 * page.margin!);
+  const starts = [1, ...page.breaksBefore!, printed.rows + 1];
+  starts.slice(1).forEach((next, index) => {
+    const own = heights.slice(starts[index]! - 1, next - 1).reduce((sum, height) => sum + height, 0);
+    expect(own + (index > 0 ? heights[top - 1]! : 0)).toBeLessThanOrEqual(792 - 2 * page.margin!);
+  });
+  for (const start of page.breaksBefore!) expect(rows[start - top - 1]![0]).toMatch(/^Larch DN \d(?:, continued)?$/);
+  const firsts = rows.flatMap((row, index) => (/^Larch DN \d$/.test(String(row[0])) ? [index + top + 1] : [])).slice(1);
+  if (pagePerHose) expect(page.breaksBefore).toEqual(expect.arrayContaining(firsts));
+  else expect(firsts.some(first => !page.breaksBefore!.includes(first))).toBe(true);
 });
 
-test('a page for each hose, where it is wanted, and the scale fits A4 and Letter', async () => {
-  const reels = await planned();
-  const other = reels.map(reel => ({ ...reel, rack: { ...reel.rack, hose: 'Alder' } }));
-  const changes = cutListSheet('Cut list', [...reels, ...other], { ...settings, pagePerHose: true }, '', []);
-  const [, table] = valuesOf(changes);
-  const page = changes.find(change => change.kind === 'page');
-  const first = table!.values.findIndex(row => row[2] === 'Alder');
-  const heading = Number(/^A(\d+):/.exec(table!.at.address)![1]);
-  expect(page?.kind === 'page' && page.page.breaksBefore).toEqual([heading + first]);
-  // Letter is 612 points wide, A4 595 (ISO 216): the narrower one, less its margins.
-  const widths = changes.flatMap(change =>
-    change.kind === 'style' && change.style.columnWidth ? [change.style.columnWidth] : [],
-  );
-  const total = widths.reduce((sum, width) => sum + width, 0);
-  expect((total * (page?.kind === 'page' ? page.page.scale! : 0)) / 100).toBeLessThanOrEqual(595 - 2 * 28);
+test('a short list names what each cut is for; a long one puts more cuts side by side instead', () => {
+  const count = (changes: readonly Change[], heading: string) => listOf(changes).headings.filter(each => each === heading).length;
+  const [short, long] = [list(manyReels(20, 2)), list(manyReels(200, 5))];
+  expect(count(short, 'Label')).toBe(count(short, '✓'));
+  expect(count(long, 'Label')).toBe(0);
+  expect(count(long, '✓')).toBeGreaterThan(count(short, '✓'));
 });
 
 /** The rack as a sheet of the shop's own: other columns and another unit, a title, a row nobody can read, a total. */
@@ -181,16 +249,23 @@ test('of several equal reels in a row the others stay, fewer', async () => {
 
 test('numbers of reels are named on the cut list', async () => {
   const reels = await plannedOn(await rackOf());
-  const [, list] = valuesOf(cutListSheet('Cut list', reels, settings, '', []));
-  expect(list!.values.slice(1).map(row => row[3])).toContain('A1, reel R1');
+  const { rows, cell } = listOf(list(reels));
+  expect(rows.map(row => cell(row, 'Place'))).toContain('A1, reel R1');
 });
 
-test('what the plan comes to stands on top; pieces are named by their numbers', async () => {
+test('what the plan comes to stands on top; pieces are named by their numbers, in short where line and number say which', async () => {
   const reels = await planned();
-  const numberOf = new Map<object, string>(reels.flatMap(({ cuts }) => cuts).map((cut, index) => [cut, `H3-${index + 1}`]));
-  const [head, table] = valuesOf(cutListSheet('Cut list', reels, settings, 'Jobs', [], ['5 pieces planned.'], numberOf));
-  expect(head!.values[2]).toEqual(['5 pieces planned.']);
-  expect(table!.values.slice(1).every(row => /^H3-\d/.test(String(row[9])))).toBe(true);
+  const cuts = reels.flatMap(reel => reel.cuts);
+  const named = (numberOf: (cut: (typeof cuts)[number]) => string) =>
+    listOf(
+      list(reels, settings, { source: 'Jobs', result: ['5 pieces planned.'] }, new Map(cuts.map(cut => [cut, numberOf(cut)]))),
+    );
+  const full = named(cut => `H3-${cuts.indexOf(cut) + 1}`);
+  expect(full.head.slice(0, 3)).toEqual(['Cut list', 'Jobs', '5 pieces planned.']);
+  expect(full.cuts.every(({ piece }) => /^H3-\d/.test(String(piece)))).toBe(true);
+  const short = named(cut => `41/${cut.line.line}-${cut.piece}`);
+  expect(short.head).toContain('Line and No. are the piece number: No. 2 of line 7 is piece 41/7-2.');
+  expect(short.cuts.filter(({ line }) => line === 1).map(({ piece }) => piece)).toEqual(['1, 2']);
 });
 
 test.each([

@@ -21,27 +21,36 @@ function records(rows: Rows, heading: string): readonly Readonly<Record<string, 
     .map(row => Object.fromEntries(headings.map((name, column) => [name, row[column] ?? ''])));
 }
 
+/** Equal cuts of a reel for one line. */
 interface Group {
-  readonly hose: string;
-  readonly place: string;
-  readonly lot: string;
   readonly line: string;
   readonly length: number;
   readonly count: number;
   readonly pieces: string;
+  readonly box: CellValue;
+}
+
+/** A reel of the list with its cuts in cutting order. */
+interface ListedReel {
+  readonly hose: string;
+  readonly place: string;
+  readonly lot: string;
+  readonly length: number;
+  readonly groups: readonly Group[];
   readonly left: number;
-  readonly note: string;
+  readonly restTo: string;
 }
 
 /** Tenths of a millimetre: the judge counts in whole numbers. */
 const tenths = (value: number) => Math.round(value * 10);
 
-/** `41/3-1, 41/3-2` or `41/3-1 … 3` as single numbers. */
-function numbersIn(text: string): readonly string[] {
+/** `1, 2` or `1–3` behind their line, or whole numbers like `41/3-1–3`, as single numbers. */
+function numbersIn(text: string, before: string): readonly string[] {
   return text.split(', ').flatMap(part => {
-    const [, prefix, first, last] = /^(.*-)(\d+) … (\d+)$/.exec(part) ?? [];
-    if (prefix === undefined) return [part];
-    return Array.from({ length: Number(last) - Number(first) + 1 }, (_, index) => `${prefix}${Number(first) + index}`);
+    const [, own, first, last] = /^(.*-)?(\d+)(?:–(\d+))?$/.exec(part) ?? [];
+    if (first === undefined) return [part];
+    const count = Number(last ?? first) - Number(first) + 1;
+    return Array.from({ length: count }, (_, index) => `${own ?? before}${Number(first) + index}`);
   });
 }
 
@@ -61,23 +70,43 @@ class Counts {
   }
 }
 
-/** The cut list reel by reel. */
-function reelsOf(rows: Rows): ReadonlyMap<number, readonly Group[]> {
-  const reels = new Map<number, Group[]>();
-  for (const row of records(rows, 'Left on the reel (mm)')) {
-    const reel = Number(row.Reel);
-    const group: Group = {
-      hose: String(row.Hose),
-      place: String(row.Place),
-      lot: String(row.Lot),
-      line: String(row.Line),
-      length: Number(row['Cut length (mm)']),
-      count: Number(row.Quantity),
-      pieces: String(row.Pieces),
-      left: Number(row['Left on the reel (mm)']),
-      note: String(row.Note),
-    };
-    reels.set(reel, [...(reels.get(reel) ?? []), group]);
+/** What the list says stands before the line in every piece's number; undefined where numbers are written in full. */
+const prefixOf = (rows: Rows): string | undefined =>
+  rows.flatMap(row => /^Line and No\. are the piece number: .* is piece (.*)7-2\.$/.exec(String(row[0]))?.[1] ?? [])[0];
+
+/** The cut list reel by reel: a row has several cuts, one behind the other under headings that come again. */
+function reelsOf(rows: Rows): ReadonlyMap<number, ListedReel> {
+  const top = rows.findIndex(row => row.includes('Cut to (mm)'));
+  if (top < 0) throw new Error('no heading Cut to (mm)');
+  const headings = rows[top]!.map(String);
+  const starts = headings.flatMap((heading, column) => (heading === '✓' ? [column] : []));
+  const prefix = prefixOf(rows);
+  const reels = new Map<number, ListedReel>();
+  for (const row of rows.slice(top + 1)) {
+    const cell = (heading: string, from = 0) => row[headings.indexOf(heading, from)] ?? '';
+    if (cell('Hose') === '') continue;
+    const groups = starts
+      .filter(start => cell('Cut to (mm)', start) !== '')
+      .map((start): Group => {
+        const line = String(cell('Line', start));
+        return {
+          line,
+          length: Number(cell('Cut to (mm)', start)),
+          count: Number(cell('Qty', start)),
+          pieces: numbersIn(String(cell('No.', start)), prefix === undefined ? '' : `${prefix}${line}-`).join(', '),
+          box: cell('✓', start),
+        };
+      });
+    const before = reels.get(Number(cell('Reel')));
+    reels.set(Number(cell('Reel')), {
+      hose: String(cell('Hose')),
+      place: before?.place ?? String(cell('Place')),
+      lot: before?.lot ?? String(cell('Lot')),
+      length: before?.length ?? Number(cell('Length (mm)')),
+      groups: [...(before?.groups ?? []), ...groups],
+      left: Number(cell('Left (mm)')),
+      restTo: String(cell('Rest to')),
+    });
   }
   return reels;
 }
@@ -99,38 +128,34 @@ export function judgeWeek(week: RandomWeek, written: WrittenWeek): readonly stri
   const cutOf = new Map<string, number>();
   const lotOfPiece = new Map<string, string>();
 
-  for (const [number, groups] of reelsOf(written.cutList)) {
-    const { hose, place, lot } = groups[0]!;
+  for (const [number, { hose, place, lot, length: stated, groups, left: said, restTo }] of reelsOf(written.cutList)) {
     const name = `reel ${number}`;
     const own = stock.filter((one: RandomStock) => `shelf ${one.reel}, reel ${one.reel}` === place);
     const from = own[0];
-    if (own.length !== 1 || !from || from.hose !== hose || from.lot !== lot) {
-      wrong.push(`${name}: ${hose}, ${place}, lot ${lot} is not in the rack`);
+    if (own.length !== 1 || !from || from.hose !== hose || from.lot !== lot || tenths(from.length) !== tenths(stated)) {
+      wrong.push(`${name}: ${hose}, ${place}, lot ${lot}, ${stated} mm is not in the rack`);
       continue;
     }
-    if (groups.some(group => group.hose !== hose || group.place !== place || group.lot !== lot))
-      wrong.push(`${name}: two hoses or lots`);
     let left = tenths(from.length) - (squaring ?? 0);
-    for (const { length, count, line, pieces, left: said } of groups) {
+    for (const { length, count, line, pieces, box } of groups) {
       // The last piece may end flush: no kerf behind it then.
       if (left - count * tenths(length) - (count - 1) * kerf < 0) wrong.push(`${name}: the cuts do not fit`);
       left = Math.max(0, left - count * (tenths(length) + kerf));
-      if (tenths(said) !== left) wrong.push(`${name}: left ${said} mm said, ${left / 10} mm counted`);
+      if (box !== '☐') wrong.push(`${name}: no box to tick for line ${line}`);
       const wanted = lines.find(each => each.line === line);
       if (!wanted || wanted.hose !== hose || tenths(wanted.length) !== tenths(length))
         wrong.push(`${name}: line ${line} wants no ${length} mm`);
       cutOf.set(line, (cutOf.get(line) ?? 0) + count);
-      const numbers = numbersIn(pieces);
+      const numbers = pieces.split(', ');
       if (numbers.length !== count) wrong.push(`${name}: ${count} cuts, pieces ${pieces}`);
       for (const piece of numbers) {
         if (lotOfPiece.has(piece)) wrong.push(`piece ${piece} is cut twice`);
         lotOfPiece.set(piece, [hose, lot, from.reel, line, tenths(length)].join('|'));
       }
     }
+    if (tenths(said) !== left) wrong.push(`${name}: left ${said} mm said, ${left / 10} mm counted`);
     const isKept = keep !== undefined && left >= keep;
-    const last = groups.at(-1)!;
-    if (left > 0 && last.note.includes('rest back into the rack') !== isKept)
-      wrong.push(`${name}: ${left / 10} mm left, note: ${last.note}`);
+    if (restTo !== (left === 0 ? '' : isKept ? 'rack' : 'scrap')) wrong.push(`${name}: ${left / 10} mm left, rest to ${restTo}`);
     after.add(keyOf(hose, from.length, from.reel, from.lot), -1);
     if (isKept) after.add(keyOf(hose, left / 10, from.reel, from.lot), 1);
   }

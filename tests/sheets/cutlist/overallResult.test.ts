@@ -43,7 +43,7 @@ test('what a plan comes to: pieces planned, pieces that wait and why, what is bo
     '2 pieces planned from 1 piece of stock. No plan is better.',
     '1 piece waits: Larch: longer than any piece in the rack: line 2: 1 × 3500 mm.',
     'To buy: 1 reel of Larch, 20000 mm each.',
-    'Left: 1.00 m in 1 end back into the rack; 0.00 m becomes scrap.',
+    'Left: 1.00 m in 1 end back to the rack; 0.00 m becomes scrap.',
   ]);
 });
 
@@ -53,7 +53,7 @@ test('the comparison says in words what its table says in numbers', async () => 
   const [job] = hoseJobs([line(1, 400, 1), line(2, 2900, 1)], [stock(3000, 2), stock(3400, 3)], as, '2026-10-05');
   const plan = await planHose(job!, as, undefined, solveCutPlan);
   expect(comparison(plan, 'mm')).toBe(
-    'With this plan, and in brackets in the order of the sheet: 1 piece of stock fetched (2); 0.10 m becomes scrap (0.00 m); 0.00 m goes back into the rack (3.10 m).',
+    'With this plan, and in brackets in the order of the sheet: 1 piece of stock fetched (2); 0.10 m becomes scrap (0.00 m); 0.00 m goes back to the rack (3.10 m).',
   );
 });
 

@@ -3,6 +3,7 @@ import { Decimal } from '../../../src/core/units/decimal';
 import type { CutLine } from '../../../src/sheets/jobs/cutLine';
 import type { CutSettings } from '../../../src/sheets/cutlist/cutSettings';
 import type { Gathered } from '../../../src/sheets/cutlist/gatherCuts';
+import { bestPlan } from '../../../src/sheets/cutlist/bestPlan';
 import { hoseJobs } from '../../../src/sheets/cutlist/hoseJob';
 import { planCuts } from '../../../src/sheets/cutlist/planCuts';
 import type { PlanSolver } from '../../../src/sheets/cutlist/planSolver';
@@ -82,4 +83,35 @@ test('a stop acts on all hoses within a second, short racks and all, and each st
   const plans = await planCuts(gathered(12), patient, () => {}, signal, 1);
   expect((process.cpuUsage().user - stopped) / 1e6).toBeLessThan(1);
   expect(plans.map(({ reels }) => reels.length > 0)).toEqual(Array<boolean>(12).fill(true));
+});
+
+test.each([
+  ['in rack order', false],
+  ['oldest first', true],
+])(
+  'after a stop each hose that is left asks the solver no more than three times, %s, and its pieces are all told of',
+  async (_, isOldestFirst) => {
+    let questions = 0;
+    const counting: PlanSolver = (problem, watch) => {
+      questions += 1;
+      return solveCutPlan(problem, watch);
+    };
+    const jobs = { ...gathered(12), settings: { ...settings, isOldestFirst } };
+    const plans = await planCuts(jobs, counting, () => {}, { aborted: true }, 2);
+    expect(questions).toBeLessThanOrEqual(12 * 3);
+    for (const [index, { reels, later }] of plans.entries()) {
+      const cut = reels.reduce((sum, { cuts }) => sum + cuts.length, 0);
+      const waiting = later.reduce((sum, { quantity }) => sum + quantity, 0);
+      expect({ hose: index, isCut: cut > 0, pieces: cut + waiting }).toEqual({ hose: index, isCut: true, pieces: 60 });
+    }
+  },
+);
+
+test('a search that is ended with less than was at hand leaves what was at hand', async () => {
+  const { jobs } = gathered(1);
+  const { problem } = jobs[0]!;
+  const first = await solveCutPlan({ ...problem, seconds: 0.2 });
+  const worse = { ...first, loss: first.loss.plus(1) };
+  expect(await bestPlan(problem, first, async () => worse)).toBe(first);
+  expect(await bestPlan(problem, worse, async () => first)).toBe(first);
 });

@@ -8,7 +8,8 @@ import { firstFit, piecesOf } from '../../../src/sheets/cutlist/firstFit';
 import { hoseJobs } from '../../../src/sheets/cutlist/hoseJob';
 import { planHose, type HosePlan } from '../../../src/sheets/cutlist/planHose';
 import type { PlanSolver } from '../../../src/sheets/cutlist/planSolver';
-import { buySentence, shortageSentence, summarySentence, tooLongSentence } from '../../../src/sheets/cutlist/planText';
+import { overallResult } from '../../../src/sheets/cutlist/overallResult';
+import { buySentence, hoseSummary, shortageSentence, tooLongSentence } from '../../../src/sheets/cutlist/planText';
 import { reelsToBuy } from '../../../src/sheets/cutlist/reelsToBuy';
 import { reelName } from '../../../src/sheets/cutlist/reelText';
 import type { RackRow } from '../../../src/sheets/rack/rackRow';
@@ -149,7 +150,9 @@ test('not enough stock: says which lengths, and how many reels to buy at least',
   expect(shortageSentence(result, 'mm')).toBe(
     'The rack is too short for line 1 job 1: 4 × 4000 mm. Buy 2 reels of 10000 mm: the least that is enough. The plan below cuts the other 2 of 6 pieces: the first lines of the sheet first, then what still fits.',
   );
-  expect(summarySentence(result, 'mm')).toMatch(/ Not in this list, not enough stock: line 1 job 1: 4 × 4000 mm\.$/);
+  expect(overallResult([result], 'mm')).toContain(
+    '4 pieces wait: Larch DN 12: not enough in the rack for line 1 job 1: 4 × 4000 mm.',
+  );
   expect(result.buy).toEqual({ reelLength: d(10_000), reels: 2, atLeast: 2 });
 });
 
@@ -218,8 +221,9 @@ test('one piece that no reel of the rack is long enough for: the rest is planned
   expect(text).toBe(
     'line 2 job 2: 2 × 5000 mm. The rack gives 4980 mm in one piece at most. Buy 1 reel of 20000 mm: the least that is enough.',
   );
-  expect(summarySentence(result, 'mm')).toMatch(
-    /^Larch DN 12: 1 cut into, .* Not in this list, too long for the rack: line 2 job 2: 2 × 5000 mm\.$/,
+  expect(hoseSummary(result, 'mm')).toMatch(/^1 reel cut into, used /);
+  expect(overallResult([result], 'mm')).toContain(
+    '2 pieces wait: Larch DN 12: longer than any piece in the rack: line 2 job 2: 2 × 5000 mm.',
   );
 });
 
@@ -254,7 +258,8 @@ test('no stock at all of a hose is said as that', async () => {
   expect(text).toBe(
     'line 1 job 1: 3 × 1200 mm. The rack has none of this hose. How much to buy is not known: give the reel length of Larch DN 12 in the Catalogue (sheet Hoses, column Reel length).',
   );
-  expect(summarySentence(result, 'mm')).toBe('Larch DN 12: Not in this list, none in the rack: line 1 job 1: 3 × 1200 mm.');
+  expect(hoseSummary(result, 'mm')).toBe('');
+  expect(overallResult([result], 'mm')).toContain('3 pieces wait: Larch DN 12: none in the rack: line 1 job 1: 3 × 1200 mm.');
 });
 
 test('oldest first with a piece that is too long: the others still take the oldest', async () => {
@@ -318,5 +323,5 @@ test('hose beyond the limit is marked at its reel; on the day that ends the limi
 
 test('a date of making that is still to come is said', () => {
   const [job] = hoseJobs([line(1, 400, 1)], [reel(1, 5000, 1, '2026-11-01'), reel(2, 5000, 1, today)], settings, today);
-  expect(job!.warnings).toEqual(['A1 was made 2026-11-01, which is still to come: put that date right.']);
+  expect(job!.warnings).toEqual(['A1 was made 2026-11-01, which is in the future: correct that date.']);
 });

@@ -58,7 +58,7 @@ test('the row below the last one is written, and the formulas of the row above g
     F3: '=HOSE.CUTLENGTH(D3,60,30)',
   });
   expect(told).toBe(
-    'Wrote row 3 of sheet Jobs (A3:F3). Hose: Larch DN 16; Fitting A: Larch cone elbow; Fitting B: Larch cone straight; Overall length (mm): 1270; Qty: 4. Formulas carried on: Cut length.',
+    'Wrote row 3 of sheet Jobs (A3:F3). Hose: Larch DN 16; Fitting A: Larch cone elbow; Fitting B: Larch cone straight; Overall length (mm): 1270; Qty: 4. Formulas copied: Cut length.',
   );
 });
 
@@ -111,14 +111,14 @@ test('the length follows the unit of its heading', async () => {
   expect(told).toContain('No column for: Fitting A, Fitting B, Quantity.');
 });
 
-test('a heading that names no unit is asked for, not guessed at', async () => {
+test('a heading that has no unit is asked for, not guessed at', async () => {
   await expect(
     plan([
       ['Hose', 'Fitting A', 'Fitting B', 'Overall length'],
       ['Larch DN 12', 'x', 'y', 33],
     ]),
   ).rejects.toThrow(
-    'Column Overall length names no unit that is known. Write it in the heading, like (mm), or say it under Columns. Nothing was written.',
+    'Column Overall length has no unit that is known. Write it in the heading, like (mm), or say it under Columns. Nothing was written.',
   );
 });
 

@@ -1,7 +1,9 @@
 import '../../host/customFunctions';
 import '../../../src/functions/register';
+import { registeredFunctions } from '../../../src/workbook/registeredFunctions';
 import type { CellValue } from '../../../src/workbook/workbook';
 import { cellView } from '../../../src/sheets/explain/cellView';
+import { cellSummary } from '../../../src/sheets/explain/cellSummary';
 import { rowView } from '../../../src/sheets/explain/rowView';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 
@@ -61,6 +63,32 @@ test('an argument that is a formula of its own is named as the obstacle', async 
   expect((await viewOf(jobs, 'D4')).cell.sentence).toMatch(/An argument is a formula of its own/);
 });
 
+/**
+ * A build that hands blank cells over as 0 (OfficeDev/office-js issues 1951, 4702 and 5262): what a cell shows there, by the real function.
+ */
+function byBlanksAsZero(cells: readonly (number | '')[]): CellValue {
+  const handed = cells.map(cell => [[cell === '' ? 0 : cell]]);
+  return (registeredFunctions()!.CUTLENGTH!(...handed) as number[][])[0]![0]!;
+}
+
+test.each<[string, readonly (number | '')[], boolean]>([
+  ['a blank coupling', [1200, 48.5, ''], true],
+  ['no blank', [1200, 48.5, 52], false],
+  ['a coupling that is 0', [1200, 48.5, 0], false],
+])('a value of an Excel that hands blanks over as 0 is told with what to do: %s', async (_, cells, isTold) => {
+  const row = [...cells, { formula: '=HOSE.CUTLENGTH(A2,B2,C2)', value: byBlanksAsZero(cells) }];
+  const { cell } = await viewOf([['Overall', 'A', 'B', 'Cut'], row], 'D2');
+  expect(cell.warning ?? '').toMatch(isTold ? /hands blank cells to the function as 0.*Update Excel/ : /^$/);
+  expect(cellSummary(cell, []).isWrong).toBe(isTold);
+});
+
+test('what an Excel shows that hands blanks over as blanks is right', async () => {
+  const blank = (registeredFunctions()!.CUTLENGTH!([[1200]], [[48.5]], [[null]]) as CellValue[][])[0]![0]!;
+  const value = blank instanceof Error ? failed : blank;
+  const row = [1200, 48.5, '', { formula: '=HOSE.CUTLENGTH(A2,B2,C2)', value }];
+  expect((await viewOf([['Overall', 'A', 'B', 'Cut'], row], 'D2')).cell.warning).toBeUndefined();
+});
+
 const bench = [
   ['R1', 'R2', 'Target', 'Tolerance', 'Mean', 'Deviation', 'Spread', 'Verdict'],
   [27.7, 27.7, 27.5, 0.1, { formula: '=HOSE.CRIMPDETAIL(A2:B3,C2:C3,D2:D3)', value: 27.7, spill: 'E2:H3' }, 0.2, 0, 'LOOSE'],
@@ -75,6 +103,35 @@ test('a cell that a formula spills into shows the error of its own row', async (
     sentence: 'reading 2 is "oops": enter the caliper reading, like 12.5, 3/8 or 1 1/2',
   });
   expect(cell.call!.arguments[0]!.now).toBe('27.5, oops (row 2 of 2)');
+});
+
+const chosen = [
+  ['R1', 'R2', 'Target', 'Tolerance', 'Verdict', 'Deviation'],
+  [
+    27.7,
+    27.7,
+    27.5,
+    0.1,
+    { formula: '=CHOOSECOLS(HOSE.CRIMPDETAIL(A2:B3,C2:C3,D2:D3),4,2)', value: 'LOOSE', spill: 'E2:F3' },
+    0.2,
+  ],
+  [27.5, 'oops', 27.5, 0.1, failed, failed],
+  [27.5, 27.5, 27.5, 0.1, { formula: '=CHOOSECOLS(HOSE.CRIMPDETAIL(A4:B4,C4,D4),4,2)', value: { error: '#SPILL!' } }, 'seen'],
+];
+
+test('columns chosen from a result are explained like the result, each under its own heading', async () => {
+  expect((await viewOf(chosen, 'F3')).cell).toMatchObject({
+    call: { id: 'CRIMPDETAIL' },
+    sentence: 'reading 2 is "oops": enter the caliper reading, like 12.5, 3/8 or 1 1/2',
+  });
+  expect((await viewOf(chosen, 'B2')).row).toEqual([
+    { title: 'Verdict', text: 'LOOSE', verdict: 'LOOSE', isError: false },
+    { title: 'Deviation', text: '0.2', isError: false },
+  ]);
+});
+
+test('a formula that Excel refuses to spill is explained by what is in its way', async () => {
+  expect((await viewOf(chosen, 'E4')).cell.sentence).toMatch(/are not empty: clear or move what stands beside/);
 });
 
 test('the selected row shows its results under their headings, and what they spill', async () => {

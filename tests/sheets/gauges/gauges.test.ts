@@ -42,7 +42,7 @@ test('what is due: what cannot be dated first, then the most overdue', async () 
   expect(dueList(all, day('2026-10-05')).map(({ gauge, sentence }) => `${gauge.name}: ${sentence}`)).toEqual([
     'Gauge 8: no interval: write in how many days it is checked again',
     'D26: its check of 2026-11-01 lies ahead of 2026-10-05',
-    'Gauge 9: no day of a check: check it first',
+    'Gauge 9: no date of its last check: check it first',
     // 2025-10-01 + 360 days = 2026-09-26; 9 days later.
     'Gauge 7: overdue by 9 days, since 2026-09-26',
     'Caliper 3: due in 83 days, on 2026-12-27',
@@ -59,7 +59,7 @@ test.each([
 test('a gauge that is not on the sheet is refused, and one that stands there twice', async () => {
   const { gauges: all } = await gauges([...OWN, ['Caliper 3', 'caliper', '2026-02-01', 12, 0, 150, 'mm', '']]);
   expect(gaugeRefusals(all, ['Caliper 5', 'Caliper 3', ''], day('2026-10-05'))).toEqual([
-    'Caliper 5: not on sheet Gauges',
+    'Caliper 5: not on sheet Gauges, no check of it is known',
     'Caliper 3: twice on sheet Gauges',
   ]);
 });
@@ -120,7 +120,7 @@ describe('studies', () => {
     // Repeatability: each pair differs by 0.02: variance 0.02² ÷ 2 = 0.0002. 6·√0.0002 ÷ 0.6 = 14.1 %.
     expect(study.sources.find(({ source }) => source === 'Repeatability')!.variance).toBeCloseTo(0.0002, 10);
     expect(study.sources.find(({ source }) => source === 'Reproducibility')!.variance).toBeUndefined();
-    expect(finding).toBe('14.1 % of the tolerance: may do, by what the work needs');
+    expect(finding).toBe('14.1 % of the tolerance: may do, depending on the work');
   });
 
   test('too few readings say what to do', () => {

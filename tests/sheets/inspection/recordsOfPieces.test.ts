@@ -32,8 +32,8 @@ const Gauges: readonly (readonly FakeCell[])[] = [
   ['G7', 'pressure gauge', dayNumber('2026-06-01')!, 365, 'bar', 5, 10, 0, 1000],
 ];
 
-async function open() {
-  const { workbook } = fakeWorkbook({ Jobs: METRIC, Gauges }, { sheet: 'Jobs', address: 'A2' });
+async function open(sheets: Readonly<Record<string, readonly (readonly FakeCell[])[]>> = { Gauges }) {
+  const { workbook } = fakeWorkbook({ Jobs: METRIC, ...sheets }, { sheet: 'Jobs', address: 'A2' });
   await writeAll(workbook, 'mm');
   return workbook;
 }
@@ -70,8 +70,8 @@ const DONE = {
   capped: true,
 };
 
-async function finished(more: Partial<PieceTyped> = {}) {
-  const workbook = await open();
+async function finished(more: Partial<PieceTyped> = {}, sheets = { Gauges }) {
+  const workbook = await open(sheets);
   await measure(workbook, '41/3-1', 'A', 44.2);
   await measure(workbook, '41/3-1', 'B', 44.3);
   await fill(workbook, '41/3-1', { ...DONE, ...more });
@@ -182,7 +182,51 @@ test('a gauge that was overdue on the day of its use is refused; one that is not
   expect(() => refuseOverdue(overdue.gathered)).toThrow(/C4: overdue by 128 days, since 2026-06-01/);
   const strange = await recordFor(await finished({ gauge: 'C9; G7' }));
   expect(() => refuseOverdue(strange.gathered)).not.toThrow();
-  expect(strange.record.problems).toContain('C9: not on sheet Gauges');
+  expect(strange.record.problems).toContain('C9: not on sheet Gauges, no check of it is known');
+});
+
+test('what nobody says of a gauge is not guessed: a bare G7 is neither caliper nor pressure gauge, and no check of it is known', async () => {
+  const factsOf = (record: Parameters<typeof workFacts>[0], options: Parameters<typeof workFacts>[1]) =>
+    Object.fromEntries([...workFacts(record, options), ...proofFacts(record, options)].map(({ label, value }) => [label, value]));
+  const fields = { ...FRESH_FIELDS, caliper: 'C5', caliperChecked: '2026-06-01' };
+  const bare = await recordFor(await finished({ gauge: 'G7' }, {} as never));
+  const unknown = 'G7: not on sheet Gauges, no check of it is known';
+  expect(factsOf(bare.record, { ...options, fields })).toMatchObject({
+    Caliper: 'C5',
+    'Caliper calibrated': '2026-06-01',
+    Gauge: '',
+    'Measured with': unknown,
+  });
+  expect(bare.record.problems).toContain(unknown);
+  expect(() => refuseOverdue(bare.gathered)).not.toThrow();
+  // On the sheet, but without a kind: it has a check, and is still neither.
+  const kindless = Gauges.map(row => (row[0] === 'G7' ? ['G7', '', ...row.slice(2)] : row));
+  const listed = await recordFor(await finished({ gauge: 'G7' }, { Gauges: kindless }));
+  expect(factsOf(listed.record, options)).toMatchObject({
+    Caliper: '',
+    Gauge: '',
+    'Measured with': 'G7: resolution 5 bar, U 10 bar (k = 2), checked 2026-06-01, due 2027-06-01',
+  });
+  // Its own words say what it is, and so does the heading of its column.
+  const worded = await recordFor(await finished({ gauge: 'Caliper 3; Pressure gauge 7' }, {} as never));
+  expect(factsOf(worded.record, options)).toMatchObject({ Caliper: 'Caliper 3', Gauge: 'Pressure gauge 7' });
+});
+
+test('the heading of its column says what a gauge is', async () => {
+  const { workbook } = fakeWorkbook(
+    {
+      Pieces: [
+        ['Piece', 'Hose', 'Caliper', 'Pressure gauge'],
+        ['P-1', 'Larch DN 12', 'C3', 'G7'],
+      ],
+    },
+    { sheet: 'Pieces', address: 'A1' },
+  );
+  const [piece] = (await readPieces(workbook))!.pieces;
+  expect([...piece!.gaugeKinds]).toEqual([
+    ['g7', 'pressure gauge'],
+    ['c3', 'caliper'],
+  ]);
 });
 
 test('of job lines the readings come from Pieces by themselves; a scrapped piece is named, not recorded', async () => {

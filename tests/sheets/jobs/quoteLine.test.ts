@@ -106,7 +106,7 @@ test('a heading without a unit is asked about, and no line of it is priced', asy
     ['Hose', 'Fitting A', 'Fitting B', 'Overall length', 'Quantity'],
     ['Alder DN 12', STRAIGHT, ELBOW, 48, 1],
   ];
-  await expect(read(rows)).rejects.toThrow(/names no unit that is known/);
+  await expect(read(rows)).rejects.toThrow(/has no unit that is known/);
 });
 
 test('a sheet without hose and length holds no job table', async () => {

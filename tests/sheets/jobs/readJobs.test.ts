@@ -45,7 +45,7 @@ describe('units of a heading', () => {
     ] as const;
     const { workbook } = fakeWorkbook({ Jobs: rows }, { sheet: 'Jobs', address: 'A2' });
     const open = await readJobs(workbook, WISHES);
-    expect(open.questions.map(({ sentence }) => sentence)).toEqual(['Column B: Cut length names no unit. Which is it?']);
+    expect(open.questions.map(({ sentence }) => sentence)).toEqual(['Column B: Cut length has no unit. Which is it?']);
     expect(open.report.taken).toEqual([]);
     await rememberAnswer(workbook, 'jobs', 'Jobs', 'unit', 'Cut length', 'in');
     const answered = await readJobs(workbook, WISHES);
@@ -235,4 +235,27 @@ test('a heading that asks (Done?) is read as its words: lines that are done are 
     ['Alder DN 12', 800, 2, false],
   ];
   expect(await leftOut(rows)).toEqual(['2 done', '4 done']);
+});
+
+test('ends by number are ends, where both numbers head a column; a number alone says nothing', async () => {
+  const rows = [
+    [
+      'Hose',
+      'Fitting 1',
+      'Fitting 2',
+      'Qty',
+      'Cut length (mm)',
+      'Die 1',
+      'Crimp OD 1 (mm)',
+      'Die 2',
+      'Crimp OD 2 (mm)',
+      'Ferrule 1',
+    ],
+    ['Alder DN 12', 'cone', 'cone 90°', 1, 500, 'D26', 27.35, 'D28', 28.1, 'F'],
+  ];
+  const [line] = (await jobs(rows)).lines;
+  expect(line!.ends.map(({ die, target, ferrule }) => [die, target?.value.toString(), ferrule])).toEqual([
+    ['D26', '27.35', ''],
+    ['D28', '28.1', ''],
+  ]);
 });

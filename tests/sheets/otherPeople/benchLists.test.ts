@@ -51,7 +51,7 @@ const SHEETS: readonly SheetCase[] = [
       ['Alder DN 12', 'Straight', 'Straight', 8, 640, 1],
     ],
     taken: [],
-    leftOut: ['2 stop: names no unit that is known'],
+    leftOut: ['2 stop: has no unit that is known'],
     asks: ['“dm” is no unit that is known', '“mm/in” is no unit that is known'],
   },
   {
@@ -151,7 +151,7 @@ const SHEETS: readonly SheetCase[] = [
     ],
     taken: [],
     leftOut: ['2 stop: whether C: To do is the quantity', '3 stop: no column says how many'],
-    asks: ['Is C: To do the quantity? → Yes, so many of each / No, one of each line'],
+    asks: ['Is C: To do the quantity? → Yes, that many of each / No, one of each line'],
   },
   {
     name: 'whole numbers without any heading beside the lengths: asked whether they are the quantity',

@@ -35,7 +35,7 @@ async function expectCrimps(from: CrimpCase): Promise<void> {
     {
       used: (await workbook.used('Bench'))!,
       layout: await workbook.layout('Bench'),
-      answers: { role: said('role'), unit: said('unit'), comma: said('comma') },
+      answers: { role: said('role'), unit: said('unit'), comma: said('comma'), meaning: said('meaning') },
       catalogue,
     },
     blockOf(selected)!,
@@ -141,7 +141,7 @@ const SHEETS: readonly CrimpCase[] = [
     ],
     taken: [],
     leftOut: ['2 problem: answer the question', '3 problem: answer the question'],
-    asks: ['Ø2 names no unit. Which is it?'],
+    asks: ['Ø2 has no unit. Which is it?'],
   },
   {
     name: 'commas that may mean either in all readings: one question for all',
@@ -170,7 +170,7 @@ const SHEETS: readonly CrimpCase[] = [
     ],
     taken: [],
     leftOut: ['2 problem: unit'],
-    asks: ['R1 names no unit. Which is it?'],
+    asks: ['R1 has no unit. Which is it?'],
   },
   {
     name: 'both ends in a row: end A over four columns, end B over four, headings in two rows',

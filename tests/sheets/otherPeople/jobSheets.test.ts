@@ -96,8 +96,8 @@ const SHEETS: readonly SheetCase[] = [
       ['Alder DN 12', 'Straight', 'Straight', 48, '45 1/2', 2],
     ],
     taken: [],
-    leftOut: ['2 stop: names no unit'],
-    asks: ['Overall length names no unit. Which is it? → mm / cm / m / in / ft / yd', 'Cut length names no unit.'],
+    leftOut: ['2 stop: has no unit'],
+    asks: ['Overall length has no unit. Which is it? → mm / cm / m / in / ft / yd', 'Cut length has no unit.'],
   },
   {
     name: 'the same, answered once: the other length follows',
@@ -469,7 +469,7 @@ const SHEETS: readonly SheetCase[] = [
     leftOut: ['5 stop: cut length'],
   },
   {
-    name: 'the hose as a heading of its lines, not beside them: refused with the reason',
+    name: 'the hose as a heading of its lines, not beside them: asked once, refused until then',
     rows: [
       ['Hose', 'Cut length (mm)', 'Qty'],
       ['Alder DN 12', '', ''],
@@ -480,6 +480,21 @@ const SHEETS: readonly SheetCase[] = [
     ],
     taken: [],
     leftOut: ['2 remark', '3 stop: hose is blank', '4 stop: hose is blank', '5 remark', '6 stop: hose is blank'],
+    asks: ['Rows 3–4 have no hose; row 2 holds only “Alder DN 12”. Are they all of that hose?'],
+  },
+  {
+    name: 'the hose as a heading of its lines, once that is said',
+    rows: [
+      ['Hose', 'Cut length (mm)', 'Qty'],
+      ['Alder DN 12', '', ''],
+      ['', 640, 1],
+      ['', 650, 2],
+      ['Larch DN 16', '', ''],
+      ['', 720, 2],
+    ],
+    answers: [['meaning', 'hose of the rows below Alder DN 12; Larch DN 16', 'yes']],
+    taken: ['3: Alder DN 12, cut 640 mm, × 1', '4: Alder DN 12, cut 650 mm, × 2', '6: Larch DN 16, cut 720 mm, × 2'],
+    leftOut: ['2 remark', '5 remark'],
   },
   {
     name: 'lines after two blank rows, without new headings: told, taken with the tick',

@@ -72,8 +72,8 @@ const SHEETS: readonly SheetCase[] = [
       ['Alder DN 12', 'about half', 'B'],
     ],
     taken: ['2: Alder DN 12, 20 m × 1, A', '3: Alder DN 12, 65 ft × 1, A', '5: Alder DN 12, 75 in × 1, B'],
-    leftOut: ['4 problem: names no unit', '6 problem: about half'],
-    asks: ['Column B: Length names no unit. Which is it? → mm / cm / m / in / ft / yd'],
+    leftOut: ['4 problem: has no unit', '6 problem: about half'],
+    asks: ['Column B: Length has no unit. Which is it? → mm / cm / m / in / ft / yd'],
   },
   {
     name: 'the same, answered: feet',

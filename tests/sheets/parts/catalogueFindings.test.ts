@@ -170,7 +170,7 @@ test('tables in the host’s own sense are followed by their names', async () =>
 test('tables that the pane cannot follow are named, and a catalogue that cannot be read says why', async () => {
   const other = (formula: string) => changed(({ Parts }) => (Parts![0]![1] = { formula, value: '' }));
   await expect(found(other('=HOSE.CATALOGUE(Hoses!A1:N9,Fittings!A1:N9,Listed[#All])'))).rejects.toThrow(
-    'cannot follow the crimps',
+    'cannot read the crimps',
   );
   await expect(found(other('=HOSE.CATALOGUE(Hoses!A2:N9,Fittings!A1:N9,Crimps!A1:J9)'))).rejects.toThrow(
     /The catalogue cannot be read: Hoses has no heading/,

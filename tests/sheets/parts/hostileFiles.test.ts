@@ -73,11 +73,11 @@ test.each<[string, () => Uint8Array, RegExp]>([
   [
     'a zip bomb',
     () => zipSync({ 'xl/worksheets/sheet1.xml': new Uint8Array(160 * 2 ** 20) }, { level: 9 }),
-    /unpacks to more than 150 MB: it is not opened/,
+    /unpacks to more than 150 MB, so it was not opened/,
   ],
   ['a million rows', () => new TextEncoder().encode(`Hose,Family\n${'a,b\n'.repeat(1_000_000)}`), /more than 200000 rows/],
   ['too many cells', () => new TextEncoder().encode(`${','.repeat(150)}\n`.repeat(40_000) + 'x'), /more than 4000000 cells/],
-  ['a damaged archive', () => Uint8Array.of(0x50, 0x4b, 3, 4, 1, 2, 3), /is no \.xlsx file, or it is damaged/],
+  ['a damaged archive', () => Uint8Array.of(0x50, 0x4b, 3, 4, 1, 2, 3), /is not an \.xlsx file, or it is damaged/],
   ['an empty file', () => new Uint8Array(), /is empty/],
   ['text that is no table', () => new TextEncoder().encode('this was once a workbook'), /holds no table/],
   ['nothing but delimiters', () => new TextEncoder().encode(' \n;;\n'), /holds no table/],
@@ -112,7 +112,7 @@ test('a damaged workbook that is text, and a workbook of empty sheets, are said;
     }),
   });
   expect(refusals).toEqual([
-    'broken.xlsx is no .xlsx file, or it is damaged',
+    'broken.xlsx is not an .xlsx file, or it is damaged',
     expect.stringMatching(/^empty\.xlsx holds no table/),
   ]);
   expect(tables.map(({ label, guess }) => [label, guess])).toEqual([['new.xlsx, sheet Machines', 'machines']]);

@@ -41,7 +41,7 @@ describe('a thread by caliper', () => {
     const { candidates, advice } = thread({ diameter: '30.0', pitch: '2.0' });
     expect(candidates.map(each => each.thread)).toEqual(['M30x2']);
     expect(advice).toEqual([
-      'M30x2 is used with 24° cone L, light DN 19 or 24° cone S, heavy DN 16. The thread does not tell: measure the tube or the cone as well.',
+      'M30x2 is used with 24° cone L, light DN 19 or 24° cone S, heavy DN 16. The thread does not decide it: measure the tube or the cone as well.',
     ]);
   });
 

@@ -38,6 +38,20 @@ describe('the first load', () => {
     expect((await workbookCatalogue(workbook))!.catalogue!.handle).toBe(loaded.catalogue!.handle);
   });
 
+  test('shows fractions of the rates in per cent, cell by cell, and money as it is', async () => {
+    const workbook = new LiveWorkbook({ Sheet1: [] });
+    const rates = csvOf([
+      ['Rate', 'Value'],
+      ['labour per hour', 60],
+      ['scrap fraction', 0.04],
+      ['minutes per cut', 0.8],
+    ]);
+    const { plan } = await loadThrough(workbook, { ...threeFiles, 'rates.csv': rates });
+    const { changes } = (await plan()).tables.find(({ table }) => table === 'rates')!;
+    const formats = changes.flatMap(change => (change.kind === 'format' ? [[change.at.address, change.numberFormat]] : []));
+    expect(formats).toEqual([['B3', '0.0 %']]);
+  });
+
   test('says which tables are still missing', async () => {
     const { loaded } = await loadThrough(new LiveWorkbook({ Sheet1: [] }), { 'hoses.csv': threeFiles['hoses.csv'] });
     expect(loaded.reason).toMatch(/no table Fittings, no table Crimps yet\. Load them as well/);
@@ -118,7 +132,7 @@ describe('replacing a catalogue', () => {
   test('says what stands outside the old range before it writes over it', async () => {
     const rows = [...(treeTables.hoses as never[]), ['appended below the range']] as never;
     const { plan } = await loadThrough(standingWorkbook({ Hoses: rows }), { 'hoses.csv': csvOf(longer) });
-    expect((await plan()).overwrites).toEqual(['Hoses!A6 outside the old table are written over.']);
+    expect((await plan()).overwrites).toEqual(['Hoses!A6 outside the old table are overwritten.']);
   });
 
   test('the range ends above what else stands on the sheet', async () => {

@@ -203,7 +203,7 @@ describe('a sheet Pieces that is there', () => {
     });
     const { plan } = await writeAll(workbook, 'mm');
     expect(plan.added.filter(number => number.startsWith('41/2'))).toEqual(['41/2-2', '41/2-3', '41/2-4']);
-    expect(plan.notes).toEqual(['Numbers 41/2-… are taken by another job: line 2 goes on behind them.']);
+    expect(plan.notes).toEqual(['Numbers 41/2-… are taken by another job: line 2 continues after them.']);
   });
 });
 

@@ -18,6 +18,9 @@ import type { Piece } from '../../../src/sheets/pieces/piece';
 import { isCrimpedEnd, statusOfPiece } from '../../../src/sheets/pieces/pieceStatus';
 import { readPieces } from '../../../src/sheets/pieces/readPieces';
 import { scrapWriting, statusWriting } from '../../../src/sheets/pieces/statusWriting';
+import { readJobs } from '../../../src/sheets/jobs/readJobs';
+import { rememberAnswer } from '../../../src/sheets/table/tableAnswers';
+import { measureUnit } from '../../../src/core/units/measureUnit';
 import { rackSheets } from '../../../src/sheets/rack/rack';
 import { rememberRack } from '../../../src/sheets/rack/newestRack';
 import { recall } from '../../../src/sheets/recall/recall';
@@ -25,7 +28,7 @@ import { recordRows } from '../../../src/sheets/recall/recordRows';
 import { orderOfJobs } from '../../../src/sheets/week/orderOfJobs';
 import { addressOf } from '../../../src/workbook/a1';
 import type { Change, Workbook } from '../../../src/workbook/workbook';
-import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { fakeWorkbook, type FakeCell, type FakeDetails } from '../../workbook/fakeWorkbook';
 import { openSample } from '../quote/openSample';
 import { INCH, METRIC } from './pieceSheets';
 
@@ -185,9 +188,14 @@ async function weekThrough(shop: Shop): Promise<void> {
   expect(new Set(found.records.map(({ piece }) => piece))).toEqual(recorded);
 }
 
-const fake = (sheets: Readonly<Record<string, readonly (readonly FakeCell[])[]>>, address: string, unit: LengthUnit): Shop => {
+const fake = (
+  sheets: Readonly<Record<string, readonly (readonly FakeCell[])[]>>,
+  address: string,
+  unit: LengthUnit,
+  details: FakeDetails = {},
+): Shop => {
   const jobs = { sheet: 'Jobs', address };
-  const { workbook } = fakeWorkbook(sheets, jobs);
+  const { workbook } = fakeWorkbook(sheets, jobs, details);
   return { workbook, write: changes => workbook.write(changes), calculate: async () => {}, jobs, unit };
 };
 
@@ -247,4 +255,88 @@ test('a week in inches, under a title, without orders, crimp data or a column fo
     ['Birch 1/2', 30, 1, 'B3', '3'],
   ];
   await weekThrough(fake({ Jobs: INCH, Stock }, 'A4', 'in'));
+});
+
+/** What the column of the job sheet holds that its heading names. */
+async function columnOf({ workbook }: Shop, heading: string): Promise<readonly unknown[]> {
+  const { values } = (await workbook.used('Jobs'))!;
+  const top = values.findIndex(row => row.includes(heading));
+  return values.slice(top + 1).map(row => row[values[top]!.indexOf(heading)]);
+}
+
+test('a week in inches with its days as rows, fractions as text, ditto marks, subtotals, and a rack with a status of its own', async () => {
+  const head = ['Item', 'Hose', 'End 1', 'End 2', 'Qty', 'OAL (in)', 'Cut to (in)', 'ID (in)'];
+  const crimp = ['Die 1', 'Crimp OD 1', 'Tol 1', 'Die 2', 'Crimp OD 2', 'Tol 2'].map(each =>
+    /^(?:Crimp|Tol)/.test(each) ? `${each} (in)` : each,
+  );
+  const blank = (many: number) => Array<FakeCell>(many).fill('');
+  const day = (name: string): readonly FakeCell[] => [name, ...blank(14)];
+  const data = (die: string, od: number) => [die, od, 0.005, die, od, 0.005];
+  const Jobs: readonly (readonly FakeCell[])[] = [
+    ['Hoses, week 41', ...blank(14)],
+    [],
+    [...head, ...crimp, 'Progress'],
+    day('Monday'),
+    ['A', 'Birch 3/8', 'JIC straight', 'JIC 90°', 2, '27 1/4', '24 1/2', 0.375, ...data('D19', 0.765), ''],
+    ['B', '"', 'JIC straight', 'JIC straight', 1, 40, 37.5, 0.375, ...data('D19', 0.765), ''],
+    ['Subtotal', '', '', '', 3, '', '', ...blank(7), ''],
+    day('Tuesday'),
+    ['C', 'Birch 1/2', 'ORFS straight', 'ORFS straight', 3, 38.5, 36, 0.5, ...data('D23', 0.905), ''],
+    ['D', 'Birch 1/2', 'ORFS straight', 'ORFS straight', 2, 50, 47.5, 0.5, ...data('D23', 0.905), 'hold: drawing'],
+    ['E', 'Birch 1/2', 'ORFS straight', 'ORFS straight', 1, 30, 27.5, 0.5, ...data('D23', 0.905), 'ship Friday'],
+  ];
+  const Stock = [
+    ['Hose type', 'Length (ft)', 'Pieces', 'Lot', 'Bin', 'Status'],
+    ['Birch 3/8', 25, 1, 'B1', '1', 'ok'],
+    ['Birch 1/2', 11, 1, 'B0', '2', 'Quarantine'],
+    ['Birch 1/2', 12, 2, 'B2', '3', ''],
+    ['Birch 1/2', 30, 1, 'B3', '4', 'reserved for spring'],
+  ];
+  const shop = fake({ Jobs, Stock }, 'A5', 'in');
+  await weekThrough(shop);
+  const { pieces } = (await readPieces(shop.workbook))!;
+  expect(new Set(pieces.map(({ lot }) => lot))).toEqual(new Set(['B1', 'B2']));
+  expect(pieces.filter(({ line }) => line === 'B').map(({ hose }) => hose)).toEqual(['Birch 3/8']);
+  expect(pieces.some(({ line }) => line === 'D')).toBe(false);
+  expect(await columnOf(shop, 'Progress')).toEqual(['', 'done', 'done', '', '', 'done', 'hold: drawing', 'ship Friday']);
+  // The rack that is left still has the reels that its status keeps back, and says why.
+  const racks = (await shop.workbook.sheets()).filter(sheet => sheet.startsWith('Rack after'));
+  const left = (await shop.workbook.used(racks.at(-1)!))!.values;
+  expect(left.filter(row => row[5] !== '').map(row => [row[3], row[5]])).toEqual(
+    expect.arrayContaining([
+      ['B0', 'Quarantine'],
+      ['B3', 'reserved for spring'],
+    ]),
+  );
+});
+
+test('a metric week with hidden rows, merged orders, hoses as headings of groups, and status words of its own', async () => {
+  const head = ['Order no.', 'No.', 'Hose', 'Fitting 1', 'Fitting 2', 'Pieces', 'Overall (mm)', 'Cut length (mm)', 'Bore (mm)'];
+  const crimp = ['Die', 'Crimp diameter (mm)', 'Tolerance (mm)'];
+  const Jobs: readonly (readonly FakeCell[])[] = [
+    [...head, ...crimp, 'State'],
+    ['', '', 'Alder DN 12', ...Array<FakeCell>(10).fill('')],
+    ['B-51', 1, '', 'cone straight', 'cone 90°', 3, 1250, 1168.5, 12.7, 'D26', 27.35, 0.12, ''],
+    ['', 2, '', 'cone straight', 'cone straight', 2, 640, 570, 12.7, 'D26', 27.35, 0.12, 'rush'],
+    ['', 3, '', 'cone straight', 'cone straight', 9, 900, 830, 12.7, 'D26', 27.35, 0.12, ''],
+    ['', '', 'Alder DN 20', ...Array<FakeCell>(10).fill('')],
+    ['B-52', 1, '', 'cone straight', 'cone 45°', 2, 1800, 1700, 19.1, 'D36', 37.1, 0.15, 'planned in October'],
+    ['', 2, '', 'cone straight', 'cone 45°', 1, 800, 700, 19.1, 'D36', 37.1, 0.15, 'delivered'],
+  ];
+  const Lager = [
+    ['Hose', 'Length (m)', 'Reel no.', 'Lot', 'Where'],
+    ['Alder DN 12', '3,5', 'R1', 'L81', 'A1'],
+    ['Alder DN 12', 6, 'R2', 'L82', 'A2'],
+    ['Alder DN 20', 9, 'R3', 'L83', 'A3'],
+  ];
+  const shop = fake({ Jobs, Lager }, 'A3', 'mm', { hiddenRows: { Jobs: [4] }, merges: { Jobs: ['A3:A5', 'A7:A8'] } });
+  const open = await readJobs(shop.workbook, { step: { value: new Decimal(1), unit: measureUnit('length', 'mm')! } });
+  const [question] = open.questions;
+  expect(open.lines.every(({ standing }) => standing.kind === 'stop' || standing.kind === 'done')).toBe(true);
+  await rememberAnswer(shop.workbook, 'jobs', 'Jobs', question!.asked, question!.heading, 'yes');
+  await weekThrough(shop);
+  const { pieces } = (await readPieces(shop.workbook))!;
+  const made = pieces.map(({ order, line, hose }) => `${order}/${line} ${hose}`);
+  expect(new Set(made)).toEqual(new Set(['B-51/1 Alder DN 12', 'B-51/2 Alder DN 12', 'B-52/1 Alder DN 20']));
+  expect(await columnOf(shop, 'State')).toEqual(['', 'done', 'rush', '', '', 'planned in October', 'delivered']);
 });

@@ -57,14 +57,19 @@ test('a sheet that holds something else is not touched', async () => {
 test.each([
   ['a few columns are printed on one page’s width', 3, { fitWidth: true }],
   // 40 columns of 60 points are 2400; Letter lying, the narrower paper, is 792 wide.
-  ['forty columns on several pages, at half size', 40, { scale: 50 }],
+  // Nine points at least, of the sheet's eleven: 9/11 = 82 %.
+  [
+    'forty columns on several pages, each with the first column, at a size that can be read',
+    40,
+    { scale: 82, titleColumns: 'A:A' },
+  ],
 ])('%s', (_, count, page) => {
   const columns = Array.from({ length: count }, (__, at) => ({ heading: `Column ${at}`, width: 60 }));
   const { changes } = appendRows({ sheet: 'Log', columns, rows: [] }, undefined, false);
   expect(changes.find(({ kind }) => kind === 'page')).toEqual({
     kind: 'page',
     sheet: 'Log',
-    page: { orientation: 'landscape', titleRows: '1:1', ...page },
+    page: { orientation: 'landscape', margin: 18, titleRows: '1:1', ...page },
   });
 });
 

@@ -26,18 +26,21 @@ export function demoQuotes(): Record<string, FakeCell[][]> {
   };
 }
 
-/** A sheet as it would stand after the batch that writes it: texts and numbers only, formulas as 1. */
-export function asStanding(changes: readonly Change[]): FakeCell[][] {
-  const rows: FakeCell[][] = [];
+/** The new sheets as they would stand after the batch that writes them; formulas show 1. */
+export function asStanding(changes: readonly Change[]): Record<string, FakeCell[][]> {
+  const sheets: Record<string, FakeCell[][]> = {};
   for (const change of changes) {
     if (change.kind !== 'values' && change.kind !== 'formulas') continue;
+    const rows = (sheets[change.at.sheet] ??= []);
     const { row, column } = blockOf(change.at.address)!;
     const cells = change.kind === 'values' ? change.values : change.formulas;
     cells.forEach((line, r) =>
       line.forEach((cell, c) => {
-        (rows[row + r] ??= [])[column + c] = typeof cell === 'string' && cell.startsWith('=') ? 1 : cell;
+        const isFormula = change.kind === 'formulas' && cell !== '';
+        (rows[row + r] ??= [])[column + c] = isFormula ? { formula: String(cell), value: 1 } : cell;
       }),
     );
   }
-  return Array.from(rows, row => Array.from(row ?? [], cell => cell ?? ''));
+  const filled = (rows: FakeCell[][]) => Array.from(rows, row => Array.from(row ?? [], cell => cell ?? ''));
+  return Object.fromEntries(Object.entries(sheets).map(([sheet, rows]) => [sheet, filled(rows)]));
 }

@@ -1,4 +1,4 @@
-import { currencyFormatOf, decimalsOf } from '../../../src/sheets/catalogue/currencyFormat';
+import { currencyFormatOf, decimalsOf, moneyFormatOf } from '../../../src/sheets/catalogue/currencyFormat';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
 import { sheetContent } from '../table/sheetContent';
 
@@ -64,6 +64,18 @@ test('the currency format is that of the first price column that has one', () =>
   expect(currencyFormatOf({ ...content, formats: formats('General') })).toBeUndefined();
   expect(read({}, '#,##0.00 "EUR"').settings!.format).toBe('#,##0.00 "EUR"');
 });
+
+test.each([
+  ['0.000', '0.00'],
+  ['#,##0', '#,##0.00'],
+  ['0.0000 "€"', '0.00 "€"'],
+  ['#,##0.00 "€"', '#,##0.00 "€"'],
+  ['[$€-407] #,##0', '[$€-407] #,##0.00'],
+  ['_-"£"* #,##0.00_-;-"£"* #,##0.00_-', '"£"#,##0.00'],
+  ['"US$" 0.0;[Red]-"US$" 0.0', '"US$" 0.00'],
+  // ISO 4217: the yen has no smaller unit.
+  ['[$¥-411]#,##0', '[$¥-411]#,##0'],
+])('money of a sheet whose prices are shown by %s is written by %s', (found, money) => expect(moneyFormatOf(found)).toBe(money));
 
 test.each([
   ['0', 0],

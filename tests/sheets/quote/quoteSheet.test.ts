@@ -148,8 +148,26 @@ describe('a quote with a margin', () => {
     expect([values[3]![2], values[4]![2]]).toEqual([46_300, 46_314]);
     const exact = sampleLines.reduce((sum, line) => sum + (costOf(line) / (1 - margin)) * line.quantity, 0);
     const rounded = sampleLines.reduce((sum, line) => sum + Math.round(eachOf(line) * 100) * line.quantity, 0) / 100;
-    const added = values.find(row => row.includes('Added by rounding and least prices'))!;
+    const costs = (await book.content(`${sheet} costs`)).values;
+    const added = costs.find(row => row.includes('Added by rounding and least prices'))!;
     expect(added[added.indexOf('Added by rounding and least prices') + 1]).toBeCloseTo(rounded - exact, 8);
+  });
+
+  it('has its costs on a sheet of their own, line by line, with what is earned; the quote itself shows neither', async () => {
+    const sheet = await quote({ margin: '40 %', breaks: '10' });
+    const own = await shown(sheet);
+    expect(own.values.flat().filter(cell => /cost|margin|markup|, each|labour/i.test(String(cell)))).toEqual([]);
+    expect(own.values.flat().filter(cell => cell === margin)).toEqual([]);
+    const { column, values } = await shown(`${sheet} costs`);
+    expect(column('Line')).toEqual(own.column('Line'));
+    expect(column('Price each')).toEqual(own.column('Price each'));
+    sampleLines.forEach((line, index) => {
+      expect(column('Cost each')[index]).toBeCloseTo(costOf(line), 9);
+      expect(column('Margin earned')[index]).toBeCloseTo(1 - costOf(line) / eachOf(line), 9);
+      expect(column('Margin earned')[index]).toBeGreaterThanOrEqual(margin);
+      expect(column('Labour at 10')[index]).toBeCloseTo(costParts({ ...line, quantity: 10 }).labour, 9);
+    });
+    expect(values.find(row => row[0] === 'Margin')![1]).toBe(margin);
   });
 
   it('follows a price of the catalogue, and says that it has changed since', async () => {
@@ -175,15 +193,16 @@ describe('a quote with a margin', () => {
   it('follows margin, rounding step and a break that are changed in its cells', async () => {
     const sheet = await quote({ margin: '40 %' });
     const { values } = await shown(sheet);
-    const place = (label: string) => {
-      const row = values.findIndex(cells => cells.includes(label));
-      return `${columnAt(values[row]!.indexOf(label) + 1)}${row + 1}`;
+    const costs = (await book.content(`${sheet} costs`)).values;
+    const setting = (label: string) => {
+      const row = costs.findIndex(cells => cells.includes(label));
+      return { sheet: `${sheet} costs`, address: `${columnAt(costs[row]!.indexOf(label) + 1)}${row + 1}` };
     };
     const first = values.findIndex(cells => cells.includes('Quantities:'));
     const breakCell = `${columnAt(values[first]!.indexOf('Quantities:') + 1)}${first + 1}`;
     await book.write([
-      { kind: 'values', at: { sheet, address: place('Margin') }, values: [[0.25]] },
-      { kind: 'values', at: { sheet, address: place('Prices rounded up to') }, values: [[0.5]] },
+      { kind: 'values', at: setting('Margin'), values: [[0.25]] },
+      { kind: 'values', at: setting('Prices rounded up to'), values: [[0.5]] },
       { kind: 'values', at: { sheet, address: breakCell }, values: [[3]] },
     ]);
     const { column } = await shown(sheet);
@@ -240,7 +259,7 @@ describe('a quote with a margin', () => {
     const sheet = await quote({ margin: '40 %' });
     await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'D10' }, values: [[10]] }]);
     const short = await shown(sheet);
-    expect(short.column('Note')[0]).toBe('No price: the cell “Hose, each” of this line says why.');
+    expect(short.column('Note')[0]).toBe('No price: “Hose, each” of this line, on the sheet with the costs, says why.');
   });
 
   it('looks the margin of the customer class up in the user’s own sheet', async () => {
@@ -284,7 +303,9 @@ describe('a quote with a margin', () => {
     expect(column('Note').map(note => note !== '')).toEqual(sampleLines.map(() => false));
     expect(values[9]![0]).toMatch(/^Not in this quote, to be clarified first: (?:.+, ){2}.+\.$/);
     await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'D11' }, values: [[150]] }]);
-    expect((await shown(sheet)).column('Note')[1]).toBe('No price: the cell “Hose, each” of this line says why.');
+    expect((await shown(sheet)).column('Note')[1]).toBe(
+      'No price: “Hose, each” of this line, on the sheet with the costs, says why.',
+    );
     await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'E10' }, values: [[8]] }]);
     expect((await shown(sheet)).column('Price each')[0]).toBe(eachOf({ ...sampleLines[0]!, quantity: 8 }));
   });
@@ -322,7 +343,7 @@ describe('a quote with a margin', () => {
     const file = await book.save();
     book.dispose();
     const cells = await recalculate(file, builtFunctions());
-    const ours = cells.filter(cell => cell.sheet === sheet && cell.formula);
+    const ours = cells.filter(cell => [sheet, `${sheet} costs`].includes(cell.sheet) && cell.formula);
     expect(ours.length).toBeGreaterThan(120);
     const plain = (value: unknown) => (typeof value === 'object' && value ? (value as { error: string }).error : (value ?? ''));
     expect(ours.filter(cell => plain(cell.value) !== plain(cell.cached))).toEqual([]);
@@ -371,7 +392,8 @@ describe('a quote with markups on parts', () => {
     const { rows, at } = await shown(sheet);
     // Cut length × price ÷ (1 − scrap).
     const costs = [2, 3].map((price, i) => ((costParts(sampleLines[i]!).cut / 1000) * price) / (1 - bought.scrap));
-    expect([0, 1].map(row => at(rows[row]!, 'Guard, each'))).toEqual(costs.map(cost => expect.closeTo(cost, 9)));
+    const inHouse = await shown(`${sheet} costs`);
+    expect(inHouse.column('Guard, each').slice(0, 2)).toEqual(costs.map(cost => expect.closeTo(cost, 9)));
     // The third line's hose has no such size among the guards.
     expect(at(rows[2]!, 'Price each')).toBe('no price');
     expect(at(rows[2]!, 'Note')).toBe('No price of felt wrap.');

@@ -23,7 +23,7 @@ const { settings } = readQuoteSettings({ ...FRESH_QUOTE, margin: '40 %', callOut
 const asQuote = () => batch(workbook => writeQuote(workbook, settings!, undefined, '2026-10-05'));
 
 async function withQuote(): Promise<Record<string, FakeCell[][]>> {
-  return { ...demoQuotes(), Quote: asStanding((await asQuote()).changes) };
+  return { ...demoQuotes(), ...asStanding((await asQuote()).changes) };
 }
 
 const asWhatIf = async () =>

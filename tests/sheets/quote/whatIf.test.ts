@@ -1,6 +1,6 @@
 import type { CellValue } from '../../../src/workbook/workbook';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
-import { readQuote } from '../../../src/sheets/quote/readQuote';
+import { quoteOfSheet } from '../../../src/sheets/quote/readQuote';
 import { readRises } from '../../../src/sheets/quote/riseFields';
 import { writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { whatIfSources, writeWhatIf } from '../../../src/sheets/quote/writeWhatIf';
@@ -131,7 +131,7 @@ it('quotes are found with customer and validity, other sheets are not', async ()
     ['Quote', 'Neighbour', 46_310, 6],
   ]);
   expect(families).toEqual(['Alder', 'Larch', 'Rowan', 'Willow']);
-  expect(readQuote(await book.content('Jobs'))).toBeUndefined();
+  expect(await quoteOfSheet(book.port, 'Jobs')).toBeUndefined();
 });
 
 test.each([
@@ -148,6 +148,6 @@ test('no rise at all is nothing to compare; words and impossible falls are mista
   expect(readRises({ Larch: "5'" }, ['Larch']).mistakes).toEqual({ Larch: 'enter per cent, like 5' });
   expect(readRises({ Larch: 'more', Alder: '-100' }, ['Larch', 'Alder']).mistakes).toEqual({
     Larch: 'enter per cent, like 5',
-    Alder: 'that is too much to be meant',
+    Alder: 'that is too much to be right',
   });
 });

@@ -43,8 +43,8 @@ test('a length without a unit is asked about, and no reel is used until it is an
   ]);
   const open = (await readRack(workbook, 'Rack'))!;
   expect(open.rows).toEqual([]);
-  expect(open.questions.map(({ sentence }) => sentence)).toEqual(['Column B: Length names no unit. Which is it?']);
-  expect(open.problems).toMatchObject([{ row: 2, sentence: expect.stringMatching(/names no unit/) }]);
+  expect(open.questions.map(({ sentence }) => sentence)).toEqual(['Column B: Length has no unit. Which is it?']);
+  expect(open.problems).toMatchObject([{ row: 2, sentence: expect.stringMatching(/has no unit/) }]);
   await rememberAnswer(workbook, 'rack', 'Rack', 'unit', 'Length', 'm');
   const rack = (await readRack(workbook, 'Rack'))!;
   expect(rackIn(rack.rows, 'mm').map(({ length, quantity }) => [`${length}`, quantity])).toEqual([['50000', 2]]);
@@ -145,4 +145,72 @@ test('lengths of new reels are the catalogue’s, in the unit asked for (1 in = 
   expect([...reelLengths(catalogue, 'mm')].map(([hose, length]) => [hose, `${length}`])).toEqual([['alder dn 12', '40000']]);
   expect(reelLengths(catalogue, 'in').get('alder dn 12')!.eq(new Decimal(40_000).div('25.4'))).toBe(true);
   expect(reelLengths(undefined, 'mm').size).toBe(0);
+});
+
+describe('the rack’s own status', () => {
+  const rows: readonly (readonly FakeCell[])[] = [
+    ['Hose', 'Length (m)', 'Place', 'Status'],
+    ['Larch DN 12', 40, 'A1', ''],
+    ['Larch DN 12', 30, 'A2', 'Quarantine'],
+    ['Larch DN 12', 20, 'A3', 'blocked - see QA'],
+    ['Larch DN 12', 10, 'A4', 'Reserved for order 77'],
+    ['Larch DN 12', 9, 'A5', 'scrap'],
+    ['Larch DN 12', 8, 'A6', 'OK'],
+    ['Larch DN 12', 7, 'A7', 'Not released'],
+    ['Larch DN 12', 6, 'A8', 'do not use!'],
+    ['Larch DN 12', 5, 'A9', 'in use'],
+  ];
+  test('reels that it keeps from being used are left out with its words; a tick takes them', async () => {
+    const rack = (await readRack(book(rows), 'Rack'))!;
+    expect(rack.rows.map(({ row }) => row)).toEqual([2, 7, 10]);
+    expect(
+      rack.report.leftOut.filter(({ reason }) => reason === 'barred').map(({ row, sentence }) => `${row} ${sentence}`),
+    ).toEqual([
+      '3 Status: Quarantine',
+      '4 Status: blocked - see QA',
+      '5 Status: Reserved for order 77',
+      '6 Status: scrap',
+      '8 Status: Not released',
+      '9 Status: do not use!',
+    ]);
+    const taken = (await readRack(book(rows), 'Rack', new Set(['barred'])))!;
+    expect(taken.rows.map(({ row }) => row)).toEqual([2, 3, 4, 5, 6, 7, 8, 9, 10]);
+    expect(taken.rows.filter(({ barred }) => barred).map(({ row }) => row)).toEqual([3, 4, 5, 6, 8, 9]);
+  });
+
+  test('words that nobody knows are asked about, and no such reel is used until that is answered', async () => {
+    const workbook = book([
+      rows[0]!,
+      ['Larch DN 12', 40, 'A1', 'Q2'],
+      ['Larch DN 12', 30, 'A2', 'grün'],
+      ['Larch DN 12', 20, 'A3', 'q2'],
+    ]);
+    const open = (await readRack(workbook, 'Rack'))!;
+    expect(open.rows).toEqual([]);
+    expect(open.questions.map(({ sentence }) => sentence)).toEqual([
+      'Column D: Status says “grün”. May that hose be used?',
+      'Column D: Status says “q2”. May that hose be used?',
+    ]);
+    const [green, q2] = open.questions;
+    await rememberAnswer(workbook, 'rack', 'Rack', green!.asked, green!.heading, 'free');
+    await rememberAnswer(workbook, 'rack', 'Rack', q2!.asked, q2!.heading, 'barred');
+    const rack = (await readRack(workbook, 'Rack'))!;
+    expect(rack.questions).toEqual([]);
+    expect(rack.rows.map(({ row }) => row)).toEqual([3]);
+    expect(rack.report.leftOut).toEqual([
+      { row: 2, reason: 'barred', sentence: 'Status: Q2' },
+      { row: 4, reason: 'barred', sentence: 'Status: q2' },
+    ]);
+  });
+
+  test('below “Reserved for” or “Blocked” whatever stands there counts, in any of several columns', async () => {
+    const several = [
+      ['Hose', 'Length (m)', 'Condition', 'Reserved for', 'Blocked'],
+      ['Larch DN 12', 40, 'good', '', 'no'],
+      ['Larch DN 12', 30, 'good', 'Farm Lindenhof', ''],
+      ['Larch DN 12', 20, 'new', '-', 'x'],
+    ];
+    expect(await told(several)).toEqual(['2: Larch DN 12, 40000 × 1']);
+    expect(await leftOut(several)).toEqual(['3 barred', '4 barred']);
+  });
 });

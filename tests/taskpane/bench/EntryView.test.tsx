@@ -163,14 +163,14 @@ test('a dial that was turned and found good is taken for the next crimps of its 
   const fake = await open('Record', 'A2', undefined, { ...registerSheets(gate), Record: [headings, ...[1, 2, 3, 4].map(line)] });
   await fake.type('25.2{Enter}25.2{Enter}');
   await waitFor(() => expect(inWork()).toBe('Line 2'));
-  expect(screen.getByText(/asked for: correct it if it was not turned/)).toBeTruthy();
+  expect(screen.getByText(/asked for: correct it if the dial was not changed/)).toBeTruthy();
   const dial = screen.getByLabelText<HTMLInputElement>('Dial used').value;
   expect(dial).not.toBe('410');
   for (const next of ['Line 3', 'Line 4']) {
     await fake.type('25{Enter}25.01{Enter}');
     await waitFor(() => expect(inWork()).toBe(next));
     expect(screen.getByLabelText('Dial used')).toHaveProperty('value', dial);
-    expect(screen.getByText('As used for the last crimp of this kind: correct it if it was turned since.')).toBeTruthy();
+    expect(screen.getByText('As used for the last crimp of this kind: correct it if the dial was changed since.')).toBeTruthy();
   }
 });
 

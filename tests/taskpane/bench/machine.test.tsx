@@ -34,7 +34,7 @@ describe('a machine check', () => {
   it('turns the other way for one that crimps small, and leaves alone what the user leaves alone', () => {
     const small = { ...form, readings: ['0.986', '0.986'] };
     expect(machineCheck(small).sentence).toMatch(/0\.014 in small: turn the calibration screw 0\.5 turns looser/);
-    expect(machineCheck({ ...small, leaveAlone: '0.014' }).sentence).toMatch(/within what is left alone/);
+    expect(machineCheck({ ...small, leaveAlone: '0.014' }).sentence).toMatch(/small enough to leave alone/);
     expect(machineCheck({ ...form, perTurn: '' }).sentence).toMatch(/Give the change per turn/);
   });
 
@@ -109,7 +109,7 @@ test('a check is written as a row of Machine log, which is made with its heading
 test('the list of care ships empty: only its headings are made', async () => {
   const { workbook } = open({ Jobs: [['x']] });
   fireEvent.click(await screen.findByRole('button', { name: 'Make the sheet Machine care' }));
-  expect(await screen.findByText(/holds no task yet/)).toBeTruthy();
+  expect(await screen.findByText(/has no tasks yet/)).toBeTruthy();
   expect((await workbook.used('Machine care'))!.values).toEqual([['Machine', 'Task', 'Every (days)', 'Last done']]);
 });
 

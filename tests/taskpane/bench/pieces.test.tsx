@@ -6,6 +6,7 @@ import { rememberJobSheet } from '../../../src/sheets/pieces/jobsOfPieces';
 import { readPieces } from '../../../src/sheets/pieces/readPieces';
 import { TaskPane } from '../../../src/taskpane/app/TaskPane';
 import { EntryView } from '../../../src/taskpane/bench/EntryView';
+import { addressOf } from '../../../src/workbook/a1';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 import { METRIC, writeAll } from '../../sheets/pieces/pieceSheets';
 import { viewProps } from '../viewProps';
@@ -132,4 +133,53 @@ test('a tag scanned in the strip opens Entry at its piece from wherever one is, 
   await scan('nothing-9');
   expect(await screen.findByText('No piece is called “nothing-9”.')).toBeTruthy();
   expect((await fake.workbook.selection()).sheet).toBe('Jobs');
+});
+
+test('what a co-author fills in meanwhile stays, and is said where somebody types into the same field', async () => {
+  const fake = await open();
+  await fake.scan('41/3-1');
+  await screen.findByText('Piece 41/3-1: planned');
+  const { row } = (await pieceOf(fake, '41/3-1'))!;
+  const { columns } = (await readPieces(fake.workbook))!.table;
+  const elsewhere = (role: 'lotA' | 'finished', value: string | number) =>
+    fake.workbook.write([
+      {
+        kind: 'values',
+        at: { sheet: 'Pieces', address: addressOf({ row: row - 1, column: columns[role]!, rows: 1, columns: 1 }) },
+        values: [[value]],
+      },
+    ]);
+  await elsewhere('lotA', 'C-9');
+  fill('Finished length (mm)', '2181');
+  save();
+  await waitFor(async () => expect((await pieceOf(fake, '41/3-1'))!.finished?.value.toString()).toBe('2181'));
+  expect((await pieceOf(fake, '41/3-1'))!.ends[0].lot).toBe('C-9');
+  await waitFor(() => expect((screen.getByLabelText('Coupling lot A') as HTMLInputElement).value).toBe('C-9'));
+
+  await elsewhere('finished', 2179);
+  fill('Finished length (mm)', '2183');
+  save();
+  expect(
+    await screen.findByText(/Finished length \(mm\) was changed meanwhile: it is “2179” now. Save again to replace it/),
+  ).toBeTruthy();
+  expect((await pieceOf(fake, '41/3-1'))!.finished?.value.toString()).toBe('2179');
+  save();
+  await waitFor(async () => expect((await pieceOf(fake, '41/3-1'))!.finished?.value.toString()).toBe('2183'));
+  expect((await pieceOf(fake, '41/3-1'))!.note).toMatch(/2179 until/);
+});
+
+test('a save reads each sheet once before it writes and once after it, however many look at it', async () => {
+  const fake = await open();
+  await fake.scan('41/3-1');
+  await screen.findByText('Piece 41/3-1: planned');
+  const read: string[] = [];
+  const { used } = fake.workbook;
+  fake.workbook.used = async sheet => {
+    read.push(sheet);
+    return used(sheet);
+  };
+  fill('Finished length (mm)', '2181');
+  save();
+  expect(await screen.findByText('Piece 41/3-1: cut')).toBeTruthy();
+  expect(read.sort()).toEqual(['Jobs', 'Pieces', 'Pieces']);
 });

@@ -51,12 +51,32 @@ test('crimp columns come with their cautions', async () => {
   expect(screen.getByText(/A rejected crimp stays rejected/)).toBeTruthy();
 });
 
-test('a write that fails is said', async () => {
-  const fake = await open(OTHER_WORDS, 'B5');
-  jest.spyOn(fake.workbook, 'write').mockRejectedValue(new Error('The sheet is protected.'));
+test('a sheet that is protected is said with the way out, and nothing is written', async () => {
+  const { workbook, written } = fakeWorkbook(
+    { Jobs: OTHER_WORDS },
+    { sheet: 'Jobs', address: 'B5' },
+    { protectedSheets: ['Jobs'] },
+  );
+  render(<TaskPane workbook={workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
   fireEvent.click(await screen.findByRole('checkbox', { name: 'Cut length' }));
   fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
-  expect(await screen.findByText(/The sheet is protected/)).toBeTruthy();
+  expect(await screen.findByText(/^Sheet "Jobs" is protected: lift the protection .* Nothing was written\.$/)).toBeTruthy();
+  expect(written).toEqual([]);
+});
+
+test('a cell that somebody fills while the column is written stays, and is named', async () => {
+  const { workbook, written, edit } = fakeWorkbook({ Jobs: OTHER_WORDS }, { sheet: 'Jobs', address: 'B5' });
+  const write = workbook.write.bind(workbook);
+  // Between the last look at the table and the writing.
+  jest.spyOn(workbook, 'write').mockImplementation((changes, expected) => {
+    edit('Jobs', 'I6', 'urgent');
+    return write(changes, expected);
+  });
+  render(<TaskPane workbook={workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
+  fireEvent.click(await screen.findByRole('checkbox', { name: 'Cut length' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
+  expect(await screen.findByText(/^Jobs!I6 has changed since this was planned.* Nothing was written\.$/)).toBeTruthy();
+  expect(written).toEqual([]);
 });
 
 test('where there is no table the view says what to select', async () => {
@@ -118,7 +138,8 @@ test('one press adds all columns of a group, and the rows that need a look are c
   fireEvent.click(await screen.findByRole('button', { name: 'For QA (3)' }));
   expect(await screen.findByText('1 of 2 rows needs a look')).toBeTruthy();
   const address = written[0]!.flatMap(change => (change.kind === 'formulas' ? [change.at.address] : []));
-  expect(address).toEqual(['M2:O3']);
+  // Verdict and deviation come from one call, the next dial from another.
+  expect(address).toEqual(['M2:M3', 'O2:O3']);
   expect(screen.getByText(/A rejected crimp stays rejected/)).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Row 2' }));
   await waitFor(async () => expect((await workbook.selection()).address).toBe('M2'));
@@ -129,4 +150,28 @@ test('where the selection is in no table, the tables of the workbook are offered
   render(<TaskPane workbook={workbook} functions={[]} wanted={{ place: 'week/columns' }} />);
   fireEvent.click(await screen.findByRole('button', { name: /^Jobs A4:H/ }));
   expect(await screen.findByText(/Table A4:H7 of sheet Jobs/)).toBeTruthy();
+});
+
+const typedLines = (count: number) => [
+  ['Hose', 'Overall length (mm)', 'Cut-off A (mm)', 'Cut-off B (mm)'],
+  ...Array.from({ length: count }, (_, i) => ['Larch DN 12', 800 + i, 22, 22]),
+];
+
+test('above 500 rows one formula serves all rows, with the reason; the choice is left to the person', async () => {
+  const { written } = await open(typedLines(501), 'A2');
+  expect(await screen.findByText(/One formula will serve all rows \(proposed above 500\)/)).toBeTruthy();
+  expect(screen.getByText(/Excel waits for every call, and thousands can end in #BUSY!/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('checkbox', { name: 'Cut length' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
+  await waitFor(() => expect(written[0]!.at(-1)).toMatchObject({ formulas: [['=HOSE.CUTLENGTH(B2:B502,C2:C502,D2:D502)']] }));
+  fireEvent.click(screen.getByRole('radio', { name: 'A formula in every cell' }));
+  expect(screen.queryByText(/One formula will serve all rows/)).toBeNull();
+});
+
+test('up to 500 rows a formula a row is written', async () => {
+  const { written } = await open(typedLines(500), 'A2');
+  fireEvent.click(await screen.findByRole('checkbox', { name: 'Cut length' }));
+  expect(screen.getByRole('radio', { name: 'One formula a row and function' })).toHaveProperty('checked', true);
+  fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
+  await waitFor(() => expect(written[0]!.at(-1)).toMatchObject({ at: { address: 'E2:E501' } }));
 });

@@ -52,7 +52,7 @@ test('a question is answered with a button, once for all tables with that headin
     asked: 'unit',
     heading: 'Cut length',
     column: 'B: Cut length',
-    sentence: 'Column B: Cut length names no unit. Which is it?',
+    sentence: 'Column B: Cut length has no unit. Which is it?',
     choices: [
       { value: 'mm', label: 'mm' },
       { value: 'in', label: 'in' },

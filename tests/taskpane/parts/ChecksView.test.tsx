@@ -5,6 +5,7 @@ import type { Change } from '../../../src/workbook/workbook';
 import { ChecksView } from '../../../src/taskpane/parts/ChecksView';
 import { demoQuotes } from '../../sheets/quote/demoQuotes';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { viewProps } from '../viewProps';
 
 beforeEach(() => localStorage.clear());
 
@@ -12,7 +13,7 @@ async function open(sheets: Record<string, FakeCell[][]> = demoQuotes()) {
   const fake = fakeWorkbook(sheets, { sheet: 'Jobs', address: 'A2' });
   render(
     <FluentProvider theme={webLightTheme}>
-      <ChecksView workbook={fake.workbook} />
+      <ChecksView {...viewProps(fake.workbook)} />
     </FluentProvider>,
   );
   await act(async () => void (await new Promise(resolve => setTimeout(resolve, 20))));

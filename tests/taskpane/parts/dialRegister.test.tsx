@@ -73,7 +73,7 @@ test('a new row keeps the old ones, says what counted before, and CRIMPSETUP’s
 test('a row outside the range that the Catalogue reads extends it, and only that argument', async () => {
   const { workbook, plan } = await planned({}, registerSheets(gate, 'A1:K3'));
   if (plan.kind !== 'ready') throw new Error(plan.sentence);
-  expect(plan.told[1]).toBe('The Catalogue cell read Machines to A1:K3 only: it is made to read A1:K24.');
+  expect(plan.told[1]).toBe('The Catalogue cell reads Machines to A1:K3 only: it will read A1:K24.');
   await workbook.write(plan.writing.changes);
   const [cell] = await workbook.read([{ sheet: 'Catalogue', address: 'A1' }]);
   expect(cell!.formulas).toEqual([['=HOSE.CATALOGUE(Hoses!A1:D9,Fittings!A1:E9,Crimps!A1:F9,Machines!A1:K24)']]);
@@ -129,7 +129,7 @@ test('a sheet Machines that the Catalogue does not read is taken with the dials 
   const plan = await planDial(workbook, proposal, '2026-03-09');
   if (plan.kind !== 'ready') throw new Error(plan.sentence);
   expect(plan.comparison.old).toEqual({ dial: '410', from: 'MACHINE', date: '2026-02-01' });
-  expect(plan.told[1]).toBe('The Catalogue cell does not read sheet Machines yet: it is made to read A2:K25.');
+  expect(plan.told[1]).toBe('The Catalogue cell does not read sheet Machines yet: it will read A2:K25.');
   await workbook.write(plan.writing.changes);
   expect(crimpSetup((await workbookCatalogue(workbook))!.catalogue!, 'Larch DN 12', 'Larch cone', 'Gate').dial).toBe(415);
   const tooHigh = await planDial(workbook, { ...proposal, dial: new Decimal(901), date: '2026-03-10' }, '2026-03-10');
@@ -138,7 +138,7 @@ test('a sheet Machines that the Catalogue does not read is taken with the dials 
 
 test.each<[string, Partial<DialProposal>, RegExp]>([
   ['a date before the newest', { date: '2026-01-15' }, /newer dial, 410 of 2026-02-01: a row of 2026-01-15 would not count/],
-  ['a date ahead', { date: '2026-03-10' }, /lies ahead/],
+  ['a date ahead', { date: '2026-03-10' }, /is in the future/],
   ['no date', { date: 'soon' }, /"soon" is not a date/],
   ['the dial that counts already', { dial: new Decimal(410) }, /410 is the dial that counts already \(MACHINE, 2026-02-01\)/],
   ['a dial below the lowest', { dial: new Decimal(90) }, /below the machine’s lowest dial, 100: look at die/],
@@ -169,7 +169,11 @@ test.each<[string, Readonly<Record<string, readonly (readonly FakeCell[])[]>>, R
     },
     /has no column Date: add it, so that old dials are kept/,
   ],
-  ['something right below', registerSheets([...gate, ['a note']], 'A1:K3'), /Something stands right below .* row 4/],
+  [
+    'something right below',
+    registerSheets([...gate, ['a note']], 'A1:K3'),
+    /Row 4 of sheet Machines, right below the table Machines, is filled/,
+  ],
 ])('refused in words: %s', async (_, sheets, sentence) => {
   const { workbook } = fakeWorkbook(sheets, { sheet: Object.keys(sheets)[0]!, address: 'A1' });
   const plan = await planDial(workbook, proposal, '2026-03-09');
@@ -211,7 +215,7 @@ describe('several dials on one day', () => {
 
   test.each([
     ['2026-03-09 08:00', /newer dial, 412 of 2026-03-09 09:15: a row of 2026-03-09 08:00 would not count. Add the time of day/],
-    ['2026-03-09 15:00', /2026-03-09 15:00 lies ahead/],
+    ['2026-03-09 15:00', /2026-03-09 15:00 is in the future/],
     ['03/04/2026', /"03\/04\/2026" is not a date: write 2026-04-03 or 2026-03-04/],
   ])('%s is refused', async (date, sentence) => {
     const { plan } = await afternoon({ date });

@@ -288,7 +288,7 @@ describe('loading', () => {
     choose(file('hoses.csv', csvOf(withRows('hoses', ['Cedar DN 6', 'Cedar', null, null, 6.3, 200]).hoses!)));
     const button = await screen.findByText('Replace the catalogue', { selector: 'button' });
     expect(button).toHaveProperty('disabled', true);
-    fireEvent.click(screen.getByRole('checkbox', { name: /Hoses!A6 outside the old table are written over/ }));
+    fireEvent.click(screen.getByRole('checkbox', { name: /Hoses!A6 outside the old table are overwritten/ }));
     fireEvent.click(button);
     await screen.findByText(/Old values: Hoses/);
     expect(workbook.shown('Hoses')!.at(-1)![0]).toBe('Cedar DN 6');

@@ -51,6 +51,20 @@ test('a table without readings is said to have none, not row by row to lack a ta
   expect(screen.queryByText(/not readable/)).toBeNull();
 });
 
+test('without readings here, each table that holds some is one press away', async () => {
+  open('Jobs', 'A2', {
+    Jobs: [
+      ['Line', 'Hose', 'Fitting', 'Length (mm)', 'Quantity'],
+      [1, 'Larch DN 12', '24° cone', 900, 2],
+    ],
+    'Week 40': book['Week 40']!,
+  });
+  const offered = within(await screen.findByRole('group', { name: 'Tables of this workbook' })).getAllByRole('button');
+  expect(offered.map(({ textContent }) => textContent)).toEqual([expect.stringMatching(/^Week 40 /)]);
+  fireEvent.click(offered[0]!);
+  expect(await section()).toBeTruthy();
+});
+
 test('the pictures are drawn: a strip a combination, a shape a verdict', async () => {
   open('Week 39');
   const picture = within(await section()).getByRole('img', { name: /Deviations of 30 crimps/ });
@@ -124,8 +138,8 @@ test('a heading without a unit is asked about once, with the unit that its size 
       ['Larch DN 10', 'cone', 22.8, 0.12, 22.8, 22.8],
     ],
   });
-  expect(await screen.findByText('Column E: Reading 1 names no unit. Which is it?')).toBeTruthy();
-  expect(screen.getAllByText(/names no unit/)).toHaveLength(1);
+  expect(await screen.findByText('Column E: Reading 1 has no unit. Which is it?')).toBeTruthy();
+  expect(screen.getAllByText(/has no unit/)).toHaveLength(1);
   expect(screen.getByText(/the unit of the readings is not known: answer the question about it/)).toBeTruthy();
   expect(screen.getByText('0 crimps read from sheet Crimps.')).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'mm' }));

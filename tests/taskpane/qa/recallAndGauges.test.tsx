@@ -75,6 +75,19 @@ describe('recall', () => {
     expect(await screen.findByText('P-1, end A: TIGHT (was IN SPEC), true mean 24.77 mm')).toBeTruthy();
   });
 
+  test('a gauge of which nobody knows what it measures: its error needs a unit', async () => {
+    open(RecallView, { Pieces: PIECES });
+    await screen.findByRole('region', { name: 'What was read of Pieces' });
+    fireEvent.click(screen.getByRole('radio', { name: 'Gauge or die' }));
+    fill(/^Gauge$/, 'Caliper 3');
+    fill(/^It read too high by/, '0,03');
+    await press('Find');
+    expect(await screen.findByText(/sheet Gauges does not say\. Enter the unit, too/)).toBeTruthy();
+    fill(/^It read too high by/, '0,03 mm');
+    await press('Find');
+    expect(await screen.findByText('P-1, end A: TIGHT (was IN SPEC), true mean 24.77 mm')).toBeTruthy();
+  });
+
   test('without a sheet Pieces it says what makes one', async () => {
     open(RecallView, { Jobs: [['a']] });
     expect(await screen.findByText(/There is no sheet Pieces/)).toBeTruthy();

@@ -98,7 +98,7 @@ test('the list of margins holds names and values only, and a hose and its price 
   expect(groups.flatMap(group => [...group.children].map(({ tagName }) => tagName)).filter(tag => !/^D[TD]$/.test(tag))).toEqual(
     [],
   );
-  expect(screen.getAllByRole('heading', { level: 3 })[0]!.textContent).toMatch(/DN \d+ \d+\.\d\d each$/);
+  expect(screen.getAllByRole('heading', { level: 2 })[0]!.textContent).toMatch(/DN \d+ \d+\.\d\d each$/);
 });
 
 test('an empty form says which fields to put right and looks for nothing', async () => {

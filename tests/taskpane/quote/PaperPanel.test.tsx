@@ -14,7 +14,7 @@ const { settings } = readQuoteSettings({ ...FRESH_QUOTE, margin: '40 %', isLinke
 async function open(hasQuote: boolean, newest?: string) {
   const first = fakeWorkbook(demoQuotes(), { sheet: 'Jobs', address: 'A2' });
   await writeQuote(first.workbook, settings!, undefined, '2026-10-05');
-  const sheets = { ...demoQuotes(), ...(hasQuote && { Quote: asStanding(first.written[0]!) }) };
+  const sheets = { ...demoQuotes(), ...(hasQuote && asStanding(first.written[0]!)) };
   const fake = fakeWorkbook(sheets, { sheet: 'Jobs', address: 'A2' });
   render(
     <FluentProvider theme={webLightTheme}>

@@ -45,8 +45,8 @@ describe('quote', () => {
     fill(/^Margin/, '40 %');
     press('Write the quote as a new sheet');
     await waitFor(() => expect(written).toHaveLength(1));
-    expect(added(written[0]!)).toEqual(['Quote']);
-    expect(written[0]!.every(change => change.kind === 'addSheet' || JSON.stringify(change).includes('"sheet":"Quote"'))).toBe(
+    expect(added(written[0]!)).toEqual(['Quote', 'Quote costs']);
+    expect(written[0]!.every(change => change.kind === 'addSheet' || JSON.stringify(change).includes('"sheet":"Quote'))).toBe(
       true,
     );
     const stops = (await screen.findByText('STOP, not quoted: lines of Jobs')).parentElement!;
@@ -182,7 +182,7 @@ describe('to buy', () => {
       ...[1, 2, 3, 4].map(piece => ['☐', piece, 1, 'Alder DN 12', 'A1', '', 1174.5, 1, '', `${piece} of 4`]),
     ];
     const { written } = await open(PurchaseView, { ...demoQuotes(), 'Cut list': list });
-    expect(await screen.findByRole('radio', { name: 'the cut list that stands (Cut list)' })).toHaveProperty('checked', true);
+    expect(await screen.findByRole('radio', { name: 'the cut list already written (Cut list)' })).toHaveProperty('checked', true);
     press('Write the purchase list as a new sheet');
     await waitFor(() => expect(written).toHaveLength(1));
     const texts = JSON.stringify(written[0]);

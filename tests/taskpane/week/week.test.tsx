@@ -109,7 +109,7 @@ test('a rack whose lengths have no unit is asked about; the answer is remembered
   );
   await plan();
   const question = await screen.findByRole('region', { name: 'Questions about Rack' });
-  expect(question.textContent).toContain('Column B: Length names no unit. Which is it?');
+  expect(question.textContent).toContain('Column B: Length has no unit. Which is it?');
   fireEvent.click(within(question).getByRole('button', { name: 'mm' }));
   expect(await screen.findByText(/^Rack A1:F6: 5 rows taken$/)).toBeTruthy();
   expect(screen.queryByRole('region', { name: 'Questions about Rack' })).toBeNull();
@@ -188,6 +188,78 @@ test('a job sheet without a status gets a column for it, filled; pieces that wer
   expect(await screen.findByText(/1 row taken; left out: 1 STOP, 5 planned already/)).toBeTruthy();
 });
 
+const LOOKS_ALIKE = /nothing tells a new week’s line from the old one/;
+
+test('lines that look like old ones are asked about, but not those whose pieces were written here just now', async () => {
+  const { workbook, unmount } = open();
+  await plan();
+  fireEvent.click(await screen.findByRole('button', { name: 'Write cut list, rack and pieces' }));
+  await screen.findByText(/22 pieces added/);
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+  expect(await screen.findByText(/1 row taken; left out: 1 STOP, 5 planned already/)).toBeTruthy();
+  expect(screen.queryByText(LOOKS_ALIKE)).toBeNull();
+  // Another length in the row: it is no longer the line whose pieces were written.
+  await workbook.write([{ kind: 'values', at: { sheet: 'Jobs', address: 'G3' }, values: [[933]] }]);
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+  expect((await screen.findByText(LOOKS_ALIKE)).textContent).toMatch(/^Left out of Jobs: row 3\. /);
+  unmount();
+  // Another day: nobody knows whose the pieces are.
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <CutPlanView {...viewProps(workbook)} services={{ ...hostServices, solve: solveCutPlan }} />
+    </FluentProvider>,
+  );
+  fireEvent.click(await screen.findByRole('button', { name: 'Plan the cuts' }));
+  expect((await screen.findByText(LOOKS_ALIKE)).textContent).toMatch(/^Left out of Jobs: rows 2, 3, 4, 7, 8\. /);
+  fireEvent.click(screen.getByRole('checkbox', { name: 'Plan these lines anew, with the piece numbers they have' }));
+  expect(await screen.findByText(/6 rows taken; left out: 1 STOP/)).toBeTruthy();
+  expect(screen.queryByText(LOOKS_ALIKE)).toBeNull();
+});
+
+const ON_REELS = /Pieces are planned on these reels already and not cut yet/;
+
+test('a plan on reels that a plan not yet cut uses says so, but not of the pieces that it gives other reels itself', async () => {
+  const { workbook } = open(solveCutPlan, 'A3:A4');
+  await plan();
+  fireEvent.click(await screen.findByRole('button', { name: 'Write cut list, rack and pieces' }));
+  await screen.findByText(/9 pieces added/);
+  // Right after the writing the plan stands there still: its own reels are no news.
+  expect(screen.queryByText(ON_REELS)).toBeNull();
+  await workbook.select({ sheet: 'Jobs', address: 'A3:A8' });
+  await waitFor(() => expect((screen.getByLabelText(/^Rack/) as HTMLSelectElement).value).toBe('Rack after'));
+  fireEvent.change(screen.getByLabelText(/^Rack/), { target: { value: 'Rack' } });
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+  expect((await screen.findByText(ON_REELS)).textContent).toMatch(/Take the rack Rack after, which counts them in\.$/);
+  await workbook.select({ sheet: 'Jobs', address: 'A3:A4' });
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+  expect(await screen.findByText(/0 rows taken; left out: 2 planned already/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('checkbox', { name: 'Take rows that are planned already, too' }));
+  expect(await screen.findByText(/2 rows taken/)).toBeTruthy();
+  expect(screen.queryByText(ON_REELS)).toBeNull();
+});
+
+test('a reel whose status keeps it from being used is left out in words, and a tick takes it; unknown words are asked about', async () => {
+  const words = ['Status', '', 'blocked: QA', 'Klasse 2', '', ''];
+  const Rack = demoSheets.Rack!.map((row, index) => [...row, words[index] ?? '']);
+  const { workbook, written } = fakeWorkbook({ ...demoSheets, Rack }, { sheet: 'Jobs', address: 'A2' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <CutPlanView {...viewProps(workbook)} services={{ ...hostServices, solve: solveCutPlan }} />
+    </FluentProvider>,
+  );
+  await plan();
+  const told = 'Left out of the rack: row 3 (Status: blocked: QA); row 4 (Status: Klasse 2; say whether it may be used).';
+  expect(await screen.findByText(told)).toBeTruthy();
+  expect(screen.getByText('Column G: Status says “Klasse 2”. May that hose be used?', { exact: false })).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Yes, it may be used' }));
+  expect(await screen.findByText('Left out of the rack: row 3 (Status: blocked: QA).')).toBeTruthy();
+  fireEvent.click(screen.getByRole('checkbox', { name: 'Take rows whose status says no, too' }));
+  expect(await screen.findByText('Planned on although their status says no: row 3 (Status: blocked: QA).')).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Write cut list, rack and pieces' }));
+  await waitFor(() => expect(written).toHaveLength(1));
+  expect(JSON.stringify(written)).toContain('Planned on although their status says no: row 3 (Status: blocked: QA).');
+});
+
 test('a plan whose lines or rack have changed since is not written; a selection elsewhere is no change', async () => {
   const { workbook, written } = open(solveCutPlan, 'A3:A4');
   await plan();
@@ -232,7 +304,7 @@ test('a plan made with other settings than stand in the fields says so', async (
   open(solveCutPlan, 'A3:A4');
   await plan();
   await screen.findByRole('region', { name: 'Larch DN 10' });
-  const told = /The plan below was made from sheet Rack with the settings of then/;
+  const told = /The plan below was made from sheet Rack with earlier settings/;
   expect(screen.queryByText(told)).toBeNull();
   fill(/^Kerf/, '4');
   expect(screen.getByText(told)).toBeTruthy();
@@ -287,7 +359,7 @@ test('a card is cut to the same step of the bench as the cut list', async () => 
   );
   fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
   await waitFor(() => expect(fake.written).toHaveLength(1));
-  expect(JSON.stringify(fake.written[0])).toContain('4 × 1168.5 mm, limits 1164.5 … 1180.5');
+  expect(JSON.stringify(fake.written[0])).toContain('4 × 1168.5 mm (1164.5 … 1180.5)');
 });
 
 test('bench cards and tags are written as new sheets from the same lines', async () => {

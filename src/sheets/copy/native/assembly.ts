@@ -1,6 +1,6 @@
-import { anyOf, rowFormula } from './conditions';
+import { anyOf, refusedOptional, rowFormula } from './conditions';
 import { CoupledExpressions } from './coupledHose';
-import type { NativeArgument, NativeFunction } from './nativeFunction';
+import type { NativeArgument, NativeArguments, NativeFunction } from './nativeFunction';
 import { NotNative } from '../notNative';
 
 /** An argument that a plain formula has nothing for: blank now, and #N/A once it is filled in. */
@@ -8,6 +8,19 @@ export function mustStayBlank(argument: NativeArgument | undefined, what: string
   if (!argument) return [];
   if (argument.isConstant || argument.value !== '') throw new NotNative(`${what} cannot be taken into account`);
   return [`${argument.text}<>""`];
+}
+
+/** Why a row is refused for its temperature or fluid; a reason where pressure and verdict depend on them, but neither cut length nor mass. */
+function refusedUse(call: NativeArguments): string[] | NotNative {
+  const [temperature, fluid] = [call[5], call[6]];
+  try {
+    return [...mustStayBlank(temperature, 'a temperature'), ...mustStayBlank(fluid, 'a fluid')];
+  } catch (error) {
+    const isNumber = !temperature || temperature.value === '' || typeof temperature.value === 'number';
+    const isName = !fluid || typeof fluid.value === 'string';
+    if (error instanceof NotNative && isNumber && isName) return error;
+    throw error;
+  }
 }
 
 /** The rating of the weakest part, blank where one has none. */
@@ -72,7 +85,8 @@ export const assembly: NativeFunction = {
   shown: (text, column) => (column === 3 ? shortVerdict(text) : text),
   row(call, context) {
     const coupled = new CoupledExpressions(call, context);
-    const refused = [...coupled.refused(), ...mustStayBlank(call[5], 'a temperature'), ...mustStayBlank(call[6], 'a fluid')];
+    const use = refusedUse(call);
+    const refused = [...coupled.refused(), ...(use instanceof NotNative ? refusedOptional(call[5]) : use)];
     const first = context.cell?.(0);
     const cutCell = first ?? coupled.cut;
     const whole = (result: string) => rowFormula(coupled.isBlank, refused, `IF(${coupled.cut}<=0,NA(),${result})`);
@@ -80,6 +94,7 @@ export const assembly: NativeFunction = {
       if (!first) return whole(result);
       return `IF(ISERROR(${first}),NA(),IF(${first}="","",${result}))`;
     };
-    return [whole(coupled.cut), beside(pressure(coupled)), beside(mass(coupled, cutCell)), beside(verdict(coupled, cutCell))];
+    const inUse = (result: string) => (use instanceof NotNative ? use : beside(result));
+    return [whole(coupled.cut), inUse(pressure(coupled)), beside(mass(coupled, cutCell)), inUse(verdict(coupled, cutCell))];
   },
 };

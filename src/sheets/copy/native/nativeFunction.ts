@@ -45,8 +45,8 @@ export interface NativeFunction {
 export interface NativeContext {
   /** The parts data as the copy has them; undefined where it has none. */
   readonly parts: CopiedParts | undefined;
-  /** The cell that holds a column of the same row; missing where the call is part of another formula. */
-  readonly cell?: ((column: number) => string) | undefined;
+  /** The cell that holds a column of the same row, where one does; missing where the call is part of another formula. */
+  readonly cell?: ((column: number) => string | undefined) | undefined;
 }
 
 /** For a function that takes no inch and foot marks. */

@@ -52,13 +52,13 @@ export const unitCost: NativeFunction = {
     const work = labour(coupled, quantity.text);
     // What fails in one of the parts fails the whole row, as in UNITCOST.
     const whole = (result: string) => rowFormula(coupled.isBlank, refused, result);
-    const { cell } = context;
+    const [hoseCell, fittingsCell, labourCell] = [0, 1, 2].map(column => context.cell?.(column));
     const first = whole(`IF(ISERROR(${sum}),NA(),${hose})`);
-    if (!cell) {
+    if (!hoseCell || !fittingsCell || !labourCell) {
       const all = [sum, work, `${hose}+${sum}+${work}`];
       return [first, ...all.map(result => whole(`IF(ISERROR(${sum}),NA(),${result})`))];
     }
-    const beside = (result: string) => `IF(ISERROR(${cell(0)}),NA(),IF(${cell(0)}="","",${result}))`;
-    return [first, beside(sum), beside(work), beside(`SUM(${cell(0)}:${cell(2)})`)];
+    const beside = (result: string) => `IF(ISERROR(${hoseCell}),NA(),IF(${hoseCell}="","",${result}))`;
+    return [first, beside(sum), beside(work), beside(`SUM(${hoseCell},${fittingsCell},${labourCell})`)];
   },
 };

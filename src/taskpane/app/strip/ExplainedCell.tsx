@@ -6,6 +6,7 @@ import { CellErrorBar } from './CellErrorBar';
 import { FunctionCard } from './FunctionCard';
 import { ReenterButton } from './ReenterButton';
 import { RowCard } from './RowCard';
+import { StartupChoice } from './StartupChoice';
 import type { ExplainedCellView } from './useExplainedCell';
 
 const useStyles = makeStyles({
@@ -46,6 +47,7 @@ export function ExplainedCell({ id, view, workbook }: Props) {
       )}
       <Divider />
       <ReenterButton workbook={workbook} />
+      <StartupChoice />
       <CopyPanel workbook={workbook} services={hostServices} />
     </div>
   );

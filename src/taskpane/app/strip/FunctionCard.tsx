@@ -49,7 +49,7 @@ export function FunctionCard({ cell }: { readonly cell: CellView }) {
         </>
       ) : (
         <Body1>
-          {cell.address} holds no function of ours. Select a cell that does, or type <code>=HOSE.</code> into an empty one.
+          {cell.address} holds no Benchrow function. Select a cell that does, or type <code>=HOSE.</code> into an empty one.
         </Body1>
       )}
     </div>

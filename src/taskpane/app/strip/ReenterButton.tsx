@@ -4,7 +4,7 @@ import { useState } from 'react';
 import type { Workbook } from '../../../workbook/workbook';
 
 const told = (count: number) =>
-  count === 0 ? 'No formula of ours shows #NAME?.' : `Entered ${count} ${count === 1 ? 'formula' : 'formulas'} again.`;
+  count === 0 ? 'No Benchrow formula shows #NAME?.' : `Entered ${count} ${count === 1 ? 'formula' : 'formulas'} again.`;
 
 /** Enters formulas again that show #NAME? because the file was opened before the add-in was loaded. */
 export function ReenterButton({ workbook }: { readonly workbook: Workbook }) {
@@ -22,7 +22,7 @@ export function ReenterButton({ workbook }: { readonly workbook: Workbook }) {
   };
   return (
     <div role="group" aria-label="Formulas that show #NAME?">
-      <Caption1 block>A file opened before the add-in was loaded shows #NAME? in our formulas.</Caption1>
+      <Caption1 block>A file opened before the add-in was loaded shows #NAME? in Benchrow’s formulas.</Caption1>
       <Button icon={<ArrowClockwiseRegular />} disabled={busy} onClick={enterAgain}>
         Enter formulas again
       </Button>

@@ -17,7 +17,7 @@ const useStyles = makeStyles({
     borderTop: `1px solid ${tokens.colorNeutralStroke1}`,
     backgroundColor: tokens.colorNeutralBackground2,
   },
-  line: { flexShrink: 0, display: 'flex', alignItems: 'center' },
+  line: { flexShrink: 0, display: 'flex', flexWrap: 'wrap', alignItems: 'center' },
   open: { maxHeight: '50%', '@media (max-height: 400px)': { maxHeight: 'none' } },
 });
 

@@ -5,7 +5,7 @@ import type { ExplainedCellView } from './useExplainedCell';
 
 const useStyles = makeStyles({
   line: {
-    flex: '1 1 0',
+    flex: '1 1 100px',
     minWidth: 0,
     minHeight: '36px',
     justifyContent: 'start',

@@ -20,7 +20,7 @@ interface Props {
 const HINTS: Readonly<Record<CopyKind, string>> = {
   values: 'For a customer, or to keep: numbers and words as they are now.',
   formulas:
-    'For an office without Benchrow: formulas that every spreadsheet program calculates. What cannot be said in them becomes its value, coloured and listed.',
+    'For an office without Benchrow: formulas that every spreadsheet program calculates. What they cannot express becomes a value, coloured and listed.',
 };
 
 /** Which sheets, what kind, with or without costs and parts data; then as a file or as new sheets. */

@@ -1,4 +1,4 @@
-import type { Block, Sheets } from './batch';
+import type { Block, Cell } from './batch';
 
 const letters = (column: number): string =>
   (column >= 26 ? letters(Math.floor(column / 26) - 1) : '') + String.fromCharCode(65 + (column % 26));
@@ -18,7 +18,7 @@ export function blockAt(address: string): Block {
 }
 
 /** What stands in a sheet, from A1 on; a sheet with nothing in it has A1. */
-export function usedBlock(rows: Sheets[string] = []): Block {
+export function usedBlock(rows: readonly (readonly Cell[])[] = []): Block {
   return { row: 0, column: 0, rows: Math.max(1, rows.length), columns: Math.max(1, ...rows.map(row => row.length)) };
 }
 

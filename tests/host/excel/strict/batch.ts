@@ -1,3 +1,5 @@
+import type { Book } from './book';
+
 export interface Loaded {
   __load(): void;
 }
@@ -17,14 +19,19 @@ export interface Block {
 
 /** What one `Excel.run` asked for and has not been given yet. */
 export interface Batch {
-  readonly sheets: Sheets;
+  readonly book: Book;
   readonly pending: Loaded[];
   readonly writes: (() => void)[];
   /** What was written, in order, once it was synced. */
   readonly written: string[];
   /** Whether all of it is to be one step of undo. */
   readonly isGroup: boolean;
-  /** Writes a line into `written` at the next sync. */
-  note(text: string): void;
-  worksheet(name: string): any;
+  /** Bytes of what waits to be sent. */
+  bytes: number;
+  /** Whether something was done that Excel's undo does not know, and that empties it. */
+  clearsUndo: boolean;
+  /** At the next sync does something, unless the line is refused, and writes the line into `written`; a function is asked for it then. */
+  note(text: string | (() => string), act?: () => void): void;
+  /** A sheet by its name or id. */
+  worksheet(key: string): any;
 }

@@ -24,7 +24,10 @@ export function guarded<T extends object>(
     for (const name of names.split(',')) wanted.add(name.trim().split('/')[0]!);
     pending.push({
       __load: () => {
-        known = read();
+        // As it is at the sync: what others change later is not seen.
+        const all = read();
+        const asked = [...wanted].filter(name => all && name in all);
+        known = all && Object.fromEntries(asked.map(name => [name, all[name]]));
         synced = true;
       },
     });

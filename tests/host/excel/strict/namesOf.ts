@@ -12,13 +12,17 @@ const DEFINED = [
   { name: 'Elsewhere', type: 'Range', formula: "='[other.xlsx]Jobs'!$A$1" },
 ];
 
+const formulaOf = (name: string) => DEFINED.find(item => item.name === name)?.formula;
+
 /** The defined names of the workbook; only `Catalogue` and those that were added are found by name. */
 export function namesOf({ pending, written, note }: Batch): object {
   const isKnown = (name: string) => name === 'Catalogue' || written.includes(`name ${name}`);
   return guarded(pending, () => ({ items: DEFINED }), {
     add: (name: string) => note(`name ${name}`),
     getItemOrNullObject: (name: string) =>
-      guarded(pending, () => (isKnown(name) ? { name } : undefined), { delete: () => note(`delete name ${name}`) }),
+      guarded(pending, () => (isKnown(name) ? { name, formula: formulaOf(name) } : undefined), {
+        delete: () => note(`delete name ${name}`),
+      }),
     getItem: (name: string) => ({
       set formula(formula: string) {
         note(`name ${name} ${formula}`);

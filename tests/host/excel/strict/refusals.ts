@@ -3,6 +3,14 @@
 /** Cells that fit into one answer; Infinity = no limit, as in Excel on the desktop. */
 export const answerLimit = { cells: Infinity, code: 'ResponsePayloadSizeLimitExceeded' };
 
+/**
+ * Bytes in one request of Excel on the web.
+ * Source: learn.microsoft.com, office/dev/add-ins/excel/performance, "Payload size limit best practices": 5 MB for requests and responses.
+ */
+export const MOST_REQUEST_BYTES = 5_000_000;
+/** What an operation weighs besides its cells, with the paths of its objects: generous, no published value. */
+export const OPERATION_BYTES = 500;
+
 /** Excel refuses what matches the first of these, then the next; what stood before it in the batch is written, what stands behind it is not. */
 export const refusal: { of: RegExp[]; code: string } = { of: [], code: 'AccessDenied' };
 

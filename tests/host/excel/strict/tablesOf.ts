@@ -16,7 +16,7 @@ export function tablesOf(batch: Batch, sheet: string): object {
   const tableOf = (table: ExcelTable) =>
     Object.assign(
       guarded(batch.pending, () => ({ ...table }), {}),
-      { ...table, getRange: () => rangeOf(batch, sheet, table) },
+      { ...table, getRange: () => rangeOf(batch, sheet, () => table) },
     );
-  return guarded(batch.pending, () => ({ items: (excelTables[sheet] ?? []).map(tableOf) }), {});
+  return guarded(batch.pending, () => ({ items: (excelTables[batch.book.sheet(sheet).name] ?? []).map(tableOf) }), {});
 }

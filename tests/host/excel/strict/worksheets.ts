@@ -3,51 +3,59 @@ import type { Batch } from './batch';
 import { chartsOf, shapesOf } from './drawings';
 import { guarded } from './guarded';
 import { rangeOf } from './rangeOf';
-import { refused } from './refusals';
+import { refused, structure } from './refusals';
 import { tablesOf } from './tablesOf';
 
-const protectionOf = (sheet: string) => ({ protected: sheet === 'Locked' });
-
-function raise(error: Error): never {
-  throw error;
-}
-
-/** A sheet; a null object where there is none of that name. */
-export function worksheetOf(batch: Batch, sheet: string): any {
-  const { sheets, written } = batch;
-  const properties = () => ({
-    name: sheet,
-    visibility: sheet === 'Hidden' ? 'Hidden' : 'Visible',
-    protection: protectionOf(sheet),
-  });
-  const used = () => rangeOf(batch, sheet, usedBlock(sheets[sheet]!));
-  return guarded(batch.pending, () => (sheet in sheets || written.includes(`add ${sheet}`) ? properties() : undefined), {
-    activate: () => batch.note(`activate ${sheet}`),
+/** A sheet by its name or id; a null object where there is none. */
+export function worksheetOf(batch: Batch, key: string): any {
+  const { book } = batch;
+  const properties = () => {
+    const { id, name, isProtected } = book.sheet(key);
+    return { id, name, visibility: name === 'Hidden' ? 'Hidden' : 'Visible', protection: { protected: isProtected } };
+  };
+  const used = () => rangeOf(batch, key, () => usedBlock(book.sheet(key).rows));
+  return guarded(batch.pending, () => (book.find(key) ? properties() : undefined), {
+    activate: () => batch.note(() => `activate ${book.sheet(key).name}`),
     delete: () =>
-      batch.writes.push(() => {
-        // A group of undo that deletes a sheet is refused: Microsoft's "Undo support with the Excel JavaScript API" lists the calls.
-        if (batch.isGroup) throw refused('no undo', 'UndoNotSupported');
-        written.push(`delete ${sheet}`);
-      }),
-    getRange: (address: string) => rangeOf(batch, sheet, blockAt(address)),
-    tables: tablesOf(batch, sheet),
-    charts: chartsOf(batch),
-    shapes: shapesOf(batch, sheet),
-    getUsedRange: used,
-    getUsedRangeOrNullObject: () => {
-      const missing = { __load: () => raise(refused(`no sheet ${sheet}`, 'ItemNotFound')) };
-      if (!(sheet in sheets)) batch.pending.push(missing);
-      return sheets[sheet]?.length ? used() : rangeOf(batch, sheet, undefined);
+      batch.note(
+        () => `delete ${book.sheet(key).name}`,
+        () => {
+          // Microsoft's "Undo support with the Excel JavaScript API": Worksheet.delete has none; a group is refused, all steps before are gone.
+          if (batch.isGroup) throw refused('no undo', 'UndoNotSupported');
+          book.remove(key);
+          batch.clearsUndo = true;
+        },
+      ),
+    getRange: (address: string) => rangeOf(batch, key, () => blockAt(address)),
+    get tables() {
+      return tablesOf(batch, key);
     },
+    charts: chartsOf(batch),
+    shapes: shapesOf(batch, key),
+    getUsedRange: used,
+    getUsedRangeOrNullObject: () =>
+      rangeOf(batch, key, () => {
+        const { rows } = book.sheet(key);
+        return rows.length > 0 ? usedBlock(rows) : undefined;
+      }),
   });
 }
 
 /** The sheets of the workbook. */
 export function worksheetsOf(batch: Batch): object {
-  const listed = (sheet: string) => Object.assign(worksheetOf(batch, sheet), { name: sheet, protection: protectionOf(sheet) });
-  return guarded(batch.pending, () => ({ items: Object.keys(batch.sheets).map(listed) }), {
-    getItem: (sheet: string) => worksheetOf(batch, sheet),
-    getItemOrNullObject: (sheet: string) => worksheetOf(batch, sheet),
-    add: (sheet: string) => batch.note(`add ${sheet}`),
+  const { book } = batch;
+  const listed = () =>
+    book.sheets.map(({ id, name, isProtected }) =>
+      Object.assign(worksheetOf(batch, id), { id, name, protection: { protected: isProtected } }),
+    );
+  return guarded(batch.pending, () => ({ items: listed() }), {
+    getItem: (key: string) => worksheetOf(batch, key),
+    getItemOrNullObject: (key: string) => worksheetOf(batch, key),
+    add: (sheet: string) => {
+      batch.note(`add ${sheet}`, () => {
+        if (structure.protected) throw refused('the structure is protected', 'AccessDenied');
+        book.add(sheet);
+      });
+    },
   });
 }

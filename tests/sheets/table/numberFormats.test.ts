@@ -1,7 +1,7 @@
 import { format } from 'numfmt';
 import { Decimal } from '../../../src/core/units/decimal';
 import { measureUnit } from '../../../src/core/units/measureUnit';
-import { caliperFormat, cutLengthFormat } from '../../../src/sheets/columns/columnFormats';
+import { caliperFormat, cutLengthFormat } from '../../../src/sheets/table/numberFormats';
 
 const step = (value: string, unit: string) => ({ value: new Decimal(value), unit: measureUnit('length', unit)! });
 

@@ -2,7 +2,7 @@ import { CALIPER_PLACES } from '../../core/units/decimalPlaces';
 import { Decimal } from '../../core/units/decimal';
 import { lengthUnitOf, type Length } from '../../core/units/lengthUnit';
 import { convertMeasure, measureUnit } from '../../core/units/measureUnit';
-import { usualStep } from '../table/benchStep';
+import { usualStep } from './benchStep';
 
 const places = (count: number) => (count === 0 ? '0' : `0.${'0'.repeat(count)}`);
 const MOST_PLACES = 5;

@@ -1,0 +1,51 @@
+import type { RowChange } from '../../core/catalogue/catalogueDiff';
+import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
+
+/** What people call one row and several rows of a table. */
+const ROWS: Record<TableName, readonly [one: string, many: string]> = {
+  hoses: ['hose', 'hoses'],
+  fittings: ['coupling', 'couplings'],
+  crimps: ['crimp row', 'crimp rows'],
+  machines: ['machine row', 'machine rows'],
+  rates: ['rate', 'rates'],
+  dies: ['die', 'dies'],
+  guards: ['guard', 'guards'],
+  derating: ['derating row', 'derating rows'],
+  fluids: ['fluid row', 'fluid rows'],
+};
+
+const PRICES: ReadonlySet<string> = new Set([
+  catalogueTables.hoses.fields.pricePerLength.heading,
+  catalogueTables.fittings.fields.price.heading,
+  catalogueTables.guards.fields.pricePerLength.heading,
+]);
+
+const isPrice = ({ heading }: { readonly heading: string }) => PRICES.has(heading);
+const counted = (count: number, [one, many]: readonly [string, string]) => `${count} ${count === 1 ? one : many}`;
+
+/** What happens to rows of one table, apart from their prices: `2 hoses new, 1 hose removed`. */
+function rowsText(table: TableName, changes: readonly RowChange[]): string[] {
+  const own = changes.filter(change => change.table === table);
+  const changed = own.filter(change => change.kind === 'changed' && !change.fields.every(isPrice)).length;
+  const [added, removed] = (['added', 'removed'] as const).map(kind => own.filter(change => change.kind === kind).length);
+  return [
+    ...(added ? [`${counted(added, ROWS[table])} new`] : []),
+    ...(changed ? [`${counted(changed, ROWS[table])} changed`] : []),
+    ...(removed ? [`${counted(removed, ROWS[table])} removed`] : []),
+  ];
+}
+
+/**
+ * Changes of a catalogue in half a sentence, prices first.
+ * @example changeSummary(…) // 12 prices, 1 crimp row changed
+ */
+export function changeSummary(changes: readonly RowChange[]): string {
+  const prices = changes.reduce(
+    (count, change) => count + (change.kind === 'changed' ? change.fields.filter(isPrice).length : 0),
+    0,
+  );
+  return [
+    ...(prices > 0 ? [counted(prices, ['price', 'prices'])] : []),
+    ...TABLE_NAMES.flatMap(table => rowsText(table, changes)),
+  ].join(', ');
+}
