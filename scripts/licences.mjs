@@ -25,7 +25,9 @@ function licenceOf(folder) {
   const files = readdirSync(folder).filter(file => LICENCE_FILE.test(file));
   const words = files.map(file => readFileSync(join(folder, file), 'utf8').trim()).join('\n\n');
   if (!license && !words) throw new Error(`${name} says nothing about its licence: it must not be shipped`);
-  return { title: `${name} ${version}${license ? ` (${license})` : ''}`, words: words || 'It brings no text of its licence.' };
+  // A package that names no licence but brings its words (@univerjs/telemetry, an interface without code) is named by them.
+  const named = license ?? (/Apache License\s+Version 2\.0/.test(words) ? 'Apache-2.0' : undefined);
+  return { title: `${name} ${version}${named ? ` (${named})` : ''}`, words: words || 'It brings no text of its licence.' };
 }
 
 /** Packages inside a file that is a bundle itself, as exceljs comes: its source map names them, some are among ours. */

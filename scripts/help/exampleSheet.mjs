@@ -2,7 +2,9 @@
 const WORDS = new Set(['unit', 'rule', 'field', 'side']);
 const LITERAL = /\s*(?:\{[^}]*\}|"[^"]*"|[^,{"]+|(?<=,)(?=,))/g;
 
-const letters = column => (column < 26 ? '' : letters(Math.floor(column / 26) - 1)) + String.fromCharCode(65 + (column % 26));
+/** Letters of a column by its number from zero: 27 gives AB. */
+export const letters = column =>
+  (column < 26 ? '' : letters(Math.floor(column / 26) - 1)) + String.fromCharCode(65 + (column % 26));
 
 function valueOf(literal) {
   const text = literal.trim();

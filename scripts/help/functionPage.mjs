@@ -1,7 +1,5 @@
-import { exampleSheet } from './exampleSheet.mjs';
+import { exampleSheet, letters } from './exampleSheet.mjs';
 import { escaped } from './markup.mjs';
-
-const letters = column => (column < 26 ? '' : letters(Math.floor(column / 26) - 1)) + String.fromCharCode(65 + (column % 26));
 
 const header = (scope, text) => `<th scope="${scope}">${text}</th>`;
 

@@ -81,12 +81,27 @@ export class KeyboardWalk {
   /** Presses Tab, or another key, until something of that name has the focus. */
   async to(name: string | RegExp, key = 'Tab', most = 120): Promise<void> {
     const passed: string[] = [];
+    if (key === 'Tab') await this.awaits(name);
     for (let stop = await this.here(); ; stop = await this.press(key)) {
       if (typeof name === 'string' ? stop.name === name : name.test(stop.name)) return;
       if (passed.length > 0 && stop.name === '') this.lost.push(`after ${passed.at(-1)}`);
       passed.push(stop.name);
       if (passed.length > most) throw new Error(`${name} was not reached by ${key}: ${passed.join(' | ')}`);
     }
+  }
+
+  /** Waits, as a person does, until the pane shows something of that name: views read the sheet first. Tab finds out where nothing comes. */
+  private async awaits(name: string | RegExp): Promise<void> {
+    await this.page.evaluate(watch);
+    const isShown = ([source, flags, exact]: readonly [string, string, string]) =>
+      [...document.querySelectorAll('[data-frame=pane] :is(a, button, input, select, summary, textarea, [tabindex])')].some(
+        each => {
+          const its = (window as unknown as Watched).keyboardWalk.nameOf(each);
+          return each.getClientRects().length > 0 && (source ? new RegExp(source, flags).test(its) : its === exact);
+        },
+      );
+    const wanted = typeof name === 'string' ? (['', '', name] as const) : ([name.source, name.flags, ''] as const);
+    await this.page.waitForFunction(isShown, wanted, { timeout: 20_000 }).catch(() => undefined);
   }
 
   /** From the sheet into the pane: F6 carries the keyboard from part to part. */

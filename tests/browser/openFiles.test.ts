@@ -108,7 +108,12 @@ test('text that is dropped opens nothing', async () => {
 });
 
 test('with the keyboard alone: from the sheet to the pane and the buttons and back, open, change, save', async () => {
-  await page.locator('.sheet #__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
+  // Somebody who clicks into the sheet works there from then on.
+  await page
+    .locator('.spreadsheet canvas')
+    .first()
+    .click({ position: { x: 120, y: 200 }, force: true });
+  expect(await region()).toBe('.sheet');
   const seen = [];
   for (let time = 0; time < 3; time++) {
     await page.keyboard.press('F6');

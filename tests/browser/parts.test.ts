@@ -126,10 +126,12 @@ describe('tab Parts on the try-out page', () => {
   it('writes the catalogue: sheets, the cell and its name', async () => {
     await button(/^Write the catalogue/).press('Enter');
     await says(/Written/);
-    // The button is gone; the keyboard goes on from the view that it stood in.
-    await page.waitForFunction(() => document.activeElement?.getAttribute('aria-label') === 'Load parts data', null, {
-      timeout: 10_000,
-    });
+    // The button is gone; the keyboard goes on in the view that it stood in.
+    await page.waitForFunction(
+      () => document.activeElement?.closest('[role=tabpanel]')?.querySelector('[aria-label="Load parts data"]'),
+      null,
+      { timeout: 10_000 },
+    );
     await pane()
       .getByRole('group', { name: 'Catalogue of this workbook' })
       .getByText(/^CAT-.*1 row left out/)

@@ -28,7 +28,7 @@ describe('view Analysis on the measurement book in the try-out page', () => {
     ['Week 39', /Only Larch DN 16 with 24° cone is off, 0\.17 mm large: change its dial from 425/],
     ['Week 40', /All combinations crimp 0\.10 mm large: recalibrate/],
     ['Week 41', /The whole machine crimps 0\.10 mm small: recalibrate/],
-    ['Week 41', /Alder DN 19 with 60° cone is 0\.1[789] mm large of its own/],
+    ['Week 41', /Alder DN 19 with 60° cone is 0\.1[789] mm large on its own/],
     ['Week 42', /Not enough crimps yet: measure one more combination/],
   ])('names what was planted in %s', async (sheet, finding) => {
     await week(sheet);

@@ -1,5 +1,6 @@
 import { called, col, FakeCellError } from '../host/customFunctions';
 import { cutLength, lengthChange, lengthLimits, overallLength, routeLength } from '../../src/functions/length';
+import { processorTime } from '../processorTime';
 
 const one = (value: unknown): any[][] => [[value]];
 
@@ -111,14 +112,14 @@ describe('CUTLENGTH', () => {
   });
 
   test('100,000 rows are answered in a few seconds', () => {
-    const start = Date.now();
+    const spent = processorTime();
     const result = cutLength(
       Array.from({ length: 100_000 }, (_, row) => [1000 + row / 10]),
       one(40.3),
       one(50.4),
     );
     expect(result[99_999]).toEqual([10909.2 - 0]);
-    expect(Date.now() - start).toBeLessThan(5000);
+    expect(spent()).toBeLessThan(5000);
   });
 });
 

@@ -2,6 +2,7 @@ import { addressOf, blockOf, overlap } from '../../src/workbook/a1';
 import { spilledResult } from '../../src/workbook/spilledResult';
 import { changedMeanwhile, firstUnexpected } from '../../src/workbook/expectedCells';
 import { RefusedWriting } from '../../src/workbook/refusedWriting';
+import { sheetOfChange } from '../../src/workbook/sheetOfChange';
 import type { CellValue, Change, Expected, RangeAddress, RangeContent, SheetLayout, Workbook } from '../../src/workbook/workbook';
 
 /** One cell of a fake sheet: a value, or a formula with the value it shows. */
@@ -29,8 +30,6 @@ const isFormula = (cell: FakeCell): cell is Extract<FakeCell, { formula: string 
   typeof cell === 'object' && 'formula' in cell;
 const valueOf = (cell: FakeCell = ''): CellValue => (isFormula(cell) ? cell.value : cell);
 
-const sheetOf = (change: Change): string =>
-  'at' in change ? change.at.sheet : 'refersTo' in change ? change.refersTo.sheet : change.sheet;
 const goneSentence = (sheet: string) =>
   `Sheet "${sheet}" is no longer there: it was renamed or deleted. Look at the sheets, then try again.`;
 
@@ -157,7 +156,7 @@ export function fakeWorkbook(
   /** Refuses as Excel's port does, before anything is written. */
   const refuse = (changes: readonly Change[], expected: Expected | undefined) => {
     const added = new Set(changes.flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : [])));
-    const standingSheets = new Set(changes.map(sheetOf).filter(sheet => !added.has(sheet)));
+    const standingSheets = new Set(changes.map(sheetOfChange).filter(sheet => !added.has(sheet)));
     const reason =
       [...standingSheets].map(sheet => (rowsOf(sheet) ? protectedSentence(sheet) : goneSentence(sheet))).find(Boolean) ??
       changedSentence(changes, expected, standingSheets);

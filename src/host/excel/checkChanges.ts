@@ -1,5 +1,6 @@
 import { blockOf } from '../../workbook/a1';
 import type { Cells } from '../../workbook/requestSize';
+import { sheetOfChange } from '../../workbook/sheetOfChange';
 import type { Change } from '../../workbook/workbook';
 
 /**
@@ -15,9 +16,6 @@ function shapeMistake(change: Change): string | undefined {
   const fits = block && cells.length === block.rows && cells.every(row => row.length === block.columns);
   return fits ? undefined : `${change.at.sheet}!${change.at.address} does not have the shape of what goes into it`;
 }
-
-const sheetOf = (change: Change): string =>
-  'at' in change ? change.at.sheet : 'refersTo' in change ? change.refersTo.sheet : change.sheet;
 
 function refuseSheet(name: string, isNew: boolean, sheet: Excel.Worksheet): void {
   if (isNew && !sheet.isNullObject) throw new Error(`There is already a sheet "${name}".`);
@@ -35,7 +33,7 @@ export async function checkChanges(context: Excel.RequestContext, changes: reado
   const mistake = changes.map(shapeMistake).find(Boolean);
   if (mistake) throw new Error(mistake);
   const added = changes.flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : []));
-  const names = [...new Set([...added, ...changes.map(sheetOf)])];
+  const names = [...new Set([...added, ...changes.map(sheetOfChange)])];
   const sheets = names.map(name => context.workbook.worksheets.getItemOrNullObject(name));
   for (const sheet of sheets) sheet.load('id,protection/protected');
   const { protection } = context.workbook;

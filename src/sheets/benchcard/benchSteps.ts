@@ -63,7 +63,7 @@ function skiveText(ends: readonly CrimpEnd[], unit: LengthUnit): string | undefi
       skiveOutside?.gt(0) && `${crimpText(skiveOutside, unit)} ${unit} outside`,
       skiveInside?.gt(0) && `${crimpText(skiveInside, unit)} ${unit} inside`,
     ].filter(Boolean);
-    return !skiveOutside && !skiveInside ? `${NOT_STATED} (ask before you crimp)` : parts.join(' and ');
+    return !skiveOutside && !skiveInside ? `as the maker says (${NOT_STATED} here)` : parts.join(' and ');
   };
   const text = ofEnds(ends, say, ' at ');
   return text && `${text}.`;
@@ -73,10 +73,12 @@ function crimpSteps(end: CrimpEnd, unit: LengthUnit, isFirst: boolean): readonly
   if (end.isPlain) return [];
   const limits = crimpLimits(end, unit);
   const dial = end.dial ?? end.trial ?? NOT_STATED;
+  const missing = [!end.die && 'die', !end.diameter && 'crimp diameter'].filter(Boolean);
+  const setUp = `die ${end.die}, ${/^no dial/.test(dial) ? dial : `dial ${dial}`}, down to ${crimpText(end.diameter, unit)}${limits && ` (${limits})`}.`;
   return [
     {
       name: `Crimp end ${end.end}:`,
-      text: `die ${end.die ?? NOT_STATED}, ${/^no dial/.test(dial) ? dial : `dial ${dial}`}, down to ${crimpText(end.diameter, unit)}${limits && ` (${limits})`}.`,
+      text: missing.length > 0 ? `not yet. Ask first: ${missing.join(' and ')} ${NOT_STATED}.` : setUp,
     },
     {
       name: `Measure end ${end.end}`,
@@ -93,7 +95,12 @@ function couplingSteps(card: BenchCard): readonly BenchStep[] {
   const depth = ({ insertionDepth }: CrimpEnd) => (insertionDepth ? `${crimpText(insertionDepth, unit)} ${unit}` : NOT_STATED);
   const [a, b] = ends;
   return [
-    { name: 'Mark', text: `the insertion depth on the hose: ${ofEnds(coupled, depth, ' from ')}.` },
+    {
+      name: 'Mark',
+      text: coupled.some(({ insertionDepth }) => insertionDepth)
+        ? `the insertion depth on the hose: ${ofEnds(coupled, depth, ' from ')}.`
+        : `the insertion depth on the hose. It is ${NOT_STATED}: ask first.`,
+    },
     { name: 'Push', text: 'each coupling on until the ferrule meets the mark. Check the mark again in the dies.' },
     ...crimpSteps(a, unit, true),
     ...(isTurned(card) ? [{ name: 'Turn', text: 'end B as the clock picture shows. Then crimp it.' }] : []),

@@ -11,6 +11,9 @@ import { roleLabel, type Role } from './columnRoles';
 import type { TableView } from './columnsView';
 import { ownColumnNamed } from './ownColumns';
 
+/** `in in` reads badly. */
+const said = (unit: string): string => (unit === 'in' ? 'inches' : unit);
+
 function unitReason({ unitMatters }: Recipe, { catalogue, units }: OfferContext): string | undefined {
   const [mine, theirs, what] =
     unitMatters === 'length'
@@ -22,9 +25,9 @@ function unitReason({ unitMatters }: Recipe, { catalogue, units }: OfferContext)
   if (!mine || !theirs || mine === theirs) return undefined;
   if (unitMatters === 'length') {
     if (!units.isText) return undefined;
-    return `The ${what} in ${mine} and typed as text, the catalogue is in ${theirs}: type them as numbers, or in ${theirs}.`;
+    return `The ${what} in ${said(mine)} and typed as text, the catalogue is in ${said(theirs)}: type them as numbers, or in ${said(theirs)}.`;
   }
-  return `The ${what} in ${mine}, the catalogue is in ${theirs}: they must be the same.`;
+  return `The ${what} in ${said(mine)}, the catalogue is in ${said(theirs)}: they must be the same.`;
 }
 
 function reasonOf(recipe: Recipe, context: OfferContext): string | undefined {

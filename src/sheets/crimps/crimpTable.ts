@@ -11,6 +11,7 @@ import type { KnownParts } from '../table/nameColumns';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
 import { correctionKey } from '../table/headingCorrections';
+import { sizeBeside } from '../table/sizedHose';
 import { TableReader, type TableQuestion } from '../table/tableReader';
 import { crimpColumns, type CrimpColumns } from './crimpColumns';
 import { crimpMeasures, isReadingRole, type CrimpRole } from './crimpRoles';
@@ -161,7 +162,9 @@ export function crimpTable(
   const answers = shared({ cells, table, readings, diameters, unitAbove }, said);
   const likely = likelyUnit(cells, table, readings, ofCatalogue);
   const numbers = (['dial', 'dialA', 'dialB', 'lowest', 'highest', 'largestMove'] as const).filter(role => roles.includes(role));
-  const reader = new TableReader<CrimpRole>(cells, table, columns.columns, measures, answers, { length: likely }, numbers);
+  const reader = new TableReader<CrimpRole>(cells, table, columns.columns, measures, answers, { length: likely }, numbers, {
+    hose: sizeBeside(cells, table, columns.columns.hose, parts.isHose),
+  });
   const unit = readings.length > 0 ? reader.unitOf('reading1') : undefined;
   const questions = askedOnce(reader);
   const isOpen = readings.length > 0 && !unit && questions.every(({ asked }) => asked !== 'unit');

@@ -1,4 +1,4 @@
-import { headingForms, plainHeading } from '../table/heading';
+import { headingForms, plainHeading, UNHEADED } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
 import type { FoundTable } from '../table/findTables';
 import type { SheetCells } from '../table/sheetCells';
@@ -84,9 +84,6 @@ function blocksOf({ headings, block }: FoundTable, named: readonly NamedReading[
     words.slice(0, half).every((text, i) => text === words[half + i]);
   return isTwice ? [columns.slice(0, half), columns.slice(half)] : columns.length > 0 ? [columns] : [];
 }
-
-/** What a table's reader calls a column without a heading. */
-const UNHEADED = /^column [A-Z]+$/;
 
 /** Columns without headings beside a heading of readings, whose numbers lie near its own: it stands over all of them. */
 function unheadedBeside(cells: SheetCells, table: FoundTable, first: number): number[] {

@@ -20,8 +20,8 @@ export const CUT_LIST_TITLE = 'Cut list';
 /** Margins, and the height of Letter, the shorter paper, less a row, in points. */
 const MARGIN = 18;
 const PAGE = 792 - 2 * MARGIN - ROW;
-/** The title is larger; headings take two lines. */
-const [TITLE, HEADINGS] = [20, 2 * ROW] as const;
+/** The title is larger; headings take three lines. */
+const [TITLE, HEADINGS] = [20, 3 * ROW] as const;
 /** Letters that fit across all columns. */
 const ACROSS = 118;
 /** Width of the column of hoses, beside the print. */
@@ -56,11 +56,16 @@ function lineNotes(reels: readonly PlannedReel[]): readonly string[] {
   return [...lines].map(([note, names]) => `${names.size === 1 ? 'Line' : 'Lines'} ${[...names].join(', ')}: ${note}.`);
 }
 
-const pieceSentence = (prefix: string | undefined) =>
-  prefix === undefined ? [] : [`Line and No. are the piece number: No. 2 of line 7 is piece ${prefix}7-2.`];
+/** How a piece is called; lines without a name of their own are called by their rows. */
+function pieceSentence(prefix: string | undefined, reels: readonly PlannedReel[]): readonly string[] {
+  if (prefix === undefined) return [];
+  const areRows = reels.every(({ cuts }) => cuts.every(({ line }) => /^row \d+$/.test(line.line)));
+  const [line, name] = areRows && reels.length > 0 ? ['row 7', 'row 7'] : ['line 7', '7'];
+  return [`Line and No. are the piece number: No. 2 of ${line} is piece ${prefix}${name}-2.`];
+}
 
 const wordRows = (kind: 'hose' | 'warning', text: string): readonly ListRow[] =>
-  textLines(text, ACROSS).map((line, index) => ({ kind: index === 0 ? kind : 'warning', cells: [line], height: ROW }));
+  textLines(text, ACROSS).map(line => ({ kind, cells: [line], height: ROW }));
 
 /** The reels with the names of their hoses; what is too old says so above its cuts. */
 function blocksOf(reels: readonly PlannedReel[], layout: ListLayout, hoses: CutListWords['hoses']): readonly RowBlock[] {
@@ -136,7 +141,7 @@ export function cutListSheet(
     [CUT_LIST_TITLE],
     [source],
     ...said(result),
-    ...said([rulesText(settings), ...pieceSentence(prefix), ...notes, ...lineNotes(reels), CUT_CAUTION]),
+    ...said([rulesText(settings), ...pieceSentence(prefix, reels), ...notes, ...lineNotes(reels), CUT_CAUTION]),
   ];
   const headingRow = head.length;
   const first = headingRow + 1;

@@ -12,13 +12,13 @@ export function longText(length: Decimal, unit: LengthUnit): string {
 /** How good a plan is, in one sentence. */
 export function proofSentence({ plan, job }: HosePlan): string {
   if (!plan) return 'No plan.';
-  const least = job.problem.keep ? 'no plan uses less of the rack’s hose' : 'no plan takes less stock';
+  const least = job.problem.keep ? 'no plan costs the rack less' : 'no plan takes less stock';
   return plan.isProven ? `Proven best: ${least}.` : `At most ${plan.percentOver} % over the best possible.`;
 }
 
 /** How a plan is judged, where offcuts are kept. */
 export function worthSentence(keep: Decimal, unit: LengthUnit): string {
-  return `A reel or an end is worth its length less ${lengthText(keep, unit)} ${unit}, since its own last end will be scrap one day: so ends that just serve are used up before a reel is begun.`;
+  return `A reel or an offcut counts with its length less ${lengthText(keep, unit)} ${unit}, because its last end will be scrap one day. So offcuts that just fit are used before a new reel.`;
 }
 
 /** What has to be bought, or why that is not known. */

@@ -1,6 +1,6 @@
 import type { Decimal } from '../../core/units/decimal';
 import { convertMeasure, measureUnit } from '../../core/units/measureUnit';
-import type { LengthUnit } from '../../core/units/lengthUnit';
+import type { Length, LengthUnit } from '../../core/units/lengthUnit';
 import type { CellValue, Change } from '../../workbook/workbook';
 import { HEAD_FILL } from '../print/sheetFills';
 import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
@@ -18,6 +18,8 @@ interface NewRow {
   readonly isHeading?: boolean;
 }
 
+/** Heading of the column that says what the cut list did to a row: the sheet before this one may have one, too. */
+const NOTE = 'Note of the cut list';
 /** Decimals that a sheet keeps of a converted length. */
 const PLACES = 9;
 const WIDTH = 84;
@@ -42,7 +44,10 @@ class RackCopy {
 
   get columns(): readonly number[] {
     const { used } = this.cells;
-    return used.values[0]!.map((_, index) => used.column + index);
+    const notes = this.rack.tables.map(({ table: { headings, block } }) => block.column + headings.indexOf(NOTE));
+    const isNote = (column: number) =>
+      this.rack.tables.every(({ table }, at) => notes[at] === column && table.headings.includes(NOTE));
+    return used.values[0]!.map((_, index) => used.column + index).filter(column => !isNote(column));
   }
 
   /** A row as it stands. `shown`: merged names go into each of its rows, for rows come and go. */
@@ -73,16 +78,28 @@ class RackCopy {
   private rest(table: RackTable, row: number): readonly NewRow[] {
     const stock = this.rack.rows.find(each => each.row === row + 1)!;
     const taken = this.taken.get(row + 1) ?? 0;
-    if (taken === 0) return [this.asIs(row, '', true)];
+    const now = this.whatIsLeft(table, stock.length);
+    if (taken === 0) return [now.size === 0 ? this.asIs(row, '', true) : this.withCells(this.asIs(row, '', true), now, '')];
     const left = stock.quantity - taken;
     const { quantity } = table.columns;
     if (left <= 0 || quantity === undefined) return [];
-    return [this.withCells(this.asIs(row, '', true), new Map([[quantity, left]]), 'others of these were cut')];
+    return [this.withCells(this.asIs(row, '', true), new Map([...now, [quantity, left]]), 'others of these were cut')];
+  }
+
+  /** Where a column says what was used of each reel, the new sheet says what is left, and nothing more comes off. */
+  private whatIsLeft(table: RackTable, { value, unit }: Length): Map<number, WrittenCell> {
+    const { length, used } = table.columns;
+    if (used === undefined) return new Map();
+    const own = convertMeasure(value, unit, measureUnit('length', this.unit)!);
+    return new Map<number, WrittenCell>([
+      [length!, this.lengthCell(table, own)],
+      [used, ''],
+    ]);
   }
 
   /** Ends that go back, with all that the rack says of the reel they are of. */
   private ends(table: RackTable): readonly NewRow[] {
-    const { length, quantity } = table.columns;
+    const { length, quantity, used } = table.columns;
     const { block } = table.table;
     const isOf = (row: number) => row > block.row && row < block.row + block.rows;
     const below = new Set(table.table.below);
@@ -90,6 +107,7 @@ class RackCopy {
       const row = reel.rack.row - 1;
       if (!reel.isKept || !(isOf(row) || below.has(row))) return [];
       const cells = new Map<number, WrittenCell>([[length!, this.lengthCell(table, reel.left)]]);
+      if (used !== undefined) cells.set(used, '');
       if (quantity !== undefined) cells.set(quantity, 1);
       return [this.withCells(this.asIs(row, '', true), cells, `end of reel ${index + 1} of the cut list`)];
     });
@@ -108,7 +126,7 @@ class RackCopy {
       const table = tableOf(row);
       const why = left.get(row);
       if (lines.has(row) && table) all.push(...this.rest(table, row));
-      else if (why?.reason === 'total') continue;
+      else if (why?.reason === 'total' || why?.reason === 'replaced') continue;
       else if (why) all.push(this.asIs(row, `left as it is: ${why.sentence ?? LEFT_OUT_WORDS[why.reason]}`));
       else all.push(this.asIs(row, '', false, headings.has(row)));
       if (table && last.get(table) === row) all.push(...this.ends(table));
@@ -143,7 +161,7 @@ export function rackAfterSheet(sheet: string, rack: Rack, reels: readonly Planne
   writer.values(
     0,
     0,
-    rows.map(({ cells, note, isHeading }) => [...cells, isHeading ? 'Note of the cut list' : note]),
+    rows.map(({ cells, note, isHeading }) => [...cells, isHeading ? NOTE : note]),
   );
   rows.forEach(({ isHeading }, row) => {
     if (isHeading) writer.style(row, 0, 1, noteAt + 1, { bold: true, fill: HEAD_FILL, wrap: true });

@@ -60,7 +60,7 @@ function pressureMargins(catalogue: Catalogue, hose: Hose, demand: Demand): Marg
     return [
       notKnown(
         name,
-        `needs ${withUnit(peakPressure(demand), unit)}; rated ${withUnit(full, unit)} when cool, Derating has no row for ${at}`,
+        `needs ${withUnit(peakPressure(demand), unit)}; rated ${withUnit(full, unit)} when cool, Derating has no row for ${at} or hotter`,
       ),
     ];
   }

@@ -14,6 +14,8 @@ export interface Gauge {
   readonly checked: number | undefined;
   /** Days between checks; undefined where none is stated. */
   readonly every: number | undefined;
+  /** Day number of the next check, where the sheet states it. */
+  readonly due?: number | undefined;
   readonly unit: MeasureUnit | undefined;
   /** Expanded uncertainty, k = 2. */
   readonly uncertainty: Decimal | undefined;

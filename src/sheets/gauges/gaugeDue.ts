@@ -20,11 +20,15 @@ export function gaugeDue(gauge: Gauge, day: number): GaugeDue {
   const { checked, every } = gauge;
   const unknown = (sentence: string): GaugeDue => ({ gauge, dueIn: undefined, isOverdue: true, sentence });
   if (checked === undefined) return unknown('no date of its last check: check it first');
-  if (every === undefined || every <= 0) return unknown('no interval: write in how many days it is checked again');
+  const byInterval = every === undefined || every <= 0 ? undefined : Math.floor(checked) + every;
+  if (byInterval === undefined && gauge.due === undefined)
+    return unknown('no interval: write in how many days it is checked again');
   const last = Math.floor(checked);
   if (last > day) return unknown(`its check of ${isoDate(last)} lies ahead of ${isoDate(day)}`);
-  const dueIn = Math.floor(last + every - Math.floor(day));
-  const on = isoDate(last + Math.floor(every));
+  // Where both are stated, the earlier one counts.
+  const due = Math.floor(Math.min(byInterval ?? Infinity, gauge.due ?? Infinity));
+  const dueIn = due - Math.floor(day);
+  const on = isoDate(due);
   if (dueIn < 0) return { gauge, dueIn, isOverdue: true, sentence: `overdue by ${days(-dueIn)}, since ${on}` };
   return { gauge, dueIn, isOverdue: false, sentence: dueIn === 0 ? 'due today' : `due in ${days(dueIn)}, on ${on}` };
 }

@@ -45,10 +45,11 @@ export interface CheckOfGauge {
 /**
  * Gauge check of selected readings of one reference piece.
  * @param tolerance full width that the gauge is to judge
- * @throws TradeError with a sentence: fewer than ten readings, no scatter
+ * @throws TradeError with a sentence: fewer than ten readings, no scatter; Error where none are selected
  */
 export function checkOfGauge(values: readonly (readonly CellValue[])[], reference: Decimal, tolerance: Decimal): CheckOfGauge {
   const readings = readingsIn(values);
+  if (readings.length === 0) throw new Error('Select the readings first: ten or more of the same reference piece.');
   const check = gaugeCheck(readings, reference, tolerance);
   return { check, count: readings.length, isCapable: check.cg.gte(CAPABLE) && check.cgk.gte(CAPABLE) };
 }
@@ -73,10 +74,13 @@ function findingOf(study: GaugeStudy): string {
 /**
  * Study of a gauge by one person: a part a row, its repeated readings side by side; a row or column of names is left out.
  * @param tolerance full width; undefined: shares of the study only
- * @throws TradeError with a sentence: parts that were not measured equally often, no scatter
+ * @throws TradeError with a sentence: parts that were not measured equally often, no scatter; Error where fewer than two parts are selected
  */
 export function studyOfGauge(values: readonly (readonly CellValue[])[], tolerance: Decimal | undefined): StudyOfGauge {
   const rows = withoutNumbering(values);
+  if (rows.length < 2) {
+    throw new Error('Select the readings of the study first: two parts or more, a part a row with its readings side by side.');
+  }
   const readings = rows.flatMap((row, index) =>
     row.filter(isFilled).map((cell, nth) => ({
       part: `${index + 1}`,

@@ -1,5 +1,5 @@
 import { TradeError } from '../../core/tradeError';
-import type { Decimal } from '../../core/units/decimal';
+import { Decimal } from '../../core/units/decimal';
 import { anyMeasureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import { addressOf } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
@@ -17,12 +17,13 @@ import { gaugeKindOf, type Gauge } from './gauge';
 export const GAUGES_SHEET = 'Gauges';
 
 export type GaugeRole =
-  'gauge' | 'kind' | 'checked' | 'every' | 'unit' | 'uncertainty' | 'rangeLow' | 'rangeHigh' | 'resolution' | 'note';
+  'gauge' | 'kind' | 'checked' | 'due' | 'every' | 'unit' | 'uncertainty' | 'rangeLow' | 'rangeHigh' | 'resolution' | 'note';
 
 const ROLES: RoleList<GaugeRole> = [
   ['gauge', 'gauge', 'caliper'],
-  ['kind', 'kind'],
+  ['kind', 'kind', 'gaugeKind'],
   ['checked', 'checked', 'lastDone'],
+  ['due', 'checkDue'],
   ['every', 'every'],
   ['unit', 'unit'],
   ['uncertainty', 'uncertainty'],
@@ -60,6 +61,18 @@ export interface Gauges {
   readonly table: GaugeTable;
 }
 
+const EVERY =
+  /^(?:(\d+) ?(days?|weeks?|months?|mos?\.?|years?|yrs?\.?)|(weekly|monthly|quarterly|half-yearly|yearly|annual(?:ly)?))$/i;
+const NAMED: Readonly<Record<string, number>> = { weekly: 7, monthly: 30, quarterly: 90, 'half-yearly': 180 };
+
+/** `12 months`, `yearly`: an interval with its unit in the cell, in days; undefined where a text is none. */
+function intervalInDays(text: string): Decimal | undefined {
+  const [, count, unit, word] = EVERY.exec(text) ?? [];
+  if (word) return new Decimal(NAMED[word.toLowerCase()] ?? 365);
+  if (!count || !unit) return undefined;
+  return new Decimal(count).times(/^mo/i.test(unit) ? 30 : /^y/i.test(unit) ? 365 : /^w/i.test(unit) ? 7 : 1);
+}
+
 /** Days of an interval whose heading says weeks, months or years; a month is taken as 30 days, a year as 365. */
 function daysPer(heading: string): number {
   if (/week/i.test(heading)) return 7;
@@ -83,7 +96,8 @@ function gaugeIn({ reader }: GaugeTable, row: number): Gauge {
   const unitText = reader.name(row, 'unit');
   const unit: MeasureUnit | undefined = unitText === '' ? undefined : anyMeasureUnit(unitText);
   if (unitText !== '' && !unit) problems.push(`unit is “${unitText}”: no unit that is known`);
-  const every = number('every', 'interval');
+  const stated = intervalInDays(reader.name(row, 'every'));
+  const every = stated ?? number('every', 'interval')?.times(daysPer(reader.has('every') ? reader.heading('every') : ''));
   const name = reader.name(row, 'gauge');
   const [rangeLow, rangeHigh] = [number('rangeLow', 'lower end of the range'), number('rangeHigh', 'upper end of the range')];
   if (rangeLow && rangeHigh && rangeLow.gte(rangeHigh)) problems.push('the range ends below where it begins');
@@ -92,7 +106,8 @@ function gaugeIn({ reader }: GaugeTable, row: number): Gauge {
     name,
     kind: gaugeKindOf(`${reader.name(row, 'kind')} ${reader.name(row, 'kind') === '' ? name : ''}`),
     checked: attempt(() => reader.moment(row, 'checked', 'day of the check')),
-    every: every?.times(daysPer(reader.has('every') ? reader.heading('every') : '')).toNumber(),
+    every: every?.toNumber(),
+    due: attempt(() => reader.moment(row, 'due', 'day of the next check')),
     unit,
     uncertainty: number('uncertainty', 'U'),
     rangeLow,

@@ -20,6 +20,7 @@ function lacking(piece: Piece): readonly string[] {
     ...(piece.finished ? [] : ['finished length']),
     ...(piece.testedAt ? [] : ['test']),
     ...(piece.flushed && piece.capped ? [] : ['flushed and capped']),
+    ...(piece.ownStatus === undefined ? [] : [`status “${piece.ownStatus}”`]),
   ];
 }
 
@@ -42,7 +43,7 @@ export function recordResult(record: InspectionRecord, result: TestResult): Reco
   const bad = rejected(record, result);
   if (bad.length > 0) return { kind: 'rejected', sentence: `REJECTED, not to be released: ${named(bad)}.` };
   const open = crimps.filter(({ verdict }) => verdict === undefined).map(({ piece }) => `piece ${piece} readings`);
-  const lacks = pieces.flatMap(piece => lacking(piece).map(what => `piece ${piece.piece} ${what}`));
+  const lacks = pieces.flatMap(piece => lacking(piece).map(what => `piece ${piece.piece || `in row ${piece.row}`} ${what}`));
   const missing = named([...open, ...lacks]);
   if (missing !== '') return { kind: 'open', sentence: `NOT COMPLETE: ${missing}.` };
   const all = new Set(crimps.map(({ piece }) => piece)).size;

@@ -11,6 +11,7 @@ import type { TableAnswers } from '../table/tableAnswers';
 import { columnsByRole, headingNames, type ColumnsByRole } from '../table/tableColumns';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { crimperColumn, nameColumns, type KnownParts } from '../table/nameColumns';
+import { sizeBeside } from '../table/sizedHose';
 import { TableReader, type TableQuestion } from '../table/tableReader';
 import {
   END_ROLES,
@@ -158,7 +159,9 @@ export function jobTable(
   const table = withNames(cells, found);
   const columns = jobColumns(cells, table, answers.role, parts);
   if (columns.hose === undefined || (columns.overall === undefined && columns.cutLength === undefined)) return undefined;
-  const reader = new TableReader<JobRole>(cells, table, columns, JOB_MEASURES, answers, proposals, ['quantity', 'twist']);
+  const reader = new TableReader<JobRole>(cells, table, columns, JOB_MEASURES, answers, proposals, ['quantity', 'twist'], {
+    hose: sizeBeside(cells, table, columns.hose, parts.isHose),
+  });
   const hasLength = columns.cutLength !== undefined || columns.fittingA !== undefined || columns.fittingB !== undefined;
   reader.questions.push(...jobRivals(reader, answers.role, parts));
   const howMany = quantityQuestion(reader, answers.role);

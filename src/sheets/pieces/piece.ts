@@ -57,6 +57,8 @@ export interface Piece {
   readonly date: number | undefined;
   /** What its cell says; for how far it is see `statusOfPiece`. */
   readonly status: PieceStatus;
+  /** A word in the status cell that nobody knows: `hold`. Such a piece counts as planned and stays as it is. */
+  readonly ownStatus?: string | undefined;
   /** The scrapped piece that it is made for. */
   readonly replaces: string;
   readonly useBy: string;

@@ -5,18 +5,23 @@ import type { Piece, PieceEnd, PieceStatus } from './piece';
 /** The way of a piece; a scrapped one has left it. */
 const WAY = ['', 'planned', 'cut', 'crimped', 'tested', 'done'] as const satisfies readonly PieceStatus[];
 
+/** What may stand behind a word: the day. */
+const DAY = '(?:[\\s,;:.(–-]*\\d[\\d\\s./:-]*\\)?)?$';
+const word = (words: string, behind = DAY) => new RegExp(`^(?:${words})${behind}`, 'iu');
+
 const WORDS: readonly (readonly [RegExp, PieceStatus])[] = [
-  [/^(?:scrap(?:ped)?|reject(?:ed)?|waste)$/i, 'scrapped'],
-  [/^(?:done|finished|complete|completed|ready|shipped|delivered|closed|✓|✔|☑|x|yes)$/i, 'done'],
-  [/^(?:tested|proof[- ]tested)$/i, 'tested'],
-  [/^crimped$/i, 'crimped'],
-  [/^(?:cut|sawn)$/i, 'cut'],
+  // Whatever is written behind it, scrap is scrap.
+  [word('scrap(?:ped)?|scraped|reject(?:ed)?|waste|wasted|junk(?:ed)?', '(?![\\p{L}\\d])'), 'scrapped'],
+  [word('done|finished|complete|completed|ready|shipped|delivered|closed|✓|✔|☑|x|yes'), 'done'],
+  [word('tested|proof[- ]tested'), 'tested'],
+  [word('crimped'), 'crimped'],
+  [word('cut|sawn'), 'cut'],
+  [word('planned|open|new|to (?:do|cut|make)|scheduled|started|in work|[-–—]'), 'planned'],
 ];
 
-/** What a cell of the column Status says; a word that nobody knows leaves the piece planned. */
-export function pieceStatusOf(text: string): PieceStatus {
-  if (text === '') return '';
-  return WORDS.find(([words]) => words.test(text))?.[1] ?? 'planned';
+/** What a cell of the column Status says; undefined for a word that nobody knows. */
+export function pieceStatusOf(text: string): PieceStatus | undefined {
+  return text === '' ? '' : WORDS.find(([words]) => words.test(text))?.[1];
 }
 
 /** How far one status is on the way. */
@@ -71,11 +76,12 @@ function filledStatus(piece: Piece): PieceStatus {
 }
 
 /**
- * How far a piece is: what its status cell says, or what its filled cells say where that is further. A scrapped piece stays scrapped.
+ * How far a piece is: what its status cell says, or what its filled cells say where that is further. A scrapped piece stays scrapped,
+ * and where a word stands that nobody knows, nothing moves on.
  * Filled: all readings = crimped; with the pressure reached = tested; flushed and capped and nothing rejected = done.
  */
 export function statusOfPiece(piece: Piece): PieceStatus {
-  if (piece.status === 'scrapped') return 'scrapped';
+  if (piece.status === 'scrapped' || piece.ownStatus !== undefined) return piece.status;
   const filled = filledStatus(piece);
   return statusRank(filled) > statusRank(piece.status) ? filled : piece.status;
 }

@@ -1,5 +1,6 @@
 import type { Measure } from '../../cells/sheetCell';
 import { nameOfCell } from '../../cells/sheetCell';
+import { quotedText } from '../../core/quotedText';
 import { TradeError } from '../../core/tradeError';
 import { addressOf } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
@@ -11,7 +12,7 @@ import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
 import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport } from '../table/tableRows';
 import { unchangedRows } from '../table/unchangedRows';
-import type { Piece, PieceEnd } from './piece';
+import { pieceKey, type Piece, type PieceEnd } from './piece';
 import { MOST_READINGS, readingRoles, type PieceEndLetter, type PieceRole } from './pieceColumns';
 import { pieceStatusOf } from './pieceStatus';
 import { pieceTable, type PieceTable } from './pieceTable';
@@ -93,6 +94,7 @@ function gaugesOf({ reader }: PieceTable, name: (role: PieceRole) => string): Pi
 function pieceOf(from: PieceTable, row: number): Piece {
   const read = new PieceReader(from, row);
   const { name, measure } = read;
+  const status = pieceStatusOf(name('status'));
   const facts = {
     sheet: from.table.sheet,
     row: row + 1,
@@ -120,13 +122,35 @@ function pieceOf(from: PieceTable, row: number): Piece {
     capped: read.isTicked('capped'),
     by: name('by'),
     date: read.date(),
-    status: pieceStatusOf(name('status')),
+    status: status ?? 'planned',
+    ...(status === undefined && { ownStatus: name('status') }),
     replaces: name('replaces'),
     useBy: name('useBy'),
     note: name('note'),
   };
   if (facts.piece === '') read.problems.push('piece is blank: give it a number');
+  if (status === undefined) {
+    const said = `status is ${quotedText(name('status'))}`;
+    read.problems.push(`${said}: write planned, cut, crimped, tested, done or scrapped, and the rest into Note`);
+  }
   return { ...facts, problems: read.problems };
+}
+
+/** A number is one piece's: rows that share one are told, each with the others. */
+function withTwins(pieces: readonly Piece[]): readonly Piece[] {
+  const rows = new Map<string, number[]>();
+  for (const { piece, row } of pieces) {
+    const own = rows.get(pieceKey(piece));
+    if (own) own.push(row);
+    else rows.set(pieceKey(piece), [row]);
+  }
+  if (rows.size === pieces.length) return pieces;
+  return pieces.map(each => {
+    const others = each.piece === '' ? [] : rows.get(pieceKey(each.piece))!.filter(row => row !== each.row);
+    if (others.length === 0) return each;
+    const sentence = `piece ${each.piece} is in row ${others.join(', ')}, too: give each piece a number of its own`;
+    return { ...each, problems: [...each.problems, sentence] };
+  });
 }
 
 const unchanged = unchangedRows<Piece>();
@@ -184,12 +208,13 @@ export async function piecesOf(workbook: Workbook, used: RangeContent): Promise<
   if (!table) return undefined;
   const keys = [table.columns.piece!, table.columns.hose!];
   const rowByRow = unchanged(cells, table.reader.known);
-  const pieces: Piece[] = [];
+  const read: Piece[] = [];
   const leftOut: LeftOutRow[] = [];
   for (const { row, kind } of tableRows(cells, table.table, { name: table.columns.hose, keys, takesHidden: true })) {
-    if (kind === 'line' || kind === 'below') pieces.push(rowByRow(row, '', () => pieceOf(table, row)));
+    if (kind === 'line' || kind === 'below') read.push(rowByRow(row, '', () => pieceOf(table, row)));
     else leftOut.push({ row: row + 1, reason: kind });
   }
+  const pieces = withTwins(read);
   const problems = pieces.flatMap(({ row, problems: found }): LeftOutRow[] =>
     found.length === 0 ? [] : [{ row, reason: 'problem', sentence: found.join('; ') }],
   );

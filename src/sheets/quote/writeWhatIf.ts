@@ -9,6 +9,7 @@ import { plainHoseCost } from './plainHose';
 import { RAISED_HANDLE } from './whatIfComparison';
 import { whatIfSheet } from './whatIfSheet';
 import { usableCatalogue, type UsableCatalogue } from '../catalogue/usableCatalogue';
+import { chooseCatalogue, workbookCatalogue } from '../catalogue/workbookCatalogue';
 import { PLAIN_MONEY } from '../catalogue/currencyFormat';
 import { priceFormat } from '../catalogue/priceFormat';
 
@@ -69,6 +70,9 @@ export async function writeWhatIf(
   }
   const format = (await priceFormat(workbook)) ?? PLAIN_MONEY;
   const plainHose = plainHoseCost(raised(found, copies));
+  const isOpen = (await workbookCatalogue(workbook))?.isAsked;
   await workbook.write(whatIfSheet({ sheet, found, rises, copies, quotes, plainHose, format, today }));
+  // The second one is of our making: nobody needs to be asked which of the two counts.
+  if (!isOpen) await chooseCatalogue(workbook, found.at);
   return names;
 }

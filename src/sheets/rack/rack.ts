@@ -13,6 +13,7 @@ import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
 import type { TableQuestion } from '../table/tableReader';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { madeDay } from './hoseAge';
+import { RackBookings } from './rackBookings';
 import { RackStatus } from './rackStatus';
 import type { StockRow } from './rackRow';
 import { newestRack } from './newestRack';
@@ -57,10 +58,11 @@ export async function rackSheets(workbook: Workbook): Promise<readonly string[]>
 }
 
 /** @throws TradeError naming what is wrong */
-function stockRow({ reader }: RackTable, row: number): StockRow {
+function stockRow({ reader }: RackTable, row: number, bookings: RackBookings): StockRow {
   const hose = reader.needed(row, 'hose', 'hose');
-  const length = reader.measure(row, 'length');
-  if (!length) throw new TradeError('blank', 'length', 'is blank', 'fill it in');
+  const stated = reader.measure(row, 'length');
+  if (!stated) throw new TradeError('blank', 'length', 'is blank', 'fill it in');
+  const length = bookings.left(row, stated);
   const quantity = reader.has('quantity') ? reader.count(row, 'quantity', 'quantity') : 1;
   if (quantity === undefined) throw new TradeError('blank', 'quantity', 'is blank', 'fill it in');
   const cell = reader.has('made') ? reader.cells.shown(row, reader.columns.made!) : '';
@@ -91,6 +93,7 @@ function readTable(cells: SheetCells, rack: RackTable, take: ReadonlySet<Takeabl
   const all = tableRows(cells, rack.table, rules);
   const lines = all.filter(({ kind }) => kind === 'line' || kind === 'below' || kind === 'hidden').map(({ row }) => row);
   const status = new RackStatus(rack.reader, lines, ways.answers.meaning);
+  const bookings = new RackBookings(rack.reader, lines, ways.answers.meaning);
   for (const { row, kind } of all) {
     if (kind !== 'line' && !(kind === 'below' && take.has('below'))) {
       leftOut.push({ row: row + 1, reason: kind });
@@ -98,8 +101,13 @@ function readTable(cells: SheetCells, rack: RackTable, take: ReadonlySet<Takeabl
     }
     try {
       const barred = status.against(row);
-      const one = { ...stockRow(rack, row), barred };
-      if (one.quantity <= 0) leftOut.push({ row: row + 1, reason: 'none wanted' });
+      const replaced = bookings.against(row);
+      if (replaced) {
+        leftOut.push({ row: row + 1, reason: 'replaced', sentence: replaced });
+        continue;
+      }
+      const one = { ...stockRow(rack, row, bookings), barred };
+      if (one.quantity <= 0 || one.length.value.isZero()) leftOut.push({ row: row + 1, reason: 'none wanted' });
       else if (barred && !take.has('barred')) leftOut.push({ row: row + 1, reason: 'barred', sentence: barred });
       else rows.push(one);
     } catch (error) {
@@ -107,7 +115,7 @@ function readTable(cells: SheetCells, rack: RackTable, take: ReadonlySet<Takeabl
       leftOut.push({ row: row + 1, reason: 'problem', sentence: error.message });
     }
   }
-  return { rows, leftOut, questions: status.questions };
+  return { rows, leftOut, questions: [...status.questions, ...bookings.questions] };
 }
 
 /**

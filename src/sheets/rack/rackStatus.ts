@@ -1,6 +1,7 @@
 import { nameOfCell, type SheetCell } from '../../cells/sheetCell';
 import { columnLetters } from '../../workbook/a1';
 import { plainHeading } from '../table/heading';
+import { HEADING_WORDS } from '../table/headingWords';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { rivalColumns } from '../table/tableColumns';
 import type { TableQuestion, TableReader } from '../table/tableReader';
@@ -16,19 +17,26 @@ const YES = /^(?:x|y|yes|true|1|✓|✔|☑)$/i;
 const NO = /^(?:n|no|false|0|☐)$/i;
 /** Headings that say what a tick below them means. */
 const BARS = /^(?:blocked|quarantined?|reserved)(?: for)?$/;
+/** Words at the beginning of a note that keep hose from being used; all others of a note say nothing against it. */
+const BARRING_NOTE =
+  /^(?:do not use|don[’']t use|not to be used|not usable|quarantined?|blocked|reserved?|on hold|hold|scrap(?:ped)?|reject(?:ed)?)(?![\p{L}\d])/iu;
 /** More words than these are asked about together. */
 const ASKED_ALONE = 4;
 
 /** What a status says of a piece of hose. */
 type StockStatus = 'free' | 'barred' | 'unknown';
 
+/** What stands in a cell: the name of an error too. */
+const writtenIn = (cell: SheetCell) => (typeof cell === 'object' ? cell.error : nameOfCell(cell));
+
 /**
  * What a status cell of a rack says: hose in quarantine, blocked, reserved, scrap … may not be used; words that nobody knows are asked about.
  * @param heading below `Blocked` or `Reserved for` whatever stands there keeps the hose from being used
  */
 export function stockStatus(cell: SheetCell, heading: string): StockStatus {
-  const text = typeof cell === 'object' ? cell.error : nameOfCell(cell);
+  const text = writtenIn(cell);
   if (text === '') return 'free';
+  if (HEADING_WORDS.note.exact.test(plainHeading(heading))) return BARRING_NOTE.test(text) ? 'barred' : 'free';
   if (BARS.test(plainHeading(heading))) return NO.test(text) || FREE.test(text) ? 'free' : 'barred';
   if (BARRED.test(text) || NO.test(text)) return 'barred';
   return FREE.test(text) || YES.test(text) ? 'free' : 'unknown';
@@ -53,7 +61,11 @@ export class RackStatus {
     said: HeadingCorrections,
   ) {
     const { status } = reader.columns;
-    this.columns = status === undefined ? [] : [status, ...rivalColumns(reader.table, status, 'stockStatus')];
+    const { headings, block } = reader.table;
+    const notes = headings.flatMap((heading, at) =>
+      HEADING_WORDS.note.exact.test(plainHeading(heading)) && block.column + at !== status ? [block.column + at] : [],
+    );
+    this.columns = [...(status === undefined ? [] : [status, ...rivalColumns(reader.table, status, 'stockStatus')]), ...notes];
     this.questions = this.columns.flatMap(column => this.askedAbout(column, rows, said));
   }
 
@@ -78,8 +90,7 @@ export class RackStatus {
   }
 
   private text(row: number, column: number): string {
-    const cell = this.reader.cells.shown(row, column);
-    return typeof cell === 'object' ? cell.error : nameOfCell(cell);
+    return writtenIn(this.reader.cells.shown(row, column));
   }
 
   private question(at: number, words: readonly string[]): TableQuestion {

@@ -9,10 +9,11 @@ import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
 import { columnsByRole, type ColumnsByRole, type RoleList } from '../table/tableColumns';
 import { correctionKey } from '../table/headingCorrections';
+import { sizeBeside } from '../table/sizedHose';
 import { TableReader, type MeasureRole } from '../table/tableReader';
 
 /** What a column of a rack can be. */
-export type RackRole = 'hose' | 'length' | 'quantity' | 'place' | 'reel' | 'lot' | 'made' | 'status';
+export type RackRole = 'hose' | 'length' | 'quantity' | 'place' | 'reel' | 'lot' | 'made' | 'status' | 'used';
 
 const RACK_ROLES: RoleList<RackRole> = [
   ['hose', 'hose'],
@@ -24,9 +25,11 @@ const RACK_ROLES: RoleList<RackRole> = [
   ['lot', 'lot', 'hoseLot'],
   ['made', 'made', 'hoseMade'],
   ['status', 'stockStatus'],
+  ['used', 'usedUp'],
 ];
 const MEASURES: Readonly<Partial<Record<RackRole, MeasureRole>>> = {
   length: { quantity: 'length', group: 'length', label: 'length' },
+  used: { quantity: 'length', group: 'length', label: 'length used' },
 };
 
 /** What a column of a rack can be, as it is shown where somebody chooses. */
@@ -82,10 +85,17 @@ export function rackTable(cells: SheetCells, table: FoundTable, { answers, isHos
   const byWords = columnsByRole(table, RACK_ROLES, answers.role);
   const { hose = byWords.hose } = nameColumns(cells, table, { hose: byWords.hose }, { isHose }, answers.role);
   const length = byWords.length ?? lengthAsQuantity(table);
-  const columns: ColumnsByRole<RackRole> = { ...byWords, hose, length };
   if (hose === undefined || length === undefined) return undefined;
+  // A day beside what was taken off a reel is that of the booking.
+  const isBooking = byWords.used !== undefined && /^date$/i.test(table.headings[(byWords.made ?? 0) - table.block.column] ?? '');
+  const columns: ColumnsByRole<RackRole> = { ...byWords, hose, length, ...(isBooking && { made: undefined }) };
   const proposals = unit && { length: unit };
-  return { table, columns, reader: new TableReader(cells, table, columns, MEASURES, answers, proposals, ['quantity']) };
+  const added = { hose: sizeBeside(cells, table, hose, isHose) };
+  return {
+    table,
+    columns,
+    reader: new TableReader<RackRole>(cells, table, columns, MEASURES, answers, proposals, ['quantity'], added),
+  };
 }
 
 /** How much a table looks like a rack: the number of its columns that are known. */

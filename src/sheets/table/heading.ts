@@ -1,5 +1,5 @@
 import { headingUnit } from '../../core/units/headingUnit';
-import type { MeasureUnit, Quantity } from '../../core/units/measureUnit';
+import { measureUnit, type MeasureUnit, type Quantity } from '../../core/units/measureUnit';
 
 /** A heading as it is compared: lower case, without what stands in brackets, without colon, star and question mark. */
 export function plainHeading(heading: string): string {
@@ -22,20 +22,36 @@ export interface StatedUnit {
   readonly words: string;
 }
 
+/** What readers call a column without a heading: `column M` has no metres. */
+export const UNHEADED = /^column [A-Z]+$/;
+/** `Feet left`: the unit stands in front. */
+const UNIT_LEFT = /^(\p{L}+) (left|remaining|on (?:the )?reel)$/iu;
+
 /**
  * A heading parted into words and unit.
  * @example statedUnit('Cut length mm', 'length') // words `cut length`, unit mm
  */
 export function statedUnit(heading: string, quantity: Quantity): StatedUnit {
+  if (UNHEADED.test(heading)) return { unit: undefined, unknown: undefined, words: heading.toLowerCase() };
+  const [, first, left] = UNIT_LEFT.exec(heading.trim()) ?? [];
+  const leading = first === undefined ? undefined : measureUnit(quantity, first);
+  if (leading) return { unit: leading, unknown: undefined, words: left!.toLowerCase() };
   const { name, text, unit } = headingUnit(heading, quantity);
   return { unit, unknown: unit ? undefined : text, words: plainHeading(name) };
 }
 
-/** All ways to read a heading's words: as it stands, without a unit of length at its end, and without hyphens. */
+/** `Reel #` and `Req'd` in the words of the vocabulary. */
+const SHORT: readonly (readonly [RegExp, string])[] = [
+  [/(?<=\p{L})[-–](?=\p{L})/gu, ' '],
+  [/(?<=\p{L}\.?) ?#$| (?:num|nbr|nr)\.?$/u, ' no.'],
+  [/\breq['’]?d\.?(?!\p{L})/u, 'required'],
+];
+
+/** All ways to read a heading's words: as it stands, without its unit of length, without hyphens, and with short signs written out. */
 export function headingForms(heading: string): readonly string[] {
   const plain = plainHeading(heading);
   const { unit, words } = statedUnit(heading, 'length');
   const forms = unit && words !== plain && words !== '' ? [words, plain] : [plain];
-  const parted = forms.map(form => form.replace(/(?<=\p{L})[-–](?=\p{L})/gu, ' ')).filter(form => !forms.includes(form));
-  return [...forms, ...parted];
+  const long = forms.map(form => SHORT.reduce((text, [sign, word]) => text.replace(sign, word), form));
+  return [...forms, ...long.filter(form => !forms.includes(form))];
 }

@@ -18,6 +18,38 @@ function combined(upper: string, lower: string, isWord: (text: string) => boolea
   return behind(known ?? both[1]!);
 }
 
+/**
+ * Every heading over two lines: `Finished` over `length (in)`, `Hose` over `stock`. Words below that say nothing in the vocabulary, alone or
+ * with those above, leave the upper ones as they are.
+ */
+function wholeHeadings(
+  cells: SheetCells,
+  row: number,
+  columns: readonly number[],
+  isWord: (text: string) => boolean,
+): readonly string[] | undefined {
+  const texts = columns.map(column => [textOf(cells.shown(row - 1, column)), textOf(cells.value(row, column))] as const);
+  const [over, under] = [0, 1].map(at => texts.map(each => splitHeading(each[at as 0 | 1]).name)) as [string[], string[]];
+  const isBoth = (at: number) =>
+    over[at] !== '' && under[at] !== '' && [`${under[at]} ${over[at]}`, `${over[at]} ${under[at]}`].some(isWord);
+  const lower = columns.flatMap((_, at) => (texts[at]![1] === '' ? [] : [at]));
+  // What stands below in figures, or ends in them, is a line of the table and no heading.
+  const isPlain = lower.every(at => isHeadingCell(cells, row, columns[at]!) && /^[^\d]+$/.test(texts[at]![1]));
+  const hasNumbers = lower.some(at => /^[^\p{L}]*\d/u.test(textOf(cells.value(row + 1, columns[at]!))));
+  const both = lower.filter(isBoth).length;
+  if (!isPlain || !hasNumbers || both < 2 || both * 2 < lower.length) return undefined;
+  return texts.map(([upper, below], at) =>
+    isBoth(at) || !isWord(over[at]!) ? combined(upper, below, isWord) : withUnit(upper, below),
+  );
+}
+
+/** The upper words alone, with the unit of either. */
+function withUnit(upper: string, lower: string): string {
+  const [over, under] = [splitHeading(upper), splitHeading(lower)];
+  const unit = under.bracket ?? over.bracket;
+  return unit === undefined ? over.name : `${over.name} (${unit})`;
+}
+
 /** A cell of a second row of headings: a short text, or the number of a reading. */
 function isHeadingCell(cells: SheetCells, row: number, column: number): boolean {
   const value = cells.value(row, column);
@@ -41,7 +73,8 @@ export function stackedHeadings(
   const lower = columns.filter(column => !cells.isEmpty(row, column));
   const fillsBlanks = lower.some(column => !isFilled(row - 1, column));
   const leavesBlank = columns.some(column => isFilled(row - 1, column) && cells.isEmpty(row, column));
-  if (!fillsBlanks || !leavesBlank || !lower.every(column => isHeadingCell(cells, row, column))) return undefined;
+  if (!fillsBlanks || !leavesBlank) return wholeHeadings(cells, row, columns, isWord);
+  if (!lower.every(column => isHeadingCell(cells, row, column))) return undefined;
   const texts = lower.map(column => textOf(cells.value(row, column)));
   if (texts.every(text => anyMeasureUnit(text.replace(/^[([](.*)[)\]]$/, '$1')))) return undefined;
   let group = '';

@@ -79,6 +79,8 @@ export class TableReader<Role extends string> {
     private readonly proposals: Readonly<Partial<Record<Quantity, MeasureUnit>>> = {},
     /** Roles of plain numbers, whose commas are asked about too. */
     numbers: readonly Role[] = [],
+    /** What a cell beside it adds to a name in a row: the size of a hose. */
+    private readonly added: Readonly<Record<string, ((name: string, row: number) => string) | undefined>> = {},
   ) {
     for (const role of Object.keys(measures) as Role[]) if (this.has(role)) this.facts.set(role, this.factsOf(role));
     for (const role of numbers) if (this.has(role)) this.facts.set(role, { unit: undefined, comma: this.commaOf(role) });
@@ -114,7 +116,8 @@ export class TableReader<Role extends string> {
     const column = this.columns[role];
     if (column === undefined) return '';
     const own = this.cells.shown(row, column);
-    return nameOfCell(isDitto(own) ? this.cells.shown(this.rowMeant(row, column), column) : own);
+    const name = nameOfCell(isDitto(own) ? this.cells.shown(this.rowMeant(row, column), column) : own);
+    return name + (this.added[role]?.(name, row) ?? '');
   }
 
   /** The row whose cell says it: of ditto marks the one above them. */

@@ -5,7 +5,7 @@ import type { SheetCells } from './sheetCells';
 
 /** Why a row of a sheet is not among those that are worked with. */
 export type LeftOutReason =
-  'hidden' | 'total' | 'remark' | 'below' | 'done' | 'planned' | 'stop' | 'barred' | 'none wanted' | 'problem';
+  'hidden' | 'total' | 'remark' | 'below' | 'done' | 'planned' | 'stop' | 'barred' | 'none wanted' | 'replaced' | 'problem';
 
 /** Words for each reason, for one row and for several. */
 export const LEFT_OUT_WORDS: Readonly<Record<LeftOutReason, string>> = {
@@ -18,6 +18,7 @@ export const LEFT_OUT_WORDS: Readonly<Record<LeftOutReason, string>> = {
   stop: 'STOP',
   barred: 'not to be used by their status',
   'none wanted': 'quantity 0',
+  replaced: 'replaced by a later row',
   problem: 'not readable',
 };
 

@@ -29,11 +29,12 @@ const useStyles = makeStyles({
     '& .fui-MessageBarActions': { display: 'flex', flexWrap: 'wrap', rowGap: tokens.spacingVerticalXS },
     '& :is(.fui-Field, .fui-Input, .fui-Select)': { minWidth: 0, maxWidth: '100%' },
     '& :is(.fui-Input__input, .fui-Select__select)': { minWidth: 0, width: '100%' },
-    // Two colours only: a button that looks like a link is told from text by its line.
+    // Two colours only: the line under it sets a button that looks like a link apart from text.
     '@media (forced-colors: active)': { '& .fui-Link': { textDecorationLine: 'underline' } },
   },
   tabs: { flexShrink: 0, padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalXS} 0` },
-  shown: { flex: '1 1 0', minHeight: 0, display: 'flex', flexDirection: 'column', [LOW]: { flexBasis: 'auto' } },
+  // Where even that is not left beside tabs and strip, the pane scrolls: nothing lies over another.
+  shown: { flex: '1 1 0', minHeight: '120px', display: 'flex', flexDirection: 'column', [LOW]: { flexBasis: 'auto' } },
   views: {
     flex: '1 1 0',
     minHeight: 0,

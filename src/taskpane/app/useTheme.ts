@@ -18,16 +18,31 @@ function currentTheme(): Theme {
   return (background ? isDark(background) : matches('(prefers-color-scheme: dark)')) ? webDarkTheme : webLightTheme;
 }
 
-/** The theme that fits Office, or the system where there is no Office: light, dark or high contrast. Follows the system's changes. */
+/*
+ * Excel tells no event when its theme changes: OfficeThemeChanged is of the mailbox, in Outlook
+ * (https://learn.microsoft.com/javascript/api/office/office.eventtype). A theme is changed elsewhere in Excel, so that it is enough to look
+ * again when somebody comes back to the pane.
+ */
+const COMING_BACK = ['focus', 'pointerenter', 'visibilitychange'] as const;
+
+/**
+ * The theme that fits Office, or the system where there is no Office: light, dark or high contrast. Follows a change of the system at once,
+ * a change of Office's theme when somebody comes back to the pane.
+ */
 export function useTheme(): Theme {
   const [theme, setTheme] = useState(currentTheme);
   useEffect(() => {
-    if (typeof window.matchMedia !== 'function') return undefined;
-    const queries = ['(prefers-color-scheme: dark)', '(forced-colors: active)'].map(query => window.matchMedia(query));
     const follow = () => setTheme(currentTheme());
+    const queries =
+      typeof window.matchMedia === 'function'
+        ? ['(prefers-color-scheme: dark)', '(forced-colors: active)'].map(query => window.matchMedia(query))
+        : [];
     for (const query of queries) query.addEventListener('change', follow);
+    // Captured: none of these three comes up from where it happened.
+    for (const event of COMING_BACK) window.addEventListener(event, follow, true);
     return () => {
       for (const query of queries) query.removeEventListener('change', follow);
+      for (const event of COMING_BACK) window.removeEventListener(event, follow, true);
     };
   }, []);
   return theme;

@@ -1,6 +1,11 @@
-import { makeStyles, Tab, TabList } from '@fluentui/react-components';
+import { makeStyles, mergeClasses, Tab, TabList, tokens } from '@fluentui/react-components';
 
-const useStyles = makeStyles({ tabs: { flexWrap: 'wrap' } });
+const useStyles = makeStyles({
+  tabs: { flexWrap: 'wrap' },
+  // Five views fit one row of a pane that is 320 points wide.
+  close: { columnGap: tokens.spacingHorizontalXXS, rowGap: tokens.spacingVerticalXXS },
+  narrow: { paddingLeft: tokens.spacingHorizontalXS, paddingRight: tokens.spacingHorizontalXS },
+});
 
 interface Props {
   /** What the row of tabs is called. */
@@ -21,7 +26,7 @@ export function TabRow({ label, tabs, chosen, prefix, controls, isSecond = false
   const styles = useStyles();
   return (
     <TabList
-      className={styles.tabs}
+      className={mergeClasses(styles.tabs, isSecond && styles.close)}
       size="small"
       appearance={isSecond ? 'subtle-circular' : 'transparent'}
       selectedValue={chosen}
@@ -29,7 +34,13 @@ export function TabRow({ label, tabs, chosen, prefix, controls, isSecond = false
       aria-label={label}
     >
       {tabs.map(({ id, title }) => (
-        <Tab key={id} id={`${prefix}${id}`} value={id} aria-controls={id === chosen ? controls : undefined}>
+        <Tab
+          key={id}
+          className={isSecond ? styles.narrow : undefined}
+          id={`${prefix}${id}`}
+          value={id}
+          aria-controls={id === chosen ? controls : undefined}
+        >
           {title}
         </Tab>
       ))}

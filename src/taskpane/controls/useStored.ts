@@ -26,6 +26,9 @@ function read<T extends object>(key: string, fresh: T): T {
   return Object.fromEntries(fields) as T;
 }
 
+/** Whether anything is kept under a name: somebody has filled in one of its fields. */
+export const hasStored = (name: string): boolean => Object.keys(kept(`benchrow.${name}`)).length > 0;
+
 /** Who shows the same fields at this moment: views that are hidden stay, and must not bring back what they knew. */
 const shownBy = new Map<string, Set<(part: object) => void>>();
 

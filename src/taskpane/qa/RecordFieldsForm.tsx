@@ -13,7 +13,7 @@ const useStyles = makeStyles({
   },
   narrow: { minWidth: 0, width: '100%' },
   // Standard and clause.
-  long: { gridColumn: 'span 2' },
+  long: { gridColumn: '1 / -1' },
 });
 
 type Stored = RecordFields & { readonly pressureUnit: string };

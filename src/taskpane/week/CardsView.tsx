@@ -28,7 +28,7 @@ const useStyles = makeStyles({
   },
   narrow: { minWidth: 0, width: '100%' },
   // Standard and clause.
-  long: { gridColumn: 'span 2' },
+  long: { gridColumn: '1 / -1' },
 });
 
 /** What the user says about pressure and machine; what the bench can cut is said with the cut list, so that both round alike. */

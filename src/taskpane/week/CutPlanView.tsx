@@ -2,9 +2,9 @@ import { Body1, Button, makeStyles, MessageBar, MessageBarBody, tokens } from '@
 import { useCallback, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { useFirstMistake } from '../controls/useFirstMistake';
-import { useStored } from '../controls/useStored';
+import { useBenchFields } from '../controls/useBenchFields';
 import { CutFields } from '../controls/CutFields';
-import { freshSettings, readSettings, type CutSettings } from '../../sheets/cutlist/cutSettings';
+import { readSettings, type CutSettings } from '../../sheets/cutlist/cutSettings';
 import type { CutWishes } from '../../sheets/cutlist/gatherCuts';
 import { rackSheets } from '../../sheets/rack/rack';
 import { PlanProgressView } from '../controls/PlanProgressView';
@@ -39,7 +39,7 @@ function isOfOtherFields({ gathered }: ReadyCuts, rack: string, settings: CutSet
 /** Plans what to cut from which reel for the selected job lines, shows it, and writes it to new sheets. */
 export function CutPlanView({ workbook, services, goTo }: Pick<ViewProps, 'workbook' | 'services' | 'goTo'>) {
   const styles = useStyles();
-  const [fields, setFields] = useStored('cuts', freshSettings('mm'));
+  const [fields, setFields] = useBenchFields(workbook);
   const [chosenRack, setChosenRack] = useState('');
   const [isAsked, setIsAsked] = useState(false);
   const [wishes, setWishes] = useState<CutWishes>({});
@@ -48,6 +48,8 @@ export function CutPlanView({ workbook, services, goTo }: Pick<ViewProps, 'workb
   const rack = racks.includes(chosenRack) ? chosenRack : (racks[0] ?? '');
   const { settings, mistakes } = readSettings(fields);
   const { view, plan, cancel, write, addStatus, writing } = useCutPlans(workbook, services.solve, services.plansAtOnce);
+  // The rack that writing a plan leaves is offered next; the plan is not old for that.
+  const isOwnRack = chosenRack !== rack && rack === writing.written?.rackAfter;
   const optionsOf = useCutsOptions();
   const start = async () => {
     setIsAsked(true);
@@ -89,7 +91,7 @@ export function CutPlanView({ workbook, services, goTo }: Pick<ViewProps, 'workb
           <MessageBarBody>{view.reason}</MessageBarBody>
         </MessageBar>
       )}
-      {view.status === 'ready' && isOfOtherFields(view, rack, settings) && (
+      {view.status === 'ready' && isOfOtherFields(view, isOwnRack ? view.gathered.rackSheet : rack, settings) && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
             The plan below was made from sheet {view.gathered.rackSheet} with earlier settings. Plan the cuts again to use those

@@ -1,6 +1,5 @@
 import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
-import { freshSettings } from '../../sheets/cutlist/cutSettings';
 import { BENCH_CAUTIONS } from '../../sheets/print/cautions';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { benchStep } from '../../sheets/table/benchStep';
@@ -9,6 +8,7 @@ import { typedShare } from '../../sheets/table/typedFields';
 import { orderSentence } from '../../sheets/week/weekText';
 import { orderSheet, pickSheet } from '../../sheets/week/weekSheets';
 import type { Change } from '../../workbook/workbook';
+import { useBenchFields } from '../controls/useBenchFields';
 import { JobsNote, WITH_PLANNED } from '../controls/JobsNote';
 import { MachineField } from '../controls/MachineField';
 import { useMachines } from '../controls/useMachines';
@@ -39,7 +39,7 @@ const useStyles = makeStyles({
 export function OrderView({ workbook }: ViewProps) {
   const styles = useStyles();
   const [fields, setFields] = useStored<OrderFields>('order', FRESH_ORDER);
-  const [bench] = useStored('cuts', freshSettings('mm'));
+  const [bench] = useBenchFields(workbook);
   const [ticks, setTicks] = useState<OrderTicks>(WITH_PLANNED);
   const { names } = useMachines(workbook);
   const { outcome, write, undo } = useWriting(workbook);

@@ -2,6 +2,7 @@ import { strToU8, unzipSync, zipSync } from 'fflate';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
 import { UnreadableFile } from '../../../src/preview/xlsx/unreadableFile';
 import { workshopFile } from '../workshopFile';
+import { processorTime } from '../../processorTime';
 
 /** Start of a compound file and a directory entry of that name, in UTF-16. */
 function compoundFile(stream: string): Uint8Array {
@@ -114,7 +115,7 @@ describe('what a sheet of a file may hold', () => {
   });
 
   it('reads 5,000 rows of formulas within seconds', async () => {
-    const started = Date.now();
+    const spent = processorTime();
     const { cells } = await cellsOf(other => {
       for (let row = 1; row <= 5000; row++) {
         other.addRow([
@@ -126,6 +127,6 @@ describe('what a sheet of a file may hold', () => {
       }
     });
     expect(cells).toHaveLength(20_000);
-    expect(Date.now() - started).toBeLessThan(10_000);
+    expect(spent()).toBeLessThan(10_000);
   });
 });

@@ -70,7 +70,7 @@ describe('the planted causes of the measurement book are named', () => {
     expect(textOf(week('Week 40')).headline).toMatch(/^All combinations crimp 0\.(09|10|11) mm large: recalibrate\.$/);
     expect(textOf(week('Week 41')).headline).toMatch(/^The whole machine crimps 0\.(09|10|11) mm small: recalibrate\.$/);
     expect(textOf(week('Week 41')).all[1]!.sentence).toMatch(
-      /^Alder DN 19 with 60° cone is 0\.1[789] mm large of its own: change its dial from 313 so that it crimps 0\.1[789] mm tighter, crimp one trial piece and measure\.$/,
+      /^Alder DN 19 with 60° cone is 0\.1[789] mm large on its own: change its dial from 313 so that it crimps 0\.1[789] mm tighter, crimp one trial piece and measure\.$/,
     );
     expect(textOf(week('Week 42')).headline).toBe(
       'Not enough crimps yet: measure one more combination, two crimps or more of it.',
@@ -218,7 +218,7 @@ test('where explanations are as good it says so, what to measure, and corrects n
   const analysis = analyse([HEAD, ...rows]);
   const { headline, details } = textOf(analysis);
   expect(analysis.machines[0]!.cause.finding).toBe('CANNOT TELL');
-  expect(headline).toMatch(/^These crimps cannot tell about .+ yet: measure \w+ more of C\.$/);
+  expect(headline).toMatch(/^These crimps leave .+ open: measure \w+ more of C\.$/);
   expect(details[0]).toBe('More than one explanation fits as well. Correct nothing until then.');
   expect(analysis.machines[0]!.combinations.every(({ cause }) => cause.correction.isZero())).toBe(true);
 });

@@ -89,7 +89,7 @@ test('skiving is a step where there is something to skive or the data do not say
   const skive = (card: typeof first) => benchSteps(card, demoOptions.rule).find(step => step.name === 'Skive')?.text;
   expect([skive(first), skive(second), skive(third)]).toEqual([
     undefined,
-    'not stated (ask before you crimp) at each end.',
+    'as the maker says (not stated here) at each end.',
     '2.5 mm outside at each end.',
   ]);
 });

@@ -367,7 +367,7 @@ test('by the column of the machine the limits are looked up by its name, where e
 test('readings in another unit than the catalogue are refused', () => {
   const used = sheetOf([[...BENCH[0]!.slice(0, 4), 'R1 (in)', 'R2 (in)', 'R3 (in)', 'R4 (in)'], ...BENCH.slice(1)]);
   const reason = offersFor(viewOf(used, 'A2', WORKSHOP)).find(({ id }) => id === 'check')!.reason;
-  expect(reason).toBe('The readings and targets are in in, the catalogue is in mm: they must be the same.');
+  expect(reason).toBe('The readings and targets are in inches, the catalogue is in mm: they must be the same.');
 });
 
 test('the price takes the margin that is asked for, or the column of the table', () => {
@@ -560,7 +560,7 @@ describe('a table in another unit than the catalogue', () => {
   test('what is typed as text cannot be converted by a formula, and is said', () => {
     const view = viewOf(rows('in', '27 1/2'), 'A2', WORKSHOP);
     expect(offersFor(view).find(({ id }) => id === 'pressure')!.reason).toBe(
-      'The overall lengths are in in and typed as text, the catalogue is in mm: type them as numbers, or in mm.',
+      'The overall lengths are in inches and typed as text, the catalogue is in mm: type them as numbers, or in mm.',
     );
   });
 

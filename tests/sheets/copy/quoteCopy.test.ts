@@ -1,4 +1,3 @@
-import type { CopiedSheet } from '../../../src/workbook/copiedWorkbook';
 import { readCopySource } from '../../../src/sheets/copy/copySource';
 import type { CopyWishes } from '../../../src/sheets/copy/copyWishes';
 import { planCopy } from '../../../src/sheets/copy/planCopy';
@@ -18,8 +17,6 @@ const WISHES: CopyWishes = {
   target: 'file',
   today: '2026-11-29',
 };
-const textsOf = ({ cells }: CopiedSheet) =>
-  cells.flat().map(({ value }) => (typeof value === 'object' ? value.error : String(value)));
 
 async function withQuote<T>(work: (book: Awaited<ReturnType<typeof openSample>>, quote: string) => Promise<T>): Promise<T> {
   const book = await openSample();

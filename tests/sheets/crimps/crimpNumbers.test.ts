@@ -5,6 +5,7 @@ import { crimpRowsOf } from '../../../src/sheets/crimps/readCrimpRows';
 import { NO_ANSWERS } from '../../../src/sheets/table/tableAnswers';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 import { gate, registerSheets } from '../machines/registerSheets';
+import { processorTime } from '../../processorTime';
 
 const sheets = registerSheets(gate);
 const raw = (name: string) => sheets[name]!.map(row => row.map(cell => (cell === '' ? null : (cell as string | number))));
@@ -107,9 +108,9 @@ test('ten thousand rows are read in a moment', async () => {
     ['Line', 'Hose', 'Fitting', 'Machine', 'Reading 1 (mm)', 'Reading 2 (mm)', 'Reading 3 (mm)', 'Reading 4 (mm)'],
     ...Array.from({ length: 10_000 }, () => row),
   ];
-  const start = performance.now();
+  const spent = processorTime();
   expect(await rowsOf(rows)).toHaveLength(10_000);
-  expect(performance.now() - start).toBeLessThan(8000);
+  expect(spent()).toBeLessThan(8000);
 });
 
 test('one reading a row: positions on the crimp are no lines, and rows go on below a remark before anything is measured', async () => {

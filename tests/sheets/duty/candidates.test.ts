@@ -160,7 +160,7 @@ test('the rating at temperature comes from the derating table: .9 of 165 bar at 
     'Pressure of the hose at 80 °C: needs 150 bar, rated 148.5 bar (90 % of 165 bar), 1.5 bar too little (1 %)',
   );
   expect(reasonsOf('Alder DN 25', small({ bore: '25', fluidHottest: '110' }))).toContainEqual(
-    expect.stringMatching(/Derating say nothing about 110 °C/),
+    expect.stringMatching(/Derating has no row for 110 °C or hotter/),
   );
 });
 

@@ -31,7 +31,7 @@ test.each([
   ],
   ['an inch mark in mm', { bore: '1/2"' }, 'bore', /that is in inches/],
   ['half an assembly', { quantity: '1.5' }, 'quantity', /enter a whole number/],
-  ['hottest below coldest', { fluidHottest: '-30', airHottest: '' }, 'fluidHottest', /exchange them/],
+  ['hottest below coldest', { fluidHottest: '-30', airHottest: '' }, 'fluidHottest', /swap them/],
   [
     'a bend without radius',
     { route: [{ kind: 'bend', radius: '', angle: '90', turn: 'left' }] },

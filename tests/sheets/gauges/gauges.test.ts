@@ -136,3 +136,43 @@ test('a new sheet Gauges is read again', async () => {
   ]);
   expect((await readGauges(workbook))!.gauges[0]).toMatchObject({ name: 'K 1', kind: 'caliper', every: 365 });
 });
+
+test.each<[string, readonly (readonly FakeCell[])[], readonly string[]]>([
+  [
+    'a day on which the next check is due, instead of an interval',
+    [
+      ['Tool #', 'Type', 'Cal date', 'Cal due'],
+      ['C3', '6" caliper', '2025-12-09', '2026-12-09'],
+      ['G7', 'pressure gauge', '2025-10-02', '2026-10-02'],
+    ],
+    ['pressure gauge G7: overdue by 58 days, since 2026-10-02', 'caliper C3: due in 10 days, on 2026-12-09'],
+  ],
+  [
+    'both: the earlier one counts',
+    [
+      ['Gage', 'Kind', 'Last cal', 'Interval (days)', 'Next due'],
+      ['C3', 'caliper', '2026-11-01', 10, '2027-11-01'],
+      ['C4', 'caliper', '2026-11-01', 365, '2026-12-01'],
+    ],
+    ['caliper C3: overdue by 18 days, since 2026-11-11', 'caliper C4: due in 2 days, on 2026-12-01'],
+  ],
+  [
+    'intervals with their unit in the cell',
+    [
+      ['Gauge', 'Kind', 'Checked', 'Every'],
+      ['C3', 'caliper', '2026-11-01', '2 weeks'],
+      ['C4', 'caliper', '2026-11-01', 'yearly'],
+      ['C5', 'caliper', '2026-11-01', 'now and then'],
+    ],
+    [
+      'caliper C5: no interval: write in how many days it is checked again',
+      'caliper C3: overdue by 14 days, since 2026-11-15',
+      'caliper C4: due in 337 days, on 2027-11-01',
+    ],
+  ],
+])('gauges of other workshops: %s', async (_, rows, expected) => {
+  const { gauges: all } = await gauges(rows);
+  expect(dueList(all, day('2026-11-29')).map(({ gauge, sentence }) => `${gauge.kind} ${gauge.name}: ${sentence}`)).toEqual(
+    expected,
+  );
+});

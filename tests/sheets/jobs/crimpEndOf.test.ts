@@ -159,5 +159,5 @@ test('an end that is plain hose is not crimped, and a hose alone is only cut', (
   expect(card!.ends.map(({ isPlain }) => isPlain)).toEqual([true, true]);
   expect(stopsOf(card!)).toEqual([]);
   const steps = benchSteps(card!, { factor: new Decimal(2), hold: '', source: '' }).map(({ name }) => name);
-  expect(steps).toEqual(['Cut', 'Clean', 'Sleeves and guards', 'Flush', 'Cap', 'Tag']);
+  expect(steps).toEqual(['Cut', 'Clean', 'Slide on', 'Flush', 'Tag']);
 });

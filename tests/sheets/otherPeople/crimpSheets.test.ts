@@ -77,6 +77,29 @@ const SHEETS: readonly CrimpCase[] = [
     leftOut: ['4 total'],
   },
   {
+    name: 'one heading over four readings that reach into column M: its letter is no metre',
+    rows: [
+      ['Date', 'WO', 'Hose', 'Dash', 'Coupling', 'Die', 'Dial', 'Spec (in)', '+/- (in)', 'Caliper (in)', '', '', '', 'By'],
+      [46_266, 1001, 'Birch', -6, 'Cone', 'D19', 210, 0.765, 0.005, 0.764, 0.765, 0.7655, 0.766, 'RM'],
+      [46_266, 1002, 'Birch', -8, 'Cone', 'D23', 225, 0.905, 0.005, 0.911, 0.912, 0.9115, 0.911, 'RM'],
+    ],
+    details: { formats: { Bench: { 'A2:A3': 'm/d/yyyy' } } },
+    taken: [
+      '2: Birch -6 with Cone: 0.764 0.765 0.7655 0.766 in, 0.765 ± 0.005',
+      '3: Birch -8 with Cone: 0.911 0.912 0.9115 0.911 in, 0.905 ± 0.005',
+    ],
+  },
+  {
+    name: 'readings headed by flats, decimal commas, limits of the diameter',
+    rows: [
+      ['Date', 'Combination', 'Flat 1 (mm)', 'Flat 2 (mm)', 'Flat 3 (mm)', 'Flat 4 (mm)', 'Low limit', 'High limit'],
+      ['5.10.2026', 'Alder with cone', '27,30', '27,35', '27,40', '27,41', '27,23', '27,47'],
+      ['6.10.2026', 'Alder with cone', '27,31', '27,35', '27,40', '', '27,23', '27,47'],
+    ],
+    taken: ['2: Alder with cone: 27.3 27.35 27.4 27.41 mm, 27.35 ± 0.12'],
+    leftOut: ['3 problem: reading 4'],
+  },
+  {
     name: 'readings lettered A to D are four of one crimp, not two of each end',
     rows: [
       ['Job', 'Target (mm)', 'Tol. (mm)', 'Reading A', 'Reading B', 'Reading C', 'Reading D'],

@@ -124,6 +124,61 @@ const SHEETS: readonly SheetCase[] = [
     ],
   },
   {
+    name: 'every heading over two lines, numbers headed #, a note between the lines',
+    rows: [
+      ['Hose build sheet', '', '', 'Week of', '5 October', '', ''],
+      [],
+      ['WO', 'Hose', 'Fitting', 'Fitting', 'Finished', 'Cut', 'No.'],
+      ['#', 'stock', 'left', 'right', 'length (in)', 'length (in)', `req'd`],
+      ['1001', 'Birch 3/8', 'Straight', 'Elbow 90', '36 1/2', '33-3/4', 4],
+      ['call the yard before cutting the next one', '', '', '', '', '', ''],
+      ['1002', 'Birch 1/2', 'Straight', 'Straight', `4' 2"`, '47 5/16"', '3 ea'],
+    ],
+    selected: 'B5',
+    taken: [
+      '5: Birch 3/8 [Straight + Elbow 90], overall 36 1/2 in, cut 33 3/4 in, × 4',
+      '7: Birch 1/2 [Straight + Straight], overall 50 in, cut 47 5/16 in, × 3',
+    ],
+    leftOut: ['6 remark'],
+  },
+  {
+    name: 'a line of words below the headings is a line and no second row of headings',
+    rows: [
+      ['Hose', 'Fitting A', 'Fitting B', 'Cut length (mm)', 'Qty'],
+      ['Alder DN 12', 'left', 'right', 'see drawing', 'some'],
+      ['Alder DN 12', 'left', 'right', 640, 2],
+    ],
+    taken: ['3: Alder DN 12 [left + right], cut 640 mm, × 2'],
+    leftOut: ['2 stop: see drawing'],
+  },
+  {
+    name: 'quantity of a kit beside the total: the total is what is made',
+    rows: [
+      ['Hose', 'Cut length (mm)', 'Qty per kit', 'Kits', 'Total qty'],
+      ['Alder DN 12', 500, 2, 5, 10],
+      ['Alder DN 12', 600, 1, 5, 5],
+    ],
+    taken: ['2: Alder DN 12, cut 500 mm, × 10', '3: Alder DN 12, cut 600 mm, × 5'],
+  },
+  {
+    name: 'sizes in a column beside the hose: one name is two hoses',
+    rows: [
+      ['Line', 'Hose', 'DN', 'Cut length (mm)', 'Qty'],
+      [1, 'Alder 2SN', 12, 500, 1],
+      [2, 'Alder 2SN', 16, 510, 1],
+      [3, '"', '"', 520, 1],
+      [4, 'Larch', 20, 530, 1],
+      [5, 'Larch DN 25', 25, 540, 1],
+    ],
+    taken: [
+      '2: Alder 2SN DN 12, cut 500 mm, × 1',
+      '3: Alder 2SN DN 16, cut 510 mm, × 1',
+      '4: Alder 2SN DN 16, cut 520 mm, × 1',
+      '5: Larch DN 20, cut 530 mm, × 1',
+      '6: Larch DN 25, cut 540 mm, × 1',
+    ],
+  },
+  {
     name: 'headings with line breaks and a question mark',
     rows: [
       ['Hose\ntype', 'Cut\nlength\n(mm)', 'How\nmany?', 'Wanted\nfor'],

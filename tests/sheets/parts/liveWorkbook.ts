@@ -1,6 +1,7 @@
 import { catalogueFromCells } from '../../../src/cells/catalogueFromCells';
 import { callsCatalogue, catalogueReferences } from '../../../src/workbook/catalogueFormula';
 import { addressOf, blockOf, overlap, type Block } from '../../../src/workbook/a1';
+import { sheetOfChange } from '../../../src/workbook/sheetOfChange';
 import type { CellValue, Change, RangeAddress, RangeContent, SheetLayout, Workbook } from '../../../src/workbook/workbook';
 
 type Cell = { value: string | number | boolean; formula: string; format: string };
@@ -177,7 +178,7 @@ export class LiveWorkbook implements Workbook {
         sheets.add(change.sheet);
         continue;
       }
-      const sheet = 'at' in change ? change.at.sheet : 'refersTo' in change ? change.refersTo.sheet : change.sheet;
+      const sheet = sheetOfChange(change);
       if (!sheets.has(sheet)) throw new Error(`there is no sheet ${sheet}`);
       const cells = change.kind === 'values' ? change.values : change.kind === 'formulas' ? change.formulas : undefined;
       const block = 'at' in change ? blockOf(change.at.address) : undefined;

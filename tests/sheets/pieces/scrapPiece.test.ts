@@ -235,3 +235,63 @@ test('a scanned tag finds its piece: whole number, in whatever case, or the asse
   };
   expect([' h3-117-3\r', '41/3', 'H3-117', 'H3-118-1', ''].map(found)).toEqual(['H3-117-3', '41/3-1', 'several', 'none', 'none']);
 });
+
+describe('words of people in the column Status of Pieces', () => {
+  const HEAD = [
+    'Piece',
+    'Line',
+    'Hose',
+    'Lot',
+    'Fitting A',
+    'Target A (in)',
+    'Tolerance A (in)',
+    'Reading A1 (in)',
+    'Reading A2 (in)',
+  ];
+  const own = async (...statuses: readonly string[]) => {
+    const rows = statuses.map((status, index) => [
+      `7-${index + 1}`,
+      '7',
+      'Birch',
+      'L1',
+      'Cone',
+      0.765,
+      0.005,
+      0.765,
+      0.764,
+      status,
+    ]);
+    const { workbook } = fakeWorkbook({ Pieces: [[...HEAD, 'Status'], ...rows] }, { sheet: 'Pieces', address: 'A2' });
+    return { workbook, pieces: (await readPieces(workbook))!.pieces };
+  };
+
+  test('scrap is scrap, however it is written; days behind a word change nothing', async () => {
+    const { pieces } = await own(
+      'scrapped 10/6',
+      'scrap - kinked',
+      'Scraped',
+      'rejected, see note',
+      'tested 2026-10-06',
+      'planned',
+    );
+    expect(pieces.map(({ status }) => status)).toEqual(['scrapped', 'scrapped', 'scrapped', 'scrapped', 'tested', 'planned']);
+    expect(pieces.flatMap(({ problems }) => problems)).toEqual([]);
+  });
+
+  test('a word that nobody knows stays in its cell, is told, and keeps the piece from moving on', async () => {
+    const { workbook, pieces } = await own('hold for the yard', 'planned');
+    expect(pieces.map(statusOfPiece)).toEqual(['planned', 'crimped']);
+    expect(pieces[0]!.problems).toEqual([expect.stringMatching(/^status is "hold for the yard": write planned, cut/)]);
+    const { changes } = pieceStatusChanges(await piecesOf(workbook), '2026-10-07 08:00')!;
+    expect(changes.flatMap(change => ('at' in change ? [change.at.address] : []))).toEqual(['J3']);
+  });
+
+  test('rows that share a number are told, each with the other', async () => {
+    const row = ['7-1', '7', 'Birch', 'L1', 'Cone', 0.765, 0.005, '', '', ''];
+    const { workbook } = fakeWorkbook({ Pieces: [[...HEAD, 'Status'], row, row] }, { sheet: 'Pieces', address: 'A2' });
+    expect((await readPieces(workbook))!.report.leftOut.map(({ row: at, sentence }) => `${at}: ${sentence}`)).toEqual([
+      '2: piece 7-1 is in row 3, too: give each piece a number of its own',
+      '3: piece 7-1 is in row 2, too: give each piece a number of its own',
+    ]);
+  });
+});

@@ -340,3 +340,46 @@ test('a metric week with hidden rows, merged orders, hoses as headings of groups
   expect(new Set(made)).toEqual(new Set(['B-51/1 Alder DN 12', 'B-51/2 Alder DN 12', 'B-52/1 Alder DN 20']));
   expect(await columnOf(shop, 'State')).toEqual(['', 'done', 'rush', '', '', 'planned in October', 'delivered']);
 });
+
+test('a week in inches with headings over two lines, sizes beside the hoses, and a rack that books off what was used', async () => {
+  const Jobs: readonly (readonly FakeCell[])[] = [
+    ['Build sheet', '', '', '', '', '', '', '', ''],
+    [],
+    ['WO', 'Hose', 'Dash', 'Fitting', 'Fitting', 'Finished', 'Cut', 'No.', ''],
+    ['#', 'stock', 'size', 'left', 'right', 'length (in)', 'length (in)', `req'd`, 'Status'],
+    ['1001', 'Birch', -6, 'JIC straight', 'JIC 90°', '36 1/2', '33-3/4', 4, ''],
+    ['1002', 'Birch', -6, 'JIC straight', 'JIC straight', `4' 2"`, '47 5/16"', 2, ''],
+    ['call the yard before the next one', '', '', '', '', '', '', '', ''],
+    ['1003', 'Birch', -8, 'JIC straight', 'JIC straight', 18.25, '15 1/2', '5 ea', ''],
+    ['1004', 'Birch', -8, 'JIC straight', 'JIC straight', 60, 57.5, 2, 'waiting on fittings'],
+  ];
+  const Stock = [
+    ['Bin', 'Hose', 'Size', 'Reel #', 'Length (ft)', 'Used (ft)', 'Lot #', 'Notes'],
+    ['A1', 'Birch', -6, 'R1', 12, '', 'L1', ''],
+    ['A2', 'Birch', -6, 'R2', 50, 25, 'L2', ''],
+    ['A3', 'Birch', -8, 'R3', 10, 2.5, 'L3', ''],
+    ['A4', 'Birch', -8, 'R4', 30, '', 'L4', 'DO NOT USE'],
+    ['A5', 'Birch', -8, 'R5', 3, '', 'L5', ''],
+  ];
+  const shop = fake({ Jobs, Stock }, 'A5', 'in');
+  await rememberAnswer(shop.workbook, 'rack', 'Stock', 'meaning', 'length beside Used (ft)', 'new');
+  await weekThrough(shop);
+  const { pieces } = (await readPieces(shop.workbook))!;
+  const lots = (hose: string) => new Set(pieces.filter(piece => piece.hose === hose).map(({ lot }) => lot));
+  expect(lots('Birch -6')).toEqual(new Set(['L1', 'L2']));
+  expect([...lots('Birch -8')].every(lot => lot === 'L3' || lot === 'L5')).toBe(true);
+  expect(pieces.filter(({ status }) => status !== 'scrapped')).toHaveLength(4 + 2 + 5);
+  // What is left on each reel is its length new less what was used and cut, saws and squaring: nothing comes off twice.
+  const racks = (await shop.workbook.sheets()).filter(sheet => sheet.startsWith('Rack after'));
+  const [head, ...rows] = (await shop.workbook.used(racks.at(-1)!))!.values;
+  expect(head!.filter(cell => cell === 'Note of the cut list')).toHaveLength(1);
+  const cutFrom = (lot: unknown) =>
+    pieces.filter(piece => piece.lot === lot).reduce((sum, { cutLength }) => sum + cutLength!.value.toNumber() + 0.125, 0);
+  const stock = new Map(Stock.slice(1).map(([, , , , length, used, lot]) => [lot, 12 * (Number(length) - Number(used))]));
+  for (const [, , , , left, used, lot] of rows) {
+    // Each plan squares off 1 in of a reel that it cuts into.
+    const squared = stock.get(lot as string)! - cutFrom(lot) - Number(left) * 12;
+    if (lot === 'L4') expect([left, used]).toEqual([30, '']);
+    else expect([used, [0, 1, 2].some(inches => Math.abs(inches - squared) < 1e-6)]).toEqual(['', true]);
+  }
+});

@@ -1,3 +1,4 @@
+import { workbookCatalogue } from '../../../src/sheets/catalogue/workbookCatalogue';
 import type { CellValue } from '../../../src/workbook/workbook';
 import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
 import { quoteOfSheet } from '../../../src/sheets/quote/readQuote';
@@ -70,6 +71,15 @@ it('prices before and after are those that another calculation gives; nothing of
   expect(counts(handles[1]!)).toBe(counts(handles[0]!));
   expect(handles[1]).not.toBe(handles[0]);
   expect(await contents()).toEqual(before);
+});
+
+it('the workbook’s own catalogue counts on, and nobody is asked which of the two does', async () => {
+  await compare([await quote({ margin: '40 %' })]);
+  expect(await workbookCatalogue(book.port)).toMatchObject({
+    cell: { sheet: 'Catalogue', address: 'B5' },
+    others: [{ sheet: 'What-if' }],
+    isAsked: false,
+  });
 });
 
 it('follows a rise that is changed in its cell, and a correction of the original catalogue', async () => {

@@ -82,7 +82,7 @@ test('another selection is followed', async () => {
   open(workbook);
   await screen.findByText('Judges crimps.');
   await workbook.select({ sheet: 'Bench', address: 'A3' });
-  expect(await screen.findByText(/A3 holds no Benchrow function/)).toBeTruthy();
+  expect(await screen.findByText(/A3: no Benchrow function/)).toBeTruthy();
 });
 
 test('a workbook that cannot be read is said, not hidden', async () => {

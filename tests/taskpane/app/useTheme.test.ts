@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { teamsHighContrastTheme, webDarkTheme, webLightTheme } from '@fluentui/react-components';
-import { act, renderHook } from '@testing-library/react';
+import { act, fireEvent, renderHook } from '@testing-library/react';
 import { useTheme } from '../../../src/taskpane/app/useTheme';
 
 const page = globalThis as { Office?: unknown; matchMedia?: unknown };
@@ -63,4 +63,21 @@ test('a change of the system is followed while the pane stands', () => {
   expect(result.current).toBe(webDarkTheme);
   unmount();
   expect(listeners.size).toBe(0);
+});
+
+test.each([
+  ['a key that comes back to it', () => fireEvent.focus(window)],
+  ['a pointer that comes back to it', () => fireEvent(document.documentElement, new Event('pointerenter'))],
+  ['showing it again', () => fireEvent(document, new Event('visibilitychange', { bubbles: true }))],
+])('a change of Office’s theme is followed: the pane looks again at %s', (_, comeBack) => {
+  inOffice('#F3F2F1');
+  const { result, unmount } = renderHook(useTheme);
+  expect(result.current).toBe(webLightTheme);
+  inOffice('#262626');
+  act(() => void comeBack());
+  expect(result.current).toBe(webDarkTheme);
+  inOffice('#F3F2F1');
+  unmount();
+  act(() => void comeBack());
+  expect(result.current).toBe(webDarkTheme);
 });

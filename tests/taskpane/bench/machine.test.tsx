@@ -35,7 +35,7 @@ describe('a machine check', () => {
     const small = { ...form, readings: ['0.986', '0.986'] };
     expect(machineCheck(small).sentence).toMatch(/0\.014 in small: turn the calibration screw 0\.5 turns looser/);
     expect(machineCheck({ ...small, leaveAlone: '0.014' }).sentence).toMatch(/small enough to leave alone/);
-    expect(machineCheck({ ...form, perTurn: '' }).sentence).toMatch(/Give the change per turn/);
+    expect(machineCheck({ ...form, perTurn: '' }).sentence).toMatch(/Enter the change per turn/);
   });
 
   it.each([

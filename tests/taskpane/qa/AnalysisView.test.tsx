@@ -84,7 +84,7 @@ test('change per digit and per turn, entered by hand, make the next dial and the
   const crimps = within(await section());
   expect(
     crimps.getByText(
-      /^Alder DN 19 with 60° cone is 0\.1[789] mm large of its own: set its dial from \d+ to \d+, crimp one trial piece and measure/,
+      /^Alder DN 19 with 60° cone is 0\.1[789] mm large on its own: set its dial from \d+ to \d+, crimp one trial piece and measure/,
     ),
   ).toBeTruthy();
   expect(

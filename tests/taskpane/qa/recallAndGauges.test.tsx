@@ -127,4 +127,24 @@ describe('gauges', () => {
     fireEvent.click(screen.getByRole('button', { name: 'Check on the reference' }));
     expect(await screen.findByText(/take ten or more/)).toBeTruthy();
   });
+
+  test('a check or a study of nothing asks for the readings', async () => {
+    open(
+      GaugesView,
+      {
+        Book: [
+          ['Part', 'Reading'],
+          ['', ''],
+          ['', ''],
+        ],
+      },
+      'A2:B3',
+    );
+    fill(/^Tolerance, full width/, '0.6');
+    fill(/^Reference/, '10');
+    fireEvent.click(screen.getByRole('button', { name: 'Study by one person' }));
+    expect(await screen.findByText(/^Select the readings of the study first/)).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: 'Check on the reference' }));
+    expect(await screen.findByText(/^Select the readings first/)).toBeTruthy();
+  });
 });

@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-import { fireEvent, render, screen } from '@testing-library/react';
+import { fireEvent, render, screen, waitFor } from '@testing-library/react';
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { OrderView } from '../../../src/taskpane/week/OrderView';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
@@ -68,4 +68,26 @@ test('what was read of the rack that the reels are from is said, and its hidden 
   await screen.findByText(/^Rack A1:C3: 1 row taken; left out: 1 hidden/);
   fireEvent.click(screen.getByLabelText('Take hidden rows, too'));
   expect(await screen.findByText(/^Rack A1:C3: 2 rows taken/)).toBeTruthy();
+});
+
+test.each([
+  ['in inches where nobody has chosen yet', undefined, /Hose Birch 3\/8: 60 in/],
+  ['in millimetres where somebody chose them', 'mm', /Hose Birch 3\/8: 1524 mm/],
+])('with a rack in feet the hose to fetch is %s', async (_, chosen, expected) => {
+  if (chosen) localStorage.setItem('benchrow.cuts', JSON.stringify({ unit: chosen, step: '1' }));
+  const jobs = [
+    ['Hose', 'Cut length (in)', 'Qty'],
+    ['Birch 3/8', 30, 2],
+  ];
+  const rack = [
+    ['Hose', 'Feet left', 'Bin'],
+    ['Birch 3/8', 40, 'A1'],
+  ];
+  const fake = fakeWorkbook({ Jobs: jobs, Rack: rack }, { sheet: 'Jobs', address: 'A2' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <OrderView {...viewProps(fake.workbook)} />
+    </FluentProvider>,
+  );
+  await waitFor(() => expect(screen.getByRole('region', { name: 'Pick list' }).textContent).toMatch(expected));
 });

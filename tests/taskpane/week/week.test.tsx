@@ -312,6 +312,21 @@ test('a plan made with other settings than stand in the fields says so', async (
   expect(screen.queryByText(told)).toBeNull();
 });
 
+test('the rack that writing leaves is offered next, and makes the plan that was written no older', async () => {
+  const { workbook } = open(solveCutPlan, 'A3:A4');
+  await plan();
+  fireEvent.click(await screen.findByRole('button', { name: 'Write cut list, rack and pieces' }));
+  await screen.findByText(/^Written:/);
+  // The view looks for racks again where something is selected.
+  await act(() => workbook.select({ sheet: 'Jobs', address: 'A3' }));
+  const field = await screen.findByLabelText<HTMLSelectElement>(/^Rack/);
+  await waitFor(() => expect(field.value).toBe('Rack after'));
+  const told = /The plan below was made from sheet Rack with earlier settings/;
+  expect(screen.queryByText(told)).toBeNull();
+  fill(/^Kerf/, '4');
+  expect(screen.getByText(told)).toBeTruthy();
+});
+
 test('progress shows best and bound, and ending it keeps the best so far', async () => {
   let end: (() => void) | undefined;
   const slow: PlanSolver = async (problem, watch) => {

@@ -1,0 +1,61 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Locator, Page } from 'playwright-core';
+import { cutOffAt, findings, inEveryLook, lostInContrast, PANE } from './paneChecks';
+import { ARTIFACTS, openFile, openSheet, tryOut, type TryOut } from './tryOut';
+
+export const SAMPLES = join(__dirname, '../../samples');
+/** A busy machine may be slow. */
+export const SLOW = { timeout: 60_000 };
+
+/** Something that a pane can show: what it is, the name of its pictures, the way to it from the state before. */
+export type PaneState = readonly [state: string, name: string, steps: () => Promise<unknown>];
+
+/** Asserts that the state shown breaks no rule, loses nothing in a contrast theme, and has nothing cut off at 320 points and at 160. */
+async function isClean(page: Page, pane: Locator, name: string): Promise<void> {
+  const found = await inEveryLook(page, PANE, async ({ look, colorScheme, isContrast }) => {
+    if (look !== 'contrast-dark') await pane.screenshot({ path: join(ARTIFACTS, `state-${name}-${look}.png`) });
+    return isContrast ? lostInContrast(page) : findings(page, PANE, { colorScheme });
+  });
+  expect(found).toEqual([]);
+  expect([...(await cutOffAt(page, 320)), ...(await cutOffAt(page, 160))]).toEqual([]);
+}
+
+/** One try-out page, its pane 320 points wide, for all states of a test file; and what is done in it. */
+export function paneInStates() {
+  let opened: TryOut;
+  const page = () => opened.page;
+  const pane = () => page().getByRole('complementary', { name: 'Task pane' });
+  // Views that are not shown stay, hidden.
+  const shown = (locator: Locator) => locator.locator('visible=true').first();
+
+  beforeAll(async () => {
+    opened = await tryOut({ width: 1280, height: 1500 });
+    await pane().evaluate(aside => (aside.style.cssText = 'width: 320px; min-width: 0; flex: none'));
+  });
+  afterAll(() => opened?.close());
+
+  return {
+    page,
+    pane,
+    complaints: () => opened.complaints,
+    press: (name: string | RegExp) => shown(pane().getByRole('button', { name })).click(),
+    fill: (label: string | RegExp, value: string) => shown(pane().getByLabel(label)).fill(value),
+    says: (words: string | RegExp) => shown(pane().getByText(words)).waitFor(SLOW),
+    unfold: (part: string) => pane().getByRole('region', { name: part }).locator('summary').click(),
+    open: async (name: string, sheet: string) => {
+      await openFile(page(), name, readFileSync(join(SAMPLES, name)));
+      await openSheet(page(), sheet);
+    },
+    /** One test for each state, in this order. */
+    states: (all: readonly PaneState[]) =>
+      test.each(all)(
+        '%s',
+        async (_, name, steps) => {
+          await steps();
+          await isClean(page(), pane(), name);
+        },
+        180_000,
+      ),
+  };
+}
