@@ -1,3 +1,4 @@
+import { ceil } from '../arithmetic';
 import { patternOf, type GridProblem, type Pattern } from './gridProblem';
 import { closedFills, openFills } from './endingFills';
 import { bestFills } from './knapsack';
@@ -5,9 +6,6 @@ import type { Basis, Master } from './master';
 import type { Duals } from './masterRows';
 import { endingOf } from './stockCounts';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { ceil } = Math;
 
 /** The linear relaxation once no pattern improves it (or the work ran out). */
 export interface Relaxation {

@@ -1,7 +1,5 @@
+import { abs, max, min } from '../arithmetic';
 import { LEAST_PIVOT, TOLERANCE, type Tableau } from './tableau';
-
-// Named here, since a script host may make every look at a global slow.
-const { abs, max, min } = Math;
 
 /** How far a value is from where it may be: below 0, or anything for a banned column. */
 function excess({ basis, values, isBanned }: Tableau, row: number): number {

@@ -1,12 +1,10 @@
+import { floor, max, min } from '../arithmetic';
 import { fillByExactWidth } from './fillByTable';
 import { everyChoice, type Fill } from './fillChoice';
 import { commonDivisor, type GridProblem } from './gridProblem';
 import { bestFills, LARGEST_TABLE, tableRows } from './knapsack';
 import { canStayOpen } from './stockCounts';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { floor, max, min } = Math;
 
 const isWideEnough = ({ widths, stock }: GridProblem, t: number, { counts }: Fill) =>
   !canStayOpen(stock[t]!) || counts.reduce((sum, count, item) => sum + count * widths[item]!, 0) > roomOf(stock[t]!);

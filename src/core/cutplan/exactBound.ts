@@ -1,10 +1,8 @@
+import { abs, ceil, floor, log2, max, min } from '../arithmetic';
 import { closedFills, openFills } from './endingFills';
 import type { GridProblem } from './gridProblem';
 import { anyCounts, canStayOpen, cheapestCounts, ENDINGS, type Ending } from './stockCounts';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { abs, ceil, floor, log2, max, min } = Math;
 
 /** Duals in whole numbers and the bound they prove. */
 export interface ExactBound {

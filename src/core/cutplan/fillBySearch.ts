@@ -1,8 +1,6 @@
+import { floor, max, min } from '../arithmetic';
 import type { Choice, Fill } from './fillChoice';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { floor, max, min } = Math;
 
 const LOOPS_PER_STEP = 130;
 /** So many copies are tried before it is asked whether fewer can still win. */

@@ -1,9 +1,7 @@
+import { floor, max, min } from '../arithmetic';
 import type { Choice, Fill } from './fillChoice';
 import { commonDivisor } from './gridProblem';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { floor, max, min } = Math;
 
 const OTHERS = 30;
 const CELLS_PER_STEP = 400;

@@ -1,5 +1,4 @@
-// Named here, since a script host may make every look at a global slow.
-const { floor, min } = Math;
+import { floor, min } from '../arithmetic';
 
 /** The best filling of one capacity. */
 export interface Fill {

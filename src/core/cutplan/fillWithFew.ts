@@ -1,8 +1,6 @@
+import { floor, max, min } from '../arithmetic';
 import type { Choice, Fill } from './fillChoice';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { floor, max, min } = Math;
 
 const NODES_PER_STEP = 100;
 /** Nodes after which it is given up. */

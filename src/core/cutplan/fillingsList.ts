@@ -1,5 +1,4 @@
-// Named here, since a script host may make every look at a global slow.
-const { floor, min } = Math;
+import { floor, min } from '../arithmetic';
 
 /** Loops after which others may have their turn. */
 const LOOPS_A_TURN = 1_000_000;

@@ -1,8 +1,6 @@
+import { min } from '../arithmetic';
 import type { GridStock } from './gridStock';
 import type { StockCounts } from './stockCounts';
-
-// Named here, since a script host may make every look at a global slow.
-const { min } = Math;
 
 /** The cutting problem in whole numbers: every width is a piece with its kerf. */
 export interface GridProblem {

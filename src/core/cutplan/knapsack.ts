@@ -1,12 +1,10 @@
+import { ceil, floor, log2, max, min } from '../arithmetic';
 import { fillByTable } from './fillByTable';
 import { fillBySearch } from './fillBySearch';
 import { choicesOf, type Choice, type Fill } from './fillChoice';
 import { fillWithFew, mostPieces } from './fillWithFew';
 import { commonDivisor } from './gridProblem';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { ceil, floor, log2, max, min } = Math;
 
 const SMALL_TABLE = 300_000;
 /** Cells of the largest table that is worked out. */

@@ -1,18 +1,16 @@
+import { max } from '../arithmetic';
 import { patternKey, type GridProblem, type Pattern } from './gridProblem';
-import { MasterRows, type Duals, type ExtraRow, type RowEntries } from './masterRows';
+import { MasterRows, type Duals, type ExtraRow } from './masterRows';
 import { clipped } from './residual';
 import { Simplex } from './simplex';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { max } = Math;
 
 /** What setting a program up takes, and each pattern that comes in. */
 const STEPS_A_PROGRAM = 20;
 const STEPS_A_PATTERN = 1;
 
 /** What leaving out one piece costs in the linear program, so that it does so only where it must. */
-export function shortCost(problem: GridProblem): number {
+function shortCost(problem: GridProblem): number {
   return 10 * max(1, ...problem.stock.map(stock => stock.whole));
 }
 
@@ -59,7 +57,7 @@ export class Master {
    * @param source a number that the basis gives back with it
    * @param further the further rows that it counts in
    */
-  add(pattern: Pattern, source = -1, further?: RowEntries): boolean {
+  add(pattern: Pattern, source = -1, further?: Int32Array): boolean {
     this.work.spend(STEPS_A_PATTERN);
     const fitting = clipped(this.problem, pattern);
     if (!fitting) return false;

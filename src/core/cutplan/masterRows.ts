@@ -1,19 +1,10 @@
+import { max } from '../arithmetic';
 import type { GridProblem, Pattern } from './gridProblem';
 import { ENDINGS, endingOf, type CountRange, type Ending } from './stockCounts';
 
-// Named here, since a script host may make every look at a global slow.
-const { max } = Math;
-
-/** A further row: Σ entry · times ≥ demand. */
+/** A further row: patterns of which one at least must be used. */
 export interface ExtraRow {
   readonly key: string;
-  readonly demand: number;
-}
-
-/** Rows that a pattern counts in, and how much. */
-export interface RowEntries {
-  readonly rows: Int32Array;
-  readonly entries: Float64Array;
 }
 
 /** A row that limits how many pieces of stock end in one way: one stock, or all. */
@@ -94,7 +85,7 @@ export class MasterRows {
     return [
       // A row that is done must not bind, or it would leave the program degenerate.
       ...demand.filter((_, item) => this.itemRow[item]! >= 0).map(wanted => wanted || -1),
-      ...this.extra.map(row => row.demand),
+      ...this.extra.map(() => 1),
       ...this.low.map(row => rangeOf(row).low),
       ...stock.flatMap((one, t) => (this.stockRow[t]! >= 0 ? [one.count] : [])),
       ...this.high.map(row => rangeOf(row).high),
@@ -103,9 +94,9 @@ export class MasterRows {
 
   /**
    * The rows that a pattern counts in, and how much.
-   * @param further the same for further rows, from 0
+   * @param further the further rows that it counts in, from 0
    */
-  of({ stock }: GridProblem, pattern: Pattern, further?: RowEntries): { rows: number[]; entries: number[] } {
+  of({ stock }: GridProblem, pattern: Pattern, further?: Int32Array): { rows: number[]; entries: number[] } {
     const rows = pattern.items.map(item => this.itemRow[item]!);
     const entries = [...pattern.counts];
     const once = (row: number) => {
@@ -113,10 +104,7 @@ export class MasterRows {
       entries.push(1);
     };
     if (this.stockRow[pattern.stock]! >= 0) once(this.stockRow[pattern.stock]!);
-    further?.rows.forEach((row, k) => {
-      rows.push(this.firstExtra + row);
-      entries.push(further.entries[k]!);
-    });
+    further?.forEach(row => once(this.firstExtra + row));
     const ending = endingOf(stock[pattern.stock]!, pattern.width);
     const counts = (row: CountRow) => row.ending === ending && (row.stock ?? pattern.stock) === pattern.stock;
     this.low.forEach((row, k) => counts(row) && once(this.firstLow + k));

@@ -1,10 +1,8 @@
+import { max, min } from '../arithmetic';
 import type { ExactBound } from './exactBound';
 import { lossOf, type GridProblem, type Pattern } from './gridProblem';
 import { FillingsList } from './fillingsList';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { max, min } = Math;
 
 const LOOPS_PER_STEP = 100;
 /** Loops for each pattern that may be listed, after which it is given up. */

@@ -1,13 +1,11 @@
+import { abs, ceil, floor, max, min } from '../arithmetic';
 import { patternKey, type Pattern } from './gridProblem';
 import { holdsBoth, undecidedPair } from './pairBranching';
 import type { PoolBound, PoolNode, PoolUse } from './poolProgram';
-import { poolRow, type PoolRow } from './poolRows';
+import { kindOf, type Kind } from './poolKinds';
 import { residual } from './residual';
 import type { Basis } from './master';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { abs, ceil, floor, max, min } = Math;
 
 /** So many patterns are looked through in one step of work, and what each branch takes besides. */
 const PATTERNS_A_STEP = 40;
@@ -19,32 +17,24 @@ const MOST_BRANCHES = 2_000;
 export interface Solved extends PoolBound {
   readonly basis: Basis;
   readonly uses: readonly PoolUse[];
-  /** Patterns of the program. */
-  readonly known: readonly number[];
 }
 
 /** The kind of pattern to decide on: a pair of widths, or the single pattern nearest to being used once. */
-export function undecidedKind(
-  widths: readonly number[],
-  pool: readonly Pattern[],
-  uses: readonly PoolUse[],
-  isByPairs: boolean,
-): PoolRow | undefined {
-  const pair = isByPairs ? undecidedPair(widths, uses) : undefined;
-  if (pair) return poolRow(`pair ${pair.join()}`, 1, pool, pattern => (holdsBoth(pattern, pair) ? 1 : 0));
+export function undecidedKind(widths: readonly number[], pool: readonly Pattern[], uses: readonly PoolUse[]): Kind | undefined {
+  const pair = undecidedPair(widths, uses);
+  if (pair) return kindOf(`pair ${pair.join()}`, pool, pattern => holdsBoth(pattern, pair));
   const once = uses
     .filter(({ value }) => value < 1 - 1e-4)
     .reduce<PoolUse | undefined>((best, use) => (best && best.value >= use.value ? best : use), undefined);
-  return once && { key: `pattern ${patternKey(pool[once.source]!)}`, demand: 1, patterns: [once.source], entries: [1] };
+  return once && { key: `pattern ${patternKey(pool[once.source]!)}`, patterns: [once.source] };
 }
 
 /** Without that kind, and (searched first) with one of it at least. */
-export function kindBranches(node: PoolNode, kind: PoolRow, { open, known, basis }: Solved): PoolNode[] {
+export function kindBranches(node: PoolNode, kind: Kind, { open, basis }: Solved): PoolNode[] {
   const held = new Set(kind.patterns);
-  const without = (list: readonly number[]) => list.filter(number => !held.has(number));
   return [
-    { ...node, open: without(open), start: without(known), basis },
-    { ...node, open, start: known, required: [...node.required, kind], basis },
+    { ...node, open: open.filter(number => !held.has(number)), basis },
+    { ...node, open, required: [...node.required, kind], basis },
   ];
 }
 
@@ -69,7 +59,6 @@ export function patternBranches(
   const branch = branching(open, uses);
   if (!branch) return [];
   const pattern = pool[branch.source]!;
-  const used = new Set(uses.map(use => use.source));
   const { rest } = node;
   const useful = pattern.items.map((item, k) => ceil(rest.demand[item]! / pattern.counts[k]!));
   const most = min(rest.stock[pattern.stock]!.count, max(...useful));
@@ -84,13 +73,11 @@ export function patternBranches(
       const left = residual(rest, fixed);
       if (!left) return [];
       const isOpen = ({ stock, items }: Pattern) => left.stock[stock]!.count > 0 && items.some(item => left.demand[item]! > 0);
-      const stillOpen = others.filter(number => isOpen(pool[number]!));
       return {
         fixed: [...node.fixed, ...fixed],
         loss: node.loss + times * pattern.loss,
         rest: left,
-        open: stillOpen,
-        start: stillOpen.filter(number => used.has(number)),
+        open: others.filter(number => isOpen(pool[number]!)),
         required: [],
         basis: undefined,
       };

@@ -1,13 +1,11 @@
+import { ceil, floor, log2, max, min } from '../arithmetic';
 import { exactScale, roundedBound, stockPart } from './exactBound';
 import { lossOf, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
 import { Master, type Basis } from './master';
 import type { Duals } from './masterRows';
-import { RowsByPattern, type PoolRow } from './poolRows';
+import { KindsByPattern, type Kind } from './poolKinds';
 import { endingOf, type Ending } from './stockCounts';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { ceil, floor, log2, max, min } = Math;
 
 const COLUMNS_A_ROUND = 40;
 const SMALL_POOL = 1_000;
@@ -21,10 +19,8 @@ export interface PoolNode {
   readonly loss: number;
   readonly rest: GridProblem;
   readonly open: readonly number[];
-  /** Patterns to begin the linear program with. */
-  readonly start: readonly number[];
   /** Kinds of pattern that must be used once at least; heeded until patterns are fixed. */
-  readonly required: readonly PoolRow[];
+  readonly required: readonly Kind[];
   /** Where the linear program may start. */
   readonly basis?: Basis | undefined;
 }
@@ -62,34 +58,29 @@ function worthNow(problem: GridProblem, pattern: Pattern, duals: ArrayLike<numbe
 export class PoolProgram {
   readonly master: Master;
   private readonly sources: number[] = [];
-  private readonly byPattern: RowsByPattern;
+  private readonly kinds: KindsByPattern;
   /** So many columns from there on only help to start. */
   private banned = Infinity;
   private forbidden = 0;
 
-  /**
-   * @param pool all patterns of the search
-   * @param rows cuts, and kinds of pattern that are required
-   */
+  /** @param pool all patterns of the search */
   constructor(
     private readonly node: PoolNode,
     private readonly pool: readonly Pattern[],
-    private readonly rows: readonly PoolRow[],
     private readonly work: Work,
   ) {
-    this.byPattern = new RowsByPattern(rows, pool.length);
+    this.kinds = new KindsByPattern(node.required, pool.length);
     this.master = this.program();
     if (node.basis && !this.isStartedFrom(node.basis)) this.master = this.program();
   }
 
   private program(): Master {
-    const { rest, open, start } = this.node;
-    const master = new Master(rest, [], this.work, this.rows);
+    const { rest, open, required } = this.node;
+    const master = new Master(rest, [], this.work, required);
     this.sources.length = 0;
     this.banned = Infinity;
     this.forbidden = 0;
-    const first = open.length <= SMALL_POOL ? open : start.length > 0 ? start : open.slice(0, FIRST_COLUMNS);
-    for (const number of first) this.add(number, master);
+    for (const number of open.length <= SMALL_POOL ? open : open.slice(0, FIRST_COLUMNS)) this.add(number, master);
     return master;
   }
 
@@ -109,7 +100,7 @@ export class PoolProgram {
   }
 
   private add(number: number, master = this.master): boolean {
-    return master.add(this.pool[number]!, number, this.byPattern.of(number)) && this.sources.push(number) > 0;
+    return master.add(this.pool[number]!, number, this.kinds.of(number)) && this.sources.push(number) > 0;
   }
 
   /**
@@ -140,7 +131,7 @@ export class PoolProgram {
     for (const number of this.node.open) {
       const pattern = this.pool[number]!;
       const { value, loss, ending } = worthNow(this.node.rest, pattern, duals.items);
-      const reduced = loss - value - this.byPattern.worth(number, duals.extra) - duals.ends[ending][pattern.stock]!;
+      const reduced = loss - value - this.kinds.worth(number, duals.extra) - duals.ends[ending][pattern.stock]!;
       if (reduced < -1e-7 * (1 + loss)) good.push({ number, reduced });
     }
     this.work.spend(this.node.open.length / PATTERNS_A_STEP);
@@ -148,11 +139,6 @@ export class PoolProgram {
     let added = 0;
     for (const { number } of good) if (added < COLUMNS_A_ROUND && this.add(number)) added++;
     return added > 0;
-  }
-
-  /** Patterns of the program that are not forbidden. */
-  get known(): number[] {
-    return this.sources.filter((_, column) => this.isOpen(column));
   }
 
   private isOpen(column: number): boolean {
@@ -168,12 +154,12 @@ export class PoolProgram {
 
   /** A bound in whole numbers over the listed patterns, whatever the duals are. */
   private bound(below: number): PoolBound {
-    const { rest, open, loss: before } = this.node;
+    const { rest, open, required, loss: before } = this.node;
     this.work.spend(open.length / PATTERNS_A_STEP);
     const floats = this.master.duals();
     const largest = exactScale(rest, floats.items, floats.all);
     if (largest < 1) return { bound: before, open };
-    const scale = largest / 2 ** ceil(log2(2 + (max(0, ...floats.extra) > 0 ? this.rows.length : 0)));
+    const scale = largest / 2 ** ceil(log2(2 + (max(0, ...floats.extra) > 0 ? required.length : 0)));
     const whole = (duals: Float64Array) => duals.map(dual => floor(dual * scale));
     const duals = whole(floats.items);
     const extra = whole(floats.extra);
@@ -181,7 +167,7 @@ export class PoolProgram {
     const priced = open.map(number => {
       const { stock } = this.pool[number]!;
       const { value, loss, ending } = worthNow(rest, this.pool[number]!, duals);
-      const reduced = loss * scale - value - this.byPattern.worth(number, extra);
+      const reduced = loss * scale - value - this.kinds.worth(number, extra);
       least[ending][stock] = min(least[ending][stock]!, reduced);
       return { number, stock, ending, reduced };
     });
@@ -189,7 +175,7 @@ export class PoolProgram {
     const { sum, reach } = stockPart(rest, least, together);
     let scaled = sum;
     rest.demand.forEach((demand, item) => (scaled += demand * duals[item]!));
-    this.rows.forEach((row, k) => (scaled += row.demand * extra[k]!));
+    for (const dual of extra) scaled += dual;
     if (scaled === Infinity) return { bound: Infinity, open: [] };
     const spare = (below - rest.grain - before) * scale - scaled;
     const kept = priced.filter(({ stock, ending, reduced }) => reduced <= spare + reach[ending][stock]!);

@@ -1,7 +1,5 @@
+import { max, min } from '../arithmetic';
 import { LEAST_PIVOT, TOLERANCE, type Tableau } from './tableau';
-
-// Named here, since a script host may make every look at a global slow.
-const { max, min } = Math;
 
 /** Weights start anew where one grows beyond this. */
 const LARGEST_WEIGHT = 1e7;

@@ -1,8 +1,6 @@
+import { floor, max, min } from '../arithmetic';
 import { countsAfter, endingOf, mostByCounts, type StockCounts } from './stockCounts';
 import { lossOf, patternKey, type GridPlan, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
-
-// Named here, since a script host may make every look at a global slow.
-const { floor, max, min } = Math;
 
 function mayCut({ stock }: GridProblem, counts: StockCounts, pattern: Pattern, times: number): boolean {
   return times <= mostByCounts(counts, pattern.stock, endingOf(stock[pattern.stock]!, pattern.width));

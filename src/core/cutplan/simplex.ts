@@ -1,10 +1,8 @@
+import { max } from '../arithmetic';
 import { dualSimplex, isFeasible } from './dualSimplex';
 import { primalSimplex } from './primalSimplex';
 import { Tableau } from './tableau';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { max } = Math;
 
 const MOST_PIVOTS = 20_000;
 

@@ -1,10 +1,11 @@
+import { min } from '../arithmetic';
 import { relax, type Relaxation } from './columnGeneration';
 import { dive, EXACTLY, NEARLY } from './dive';
 import { countSearch } from './countSearch';
 import { exactBound, type ExactBound } from './exactBound';
 import { GREEDY_ORDERS, greedyPlan } from './greedy';
 import type { GridPlan, GridProblem } from './gridProblem';
-import { Master, shortCost } from './master';
+import { Master } from './master';
 import { patternPool } from './patternPool';
 import { poolSearch } from './poolSearch';
 import { valueCorrection } from './valueCorrection';
@@ -37,7 +38,6 @@ const FIRST_DIVES = 2;
 const POOL = 20_000;
 /** So few patterns are searched first of all. */
 const SMALL_POOL = 3_000;
-const PATTERN_NODES = 60;
 
 /** Keeps the best plan and the best bound. */
 class Search {
@@ -87,18 +87,13 @@ function* shown<Result>(search: Search, steps: Generator<unknown, Result>): Gene
   }
 }
 
-/** Quick duals: each width at the cheapest price of stock by length, or at the price of leaving it out. */
-function* quickBounds(search: Search, work: Work): Generator<GridState, void> {
+/** A bound before any search: every width at the cheapest price of stock by length. */
+function* quickBound(search: Search, work: Work): Generator<GridState, void> {
   const { widths, stock } = search.problem;
-  const price = Math.min(
-    ...stock.filter(one => one.capacity > 0).map(one => Math.min(one.whole, one.base + one.capacity) / one.capacity),
-  );
-  const scarce = shortCost(search.problem);
-  for (const each of [price, scarce]) {
-    const duals = widths.map(width => width * each);
-    const exact = yield* shown(search, exactBound(search.problem, duals, work));
-    if (exact) search.raise(exact.bound);
-  }
+  const price = min(...stock.filter(one => one.capacity > 0).map(one => min(one.whole, one.base + one.capacity) / one.capacity));
+  const duals = widths.map(width => width * price);
+  const exact = yield* shown(search, exactBound(search.problem, duals, work));
+  if (exact) search.raise(exact.bound);
 }
 
 /**
@@ -113,7 +108,7 @@ export function* solveGrid(problem: GridProblem, sheet: Sheet, work: Work): Gene
     search.see(greedyPlan(problem, order, sheet));
     yield search.state;
   }
-  yield* quickBounds(search, work);
+  yield* quickBound(search, work);
   if (search.isOver) return search.state;
   yield* corrected(search, EARLY_CORRECTIONS, work);
   if (search.isOver || work.over) return search.state;
@@ -137,7 +132,7 @@ export function* solveGrid(problem: GridProblem, sheet: Sheet, work: Work): Gene
     if (k === FIRST_DIVES) yield* listed(search, exact, POOL, work);
     for (const plan of search.isOver
       ? []
-      : dive(problem, root, ((k + 1) >> 1) - 1, 1, k % 2 === 0 ? EXACTLY : NEARLY, sheet, work)) {
+      : dive(problem, root, ((k + 1) >> 1) - 1, k % 2 === 0 ? EXACTLY : NEARLY, sheet, work)) {
       search.see(plan);
       if (search.isOver) break;
       yield search.state;
@@ -164,13 +159,8 @@ function* listed(search: Search, exact: ExactBound, limit: number, work: Work): 
   const target = search.below - search.problem.grain;
   const pool = yield* shown(search, patternPool(search.problem, exact, target, limit, work));
   if (!pool) return;
-  for (const isByPairs of [false, true]) {
-    const nodes = isByPairs ? Infinity : PATTERN_NODES;
-    const isSettled = yield* shown(search, poolSearch(search.problem, pool, search, isByPairs, nodes, work));
-    if (search.isOver || work.over) return;
-    if (!isSettled) continue;
-    if (search.best) search.raise(search.best.loss);
-    else search.isExhausted = true;
-    return;
-  }
+  const isSettled = yield* shown(search, poolSearch(search.problem, pool, search, work));
+  if (!isSettled || search.isOver) return;
+  if (search.best) search.raise(search.best.loss);
+  else search.isExhausted = true;
 }
