@@ -57,7 +57,10 @@ export const functions = setting => ({
   entry: { functions: './src/functions/register.ts' },
   optimization: {
     // In this process: the names for the minifier are a function's.
-    minimizer: [new MinimizerPlugin({ extractComments: false, parallel: false, terserOptions: smallest() })],
+    minimizer:
+      setting.mode === 'production'
+        ? [new MinimizerPlugin({ extractComments: false, parallel: false, terserOptions: smallest() })]
+        : [],
   },
   plugins: [
     new SiteFilesPlugin(setting),

@@ -21,9 +21,11 @@ const filesOf = folder =>
     .filter(name => /\.tsx?$/.test(name))
     .map(name => join(root, folder, name));
 
+const parsed = file => ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true);
+
 /** All nodes of a file. */
 function* nodesOf(file) {
-  const open = [ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true)];
+  const open = [file];
   for (let node = open.pop(); node; node = open.pop()) {
     yield node;
     ts.forEachChild(node, child => void open.push(child));
@@ -46,13 +48,13 @@ function memberName(node) {
   return isMember && parent.name === node ? node.text : undefined;
 }
 
-const readings = files => files.flatMap(file => [...nodesOf(file)].map(memberName).filter(Boolean));
+const readings = files => files.flatMap(file => [...nodesOf(parsed(file))].map(memberName).filter(Boolean));
 const membersOf = files => new Set(readings(files));
 
 /** Texts in files: a member may be looked up by one. */
 function textsOf(files) {
   const isText = node => ts.isStringLiteralLike(node) && !ts.isImportDeclaration(node.parent);
-  return new Set(files.flatMap(file => [...nodesOf(file)].filter(isText).map(({ text }) => text)));
+  return new Set(files.flatMap(file => [...nodesOf(parsed(file))].filter(isText).map(({ text }) => text)));
 }
 
 /** Members of the language itself. */
@@ -63,6 +65,38 @@ function languageNames() {
       .filter(name => /^lib\.(?:es5|es20\d\d(?:\..+)?|decorators.*)\.d\.ts$/.test(name))
       .map(name => join(folder, name)),
   );
+}
+
+/** Names that our own sources read from something that is not ours (a message port, Excel) or whose type is not known. */
+function foreignNames(files) {
+  const { options } = ts.parseJsonConfigFileContent(
+    ts.readConfigFile(join(root, 'tsconfig.json'), ts.sys.readFile).config,
+    ts.sys,
+    root,
+  );
+  const program = ts.createProgram(files, { ...options, types: ['custom-functions-runtime'] });
+  const checker = program.getTypeChecker();
+  const isForeign = symbol =>
+    !symbol?.declarations || symbol.declarations.some(one => !isOwn(one.getSourceFile().fileName, files));
+  const names = new Set();
+  for (const file of files) {
+    for (const node of nodesOf(program.getSourceFile(file))) {
+      const name = memberName(node);
+      if (!name) continue;
+      const { parent } = node;
+      const symbol = ts.isBindingElement(parent)
+        ? checker.getTypeAtLocation(parent.parent).getProperty(name)
+        : checker.getSymbolAtLocation(node);
+      const wanted = ts.isObjectLiteralElementLike(parent) && checker.getContextualType(parent.parent)?.getProperty(name);
+      if (isForeign(symbol) || (wanted && isForeign(wanted))) names.add(name);
+    }
+  }
+  return names;
+}
+
+/** True for our own sources and for decimal.js, whose members get short names with ours. */
+function isOwn(file, files) {
+  return files.includes(file) || /\/decimal\.js\//.test(file);
 }
 
 /** Letters by how often English has them: texts and names then share their bits. */
@@ -88,12 +122,13 @@ export const smallLetters = {
  */
 export function shortNames() {
   const decimal = require.resolve('decimal.js/decimal.mjs');
-  const own = [...OWN.flatMap(filesOf), decimal];
+  const ours = OWN.flatMap(filesOf);
+  const own = [...ours, decimal];
   const host = HOST.flatMap(filesOf);
   const runtime = join(root, 'node_modules/@types/custom-functions-runtime/index.d.ts');
   const read = readings(own);
   const foreign = membersOf([...host, ...SENT.map(file => join(root, file)), runtime]);
-  const kept = [languageNames(), foreign, textsOf([...own, ...host]), new Set(OTHERS)];
+  const kept = [languageNames(), foreignNames(ours), foreign, textsOf([...own, ...host]), new Set(OTHERS)];
   const counts = new Map();
   for (const name of read) {
     if (/^[a-z]\w{2,}$/.test(name) && !kept.some(names => names.has(name))) counts.set(name, (counts.get(name) ?? 0) + 1);

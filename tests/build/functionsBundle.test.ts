@@ -28,6 +28,27 @@ test('functions.js can be required in Node, too, where CustomFunctions stands re
   expect(JSON.parse(answer)).toEqual([Object.keys(worksheetFunctions).length, [6000, 1, '3 x 1250 + 2 x 840', 5445, 555]]);
 });
 
+test('a long search in place lets others work in between, by a message as in a page, and proves what the literature does', () => {
+  const [count, stock, ...rest] = readFileSync('tests/cases/cutting/falkenauer/Falkenauer_t120_10.csp', 'utf8')
+    .match(/\d+/g)!
+    .map(Number);
+  const column = (first: number) => Array.from({ length: count! }, (_, k) => [rest[2 * k + first]!]);
+  const code = `
+    const found = new Map();
+    globalThis.CustomFunctions = { Error, ErrorCode: {}, associate: (id, call) => found.set(id, call) };
+    require(${JSON.stringify(builtFile('functions.js'))});
+    let others = 0;
+    const other = setInterval(() => others++, 1);
+    const [lengths, quantities] = ${JSON.stringify([column(0), column(1)])};
+    found.get('CUTPLAN')(lengths, quantities, [[${stock}]], null, [[0]], null, null, [[30]], null, null, {}).then(rows => {
+      clearInterval(other);
+      console.log(JSON.stringify([rows.at(-1).slice(0, 3), others > 0]));
+    });`;
+  const answer = execFileSync(process.execPath, ['-e', code], { encoding: 'utf8', timeout: 60_000 });
+  // 40 pieces of stock: Falkenauer 1996 (OR-Library binpack6), see tests/cases/cutting/INDEX.tsv.
+  expect(JSON.parse(answer)).toEqual([['Total', 40, 'proven best'], true]);
+});
+
 /** Words of which one tells what an argument is: its unit, its shape, its choices, or whose name it takes. */
 const SAYS_WHAT =
   /\b(units?|mm|in|bar|psi|digits|turns|degrees|fractions?|seconds|value|column|table|block|names?|handle|numbers?|heading)\b|"/i;

@@ -31,6 +31,10 @@ test('what Excel, the pane and the worker read keeps its name', () => {
   expect([...read, ...plan].filter(name => names.has(name))).toEqual([]);
 });
 
+test('what the sources read from a message port keeps its name, since it is declared elsewhere', () => {
+  expect(['port1', 'port2', 'onmessage', 'postMessage', 'close'].filter(name => names.has(name))).toEqual([]);
+});
+
 test('functions.js names the library it holds and its licence', () => {
   const script = readFileSync(builtFile('functions.js'), 'utf8');
   expect(script).toMatch(/^\/\*![^]*decimal\.js v[^]*Copyright[^]*MIT Licence/);
