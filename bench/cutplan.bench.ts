@@ -87,10 +87,11 @@ function tableOf(results: readonly Result[]): string[] {
   return [...head, ...rows.map(row => `| ${row} |`)];
 }
 
+const CLASSICAL_SECONDS = Number(process.env.SECONDS ?? 10);
 const folder = process.env.CUTTING ?? join(dirname(fileURLToPath(import.meta.url)), '../tests/cases/cutting');
 const results: Result[] = [];
 for (const instance of instances(folder)) {
-  const result = await measure(instance, instance.family.startsWith('shop') ? 2 : 10);
+  const result = await measure(instance, instance.family.startsWith('shop') ? 2 : CLASSICAL_SECONDS);
   results.push(result);
   const verdict = `${result.isProven ? 'proven' : `gap ${result.gap.toFixed(3)} %`}${result.isFalse ? ' FALSE PROOF' : ''}`;
   console.log(`${result.name.padEnd(38)} ${verdict.padEnd(14)} ${result.processor.toFixed(2)} s`);

@@ -1,11 +1,11 @@
+import { ceil } from '../arithmetic';
 import { patternOf, type GridProblem, type Pattern } from './gridProblem';
+import { closedFills, openFills } from './endingFills';
 import { bestFills } from './knapsack';
-import { Master, type Duals } from './master';
+import type { Basis, Master } from './master';
+import type { Duals } from './masterRows';
 import { endingOf } from './stockCounts';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { ceil, min } = Math;
 
 /** The linear relaxation once no pattern improves it (or the work ran out). */
 export interface Relaxation {
@@ -15,6 +15,7 @@ export interface Relaxation {
   readonly uses: readonly { pattern: Pattern; value: number }[];
   readonly short: number;
   readonly complete: boolean;
+  readonly basis: Basis;
 }
 
 /** Collects the patterns that would improve the linear program under its present duals. */
@@ -47,7 +48,10 @@ class Pricing {
   full(limits: readonly number[]): void {
     const { widths, stock } = this.problem;
     const capacities = this.open.map(t => stock[t]!.capacity);
-    const fills = bestFills(widths, this.duals.items, limits, capacities, this.work, this.isQuick);
+    const { items } = this.duals;
+    const fills = this.isQuick
+      ? bestFills(widths, items, limits, capacities, this.work, true)
+      : closedFills(this.problem, items, limits, this.open, this.work);
     this.open.forEach((t, k) => {
       this.consider(t, fills[k]!.counts);
       if (this.open.length === 1) fills[k]!.others?.forEach(other => this.consider(t, other));
@@ -60,8 +64,7 @@ class Pricing {
     const open = this.open.filter(t => stock[t]!.base < stock[t]!.whole);
     if (open.length === 0) return;
     const gains = this.duals.items.map((dual, item) => dual - widths[item]!);
-    const room = open.map(t => min(stock[t]!.capacity, stock[t]!.whole - stock[t]!.base));
-    const fills = bestFills(widths, gains, demand, room, this.work, this.isQuick);
+    const fills = openFills(this.problem, gains, demand, open, this.work, this.isQuick);
     open.forEach((t, k) => this.consider(t, fills[k]!.counts));
   }
 
@@ -80,8 +83,8 @@ const OTHERS = 12;
 const STOCKS_A_ROUND = 40;
 
 /** The most attractive patterns; a quick look first, a thorough one only where that finds nothing. */
-function attractive(problem: GridProblem, duals: Duals, work: Work, turn: number): Pattern[] {
-  for (const isQuick of [true, false]) {
+function attractive(problem: GridProblem, duals: Duals, work: Work, turn: number, isRough: boolean): Pattern[] {
+  for (const isQuick of isRough ? [true] : [true, false]) {
     const pricing = new Pricing(problem, duals, work, isQuick, turn);
     pricing.full(problem.demand);
     pricing.offcuts();
@@ -95,23 +98,24 @@ function attractive(problem: GridProblem, duals: Duals, work: Work, turn: number
 
 /**
  * Column generation (Gilmore and Gomory): solves the linear relaxation of a cutting problem.
- * @param start patterns to begin with
+ * @param master the program, with patterns to begin with
+ * @param isRough a quick look for patterns will do
  * @yields after every round
  */
-export function* relax(problem: GridProblem, start: Iterable<Pattern>, work: Work): Generator<void, Relaxation> {
-  const master = new Master(problem, start, work);
+export function* relax(master: Master, work: Work, isRough = false): Generator<void, Relaxation> {
   let complete = false;
   for (let turn = 0; !work.over; turn++) {
     if (!master.solve()) break;
     let added = 0;
-    for (const pattern of attractive(problem, master.duals(), work, turn)) if (master.add(pattern)) added++;
+    for (const pattern of attractive(master.problem, master.duals(), work, turn, isRough)) if (master.add(pattern)) added++;
     if (added === 0) {
-      complete = true;
+      complete = !isRough;
       break;
     }
     yield;
   }
   const { columns, short } = master.solution();
   const uses = columns.map(([column, value]) => ({ pattern: master.patterns[column]!, value }));
-  return { value: master.objective, duals: master.duals(), patterns: master.patterns, uses, short, complete };
+  const { patterns, basis, objective } = master;
+  return { value: objective, duals: master.duals(), patterns, uses, short, complete, basis };
 }

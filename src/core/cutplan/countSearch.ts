@@ -1,12 +1,11 @@
+import { floor, min } from '../arithmetic';
 import { relax, type Relaxation } from './columnGeneration';
 import { dive, NEARLY } from './dive';
-import { exactBound, type ExactBound } from './exactBound';
+import { exactBound } from './exactBound';
 import type { GridPlan, GridProblem, Pattern } from './gridProblem';
+import { Master, type Basis } from './master';
 import { anyCounts, ENDINGS, endingOf, type CountRange, type Ending, type StockCounts } from './stockCounts';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { floor, min } = Math;
 
 /** Who asks: it knows the best plan so far, takes better ones, and higher bounds. */
 export interface CountSearchOwner {
@@ -16,17 +15,11 @@ export interface CountSearchOwner {
   raise(bound: number): void;
 }
 
-/** A part of the problem that is left: all plans with these numbers of stock. */
-export interface CountLeaf {
-  readonly problem: GridProblem;
-  readonly exact: ExactBound;
-  readonly bound: number;
-}
-
 interface Node {
   readonly counts: StockCounts;
   readonly bound: number;
   readonly start: readonly Pattern[];
+  readonly basis: Basis;
 }
 
 const WHOLE = 1e-4;
@@ -76,7 +69,6 @@ function divided(counts: StockCounts, values: Record<Ending, number[]>): StockCo
  * @param root relaxation of the whole problem
  * @param nodes where to give up
  * @yields often
- * @returns the parts that no bound settles
  */
 export function* countSearch(
   problem: GridProblem,
@@ -85,34 +77,36 @@ export function* countSearch(
   sheet: { readonly pieces: readonly number[]; readonly stock: readonly number[] },
   nodes: number,
   work: Work,
-): Generator<void, CountLeaf[]> {
-  const open: Node[] = [{ counts: anyCounts(problem.stock), bound: 0, start: root.patterns }];
-  const leaves: CountLeaf[] = [];
+): Generator<void, void> {
+  const open: Node[] = [{ counts: anyCounts(problem.stock), bound: 0, start: root.patterns, basis: root.basis }];
+  /** The lowest bound of the parts whose numbers of stock are all whole. */
+  let whole = Infinity;
   let dived = 0;
   for (let count = 0; open.length > 0 && count < nodes && !work.over; count++) {
     open.sort((a, b) => b.bound - a.bound);
     const node = open.pop()!;
     const part = { ...problem, counts: node.counts };
-    const steps = relax(part, node.start, work);
+    const master = new Master(part, node.start, work);
+    master.startFrom(node.basis);
+    const steps = relax(master, work);
     let step = steps.next();
     for (; !step.done; step = steps.next()) yield;
     const relaxation = step.value;
-    const exact = exactBound(part, relaxation.duals.items, work, relaxation.duals.all);
+    const exact = yield* exactBound(part, relaxation.duals.items, work, relaxation.duals.all);
     const bound = exact.bound > node.bound ? exact.bound : node.bound;
     if (bound < owner.below) {
       const parts = divided(node.counts, countsOf(problem, relaxation.uses));
-      if (parts) open.push(...parts.map(counts => ({ counts, bound, start: relaxation.patterns })));
-      else leaves.push({ problem: part, exact, bound });
+      if (parts) open.push(...parts.map(counts => ({ counts, bound, start: relaxation.patterns, basis: relaxation.basis })));
+      else whole = min(whole, bound);
       if (!parts || bound > dived) {
         dived = bound;
-        for (const plan of dive(part, relaxation, -1, 0, NEARLY, sheet, work)) {
+        for (const plan of dive(part, relaxation, -1, NEARLY, sheet, work)) {
           owner.see(plan);
           yield;
         }
       }
     }
-    owner.raise(min(owner.below, ...open.map(one => one.bound), ...leaves.map(one => one.bound)));
+    owner.raise(min(owner.below, whole, ...open.map(one => one.bound)));
     yield;
   }
-  return leaves.filter(leaf => leaf.bound < owner.below);
 }

@@ -1,11 +1,11 @@
+import { floor, min } from '../arithmetic';
 import { relax, type Relaxation } from './columnGeneration';
 import { greedyPlan, type GreedyOrder } from './greedy';
 import type { GridPlan, GridProblem, PatternUse } from './gridProblem';
+import { Master } from './master';
 import { isDone, mostTimes, planOf, residual } from './residual';
+import { canStayOpen } from './stockCounts';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { floor, min } = Math;
 
 /** Slack of a dive: careful, or quick. */
 export const EXACTLY = 1e-4;
@@ -16,7 +16,7 @@ const FINISH: readonly GreedyOrder[] = [
   { pieces: 'longest', stock: 'longest', place: 'tightest' },
 ];
 
-/** Which patterns to fix next: all whole parts, or, where there are none, the one nearest to a whole number above (skipping `skip`). */
+/** Which patterns to fix next: all whole parts, or, where there are none, the one nearest to a whole number above, or the next one (`skip`). */
 function choice(problem: GridProblem, relaxation: Relaxation, skip: number, slack: number): PatternUse[] {
   const whole = relaxation.uses
     .map(({ pattern, value }) => ({ pattern, times: min(floor(value + slack), mostTimes(problem, pattern)) }))
@@ -48,7 +48,6 @@ export function* dive(
   problem: GridProblem,
   root: Relaxation,
   deviation: number,
-  skip: number,
   slack: number,
   sheet: { pieces: readonly number[]; stock: readonly number[] },
   work: Work,
@@ -56,9 +55,13 @@ export function* dive(
   const fixed: PatternUse[] = [];
   let rest: GridProblem | undefined = problem;
   let relaxation = root;
+  // Patterns that cover too much are as good as cut down ones only where an offcut is worth nothing.
+  const isOpenEnded = problem.stock.some(canStayOpen);
+  let master = new Master(problem, root.patterns, work);
+  if (!isOpenEnded) master.startFrom(root.basis);
   for (let stage = 0; rest && !isDone(rest) && !work.over; stage++) {
     if (relaxation.short > 0.5) return;
-    const next = choice(rest, relaxation, stage === deviation ? skip : 0, slack);
+    const next = choice(rest, relaxation, stage === deviation ? 1 : 0, slack);
     if (next.length === 0) return;
     fixed.push(...next);
     rest = residual(rest, next);
@@ -68,7 +71,9 @@ export function* dive(
       if (end) yield planOf(problem, [...fixed, ...end.uses]);
     }
     if (isDone(rest)) return;
-    const steps: Generator<void, Relaxation> = relax(rest, relaxation.patterns, work);
+    if (isOpenEnded) master = new Master(rest, relaxation.patterns, work);
+    else master.reduce(rest);
+    const steps: Generator<void, Relaxation> = relax(master, work, true);
     let step = steps.next();
     while (!step.done) {
       yield undefined;

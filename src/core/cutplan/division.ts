@@ -1,7 +1,5 @@
+import { floor } from '../arithmetic';
 import type { GridProblem } from './gridProblem';
-
-// Named here, since a script host may make every look at a global slow.
-const { floor } = Math;
 
 /**
  * Tells by division alone that the stock cannot suffice: the pieces of one width and more have to come from stock that is as long, which

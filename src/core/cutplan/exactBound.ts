@@ -1,10 +1,8 @@
-import { bestFills } from './knapsack';
+import { abs, ceil, floor, log2, max, min } from '../arithmetic';
+import { closedFills, openFills } from './endingFills';
 import type { GridProblem } from './gridProblem';
 import { anyCounts, canStayOpen, cheapestCounts, ENDINGS, type Ending } from './stockCounts';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { abs, ceil, floor, log2, max, min } = Math;
 
 /** Duals in whole numbers and the bound they prove. */
 export interface ExactBound {
@@ -27,11 +25,16 @@ const EXACT = 2 ** 50;
 const INEXACT = 2 ** 53;
 const NONE = { closed: 0, open: 0 };
 
-/** A power of two that keeps every sum of this problem below 2^50; below 1 the lengths are too large for exact sums. */
-export function exactScale(problem: GridProblem, duals: ArrayLike<number>): number {
+/**
+ * A power of two that keeps every sum of this problem below 2^50; below 1 the lengths are too large for exact sums.
+ * @param all duals of the numbers of all stock together, by ending
+ */
+export function exactScale(problem: GridProblem, duals: ArrayLike<number>, all: Readonly<Record<Ending, number>> = NONE): number {
   let total = 1;
   problem.demand.forEach((demand, item) => (total += demand * (max(0, duals[item]!) + problem.widths[item]!)));
-  for (const stock of problem.stock) total += stock.count * (stock.whole + stock.capacity);
+  // Such a dual is counted for each piece of stock, and once more for its limit.
+  const together = 2 * (abs(all.closed) + abs(all.open));
+  for (const stock of problem.stock) total += stock.count * (stock.whole + stock.capacity + together);
   return 2 ** floor(log2(EXACT / total));
 }
 
@@ -41,15 +44,20 @@ export function roundedBound(scaledBound: number, scale: number, grain: number):
 }
 
 /** Per ending and stock: least of (loss − value) over all its patterns, never more than the truth. */
-function leastReduced(problem: GridProblem, duals: Float64Array, scale: number, work: Work): Record<Ending, number[]> {
+function* leastReduced(
+  problem: GridProblem,
+  duals: Float64Array,
+  scale: number,
+  work: Work,
+): Generator<void, Record<Ending, number[]>> {
   const { widths, demand, stock } = problem;
-  const capacities = stock.map(one => one.capacity);
-  const whole = bestFills(widths, duals, demand, capacities, work);
+  const all = stock.map((_, t) => t);
+  const whole = closedFills(problem, duals, demand, all, work);
   const closed = stock.map((one, t) => one.whole * scale - whole[t]!.upper);
+  yield;
   if (!stock.some(canStayOpen)) return { closed, open: stock.map(() => 0) };
   const gains = duals.map((dual, item) => dual - scale * widths[item]!);
-  const room = stock.map(one => min(one.capacity, max(0, one.whole - one.base)));
-  const fills = bestFills(widths, gains, demand, room, work);
+  const fills = openFills(problem, gains, demand, all, work);
   return { closed, open: stock.map((one, t) => (canStayOpen(one) ? one.base * scale - fills[t]!.upper : 0)) };
 }
 
@@ -94,7 +102,8 @@ export function stockPart(
     add(cheapest);
     for (const ending of ENDINGS) {
       const once = cheapestCounts(prices, ranges, one.count, { ...NONE, [ending]: 1 });
-      reach[ending].push(least[ending][t]! - (once - cheapest));
+      // Where there is no such pattern, a plan can have none.
+      reach[ending].push(least[ending][t] === Infinity ? -Infinity : least[ending][t]! - (once - cheapest));
     }
   });
   return { sum, size, reach };
@@ -105,21 +114,23 @@ export function stockPart(
  * under them is found by an exact knapsack, and everything is summed in whole numbers below 2^53.
  * @param duals a dual a width, in units of loss; negative ones count as 0
  * @param all duals of the numbers of all stock together, by ending
+ * @yields between its steps
  */
-export function exactBound(
+export function* exactBound(
   problem: GridProblem,
   duals: ArrayLike<number>,
   work: Work,
   all: Readonly<Record<Ending, number>> = NONE,
-): ExactBound {
+): Generator<void, ExactBound> {
   const { demand } = problem;
-  const scale = exactScale(problem, duals);
+  const scale = exactScale(problem, duals, all);
   let whole = Float64Array.from(duals, dual => max(0, floor(dual * scale)));
-  let least = leastReduced(problem, whole, scale, work);
+  let least = yield* leastReduced(problem, whole, scale, work);
   const shrink = shrinkOf(problem, least, scale);
   if (shrink < 1) {
     whole = whole.map(dual => floor(dual * shrink));
-    least = leastReduced(problem, whole, scale, work);
+    yield;
+    least = yield* leastReduced(problem, whole, scale, work);
   }
   let pieces = 0;
   demand.forEach((wanted, item) => (pieces += wanted * whole[item]!));

@@ -1,3 +1,4 @@
+import { floor, max, min } from '../arithmetic';
 import { Decimal } from '../units/decimal';
 import type { CutPlan, CutPlanProblem, CutPlanRow } from './cutPlan';
 import type { GridPlan, Pattern } from './gridProblem';
@@ -19,7 +20,7 @@ function lengthsOf(gridded: Gridded): (pattern: Pattern, most: number) => { cuts
     const taken: Cut[] = [];
     for (let missing = wanted; missing > 0;) {
       const piece = left[item]![0]!;
-      const count = Math.min(missing, piece.quantity);
+      const count = min(missing, piece.quantity);
       taken.push({ length: piece.length, count });
       piece.quantity -= count;
       missing -= count;
@@ -28,8 +29,8 @@ function lengthsOf(gridded: Gridded): (pattern: Pattern, most: number) => { cuts
     return taken;
   };
   return ({ items, counts }, most) => {
-    const alike = items.map((item, k) => Math.floor(left[item]![0]!.quantity / counts[k]!));
-    const copies = Math.max(1, Math.min(most, ...alike));
+    const alike = items.map((item, k) => floor(left[item]![0]!.quantity / counts[k]!));
+    const copies = max(1, min(most, ...alike));
     // Where not even one copy is of one length each, it is handed out alone.
     const cuts = items.flatMap((item, k) => take(item, copies * counts[k]!));
     return { cuts: copies === 1 ? cuts : cuts.map(cut => ({ ...cut, count: cut.count / copies })), copies };
@@ -37,7 +38,7 @@ function lengthsOf(gridded: Gridded): (pattern: Pattern, most: number) => { cuts
 }
 
 function compareCuts(a: CutPlanRow, b: CutPlanRow): number {
-  for (let k = 0; k < Math.max(a.cuts.length, b.cuts.length); k++) {
+  for (let k = 0; k < max(a.cuts.length, b.cuts.length); k++) {
     const [one, other] = [a.cuts[k], b.cuts[k]];
     if (!one || !other) return one ? -1 : 1;
     const difference = other.length.cmp(one.length) || other.count - one.count;
@@ -81,7 +82,7 @@ export function fromGrid(problem: CutPlanProblem, gridded: Gridded, plan: GridPl
   const sum = (value: (row: Sized) => Decimal) =>
     rows.reduce((total, row) => total.plus(value(row).times(row.times)), new Decimal(0));
   const loss = new Decimal(plan.loss).div(gridded.perUnit);
-  const least = new Decimal(Math.min(bound, plan.loss)).div(gridded.perUnit);
+  const least = new Decimal(min(bound, plan.loss)).div(gridded.perUnit);
   const isProven = bound >= plan.loss;
   const over = isProven
     ? new Decimal(0)

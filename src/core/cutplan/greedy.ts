@@ -1,8 +1,6 @@
+import { ceil, floor, min } from '../arithmetic';
 import { lossOf, type GridPlan, type GridProblem, type PatternUse } from './gridProblem';
 import { planOf } from './residual';
-
-// Named here, since a script host may make every look at a global slow.
-const { floor, min } = Math;
 
 /** Order in which pieces are taken, stock is opened, and how a piece finds its place. */
 export interface GreedyOrder {
@@ -100,7 +98,7 @@ export function greedyPlan(
     for (const t of wanted > 0 ? stockOrder : []) {
       const { capacity } = stock[t]!;
       if (left[t]! <= 0 || capacity < width) continue;
-      const times = min(left[t]!, Math.ceil(wanted / floor(capacity / width)));
+      const times = min(left[t]!, ceil(wanted / floor(capacity / width)));
       const next = fill({ stock: t, times, room: capacity, cuts: [] }, item, width, wanted);
       opened.push(...next.opened);
       left[t]! -= times;

@@ -1,8 +1,6 @@
+import { min } from '../arithmetic';
 import type { GridStock } from './gridStock';
 import type { StockCounts } from './stockCounts';
-
-// Named here, since a script host may make every look at a global slow.
-const { min } = Math;
 
 /** The cutting problem in whole numbers: every width is a piece with its kerf. */
 export interface GridProblem {
@@ -58,9 +56,16 @@ export function patternOf(problem: GridProblem, stock: number, counts: ArrayLike
   return { stock, items, counts: used, width, loss: lossOf(problem.stock[stock]!, width) };
 }
 
+const keys = new WeakMap<Pattern, string>();
+
 /** Key under which equal patterns are one. */
 export function patternKey(pattern: Pattern): string {
-  return `${pattern.stock}:${pattern.items.join()}:${pattern.counts.join()}`;
+  let key = keys.get(pattern);
+  if (key === undefined) {
+    key = `${pattern.stock}:${pattern.items.join()}:${pattern.counts.join()}`;
+    keys.set(pattern, key);
+  }
+  return key;
 }
 
 /** Greatest common divisor of whole numbers; 0 counts nothing. */

@@ -1,7 +1,5 @@
+import { floor, min } from '../arithmetic';
 import type { Pattern } from './gridProblem';
-
-// Named here, since a script host may make every look at a global slow.
-const { floor, min } = Math;
 
 /** Two different widths. */
 export type Pair = readonly [number, number];

@@ -1,8 +1,6 @@
+import { floor, max, min } from '../arithmetic';
 import { countsAfter, endingOf, mostByCounts, type StockCounts } from './stockCounts';
 import { lossOf, patternKey, type GridPlan, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
-
-// Named here, since a script host may make every look at a global slow.
-const { floor, max, min } = Math;
 
 function mayCut({ stock }: GridProblem, counts: StockCounts, pattern: Pattern, times: number): boolean {
   return times <= mostByCounts(counts, pattern.stock, endingOf(stock[pattern.stock]!, pattern.width));
@@ -68,4 +66,17 @@ export function planOf(problem: GridProblem, uses: readonly PatternUse[]): GridP
   if (left.some(count => count > 0)) return undefined;
   const all = [...joined.values()];
   return { uses: all, loss: all.reduce((sum, use) => sum + use.pattern.loss * use.times, 0) };
+}
+
+/** The pattern cut down to what is still wanted; undefined where nothing of it is, or the stock is used up. */
+export function clipped(problem: GridProblem, pattern: Pattern): Pattern | undefined {
+  const { demand, stock, widths } = problem;
+  if (stock[pattern.stock]!.count <= 0) return undefined;
+  if (pattern.items.every((item, k) => pattern.counts[k]! <= demand[item]!)) return pattern;
+  const counts = pattern.items.map((item, k) => min(pattern.counts[k]!, demand[item]!));
+  const items = pattern.items.filter((_, k) => counts[k]! > 0);
+  if (items.length === 0) return undefined;
+  const left = counts.filter(count => count > 0);
+  const width = items.reduce((sum, item, k) => sum + left[k]! * widths[item]!, 0);
+  return { stock: pattern.stock, items, counts: left, width, loss: lossOf(stock[pattern.stock]!, width) };
 }

@@ -1,9 +1,9 @@
+import { min } from '../arithmetic';
 import { Decimal } from '../units/decimal';
 import { TradeError } from '../tradeError';
 import type { CutPlanProblem } from './cutPlan';
 import { commonDivisor, type GridProblem } from './gridProblem';
-import { bestFills } from './knapsack';
-import { solveGrid, type GridState } from './solveGrid';
+import { solveGrid } from './solveGrid';
 import type { Gridded } from './toGrid';
 import type { Work } from './work';
 
@@ -16,42 +16,6 @@ export interface Shortage {
 
 const lengthOf = ({ widths }: GridProblem, missing: readonly number[]) =>
   missing.reduce((sum, count, item) => sum + count * widths[item]!, 0);
-
-/** Share of the work after which stock is only filled longest piece first. */
-const CAREFUL_SHARE = 0.2;
-
-/** Longest first, what fits. */
-function longestFirst({ widths }: GridProblem, demand: readonly number[], capacity: number): Int32Array {
-  const counts = new Int32Array(widths.length);
-  let room = capacity;
-  widths.forEach((width, item) => {
-    counts[item] = Math.min(demand[item]!, Math.floor(room / width));
-    room -= counts[item]! * width;
-  });
-  return counts;
-}
-
-/** What stays uncut when the stock is filled one by one in this order, each as full as can be. */
-function leftOver(problem: GridProblem, order: readonly number[], work: Work): number[] {
-  const { widths, stock } = problem;
-  const demand = [...problem.demand];
-  const careful = work.spent + work.limit * CAREFUL_SHARE;
-  for (const t of order) {
-    const { count, capacity } = stock[t]!;
-    for (let left = count; left > 0;) {
-      const isCareful = work.spent < careful && !work.stopped;
-      const counts = isCareful
-        ? bestFills(widths, widths, demand, [capacity], work, true)[0]!.counts
-        : longestFirst(problem, demand, capacity);
-      let times = left;
-      counts.forEach((each, item) => (times = each > 0 ? Math.min(times, Math.floor(demand[item]! / each)) : times));
-      if (counts.every(each => each === 0)) break;
-      counts.forEach((each, item) => (demand[item]! -= times * each));
-      left -= times;
-    }
-  }
-  return demand;
-}
 
 /** The same pieces and stock, where cutting costs nothing, but every piece can be had elsewhere at its length. */
 function withPiecesToBuy({ widths, demand, stock }: GridProblem): GridProblem {
@@ -76,22 +40,15 @@ function withPiecesToBuy({ widths, demand, stock }: GridProblem): GridProblem {
  * @yields often, so that the caller can let others work or stop the search
  */
 export function* findShortage({ grid, sheet }: Gridded, work: Work): Generator<void, Shortage> {
-  const byLength = grid.stock.map((_, t) => t);
-  const quick = [byLength, [...byLength].reverse()]
-    .map(order => leftOver(grid, order, work))
-    .reduce((best, one) => (lengthOf(grid, one) < lengthOf(grid, best) ? one : best));
   const first = grid.stock.length;
   const places = { pieces: sheet.pieces, stock: [...sheet.stock, ...grid.widths.map((_, item) => first + item)] };
   const steps = solveGrid(withPiecesToBuy(grid), places, work);
   let step = steps.next();
   for (; !step.done; step = steps.next()) yield;
-  const { best, bound }: GridState = step.value;
-  const isQuickBetter = !best || best.loss >= lengthOf(grid, quick);
-  const missing = isQuickBetter ? quick : grid.widths.map(() => 0);
-  if (!isQuickBetter) {
-    for (const { pattern, times } of best.uses) {
-      if (pattern.stock >= first) pattern.items.forEach((item, k) => (missing[item]! += times * pattern.counts[k]!));
-    }
+  const { best, bound } = step.value;
+  const missing = grid.widths.map(() => 0);
+  for (const { pattern, times } of best?.uses ?? []) {
+    if (pattern.stock >= first) pattern.items.forEach((item, k) => (missing[item]! += times * pattern.counts[k]!));
   }
   return { missing, isLeast: bound >= lengthOf(grid, missing) };
 }
@@ -109,7 +66,7 @@ export function shortageError(
   const names = missing.flatMap((count, item) => {
     let left = count;
     return [...pieces[item]!].reverse().flatMap(piece => {
-      const part = Math.min(left, piece.quantity);
+      const part = min(left, piece.quantity);
       left -= part;
       return part > 0 ? [`${part} x ${piece.length}`] : [];
     });

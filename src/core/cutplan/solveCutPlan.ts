@@ -1,3 +1,4 @@
+import { min } from '../arithmetic';
 import type { CutPlan, CutPlanProblem } from './cutPlan';
 import { isShortByDivision } from './division';
 import { fromGrid } from './fromGrid';
@@ -63,7 +64,7 @@ export async function solveCutPlan(problem: CutPlanProblem, watch: CutPlanWatch 
     watch.onProgress(best && best.loss / perUnit, bound / perUnit);
   };
   const isAnyWanted = problem.wanted === 'any';
-  const forShortage = isAnyWanted ? 0 : Math.min(seconds * SHORTAGE_SHARE, SHORTAGE_SECONDS);
+  const forShortage = isAnyWanted ? 0 : min(seconds * SHORTAGE_SHARE, SHORTAGE_SECONDS);
   const workUntil = (share: number, last: number) =>
     new Work(share * STEPS_PER_SECOND, () => watch.signal?.aborted === true || clock() >= started + last * SEARCH_SHARE * 1000);
   let state: GridState | undefined;

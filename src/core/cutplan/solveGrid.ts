@@ -1,10 +1,11 @@
+import { min } from '../arithmetic';
 import { relax, type Relaxation } from './columnGeneration';
 import { dive, EXACTLY, NEARLY } from './dive';
 import { countSearch } from './countSearch';
 import { exactBound, type ExactBound } from './exactBound';
 import { GREEDY_ORDERS, greedyPlan } from './greedy';
 import type { GridPlan, GridProblem } from './gridProblem';
-import { shortCost } from './master';
+import { Master } from './master';
 import { patternPool } from './patternPool';
 import { poolSearch } from './poolSearch';
 import { valueCorrection } from './valueCorrection';
@@ -35,7 +36,8 @@ const DIVES = 60;
 /** Dives before the patterns are listed. */
 const FIRST_DIVES = 2;
 const POOL = 20_000;
-const PATTERN_NODES = 60;
+/** So few patterns are searched first of all. */
+const SMALL_POOL = 3_000;
 
 /** Keeps the best plan and the best bound. */
 class Search {
@@ -75,22 +77,23 @@ class Search {
   }
 }
 
-/** Quick duals: each width at the cheapest price of stock by length, or at the price of leaving it out. */
-function quickBounds(search: Search, work: Work): void {
-  const { widths, stock } = search.problem;
-  const price = Math.min(
-    ...stock.filter(one => one.capacity > 0).map(one => Math.min(one.whole, one.base + one.capacity) / one.capacity),
-  );
-  const scarce = shortCost(search.problem);
-  for (const each of [price, scarce]) {
-    search.raise(
-      exactBound(
-        search.problem,
-        widths.map(width => width * each),
-        work,
-      ).bound,
-    );
+/** Runs steps and shows the state after each; undefined where the search, which they may serve, is over before them. */
+function* shown<Result>(search: Search, steps: Generator<unknown, Result>): Generator<GridState, Result | undefined> {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    if (search.isOver) return undefined;
+    yield search.state;
   }
+}
+
+/** A bound before any search: every width at the cheapest price of stock by length. */
+function* quickBound(search: Search, work: Work): Generator<GridState, void> {
+  const { widths, stock } = search.problem;
+  const price = min(...stock.filter(one => one.capacity > 0).map(one => min(one.whole, one.base + one.capacity) / one.capacity));
+  const duals = widths.map(width => width * price);
+  const exact = yield* shown(search, exactBound(search.problem, duals, work));
+  if (exact) search.raise(exact.bound);
 }
 
 /**
@@ -105,7 +108,7 @@ export function* solveGrid(problem: GridProblem, sheet: Sheet, work: Work): Gene
     search.see(greedyPlan(problem, order, sheet));
     yield search.state;
   }
-  quickBounds(search, work);
+  yield* quickBound(search, work);
   if (search.isOver) return search.state;
   yield* corrected(search, EARLY_CORRECTIONS, work);
   if (search.isOver || work.over) return search.state;
@@ -113,20 +116,23 @@ export function* solveGrid(problem: GridProblem, sheet: Sheet, work: Work): Gene
     yield* corrected(search, Infinity, work);
     return search.state;
   }
-  const steps = relax(problem, search.best?.uses.map(use => use.pattern) ?? [], work);
-  let step = steps.next();
-  for (; !step.done; step = steps.next()) yield search.state;
-  const root: Relaxation = step.value;
-  const exact = exactBound(problem, root.duals.items, work);
+  const patterns = search.best?.uses.map(use => use.pattern) ?? [];
+  const root = yield* shown(search, relax(new Master(problem, patterns, work), work));
+  const exact = root && (yield* shown(search, exactBound(problem, root.duals.items, work)));
+  if (!root || !exact) return search.state;
   search.raise(exact.bound);
   if (search.isOver) return search.state;
   yield* counted(search, root, sheet, work);
   for (let k = 0; k < DIVES && !search.isOver && !work.over; k++) {
-    if (k === 1) yield* corrected(search, CORRECTIONS, work);
+    if (k === 1) {
+      yield* listed(search, exact, SMALL_POOL, work);
+      if (search.isOver) break;
+      yield* corrected(search, CORRECTIONS, work);
+    }
     if (k === FIRST_DIVES) yield* listed(search, exact, POOL, work);
     for (const plan of search.isOver
       ? []
-      : dive(problem, root, ((k + 1) >> 1) - 1, 1, k % 2 === 0 ? EXACTLY : NEARLY, sheet, work)) {
+      : dive(problem, root, ((k + 1) >> 1) - 1, k % 2 === 0 ? EXACTLY : NEARLY, sheet, work)) {
       search.see(plan);
       if (search.isOver) break;
       yield search.state;
@@ -137,9 +143,7 @@ export function* solveGrid(problem: GridProblem, sheet: Sheet, work: Work): Gene
 
 /** Numbers of stock are settled one after the other, where there is a choice. */
 function* counted(search: Search, root: Relaxation, sheet: Sheet, work: Work): Generator<GridState, void> {
-  const steps = countSearch(search.problem, root, search, sheet, COUNT_NODES, work);
-  let step = steps.next();
-  for (; !step.done && !search.isOver; step = steps.next()) yield search.state;
+  yield* shown(search, countSearch(search.problem, root, search, sheet, COUNT_NODES, work));
 }
 
 function* corrected(search: Search, tries: number, work: Work): Generator<GridState, void> {
@@ -152,16 +156,11 @@ function* corrected(search: Search, tries: number, work: Work): Generator<GridSt
 
 /** The search over all patterns that can matter, where these are few enough to be listed. */
 function* listed(search: Search, exact: ExactBound, limit: number, work: Work): Generator<GridState, void> {
-  const pool = patternPool(search.problem, exact, search.below - search.problem.grain, limit, work);
+  const target = search.below - search.problem.grain;
+  const pool = yield* shown(search, patternPool(search.problem, exact, target, limit, work));
   if (!pool) return;
-  for (const isByPairs of [false, true]) {
-    const steps = poolSearch(search.problem, pool, search, isByPairs, isByPairs ? Infinity : PATTERN_NODES, work);
-    let step = steps.next();
-    for (; !step.done && !search.isOver; step = steps.next()) yield search.state;
-    if (search.isOver || work.over) return;
-    if (!step.done || !step.value) continue;
-    if (search.best) search.raise(search.best.loss);
-    else search.isExhausted = true;
-    return;
-  }
+  const isSettled = yield* shown(search, poolSearch(search.problem, pool, search, work));
+  if (!isSettled || search.isOver) return;
+  if (search.best) search.raise(search.best.loss);
+  else search.isExhausted = true;
 }

@@ -1,7 +1,5 @@
+import { max, min } from '../arithmetic';
 import type { GridStock } from './gridStock';
-
-// Named here, since a script host may make every look at a global slow.
-const { max, min } = Math;
 
 /** Whole numbers from `low` to `high`. */
 export interface CountRange {

@@ -1,3 +1,4 @@
+import { max, min } from '../arithmetic';
 import { Decimal } from '../units/decimal';
 import { TradeError } from '../tradeError';
 import type { CutPlanProblem } from './cutPlan';
@@ -60,10 +61,10 @@ interface Bench {
 
 function gridStock(length: number, quantity: number, most: number, { kerf, squaring, keep, handling }: Bench): GridStock {
   const isOpenEnded = keep !== undefined;
-  const worth = isOpenEnded ? Math.max(0, length - keep) : length;
+  const worth = isOpenEnded ? max(0, length - keep) : length;
   return {
     capacity: length - squaring + kerf,
-    count: Math.min(quantity, most),
+    count: min(quantity, most),
     unlimited: quantity >= most,
     whole: worth + handling,
     base: isOpenEnded && worth > 0 ? squaring + handling : Infinity,
@@ -72,7 +73,7 @@ function gridStock(length: number, quantity: number, most: number, { kerf, squar
 
 /** @throws TradeError `impossible` for a piece longer than every stock */
 function checkLengths(problem: CutPlanProblem, grid: GridProblem, groups: readonly { pieces: Merged[] }[]): void {
-  const longest = Math.max(-Infinity, ...grid.stock.map(stock => stock.capacity));
+  const longest = max(-Infinity, ...grid.stock.map(stock => stock.capacity));
   const tooLong = groups.filter((_, item) => grid.widths[item]! > longest).flatMap(group => group.pieces);
   if (tooLong.length === 0) return;
   const names = tooLong.map(piece => `${piece.quantity} x ${piece.length}`).join(' + ');
@@ -107,7 +108,7 @@ export function toGrid(problem: CutPlanProblem): Gridded {
     throw new TradeError('range', 'quantities', `add up to ${most} pieces`, `plan at most ${MOST_PIECES} at a time`);
   }
   const widths = groups.map(group => group.width);
-  const shortest = Math.min(...widths);
+  const shortest = min(...widths);
   // Stock that no piece fits into is none: counted among the stock, its length would only weaken the bound (see grain).
   const rows = merged(problem.stock.map(row => ({ length: row.length, quantity: row.quantity ?? Infinity }))).flatMap(row => {
     const length = row.length.times(perUnit).floor().toNumber();

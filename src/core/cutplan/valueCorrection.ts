@@ -1,10 +1,8 @@
+import { ceil, floor, max, min } from '../arithmetic';
 import { patternOf, type GridPlan, type GridProblem, type Pattern, type PatternUse } from './gridProblem';
 import { bestFills } from './knapsack';
 import { planOf } from './residual';
 import type { Work } from './work';
-
-// Named here, since a script host may make every look at a global slow.
-const { ceil, floor, max, min } = Math;
 
 /** So many stocks are looked at for one pattern; where there are more, every so many-th of those left. */
 const STOCKS_A_PATTERN = 24;

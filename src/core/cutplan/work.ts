@@ -1,7 +1,7 @@
 /** The clock is looked at after so many steps: about a hundredth of a second. */
 const STEPS_A_LOOK = 3_000;
 /** So many operations on floating-point numbers in a row make one step. */
-const FLOPS_A_STEP = 1_400;
+const FLOPS_A_STEP = 600;
 
 /** Counts the solver's steps (about a millionth of a second each on an ordinary machine), so that limits do not depend on the clock. */
 export class Work {

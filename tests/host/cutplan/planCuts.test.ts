@@ -101,7 +101,7 @@ test('a worker that is deaf to a cancel, or not alive yet, is ended and not wait
     const plan = await planCuts(problem, { signal }, () => (isAlive ? worker : { ...worker }));
     expect(plan.stockCut).toBe(1);
     if (isAlive) expect(isEnded()).toBe(true);
-    expect(Date.now() - cancelled).toBeLessThan(2_000);
+    expect(Date.now() - cancelled).toBeLessThan(10_000);
   }
 });
 

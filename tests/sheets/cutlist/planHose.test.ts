@@ -13,6 +13,7 @@ import { buySentence, hoseSummary, shortageSentence, tooLongSentence } from '../
 import { reelsToBuy } from '../../../src/sheets/cutlist/reelsToBuy';
 import { reelName } from '../../../src/sheets/cutlist/reelText';
 import type { RackRow } from '../../../src/sheets/rack/rackRow';
+import { processorTime } from '../../processorTime';
 
 const d = (value: number) => new Decimal(value);
 const today = '2026-10-05';
@@ -62,7 +63,7 @@ test('lines are planned hose by hose, each from its own part of the rack, names 
 
 /** The properties hold for any plan, so little work is enough; the clock counts time of the processor, so that other work does not matter. */
 beforeEach(() => {
-  jest.spyOn(performance, 'now').mockImplementation(() => process.cpuUsage().user / 1000);
+  jest.spyOn(performance, 'now').mockImplementation(processorTime());
 });
 afterEach(() => {
   jest.restoreAllMocks();

@@ -1,0 +1,2 @@
+export const smallLetters: { get(number: number): string };
+export function shortNames(): Map<string, string>;
