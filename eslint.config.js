@@ -48,6 +48,8 @@ export default tseslint.config(
     },
     rules: {
       ...reactHooks.configs.recommended.rules,
+      // A folder that the lists above do not name would have no arrows at all.
+      'boundaries/no-unknown-files': 'error',
       'boundaries/element-types': [
         'error',
         {

@@ -87,6 +87,6 @@ export function assemblyRecipes(context: OfferContext): readonly Recipe[] {
       part: 3,
       ...inUseToo(context, 3),
     },
-    { id: 'assembly', heading: 'Assembly check', ...fromCatalogue, ...use, part: 4, good: 'OK' },
+    { id: 'assembly', heading: 'Assembly check', ...fromCatalogue, ...use, part: 4, good: 'OK', inSentences: true },
   ];
 }

@@ -39,6 +39,8 @@ export interface Offer {
   readonly unit?: string | undefined;
   /** The answer that needs no look, where the column answers in words. */
   readonly good?: string | undefined;
+  /** It answers in sentences: the column is as wide as columns get. */
+  readonly inSentences?: boolean;
   /** Number format of the values, where General would show more digits than anyone reads. */
   readonly format?: string | undefined;
   /** Its values are money: written as the workbook writes prices. */

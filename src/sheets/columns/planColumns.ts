@@ -51,13 +51,11 @@ function headingOf(offer: Offer, table: FoundTable): string {
 
 /** Widths in points: about a letter of a bold heading, what stands beside the letters, and the bounds. */
 const [LETTER, BESIDE, NARROWEST, WIDEST] = [6.2, 14, 60, 160];
-/** Columns that answer in sentences. */
-const IN_SENTENCES: ReadonlySet<string> = new Set(['assembly']);
 
 /** Wide enough for the longest word of a heading: the words of a heading may stand in lines of their own. */
-function widthFor({ id }: Offer, heading: string): number {
+function widthFor({ inSentences }: Offer, heading: string): number {
   const longest = Math.max(...heading.split(/\s+/).map(word => word.length));
-  return Math.min(WIDEST, Math.max(IN_SENTENCES.has(id) ? WIDEST : NARROWEST, Math.round(longest * LETTER + BESIDE)));
+  return Math.min(WIDEST, Math.max(inSentences ? WIDEST : NARROWEST, Math.round(longest * LETTER + BESIDE)));
 }
 
 /** Whether nothing stands in a column of the sheet: its width is nobody's choice then. */

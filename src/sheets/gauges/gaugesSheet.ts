@@ -1,5 +1,5 @@
 import type { Change } from '../../workbook/workbook';
-import type { Writing } from '../print/writing';
+import { newSheetWriting, type Writing } from '../print/writing';
 import { SheetWriter } from '../print/sheetWriter';
 import { GAUGES_SHEET } from './readGauges';
 
@@ -16,9 +16,7 @@ export function gaugesSheet(): Writing {
     .style(0, 0, 1, HEADINGS.length, { bold: true, border: 'bottom' })
     .page({ orientation: 'landscape', titleRows: '1:1', fitWidth: true })
     .done();
-  return {
-    changes,
-    undo: [{ kind: 'removeSheet', sheet: GAUGES_SHEET }],
-    told: 'Sheet Gauges added: one row a gauge. Kind: caliper, pressure gauge or die. U is the expanded uncertainty (k = 2).',
-  };
+  const told =
+    'Sheet Gauges added: one row a gauge. Kind: caliper, pressure gauge or die. U is the expanded uncertainty (k = 2).';
+  return newSheetWriting(GAUGES_SHEET, changes, told);
 }

@@ -6,3 +6,10 @@ export interface Writing {
   readonly undo: readonly Change[];
   readonly told: string;
 }
+
+/** A new sheet, which goes again when it is taken back. */
+export const newSheetWriting = (sheet: string, changes: readonly Change[], told = `Written: ${sheet}.`): Writing => ({
+  changes,
+  undo: [{ kind: 'removeSheet', sheet }],
+  told,
+});

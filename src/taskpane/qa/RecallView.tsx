@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { gaugeOf } from '../../sheets/gauges/gauge';
 import { PIECE_HEADINGS, PIECE_ROLE_CHOICES } from '../../sheets/pieces/pieceTable';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
+import { newSheetWriting } from '../../sheets/print/writing';
 import { recall, recallSentence, type Recall } from '../../sheets/recall/recall';
 import { errorOf, FRESH_RECALL, requestOf } from '../../sheets/recall/recallFields';
 import { recallSheet } from '../../sheets/recall/recallSheet';
@@ -45,11 +46,7 @@ export function RecallView({ workbook, goTo }: ViewProps) {
       if (!found || !pieces) throw new Error('There is nothing to write yet.');
       const sheet = freeSheetName('Recall', await workbook.sheets(), today());
       const source = `From sheet ${pieces.sheet}${records.length > 0 ? ` and ${records[0]!.sheet}` : ''}, ${today()}`;
-      return {
-        changes: recallSheet(sheet, found, source, off),
-        undo: [{ kind: 'removeSheet', sheet }],
-        told: `Written: ${sheet}.`,
-      };
+      return newSheetWriting(sheet, recallSheet(sheet, found, source, off));
     });
   return (
     <div className={styles.view}>

@@ -2,6 +2,7 @@ import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/rea
 import { useState } from 'react';
 import { BENCH_CAUTIONS } from '../../sheets/print/cautions';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
+import { newSheetWriting } from '../../sheets/print/writing';
 import { benchStep } from '../../sheets/table/benchStep';
 import { today } from '../../sheets/table/today';
 import { typedShare } from '../../sheets/table/typedFields';
@@ -53,7 +54,7 @@ export function OrderView({ workbook }: ViewProps) {
       if (view.status !== 'ready') throw new Error('There is nothing to write yet.');
       const sheet = freeSheetName(name, await workbook.sheets(), today());
       const source = `From sheet ${view.jobs.report.sheet}${view.rack ? ` and rack ${view.rack}` : ''}, ${today()}`;
-      return { changes: changes(sheet, view, source), undo: [{ kind: 'removeSheet', sheet }], told: `Written: ${sheet}.` };
+      return newSheetWriting(sheet, changes(sheet, view, source));
     });
   const text = (field: 'die' | 'dial' | 'share', label: string, hint: string, mistake?: string) => (
     <Field label={label} hint={hint} validationState={mistake ? 'error' : 'none'} validationMessage={mistake}>

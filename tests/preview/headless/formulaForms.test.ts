@@ -21,7 +21,20 @@ afterEach(() => lines.open.dispose());
 
 const BUNDLES: readonly BundleId[] = ['bench', 'price', 'qa'];
 
-test.each(BUNDLES)(
+// A new column that needs another heading gets it in HEADINGS and ROWS of openLines.ts.
+test('every column that is offered can be added to these lines, and answers in a good row', async () => {
+  await lines.put(ROWS);
+  const offers = offersFor(await lines.view(), { margin: '0.4', machine: MACHINE });
+  expect(offers.flatMap(({ heading, reason }) => (reason ? [`${heading}: ${reason}`] : []))).toEqual([]);
+  const { columns } = await lines.add('all', 'row');
+  const added = Object.entries(columns).slice(HEADINGS.length);
+  expect(added).toHaveLength(offers.length);
+  expect(added.flatMap(([heading, [first]]) => (first === '' || typeof first === 'object' ? [[heading, first]] : []))).toEqual(
+    [],
+  );
+});
+
+test.each([...BUNDLES, 'all'] as const)(
   'the columns of the bundle %s answer alike in each form, errors and blank rows in their own rows',
   async id => {
     const found: Record<string, CellValue[]>[] = [];

@@ -91,15 +91,16 @@ export async function openLines() {
     return Object.fromEntries(values[0]!.map((heading, at) => [String(heading), values.slice(1).map(row => row[at]!)]));
   }
 
-  /** Plans a bundle as the pane does. */
-  async function planned(id: BundleId, form: FormulaForm, machine = MACHINE) {
+  /** Plans a bundle as the pane does, or every column that is offered. */
+  async function planned(id: BundleId | 'all', form: FormulaForm, machine = MACHINE) {
     const before = await view();
     const offers = offersFor(before, { margin: '0.4', machine, spill: form === 'column' });
-    return planColumns(before, bundlesOf(offers).find(bundle => bundle.id === id)!.offers, { form });
+    const wanted = id === 'all' ? offers : bundlesOf(offers).find(bundle => bundle.id === id)!.offers;
+    return planColumns(before, wanted, { form });
   }
 
-  /** Adds a bundle; gives the plan and what then stands under each heading. */
-  async function add(id: BundleId, form: FormulaForm, machine?: string) {
+  /** Adds a bundle, or all; gives the plan and what then stands under each heading. */
+  async function add(id: BundleId | 'all', form: FormulaForm, machine?: string) {
     const plan = await planned(id, form, machine);
     await port.write(plan.changes);
     await open.calculate();
