@@ -1,28 +1,5 @@
 import { availableParallelism } from 'node:os';
-
-/** Packages that come as ES modules only. */
-const esModules = [
-  '@observablehq',
-  'cjk-regex',
-  'collapse-white-space',
-  'd3(-[a-z-]+)?',
-  'delaunator',
-  'flatbush',
-  'flatqueue',
-  'franc-min',
-  'internmap',
-  'isoformat',
-  'kdbush',
-  'lodash-es',
-  'n-gram',
-  'nanoid',
-  'quickselect',
-  'rbush',
-  'regexp-util',
-  'robust-predicates',
-  'trigram-utils',
-  'unicode-regex',
-];
+import { packedModules } from './tests/packedLibraries.mjs';
 
 /** Unit, property and bundle tests run in Node; component tests name their environment in a docblock. */
 export default {
@@ -38,6 +15,6 @@ export default {
   transform: {
     '^.+\\.(mjs|[tj]sx?)$': ['@swc/jest', { jsc: { target: 'es2022', transform: { react: { runtime: 'automatic' } } } }],
   },
-  transformIgnorePatterns: [`/node_modules/(?!(${esModules.join('|')})/)`],
-  moduleNameMapper: { '\\.css$': '<rootDir>/tests/emptyStyle.cjs' },
+  globalSetup: '<rootDir>/tests/packedLibraries.mjs',
+  moduleNameMapper: { ...packedModules, '\\.css$': '<rootDir>/tests/emptyStyle.cjs' },
 };
