@@ -8,7 +8,7 @@ export default {
   testEnvironment: 'node',
   // A busy machine may be ten times slower than a quiet one: what hangs is ended, what is slow is not.
   testTimeout: 120_000,
-  setupFilesAfterEnv: ['<rootDir>/tests/patientWaits.ts'],
+  setupFilesAfterEnv: ['<rootDir>/tests/patientWaits.ts', '<rootDir>/tests/quickLabels.ts'],
   reporters: ['default', '<rootDir>/scripts/plainCount.mjs'],
   roots: ['<rootDir>/tests', '<rootDir>/src'],
   testMatch: ['**/*.test.ts', '**/*.test.tsx'],
