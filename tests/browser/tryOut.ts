@@ -6,7 +6,7 @@ import { launch } from './launch';
 import { serveDist, type OtherFile } from './serveDist';
 
 /** Where pictures and prints of the tests go. */
-export const ARTIFACTS = join(__dirname, '../../artifacts');
+export const ARTIFACTS = join(process.cwd(), 'artifacts');
 
 const PATIENCE = 60_000;
 /** Media type of .xlsx files. */
