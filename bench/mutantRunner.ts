@@ -1,0 +1,88 @@
+import { spawn, type ChildProcess } from 'node:child_process';
+import { cpSync, existsSync, mkdtempSync, readFileSync, realpathSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import type { Mutation } from './mutations';
+
+export interface Mutant extends Mutation {
+  readonly file: string;
+}
+
+export type Fate = 'killed' | 'survived' | 'timed out';
+
+/** What only measures how fast the code is. */
+const MEASURES = '/tests/core/catalogue/speed';
+
+/** Tests that take long, most of them because they try thousands of cases: only asked where they mirror the source, or with SLOW=yes. */
+const SLOW = [
+  'core/cutplan/',
+  'core/hash/',
+  'core/quality/causes/(plantedBooks|trial)',
+  'core/tables/rangeConstants',
+  'core/units/scaledDecimal',
+  'core/crimp/bothWays',
+  'sheets/analysis/plantedSheets',
+  'sheets/copy/plain(Rows|Parts)',
+  'sheets/cutlist/(judgeWeek|planCuts)',
+  'sheets/parts/hostileFiles',
+];
+const FOLDERS = '**/tests/{core,cells,sheets,functions}/**/*.test.ts';
+
+/** The folder of tests that mirrors a source; the nearest above it where it has none of its own. */
+function mirror(file: string): string {
+  let folder = dirname(file).replace(/^src/, 'tests');
+  while (!existsSync(folder)) folder = dirname(folder);
+  return folder;
+}
+
+/** A copy of the working tree in which sources are mutated, so that nobody's files are touched. */
+export class MutantRunner {
+  private readonly root = realpathSync(mkdtempSync(join(tmpdir(), 'benchrow-mutants-')));
+  private running: ChildProcess | undefined;
+
+  constructor(
+    private readonly seconds: number,
+    private readonly withSlow: boolean,
+  ) {
+    const left = ['node_modules', '.git', 'artifacts'];
+    cpSync('.', this.root, { recursive: true, filter: path => !left.includes(path) });
+    symlinkSync(realpathSync('node_modules'), join(this.root, 'node_modules'), 'junction');
+  }
+
+  close(): void {
+    this.running?.kill('SIGKILL');
+    rmSync(this.root, { recursive: true, force: true });
+  }
+
+  /** What becomes of a mutant: first the tests of the mirrored folder are asked, then the others that reach the file. */
+  async fateOf({ file, start, end, replacement }: Mutant): Promise<Fate> {
+    const source = readFileSync(file, 'utf8');
+    writeFileSync(join(this.root, file), source.slice(0, start) + replacement + source.slice(end));
+    try {
+      const own = mirror(file);
+      const near = await this.tested(file, ['--testMatch', `**/${own}/*.test.ts`, '--testPathIgnorePatterns', MEASURES]);
+      if (near !== 'survived') return near;
+      const ignored = [MEASURES, `/${own}/[^/]*$`, ...(this.withSlow ? [] : SLOW.map(path => `/tests/${path}`))];
+      return await this.tested(file, ['--testMatch', FOLDERS, '--testPathIgnorePatterns', ...ignored]);
+    } finally {
+      writeFileSync(join(this.root, file), source);
+    }
+  }
+
+  private tested(file: string, which: readonly string[]): Promise<Fate> {
+    const jest = ['node_modules/jest/bin/jest.js', '--findRelatedTests', file, '--bail', '--runInBand', '--passWithNoTests'];
+    const child = spawn(process.execPath, [...jest, ...which], { cwd: this.root, stdio: 'ignore' });
+    this.running = child;
+    return new Promise((done, fail) => {
+      let isLate = false;
+      const limit = setTimeout(() => {
+        isLate = true;
+        child.kill('SIGKILL');
+      }, this.seconds * 1000);
+      child.on('error', fail).on('exit', code => {
+        clearTimeout(limit);
+        done(isLate ? 'timed out' : code === 0 ? 'survived' : 'killed');
+      });
+    });
+  }
+}
