@@ -232,4 +232,13 @@ describe('errors', () => {
   ])('%s is refused', (_, optional, message) => {
     expect(cause(col('A', 'B'), col(0.1, 0.1), optional)).toEqual([[message]]);
   });
+
+  test.each([
+    ['tolerance', { tolerance: col(0.05, 0.05) }],
+    ['die', { die: col('D22', 'D22') }],
+    ['when', { when: col(46_000, 46_001) }],
+  ])('two rows of %s beside three crimps are refused, too', (name, optional) => {
+    const message = `#VALUE! combination has 3 rows, ${name} has 2: give columns of the same number of rows`;
+    expect(cause(col('A', 'B', 'A'), col(0.1, 0.1, 0.1), optional)).toEqual([[message]]);
+  });
 });
