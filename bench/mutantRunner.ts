@@ -46,6 +46,7 @@ export class MutantRunner {
   constructor(
     private readonly seconds: number,
     private readonly withSlow: boolean,
+    private readonly onlyNear: boolean,
   ) {
     const left = ['node_modules', '.git', 'artifacts'];
     cpSync('.', this.root, { recursive: true, filter: path => !left.includes(path) });
@@ -68,7 +69,7 @@ export class MutantRunner {
       // Functions are quick, and most of the core is seen in them; they reach no sheets.
       const isSheets = file.startsWith('src/sheets/');
       const called = near === 'survived' && !isSheets ? await this.tested(file, FUNCTIONS, this.seconds, elsewhere) : near;
-      return called === 'survived' ? await this.tested(file, REST, this.seconds * FAR, elsewhere) : called;
+      return called === 'survived' && !this.onlyNear ? await this.tested(file, REST, this.seconds * FAR, elsewhere) : called;
     } finally {
       writeFileSync(join(this.root, file), source);
     }

@@ -7,14 +7,14 @@ import { seededUniform } from './seededUniform';
 /*
  * Do the tests notice when the code is wrong? A sample of small changes, one at a time, each of which some test should fail on.
  * COUNT mutants are drawn by SEED; AT=src/core/length tries all in a folder, a file or a line (AT=src/core/length/cutLength.ts:31) instead.
- * WITHOUT= takes the cut plan's solver in, SLOW=yes asks slow tests elsewhere than in the mirrored folder too, SECONDS of processor time end
- * what hangs, FROM=51 goes on after 50 of the same sample.
+ * WITHOUT= takes the cut plan's solver in, SLOW=yes asks slow tests elsewhere than in the mirrored folder too, NEAR=yes asks only
+ * those of the mirrored folder and of the functions. SECONDS of processor time end what hangs, FROM=51 goes on after 50 of the same sample.
  */
 
 const FOLDERS = ['src/core', 'src/cells', 'src/sheets'];
 const FATES: readonly Fate[] = ['killed', 'survived', 'timed out'];
 const WORKERS = 2;
-const { SEED = '1', COUNT = '150', AT, WITHOUT = 'src/core/cutplan', SLOW, SECONDS = '40', FROM = '1' } = process.env;
+const { SEED = '1', COUNT = '150', AT, WITHOUT = 'src/core/cutplan', SLOW, NEAR, SECONDS = '40', FROM = '1' } = process.env;
 
 interface Source {
   readonly file: string;
@@ -75,7 +75,7 @@ function shown(mutant: Mutant): string {
   return `${mutant.file}:${lineOf(source, mutant)} (${mutant.kind})\n    - ${line(source.text.slice(from))}\n    + ${line(after)}`;
 }
 
-const runners = Array.from({ length: WORKERS }, () => new MutantRunner(Number(SECONDS), SLOW === 'yes'));
+const runners = Array.from({ length: WORKERS }, () => new MutantRunner(Number(SECONDS), SLOW === 'yes', NEAR === 'yes'));
 const close = () => runners.forEach(runner => runner.close());
 for (const signal of ['SIGINT', 'SIGTERM'] as const) {
   process.on(signal, () => {
