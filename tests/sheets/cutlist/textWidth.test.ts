@@ -1,3 +1,4 @@
+import { linesIn } from '../../../src/sheets/cutlist/cutListColumns';
 import { textWidth } from '../../../src/sheets/cutlist/textWidth';
 
 /*
@@ -20,3 +21,12 @@ test('a width grows with the size of the letters, and with each of them', () => 
   expect(textWidth('Boom', 9)).toBeCloseTo(textWidth('Bo', 9) + textWidth('om', 9), 9);
   expect(textWidth('', 9)).toBe(0);
 });
+
+// A text of some 39 points, by the widths above; four points of a column stay free.
+test.each([
+  ['Topper lift', 60, 1],
+  ['Topper lift', 30, 2],
+  ['Topper lift', 18, 3],
+  ['', 60, 1],
+  [12000, 10, 1],
+])('%j takes lines in a column of %d points: %d', (cell, width, lines) => expect(linesIn(cell, width)).toBe(lines));
