@@ -43,6 +43,21 @@ describe('the table', () => {
     expect(c).toEqual(['C', 6, close(0.20625), close(-0.20625), 'OWN SETTING', '', close(0.187717), close(0.224783)]);
   });
 
+  // The other combinations are right, to a tenth of the tolerance; a setting is not changed on one crimp.
+  test.each([
+    ['one crimp', [0.3], 'CANNOT TELL'],
+    ['two crimps', [0.3, 0.31], 'OWN SETTING'],
+  ])('%s of a combination far off: %p is %s', (_, far, finding) => {
+    const right = s1.map(value => value - 0.1);
+    const rows = cause(col(...names, ...far.map(() => 'F')), col(...right, ...far), { tolerance: one(0.2) });
+    expect(rows.find(([name]) => name === 'F')!.slice(1, 5)).toEqual([
+      far.length,
+      expect.any(Number),
+      expect.any(Number),
+      finding,
+    ]);
+  });
+
   test('names are told apart without case and blanks, shown as they first came; numbers stay numbers; blank rows are skipped', () => {
     const result = cause(
       col(' Alder ', null, 'alder', 12, '12', '', 'ALDER', 'Birch  DN 12', 'birch dn 12'),
