@@ -36,6 +36,12 @@ async function printed(button: string, name: string, cssSize: boolean): Promise<
   return { html, pages: pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)!.length };
 }
 
+/** Values of a sheet whose first row has the headings. */
+function rowsBelowHeadings(book: Workbook, sheet: string): unknown[][] {
+  const rows = book.getWorksheet(sheet)!.getSheetValues().slice(2);
+  return rows.map(row => (row as unknown[]).slice(1));
+}
+
 beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 900 });
   ({ page } = opened);
@@ -84,9 +90,13 @@ describe('tab Week on the try-out page', () => {
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
   });
 
-  it('writes the cut list and the rack as new sheets', async () => {
+  it('writes cut list, rack and pieces as new sheets, says so and goes there', async () => {
     await pane().getByRole('button', { name: 'Write cut list, rack and pieces' }).click();
+    await pane().getByText('Written: Cut list, Rack after, Pieces. Pieces: 22 pieces added.').waitFor();
+    const tabs = page.getByRole('tablist', { name: 'Sheet tabs' });
+    expect((await tabs.innerText()).split('\n')).toEqual([...Object.keys(demoSheets), 'Cut list', 'Rack after', 'Pieces']);
     await pane().getByRole('button', { name: 'Cut list', exact: true }).click();
+    await tabs.getByRole('tab', { name: 'Cut list', selected: true }).waitFor();
     await page.screenshot({ path: join(ARTIFACTS, 'cuts-list.png') });
     await openSheet(page, 'Jobs');
   });
@@ -142,6 +152,15 @@ describe('tab Week on the try-out page', () => {
     expect(String(list.getCell(heading + 1, 1).value)).toMatch(/^Larch DN 12: \d+ reels cut into/);
     // The result of a hose may take two rows; its first reel follows.
     expect([2, 3].flatMap(below => Object.values(list.getRow(heading + below).values))).toContain('☐');
+    // The rack before, less 20 of squaring, the pieces and 3 of kerf behind each; ends from 500 on are kept.
+    expect(rowsBelowHeadings(book, 'Rack after').map(row => row.slice(0, 5))).toEqual([
+      ['Larch DN 12', 12000 - 20 - (3 * 1399 + 1169 + 4 * 618) - 8 * 3, 1, 'A2', 'L71'],
+      ['Larch DN 10', 9800 - 20 - 3 * 689 - 3 * 3, 1, 'A4', 'L67'],
+      ['Rowan DN 19', 4000 - 20 - 3303 - 3, 1, 'B1', 'R12'],
+    ]);
+    // As many as ordered, but for line 4, of which the rack has hose for one, and line 5, which is not measured.
+    const lines = rowsBelowHeadings(book, 'Pieces').map(([, line]) => line);
+    expect(lines).toEqual([...Array(4).fill('1'), ...Array(6).fill('2'), ...'3334', ...Array(5).fill('6'), ...'777']);
     const cards = book.getWorksheet('Bench cards')!;
     expect(cards.pageSetup.orientation).toBe('portrait');
     expect(cards.pageSetup.margins?.left).toBeCloseTo(28 / 72, 3);

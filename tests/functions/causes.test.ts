@@ -43,6 +43,21 @@ describe('the table', () => {
     expect(c).toEqual(['C', 6, close(0.20625), close(-0.20625), 'OWN SETTING', '', close(0.187717), close(0.224783)]);
   });
 
+  // The other combinations are right, to a tenth of the tolerance; a setting is not changed on one crimp.
+  test.each([
+    ['one crimp', [0.3], 'CANNOT TELL'],
+    ['two crimps', [0.3, 0.31], 'OWN SETTING'],
+  ])('%s of a combination far off: %p is %s', (_, far, finding) => {
+    const right = s1.map(value => value - 0.1);
+    const rows = cause(col(...names, ...far.map(() => 'F')), col(...right, ...far), { tolerance: one(0.2) });
+    expect(rows.find(([name]) => name === 'F')!.slice(1, 5)).toEqual([
+      far.length,
+      expect.any(Number),
+      expect.any(Number),
+      finding,
+    ]);
+  });
+
   test('names are told apart without case and blanks, shown as they first came; numbers stay numbers; blank rows are skipped', () => {
     const result = cause(
       col(' Alder ', null, 'alder', 12, '12', '', 'ALDER', 'Birch  DN 12', 'birch dn 12'),
@@ -231,5 +246,14 @@ describe('errors', () => {
     ['an error among the times', { when: col(46_000, NA) }, '#N/A no such part'],
   ])('%s is refused', (_, optional, message) => {
     expect(cause(col('A', 'B'), col(0.1, 0.1), optional)).toEqual([[message]]);
+  });
+
+  test.each([
+    ['tolerance', { tolerance: col(0.05, 0.05) }],
+    ['die', { die: col('D22', 'D22') }],
+    ['when', { when: col(46_000, 46_001) }],
+  ])('two rows of %s beside three crimps are refused, too', (name, optional) => {
+    const message = `#VALUE! combination has 3 rows, ${name} has 2: give columns of the same number of rows`;
+    expect(cause(col('A', 'B', 'A'), col(0.1, 0.1, 0.1), optional)).toEqual([[message]]);
   });
 });

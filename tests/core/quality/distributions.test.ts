@@ -31,6 +31,13 @@ test.each([
   expect(fUpperTail(F, df1, df2)).toBeCloseTo(0.05, 4);
 });
 
+// By definition: a ratio of variances is never below 0; one that computers cannot count any more (df1 · F beyond 1.8e308) is exceeded by none.
+test.each([
+  [0, 1],
+  [1e308, 0],
+  [Infinity, 0],
+])('F of %d is exceeded with the probability %d', (F, expected) => expect(fUpperTail(F, 4, 20)).toBe(expected));
+
 // NIST/SEMATECH e-Handbook 1.3.6.7.4 (chi-square), three decimals.
 test.each([
   [0.025, 10, 3.247],

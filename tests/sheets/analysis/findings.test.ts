@@ -277,3 +277,29 @@ test('a machine that came right is in order, with what it was before', () => {
   expect(all[0]!.look).toBe('success');
   expect(all[0]!.facts[0]).toMatch(/^The machine changed on 2025-12-12: \+0\.13 mm before, 0\.00 mm since\./);
 });
+
+describe('whether changes with time can be looked for', () => {
+  const DAYS = [46_100, 46_101, 46_102, 46_103, 46_104, 46_105];
+  const notes = (dates: readonly CellValue[]) => {
+    const rows = dates.map((date, index) => [
+      date,
+      index % 2 ? 'Larch DN 12' : 'Larch DN 8',
+      27.34 + index / 100,
+      27.35,
+      27.35,
+      0.12,
+    ]);
+    const headings = ['Date', 'Hose', 'Reading 1 (mm)', 'Reading 2 (mm)', 'Target (mm)', 'Tolerance (mm)'];
+    return analyse([headings, ...rows]).machines[0]!.counts.notes.filter(note => note.includes('with time'));
+  };
+
+  test.each<[string, CellValue[], string[]]>([
+    ['all crimps have a date', DAYS, []],
+    ['none has', DAYS.map(() => ''), ['The crimps have no dates: changes with time are not looked for. Add a column Date.']],
+    [
+      'two of six have',
+      [46_100, '', '', '', '', 46_105],
+      ['4 of 6 crimps have no date that can be read: changes with time are not looked for. Write dates like 2026-03-14.'],
+    ],
+  ])('%s', (_, dates, expected) => expect(notes(dates)).toEqual(expected));
+});

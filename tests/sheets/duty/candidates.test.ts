@@ -267,6 +267,19 @@ test('every missing value is a reason in words, never passed over', () => {
   );
 });
 
+// Alder DN 12 bends to 180 mm: the tightest bend of a route counts, wherever it comes.
+test.each([
+  [['150'], '150 mm, hose at least 180 mm, 30 mm too tight'],
+  [['150', '300'], '150 mm, hose at least 180 mm, 30 mm too tight'],
+  [['300', '150'], '150 mm, hose at least 180 mm, 30 mm too tight'],
+  [['300', '180'], undefined],
+])('a route with bends of %j', (radii, lack) => {
+  const route = radii.map(radius => ({ kind: 'bend', radius, angle: '90', turn: 'left' }) as const);
+  const reasons = reasonsOf('Alder DN 12', small({ route })) ?? [];
+  const bends = reasons.filter(reason => reason.startsWith('Bend radius'));
+  expect(bends).toEqual(lack === undefined ? [] : [`Bend radius: route bends to ${lack}`]);
+});
+
 test('a hose without a stated bend radius suits a route without bends only', () => {
   const silent = readCatalogue(withCell('hoses', 1, 'Bend radius (mm)', null));
   expect(candidates(silent, small()).suitable.map(({ hose }) => hose.hose)).toEqual(['Alder DN 12']);

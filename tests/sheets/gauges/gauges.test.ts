@@ -37,6 +37,29 @@ test('own headings, a title block, months; every row is read, hidden ones too, a
   expect(report.leftOut.map(({ row, reason }) => [row, reason])).toEqual([[8, 'problem']]);
 });
 
+// A month is taken as 30 days, a year as 365.
+test.each<[string, FakeCell, number]>([
+  ['Interval (days)', 90, 90],
+  ['Interval (weeks)', 26, 182],
+  ['Interval (months)', 6, 180],
+  ['Interval (years)', 2, 730],
+  ['Interval', '10 days', 10],
+  ['Interval', '3 weeks', 21],
+  ['Interval', '12 months', 360],
+  ['Interval', '1 year', 365],
+  ['Interval', 'weekly', 7],
+  ['Interval', 'monthly', 30],
+  ['Interval', 'quarterly', 90],
+  ['Interval', 'half-yearly', 180],
+  ['Interval', 'yearly', 365],
+])('%s %s is %d days', async (heading, interval, days) => {
+  const { gauges: all } = await gauges([
+    ['Gauge no.', 'Kind', 'Calibrated on', heading],
+    ['Caliper 3', 'vernier caliper', '2026-01-01', interval],
+  ]);
+  expect(all.map(({ every }) => every)).toEqual([days]);
+});
+
 test('what is due: what cannot be dated first, then the most overdue', async () => {
   const { gauges: all } = await gauges();
   expect(dueList(all, day('2026-10-05')).map(({ gauge, sentence }) => `${gauge.name}: ${sentence}`)).toEqual([

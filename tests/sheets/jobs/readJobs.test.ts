@@ -259,3 +259,12 @@ test('ends by number are ends, where both numbers head a column; a number alone 
     ['D28', '28.1', ''],
   ]);
 });
+
+test.each([
+  ['hose', [{ formula: '=Parts!A9', value: { error: '#N/A' } }, 'Alder cone DN 12', 'Alder cone DN 12', 900, 2]],
+  ['fitting A', ['Alder DN 12', { formula: '=Parts!A9', value: { error: '#N/A' } }, 'Alder cone DN 12', 900, 2]],
+  ['fitting B', ['Alder DN 12', 'Alder cone DN 12', { formula: '=Parts!A9', value: { error: '#N/A' } }, 900, 2]],
+])('an error value in place of the %s stops the line: it is no blank', async (part, row) => {
+  const rows = [['Hose', 'Fitting A', 'Fitting B', 'Cut length (mm)', 'Qty'], row] as FakeCell[][];
+  expect(await told(rows)).toEqual([expect.stringMatching(new RegExp(`stop: .*${part} is #N/A`))]);
+});

@@ -80,3 +80,26 @@ test('columns get their widths before their headings, to which a host fits the r
   );
   expect(kinds).toEqual(['addSheet', 'width', 'width', 'width', 'values', 'style', 'page']);
 });
+
+test.each<[string, (string | number)[][], string]>([
+  ['a new sheet', [], 'A2:A3'],
+  [
+    'a sheet that stands, under its heading',
+    [
+      ['Machine', 'Date', 'Turns'],
+      ['Van', 44000, 1],
+      ['Van', 44001, 1],
+    ],
+    'B4:B5',
+  ],
+])('dates look like dates on %s', async (_, standing, address) => {
+  const { workbook } = fakeWorkbook({ Log: standing }, { sheet: 'Log', address: 'A1' });
+  const rows = [
+    [45000, 'Gate', 0.5],
+    [45001, 'Gate', 0.5],
+  ];
+  const { changes } = appendRows(growth(rows), await workbook.used('Log'), true);
+  expect(changes.filter(({ kind }) => kind === 'format')).toEqual([
+    { kind: 'format', at: { sheet: 'Log', address }, numberFormat: 'yyyy-mm-dd' },
+  ]);
+});

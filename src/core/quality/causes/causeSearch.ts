@@ -72,7 +72,7 @@ function build(searched: Searched, pool: ModelPool, names: readonly string[]): v
   const { models } = searched;
   pool.note([], models.criterion(models.solve([])));
   let beam: RatedSet[] = [{ causes: [], criterion: pool.best }];
-  for (let size = 0, worse = 0; size < MOST_CAUSES && worse < 2 && beam.length > 0; size++) {
+  for (let size = 0, worse = 0; size < MOST_CAUSES && worse < 2; size++) {
     const before = pool.best;
     beam = nextBeam(searched, beam, pool, names);
     worse = pool.best < before - BETTER ? 0 : worse + 1;
