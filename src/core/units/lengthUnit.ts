@@ -14,7 +14,7 @@ export interface Length {
 }
 
 /** Units that are counted in inches by the arithmetic. */
-const OF_INCHES: ReadonlySet<string> = new Set(['in', 'ft', 'yd']);
+const OF_INCHES: ReadonlySet<string> = new Set(['in', 'ft', 'yd', 'thou']);
 
 /**
  * A length in another unit, exactly.
@@ -25,7 +25,7 @@ export function convertLength(length: Decimal, from: LengthUnit, to: LengthUnit)
   return from === 'in' ? length.times(MM_PER_INCH) : length.div(MM_PER_INCH);
 }
 
-/** The unit of the arithmetic that a unit of length belongs to: `in` for inches, feet and yards, else `mm`. */
+/** The unit of the arithmetic that a unit of length belongs to: `in` for inches, feet, yards and thousandths, else `mm`. */
 export function lengthUnitOf(unit: MeasureUnit): LengthUnit {
   return OF_INCHES.has(unit.symbol) ? 'in' : 'mm';
 }

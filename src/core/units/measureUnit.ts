@@ -95,7 +95,7 @@ const SYMBOLS_PER_LENGTH = {
   perLength: 'per mm, per cm, per m, per in, per ft, per yd',
 };
 
-/** Symbols of a quantity, for a sentence: `mm, cm, m, in, ft, yd`. */
+/** Symbols of a quantity, for a sentence: `mm, cm, m, in, ft, yd, thou`. */
 export function unitSymbols(quantity: Quantity): string {
   if (quantity === 'massPerLength' || quantity === 'perLength') return SYMBOLS_PER_LENGTH[quantity];
   return UNIT_WORDS[quantity].map(({ symbol }) => symbol).join(', ');

@@ -18,6 +18,7 @@ export const UNIT_WORDS: Readonly<Record<PlainQuantity, readonly UnitWords[]>> =
     unit('in', INCH, 'inch|inches|"'),
     unit('ft', FOOT, "foot|feet|'"),
     unit('yd', INCH.times(36), 'yds|yard|yards'),
+    unit('thou', INCH.div(1000), 'mil|mils'),
   ],
   pressure: [
     unit('bar', 100_000, 'bars'),

@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { lengthUnitOf } from '../../core/units/lengthUnit';
 import { freshSettings, type CutSettingsText } from '../../sheets/cutlist/cutSettings';
 import { rackSheets, readRack } from '../../sheets/rack/rack';
 import type { Workbook } from '../../workbook/workbook';
@@ -8,8 +9,8 @@ import { hasStored, useStored } from './useStored';
 async function isRackInFeet(workbook: Workbook): Promise<boolean> {
   const [sheet] = await rackSheets(workbook);
   const rack = sheet === undefined ? undefined : await readRack(workbook, sheet);
-  const units = new Set(rack?.tables.map(({ reader }) => reader.unitOf('length')?.symbol));
-  return units.size > 0 && [...units].every(unit => unit === 'in' || unit === 'ft' || unit === 'yd');
+  const units = (rack?.tables ?? []).map(({ reader }) => reader.unitOf('length'));
+  return units.length > 0 && units.every(unit => unit && lengthUnitOf(unit) === 'in');
 }
 
 /** What the bench cuts with. Until somebody has said anything, it measures as the rack does: in inches where that is in feet. */

@@ -63,16 +63,19 @@ test.each([
   ['1.25', 'm', 'mm', '1250'],
   ['1', 'yd', 'mm', '914.4'],
   ['2.5', 'ft', 'in', '30'],
+  ['5', 'thou', 'in', '0.005'],
+  ['5', 'mil', 'mm', '0.127'],
   ['254', 'mm', 'in', '10'],
 ] as const)('%s %s is in %s %s, exactly', (value, unit, to, expected) => {
   expect(lengthIn({ value: new Decimal(value), unit: measureUnit('length', unit)! }, to).toString()).toBe(expected);
 });
 
 test('feet and yards count in inches, metres in millimetres', () => {
-  expect(['mm', 'cm', 'm', 'in', 'ft', 'yd'].map(word => lengthUnitOf(measureUnit('length', word)!))).toEqual([
+  expect(['mm', 'cm', 'm', 'in', 'ft', 'yd', 'thou'].map(word => lengthUnitOf(measureUnit('length', word)!))).toEqual([
     'mm',
     'mm',
     'mm',
+    'in',
     'in',
     'in',
     'in',

@@ -7,6 +7,7 @@ test.each<[Quantity, string, string, string, string]>([
   ['length', '1', 'ft', 'mm', '304.8'],
   ['length', '1', 'm', 'cm', '100'],
   ['length', '1', 'yd', 'in', '36'],
+  ['length', '1', 'mil', 'mm', '0.0254'],
   ['volume', '1', 'gal', 'L', '3.785411784'],
   ['flow', '1', 'gpm', 'L/min', '3.785411784'],
   ['velocity', '1', 'ft/s', 'm/s', '0.3048'],

@@ -63,6 +63,14 @@ const SHEETS: readonly CrimpCase[] = [
     taken: ['5: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1', '6: 24.85 24.86 24.9 24.9 mm, 24.9 ± 0.1'],
   },
   {
+    name: 'diameters in inches, the tolerance in thousandths',
+    rows: [
+      ['Hose', 'Fitting', 'Target (in)', 'Tol (thou)', '1 (in)', '2 (in)', '3 (in)', '4 (in)'],
+      ['Alder DN 12', 'Straight', 0.98, 4, 0.981, 0.979, 0.98, 0.982],
+    ],
+    taken: ['2: Alder DN 12 with Straight: 0.981 0.979 0.98 0.982 in, 0.98 ± 0.004'],
+  },
+  {
     name: 'readings by angle, limits of the diameter instead of a tolerance, mean and spread beside, an average below',
     rows: [
       ['Hose', 'Fitting', 'Min. dia. (mm)', 'Max. dia. (mm)', '0°', '45°', '90°', '135°', 'Mean', 'Spread'],
