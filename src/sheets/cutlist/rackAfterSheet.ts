@@ -22,6 +22,8 @@ interface NewRow {
 const NOTE = 'Note of the cut list';
 /** Decimals that a sheet keeps of a converted length. */
 const PLACES = 9;
+/** What is shown of them. */
+const CONVERTED = '0.0##';
 const WIDTH = 84;
 const NOTE_WIDTH = 220;
 
@@ -61,9 +63,11 @@ class RackCopy {
     };
   }
 
-  private withCells(base: NewRow, changes: ReadonlyMap<number, WrittenCell>, note: string): NewRow {
+  private withCells(table: RackTable, base: NewRow, changes: ReadonlyMap<number, WrittenCell>, note: string): NewRow {
     const cells = this.columns.map((column, index) => changes.get(column) ?? base.cells[index]!);
-    const formats = this.columns.map((column, index) => (changes.has(column) ? 'General' : base.formats[index]!));
+    const isConverted = table.reader.unitOf('length')?.symbol !== this.unit;
+    const formatOf = (column: number) => (isConverted && column === table.columns.length ? CONVERTED : 'General');
+    const formats = this.columns.map((column, index) => (changes.has(column) ? formatOf(column) : base.formats[index]!));
     return { cells, formats, note };
   }
 
@@ -79,11 +83,12 @@ class RackCopy {
     const stock = this.rack.rows.find(each => each.row === row + 1)!;
     const taken = this.taken.get(row + 1) ?? 0;
     const now = this.whatIsLeft(table, stock.length);
-    if (taken === 0) return [now.size === 0 ? this.asIs(row, '', true) : this.withCells(this.asIs(row, '', true), now, '')];
+    if (taken === 0)
+      return [now.size === 0 ? this.asIs(row, '', true) : this.withCells(table, this.asIs(row, '', true), now, '')];
     const left = stock.quantity - taken;
     const { quantity } = table.columns;
     if (left <= 0 || quantity === undefined) return [];
-    return [this.withCells(this.asIs(row, '', true), new Map([...now, [quantity, left]]), 'others of these were cut')];
+    return [this.withCells(table, this.asIs(row, '', true), new Map([...now, [quantity, left]]), 'others of these were cut')];
   }
 
   /** Where a column says what was used of each reel, the new sheet says what is left, and nothing more comes off. */
@@ -109,7 +114,7 @@ class RackCopy {
       const cells = new Map<number, WrittenCell>([[length!, this.lengthCell(table, reel.left)]]);
       if (used !== undefined) cells.set(used, '');
       if (quantity !== undefined) cells.set(quantity, 1);
-      return [this.withCells(this.asIs(row, '', true), cells, `end of reel ${index + 1} of the cut list`)];
+      return [this.withCells(table, this.asIs(row, '', true), cells, `end of reel ${index + 1} of the cut list`)];
     });
   }
 

@@ -247,6 +247,23 @@ test('of several equal reels in a row the others stay, fewer', async () => {
   expect(table!.values[1]).toEqual(['Larch', 5000, 3 - reels.length, 'L7', 'others of these were cut']);
 });
 
+test('ends on a rack in feet keep their exact length and show it in thousandths of a foot at most', async () => {
+  const own = await rackOf([
+    ['Hose', 'Length (ft)'],
+    ['Larch', 16],
+  ]);
+  const reel: PlannedReel = { ...(await plannedOn(own))[0]!, left: d(1000), isKept: true };
+  const changes = rackAfterSheet('Rack after', own, [reel], 'mm');
+  // 1000 mm are 3.280839895 ft (NIST SP 811: the foot is 304.8 mm).
+  const row = valuesOf(changes)[0]!.values.findIndex(([, length]) => length === 3.280839895);
+  expect(row).toBeGreaterThan(0);
+  expect(changes).toContainEqual({
+    kind: 'format',
+    at: { sheet: 'Rack after', address: `B${row + 1}` },
+    numberFormat: '0.0##',
+  });
+});
+
 test('numbers of reels are named on the cut list', async () => {
   const reels = await plannedOn(await rackOf());
   const { rows, cell } = listOf(list(reels));
