@@ -9,6 +9,7 @@ import '@univerjs/sheets-formula/facade';
 import { calculateAll } from '../host/calculateAll';
 import type { HostFunctions } from '../host/hostFunctions';
 import { secondPass } from '../host/secondPass';
+import { steadyDependencies } from '../host/steadyDependencies';
 
 /** A workbook that calculates without a page. */
 export interface HeadlessWorkbook {
@@ -28,6 +29,7 @@ export function headlessWorkbook(data: IWorkbookData, functions: HostFunctions):
   const api = FUniver.newAPI(univer);
   api.createWorkbook(data);
   secondPass(univer);
+  steadyDependencies(univer);
   return {
     api,
     univer,

@@ -25,6 +25,7 @@ import type { FunctionsFile } from '../../workbook/functionMetadata';
 import { hostFunctions, type HostFunctions } from '../host/hostFunctions';
 import { savedWorkbook } from '../host/savedWorkbook';
 import { secondPass } from '../host/secondPass';
+import { steadyDependencies } from '../host/steadyDependencies';
 import type { RangeAddress } from '../../workbook/workbook';
 import { UniverWorkbook } from '../univerWorkbook';
 import { cellAddress } from '../xlsx/address';
@@ -103,6 +104,7 @@ export function openSpreadsheet(
   const api = FUniver.newAPI(univer);
   api.createWorkbook({ ...opened.data, locale: LocaleType.EN_US } satisfies IWorkbookData);
   secondPass(univer);
+  steadyDependencies(univer);
   allOurSuggestions(univer);
   const workbook = new UniverWorkbook(univer, api);
   const followSystem = () => api.toggleDarkMode(dark.matches);
