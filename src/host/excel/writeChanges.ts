@@ -1,6 +1,6 @@
 import { addressOf, blockOf, sheetInFormula } from '../../workbook/a1';
 import { changedMeanwhile, firstUnexpected } from '../../workbook/expectedCells';
-import { bytesOf, MOST_BYTES, type Cells } from '../../workbook/requestSize';
+import { bytesOf, MOST_BYTES, type RequestCells } from '../../workbook/requestSize';
 import { reasonOfRefusal, RefusedWriting } from '../../workbook/refusedWriting';
 import type { CellStyle, Change, Expected, RangeAddress } from '../../workbook/workbook';
 import { addCharts } from './addCharts';
@@ -53,7 +53,7 @@ class Request {
     return this.context.workbook.worksheets.getItem(this.ids.get(name) ?? name);
   }
 
-  async add(cells: Cells = []): Promise<void> {
+  async add(cells: RequestCells = []): Promise<void> {
     const more = OPERATION_BYTES + bytesOf(cells);
     if (this.bytes > 0 && this.bytes + more > MOST_BYTES) {
       await this.context.sync();
@@ -64,7 +64,7 @@ class Request {
 }
 
 /** Writes cells; where they are more than a request takes, in pieces of whole rows. */
-async function writeCells(request: Request, at: RangeAddress, cells: Cells, kind: 'values' | 'formulas') {
+async function writeCells(request: Request, at: RangeAddress, cells: RequestCells, kind: 'values' | 'formulas') {
   const worksheet = request.sheet(at.sheet);
   const block = blockOf(at.address)!;
   const rows = Math.ceil(cells.length / Math.max(1, Math.ceil(bytesOf(cells) / MOST_BYTES)));

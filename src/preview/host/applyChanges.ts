@@ -11,9 +11,10 @@ import {
 import { InsertDefinedNameCommand, SCOPE_WORKBOOK_VALUE_DEFINED_NAME, SetStyleCommand } from '@univerjs/sheets';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
 import type { CellStyle, Change, RangeAddress } from '../../workbook/workbook';
-import { blockOf, type CellBlock } from '../xlsx/address';
+import { cellBlockOf, type CellBlock } from '../xlsx/address';
 import { oneUndoStep } from './oneUndoStep';
 import { textCell } from './textCell';
+import { isCellChange, type CellChange } from '../../workbook/cellChange';
 
 const NEW_SHEET_ROWS = 1000;
 const NEW_SHEET_COLUMNS = 26;
@@ -68,7 +69,7 @@ function check(changes: readonly Change[], workbook: FWorkbook): void {
   };
   const checkRange = ({ sheet, address }: RangeAddress): CellBlock => {
     checkSheet(sheet);
-    const block = blockOf(address);
+    const block = cellBlockOf(address);
     if (!block) throw new Error(`"${address}" on sheet ${sheet} is no range`);
     return block;
   };
@@ -93,10 +94,7 @@ function check(changes: readonly Change[], workbook: FWorkbook): void {
   }
 }
 
-type CellChange = Extract<Change, { kind: 'values' | 'formulas' }>;
 type OtherChange = Exclude<Change, CellChange>;
-
-const isCellChange = (change: Change): change is CellChange => change.kind === 'values' || change.kind === 'formulas';
 
 const cellsOf = (change: CellChange): Table<ICellData> =>
   change.kind === 'values' ? change.values.map(row => row.map(valueCell)) : change.formulas.map(row => row.map(formulaCell));
@@ -120,7 +118,7 @@ class ChangeWriter {
   ) {}
 
   private sheetAt({ sheet, address }: RangeAddress): { sheet: FWorksheet; block: CellBlock } {
-    return { sheet: this.workbook.getSheetByName(sheet)!, block: blockOf(address)! };
+    return { sheet: this.workbook.getSheetByName(sheet)!, block: cellBlockOf(address)! };
   }
 
   /** Cells of one sheet, in one go: each go makes the engine look through every formula of the workbook. */

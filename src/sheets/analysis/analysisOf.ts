@@ -5,7 +5,7 @@ import { isUnmeasured, type MeasuredCrimp } from '../crimps/crimpRow';
 import type { CrimpSheet } from '../crimps/crimpSheet';
 import { NOTHING_ABOVE } from '../crimps/settingsAbove';
 import { crimpReport, crimpRowsOf, measuredCrimps, whyNotAnalysed, type CrimpReading } from '../crimps/readCrimpRows';
-import type { MachineChange } from '../crimps/machineChanges';
+import type { MachineChange } from '../crimps/readMachineChanges';
 import type { ReadReport } from '../table/tableRows';
 import { analyseReadings, type ReadingsAnalysis } from './analyseReadings';
 import { crimpMark, fromDayOf, listMark, NOTHING_DECIDED, type AnalysisMemory } from './analysisMemory';

@@ -22,7 +22,7 @@ export function crimpText(length: Decimal | undefined, unit: LengthUnit): string
 export const dialText = ({ dial, trial }: CrimpEnd): string => dial ?? (trial ? 'trial' : '—');
 
 /** Limits of the crimp diameter, with equal decimals; "" where they are not known. */
-export function crimpLimits({ smallest, largest }: CrimpEnd, unit: LengthUnit): string {
+export function diameterLimits({ smallest, largest }: CrimpEnd, unit: LengthUnit): string {
   return smallest && largest ? limitsText(smallest, largest, unit) : '';
 }
 
@@ -71,7 +71,7 @@ function skiveText(ends: readonly CrimpEnd[], unit: LengthUnit): string | undefi
 
 function crimpSteps(end: CrimpEnd, unit: LengthUnit, isFirst: boolean): readonly BenchStep[] {
   if (end.isPlain) return [];
-  const limits = crimpLimits(end, unit);
+  const limits = diameterLimits(end, unit);
   const dial = end.dial ?? end.trial ?? NOT_STATED;
   const missing = [!end.die && 'die', !end.diameter && 'crimp diameter'].filter(Boolean);
   const setUp = `die ${end.die}, ${/^no dial/.test(dial) ? dial : `dial ${dial}`}, down to ${crimpText(end.diameter, unit)}${limits && ` (${limits})`}.`;

@@ -5,11 +5,11 @@ import { lengthText } from '../table/lengthText';
 import { pageStarts } from '../print/pageStarts';
 import { BAND_FILL, HEAD_FILL, STOP_FILL } from '../print/sheetFills';
 import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
-import { countText, isTurned, titleOf, type BenchCard, type CrimpEnd } from '../jobs/benchCard';
+import { countText, isTurned, lineTitle, type BenchCard, type CrimpEnd } from '../jobs/benchCard';
 import {
   benchSteps,
   couplingText,
-  crimpLimits,
+  diameterLimits,
   crimpText,
   dialText,
   pressureText,
@@ -19,7 +19,7 @@ import {
 } from './benchSteps';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import type { CardOptions } from './cardPage';
+import type { CardPageOptions } from './cardPage';
 import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
 import { textLines } from '../print/textLines';
 import { lotsText } from '../pieces/cardPieces';
@@ -70,7 +70,7 @@ function endCells(end: CrimpEnd, unit: LengthUnit, cut: string): WrittenCell[] {
     dialText(end),
     small(end.diameter),
     '',
-    crimpLimits(end, unit) || '—',
+    diameterLimits(end, unit) || '—',
     '',
     skiveShort(end, unit),
     small(end.crimpLength),
@@ -120,7 +120,7 @@ function turnText(card: BenchCard): string | undefined {
 }
 
 /** The steps to tick off; beside the first ones the clock picture of two bent ends. */
-function stepRows(card: BenchCard, options: CardOptions): CardRow[] {
+function stepRows(card: BenchCard, options: CardPageOptions): CardRow[] {
   const clock = card.twist === undefined || !isTurned(card) ? undefined : clockPicture(card.twist);
   const rows = benchSteps(card, options.rule).flatMap(({ name, text: words }) =>
     textLines(words, clock ? BESIDE_CLOCK : BEHIND_NAME).map((line, index): CardRow => ({
@@ -144,16 +144,16 @@ function readingRows({ pieces, part, of }: CardPart): readonly CardRow[] {
 
 function titleRow(card: BenchCard, { part, of }: CardPart): CardRow {
   const which = of > 1 ? `, card ${part} of ${of}` : '';
-  return { kind: 'title', cells: [`${titleOf(card)}${which}`, '', '', '', '', '', '', '', '', countText(card)] };
+  return { kind: 'title', cells: [`${lineTitle(card)}${which}`, '', '', '', '', '', '', '', '', countText(card)] };
 }
 
-const signedRows = ({ source, today }: CardOptions): readonly CardRow[] => [
+const signedRows = ({ source, today }: CardPageOptions): readonly CardRow[] => [
   ...text('text', `Made by ____________  Date __________  Tested by ____________  ${source}, ${today}`),
   { kind: 'gap', cells: [''] },
 ];
 
 /** A card that goes on with the readings of a line. */
-const furtherRows = (card: BenchCard, part: CardPart, options: CardOptions): readonly CardRow[] => [
+const furtherRows = (card: BenchCard, part: CardPart, options: CardPageOptions): readonly CardRow[] => [
   titleRow(card, part),
   ...text('text', factsOf(card)),
   ...readingRows(part),
@@ -170,7 +170,7 @@ function originOf({ pieces = [], due, machine }: BenchCard): string {
 
 const CHECKS = '☐ machine checked today   ☐ trial piece in spec   ☐ finished lengths in limits   ☐ flushed   ☐ capped';
 
-function cardRows(card: BenchCard, part: CardPart, options: CardOptions): readonly CardRow[] {
+function cardRows(card: BenchCard, part: CardPart, options: CardPageOptions): readonly CardRow[] {
   const turn = turnText(card);
   const origin = originOf(card);
   const cut = card.cutLength ? `${card.quantity || '?'} × ${lengthText(card.cutLength, card.unit)}` : '—';
@@ -223,7 +223,7 @@ function dress(writer: SheetWriter, rows: readonly CardRow[]): void {
 }
 
 /** Bench cards as a new worksheet: one card a line, several a page, with print area and page breaks. */
-export function cardSheet(sheet: string, cards: readonly BenchCard[], options: CardOptions): readonly Change[] {
+export function cardSheet(sheet: string, cards: readonly BenchCard[], options: CardPageOptions): readonly Change[] {
   const cautions = BENCH_CAUTIONS.flatMap(caution => text('text', caution));
   const pages = pagesOf(
     cards.flatMap(card =>

@@ -1,4 +1,4 @@
-import { addressOf, columnLetters, overlap, SHEET_COLUMNS, type Block } from '../../workbook/a1';
+import { columnLetters, overlap, SHEET_COLUMNS, type Block, cellAddress, addressOf } from '../../workbook/a1';
 import { wholeTable } from '../../workbook/hostTable';
 import type { Change } from '../../workbook/workbook';
 import type { FoundTable } from '../table/findTables';
@@ -110,7 +110,7 @@ export function planColumns(
   const names = wanted.map(offer => headingOf(offer, table));
   const widths = wanted.flatMap((offer, i): Change[] => {
     if (!isBlankColumn(cells, first + i)) return [];
-    const head = addressOf({ row: block.row, column: first + i, rows: 1, columns: 1 });
+    const head = cellAddress({ row: block.row, column: first + i });
     return [{ kind: 'style', at: { sheet, address: head }, style: { columnWidth: widthFor(offer, names[i]!) } }];
   });
   const formats = wanted.flatMap(({ format }, i): Change[] =>

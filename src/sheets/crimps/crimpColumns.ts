@@ -9,7 +9,7 @@ import { nameColumns, type KnownParts } from '../table/nameColumns';
 import type { SheetCells } from '../table/sheetCells';
 import { columnsByRole, type ColumnsByRole } from '../table/tableColumns';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
-import { CRIMP_ROLES, END_FIELDS, END_ROLES, type CrimpField, type CrimpRole } from './crimpRoles';
+import { CRIMP_ROLES, CRIMP_END_FIELDS, CRIMP_END_ROLES, type CrimpField, type CrimpRole } from './crimpRoles';
 import { couldBeReadings, isReadingHeading, readingColumns, sampleRows, type NamedReading } from './readingColumns';
 
 /** How the readings lie: a crimp a row, both ends of an assembly in a row, or one reading a row. */
@@ -31,7 +31,7 @@ interface Named {
   readonly readings: readonly NamedReading[];
 }
 
-const OF_AN_END = CRIMP_ROLES.filter(([role]) => role === 'end' || END_FIELDS.some(field => field === role));
+const OF_AN_END = CRIMP_ROLES.filter(([role]) => role === 'end' || CRIMP_END_FIELDS.some(field => field === role));
 
 /** `Reading C`: then the letters number the readings, and `Reading A` is none of end A. */
 const isLettered = (headings: readonly string[]) =>
@@ -49,7 +49,7 @@ function ofEnds({ headings, block }: FoundTable, corrections: HeadingCorrections
     for (const text of new Set([headingUnit(heading, 'length').name, heading])) {
       for (const { end, rest } of endsOfHeading(text)) {
         const [role] = Object.keys(columnsByRole({ headings: [rest], block }, OF_AN_END)) as (keyof typeof found)[];
-        if (role) found[`${role === 'end' ? 'fitting' : (role as (typeof END_FIELDS)[number])}${end}`] ??= column;
+        if (role) found[`${role === 'end' ? 'fitting' : (role as (typeof CRIMP_END_FIELDS)[number])}${end}`] ??= column;
         else if (isReadingHeading(rest)) readings.push({ column, end });
         else continue;
         return;
@@ -69,7 +69,7 @@ const saidReadings = ({ headings, block }: FoundTable, corrections: HeadingCorre
 /** Columns of the plain roles; those of ends are theirs already. */
 function ofWords(table: FoundTable, taken: ReadonlySet<number>, corrections: HeadingCorrections): Found {
   const headings = table.headings.map((heading, index) => (taken.has(table.block.column + index) ? '' : heading));
-  return columnsByRole({ headings, block: table.block }, [...CRIMP_ROLES, ...END_ROLES], corrections);
+  return columnsByRole({ headings, block: table.block }, [...CRIMP_ROLES, ...CRIMP_END_ROLES], corrections);
 }
 
 const headingOf = ({ headings, block }: FoundTable, column: number) => headings[column - block.column] ?? '';
@@ -188,7 +188,7 @@ function isOfCrimps(table: FoundTable, found: Found, [ofA, ofB]: readonly [reado
 /** The same headings come twice, once for each end: the second column of a heading is end B's. */
 function ofSecondBlock(table: FoundTable, columns: Found, firstReading: number): void {
   const words = table.headings.map(correctionKey);
-  for (const field of END_FIELDS) {
+  for (const field of CRIMP_END_FIELDS) {
     const first = columns[field];
     if (first === undefined) continue;
     const index = words.indexOf(words[first - table.block.column]!, first - table.block.column + 1);

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { NOTHING_REMEMBERED, type EntryMemory, type EntryState } from './entry';
-import { placeOf } from './placeOf';
+import { crimpPlace } from './crimpPlace';
 import { leaveFor } from './rowInWork';
 
 const KEY = 'entry';
@@ -35,7 +35,7 @@ const newest = <T>(all: Readonly<Record<string, T>>) => Object.fromEntries(Objec
 export function memoryText(state: EntryState): string | undefined {
   const { drafts: typed, dials } = leaveFor(state, state.index).memory;
   // What is on its way to the sheet may not arrive before a reload.
-  const sent = state.pending.map(({ before, readings }) => [placeOf(before), readings.map(String)] as const);
+  const sent = state.pending.map(({ before, readings }) => [crimpPlace(before), readings.map(String)] as const);
   const drafts = { ...Object.fromEntries(sent), ...typed };
   if (Object.keys(drafts).length + Object.keys(dials).length === 0) return undefined;
   return JSON.stringify({ drafts: newest(drafts), dials: newest(dials) });

@@ -14,6 +14,7 @@ import { leftOutSentences } from './leftOutSentences';
 import { hoseSummary } from './planText';
 import { barredSentences, tooOldSentence, unconfirmedSentence } from './rackSentences';
 import { rackAfterSheet } from './rackAfterSheet';
+import { rowsText } from '../table/rowsText';
 
 /** What is said about the pieces of a cut list; unit and catalogue are the plan's. */
 export type CutsWritingOptions = Omit<PlanPiecesOptions, 'unit' | 'catalogue'>;
@@ -29,8 +30,6 @@ export interface CutsWriting extends Writing {
   /** Job tables that have no column for the status: one can be offered. */
   readonly withoutStatus: readonly JobTable[];
 }
-
-const rowsText = (rows: readonly number[]) => `${rows.length === 1 ? 'row' : 'rows'} ${rows.join(', ')}`;
 
 /**
  * Plans the writing of a cut list: cut list and rack afterwards as new sheets, the pieces added to the sheet Pieces, and the job sheet's

@@ -4,7 +4,7 @@ import { Decimal } from '../../core/units/decimal';
 import type { CutLine } from '../jobs/cutLine';
 import { canCut } from './canCut';
 import type { CutSettings } from './cutSettings';
-import { firstFit, piecesOf } from './firstFit';
+import { firstFit, onePerPiece } from './firstFit';
 import type { PlanSolver } from './planSolver';
 import type { RackRow } from '../rack/rackRow';
 
@@ -41,7 +41,7 @@ export async function oldestThatServe(
   solve: PlanSolver,
   watch?: CutPlanWatch,
 ): Promise<readonly RackRow[]> {
-  const pieces = [...piecesOf(lines)].sort((a, b) => b.cutLength.cmp(a.cutLength));
+  const pieces = [...onePerPiece(lines)].sort((a, b) => b.cutLength.cmp(a.cutLength));
   const single = byAge(rack).flatMap(row => Array.from({ length: Math.min(row.quantity, pieces.length) }, () => row));
   const first = (count: number) => single.slice(0, count);
   if (!isLongEnough(problem, single)) return byAge(rack);

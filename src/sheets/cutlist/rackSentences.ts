@@ -1,4 +1,4 @@
-import { placeOf, type RackRow } from '../rack/rackRow';
+import { rackPlace, type RackRow } from '../rack/rackRow';
 import type { Piece } from '../pieces/piece';
 import { piecesOfLine } from '../pieces/piecesOfLine';
 import { statusOfPiece } from '../pieces/pieceStatus';
@@ -6,7 +6,7 @@ import type { Gathered } from './gatherCuts';
 import type { HosePlan } from './planHose';
 
 const nameOf = (row: Pick<RackRow, 'place' | 'reel' | 'lot' | 'row'>) =>
-  [placeOf(row), row.lot && `lot ${row.lot}`].filter(Boolean).join(', ') || `row ${row.row}`;
+  [rackPlace(row), row.lot && `lot ${row.lot}`].filter(Boolean).join(', ') || `row ${row.row}`;
 
 /** Hose that is left out because it is beyond the age limit; undefined where there is none. */
 export function tooOldSentence({ tooOld }: Gathered): string | undefined {

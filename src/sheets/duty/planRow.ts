@@ -2,7 +2,7 @@ import type { Measure } from '../../cells/sheetCell';
 import { READ_PLACES } from '../../core/units/decimalPlaces';
 import type { Length } from '../../core/units/lengthUnit';
 import { convertMeasure } from '../../core/units/measureUnit';
-import { addressOf, columnLetters, overlap } from '../../workbook/a1';
+import { addressOf, columnLetters, overlap, cellAddress } from '../../workbook/a1';
 import { wholeTable, type HostBlock } from '../../workbook/hostTable';
 import type { Change } from '../../workbook/workbook';
 import type { JobTable } from '../jobs/jobTable';
@@ -134,7 +134,7 @@ export function planRow(
   const { table, columns } = jobs;
   const { sheet, block } = table;
   const row = freeRow(cells, table, hostTables);
-  const at = (column: number) => ({ sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) });
+  const at = (column: number) => ({ sheet, address: cellAddress({ row, column }) });
   const changes: Change[] = [];
   const taken = new Set<number>();
   const written: string[] = [];

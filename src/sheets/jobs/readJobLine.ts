@@ -8,8 +8,8 @@ import { nameOfCell, type Measure } from '../../cells/sheetCell';
 import type { TableReader } from '../table/tableReader';
 import type { GroupOfRow } from './hoseGroups';
 import type { JobLine, JobPlace, RatedPressure, SheetEnd, Standing } from './jobLine';
-import { isOverallByName, type EndField, type JobRole } from './jobRoles';
-import { judgeLengths, judgeParts, type Judged, type LineFacts } from './jobStanding';
+import { isOverallByName, type JobEndField, type JobRole } from './jobRoles';
+import { judgeLengths, judgeParts, type CatalogueVerdict, type LineFacts } from './jobStanding';
 import { jobStatus } from './jobStatus';
 
 /** How lines are read. */
@@ -95,9 +95,9 @@ class LineReader {
 }
 
 function sheetEnd(line: LineReader, end: 'A' | 'B'): SheetEnd {
-  const role = (field: EndField): JobRole => (line.reader.has(`${field}${end}`) ? `${field}${end}` : field);
-  const text = (field: EndField) => line.name(role(field));
-  const small = (field: EndField, sign?: 'notNegative') => line.may(role(field), sign);
+  const role = (field: JobEndField): JobRole => (line.reader.has(`${field}${end}`) ? `${field}${end}` : field);
+  const text = (field: JobEndField) => line.name(role(field));
+  const small = (field: JobEndField, sign?: 'notNegative') => line.may(role(field), sign);
   const target = small('target');
   const tolerance = small('tolerance');
   const around = (sign: 1 | -1) =>
@@ -123,7 +123,7 @@ function sheetEnd(line: LineReader, end: 'A' | 'B'): SheetEnd {
 const sumIn = ({ value, unit }: Measure, to: MeasureUnit): Decimal => convertMeasure(value, unit, to);
 
 /** The weakest part's rating; a pressure typed in the sheet counts only where it is lower. */
-function rated(line: LineReader, judged: Judged, { catalogue, pressureUnit }: LineReading): RatedPressure | undefined {
+function rated(line: LineReader, judged: CatalogueVerdict, { catalogue, pressureUnit }: LineReading): RatedPressure | undefined {
   const typed = line.reader.unitOf('pressure') || !pressureUnit ? line.may('pressure') : bare(line, pressureUnit);
   const rating = judged.assembly?.workingPressure;
   const weakest = rating !== undefined && catalogue ? { value: new Decimal(rating), unit: catalogue.units.pressure } : undefined;
@@ -222,7 +222,7 @@ export function readJobLine(reader: TableReader<JobRole>, row: number, reading: 
   const isOneCoupling = (fittings[0] === '') !== (fittings[1] === '');
   const isError = typeof reader.cell(row, 'fittingA') === 'object' || typeof reader.cell(row, 'fittingB') === 'object';
   if (isOneCoupling && !isError && !reading.plainEnds) line.reasons.push(ONE_COUPLING);
-  const judged: Judged = hose === '' ? { reasons: [], assembly: undefined } : judgeParts(reading.catalogue, facts);
+  const judged: CatalogueVerdict = hose === '' ? { reasons: [], assembly: undefined } : judgeParts(reading.catalogue, facts);
   const lengths = judgeLengths(reading.catalogue, facts, reading.step);
   const check = objection(line);
   const isDerated = reading.catalogue !== undefined && hasDerating(reading.catalogue, { hose });

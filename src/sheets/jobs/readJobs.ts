@@ -1,5 +1,4 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
-import { partKey } from '../../core/catalogue/partName';
 import type { Length } from '../../core/units/lengthUnit';
 import type { MeasureUnit } from '../../core/units/measureUnit';
 import { addressOf, overlap, type Block } from '../../workbook/a1';
@@ -15,6 +14,7 @@ import { hoseGroups } from './hoseGroups';
 import { isReady, stopSentence, type JobLine } from './jobLine';
 import { isStock, jobTable, type JobTable } from './jobTable';
 import { ONE_COUPLING, readJobLine, type LineReading } from './readJobLine';
+import { namesKnown } from '../catalogue/namesKnown';
 
 /** Which rows of which sheet are meant; read again later, it means the same ones. */
 export interface JobChoice {
@@ -74,8 +74,6 @@ export async function jobChoice(workbook: Workbook): Promise<JobChoice> {
   return { sheet, block, isChoice: isRowChoice(values) };
 }
 
-const known = (index: ReadonlyMap<string, unknown> | undefined) => index && ((name: string) => index.has(partKey(name)));
-
 /** The workbook's catalogue as somebody has just read it: reading it means looking through all sheets. */
 export type CatalogueRead = Pick<WorkbookCatalogue, 'catalogue'>;
 
@@ -98,7 +96,11 @@ async function jobTablesOf(workbook: Workbook, sheet: string, read: CatalogueRea
   ]);
   const cells = new SheetCells(used, layout);
   const index = catalogue?.index;
-  const parts = { isHose: known(index?.hoses), isFitting: known(index?.fittings), isMachine: known(index?.machines) };
+  const parts = {
+    isHose: namesKnown(index?.hoses),
+    isFitting: namesKnown(index?.fittings),
+    isMachine: namesKnown(index?.machines),
+  };
   const proposals = catalogue && { length: catalogue.units.length, pressure: catalogue.units.pressure };
   const found = findTables(cells, hostBlocks(tables), said.role);
   const jobTables = found.flatMap(table => jobTable(cells, table, said, parts, proposals) ?? []);
@@ -134,7 +136,7 @@ function readTable({ cells, catalogue, said }: Source, source: JobTable, choice:
   const take = wishes.take ?? new Set<Takeable>();
   const lines: JobLine[] = [];
   const leftOut: LeftOutRow[] = [];
-  const isKnown = known(catalogue?.index.hoses);
+  const isKnown = namesKnown(catalogue?.index.hoses);
   const keys = KEYS.flatMap(role => columns[role] ?? []);
   const rows = tableRows(cells, table, { name: columns.hose, keys, takesHidden: take.has('hidden'), isKnown });
   const groups = hoseGroups(source, rows, said.meaning, isKnown);

@@ -1,14 +1,14 @@
 import { momentNumber } from '../../core/units/sheetDate';
 import { partKey } from '../../core/catalogue/partName';
 import { readCatalogue } from '../../core/catalogue/readCatalogue';
-import { addressOf } from '../../workbook/a1';
+import { cellAddress } from '../../workbook/a1';
 import { withTableAt } from '../../workbook/catalogueFormula';
 import type { Change } from '../../workbook/workbook';
 import { rawTableOf, rawTablesOf, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import type { Writing } from '../print/writing';
 import type { DialProposal } from './dialProposal';
 import { newRegister } from './newRegister';
-import { momentFormat, placeOf, type Place, type RegisterField } from './registerPlace';
+import { momentFormat, registerPlace, type RegisterPlace, type RegisterField } from './registerPlace';
 import type { RegisterStand } from './registerStand';
 import { standingDial, type DialComparison } from './standingDial';
 
@@ -35,7 +35,7 @@ const refused = (sentence: string, comparison?: DialComparison): DialPlan => ({
   ...(comparison && { comparison }),
 });
 
-function rowChanges(place: Place, sheet: string, proposal: DialProposal, comparison: DialComparison) {
+function rowChanges(place: RegisterPlace, sheet: string, proposal: DialProposal, comparison: DialComparison) {
   const { old, setUp, from } = comparison;
   const moment = momentNumber(from)!;
   const by = proposal.by?.trim() ?? '';
@@ -55,7 +55,7 @@ function rowChanges(place: Place, sheet: string, proposal: DialProposal, compari
   for (const [field, value] of Object.entries(cells) as [RegisterField, string | number][]) {
     const column = place.columns[field];
     if (column === undefined) continue;
-    const cell = { sheet, address: addressOf({ row: place.row, column, rows: 1, columns: 1 }) };
+    const cell = { sheet, address: cellAddress({ row: place.row, column }) };
     if (field === 'date') changes.push({ kind: 'format', at: cell, numberFormat: momentFormat(place.dateFormat, moment) });
     changes.push({ kind: 'values', at: cell, values: [[value]] });
     undo.push({ kind: 'values', at: cell, values: [['']] });
@@ -66,7 +66,7 @@ function rowChanges(place: Place, sheet: string, proposal: DialProposal, compari
 /** What is written where, beyond the row itself. */
 interface Ground {
   readonly sheet: string;
-  readonly place: Place;
+  readonly place: RegisterPlace;
   readonly changes: readonly Change[];
   readonly undo: readonly Change[];
   readonly told: readonly string[];
@@ -83,7 +83,7 @@ function groundOf(stand: RegisterStand, { catalogue }: WorkbookCatalogue): Groun
     return { sheet, ...made, told };
   }
   const { at } = stand.table;
-  const place = placeOf(stand.table, stand.sheet);
+  const place = registerPlace(stand.table, stand.sheet);
   if (typeof place === 'string') return place;
   const told = [`Adds row ${place.row + 1} to sheet ${at.sheet}. Earlier rows are not changed.`];
   const range = place.extended?.address;

@@ -1,12 +1,11 @@
 import { nameText } from '../../core/catalogue/nameText';
-import { addressOf, sheetInFormula, SHEET_COLUMNS } from '../../workbook/a1';
+import { sheetInFormula, SHEET_COLUMNS, cellAddress } from '../../workbook/a1';
 import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
 import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';
-import { cellName } from './filledCells';
 import type { Part } from './partSearch';
 
 /** What is put into the sheet for a part. */
-export type Wanted = { readonly what: 'name' } | { readonly what: 'lookUp'; readonly heading: string };
+export type PartCell = { readonly what: 'name' } | { readonly what: 'lookUp'; readonly heading: string };
 
 /** Changes that insert a part, and the filled cells they would write over. */
 export interface Insertion {
@@ -51,12 +50,12 @@ const isPart = (value: CellValue, part: Part) =>
  */
 export function insertion(
   part: Part,
-  wanted: Wanted,
+  wanted: PartCell,
   pair: RangeContent,
   standing: Pick<WorkbookCatalogue, 'isNamed' | 'cell'>,
 ): Insertion {
   const { sheet, row, column, values, formulas } = pair;
-  const at = (across: number): RangeAddress => ({ sheet, address: cellName({ row, column: column + across }) });
+  const at = (across: number): RangeAddress => ({ sheet, address: cellAddress({ row, column: column + across }) });
   const [cell, beside] = [at(0), at(1)];
   const holds = (across: number) => {
     const [value, formula] = [values[0]![across] ?? '', formulas[0]![across] ?? ''];
@@ -84,7 +83,7 @@ export function insertion(
 export async function selectedPair(workbook: Workbook): Promise<RangeContent> {
   const { sheet, row, column } = await workbook.selection();
   if (column + 1 >= SHEET_COLUMNS) throw new Error('There is no column right of the selected cell.');
-  const cells = [0, 1].map(across => ({ sheet, address: addressOf({ row, column: column + across, rows: 1, columns: 1 }) }));
+  const cells = [0, 1].map(across => ({ sheet, address: cellAddress({ row, column: column + across }) }));
   const [left, right] = await workbook.read(cells);
   const joined = <T>(pick: (content: RangeContent) => readonly (readonly T[])[]) => [[pick(left!)[0]![0]!, pick(right!)[0]![0]!]];
   return {

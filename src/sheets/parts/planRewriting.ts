@@ -1,9 +1,9 @@
 import type { RawTable } from '../../core/catalogue/rawTable';
 import { catalogueTables } from '../../core/catalogue/tables/catalogueTables';
-import { addressOf, blockOf, overlap, type Block } from '../../workbook/a1';
+import { addressOf, blockOf, overlap, type Block, type CellPlace, cellAddress } from '../../workbook/a1';
 import type { RangeContent } from '../../workbook/workbook';
 import type { CatalogueTable } from '../catalogue/workbookCatalogue';
-import { blockOfContent, cellName, filledCells, formulaAt, valueAt, type Cell } from './filledCells';
+import { blockOfContent, filledCells, formulaAt, valueAt } from './filledCells';
 import type { ChosenTable } from './loadedCatalogue';
 import { withOwnColumns, type WithOwnColumns } from './ownColumns';
 import { CannotWrite, type PartsWorkbook } from './partsWorkbook';
@@ -57,9 +57,9 @@ function obstacles(standing: CatalogueTable, touched: Block, { standing: catalog
   }
 }
 
-function overText(sheet: string, cells: readonly Cell[]): string {
+function overText(sheet: string, cells: readonly CellPlace[]): string {
   const others = cells.length > 1 ? ` and ${cells.length - 1} more filled cells` : '';
-  return `${sheet}!${cellName(cells[0]!)}${others} outside the old table are overwritten.`;
+  return `${sheet}!${cellAddress(cells[0]!)}${others} outside the old table are overwritten.`;
 }
 
 interface Rewriting {
@@ -81,7 +81,7 @@ function toldOfRewriting({ table, loaded }: ChosenTable, { grid, own, written, t
     own.kept.length > 0 && `your own columns stay with their rows: ${own.kept.join(', ')}${lost}.`,
     grid.dropped.length > 0 &&
       `${grid.dropped.length === 1 ? 'column' : 'columns'} ${grid.dropped.join(', ')} ${grid.dropped.length === 1 ? 'is' : 'are'} no longer in the file.`,
-    ...spilled.map(({ from, block }) => `what the formula in ${cellName(from)} fills, ${addressOf(block)}, becomes values.`),
+    ...spilled.map(({ from, block }) => `what the formula in ${cellAddress(from)} fills, ${addressOf(block)}, becomes values.`),
     formulas > 0 && `${formulas} ${formulas === 1 ? 'formula is' : 'formulas are'} replaced by values.`,
   ];
   return sentences.flatMap(sentence => (sentence ? [`${title(table)}: ${sentence}`] : []));

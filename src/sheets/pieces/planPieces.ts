@@ -14,6 +14,7 @@ import { piecesOfLine } from './piecesOfLine';
 import { statusOfPiece } from './pieceStatus';
 import { plannedCells, type PlannedPieceOptions } from './plannedCells';
 import type { Pieces } from './readPieces';
+import { countedText } from '../../core/countedText';
 
 /** One cut of a plan: for which line of the job sheet, or for which piece that waits. */
 export interface PlannedPiece {
@@ -228,11 +229,10 @@ class PiecePlanner {
 }
 
 function sentence({ rows, replanned, unchanged, notes }: PiecePlanner, sheet: string): string {
-  const count = (many: number) => `${many} ${many === 1 ? 'piece' : 'pieces'}`;
   const parts = [
-    rows.length > 0 && `${count(rows.length)} added`,
-    replanned.length > 0 && `${count(replanned.length)} put on another reel`,
-    unchanged.length > 0 && `${count(unchanged.length)} there already`,
+    rows.length > 0 && `${countedText(rows.length, 'piece')} added`,
+    replanned.length > 0 && `${countedText(replanned.length, 'piece')} put on another reel`,
+    unchanged.length > 0 && `${countedText(unchanged.length, 'piece')} there already`,
   ].filter(Boolean);
   return [`${sheet}: ${parts.join(', ') || 'nothing to add'}.`, ...notes].join(' ');
 }

@@ -1,6 +1,6 @@
 import { AMOUNT_PLACES, CONVERTED_PLACES } from '../../core/units/decimalPlaces';
 import { blockAddress } from '../../workbook/a1';
-import { lengthIn } from '../../core/catalogue/lengthIn';
+import { lengthPer } from '../../core/catalogue/lengthPer';
 import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
 import { Decimal } from '../../core/units/decimal';
 import type { Change } from '../../workbook/workbook';
@@ -79,11 +79,11 @@ const hoseUnit = ({ perLength, length }: CatalogueUnits) => (perLength ? counted
 
 function itemsOf({ needs, reels, units, catalogue, hoseBy }: PurchaseInput): Item[] {
   const per = units.perLength;
-  const long = (length: Decimal) => plainNumber(per ? lengthIn(units.length, length, per) : length);
+  const long = (length: Decimal) => plainNumber(per ? lengthPer(units.length, length, per) : length);
   const unit = hoseUnit(units);
   const row = (index: number) => FIRST + 1 + index;
   const divisor = per
-    ? new Decimal(1).div(lengthIn(units.length, new Decimal(1), per)).toDecimalPlaces(CONVERTED_PLACES)
+    ? new Decimal(1).div(lengthPer(units.length, new Decimal(1), per)).toDecimalPlaces(CONVERTED_PLACES)
     : new Decimal(1);
   const items: Item[] = needs.hoses.map(({ hose, total }, index) => ({
     kind: 'Hose',
@@ -109,7 +109,7 @@ function itemsOf({ needs, reels, units, catalogue, hoseBy }: PurchaseInput): Ite
     items.push({
       kind: 'Guard',
       part: guard,
-      needed: price ? plainNumber(lengthIn(units.length, length, price.unit)) : length.toNumber(),
+      needed: price ? plainNumber(lengthPer(units.length, length, price.unit)) : length.toNumber(),
       unit: price ? counted(price.unit.symbol) : units.length.symbol,
       pack: '""',
       price: price ? `IFERROR(${price.formula(`$B${row(items.length)}`)},"")` : '""',

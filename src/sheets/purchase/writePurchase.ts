@@ -1,7 +1,7 @@
 import { lengthUnitOf } from '../../core/units/lengthUnit';
 import type { Workbook } from '../../workbook/workbook';
 import type { CutSettings } from '../cutlist/cutSettings';
-import type { PlanProgress } from '../cutlist/planCuts';
+import type { PlanProgress } from '../cutlist/planHoses';
 import type { PlanSolver } from '../cutlist/planSolver';
 import { cutListsOf } from '../cutlist/readCutList';
 import { readRack } from '../rack/rack';

@@ -1,8 +1,9 @@
 import * as v from 'valibot';
-import type { CellValue, Workbook } from '../../workbook/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { CUSTOMER_COLUMNS, printedQuote, type CustomerColumn, type PrintedQuote } from './printedQuote';
 import { moneyText } from '../table/moneyText';
 import { quoteOfSheet } from './readQuote';
+import { plainValue } from '../../workbook/cellWords';
 
 const KEY = 'quotes.sent';
 
@@ -30,8 +31,7 @@ export async function sentQuotes(workbook: Workbook): Promise<readonly SentQuote
   }
 }
 
-const plain = (value: CellValue) => (typeof value === 'object' ? value.error : value);
-const comparedOf = ({ lines }: PrintedQuote) => lines.map(line => COMPARED.map(column => plain(line[column])));
+const comparedOf = ({ lines }: PrintedQuote) => lines.map(line => COMPARED.map(column => plainValue(line[column])));
 
 /** Remembers with the workbook what was sent; the newest comes last. */
 export async function rememberSent(workbook: Workbook, sent: Omit<SentQuote, 'lines'>, quote: PrintedQuote): Promise<void> {

@@ -36,7 +36,7 @@ export interface CommonDials {
   readonly deviations: (dial: Decimal) => readonly [Decimal, Decimal];
 }
 
-const dieKey = (die: string) => die.trim().toLowerCase();
+export const dieKey = (die: string) => die.trim().toLowerCase();
 
 /** True where both ends go through one die. */
 export const isOneDie = (a: WorkEnd, b: WorkEnd): boolean => a.die !== '' && dieKey(a.die) === dieKey(b.die);

@@ -1,13 +1,14 @@
 import { useMemo, useState } from 'react';
-import { fillRows, missingIn, type TableRead } from '../../sheets/columns/fillRows';
+import { fillRows, missingIn, type ReadRows } from '../../sheets/columns/fillRows';
 import type { Workbook } from '../../workbook/workbook';
 import { FillFormulas } from './FillFormulas';
 import { ToldBar, type Told } from './ToldBar';
+import { errorSentence } from '../../workbook/errorSentence';
 
 interface Props {
   readonly workbook: Workbook;
   /** Tables of one sheet, as they were read. */
-  readonly tables: readonly TableRead[];
+  readonly tables: readonly ReadRows[];
   /** Formulas were written: read the sheet again. */
   readonly onFilled: () => void;
 }
@@ -23,7 +24,7 @@ export function FillRows({ workbook, tables, onFilled }: Props) {
       setTold({ intent: 'success', text: await fillRows(workbook, tables) });
       onFilled();
     } catch (error) {
-      setTold({ intent: 'error', text: error instanceof Error ? error.message : String(error) });
+      setTold({ intent: 'error', text: errorSentence(error) });
     } finally {
       setIsBusy(false);
     }

@@ -1,8 +1,9 @@
 import { useCallback, useState } from 'react';
 import type { Change, Expected, Workbook } from '../../workbook/workbook';
 import type { WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
-import { insertion, selectedPair, type Wanted } from '../../sheets/parts/insertPart';
+import { insertion, selectedPair, type PartCell } from '../../sheets/parts/insertPart';
 import type { Part } from '../../sheets/parts/partSearch';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** How an insertion went, or what it waits for. */
 export type InsertState =
@@ -19,7 +20,7 @@ export function useInsert(workbook: Workbook, standing: WorkbookCatalogue) {
     setState(
       await work().catch((error: unknown): InsertState => ({
         status: 'failed',
-        text: error instanceof Error ? error.message : String(error),
+        text: errorSentence(error),
       })),
     );
   }, []);
@@ -29,7 +30,7 @@ export function useInsert(workbook: Workbook, standing: WorkbookCatalogue) {
   };
   return {
     state,
-    insert: (part: Part, wanted: Wanted) =>
+    insert: (part: Part, wanted: PartCell) =>
       run(async () => {
         const { changes, over, told } = insertion(part, wanted, await selectedPair(workbook), standing);
         return over.length > 0 ? { status: 'asking', over, changes, told } : write(changes, told, 'blank');

@@ -30,7 +30,8 @@ import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../sheets/inspec
 import { RecordFieldsForm } from './RecordFieldsForm';
 import { recordPage } from '../../sheets/inspection/recordPage';
 import { recordSheet } from '../../sheets/inspection/recordSheet';
-import { RECORDS_SHEET, recordGrowth } from '../../sheets/inspection/recordsLog';
+import { recordGrowth } from '../../sheets/inspection/recordsLog';
+import { RECORDS_SHEET } from '../../sheets/table/recordsSheet';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },

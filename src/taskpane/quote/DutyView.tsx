@@ -23,6 +23,7 @@ import { foundText } from '../../sheets/duty/choiceTexts';
 import { insertChoice, rowContent } from '../../sheets/duty/insertChoice';
 import { readDuty, type Demand } from '../../sheets/duty/readDuty';
 import { useCatalogue } from '../controls/useCatalogue';
+import { errorSentence } from '../../workbook/errorSentence';
 
 const useStyles = makeStyles({
   panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL },
@@ -64,7 +65,7 @@ export function DutyView({ workbook, goTo }: ViewProps) {
     try {
       tell({ intent: 'success', text: await insertChoice(workbook, rowContent(from.catalogue, from.demand, choice)) });
     } catch (error) {
-      tell({ intent: 'error', text: error instanceof Error ? error.message : String(error) });
+      tell({ intent: 'error', text: errorSentence(error) });
     }
   };
   const count = Object.keys(mistakes).length;

@@ -1,5 +1,5 @@
 import type { RangeContent, Workbook } from '../../../src/workbook/workbook';
-import { catalogueFindings, type Finding } from '../../../src/sheets/parts/catalogueFindings';
+import { catalogueFindings, type CatalogueFinding } from '../../../src/sheets/parts/catalogueFindings';
 import { findingGroups } from '../../../src/sheets/parts/findingGroups';
 import { checksSheet } from '../../../src/sheets/parts/checksSheet';
 import { dateColumns, oldPrices } from '../../../src/sheets/parts/oldPrices';
@@ -10,7 +10,8 @@ import { demoQuotes } from '../quote/demoQuotes';
 type Sheets = Record<string, FakeCell[][]>;
 
 const found = (sheets: Sheets) => usableCatalogue(fakeWorkbook(sheets, { sheet: 'Jobs', address: 'A1' }).workbook);
-const told = (findings: readonly Finding[]) => findings.map(({ kind, part, at }) => [kind, part, `${at.sheet}!${at.address}`]);
+const told = (findings: readonly CatalogueFinding[]) =>
+  findings.map(({ kind, part, at }) => [kind, part, `${at.sheet}!${at.address}`]);
 
 /** The small catalogue with one more column or cell. */
 function changed(change: (sheets: Sheets) => void): Sheets {

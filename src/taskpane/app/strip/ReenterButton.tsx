@@ -2,6 +2,7 @@ import { Button, Caption1 } from '@fluentui/react-components';
 import { ArrowClockwiseRegular } from '@fluentui/react-icons';
 import { useState } from 'react';
 import type { Workbook } from '../../../workbook/workbook';
+import { errorSentence } from '../../../workbook/errorSentence';
 
 const told = (count: number) =>
   count === 0 ? 'No Benchrow formula shows #NAME?.' : `Entered ${count} ${count === 1 ? 'formula' : 'formulas'} again.`;
@@ -15,7 +16,7 @@ export function ReenterButton({ workbook }: { readonly workbook: Workbook }) {
     try {
       setMessage(told(await workbook.reenterUnknownNames()));
     } catch (error) {
-      setMessage(error instanceof Error ? error.message : String(error));
+      setMessage(errorSentence(error));
     } finally {
       setBusy(false);
     }

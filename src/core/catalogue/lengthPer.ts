@@ -23,6 +23,6 @@ export function lengthRatio(unit: MeasureUnit, per: MeasureUnit): Decimal {
  * @param per unit of the price or mass: `per m`, `lb/ft`
  * @example lengthIn(mm, new Decimal(1500), perMetre) // 1.5
  */
-export function lengthIn(unit: MeasureUnit, length: Decimal, per: MeasureUnit): Decimal {
+export function lengthPer(unit: MeasureUnit, length: Decimal, per: MeasureUnit): Decimal {
   return length.div(lengthRatio(unit, per));
 }
