@@ -4,6 +4,7 @@ import { CUSTOMER_COLUMNS, printedQuote, type CustomerColumn, type PrintedQuote 
 import { moneyText } from '../table/moneyText';
 import { quoteOfSheet } from './readQuote';
 import { plainValue } from '../../workbook/cellWords';
+import { recalled } from '../table/recalled';
 
 const KEY = 'quotes.sent';
 
@@ -22,14 +23,7 @@ const Sent = v.object({
 export type SentQuote = v.InferOutput<typeof Sent>;
 
 /** The quotes that went to customers from this workbook, as it remembers them. */
-export async function sentQuotes(workbook: Workbook): Promise<readonly SentQuote[]> {
-  try {
-    const read = v.safeParse(v.array(Sent), JSON.parse((await workbook.recall(KEY)) ?? '[]'));
-    return read.success ? read.output : [];
-  } catch {
-    return [];
-  }
-}
+export const sentQuotes = (workbook: Workbook): Promise<readonly SentQuote[]> => recalled(workbook, KEY, v.array(Sent), []);
 
 const comparedOf = ({ lines }: PrintedQuote) => lines.map(line => COMPARED.map(column => plainValue(line[column])));
 
