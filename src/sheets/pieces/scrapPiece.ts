@@ -3,7 +3,7 @@ import type { Writing } from '../print/writing';
 import { changePiece } from './changePiece';
 import { growPieces } from './growPieces';
 import { PieceNumbers } from './nextNumber';
-import { partsOfNumber, pieceKey, type Piece, type PieceEnd } from './piece';
+import { pieceKey, type Piece, type PieceEnd, assemblyOf } from './piece';
 import type { PieceBook } from './pieceBook';
 import type { PieceCells } from './pieceCells';
 import type { PieceEndLetter, PieceUnits } from './pieceColumns';
@@ -51,9 +51,6 @@ export function rowLike(piece: Piece, number: string, more: PieceCells): PieceCe
     ...more,
   };
 }
-
-/** Assembly that a piece's number begins with. */
-export const assemblyOf = ({ piece }: Piece): string => partsOfNumber(piece)?.assembly ?? piece;
 
 /** The row that was made in place of a scrapped piece. */
 export const successorOf = (pieces: readonly Piece[], piece: Piece): Piece | undefined =>
