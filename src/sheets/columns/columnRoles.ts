@@ -1,8 +1,7 @@
 import type { RoleChoice } from '../table/columnsRead';
 import { HEADING_WORDS } from '../table/headingWords';
 import type { RoleList } from '../table/tableColumns';
-import type { MeasureRole } from '../table/tableReader';
-import { lengthRole, diameterRole } from '../table/measureRole';
+import { lengthRole, diameterRole, type MeasureRole } from '../table/measureRole';
 
 /** What a column of someone's table can be to our functions. */
 export type Role =

@@ -6,7 +6,7 @@ import type { FoundTable } from '../table/findTables';
 import { selectedTable } from '../table/selectedTable';
 import type { SheetCells } from '../table/sheetCells';
 import { tableAnswers, type TableAnswers, type TableKind } from '../table/tableAnswers';
-import type { TableQuestion } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import { lineRows } from './lineRows';
 import type { TableUnits } from './offer';
 import { kindOfTable, tableColumnsOf, type Columns } from './tableColumnsOf';

@@ -1,8 +1,7 @@
 import { HEADING_WORDS } from '../table/headingWords';
 import type { RoleChoice } from '../table/columnsRead';
 import type { RoleList } from '../table/tableColumns';
-import type { MeasureRole } from '../table/tableReader';
-import { diameterRole } from '../table/measureRole';
+import { diameterRole, type MeasureRole } from '../table/measureRole';
 
 /** What a column of crimps can be, whichever end it speaks of. */
 export type CrimpField =

@@ -1,7 +1,7 @@
 import { nameOfCell } from '../../cells/sheetCell';
 import { cellAddress } from '../../workbook/a1';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
-import type { TableQuestion } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import type { TableRow } from '../table/tableRows';
 import type { JobTable } from './jobTable';
 import { rowsText } from '../table/rowsText';

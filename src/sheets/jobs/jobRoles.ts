@@ -1,9 +1,8 @@
 import { roleChoices, type RoleChoice } from '../table/columnsRead';
 import { headingForms } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
-import type { MeasureRole } from '../table/tableReader';
 import type { RoleList } from '../table/tableColumns';
-import { lengthRole, diameterRole } from '../table/measureRole';
+import { lengthRole, diameterRole, type MeasureRole } from '../table/measureRole';
 
 /** Roles of what a job sheet may say of the crimp of an end: `…A`, `…B`, or one column for both. */
 const JOB_END_FIELDS = [

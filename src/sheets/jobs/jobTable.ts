@@ -12,7 +12,8 @@ import { columnsByRole, headingNames, type ColumnsByRole } from '../table/tableC
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { crimperColumn, nameColumns, type KnownParts } from '../table/nameColumns';
 import { sizeBeside } from '../table/sizedHose';
-import { TableReader, type TableQuestion } from '../table/tableReader';
+import { TableReader } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import {
   JOB_END_ROLES,
   isEndRole,

@@ -10,7 +10,7 @@ import { usualStep } from '../table/benchStep';
 import type { RowProblem } from '../table/rowProblem';
 import { turnedBy, turnedCell } from '../table/turnedBy';
 import type { ReadReport, Takeable } from '../table/tableRows';
-import type { TableQuestion } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import { isReady, stopSentence, type JobLine, type JobPlace } from './jobLine';
 import { NoJobs, readJobs, type Jobs } from './readJobs';
 import { inUnit } from './inUnit';

@@ -3,7 +3,7 @@ import { dayNumber, isoDate } from '../../core/units/sheetDate';
 import type { Decimal } from '../../core/units/decimal';
 import type { MeasureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
-import type { CatalogueRead } from '../jobs/readJobs';
+import type { CatalogueRead } from '../jobs/jobTablesOf';
 import type { Writing } from '../print/writing';
 import { changePiece } from './changePiece';
 import type { Piece } from './piece';

@@ -3,7 +3,8 @@ import { Decimal } from '../../core/units/decimal';
 import { measureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
 import { currentCatalogue } from '../catalogue/currentCatalogue';
-import { NoJobs, readJobs, type CatalogueRead, type Jobs } from '../jobs/readJobs';
+import { NoJobs, readJobs, type Jobs } from '../jobs/readJobs';
+import type { CatalogueRead } from '../jobs/jobTablesOf';
 import { recalled } from '../table/recalled';
 
 const KEY = 'pieces.jobs';

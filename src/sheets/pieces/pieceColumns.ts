@@ -1,8 +1,7 @@
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { HeadingWord } from '../table/headingWords';
-import type { MeasureRole } from '../table/tableReader';
 import type { RoleList } from '../table/tableColumns';
-import { lengthRole, diameterRole } from '../table/measureRole';
+import { lengthRole, diameterRole, type MeasureRole } from '../table/measureRole';
 import { DATE_FORMAT } from '../print/dateFormat';
 
 /** Fields of one end, without the letter of the end. */

@@ -1,5 +1,5 @@
 import type { Change, Workbook } from '../../workbook/workbook';
-import type { CatalogueRead } from '../jobs/readJobs';
+import type { CatalogueRead } from '../jobs/jobTablesOf';
 import type { Writing } from '../print/writing';
 import { changePiece, trace } from './changePiece';
 import { jobsOfPieces } from './jobsOfPieces';

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { CatalogueRead } from '../../sheets/jobs/readJobs';
+import type { CatalogueRead } from '../../sheets/jobs/jobTablesOf';
 import { fillPiece, typedOf } from '../../sheets/pieces/fillPiece';
 import { findPiece } from '../../sheets/pieces/findPiece';
 import { pieceKey, type Piece } from '../../sheets/pieces/piece';

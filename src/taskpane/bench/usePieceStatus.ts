@@ -1,6 +1,6 @@
 import { useEffect, useState, type MutableRefObject } from 'react';
 import type { EntryState } from '../../sheets/crimps/entry';
-import type { CatalogueRead } from '../../sheets/jobs/readJobs';
+import type { CatalogueRead } from '../../sheets/jobs/jobTablesOf';
 import { PIECES_SHEET } from '../../sheets/pieces/readPieces';
 import { statusWriting } from '../../sheets/pieces/statusWriting';
 import { thisMoment } from '../../sheets/table/today';

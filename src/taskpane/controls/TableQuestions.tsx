@@ -9,7 +9,7 @@ import {
 } from '@fluentui/react-components';
 import { useState } from 'react';
 import { rememberAnswer, type TableKind } from '../../sheets/table/tableAnswers';
-import type { TableQuestion } from '../../sheets/table/tableReader';
+import type { TableQuestion } from '../../sheets/table/tableQuestion';
 import type { Workbook } from '../../workbook/workbook';
 import { errorSentence } from '../../workbook/errorSentence';
 

@@ -1,6 +1,6 @@
 import { columnsOfTables, type RoleChoice } from '../../sheets/table/columnsRead';
 import type { TableKind } from '../../sheets/table/tableAnswers';
-import type { TableQuestion } from '../../sheets/table/tableReader';
+import type { TableQuestion } from '../../sheets/table/tableQuestion';
 import type { ReadReport } from '../../sheets/table/tableRows';
 import type { Workbook } from '../../workbook/workbook';
 import { CorrectHeadings } from './CorrectHeadings';

@@ -12,14 +12,8 @@ import { OutputButtons } from '../controls/OutputButtons';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
-import {
-  ALL_LINES,
-  gatherRecords,
-  NothingToRecord,
-  refuseOverdue,
-  type GatheredRecords,
-  type RecordWishes,
-} from '../../sheets/inspection/gatherRecords';
+import { gatherRecords, NothingToRecord, refuseOverdue, type GatheredRecords } from '../../sheets/inspection/gatherRecords';
+import { ALL_LINES, type RecordWishes } from '../../sheets/inspection/recordSources';
 import type { Takeable } from '../../sheets/table/tableRows';
 import { useCrimpFields } from '../controls/useCrimpFields';
 import { useSettledView } from '../controls/useSettledView';

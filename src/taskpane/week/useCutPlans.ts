@@ -5,7 +5,7 @@ import { gatherAgain, gatherCuts, isSameWork, type CutWishes, type Gathered } fr
 import { today } from '../../sheets/table/today';
 import { planHoses, type PlanProgress } from '../../sheets/cutlist/planHoses';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
-import type { JobChoice } from '../../sheets/jobs/readJobs';
+import type { JobChoice } from '../../sheets/jobs/jobChoice';
 import type { PlanSolver } from '../../sheets/cutlist/planSolver';
 import { cutsWriting, type CutsWriting, type CutsWritingOptions } from '../../sheets/cutlist/cutsWriting';
 import { plannedLines } from '../../sheets/cutlist/ownLines';

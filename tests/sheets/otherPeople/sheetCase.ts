@@ -4,7 +4,7 @@ import { lengthText } from '../../../src/sheets/table/lengthText';
 import { readJobs, type Jobs, type JobWishes } from '../../../src/sheets/jobs/readJobs';
 import { isReady, type JobLine } from '../../../src/sheets/jobs/jobLine';
 import { rememberAnswer, type Asked, type TableKind } from '../../../src/sheets/table/tableAnswers';
-import type { TableQuestion } from '../../../src/sheets/table/tableReader';
+import type { TableQuestion } from '../../../src/sheets/table/tableQuestion';
 import type { LeftOutRow, Takeable } from '../../../src/sheets/table/tableRows';
 import type { Workbook } from '../../../src/workbook/workbook';
 import { fakeWorkbook, type FakeCell, type FakeDetails } from '../../workbook/fakeWorkbook';

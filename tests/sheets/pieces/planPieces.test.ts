@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { Decimal } from '../../../src/core/units/decimal';
 import { pieceBook } from '../../../src/sheets/pieces/pieceBook';
-import { planPieces, type ReelOfPieces } from '../../../src/sheets/pieces/planPieces';
+import { planPieces } from '../../../src/sheets/pieces/planPieces';
+import type { ReelOfPieces } from '../../../src/sheets/pieces/pieceCuts';
 import { readPieces } from '../../../src/sheets/pieces/readPieces';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 import { INCH, jobsOf, METRIC, options, writeAll } from './pieceSheets';
