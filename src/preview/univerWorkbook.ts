@@ -1,7 +1,7 @@
 import type { Univer } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
-import { changedMeanwhile, firstUnexpected, standingSheets } from '../workbook/expectedCells';
+import { changedMeanwhile, firstUnexpected, sheetsToWrite } from '../workbook/expectedCells';
 import { RefusedWriting } from '../workbook/refusedWriting';
 import type { Change, Expected, HostTable, RangeAddress, RangeContent, SheetLayout, Workbook } from '../workbook/workbook';
 import { CellSource } from './host/cellSource';
@@ -117,7 +117,7 @@ export class UniverWorkbook implements Workbook {
   }
 
   async write(changes: readonly Change[], expected?: Expected): Promise<void> {
-    const changed = expected && firstUnexpected(changes, expected, await standingSheets(this, changes));
+    const changed = expected && firstUnexpected(changes, expected, await sheetsToWrite(this, changes));
     if (changed) throw new RefusedWriting(changedMeanwhile(changed), 'Nothing was written.');
     applyChanges(this.univer, this.workbook, changes);
   }

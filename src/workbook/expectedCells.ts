@@ -62,7 +62,7 @@ export function firstUnexpected(
 }
 
 /** All that stands on the sheets that changes put something into, by sheet; sheets that come with the changes have none. */
-export async function standingSheets(
+export async function sheetsToWrite(
   workbook: Pick<Workbook, 'read'>,
   changes: readonly Change[],
 ): Promise<ReadonlyMap<string, RangeContent>> {

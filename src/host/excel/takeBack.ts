@@ -1,7 +1,7 @@
 import type { Change } from '../../workbook/workbook';
 import type { SheetIds } from './checkChanges';
 import { run } from './run';
-import { putBackCells, type CellsBefore } from './standingCells';
+import { putBackCells, type CellsBefore } from './cellsBefore';
 
 /** What stood in the workbook before changes were written. */
 export interface Before {

@@ -9,7 +9,7 @@ import { checkChanges, type SheetIds } from './checkChanges';
 import { literal } from './literal';
 import { run } from './run';
 import { setPage } from './setPage';
-import { standingCells } from './standingCells';
+import { cellsBefore } from './cellsBefore';
 import { takeBack, type Before } from './takeBack';
 
 const ALL_EDGES = ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight', 'InsideHorizontal', 'InsideVertical'] as const;
@@ -78,7 +78,7 @@ async function writeCells(request: Request, at: RangeAddress, cells: RequestCell
 }
 
 /** What the names refer to that the workbook has already: they are moved, not added twice. */
-async function standingNames(context: Excel.RequestContext, changes: readonly Change[]): Promise<ReadonlyMap<string, string>> {
+async function namesBefore(context: Excel.RequestContext, changes: readonly Change[]): Promise<ReadonlyMap<string, string>> {
   const wanted = changes.flatMap(change => (change.kind === 'name' ? [change.name] : []));
   if (wanted.length === 0) return new Map();
   const items = wanted.map(name => context.workbook.names.getItemOrNullObject(name));
@@ -130,9 +130,9 @@ async function apply(request: Request, change: Change, names: Before['names']): 
 async function lookBefore(changes: readonly Change[], expected: Expected | undefined): Promise<Before> {
   const { ids, names } = await run(async context => ({
     ids: await checkChanges(context, changes),
-    names: await standingNames(context, changes),
+    names: await namesBefore(context, changes),
   }));
-  const cells = await standingCells(changes, ids);
+  const cells = await cellsBefore(changes, ids);
   const changed = expected && firstUnexpected(changes, expected, cells);
   if (changed) throw new Error(changedMeanwhile(changed));
   return { ids, cells, names };

@@ -20,7 +20,7 @@ export interface AnalysisContext {
   readonly today?: string | undefined;
 }
 
-export const NO_CONTEXT: AnalysisContext = { changes: [], memory: NOTHING_DECIDED };
+const NO_CONTEXT: AnalysisContext = { changes: [], memory: NOTHING_DECIDED };
 
 /** The crimps of a sheet as they were read, and what their readings say. */
 export interface Analysed {

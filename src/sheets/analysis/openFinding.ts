@@ -81,14 +81,14 @@ export function openFinding(
   machine: MachineReadings,
   unit: LengthUnit,
   isAllOpen: boolean,
-  told: readonly Either[] = [],
+  message: readonly Either[] = [],
 ): Finding {
   const { cause, combinations } = machine;
   const open = combinations
-    .filter(each => each.cause.finding === 'CANNOT TELL' && !told.some(({ combination }) => combination === each))
+    .filter(each => each.cause.finding === 'CANNOT TELL' && !message.some(({ combination }) => combination === each))
     .map(({ name }) => name);
   const dies = cause.dies
-    .filter(({ name, finding }) => finding === 'CANNOT TELL' && !told.some(({ die }) => partKey(die) === partKey(name)))
+    .filter(({ name, finding }) => finding === 'CANNOT TELL' && !message.some(({ die }) => partKey(die) === partKey(name)))
     .map(({ name }) => name);
   const parts = [
     ...(open.length > 0 ? [`the ${open.length === 1 ? 'setting' : 'settings'} of ${someOf(open, MOST_NAMES)}`] : []),

@@ -3,7 +3,7 @@ import type { LengthUnit } from '../../core/units/lengthUnit';
 import { lengthText } from '../table/lengthText';
 import { limitsText, smallText } from '../table/smallText';
 import { cutLimits, isTurned, type BenchCard, type CrimpEnd } from '../jobs/benchCard';
-import { proofText, type ProofRule } from './proofTest';
+import { proofText, type ProofRule } from './proofPressure';
 
 /** One step of the work, with what has to be known for it. */
 export interface BenchStep {

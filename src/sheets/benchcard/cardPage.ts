@@ -20,7 +20,7 @@ import { dueText } from '../jobs/dueText';
 import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
 import { clockPicture } from '../print/clockPicture';
 import { Markup, markup, printPage } from '../print/markup';
-import type { ProofRule } from './proofTest';
+import type { ProofRule } from './proofPressure';
 import { TWIST_CONVENTION, twistText } from '../print/twistAngle';
 
 /** What stands on every card beside its line. */

@@ -24,7 +24,7 @@ import { dueText } from '../jobs/dueText';
 import { TWIST_CONVENTION, twistText } from '../print/twistAngle';
 
 /** Letters behind the name where a clock picture stands to their right. */
-export const BESIDE_CLOCK = 86;
+const BESIDE_CLOCK = 86;
 
 /** Letters of 9 points that fit across all columns; the same in bold; across those behind the first two. */
 const [ACROSS, ACROSS_BOLD, BEHIND_NAME] = [140, 120, 112] as const;

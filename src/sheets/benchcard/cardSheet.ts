@@ -1,6 +1,6 @@
 import { addressOf } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
-import { fittingScale } from '../print/fittingScale';
+import { pageScale } from '../print/pageScale';
 import { pageStarts } from '../print/pageStarts';
 import { BAND_FILL, HEAD_FILL, STOP_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
@@ -22,7 +22,7 @@ const [NUMBER_FONT, NUMBER_POINTS] = [23, 28] as const;
 const NUMBERS = 7;
 const WIDTHS = [44, 106, 62, 58, 66, 58, 58, 64, 72, 58, 58] as const;
 const MARGIN = 28;
-const SCALE = fittingScale(WIDTHS, 'portrait', MARGIN);
+const SCALE = pageScale(WIDTHS, 'portrait', MARGIN);
 /** Points of height that Letter, the shorter paper, has for rows at that scale; a row less, since hosts round heights. */
 const PAGE_POINTS = Math.floor(((792 - 2 * MARGIN) / SCALE) * 100) - ROW_POINTS;
 

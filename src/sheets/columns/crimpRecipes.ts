@@ -3,7 +3,7 @@ import { call, partOf, type OfferContext, type FormulaPlace, type Recipe } from 
 import type { Role } from './columnRoles';
 
 /** Which column of CRIMPSETUP's answer is what. */
-export const SET_UP = { die: 1, dial: 2, diameter: 3, tolerance: 4, insertion: 5 } as const;
+const SET_UP = { die: 1, dial: 2, diameter: 3, tolerance: 4, insertion: 5 } as const;
 
 type SetUp = keyof typeof SET_UP;
 
@@ -22,7 +22,7 @@ function machineArgument({ columns, options }: OfferContext, { at }: FormulaPlac
 }
 
 /** The set-up of one end, as a call. */
-export function setUpCall(context: OfferContext, end: Role, place: FormulaPlace): string {
+function setUpCall(context: OfferContext, end: Role, place: FormulaPlace): string {
   return call('CRIMPSETUP', [place.catalogue, place.at('hose'), place.at(end), machineArgument(context, place)]);
 }
 

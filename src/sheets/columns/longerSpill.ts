@@ -9,7 +9,7 @@ export interface FilledRows {
   readonly changes: readonly Change[];
 }
 
-export const NOTHING_FILLED: FilledRows = { rows: [], changes: [] };
+const NOTHING_FILLED: FilledRows = { rows: [], changes: [] };
 
 const RANGE = /(\$?[A-Z]{1,3}\$?)(\d{1,7})(:\$?[A-Z]{1,3}\$?)(\d{1,7})/gi;
 

@@ -20,7 +20,7 @@ export interface ColumnPlan {
   readonly form: FormulaForm;
   /** Calls of our functions that the columns cost. */
   readonly calls: number;
-  readonly told: string;
+  readonly message: string;
 }
 
 /** The first of so many columns side by side that are free over rows of the table. */
@@ -139,6 +139,6 @@ export function planColumns(
       ...widths,
       ...formulas,
     ],
-    told: `Wrote ${where}, rows ${top + 1} to ${bottom + 1} of sheet ${sheet}${calls > 1 ? `, ${FORM_WORDS[form]}` : ''}.`,
+    message: `Wrote ${where}, rows ${top + 1} to ${bottom + 1} of sheet ${sheet}${calls > 1 ? `, ${FORM_WORDS[form]}` : ''}.`,
   };
 }

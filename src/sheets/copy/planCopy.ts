@@ -66,7 +66,7 @@ function hiddenSentence(source: CopySource, chosen: readonly string[]): string[]
 }
 
 /** The sheets that are copied: those that were chosen and hold something, those of the catalogue only where they are wanted. */
-export function sheetsToCopy(source: CopySource, { sheets, withParts }: Pick<CopyWishes, 'sheets' | 'withParts'>): string[] {
+function sheetsToCopy(source: CopySource, { sheets, withParts }: Pick<CopyWishes, 'sheets' | 'withParts'>): string[] {
   const parts = withParts ? new Set<string>() : partsSheets(source);
   return source.names.filter(name => sheets.includes(name) && source.sheets.has(name) && !parts.has(name));
 }
@@ -111,9 +111,9 @@ export function planCopy(source: CopySource, wishes: CopyWishes): PlannedCopy {
   const first = readFirstSheet(freeSheetName('Read first', taken, wishes.today), wishes, kept);
   const copy = { title: `Copy without Benchrow, ${wishes.today}`, sheets: [first, ...sheets] };
   const formulas = sheets.flatMap(({ cells }) => cells.flat()).filter(({ formula }) => formula !== undefined).length;
-  const told = [
+  const message = [
     ...(wishes.withCosts ? [] : privateSentence(source, chosen, leftOut)),
     ...(withoutHidden ? hiddenSentence(source, chosen) : []),
   ];
-  return { copy, formulas, kept, leftOut: told };
+  return { copy, formulas, kept, leftOut: message };
 }

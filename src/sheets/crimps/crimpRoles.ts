@@ -97,7 +97,7 @@ export const CRIMP_END_ROLES: RoleList<CrimpRole> = CRIMP_END_FIELDS.flatMap(fie
 );
 
 /** What a hand calls a column of readings; with both ends in a row the plain one is end A's. */
-export const READING_CHOICES = { reading: 'Reading', readingB: 'Reading of end B' } as const;
+const READING_CHOICES = { reading: 'Reading', readingB: 'Reading of end B' } as const;
 
 /** What a column can be, as it is shown where somebody chooses. */
 export const CRIMP_ROLE_CHOICES: readonly RoleChoice[] = [

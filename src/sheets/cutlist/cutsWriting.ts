@@ -63,7 +63,7 @@ export async function cutsWriting(
   const ticks = status.ticks.map(
     ({ heading, from }) => `Column ${heading} is for ticks: a line gets its tick there when all its pieces are ${from}.`,
   );
-  const piecesTold = [made.writing.told, status.writing?.told, left, ...ticks].filter(Boolean).join(' ');
+  const piecesTold = [made.writing.message, status.writing?.message, left, ...ticks].filter(Boolean).join(' ');
   return {
     cutList,
     rackAfter,
@@ -81,7 +81,7 @@ export async function cutsWriting(
       { kind: 'removeSheet', sheet: rackAfter },
       { kind: 'removeSheet', sheet: cutList },
     ],
-    told: `${cutList} and ${rackAfter} are written. ${piecesTold}`,
+    message: `${cutList} and ${rackAfter} are written. ${piecesTold}`,
     piecesTold,
   };
 }

@@ -58,7 +58,7 @@ export interface Gathered {
 }
 
 /** A reason that nothing can be planned, ready to be shown. */
-export class NothingToPlan extends Error {}
+class NothingToPlan extends Error {}
 
 const NO_CUT_LENGTH = 'no column gives its cut length: add one under Week › Columns';
 

@@ -51,12 +51,12 @@ export function barredSentences({ rack }: Pick<Gathered, 'rack'>, plans: readonl
   const left = rack.report.leftOut.filter(({ reason }) => reason === 'barred');
   const used = new Set(plans.flatMap(plan => plan.reels.map(reel => reel.rack.row)));
   const taken = rack.rows.filter(({ row, barred }) => barred !== undefined && used.has(row));
-  const told = (rows: readonly { readonly row: number; readonly said: string | undefined }[]) =>
+  const message = (rows: readonly { readonly row: number; readonly said: string | undefined }[]) =>
     rows.map(({ row, said }) => `row ${row} (${said})`).join('; ');
   return [
-    ...(left.length > 0 ? [`Left out of the rack: ${told(left.map(({ row, sentence }) => ({ row, said: sentence })))}.`] : []),
+    ...(left.length > 0 ? [`Left out of the rack: ${message(left.map(({ row, sentence }) => ({ row, said: sentence })))}.`] : []),
     ...(taken.length > 0
-      ? [`Planned on although their status says no: ${told(taken.map(({ row, barred }) => ({ row, said: barred })))}.`]
+      ? [`Planned on although their status says no: ${message(taken.map(({ row, barred }) => ({ row, said: barred })))}.`]
       : []),
   ];
 }

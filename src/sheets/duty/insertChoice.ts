@@ -38,9 +38,9 @@ export async function insertChoice(workbook: Workbook, content: RowContent): Pro
   if (!found) throw new Error('There is no table under the selection. Select a cell of your job table. Nothing was written.');
   const { cells, table, hostTables } = found;
   const jobs = jobTable(cells, table, await tableAnswers(workbook, 'jobs', table.sheet), {});
-  const { changes, row, told } = planRow(cells, jobs, content, hostTables);
+  const { changes, row, message } = planRow(cells, jobs, content, hostTables);
   await workbook.write(changes, 'blank');
   const { column } = table.block;
   await workbook.select({ sheet: table.sheet, address: cellAddress({ row, column }) });
-  return told;
+  return message;
 }

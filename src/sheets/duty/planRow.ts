@@ -32,7 +32,7 @@ export interface RowPlan {
   readonly changes: readonly Change[];
   /** Zero-based. */
   readonly row: number;
-  readonly told: string;
+  readonly message: string;
 }
 
 const WRITTEN = [
@@ -165,5 +165,5 @@ export function planRow(
     columns.overall !== undefined && content.overall === undefined && 'The overall length is not known and was left blank.',
     table.hostTable && row >= block.row + block.rows && 'The row is just below the Excel table: widen the table by its corner.',
   ];
-  return { changes, row, told: sentences.filter(Boolean).join(' ') };
+  return { changes, row, message: sentences.filter(Boolean).join(' ') };
 }

@@ -20,6 +20,6 @@ export function gaugesSheet(): Writing {
   return {
     changes,
     undo: [{ kind: 'removeSheet', sheet: GAUGES_SHEET }],
-    told: 'Sheet Gauges added: one row a gauge. Kind: caliper, pressure gauge or die. U is the expanded uncertainty (k = 2).',
+    message: 'Sheet Gauges added: one row a gauge. Kind: caliper, pressure gauge or die. U is the expanded uncertainty (k = 2).',
   };
 }

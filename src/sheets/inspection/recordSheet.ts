@@ -1,4 +1,4 @@
-import { fittingScale } from '../print/fittingScale';
+import { pageScale } from '../print/pageScale';
 import { addressOf } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import { WHERE_TO_MEASURE } from '../print/cautions';
@@ -145,6 +145,6 @@ export function recordSheet(sheet: string, records: readonly InspectionRecord[],
   const widths = Array.from({ length: columns }, (_, column) => widthsFor(readings)[column] ?? USUAL_WIDTH);
   const printArea = addressOf({ row: 0, column: 0, rows: rows.length, columns });
   return writer
-    .page({ orientation: 'landscape', printArea, breaksBefore, scale: fittingScale(widths, 'landscape', MARGIN), margin: MARGIN })
+    .page({ orientation: 'landscape', printArea, breaksBefore, scale: pageScale(widths, 'landscape', MARGIN), margin: MARGIN })
     .done();
 }

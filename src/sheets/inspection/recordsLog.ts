@@ -135,7 +135,7 @@ interface StandingRecords {
   readonly readings: number;
 }
 
-function standingRecords(used: RangeContent | undefined): StandingRecords {
+function recordsInSheet(used: RangeContent | undefined): StandingRecords {
   const top = used?.values.findIndex(row => row.some(cell => headingOfCell(cell) === 'reading 1')) ?? -1;
   if (!used || top < 0) return { keys: new Set(), readings: 0 };
   const headings = used.values[top]!.map(headingOfCell);
@@ -161,7 +161,7 @@ export async function recordGrowth(
 ): Promise<RecordGrowth> {
   const name = (await workbook.sheets()).find(sheet => sheet.toLowerCase() === RECORDS_SHEET.toLowerCase());
   const used = name ? await workbook.used(name) : undefined;
-  const standing = standingRecords(used);
+  const standing = recordsInSheet(used);
   const columns = columnsFor(Math.max(standing.readings, ...records.map(readingCount)));
   const all = records.flatMap(record => record.crimps.map(crimp => columns.map(({ cell }) => cell({ record, crimp, options }))));
   const keys = keysOf(

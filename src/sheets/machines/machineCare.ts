@@ -36,7 +36,7 @@ export interface CareTask {
   readonly sentence: string;
   /** The cell of the date and what stands in it. */
   readonly lastAt: RangeAddress;
-  readonly lastStanding: CellValue;
+  readonly lastInSheet: CellValue;
 }
 
 function dueText(dueIn: number, last: string): string {
@@ -87,7 +87,7 @@ function careTask(cells: SheetCells, columns: CareColumns, row: number, today: s
     dueIn: undefined,
     ...whenDue(cells.value(row, every), standing, perUnit, dayNumber(today)!),
     lastAt: { sheet: cells.sheet, address: cellAddress({ row, column: last }) },
-    lastStanding: standing,
+    lastInSheet: standing,
   };
 }
 
@@ -140,6 +140,6 @@ export function doneChanges({ lastAt }: CareTask, today: string): readonly Chang
 }
 
 /** The changes that take that back. */
-export function undoneChanges({ lastAt, lastStanding }: CareTask): readonly Change[] {
-  return [{ kind: 'values', at: lastAt, values: [[typeof lastStanding === 'object' ? '' : lastStanding]] }];
+export function undoneChanges({ lastAt, lastInSheet }: CareTask): readonly Change[] {
+  return [{ kind: 'values', at: lastAt, values: [[typeof lastInSheet === 'object' ? '' : lastInSheet]] }];
 }

@@ -36,7 +36,7 @@ export interface RegisterPlace {
 }
 
 /** Columns of the fields by the first row in which something stands. */
-export function registerColumns({ values, column }: RangeContent): Partial<Record<RegisterField, number>> {
+function registerColumns({ values, column }: RangeContent): Partial<Record<RegisterField, number>> {
   const headings = values.find(row => row.some(cell => cell !== '')) ?? [];
   const keys = headings.map(cell => (typeof cell === 'string' ? headingKey(splitHeading(cell).name) : ''));
   const found: Partial<Record<RegisterField, number>> = {};

@@ -24,7 +24,7 @@ export interface FindingGroup {
 const BY_ROW: ReadonlySet<FindingKind> = new Set(['cutOff', 'leftOut', 'note']);
 
 /** The cells as runs of rows below each other, by column. */
-export function foundCells(cells: readonly RangeAddress[]): readonly FoundCells[] {
+function foundCells(cells: readonly RangeAddress[]): readonly FoundCells[] {
   const runs: { sheet: string; column: number; first: number; last: number }[] = [];
   const places = cells.map(({ sheet, address }) => ({ sheet, ...blockOf(address)! }));
   for (const { sheet, row, column } of places.sort((a, b) => a.column - b.column || a.row - b.row)) {

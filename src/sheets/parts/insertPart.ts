@@ -12,7 +12,7 @@ export interface Insertion {
   readonly changes: readonly Change[];
   /** `B7 holds "Alder DN 12"`; empty where only blank cells are written. */
   readonly over: readonly string[];
-  readonly told: string;
+  readonly message: string;
 }
 
 const shown = (value: CellValue, formula: string): string =>
@@ -66,17 +66,17 @@ export function insertion(
   const changes: Change[] = stands ? [] : [name];
   const over = stands ? [] : [holds(0)];
   if (wanted.what === 'name') {
-    const told = stands
+    const message = stands
       ? `${cell.address} of sheet ${sheet} holds ${part.name} already.`
       : `Wrote ${part.name} into ${sheet}!${cell.address}.`;
-    return { changes, over: over.filter(text => text !== undefined), told };
+    return { changes, over: over.filter(text => text !== undefined), message };
   }
   const formula = lookUpFormula(standing, part.kind, cell.address, wanted.heading);
   // A formula entered into a text cell stays text.
   changes.push({ kind: 'format', at: beside, numberFormat: 'General' }, { kind: 'formulas', at: beside, formulas: [[formula]] });
   over.push(holds(1));
-  const told = `Wrote ${formula} into ${sheet}!${beside.address}${stands ? '' : ` and ${part.name} into ${cell.address}`}.`;
-  return { changes, over: over.filter(text => text !== undefined), told };
+  const message = `Wrote ${formula} into ${sheet}!${beside.address}${stands ? '' : ` and ${part.name} into ${cell.address}`}.`;
+  return { changes, over: over.filter(text => text !== undefined), message };
 }
 
 /** The first selected cell and the one right of it. */

@@ -72,7 +72,10 @@ interface Rewriting {
 }
 
 /** What rewriting a table does, a sentence each. */
-function toldOfRewriting({ table, loaded }: ChosenTable, { grid, own, written, touched, content, spilled }: Rewriting): string[] {
+function rewritingMessage(
+  { table, loaded }: ChosenTable,
+  { grid, own, written, touched, content, spilled }: Rewriting,
+): string[] {
   const sheet = content?.sheet ?? title(table);
   const formulas = filledCells(content, touched, []).filter(cell => formulaAt(content, cell) !== '').length;
   const lost = own.lost > 0 ? `; filled cells of rows that are no longer in the file: ${own.lost}` : '';
@@ -107,15 +110,15 @@ export function planRewriting(chosen: ChosenTable, standing: CatalogueTable, wor
   };
   const plain = { table, sheet, isNew: false, reads } as const;
   if (isUnchanged(workbook, grid, { sheet, block: touched })) {
-    return { ...plain, changes: [], restoring: [], overwrites: [], told: [`${title(table)} stays as it is.`] };
+    return { ...plain, changes: [], restoring: [], overwrites: [], message: [`${title(table)} stays as it is.`] };
   }
   const spilled = (workbook.spilled.get(sheet) ?? []).filter(({ block }) => overlap(block, touched));
-  const told = toldOfRewriting(chosen, { grid, own, written, content, touched, spilled });
+  const message = rewritingMessage(chosen, { grid, own, written, content, touched, spilled });
   return {
     ...plain,
     changes: tableChanges(grid, sheet, touched, false, content),
     restoring: [...restoringChanges(content, sheet, touched, spilled), ...restoringShares(grid, content, sheet, touched)],
     overwrites: beside.length > 0 ? [overText(sheet, beside)] : [],
-    told,
+    message,
   };
 }

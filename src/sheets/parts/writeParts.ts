@@ -7,7 +7,7 @@ import { requestPieces } from './requestPieces';
 import { restoreCatalogue } from './restoreCatalogue';
 
 /** The catalogue was not written; the sentence says why and what stands in the workbook. */
-export class NotWritten extends Error {
+class NotWritten extends Error {
   constructor(message: string) {
     super(message);
     this.name = 'NotWritten';

@@ -91,9 +91,9 @@ export function jobStatusChanges(
     undo.push({ kind: 'values', at: where, values: [[plainValue(old)]] });
   }
   const count = changes.length;
-  const told = `Status of ${count} ${count === 1 ? 'line' : 'lines'} brought up to date.`;
+  const message = `Status of ${count} ${count === 1 ? 'line' : 'lines'} brought up to date.`;
   return {
-    writing: count > 0 ? { changes, undo, told } : undefined,
+    writing: count > 0 ? { changes, undo, message } : undefined,
     left,
     without: tables.filter(({ columns }) => columns.status === undefined),
     ticks: [...tickColumns.values()].filter(each => each !== undefined),
@@ -126,6 +126,6 @@ export function addStatusColumn(
       { kind: 'style', at: at(block.row), style: { bold: true, wrap: true } },
     ],
     undo: written.map(({ where }): Change => ({ kind: 'values', at: where, values: [['']] })),
-    told: `Column Status added to sheet ${table.sheet}.`,
+    message: `Column Status added to sheet ${table.sheet}.`,
   };
 }

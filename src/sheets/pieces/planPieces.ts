@@ -64,7 +64,7 @@ export function planPieces(
     writing: {
       changes: [...planner.changed.flatMap(({ changes }) => changes), ...grown.changes],
       undo: [...grown.undo, ...planner.changed.flatMap(({ undo }) => undo)],
-      told: sentence(planner, book.sheet),
+      message: sentence(planner, book.sheet),
     },
     added: planner.rows.map(({ piece }) => piece),
     replanned: planner.replanned,

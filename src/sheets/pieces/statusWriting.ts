@@ -49,7 +49,7 @@ export async function statusWriting(
   return {
     changes,
     undo: [...jobs.undo, ...(note?.undo ?? []), ...(own?.undo ?? [])],
-    told: 'The status of pieces and job lines is brought up to date.',
+    message: 'The status of pieces and job lines is brought up to date.',
   };
 }
 

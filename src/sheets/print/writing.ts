@@ -4,5 +4,5 @@ import type { Change } from '../../workbook/workbook';
 export interface Writing {
   readonly changes: readonly Change[];
   readonly undo: readonly Change[];
-  readonly told: string;
+  readonly message: string;
 }

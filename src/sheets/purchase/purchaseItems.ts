@@ -50,7 +50,7 @@ export interface PurchaseItem {
 
 const plainNumber = (value: Decimal) => value.toDecimalPlaces(AMOUNT_PLACES).toNumber();
 /** `per m` → `m`. */
-export const unitCounted = (symbol: string) => symbol.replace(/^per /, '');
+const unitCounted = (symbol: string) => symbol.replace(/^per /, '');
 
 /** The unit in which hose is bought by length: `m`. */
 export const hoseUnit = ({ perLength, length }: CatalogueUnits) => (perLength ? unitCounted(perLength.symbol) : length.symbol);

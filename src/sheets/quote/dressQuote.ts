@@ -21,7 +21,7 @@ export const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
 };
 export const WIDEST = 240;
 /** Of the labels of the settings, the line numbers below them, hose and price. */
-export const LEAD_WIDTHS = [170, 110, NUMBER_WIDTH];
+const LEAD_WIDTHS = [170, 110, NUMBER_WIDTH];
 /** Three lines: `Overall`, `length`, `(mm)`. */
 export const HEADING_HEIGHT = 46;
 export const PARTS = ['hose', 'fittingA', 'fittingB', 'guard'] as const;

@@ -56,7 +56,7 @@ async function freshView(workbook: Workbook, { table }: Ready): Promise<Ready> {
 interface Props {
   readonly workbook: Workbook;
   readonly view: Ready;
-  readonly onTold: (told: Told | undefined) => void;
+  readonly onTold: (message: Told | undefined) => void;
   readonly onAdded: (added: AddedColumns | undefined) => void;
   readonly onLoadParts: () => void;
   /** Reads the table again. */
@@ -104,7 +104,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
       setChosen(new Set());
       setWrittenCrimps(wanted.filter(({ crimp }) => crimp).map(({ id }) => id));
       onAdded(plan.added);
-      return plan.told;
+      return plan.message;
     });
   const fill = () =>
     run(async fresh => {

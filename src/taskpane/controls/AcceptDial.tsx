@@ -51,7 +51,7 @@ function Plan({ plan, proposal }: { readonly plan: DialPlan; readonly proposal: 
       )}
       {plan.kind === 'ready' && (
         <ul className={styles.list}>
-          {[...plan.comparison.warnings, ...plan.told].map(line => (
+          {[...plan.comparison.warnings, ...plan.message].map(line => (
             <li key={line}>
               <Caption1>{line}</Caption1>
             </li>

@@ -15,7 +15,7 @@ interface Props {
 
 /** Offers to fill the columns of ours in rows that were appended since, wherever such a table is read. */
 export function FillRows({ workbook, tables, onFilled }: Props) {
-  const [told, setTold] = useState<Told>();
+  const [message, setTold] = useState<Told>();
   const [isBusy, setIsBusy] = useState(false);
   const missing = useMemo(() => missingIn(tables), [tables]);
   const fill = async () => {
@@ -32,7 +32,7 @@ export function FillRows({ workbook, tables, onFilled }: Props) {
   return (
     <>
       <FillFormulas missing={missing} busy={isBusy} onFill={() => void fill()} />
-      {told && <ToldBar told={told} />}
+      {message && <ToldBar message={message} />}
     </>
   );
 }

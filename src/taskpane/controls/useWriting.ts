@@ -10,7 +10,7 @@ export type WritingOutcome =
   | { readonly kind: 'none' }
   | { readonly kind: 'busy' }
   | { readonly kind: 'written'; readonly writing: Writing }
-  | { readonly kind: 'undone'; readonly told: string }
+  | { readonly kind: 'undone'; readonly message: string }
   | { readonly kind: 'refused'; readonly sentence: string };
 
 /** Cells that got a formula after their value. */
@@ -70,7 +70,7 @@ export function useWriting(workbook: Workbook, onWritten: () => void = () => {})
       const changed = await changedSince(workbook, writing.changes);
       if (changed) throw new Error(`${changed} changed since it was written.`);
       await workbook.write(writing.undo);
-      setOutcome({ kind: 'undone', told: 'Taken back.' });
+      setOutcome({ kind: 'undone', message: 'Taken back.' });
       onWritten();
     } catch (error) {
       setOutcome({ kind: 'refused', sentence: `Not taken back: ${errorSentence(error)}` });

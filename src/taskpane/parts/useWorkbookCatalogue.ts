@@ -29,7 +29,7 @@ async function hasChanged(workbook: Workbook, known: CatalogueShown): Promise<bo
 
 /** Reads the workbook's catalogue, and again when its cell shows another handle. */
 export function useWorkbookCatalogue(workbook: Workbook): readonly [CatalogueShown, () => Promise<CatalogueShown>] {
-  const [standing, setStanding] = useState<CatalogueShown>({ status: 'loading' });
+  const [standing, setInSheet] = useState<CatalogueShown>({ status: 'loading' });
   const known = useRef<CatalogueShown>(standing);
   const turns = useRef(0);
   const read = useCallback(async (): Promise<CatalogueShown> => {
@@ -40,7 +40,7 @@ export function useWorkbookCatalogue(workbook: Workbook): readonly [CatalogueSho
     );
     if (turn === turns.current) {
       known.current = next;
-      setStanding(next);
+      setInSheet(next);
     }
     return next;
   }, [workbook]);

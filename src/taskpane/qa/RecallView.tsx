@@ -48,7 +48,7 @@ export function RecallView({ workbook, goTo }: ViewProps) {
       return {
         changes: recallSheet(sheet, found, source, off),
         undo: [{ kind: 'removeSheet', sheet }],
-        told: `Written: ${sheet}.`,
+        message: `Written: ${sheet}.`,
       };
     });
   return (

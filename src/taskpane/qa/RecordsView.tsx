@@ -88,7 +88,7 @@ export function RecordsView({ workbook, services }: ViewProps) {
     return {
       changes: appended.changes,
       undo: appended.undo,
-      told: `${RECORDS_SHEET}: ${added} rows added from row ${appended.row}.${left}`,
+      message: `${RECORDS_SHEET}: ${added} rows added from row ${appended.row}.${left}`,
     };
   };
   return (

@@ -46,7 +46,7 @@ export function DutyView({ workbook, goTo }: ViewProps) {
   const [view, readAgain] = useCatalogue(workbook);
   const [isAsked, setIsAsked] = useState(false);
   const [answer, setAnswer] = useState<Answer>();
-  const [told, setTold] = useState<{ readonly hose: string; readonly what: Told }>();
+  const [message, setTold] = useState<{ readonly hose: string; readonly what: Told }>();
   const { demand, mistakes } = readDuty(fields);
   const catalogue = view.status === 'ready' ? view.catalogue : undefined;
   const endForms = useMemo(() => endFormsOf(catalogue?.fittings ?? []), [catalogue]);
@@ -107,7 +107,7 @@ export function DutyView({ workbook, goTo }: ViewProps) {
           catalogue={answer.catalogue}
           demand={answer.demand}
           found={answer.found}
-          told={told}
+          message={message}
           isStale={answer.fields !== fields}
           onInsert={choice => void insert(answer, choice)}
         />

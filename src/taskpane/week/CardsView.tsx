@@ -15,7 +15,7 @@ import { FRESH_CARDS, type CardFields } from './cardFields';
 import { FRESH_ORDER, machineNow } from './orderFields';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
-import { noCrimpData } from '../../sheets/jobs/lackingData';
+import { noCrimpData } from '../../sheets/jobs/missingDataNote';
 import { typedProofFactor } from '../../sheets/table/typedFields';
 
 const useStyles = makeStyles({

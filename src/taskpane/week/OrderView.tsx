@@ -53,7 +53,7 @@ export function OrderView({ workbook }: ViewProps) {
       if (view.status !== 'ready') throw new Error('There is nothing to write yet.');
       const sheet = freeSheetName(name, await workbook.sheets(), today());
       const source = `From sheet ${view.jobs.report.sheet}${view.rack ? ` and rack ${view.rack}` : ''}, ${today()}`;
-      return { changes: changes(sheet, view, source), undo: [{ kind: 'removeSheet', sheet }], told: `Written: ${sheet}.` };
+      return { changes: changes(sheet, view, source), undo: [{ kind: 'removeSheet', sheet }], message: `Written: ${sheet}.` };
     });
   const text = (field: 'die' | 'dial' | 'share', label: string, hint: string, mistake?: string) => (
     <Field label={label} hint={hint} validationState={mistake ? 'error' : 'none'} validationMessage={mistake}>

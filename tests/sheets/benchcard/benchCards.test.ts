@@ -6,8 +6,8 @@ import { cardParts } from '../../../src/sheets/benchcard/cardParts';
 import { cardPage } from '../../../src/sheets/benchcard/cardPage';
 import { clockPicture } from '../../../src/sheets/print/clockPicture';
 import { cardSheet } from '../../../src/sheets/benchcard/cardSheet';
-import { noCrimpData, noPressure } from '../../../src/sheets/jobs/lackingData';
-import { proofText } from '../../../src/sheets/benchcard/proofTest';
+import { noCrimpData, noPressure } from '../../../src/sheets/jobs/missingDataNote';
+import { proofText } from '../../../src/sheets/benchcard/proofPressure';
 import { tagProblems, tagsOf } from '../../../src/sheets/tags/tag';
 import { cardsOf, demoCards, demoJobs, demoOptions } from '../jobs/demoCards';
 

@@ -19,7 +19,7 @@ test('a name goes into the selected blank cell', async () => {
   expect(await planned({ Prices: [['x']] }, 'B7', { what: 'name' })).toEqual({
     changes: [{ kind: 'values', at: { sheet: 'Prices', address: 'B7' }, values: [['Alder cone elbow DN 12']] }],
     over: [],
-    told: 'Wrote Alder cone elbow DN 12 into Prices!B7.',
+    message: 'Wrote Alder cone elbow DN 12 into Prices!B7.',
   });
 });
 

@@ -23,7 +23,7 @@ describe('a new sheet Pieces', () => {
   test('one row a piece with lot, targets as values and verdicts as formulas', async () => {
     const { workbook } = open(METRIC);
     const { plan } = await writeAll(workbook, 'mm');
-    expect(plan.writing.told).toBe('Pieces: 8 pieces added.');
+    expect(plan.writing.message).toBe('Pieces: 8 pieces added.');
     const rows = await sheetRows(workbook);
     expect(rows).toHaveLength(8);
     expect(rows[1]).toMatchObject({

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import type { Workbook } from '../../../workbook/workbook';
 import { errorSentence } from '../../../workbook/errorSentence';
 
-const told = (count: number) =>
+const enteredText = (count: number) =>
   count === 0 ? 'No Benchrow formula shows #NAME?.' : `Entered ${count} ${count === 1 ? 'formula' : 'formulas'} again.`;
 
 /** Enters formulas again that show #NAME? because the file was opened before the add-in was loaded. */
@@ -14,7 +14,7 @@ export function ReenterButton({ workbook }: { readonly workbook: Workbook }) {
   const enterAgain = async () => {
     setBusy(true);
     try {
-      setMessage(told(await workbook.reenterUnknownNames()));
+      setMessage(enteredText(await workbook.reenterUnknownNames()));
     } catch (error) {
       setMessage(errorSentence(error));
     } finally {

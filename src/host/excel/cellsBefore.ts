@@ -9,7 +9,7 @@ import { run } from './run';
 export type CellsBefore = ReadonlyMap<string, RangeContent>;
 
 /** Blocks of standing sheets of which contents or number formats are changed, by sheet. */
-export function changedBlocks(changes: readonly Change[], ids: SheetIds): ReadonlyMap<string, readonly Block[]> {
+function changedBlocks(changes: readonly Change[], ids: SheetIds): ReadonlyMap<string, readonly Block[]> {
   const blocks = new Map<string, Block[]>();
   for (const change of changes) {
     if (change.kind !== 'values' && change.kind !== 'formulas' && change.kind !== 'format') continue;
@@ -33,7 +33,7 @@ function around(blocks: readonly Block[]): Block {
 }
 
 /** Reads what stands in the cells that changes go to; in pieces where it is too much for one answer. */
-export async function standingCells(changes: readonly Change[], ids: SheetIds): Promise<CellsBefore> {
+export async function cellsBefore(changes: readonly Change[], ids: SheetIds): Promise<CellsBefore> {
   const blocks = [...changedBlocks(changes, ids)];
   if (blocks.length === 0) return new Map();
   const contents = await readRangesOrPieces(
