@@ -2,7 +2,7 @@ import { Worker } from 'node:worker_threads';
 import { planCuts as planOne, type PlanWorker } from '../src/host/cutplan/planCuts';
 import { cutListSheet } from '../src/sheets/cutlist/cutListSheet';
 import { overallResult } from '../src/sheets/cutlist/overallResult';
-import { planCuts } from '../src/sheets/cutlist/planCuts';
+import { planHoses } from '../src/sheets/cutlist/planHoses';
 import type { HosePlan } from '../src/sheets/cutlist/planHose';
 import { hoseSummary } from '../src/sheets/cutlist/planText';
 import type { PlanSolver } from '../src/sheets/cutlist/planSolver';
@@ -54,7 +54,7 @@ async function run(name: string, isOldestFirst: boolean, solve: PlanSolver, atOn
   }
   const before = processor();
   const started = wallClock();
-  const plans: readonly HosePlan[] = await planCuts(week(isOldestFirst) as never, solve, () => {}, signal, atOnce);
+  const plans: readonly HosePlan[] = await planHoses(week(isOldestFirst) as never, solve, () => {}, signal, atOnce);
   const spent = processor() - before;
   const ended = wallClock();
   const sum = (of: (plan: HosePlan) => number) => plans.reduce((total, plan) => total + of(plan), 0);

@@ -4,7 +4,7 @@ import { readCatalogue, type RawTables } from '../core/catalogue/readCatalogue';
 import { TABLE_NAMES } from '../core/catalogue/tables/catalogueTables';
 import { cellContent, IncomingError } from './cellContent';
 import { passedOn } from './cellError';
-import { blockOf, type Cells } from './singles';
+import { cellsOfArgument, type Cells } from './singles';
 
 function rawCell(cell: unknown): RawCell {
   const content = cellContent(cell);
@@ -15,7 +15,7 @@ const isBlank = (cell: unknown) => cell === null || cell === undefined || cell =
 
 /** A table without the blank rows behind it; undefined where it is left out or wholly blank. */
 function rawTable(label: string, cells: Cells): RawTable | undefined {
-  const block = blockOf(cells);
+  const block = cellsOfArgument(cells);
   let height = block.length;
   while (height > 0 && block[height - 1]!.every(isBlank)) height--;
   if (height === 0) return undefined;

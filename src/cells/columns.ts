@@ -3,7 +3,7 @@ import { TradeError } from '../core/tradeError';
 import { cellContent, IncomingError, type CellContent } from './cellContent';
 import { passedOn } from './cellError';
 import { number, readingOnce, type CellReader, type FilledCell } from './readers';
-import { blockOf, type Cells } from './singles';
+import { cellsOfArgument, type Cells } from './singles';
 
 /** A row-wise argument: one value or a column (readings: a block), read row by row. */
 export interface Column<T> {
@@ -28,7 +28,7 @@ function missing(label: string): TradeError {
 }
 
 function cellColumn<T>(label: string, cells: Cells, atBlank: () => T, read: CellReader<T>): Column<T> {
-  const rows = blockOf(cells);
+  const rows = cellsOfArgument(cells);
   if (rows[0]!.length > 1) {
     throw new TradeError('shape', label, `came as ${rows[0]!.length} columns`, 'give one value or one column');
   }
@@ -89,7 +89,7 @@ const readReading = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: tru
  * hosts deliver blanks) has not been filled in yet; a row with some readings missing is an error that names the missing one.
  */
 export function readingBlock(label: string, cells: Cells): Column<Decimal[]> {
-  const rows = blockOf(cells);
+  const rows = cellsOfArgument(cells);
   if (rows[0]!.length < 2) {
     const advice = 'lay the readings of one crimp side by side, one crimp a row, two readings or more';
     throw new TradeError('shape', label, 'came as a single column', advice);

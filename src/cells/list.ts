@@ -2,14 +2,14 @@ import { TradeError } from '../core/tradeError';
 import { cellContent, IncomingError } from './cellContent';
 import { passedOn } from './cellError';
 import type { FilledCell } from './readers';
-import { blockOf, type Cells } from './singles';
+import { cellsOfArgument, type Cells } from './singles';
 
 /**
  * The cells of a block, row by row, blanks (null) included.
  * @throws the cell error of the first error value that came in
  */
 export function contentsOf(label: string, cells: Cells): (FilledCell | null)[] {
-  return blockOf(cells)
+  return cellsOfArgument(cells)
     .flat()
     .map(cell => {
       const content = cellContent(cell);
@@ -23,7 +23,7 @@ export function contentsOf(label: string, cells: Cells): (FilledCell | null)[] {
  * @throws TradeError `shape` where it has several rows and columns; as contentsOf
  */
 export function list(label: string, cells: Cells): (FilledCell | null)[] {
-  const block = blockOf(cells);
+  const block = cellsOfArgument(cells);
   if (block.length > 1 && block[0]!.length > 1) {
     throw new TradeError('shape', label, `came as ${block.length} × ${block[0]!.length} cells`, 'give one column');
   }

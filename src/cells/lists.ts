@@ -3,7 +3,7 @@ import { cellContent, IncomingError } from './cellContent';
 import { passedOn } from './cellError';
 import type { Column } from './columns';
 import type { CellReader, FilledCell } from './readers';
-import { blockOf, type Cells } from './singles';
+import { cellsOfArgument, type Cells } from './singles';
 
 type Values<C extends readonly Column<unknown>[]> = { [K in keyof C]: C[K] extends Column<infer T> ? T : never };
 
@@ -57,7 +57,7 @@ export function listRows<const R extends readonly Column<any>[], const O extends
  */
 export function listBlock<T>(label: string, cells: Cells, read: CellReader<T>): T[][] {
   const rows: T[][] = [];
-  blockOf(cells).forEach((cellsOfRow, row) => {
+  cellsOfArgument(cells).forEach((cellsOfRow, row) => {
     const contents = cellsOfRow.map(cellContent);
     if (contents.every(cell => cell === null)) return;
     const name = `${label} in row ${row + 1}`;

@@ -7,13 +7,13 @@ import type { CellReader } from './readers';
 export type Cells = readonly (readonly unknown[])[] | null | undefined;
 
 /** An argument as a block of at least one cell; a host that passes a bare value is forgiven. */
-export function blockOf(cells: Cells): readonly (readonly unknown[])[] {
+export function cellsOfArgument(cells: Cells): readonly (readonly unknown[])[] {
   if (!Array.isArray(cells)) return [[cells ?? null]];
   return cells.length > 0 && Array.isArray(cells[0]) ? cells : [cells.length > 0 ? cells : [null]];
 }
 
 function onlyCell(label: string, cells: Cells): unknown {
-  const block = blockOf(cells);
+  const block = cellsOfArgument(cells);
   if (block.length > 1 || block[0]!.length > 1) {
     const size = `${block.length} × ${block[0]!.length} cells`;
     throw new TradeError('shape', label, `came as ${size}`, 'one value serves all rows here; give a single cell');

@@ -5,7 +5,7 @@ import { answer, table } from '../cells/answer';
 import { column, optionalColumn, rowPlaces, type Column } from '../cells/columns';
 import { listRows } from '../cells/lists';
 import { number, type CellReader } from '../cells/readers';
-import { blockOf, optionalSingle, single, type Cells } from '../cells/singles';
+import { cellsOfArgument, optionalSingle, single, type Cells } from '../cells/singles';
 import { causeTable } from './causeTable';
 import { readName, type Name } from './combinationList';
 import { readWhen, timesOf } from './crimpWhen';
@@ -27,7 +27,7 @@ const readShare: CellReader<Decimal> = (cell, label) => {
 
 /** One tolerance for all, or each crimp's own. */
 function toleranceColumn(cells: Cells): Column<Decimal> {
-  if (blockOf(cells).length > 1) return column('tolerance', cells, readTolerance);
+  if (cellsOfArgument(cells).length > 1) return column('tolerance', cells, readTolerance);
   const tolerance = single('tolerance', cells, readTolerance);
   return { ...rowPlaces(), label: 'tolerance', at: () => tolerance };
 }

@@ -1,4 +1,4 @@
-import { momentNumber } from '../core/units/sheetDate';
+import { momentNumber, FIRST_DATE } from '../core/units/sheetDate';
 import { number, type CellReader, type FilledCell } from '../cells/readers';
 
 /** When a crimp was made: a number that grows with time, and the cell as it came. */
@@ -13,9 +13,6 @@ const readNumber = number({
   like: '2026-03-14 08:30 or 17',
 });
 const TIME = /^(\d{1,2}):(\d{2})(?::(\d{2}))?$/;
-/** 2000-01-01: numbers from here on are dates. */
-const FIRST_DATE = 36_526;
-
 /** A time of day as a share of the day; undefined for any other text. */
 function timeOfDay(text: string): number | undefined {
   const [, hours, minutes, seconds = 0] = TIME.exec(text)?.map(part => Number(part ?? 0)) ?? [];

@@ -51,7 +51,7 @@ export function velocity(flow: any[][], bore: any[][], unit: any[][]): any[][] {
     return mapRows(
       [column('flow', flow, readFlow), column('bore', bore, readBore(units))],
       1,
-      (amount, width) => velocityOf(amount.toNumber() * si.flow, width.toNumber() * si.bore) / si.velocity,
+      (flowIn, boreIn) => velocityOf(flowIn.toNumber() * si.flow, boreIn.toNumber() * si.bore) / si.velocity,
     );
   });
 }
@@ -103,8 +103,8 @@ export function pressureDrop(
   return answer(() => {
     const units = unitsOf(unit);
     const si = SI_OF[units];
-    const mass = optionalSingle('density', density, readDensity)?.toNumber() ?? 870;
-    const wall =
+    const densityIn = optionalSingle('density', density, readDensity)?.toNumber() ?? 870;
+    const roughnessIn =
       optionalSingle(
         'roughness',
         roughness,
@@ -118,14 +118,14 @@ export function pressureDrop(
         column('viscosity', viscosity, readAmount('enter the viscosity')),
       ],
       1,
-      (amount, width, run, thickness) =>
+      (flowIn, boreIn, lengthIn, viscosityIn) =>
         pressureDropOf({
-          flow: amount.toNumber() * si.flow,
-          bore: width.toNumber() * si.bore,
-          length: run.toNumber() * si.length,
-          viscosity: thickness.toNumber() * 1e-6,
-          density: mass,
-          roughness: wall * si.bore,
+          flow: flowIn.toNumber() * si.flow,
+          bore: boreIn.toNumber() * si.bore,
+          length: lengthIn.toNumber() * si.length,
+          viscosity: viscosityIn.toNumber() * 1e-6,
+          density: densityIn,
+          roughness: roughnessIn * si.bore,
         }) / si.pressure,
     );
   });

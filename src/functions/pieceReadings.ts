@@ -3,7 +3,7 @@ import type { Decimal } from '../core/units/decimal';
 import { cellContent, IncomingError } from '../cells/cellContent';
 import { passedOn } from '../cells/cellError';
 import { number } from '../cells/readers';
-import { blockOf, type Cells } from '../cells/singles';
+import { cellsOfArgument, type Cells } from '../cells/singles';
 
 const read = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint: 'enter the caliper reading' });
 
@@ -12,7 +12,7 @@ const read = number({ sign: 'positive', mayBeDate: true, zeroIsBlank: true, hint
  * @throws TradeError that names the row of a 0 among readings, or of what is no reading; the cell error of the first error value that came in
  */
 export function pieceReadings(cells: Cells): Decimal[] {
-  return blockOf(cells).flatMap((row, index) => {
+  return cellsOfArgument(cells).flatMap((row, index) => {
     const contents = row.map(cellContent);
     const label = `reading in row ${index + 1}`;
     if (contents.every(cell => cell === null || cell === 0)) return [];

@@ -1,7 +1,7 @@
 import type { Univer } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
-import { changedMeanwhile, firstUnexpected, standingSheets } from '../workbook/expectedCells';
+import { changedMeanwhile, firstUnexpected, sheetsToWrite } from '../workbook/expectedCells';
 import { RefusedWriting } from '../workbook/refusedWriting';
 import type { Change, Expected, HostTable, RangeAddress, RangeContent, SheetLayout, Workbook } from '../workbook/workbook';
 import { CellSource } from './host/cellSource';
@@ -10,12 +10,12 @@ import { applyChanges } from './host/applyChanges';
 import { layoutOf } from './host/layoutOf';
 import { recallFrom, rememberIn } from './host/remembered';
 import { scrollTo } from './host/scrollTo';
-import { blockAddress, blockOf, type CellBlock } from './xlsx/address';
-import { callsOurs } from './xlsx/storedFormula';
+import { cellBlockAddress, cellBlockOf, type CellBlock } from './xlsx/address';
+import { callsOursAsTyped } from './xlsx/storedFormula';
 
 /** The block of an address, whole columns and rows included. */
 function requestedBlock({ sheet, address }: RangeAddress): CellBlock {
-  const block = blockOf(address);
+  const block = cellBlockOf(address);
   if (!block) throw new Error(`"${address}" on sheet ${sheet} is no range`);
   return block;
 }
@@ -108,14 +108,16 @@ export class UniverWorkbook implements Workbook {
   async names(): Promise<readonly { readonly name: string; readonly at: RangeAddress }[]> {
     return this.workbook.getDefinedNames().flatMap(defined => {
       const [, quoted, plain, range] = /^=?(?:'((?:[^']|'')+)'|([^'!]+))!([^!,]+)$/.exec(defined.getFormulaOrRefString()) ?? [];
-      const block = range ? blockOf(range) : undefined;
+      const block = range ? cellBlockOf(range) : undefined;
       if (!block || !defined.isWorkbookScope()) return [];
-      return [{ name: defined.getName(), at: { sheet: quoted?.replace(/''/g, "'") ?? plain!, address: blockAddress(block) } }];
+      return [
+        { name: defined.getName(), at: { sheet: quoted?.replace(/''/g, "'") ?? plain!, address: cellBlockAddress(block) } },
+      ];
     });
   }
 
   async write(changes: readonly Change[], expected?: Expected): Promise<void> {
-    const changed = expected && firstUnexpected(changes, expected, await standingSheets(this, changes));
+    const changed = expected && firstUnexpected(changes, expected, await sheetsToWrite(this, changes));
     if (changed) throw new RefusedWriting(changedMeanwhile(changed), 'Nothing was written.');
     applyChanges(this.univer, this.workbook, changes);
   }
@@ -152,9 +154,9 @@ export class UniverWorkbook implements Workbook {
       return formulas.flatMap((row, rowIndex) =>
         row.flatMap((formula, columnIndex) => {
           const value = values[rowIndex]![columnIndex]!;
-          if (!callsOurs(formula) || typeof value !== 'object' || value.error !== '#NAME?') return [];
+          if (!callsOursAsTyped(formula) || typeof value !== 'object' || value.error !== '#NAME?') return [];
           const cell = { startRow: block.startRow + rowIndex, startColumn: block.startColumn + columnIndex };
-          const address = blockAddress({ ...cell, endRow: cell.startRow, endColumn: cell.startColumn });
+          const address = cellBlockAddress({ ...cell, endRow: cell.startRow, endColumn: cell.startColumn });
           return [{ kind: 'formulas' as const, at: { sheet: sheet.getSheetName(), address }, formulas: [[formula]] }];
         }),
       );

@@ -56,6 +56,15 @@ export function addressOf({ row, column, rows, columns }: Block): string {
   return rows === 1 && columns === 1 ? first : `${first}:${columnLetters(column + columns - 1)}${row + rows}`;
 }
 
+/** A cell by zero-based numbers of its sheet. */
+export interface CellPlace {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** A cell as an A1 address without dollars: `C7`. */
+export const cellAddress = ({ row, column }: CellPlace): string => addressOf({ row, column, rows: 1, columns: 1 });
+
 /** The part two blocks share; undefined where they do not meet. */
 export function overlap(a: Block, b: Block): Block | undefined {
   const row = Math.max(a.row, b.row);
@@ -84,6 +93,10 @@ export function splitReference(reference: string): { readonly sheet: string | un
 export function blockAddress(row: number, column: number, rows: number, columns: number): string {
   return addressOf({ row, column, rows, columns });
 }
+
+/** A range as people read it: `Job list!B5`. */
+export const rangeText = ({ sheet, address }: { readonly sheet: string; readonly address: string }): string =>
+  `${sheet}!${address}`;
 
 /** An address as it stands in a formula of another sheet: `'Job list'!$B$5`. */
 export function fixedReference({ sheet, address }: { readonly sheet: string; readonly address: string }): string {

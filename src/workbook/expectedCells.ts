@@ -1,5 +1,7 @@
-import { addressOf, blockOf } from './a1';
-import type { CellValue, Change, Expected, RangeContent, Workbook } from './workbook';
+import { blockOf, cellAddress } from './a1';
+import type { Change, Expected, RangeContent, Workbook } from './workbook';
+import { cellWords } from './cellWords';
+import { isCellChange } from './cellChange';
 
 /** One cell that is expected to hold something: a formula with its `=`, or a value as words. */
 interface ExpectedCell {
@@ -9,17 +11,11 @@ interface ExpectedCell {
   readonly words: string;
 }
 
-const wordsOf = (cell: CellValue) => (typeof cell === 'object' ? cell.error : String(cell));
-
-type CellChange = Extract<Change, { kind: 'values' | 'formulas' }>;
-
-const ofCells = (change: Change): change is CellChange => change.kind === 'values' || change.kind === 'formulas';
-
 /** The cells that the changes put something into; of a cell that is written twice, as it is written last. */
 function* cellsOf(changes: readonly Change[], sheets: ReadonlySet<string>): Generator<ExpectedCell> {
   const last = new Map<string, ExpectedCell>();
   for (const change of changes) {
-    if (!ofCells(change) || !sheets.has(change.at.sheet)) continue;
+    if (!isCellChange(change) || !sheets.has(change.at.sheet)) continue;
     const { row, column } = blockOf(change.at.address)!;
     const table: readonly (readonly (string | number | boolean)[])[] = change.kind === 'values' ? change.values : change.formulas;
     for (const [r, cells] of table.entries()) {
@@ -38,7 +34,7 @@ const formulaIn = ({ row, column, formulas }: RangeContent, cell: ExpectedCell) 
 /** Whether a cell holds that as its value or as its formula. */
 function holds(content: RangeContent, cell: ExpectedCell): boolean {
   const value = content.values[cell.row - content.row]?.[cell.column - content.column] ?? '';
-  return wordsOf(value) === cell.words || (cell.words !== '' && formulaIn(content, cell) === cell.words);
+  return cellWords(value) === cell.words || (cell.words !== '' && formulaIn(content, cell) === cell.words);
 }
 
 /**
@@ -62,16 +58,16 @@ export function firstUnexpected(
     // A formula that shows nothing is not blank.
     return !holds(content, cell) || (isBlank && formulaIn(content, cell) !== '');
   });
-  return other && `${other.sheet}!${addressOf({ ...other, rows: 1, columns: 1 })}`;
+  return other && `${other.sheet}!${cellAddress(other)}`;
 }
 
 /** All that stands on the sheets that changes put something into, by sheet; sheets that come with the changes have none. */
-export async function standingSheets(
+export async function sheetsToWrite(
   workbook: Pick<Workbook, 'read'>,
   changes: readonly Change[],
 ): Promise<ReadonlyMap<string, RangeContent>> {
   const added = new Set(changes.flatMap(change => (change.kind === 'addSheet' ? [change.sheet] : [])));
-  const sheets = [...new Set(changes.flatMap(change => (ofCells(change) ? [change.at.sheet] : [])))].filter(
+  const sheets = [...new Set(changes.flatMap(change => (isCellChange(change) ? [change.at.sheet] : [])))].filter(
     sheet => !added.has(sheet),
   );
   const contents = await workbook.read(sheets.map(sheet => ({ sheet, address: 'A1:XFD1048576' })));

@@ -16,3 +16,6 @@ export type OfficeFile =
 
 /** Asks for the office's catalogue; the same object as long as the file is the same. */
 export type OfficeFileAsker = () => Promise<OfficeFile>;
+
+/** The office's file is asked for anew when so much time has gone by: an hour. */
+export const OFFICE_ASKED_AGAIN_AFTER_MS = 3_600_000;

@@ -1,3 +1,4 @@
+import { errorSentence } from './errorSentence';
 /** A host refused to write; its message says why and what of it stands in the workbook now. */
 export class RefusedWriting extends Error {
   constructor(
@@ -16,7 +17,7 @@ const sentence = (text: string) => (/[.!?]$/.test(text) ? text : `${text}.`);
 /** Why something was not written, without what of it stands: for those who put that right and say it themselves. */
 export function reasonOfRefusal(error: unknown): string {
   if (error instanceof RefusedWriting) return error.reason;
-  return sentence(error instanceof Error ? error.message : String(error));
+  return sentence(errorSentence(error));
 }
 
 const SAYS_WHAT_STANDS =

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
-import { plainValue } from '../../src/preview/xlsx/fileValue';
+import { plainFileValue } from '../../src/preview/xlsx/fileValue';
 import { readXlsx } from './readSaved';
 import { ARTIFACTS, openFile, openPlace, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
@@ -44,7 +44,7 @@ async function saved() {
   ]);
   const sheet = (await readXlsx(await download.createReadStream())).getWorksheet(SHEET)!;
   return [3, 4, 5].map(row =>
-    Array.from({ length: 12 }, (_, i) => plainValue(sheet.getRow(row).getCell(13 + i).value as never) ?? ''),
+    Array.from({ length: 12 }, (_, i) => plainFileValue(sheet.getRow(row).getCell(13 + i).value as never) ?? ''),
   );
 }
 

@@ -24,7 +24,9 @@ test.each(metadata.functions.filter(({ parameters }) => parameters.some(({ descr
 test('a row-wise argument of the contract is one in its help, and none is told to be one without being called so', () => {
   for (const { id, arguments: called, key } of rowFunctions) {
     const { parameters } = metadata.functions.find(described => described.id === id)!;
-    const told = parameters.filter(({ name, description }) => name === key || BY_ROW.test(description)).map(({ name }) => name);
-    expect([id, Object.keys(called).filter(name => 'row' in called[name]!)]).toEqual([id, told]);
+    const message = parameters
+      .filter(({ name, description }) => name === key || BY_ROW.test(description))
+      .map(({ name }) => name);
+    expect([id, Object.keys(called).filter(name => 'row' in called[name]!)]).toEqual([id, message]);
   }
 });

@@ -73,8 +73,8 @@ test.each([
     ', , , , , , , 4',
     'Western Electric rule 4: eight on one side',
   ],
-])('%s(%s) gives %s (%s)', async (id, args, told) => {
-  expectCells((await excelCall(id, ...argumentsOf(args))).flat(), told);
+])('%s(%s) gives %s (%s)', async (id, args, message) => {
+  expectCells((await excelCall(id, ...argumentsOf(args))).flat(), message);
 });
 
 // ISO 7870-2, e-Handbook 6.3.2: A2, D3 and D4. Subgroups of mean range 1.

@@ -28,13 +28,13 @@ test('what is left reckons as before', () => {
   const values = ['0', '-1.005', '27.35', '1e-9', '123456789.987654321', '0.3333333333333333333', '2', '-40'];
   for (const a of values) {
     for (const b of values) {
-      const told = (Class: typeof Decimal) => {
+      const message = (Class: typeof Decimal) => {
         const [x, y] = [new Class(a), new Class(b)];
         const sums = [x.plus(y), x.minus(y), x.times(y), x.div(y), x.abs().sqrt(), Class.sum(x, y), Class.max(x, y)];
         const rounded = [x.toDecimalPlaces(2), x.toSignificantDigits(3), x.toNearest(0.125), x.ceil(), x.floor(), x.toFixed(1)];
         return [...sums, ...rounded, x.toNumber(), x.cmp(y), x.isInteger()].map(String);
       };
-      expect(told(Slim)).toEqual(told(Decimal));
+      expect(message(Slim)).toEqual(message(Decimal));
     }
   }
 });

@@ -22,8 +22,8 @@ export function argumentsOf(text: string, named: Readonly<Record<string, any[][]
 }
 
 /** Asserts that cells, in reading order, are what an example tells: text as it stands, numbers to the digits it shows. */
-export function expectCells(cells: readonly unknown[], told: string): void {
-  const words = told.split(/, | and /).map(word => word.trim());
+export function expectCells(cells: readonly unknown[], message: string): void {
+  const words = message.split(/, | and /).map(word => word.trim());
   expect(cells.length).toBeGreaterThanOrEqual(words.length);
   words.forEach((word, index) => {
     if (typeof cells[index] === 'string') expect(cells[index]).toBe(word);

@@ -7,7 +7,7 @@ import type { RawTable } from '../../src/core/catalogue/rawTable';
 import { readCatalogue } from '../../src/core/catalogue/readCatalogue';
 import { TABLE_NAMES, type TableName as CatalogueTable } from '../../src/core/catalogue/tables/catalogueTables';
 import { readCsv } from '../../src/host/catalogueFile/readCsv';
-import { plainValue } from '../../src/preview/xlsx/fileValue';
+import { plainFileValue } from '../../src/preview/xlsx/fileValue';
 
 const folder = join(__dirname, '../../samples');
 const TABLES = ['Hoses', 'Fittings', 'Crimps', 'Machines', 'Rates', 'Dies', 'Guards', 'Derating', 'Fluids'] as const;
@@ -162,7 +162,7 @@ test('the sheets of catalogue.xlsx hold what the .csv files hold', async () => {
       Object.fromEntries(
         headings.map((heading, across) => {
           const { value } = sheet.getCell(down + 2, across + 1);
-          return [heading, value instanceof Date ? value.toISOString().slice(0, 10) : String(plainValue(value) ?? '')];
+          return [heading, value instanceof Date ? value.toISOString().slice(0, 10) : String(plainFileValue(value) ?? '')];
         }),
       ),
     );
@@ -175,7 +175,7 @@ test('the looked-up job lines show a machine’s own dial and every kind of trou
   await workbook.xlsx.readFile(join(folder, 'catalogue.xlsx'));
   const sheet = workbook.getWorksheet('Jobs')!;
   const column = (letter: string) =>
-    Array.from({ length: sheet.rowCount }, (_, row) => plainValue(sheet.getCell(`${letter}${row + 1}`).value));
+    Array.from({ length: sheet.rowCount }, (_, row) => plainFileValue(sheet.getCell(`${letter}${row + 1}`).value));
   const findings = column('J').join('\n');
   for (const trouble of [
     /^OK$/m,

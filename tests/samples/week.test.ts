@@ -4,7 +4,7 @@ import { stopsOf } from '../../src/sheets/benchcard/benchSteps';
 import { gatherCards } from '../../src/sheets/jobs/gatherCards';
 import { gatherCuts } from '../../src/sheets/cutlist/gatherCuts';
 import { rackSheets } from '../../src/sheets/rack/rack';
-import { planCuts } from '../../src/sheets/cutlist/planCuts';
+import { planHoses } from '../../src/sheets/cutlist/planHoses';
 import { tagProblems, tagsOf } from '../../src/sheets/tags/tag';
 import { openSample } from './openSample';
 
@@ -26,7 +26,7 @@ describe('the week of the sample catalogue', () => {
     const gathered = await gatherCuts(workbook, 'Rack', settings, '2026-10-05');
     expect([gathered.report.leftOut, gathered.rack.report.leftOut]).toEqual([[], []]);
     expect([gathered.read.questions, gathered.rack.questions]).toEqual([[], []]);
-    const plans = await planCuts(gathered, solveCutPlan, () => {}, { aborted: false });
+    const plans = await planHoses(gathered, solveCutPlan, () => {}, { aborted: false });
     expect(plans.map(({ job, totals, shortage }) => [job.hose, totals !== undefined, shortage])).toEqual(
       ['Larch DN 12', 'Larch DN 10', 'Larch DN 16', 'Rowan DN 19', 'Alder DN 16', 'Larch DN 19'].map(hose =>
         // One of its two pieces fits the rack: it is planned, the other waits.

@@ -9,7 +9,7 @@ import type { FluidRow } from './tables/fluidsTable';
 import type { Fitting } from './tables/fittingsTable';
 import type { Guard } from './tables/guardsTable';
 import type { Hose } from './tables/hosesTable';
-import type { MachineRow } from './tables/machinesTable';
+import type { CatalogueMachine } from './tables/machinesTable';
 import type { Rate } from './tables/ratesTable';
 
 /** What a look-up finds under a name: the row, or why it was left out. */
@@ -36,7 +36,7 @@ export interface MachineEntry {
   readonly date: number | undefined;
   /** Key of the die; "" where none is given or it could not be read. */
   readonly die: string;
-  readonly entry: Entry<MachineRow>;
+  readonly entry: Entry<CatalogueMachine>;
 }
 
 /** A row of the table Fluids, or one that was left out, by what it names. */
@@ -65,7 +65,7 @@ export interface Catalogue {
   readonly hoses: readonly Hose[];
   readonly fittings: readonly Fitting[];
   readonly crimps: readonly Crimp[];
-  readonly machines: readonly MachineRow[];
+  readonly machines: readonly CatalogueMachine[];
   readonly rates: readonly Rate[];
   readonly dies: readonly Die[];
   readonly guards: readonly Guard[];

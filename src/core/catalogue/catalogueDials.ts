@@ -4,7 +4,7 @@ import { machineDescription } from './machineDial';
 import type { Note } from './note';
 import { partKey } from './partName';
 import type { ReadRow } from './readRows';
-import { textOf } from './rowFacts';
+import { textIn } from './rowFacts';
 import { machinesTable } from './tables/machinesTable';
 
 /**
@@ -21,7 +21,7 @@ export function catalogueDialsHold(catalogue: Catalogue, machine: string): boole
 export function catalogueDialsNotes(rows: readonly ReadRow[]): readonly Note[] {
   const machines = new Map<string, { name: string; row: number; describes: boolean; isStated: boolean }>();
   for (const row of rows) {
-    const name = textOf(row, 'machine');
+    const name = textIn(row, 'machine');
     if (name === undefined) continue;
     const describes = !['hose', 'fitting', 'die'].some(key => row.values[key] !== undefined || row.unread?.[key]);
     const found = machines.get(partKey(name));

@@ -75,7 +75,7 @@ function byName(table: TableName, rows: readonly AnyRow[]): Map<string, { name: 
   );
 }
 
-const PRICES: ReadonlySet<string> = new Set(['price', 'pricePerLength']);
+export const PRICES: ReadonlySet<string> = new Set(['price', 'pricePerLength']);
 
 function percentOf(field: string, before: Value, after: Value): { percent?: number } {
   if (!PRICES.has(field) || typeof before !== 'number' || typeof after !== 'number' || before === 0) return {};

@@ -8,7 +8,7 @@ import type { Crimp } from './tables/crimpsTable';
 import type { Derating } from './tables/deratingTable';
 import type { FluidRow } from './tables/fluidsTable';
 import type { Guard } from './tables/guardsTable';
-import type { MachineRow } from './tables/machinesTable';
+import type { CatalogueMachine } from './tables/machinesTable';
 
 /** Key of a machine's setting. */
 export const settingKey = (machine: string, hose: string, fitting: string) =>
@@ -66,7 +66,7 @@ function machineEntries(
     const entry: MachineEntry = {
       date: row.unread?.date ? Infinity : (row.values.date as number | undefined),
       die: keyOf(row, 'die'),
-      entry: entryOf<MachineRow>(row),
+      entry: entryOf<CatalogueMachine>(row),
     };
     const [hose, fitting] = [keyOf(row, 'hose'), keyOf(row, 'fitting')];
     if (hose === '' && fitting === '') push(descriptions, machine, entry);

@@ -7,7 +7,7 @@ import { partKey } from './partName';
 import { partPresence, type PartPresence } from './partPresence';
 import { KNOWN_RATES, ZERO_RATES } from './rateNames';
 import type { ReadRow } from './readRows';
-import { numberOf, textOf } from './rowFacts';
+import { numberIn, textIn } from './rowFacts';
 import { crimpDiameterNote, depthNote, hoseNotes, pressureNote, sizeLimits, type Noticed, type SizeLimits } from './sizeNotes';
 import type { TableSchema } from './tableSchema';
 import { catalogueTables, TABLE_NAMES, type TableName } from './tables/catalogueTables';
@@ -19,13 +19,13 @@ interface Context extends SizeLimits {
 }
 
 function hosePartNote(row: ReadRow, { present }: Context): Noticed {
-  const hose = textOf(row, 'hose');
+  const hose = textIn(row, 'hose');
   if (hose === undefined || present.hose(hose)) return [];
   return [['hose', `Hose ${quotedText(hose)} is not in the table Hoses`]];
 }
 
 function partNotes(row: ReadRow, context: Context): Noticed {
-  const fitting = textOf(row, 'fitting');
+  const fitting = textIn(row, 'fitting');
   const own = hosePartNote(row, context);
   if (fitting === undefined || context.present.fitting(fitting)) return own;
   const text = fitting.endsWith('*')
@@ -35,17 +35,17 @@ function partNotes(row: ReadRow, context: Context): Noticed {
 }
 
 function dieNote(row: ReadRow, { dies }: Context): Noticed {
-  const name = textOf(row, 'die');
+  const name = textIn(row, 'die');
   if (name === undefined || dies.size === 0) return [];
   const die = dies.get(partKey(name));
   if (!die) return [['die', `Die ${quotedText(name)} is not in the table Dies`]];
-  const [length, crimpLength] = [numberOf(die, 'length'), numberOf(row, 'crimpLength')];
+  const [length, crimpLength] = [numberIn(die, 'length'), numberIn(row, 'crimpLength')];
   if (length === undefined || crimpLength === undefined || length >= crimpLength) return [];
   return [['crimpLength', `Crimp length is ${crimpLength}, longer than its die ${name} (${length})`]];
 }
 
 function crimpNotes(row: ReadRow, context: Context): Noticed {
-  const hose = context.index.hoses.get(partKey(textOf(row, 'hose') ?? ''))?.row;
+  const hose = context.index.hoses.get(partKey(textIn(row, 'hose') ?? ''))?.row;
   return [
     ...partNotes(row, context),
     ...dieNote(row, context),
@@ -55,8 +55,8 @@ function crimpNotes(row: ReadRow, context: Context): Noticed {
 }
 
 function fluidNotes(row: ReadRow, { present, index }: Context): Noticed {
-  const hose = textOf(row, 'hose');
-  const own = partKey(textOf(row, 'fluid')!);
+  const hose = textIn(row, 'hose');
+  const own = partKey(textIn(row, 'fluid')!);
   const names = index.fluids.find(({ entry }) => entry.row === row.values)?.names ?? [];
   const shared = names
     .slice(1)
@@ -77,7 +77,7 @@ function fluidNotes(row: ReadRow, { present, index }: Context): Noticed {
 const known = new Set(KNOWN_RATES.map(rateKey));
 
 function rateNotes(row: ReadRow): Noticed {
-  const rate = textOf(row, 'rate')!;
+  const rate = textIn(row, 'rate')!;
   return known.has(rateKey(rate))
     ? []
     : [['rate', `nothing reads the rate ${quotedText(rate)}; rates are ${KNOWN_RATES.join(', ')}`]];
@@ -85,7 +85,7 @@ function rateNotes(row: ReadRow): Noticed {
 
 const ROW_NOTES: Partial<Record<TableName, (row: ReadRow, context: Context) => Noticed>> = {
   hoses: hoseNotes,
-  fittings: (row, context) => [...pressureNote(row, context), ...depthNote(row, numberOf(row, 'bore'), context)],
+  fittings: (row, context) => [...pressureNote(row, context), ...depthNote(row, numberIn(row, 'bore'), context)],
   crimps: crimpNotes,
   machines: partNotes,
   rates: rateNotes,
@@ -110,7 +110,7 @@ function contextOf({ rows, units, index }: Catalogue): Context {
     ...sizeLimits(units),
     index,
     present: partPresence(index),
-    dies: new Map(good.map(row => [partKey(textOf(row, 'die')!), row])),
+    dies: new Map(good.map(row => [partKey(textIn(row, 'die')!), row])),
   };
 }
 

@@ -1,5 +1,5 @@
 import { measureUnit, type MeasureUnit } from '../units/measureUnit';
-import type { Column, Headings } from './headings';
+import type { TableColumn, Headings } from './headings';
 import type { Field, FieldQuantity } from './tableSchema';
 import type { TableName } from './tables/catalogueTables';
 
@@ -25,7 +25,7 @@ type AllHeadings = Readonly<Partial<Record<TableName, Headings>>>;
 
 /** The catalogue's units, from the headings of its tables. */
 export function catalogueUnits(headings: AllHeadings): CatalogueUnits {
-  const column = (table: TableName, key: string): Column | undefined =>
+  const column = (table: TableName, key: string): TableColumn | undefined =>
     headings[table]?.columns.find(candidate => candidate.key === key);
   const unit = (table: TableName, ...keys: string[]) => keys.map(key => column(table, key)?.unit).find(Boolean);
   const massPerLength = unit('hoses', 'massPerLength');

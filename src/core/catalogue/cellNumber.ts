@@ -1,6 +1,5 @@
 import type { Decimal } from '../units/decimal';
-
-const CELL_DIGITS = 15;
+import { CELL_DIGITS } from '../units/scaledDecimal';
 
 /**
  * A number at the 15 significant digits that a cell keeps. Catalogue rows hold such numbers, since they are exact as decimals

@@ -4,7 +4,7 @@ import { convertMeasure, type MeasureUnit } from '../units/measureUnit';
 import { commaAdvice, numberFromText } from '../units/numberText';
 import { ambiguousDate, looksLikeDate, momentNumber } from '../units/sheetDate';
 import { cellNumber } from './cellNumber';
-import type { Column } from './headings';
+import type { TableColumn } from './headings';
 import type { RawCell, RawError } from './rawTable';
 import type { Field } from './tableSchema';
 
@@ -19,15 +19,15 @@ export class Misread {
 type Filled = Exclude<RawCell, null | RawError>;
 
 /** Reads one filled cell of a column. */
-export type CellReader = (cell: Filled) => Value | Misread;
+export type FieldReader = (cell: Filled) => Value | Misread;
 
 const LARGEST = 1e9;
 const YES = new Set(['yes', 'y', 'x', 'true', '✓']);
 const NO = new Set(['no', 'n', 'false', '-', '–']);
 
-const readText: CellReader = cell => (typeof cell === 'boolean' ? String(cell).toUpperCase() : String(cell).trim());
+const readText: FieldReader = cell => (typeof cell === 'boolean' ? String(cell).toUpperCase() : String(cell).trim());
 
-const readDate: CellReader = cell => {
+const readDate: FieldReader = cell => {
   const moment = typeof cell === 'boolean' ? undefined : momentNumber(cell);
   if (moment !== undefined) return moment;
   const either = typeof cell === 'string' ? ambiguousDate(cell) : undefined;
@@ -58,7 +58,7 @@ const inRange = (value: number, { sign, kind }: Field) =>
   (sign !== 'notNegative' || value >= 0) &&
   (kind !== 'fraction' || (value >= 0 && value <= 1));
 
-function numberReader({ field, unit, percent }: Column, to: MeasureUnit | undefined): CellReader {
+function numberReader({ field, unit, percent }: TableColumn, to: MeasureUnit | undefined): FieldReader {
   const expected = expectedNumber(field, unit);
   const same = !unit || !to || unit.symbol === to.symbol;
   return cell => {
@@ -77,7 +77,7 @@ function numberReader({ field, unit, percent }: Column, to: MeasureUnit | undefi
   };
 }
 
-function angleReader(column: Column): CellReader {
+function angleReader(column: TableColumn): FieldReader {
   const read = numberReader(column, undefined);
   return cell => {
     const text = typeof cell === 'string' ? cell.trim().toLowerCase() : undefined;
@@ -91,10 +91,10 @@ function yesOrNo(cell: Filled): 'yes' | 'no' | undefined {
   return YES.has(word) ? 'yes' : NO.has(word) ? 'no' : undefined;
 }
 
-const readYesNo: CellReader = cell => yesOrNo(cell) ?? new Misread('yes or no');
+const readYesNo: FieldReader = cell => yesOrNo(cell) ?? new Misread('yes or no');
 
 /** A vacuum is a pressure (its sign does not matter) or yes or no. Without a unit in its heading, a number says yes and no more. */
-function vacuumReader(column: Column, to: MeasureUnit | undefined): CellReader {
+function vacuumReader(column: TableColumn, to: MeasureUnit | undefined): FieldReader {
   const read = numberReader(column, to);
   return cell => {
     const word = yesOrNo(cell);
@@ -106,7 +106,7 @@ function vacuumReader(column: Column, to: MeasureUnit | undefined): CellReader {
 }
 
 /** How a column's cells are read; numbers are turned into the unit `to`. */
-export function cellReader(column: Column, to: MeasureUnit | undefined): CellReader {
+export function cellReader(column: TableColumn, to: MeasureUnit | undefined): FieldReader {
   switch (column.field.kind) {
     case 'name':
     case 'text':

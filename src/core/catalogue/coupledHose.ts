@@ -2,7 +2,7 @@ import { Decimal } from '../units/decimal';
 import type { Catalogue } from './catalogue';
 import { crimpOrReason, type CrimpMatch } from './crimpFor';
 import { findFitting, findHose } from './findPart';
-import { lengthIn } from './lengthIn';
+import { lengthPer } from './lengthPer';
 import { headingKey, partKey } from './partName';
 import { familiesMatch, sizesMatch } from './partsMatch';
 import { rateOf } from './rateOf';
@@ -59,7 +59,7 @@ function massOf(catalogue: Catalogue, hose: Hose, parts: readonly Fitting[]): Co
   if (!massPerLength || hose.massPerLength === undefined) return undefined;
   const masses = parts.map(part => part.mass);
   if (masses.includes(undefined)) return undefined;
-  const perLength = lengthIn(length, new Decimal(hose.massPerLength), massPerLength);
+  const perLength = lengthPer(length, new Decimal(hose.massPerLength), massPerLength);
   return { perLength: perLength.toNumber(), parts: sumOf(masses as number[]).toNumber() };
 }
 

@@ -7,7 +7,7 @@ import { fillDiameter, isPlausible } from './crimpLimits';
 import { splitHeading } from '../units/headingUnit';
 import { headingKey, partKey } from './partName';
 import type { ReadRow } from './readRows';
-import { addProblem, numberOf, shown, textOf } from './rowFacts';
+import { addProblem, numberIn, quotedValue, textIn } from './rowFacts';
 import type { TableSchema } from './tableSchema';
 import { catalogueTables, type TableName } from './tables/catalogueTables';
 
@@ -20,7 +20,7 @@ export interface RowContext {
 
 /** A pattern is the beginning of a name and one * at its end: none is bare, and none has a * elsewhere. */
 function refuseOddPattern(schema: TableSchema, row: ReadRow, key = 'fitting'): void {
-  const name = textOf(row, key) ?? '';
+  const name = textIn(row, key) ?? '';
   if (/^\*|\*./.test(name)) addProblem(schema, row, key, quotedText(name), 'a part, or the beginning of its name and *');
 }
 
@@ -28,15 +28,15 @@ function finishCrimp(row: ReadRow, { dieRanges }: RowContext): void {
   const schema = catalogueTables.crimps;
   refuseOddPattern(schema, row);
   fillDiameter(row);
-  const diameter = numberOf(row, 'crimpDiameter');
-  const tolerance = numberOf(row, 'tolerance');
+  const diameter = numberIn(row, 'crimpDiameter');
+  const tolerance = numberIn(row, 'tolerance');
   if (diameter === undefined || tolerance === undefined) return;
   if (!isPlausible(diameter, tolerance)) {
-    addProblem(schema, row, 'tolerance', shown(tolerance), `between 1/2000 and 1/10 of the crimp diameter ${diameter}`);
+    addProblem(schema, row, 'tolerance', quotedValue(tolerance), `between 1/2000 and 1/10 of the crimp diameter ${diameter}`);
   }
-  const range = dieRanges.get(partKey(textOf(row, 'die') ?? ''));
+  const range = dieRanges.get(partKey(textIn(row, 'die') ?? ''));
   if (range && (diameter < range[0] || diameter > range[1])) {
-    addProblem(schema, row, 'crimpDiameter', shown(diameter), `within the range of its die, ${range[0]} … ${range[1]}`);
+    addProblem(schema, row, 'crimpDiameter', quotedValue(diameter), `within the range of its die, ${range[0]} … ${range[1]}`);
   }
 }
 
@@ -44,11 +44,11 @@ function finishMachine(row: ReadRow): void {
   const schema = catalogueTables.machines;
   const given = (key: string) => row.values[key] !== undefined || !!row.unread?.[key];
   if (!given('hose') && !given('fitting')) {
-    const [lowest, highest] = [numberOf(row, 'lowest'), numberOf(row, 'highest')];
+    const [lowest, highest] = [numberIn(row, 'lowest'), numberIn(row, 'highest')];
     if (lowest !== undefined && highest !== undefined && lowest > highest) {
-      addProblem(schema, row, 'lowest', shown(lowest), `no more than the highest, ${highest}`);
+      addProblem(schema, row, 'lowest', quotedValue(lowest), `no more than the highest, ${highest}`);
     }
-    if (numberOf(row, 'step') === 0) addProblem(schema, row, 'step', '0', 'the change of diameter per digit, not 0');
+    if (numberIn(row, 'step') === 0) addProblem(schema, row, 'step', '0', 'the change of diameter per digit, not 0');
     return;
   }
   refuseOddPattern(schema, row);
@@ -58,15 +58,15 @@ function finishMachine(row: ReadRow): void {
 }
 
 function finishDie(row: ReadRow): void {
-  const [smallest, largest] = [numberOf(row, 'smallest'), numberOf(row, 'largest')];
+  const [smallest, largest] = [numberIn(row, 'smallest'), numberIn(row, 'largest')];
   if (smallest === undefined || largest === undefined || smallest <= largest) return;
-  addProblem(catalogueTables.dies, row, 'smallest', shown(smallest), `no more than the largest, ${largest}`);
+  addProblem(catalogueTables.dies, row, 'smallest', quotedValue(smallest), `no more than the largest, ${largest}`);
 }
 
 function finishTemperatures(schema: TableSchema, row: ReadRow): void {
-  const [coldest, hottest] = [numberOf(row, 'coldest'), numberOf(row, 'hottest')];
+  const [coldest, hottest] = [numberIn(row, 'coldest'), numberIn(row, 'hottest')];
   if (coldest === undefined || hottest === undefined || coldest <= hottest) return;
-  addProblem(schema, row, 'coldest', shown(coldest), `no more than the hottest, ${hottest}`);
+  addProblem(schema, row, 'coldest', quotedValue(coldest), `no more than the hottest, ${hottest}`);
 }
 
 function finishFluid(row: ReadRow): void {
@@ -76,16 +76,16 @@ function finishFluid(row: ReadRow): void {
 
 /** Brackets in a rate's name are its unit or currency; that of a length counts. */
 function finishRate(row: ReadRow, { units }: RowContext): void {
-  const { name, bracket } = splitHeading(textOf(row, 'rate') ?? '');
-  const value = numberOf(row, 'value');
+  const { name, bracket } = splitHeading(textIn(row, 'rate') ?? '');
+  const value = numberIn(row, 'value');
   if (headingKey(name) === 'scrapfraction' && value !== undefined && value >= 1) {
-    addProblem(catalogueTables.rates, row, 'value', shown(value), 'a fraction below 1 (4 % is 0.04)');
+    addProblem(catalogueTables.rates, row, 'value', quotedValue(value), 'a fraction below 1 (4 % is 0.04)');
   }
   if (headingKey(name) !== 'shortestfreehose' || !bracket) return;
   const unit = measureUnit('length', bracket);
   if (!unit) {
     const expected = `${quotedText(name)} with a unit of length, or "${shownText(name)} in diameters" without brackets`;
-    addProblem(catalogueTables.rates, row, 'rate', quotedText(textOf(row, 'rate') ?? ''), expected);
+    addProblem(catalogueTables.rates, row, 'rate', quotedText(textIn(row, 'rate') ?? ''), expected);
   } else if (value !== undefined) {
     row.values.value = cellNumber(convertMeasure(new Decimal(value), unit, units.length));
     row.values.rate = name;
@@ -112,6 +112,6 @@ export function dieRanges(rows: readonly ReadRow[]): Map<string, readonly [numbe
   return new Map(
     rows
       .filter(row => row.problems.length === 0)
-      .map(row => [partKey(textOf(row, 'die')!), [numberOf(row, 'smallest') ?? 0, numberOf(row, 'largest') ?? Number.MAX_VALUE]]),
+      .map(row => [partKey(textIn(row, 'die')!), [numberIn(row, 'smallest') ?? 0, numberIn(row, 'largest') ?? Number.MAX_VALUE]]),
   );
 }

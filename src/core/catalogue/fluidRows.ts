@@ -24,7 +24,7 @@ function knownFluid(catalogue: Catalogue, fluid: string): KnownFluid {
 }
 
 /** Every name of a fluid as a key (see fluidKey): the given one, its own, and what it is also called. */
-export const namesOfFluid = (catalogue: Catalogue, fluid: string): readonly string[] => knownFluid(catalogue, fluid).names;
+const namesOfFluid = (catalogue: Catalogue, fluid: string): readonly string[] => knownFluid(catalogue, fluid).names;
 
 /** Whether a hose is for a fluid, by any of its names; undefined where the hose's Fluids are blank. */
 export function takesFluid(catalogue: Catalogue, { fluids: listed }: Hose, fluid: string): boolean | undefined {

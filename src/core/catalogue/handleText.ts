@@ -1,8 +1,7 @@
 import type { CatalogueUnits } from './catalogueUnits';
+import { countedText } from '../countedText';
 
 const HANDLE = /^CAT-[0-9a-f]{8}\b/;
-
-const counted = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
 /** Units as a handle prints them: those of crimp diameters and temperatures where they are not the usual companions. */
 function unitText({ length, diameter, pressure, temperature }: CatalogueUnits): string {
@@ -29,11 +28,11 @@ export interface HandleFacts {
  */
 export function handleText({ digest, units, hoses, fittings, crimps, leftOut }: HandleFacts): string {
   const counts = [
-    counted(hoses, 'hose', 'hoses'),
-    counted(fittings, 'fitting', 'fittings'),
-    counted(crimps, 'crimp', 'crimps'),
+    countedText(hoses, 'hose', 'hoses'),
+    countedText(fittings, 'fitting', 'fittings'),
+    countedText(crimps, 'crimp', 'crimps'),
   ].join(', ');
-  const rest = leftOut > 0 ? `; ${counted(leftOut, 'row', 'rows')} left out` : '';
+  const rest = leftOut > 0 ? `; ${countedText(leftOut, 'row', 'rows')} left out` : '';
   return `CAT-${digest.slice(0, 8)} (${unitText(units)}; ${counts})${rest}`;
 }
 

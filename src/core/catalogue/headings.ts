@@ -7,7 +7,7 @@ import type { RawCell, RawTable } from './rawTable';
 import type { Field, TableSchema } from './tableSchema';
 
 /** A column of a table that came, and what it means. */
-export interface Column {
+export interface TableColumn {
   readonly key: string;
   readonly field: Field;
   /** Zero-based place in the table's rows. */
@@ -24,7 +24,7 @@ export interface Column {
 export interface Headings {
   /** Zero-based row of the headings. */
   readonly row: number;
-  readonly columns: readonly Column[];
+  readonly columns: readonly TableColumn[];
   /** All known fields that have a heading, those without any data included. */
   readonly stated: ReadonlySet<string>;
 }
@@ -91,7 +91,7 @@ function requireAll(schema: TableSchema, found: ReadonlySet<string>): void {
 export function readHeadings(schema: TableSchema, table: RawTable): Headings {
   const row = table.findIndex(cells => cells.some(isFilled));
   const byKey = new Map(Object.entries(schema.fields).map(([key, field]) => [headingKey(field.heading), { key, field }]));
-  const columns: Column[] = [];
+  const columns: TableColumn[] = [];
   const found = new Set<string>();
   const stated = new Set<string>();
   (table[row] ?? []).forEach((cell, index) => {

@@ -4,7 +4,7 @@ import type { Catalogue, MachineEntry } from './catalogue';
 import { settingKey } from './catalogueIndex';
 import { partKey } from './partName';
 import { problemSentence } from './problem';
-import type { MachineRow } from './tables/machinesTable';
+import type { CatalogueMachine } from './tables/machinesTable';
 
 /** The newest setting for the die, under the fitting's own name, else under the longest pattern that it begins like. */
 function newest({ index }: Catalogue, machine: string, die: string, hose: string, fitting: string): MachineEntry | undefined {
@@ -36,7 +36,7 @@ export function machineDial(
   die: string,
   hose: string,
   fitting: string,
-): MachineRow | undefined {
+): CatalogueMachine | undefined {
   requireMachine(catalogue, machine);
   const found = newest(catalogue, machine, partKey(die), hose, fitting);
   if (found?.entry.problem) {
@@ -50,7 +50,7 @@ export function machineDial(
  * The row that describes a machine (step, per turn, dial's limits): the newest of those for the die, else of those for any die.
  * @throws TradeError as machineDial
  */
-export function machineDescription(catalogue: Catalogue, machine: string, die?: string): MachineRow | undefined {
+export function machineDescription(catalogue: Catalogue, machine: string, die?: string): CatalogueMachine | undefined {
   requireMachine(catalogue, machine);
   const entries = catalogue.index.descriptions.get(partKey(machine));
   const found =

@@ -1,10 +1,10 @@
 import type { Catalogue, MachineEntry } from './catalogue';
 import { partKey } from './partName';
 import { remembered } from './remembered';
-import type { MachineRow } from './tables/machinesTable';
+import type { CatalogueMachine } from './tables/machinesTable';
 
 /** A recorded setting of a machine: all that makes it one is filled in. */
-export type DialRecord = MachineRow & {
+export type DialRecord = CatalogueMachine & {
   readonly die: string;
   readonly hose: string;
   readonly fitting: string;

@@ -1,11 +1,11 @@
 import { partKey } from './partName';
 import type { ReadRow } from './readRows';
-import { addProblem, numberOf, shown, textOf } from './rowFacts';
+import { addProblem, numberIn, quotedValue, textIn } from './rowFacts';
 import { machinesTable } from './tables/machinesTable';
 
-const day = (row: ReadRow) => numberOf(row, 'date') ?? -1;
+const day = (row: ReadRow) => numberIn(row, 'date') ?? -1;
 const describes = (row: ReadRow) => row.values.hose === undefined && row.values.fitting === undefined;
-const keyOf = (row: ReadRow, key: string) => partKey(textOf(row, key) ?? '');
+const keyOf = (row: ReadRow, key: string) => partKey(textIn(row, key) ?? '');
 
 /** Describing rows by machine and die, newest first, of one time the lower row first. */
 function scales(rows: readonly ReadRow[]): Map<string, ReadRow> {
@@ -23,13 +23,19 @@ function scales(rows: readonly ReadRow[]): Map<string, ReadRow> {
 export function refuseDialsOffScale(rows: readonly ReadRow[]): void {
   const found = scales(rows);
   for (const row of rows) {
-    const dial = numberOf(row, 'dial');
+    const dial = numberIn(row, 'dial');
     if (row.problems.length > 0 || describes(row) || dial === undefined) continue;
     const machine = keyOf(row, 'machine');
     const scale = found.get(`${machine}\u001f${keyOf(row, 'die')}`) ?? found.get(`${machine}\u001f`);
     if (!scale) continue;
-    const [lowest, highest] = [numberOf(scale, 'lowest'), numberOf(scale, 'highest')];
+    const [lowest, highest] = [numberIn(scale, 'lowest'), numberIn(scale, 'highest')];
     if ((lowest === undefined || dial >= lowest) && (highest === undefined || dial <= highest)) continue;
-    addProblem(machinesTable, row, 'dial', shown(dial), `on the machine's scale, ${lowest ?? '…'} … ${highest ?? ''}`.trim());
+    addProblem(
+      machinesTable,
+      row,
+      'dial',
+      quotedValue(dial),
+      `on the machine's scale, ${lowest ?? '…'} … ${highest ?? ''}`.trim(),
+    );
   }
 }

@@ -9,3 +9,6 @@ export type RawCell = string | number | boolean | null | RawError;
 
 /** A table as it came: heading row first. */
 export type RawTable = readonly (readonly RawCell[])[];
+
+/** True where a cell of a table holds anything at all, be it a blank sign. */
+export const isNotEmpty = (cell: RawCell | undefined): boolean => cell !== null && cell !== undefined && cell !== '';

@@ -1,5 +1,5 @@
 import { unitOfField, type CatalogueUnits } from './catalogueUnits';
-import { cellReader, Misread, quotedCell, type CellReader, type Value } from './cellReader';
+import { cellReader, Misread, quotedCell, type FieldReader, type Value } from './cellReader';
 import { isFilled, type Headings } from './headings';
 import type { Problem } from './problem';
 import type { RawCell, RawTable } from './rawTable';
@@ -20,7 +20,7 @@ export interface ReadRow {
 const isEmpty = (cell: RawCell | undefined) => cell === 0 || !isFilled(cell);
 
 /** What is expected of a cell that is blank or an error. */
-function notThere(field: Field, read: CellReader): Misread {
+function notThere(field: Field, read: FieldReader): Misread {
   if (field.kind === 'name') return new Misread('a name');
   return field.kind === 'text' ? new Misread('a text') : (read('') as Misread);
 }

@@ -1,8 +1,8 @@
 import type { ReadRow } from './readRows';
 import type { TableSchema } from './tableSchema';
 
-export const numberOf = (row: ReadRow, key: string) => row.values[key] as number | undefined;
-export const textOf = (row: ReadRow, key: string) => row.values[key] as string | undefined;
+export const numberIn = (row: ReadRow, key: string) => row.values[key] as number | undefined;
+export const textIn = (row: ReadRow, key: string) => row.values[key] as string | undefined;
 
 /** Adds what is wrong with one cell of a row, so that the row is left out. */
 export function addProblem(schema: TableSchema, row: ReadRow, key: string, received: string, expected: string): void {
@@ -10,4 +10,4 @@ export function addProblem(schema: TableSchema, row: ReadRow, key: string, recei
 }
 
 /** A value as a problem quotes it. */
-export const shown = (value: number | string | undefined) => (value === undefined ? 'blank' : String(value));
+export const quotedValue = (value: number | string | undefined) => (value === undefined ? 'blank' : String(value));

@@ -3,7 +3,7 @@ import { convertMeasure, measureUnit, type MeasureUnit } from '../units/measureU
 import type { CatalogueUnits } from './catalogueUnits';
 import { cellNumber } from './cellNumber';
 import type { ReadRow } from './readRows';
-import { numberOf } from './rowFacts';
+import { numberIn } from './rowFacts';
 
 /*
  * Limits beyond which a value looks like a slip of the pen or a wrong unit. Common practice: no hose of the trade's standards bends
@@ -43,7 +43,7 @@ const rounded = (value: number) => Number(value.toPrecision(6));
 
 /** A working pressure above what any hose of the trade carries. */
 export function pressureNote(row: ReadRow, { highestPressure, pressureSymbol }: SizeLimits): Noticed {
-  const pressure = numberOf(row, 'workingPressure');
+  const pressure = numberIn(row, 'workingPressure');
   if (pressure === undefined || pressure <= highestPressure) return [];
   const limit = `${rounded(highestPressure)} ${pressureSymbol}`;
   return [['workingPressure', `Working pressure is ${pressure}, above ${limit}: check the unit`]];
@@ -51,7 +51,7 @@ export function pressureNote(row: ReadRow, { highestPressure, pressureSymbol }: 
 
 /** A depth beyond any coupling's, by the bore of its hose. */
 export function depthNote(row: ReadRow, bore: number | undefined, { depthMargin }: SizeLimits): Noticed {
-  const depth = numberOf(row, 'insertionDepth');
+  const depth = numberIn(row, 'insertionDepth');
   const most = bore === undefined ? undefined : cellNumber(DEPTH_BORES * bore + depthMargin);
   if (depth === undefined || most === undefined || depth <= most) return [];
   return [['insertionDepth', `Insertion depth is ${depth}, deeper than 6 bores and 20 mm (${rounded(most)}): check the unit`]];
@@ -59,7 +59,7 @@ export function depthNote(row: ReadRow, bore: number | undefined, { depthMargin 
 
 /** Sizes of a hose that contradict each other. */
 export function hoseNotes(row: ReadRow, limits: SizeLimits): Noticed {
-  const [bore, outside, bend] = ['bore', 'outsideDiameter', 'bendRadius'].map(key => numberOf(row, key));
+  const [bore, outside, bend] = ['bore', 'outsideDiameter', 'bendRadius'].map(key => numberIn(row, key));
   const found: (readonly [string, string])[] = [...pressureNote(row, limits)];
   if (outside === undefined) return found;
   if (outside <= bore!) found.push(['outsideDiameter', `Outside diameter is ${outside}, not above the bore ${bore}`]);
@@ -71,7 +71,7 @@ export function hoseNotes(row: ReadRow, limits: SizeLimits): Noticed {
 
 /** A crimp diameter that cannot belong to the hose's outside diameter. */
 export function crimpDiameterNote(row: ReadRow, outside: number | undefined, { lengthsADiameter }: SizeLimits): Noticed {
-  const diameter = numberOf(row, 'crimpDiameter');
+  const diameter = numberIn(row, 'crimpDiameter');
   if (outside === undefined || diameter === undefined) return [];
   const crimped = cellNumber(diameter * lengthsADiameter);
   const [low, high] = CRIMP_SHARES;

@@ -5,7 +5,7 @@ import type { Catalogue } from './catalogue';
 import { tooShort } from './assembly';
 import { coupledHose, type CoupledHose } from './coupledHose';
 import { findGuard } from './findGuard';
-import { lengthRatio } from './lengthIn';
+import { lengthRatio } from './lengthPer';
 import { NEEDED_RATES, type ZERO_RATES } from './rateNames';
 import { rateOf } from './rateOf';
 import { remembered } from './remembered';

@@ -1,5 +1,5 @@
-const LAMINAR_UP_TO = 2300;
-const TURBULENT_FROM = 4000;
+export const LAMINAR_UP_TO = 2300;
+export const TURBULENT_FROM = 4000;
 /** Binary noise of a Reynolds number that lies on a bound. */
 const NOISE = 1e-12;
 

@@ -5,7 +5,7 @@ import { viscosityAt } from './viscosityAt';
 const COLDEST = -60;
 const HOTTEST = 200;
 
-const told = (celsius: number, unit: '°C' | '°F') =>
+const message = (celsius: number, unit: '°C' | '°F') =>
   `${Number((unit === '°F' ? celsius * 1.8 + 32 : celsius).toPrecision(6))} ${unit}`;
 
 /**
@@ -28,8 +28,8 @@ export function gradeViscosity(grade: number, celsius: number, unit: '°C' | '°
     throw new TradeError('impossible', 'grade', `is ${grade}`, 'oil this thin has no viscosity index; use grades from 7 up');
   }
   if (!(celsius >= COLDEST && celsius <= HOTTEST)) {
-    const advice = `it must lie between ${told(COLDEST, unit)} and ${told(HOTTEST, unit)}; check the unit`;
-    throw new TradeError('range', 'temperature', `is ${told(celsius, unit)}`, advice);
+    const advice = `it must lie between ${message(COLDEST, unit)} and ${message(HOTTEST, unit)}; check the unit`;
+    throw new TradeError('range', 'temperature', `is ${message(celsius, unit)}`, advice);
   }
   return viscosityAt(celsius, { celsius: 40, viscosity: found.at40 }, { celsius: 100, viscosity: found.at100 });
 }

@@ -1,7 +1,6 @@
 import { lnGamma } from './lnGamma';
+import { SMALLEST, ENOUGH } from './incompleteGamma';
 
-const SMALLEST = 1e-300;
-const ENOUGH = 2 ** -53;
 const MOST_TERMS = 10_000;
 
 /** Continued fraction of the incomplete beta function by Lentz's method; converges fast for x < (a + 1)/(a + b + 2). */

@@ -1,7 +1,7 @@
 import { lnGamma } from './lnGamma';
 
-const SMALLEST = 1e-300;
-const ENOUGH = 2 ** -53;
+export const SMALLEST = 1e-300;
+export const ENOUGH = 2 ** -53;
 const MOST_TERMS = 100_000;
 
 function series(a: number, x: number): number {

@@ -3,7 +3,7 @@ import { median } from './median';
 import { rangeOf } from './controlLimits';
 
 /** The readings of one crimp, in one unit with its tolerance. */
-export interface CrimpReadings {
+export interface ToleratedReadings {
   readonly readings: readonly number[];
   /** Allowed deviation either way. */
   readonly tolerance: number;
@@ -46,7 +46,7 @@ function farthest(readings: readonly number[]) {
  * Source, from memory: Hampel 1974 (distance from a median in robust scatters); scatter from ranges, ISO 7870-2.
  * @example among good crimps, { readings: [22.1, 22.12, 22.11, 21.21], tolerance: 0.12 } gives { crimp, reading: 3, others: 22.11 }
  */
-export function strayReadings(crimps: readonly CrimpReadings[]): StrayReading[] {
+export function strayReadings(crimps: readonly ToleratedReadings[]): StrayReading[] {
   const measured = crimps.flatMap((crimp, number) => (crimp.readings.length >= LEAST_READINGS ? [{ ...crimp, number }] : []));
   if (measured.length === 0) return [];
   const usual = median(measured.map(({ readings }) => scatterOf(readings)));

@@ -26,7 +26,7 @@ export interface PossibleThread {
 }
 
 const NEAR_MM = new Decimal('0.6');
-const PITCH_SHARE = new Decimal('0.04');
+export const PITCH_SHARE = new Decimal('0.04');
 /** Outside − inside diameter in pitches: 2 × 5/8 of the height of a 60° triangle; 2 × the depth of the 55° form. */
 const DEPTH: Readonly<Record<ThreadForm, Decimal>> = { 60: new Decimal('1.0825'), 55: new Decimal('1.2807') };
 

@@ -10,7 +10,7 @@ import { Decimal } from './decimal';
 /** Powers of ten that a double holds exactly. */
 const TENS = Array.from({ length: 23 }, (_, power) => Number(`1e${power}`));
 /** Digits that a spreadsheet cell holds. A computed cell carries binary noise behind them (0.1 + 0.2), a typed one nothing. */
-const CELL_DIGITS = 15;
+export const CELL_DIGITS = 15;
 const MOST_DIVIDEND_ZEROS = 3;
 
 type Value = Parameters<Decimal['plus']>[0];

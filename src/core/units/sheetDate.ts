@@ -1,10 +1,10 @@
-const MS_PER_DAY = 86_400_000;
+export const MS_PER_DAY = 86_400_000;
 /** 1970-01-01 in the sheet's day numbers, in which 1900 counts as a leap year. */
-const UNIX_EPOCH_DAY = 25_569;
+export const UNIX_EPOCH_DAY = 25_569;
 const LAST_DAY = 2_958_465;
 /** 2000-01-01 … 2099-12-31: a whole number among them, where a short length is due, is a date that the sheet made of a fraction. */
-const FIRST_LIKELY = 36_526;
-const LAST_LIKELY = 73_050;
+export const FIRST_DATE = 36_526;
+export const LAST_DATE = 73_050;
 
 /** What a text is as a date: day numbers with the time of day as a fraction; two of them where it may be read either way round. */
 type DateReadings = readonly [] | readonly [number] | readonly [number, number];
@@ -101,7 +101,7 @@ export function isoMoment(moment: number): string {
 
 /** True for a whole number that speaks of a date (2000 … 2099) where a short length is due: 3/8 typed into a plain cell. */
 export function looksLikeDate(value: number): boolean {
-  return Number.isInteger(value) && value >= FIRST_LIKELY && value <= LAST_LIKELY;
+  return Number.isInteger(value) && value >= FIRST_DATE && value <= LAST_DATE;
 }
 
 /** Formats are no longer than this. */

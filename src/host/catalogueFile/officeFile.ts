@@ -1,10 +1,9 @@
 import { sha256 } from '../../core/hash/sha256';
-import type { OfficeFile, OfficeFileAsker } from '../../workbook/officeFile';
+import { OFFICE_ASKED_AGAIN_AFTER_MS, type OfficeFile, type OfficeFileAsker } from '../../workbook/officeFile';
 import { requireFileSize, UnreadableTable } from './fileLimits';
 
 /** Beside the page of the pane, on the host of the add-in. */
 export const OFFICE_FILE = 'catalogue/current.xlsx';
-const ASKED_AGAIN_AFTER_MS = 3_600_000;
 const NOT_THERE: ReadonlySet<number> = new Set([404, 410]);
 
 /** What a browser gives for an address; its own `fetch` where there is one. */
@@ -55,7 +54,7 @@ export function officeFileAsker(fetcher: Fetcher, now: () => number = Date.now):
     }
   };
   return () => {
-    if (answered && now() - asked < ASKED_AGAIN_AFTER_MS) return answered;
+    if (answered && now() - asked < OFFICE_ASKED_AGAIN_AFTER_MS) return answered;
     const before = answered;
     asked = now();
     answered = (async () => ask(await before))();

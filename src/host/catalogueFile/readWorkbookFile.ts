@@ -1,12 +1,11 @@
 import type { CellValue, Worksheet } from 'exceljs';
 import type { FileSheet } from '../../core/catalogue/partsFile';
-import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
+import { isNotEmpty, type RawCell, type RawTable } from '../../core/catalogue/rawTable';
 import { requireFileSize, requireTableSize, UnreadableTable } from './fileLimits';
 import { safeArchive } from './safeArchive';
 import { breathe, type Watch } from '../../workbook/watch';
+import { MS_PER_DAY, UNIX_EPOCH_DAY } from '../../core/units/sheetDate';
 
-const MS_PER_DAY = 86_400_000;
-const UNIX_EPOCH_DAY = 25_569;
 const ROWS_A_PIECE = 5000;
 
 /** A cell's plain value: the last result of a formula, the text of rich text and links, the day number of a date. */
@@ -20,8 +19,6 @@ function cellOf(value: CellValue | undefined): RawCell {
   return 'result' in value ? cellOf(value.result as CellValue) : null;
 }
 
-const isFilled = (cell: RawCell) => cell !== null && cell !== '';
-
 /** The filled part of a sheet from its first cell on; rows and columns that only have a look do not count. */
 async function tableOf(name: string, sheet: Worksheet, watch: Watch, share: number): Promise<RawTable> {
   const rows: RawCell[][] = [];
@@ -30,7 +27,7 @@ async function tableOf(name: string, sheet: Worksheet, watch: Watch, share: numb
     // Cells are counted from 1 in the library's lists.
     const listed = (sheet.findRow(row)?.values ?? []) as readonly CellValue[];
     const cells = Array.from(listed, cellOf).slice(1);
-    while (cells.length > 0 && !isFilled(cells.at(-1)!)) cells.pop();
+    while (cells.length > 0 && !isNotEmpty(cells.at(-1)!)) cells.pop();
     columns = Math.max(columns, cells.length);
     rows.push(cells);
     if (row % ROWS_A_PIECE === 0) await breathe(watch, share);

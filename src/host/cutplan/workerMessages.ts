@@ -1,6 +1,7 @@
 import type { CutPlan, CutPlanProblem, CutPlanRow } from '../../core/cutplan/cutPlan';
 import { TradeError, type TradeErrorCode } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** A message between page and worker: plain data, decimals as text. */
 export type ToWorker = { readonly problem: Plain<CutPlanProblem> } | { readonly cancel: true };
@@ -80,7 +81,7 @@ export function plainError(error: unknown): PlainError {
     const { code, argument, received, advice } = error;
     return { code, argument, received, advice };
   }
-  return { argument: '', received: '', advice: error instanceof Error ? error.message : String(error) };
+  return { argument: '', received: '', advice: errorSentence(error) };
 }
 
 /** The error as it was thrown. */

@@ -1,5 +1,6 @@
 import type { Change, ChartSeries, ChartSpec } from '../../workbook/workbook';
 import { refusalOf } from './run';
+import { errorSentence } from '../../workbook/errorSentence';
 
 type Chart = Extract<Change, { kind: 'chart' }>;
 
@@ -43,7 +44,7 @@ export async function addCharts(context: Excel.RequestContext, charts: readonly 
       await context.sync();
     } catch (error) {
       const reason = refusalOf(error);
-      refused.push(`"${chart.title}" (${reason instanceof Error ? reason.message : String(reason)})`);
+      refused.push(`"${chart.title}" (${errorSentence(reason)})`);
     }
   }
   return refused.length > 0 ? `Excel could not make the chart ${refused.join(', ')}.` : undefined;

@@ -1,5 +1,5 @@
 import { blockOf } from '../../workbook/a1';
-import type { Cells } from '../../workbook/requestSize';
+import type { RequestCells } from '../../workbook/requestSize';
 import { sheetOfChange } from '../../workbook/sheetOfChange';
 import type { Change } from '../../workbook/workbook';
 
@@ -11,7 +11,7 @@ export type SheetIds = ReadonlyMap<string, string>;
 
 function shapeMistake(change: Change): string | undefined {
   if (change.kind !== 'values' && change.kind !== 'formulas') return undefined;
-  const cells: Cells = change.kind === 'values' ? change.values : change.formulas;
+  const cells: RequestCells = change.kind === 'values' ? change.values : change.formulas;
   const block = blockOf(change.at.address);
   const fits = block && cells.length === block.rows && cells.every(row => row.length === block.columns);
   return fits ? undefined : `${change.at.sheet}!${change.at.address} does not have the shape of what goes into it`;

@@ -1,4 +1,4 @@
-import { addressOf, blockOf, splitReference } from '../../workbook/a1';
+import { blockOf, splitReference, cellAddress, addressOf } from '../../workbook/a1';
 import type { CellValue, RangeAddress, RangeContent } from '../../workbook/workbook';
 import { ExcelRefusal, run } from './run';
 
@@ -48,7 +48,7 @@ function contentOf(range: Excel.Range): RangeContent {
 function blankCell(whole: Excel.Range): RangeContent {
   const { sheet = '' } = splitReference(whole.address);
   const { rowIndex: row, columnIndex: column } = whole;
-  const address = addressOf({ row, column, rows: 1, columns: 1 });
+  const address = cellAddress({ row, column });
   return { sheet, address, row, column, values: [['']], formulas: [['']], formats: [['General']] };
 }
 

@@ -1,4 +1,4 @@
-import { addressOf } from '../../workbook/a1';
+import { cellAddress } from '../../workbook/a1';
 import type { RangeAddress, RangeContent } from '../../workbook/workbook';
 import { spillParentsOf } from './lookUp';
 import { readUsedOrPieces } from './readRanges';
@@ -40,7 +40,7 @@ function unknownIn({ row, column, values, formulas }: RangeContent): Unknown[] {
       const value = values[r]![c];
       const isError = typeof value === 'object';
       if (plain === formula && !(isError && value.error === '#NAME?')) return [];
-      return [{ address: addressOf({ row: row + r, column: column + c, rows: 1, columns: 1 }), formula: plain, isError }];
+      return [{ address: cellAddress({ row: row + r, column: column + c }), formula: plain, isError }];
     }),
   );
 }

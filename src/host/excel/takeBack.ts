@@ -1,12 +1,12 @@
 import type { Change } from '../../workbook/workbook';
 import type { SheetIds } from './checkChanges';
 import { run } from './run';
-import { putBackCells, type Standing } from './standingCells';
+import { putBackCells, type CellsBefore } from './cellsBefore';
 
 /** What stood in the workbook before changes were written. */
 export interface Before {
   readonly ids: SheetIds;
-  readonly cells: Standing;
+  readonly cells: CellsBefore;
   /** What names referred to that the changes move; a name that they add is not in it. */
   readonly names: ReadonlyMap<string, string>;
 }

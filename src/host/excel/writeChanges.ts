@@ -1,6 +1,6 @@
 import { addressOf, blockOf, sheetInFormula } from '../../workbook/a1';
 import { changedMeanwhile, firstUnexpected } from '../../workbook/expectedCells';
-import { bytesOf, MOST_BYTES, type Cells } from '../../workbook/requestSize';
+import { bytesOf, MOST_BYTES, type RequestCells } from '../../workbook/requestSize';
 import { reasonOfRefusal, RefusedWriting } from '../../workbook/refusedWriting';
 import type { CellStyle, Change, Expected, RangeAddress } from '../../workbook/workbook';
 import { addCharts } from './addCharts';
@@ -9,7 +9,7 @@ import { checkChanges, type SheetIds } from './checkChanges';
 import { literal } from './literal';
 import { run } from './run';
 import { setPage } from './setPage';
-import { standingCells } from './standingCells';
+import { cellsBefore } from './cellsBefore';
 import { takeBack, type Before } from './takeBack';
 
 const ALL_EDGES = ['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight', 'InsideHorizontal', 'InsideVertical'] as const;
@@ -53,7 +53,7 @@ class Request {
     return this.context.workbook.worksheets.getItem(this.ids.get(name) ?? name);
   }
 
-  async add(cells: Cells = []): Promise<void> {
+  async add(cells: RequestCells = []): Promise<void> {
     const more = OPERATION_BYTES + bytesOf(cells);
     if (this.bytes > 0 && this.bytes + more > MOST_BYTES) {
       await this.context.sync();
@@ -64,7 +64,7 @@ class Request {
 }
 
 /** Writes cells; where they are more than a request takes, in pieces of whole rows. */
-async function writeCells(request: Request, at: RangeAddress, cells: Cells, kind: 'values' | 'formulas') {
+async function writeCells(request: Request, at: RangeAddress, cells: RequestCells, kind: 'values' | 'formulas') {
   const worksheet = request.sheet(at.sheet);
   const block = blockOf(at.address)!;
   const rows = Math.ceil(cells.length / Math.max(1, Math.ceil(bytesOf(cells) / MOST_BYTES)));
@@ -78,7 +78,7 @@ async function writeCells(request: Request, at: RangeAddress, cells: Cells, kind
 }
 
 /** What the names refer to that the workbook has already: they are moved, not added twice. */
-async function standingNames(context: Excel.RequestContext, changes: readonly Change[]): Promise<ReadonlyMap<string, string>> {
+async function namesBefore(context: Excel.RequestContext, changes: readonly Change[]): Promise<ReadonlyMap<string, string>> {
   const wanted = changes.flatMap(change => (change.kind === 'name' ? [change.name] : []));
   if (wanted.length === 0) return new Map();
   const items = wanted.map(name => context.workbook.names.getItemOrNullObject(name));
@@ -130,9 +130,9 @@ async function apply(request: Request, change: Change, names: Before['names']): 
 async function lookBefore(changes: readonly Change[], expected: Expected | undefined): Promise<Before> {
   const { ids, names } = await run(async context => ({
     ids: await checkChanges(context, changes),
-    names: await standingNames(context, changes),
+    names: await namesBefore(context, changes),
   }));
-  const cells = await standingCells(changes, ids);
+  const cells = await cellsBefore(changes, ids);
   const changed = expected && firstUnexpected(changes, expected, cells);
   if (changed) throw new Error(changedMeanwhile(changed));
   return { ids, cells, names };

@@ -3,7 +3,7 @@ import type { CellValue } from '../../workbook/workbook';
 import { readCell } from '../host/cellReading';
 import type { FunctionsFile } from '../../workbook/functionMetadata';
 import { hostFunctions } from '../host/hostFunctions';
-import { blockOf } from '../xlsx/address';
+import { cellBlockOf } from '../xlsx/address';
 import type { FileCell } from '../xlsx/fileCell';
 import { readXlsx } from '../xlsx/readXlsx';
 import { headlessWorkbook } from './headlessWorkbook';
@@ -43,7 +43,7 @@ export async function recalculate(xlsx: Uint8Array, functions: BuiltFunctions): 
     const filled = workbook.univer.__getInjector().get(FormulaDataModel).getArrayFormulaCellData()[data.id] ?? {};
     const ids = new Map(data.sheetOrder.map(id => [data.sheets[id]!.name!, id]));
     return cells.map(cell => {
-      const { startRow: row, startColumn: column } = blockOf(cell.address)!;
+      const { startRow: row, startColumn: column } = cellBlockOf(cell.address)!;
       const id = ids.get(cell.sheet)!;
       const sheet = workbook.api.getActiveWorkbook()!.getSheetBySheetId(id)!.getSheet();
       return { ...cell, value: readCell(filled[id]?.[row]?.[column] ?? sheet.getCellRaw(row, column)) };

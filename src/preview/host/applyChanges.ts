@@ -1,64 +1,10 @@
-import {
-  BorderStyleTypes,
-  CellValueType,
-  generateRandomId,
-  ICommandService,
-  IUndoRedoService,
-  type ICellData,
-  type IStyleData,
-  type Univer,
-} from '@univerjs/core';
-import { InsertDefinedNameCommand, SCOPE_WORKBOOK_VALUE_DEFINED_NAME, SetStyleCommand } from '@univerjs/sheets';
-import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
-import type { CellStyle, Change, RangeAddress } from '../../workbook/workbook';
-import { blockOf, type CellBlock } from '../xlsx/address';
+import { ICommandService, IUndoRedoService, type Univer } from '@univerjs/core';
+import type { FWorkbook } from '@univerjs/sheets/facade';
+import type { Change, RangeAddress } from '../../workbook/workbook';
+import { cellBlockOf, type CellBlock } from '../xlsx/address';
 import { oneUndoStep } from './oneUndoStep';
-import { textCell } from './textCell';
-
-const NEW_SHEET_ROWS = 1000;
-const NEW_SHEET_COLUMNS = 26;
-const [SPARE_ROWS, SPARE_COLUMNS] = [50, 5];
-/** As in Excel, so that rows grow with wrapped text in a saved file. */
-const NEW_SHEET_SIZES = { defaultColumnWidth: 64, defaultRowHeight: 20 } as const;
-/** The port's widths and heights are in points, the page's in pixels. */
-const PIXELS_A_POINT = 4 / 3;
-const NO_CONTENT = { v: null, f: null, si: null, p: null, t: null, custom: null };
-
-type Table<T> = readonly (readonly T[])[];
-
-function valueCell(value: string | number | boolean): ICellData {
-  if (value === '') return { ...NO_CONTENT };
-  if (typeof value === 'number') return { ...NO_CONTENT, v: value, t: CellValueType.NUMBER };
-  if (typeof value === 'boolean') return { ...NO_CONTENT, v: value ? 1 : 0, t: CellValueType.BOOLEAN };
-  return { ...NO_CONTENT, ...textCell(value) };
-}
-
-function formulaCell(formula: string): ICellData {
-  return formula === '' ? { ...NO_CONTENT } : { ...NO_CONTENT, f: formula.startsWith('=') ? formula : `=${formula}` };
-}
-
-const LINE = { s: BorderStyleTypes.THIN, cl: { rgb: '#8A959D' } };
-
-function pageStyle({ bold, fill, color, wrap, fontSize, border }: CellStyle): IStyleData {
-  return {
-    ...(fontSize !== undefined && { fs: fontSize }),
-    ...(border && { bd: border === 'all' ? { t: LINE, b: LINE, l: LINE, r: LINE } : { b: LINE } }),
-    ...(bold !== undefined && { bl: bold ? 1 : 0 }),
-    ...(fill !== undefined && { bg: { rgb: fill } }),
-    ...(color !== undefined && { cl: { rgb: color } }),
-    ...(wrap !== undefined && { tb: wrap ? 3 : 1 }),
-  };
-}
-
-function sizeOf({ startRow, endRow, startColumn, endColumn }: CellBlock): [number, number] {
-  return [endRow - startRow + 1, endColumn - startColumn + 1];
-}
-
-/** A longer or wider grid. (Inserting rows or columns would select them, and take looks that stand there already further on.) */
-function makeRoom(sheet: FWorksheet, { endRow, endColumn }: CellBlock): void {
-  if (sheet.getMaxRows() <= endRow) sheet.setRowCount(endRow + SPARE_ROWS);
-  if (sheet.getMaxColumns() <= endColumn) sheet.setColumnCount(endColumn + SPARE_COLUMNS);
-}
+import { isCellChange } from '../../workbook/cellChange';
+import { type CellTable, sizeOf, ChangeWriter } from './changeWriter';
 
 /** Refuses the whole batch before anything is written. */
 function check(changes: readonly Change[], workbook: FWorkbook): void {
@@ -68,11 +14,11 @@ function check(changes: readonly Change[], workbook: FWorkbook): void {
   };
   const checkRange = ({ sheet, address }: RangeAddress): CellBlock => {
     checkSheet(sheet);
-    const block = blockOf(address);
+    const block = cellBlockOf(address);
     if (!block) throw new Error(`"${address}" on sheet ${sheet} is no range`);
     return block;
   };
-  const checkTable = (at: RangeAddress, table: Table<unknown>) => {
+  const checkTable = (at: RangeAddress, table: CellTable<unknown>) => {
     const [rows, columns] = sizeOf(checkRange(at));
     if (table.length !== rows || table.some(row => row.length !== columns)) {
       throw new Error(`what is to be written to ${at.address} on sheet ${at.sheet} is not ${rows} × ${columns} cells`);
@@ -93,14 +39,6 @@ function check(changes: readonly Change[], workbook: FWorkbook): void {
   }
 }
 
-type CellChange = Extract<Change, { kind: 'values' | 'formulas' }>;
-type OtherChange = Exclude<Change, CellChange>;
-
-const isCellChange = (change: Change): change is CellChange => change.kind === 'values' || change.kind === 'formulas';
-
-const cellsOf = (change: CellChange): Table<ICellData> =>
-  change.kind === 'values' ? change.values.map(row => row.map(valueCell)) : change.formulas.map(row => row.map(formulaCell));
-
 /** Changes in their order, those of cells that follow one another on one sheet together. */
 function together(changes: readonly Change[]): readonly (readonly Change[])[] {
   const groups: Change[][] = [];
@@ -111,110 +49,6 @@ function together(changes: readonly Change[]): readonly (readonly Change[])[] {
     else groups.push([change]);
   }
   return groups;
-}
-
-class ChangeWriter {
-  constructor(
-    private readonly workbook: FWorkbook,
-    private readonly commands: ICommandService,
-  ) {}
-
-  private sheetAt({ sheet, address }: RangeAddress): { sheet: FWorksheet; block: CellBlock } {
-    return { sheet: this.workbook.getSheetByName(sheet)!, block: blockOf(address)! };
-  }
-
-  /** Cells of one sheet, in one go: each go makes the engine look through every formula of the workbook. */
-  private setCells(changes: readonly CellChange[]): void {
-    const matrix: Record<number, Record<number, ICellData>> = {};
-    const { sheet } = this.sheetAt(changes[0]!.at);
-    for (const change of changes) {
-      const { block } = this.sheetAt(change.at);
-      makeRoom(sheet, block);
-      cellsOf(change).forEach((cells, row) => {
-        Object.assign(
-          (matrix[block.startRow + row] ??= {}),
-          Object.fromEntries(cells.map((cell, column) => [block.startColumn + column, cell])),
-        );
-      });
-    }
-    const { block } = this.sheetAt(changes[0]!.at);
-    sheet.getRange(block.startRow, block.startColumn).setValues(matrix);
-  }
-
-  private setName(name: string, { sheet, address }: RangeAddress): void {
-    const [first, last] = address.toUpperCase().replace(/\$/g, '').split(':');
-    const absolute = [first!, ...(last ? [last] : [])].map(cell => cell.replace(/^([A-Z]+)(\d+)$/, '$$$1$$$2')).join(':');
-    const reference = `'${sheet.replace(/'/g, "''")}'!${absolute}`;
-    const known = this.workbook.getDefinedNames().find(defined => defined.getName().toUpperCase() === name.toUpperCase());
-    if (known) known.setFormula(reference);
-    else {
-      // The facade refuses a name that some sheet has too; spreadsheets allow it.
-      const parameters = {
-        id: generateRandomId(10),
-        unitId: this.workbook.getId(),
-        name,
-        formulaOrRefString: reference,
-        localSheetId: SCOPE_WORKBOOK_VALUE_DEFINED_NAME,
-        comment: '',
-      };
-      this.commands.syncExecuteCommand(InsertDefinedNameCommand.id, parameters);
-    }
-  }
-
-  /** Writing a style as a cell would take the cell's formula away. */
-  private setPageStyle({ sheet, block }: { sheet: FWorksheet; block: CellBlock }, style: IStyleData): void {
-    for (const [type, value] of Object.entries(style)) {
-      const parameters = { unitId: this.workbook.getId(), subUnitId: sheet.getSheetId(), range: block, style: { type, value } };
-      this.commands.syncExecuteCommand(SetStyleCommand.id, parameters);
-    }
-  }
-
-  private setStyle(at: RangeAddress, style: CellStyle): void {
-    const { sheet, block } = this.sheetAt(at);
-    this.setPageStyle({ sheet, block }, pageStyle(style));
-    if (style.columnWidth !== undefined) {
-      sheet.setColumnWidths(block.startColumn, sizeOf(block)[1], Math.round(style.columnWidth * PIXELS_A_POINT));
-    }
-    if (style.rowHeight !== undefined) {
-      sheet.setRowHeightsForced(block.startRow, sizeOf(block)[0], Math.round(style.rowHeight * PIXELS_A_POINT));
-    }
-  }
-
-  /** Changes of one kind of thing, as `together` has them. */
-  write(changes: readonly Change[]): void {
-    const cells = changes.filter(isCellChange);
-    if (cells.length > 0) this.setCells(cells);
-    else for (const change of changes) this.writeOne(change as OtherChange);
-  }
-
-  private writeOne(change: OtherChange): void {
-    switch (change.kind) {
-      case 'addSheet': {
-        const active = this.workbook.getActiveSheet();
-        this.workbook.create(change.sheet, NEW_SHEET_ROWS, NEW_SHEET_COLUMNS, { sheet: NEW_SHEET_SIZES });
-        this.workbook.setActiveSheet(active);
-        break;
-      }
-      case 'removeSheet':
-        this.workbook.deleteSheet(this.workbook.getSheetByName(change.sheet)!);
-        break;
-      case 'format':
-        return this.setPageStyle(this.sheetAt(change.at), { n: { pattern: change.numberFormat } });
-      case 'style':
-        return this.setStyle(change.at, change.style);
-      case 'page': {
-        const sheet = this.workbook.getSheetByName(change.sheet)!;
-        sheet.setCustomMetadata({ ...sheet.getCustomMetadata(), page: change.page });
-        break;
-      }
-      case 'chart':
-      case 'picture':
-        // The page has neither; the view that asks for one says so.
-        return;
-      case 'name':
-        return this.setName(change.name, change.refersTo);
-    }
-  }
 }
 
 /**

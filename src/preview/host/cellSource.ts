@@ -1,14 +1,15 @@
 import type { ICellData, Nullable, Univer, Workbook as EngineWorkbook, Worksheet } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import type { CellValue } from '../../workbook/workbook';
-import { blockAddress, cellAddress, type CellBlock } from '../xlsx/address';
+import { cellBlockAddress, type CellBlock } from '../xlsx/address';
 import { readCell } from './cellReading';
+import { cellAddress } from '../../workbook/a1';
 
 interface Positions<T> {
   readonly [row: number]: { readonly [column: number]: Nullable<T> } | undefined;
 }
 
-function isFilled(cell: Nullable<ICellData>): boolean {
+function holdsCell(cell: Nullable<ICellData>): boolean {
   return !!cell && (!!cell.f || !!cell.si || !!cell.p || (cell.v !== null && cell.v !== undefined && cell.v !== ''));
 }
 
@@ -69,7 +70,7 @@ export class CellSource {
       for (const [fromColumn, block] of Object.entries(columns ?? {}) as [string, Nullable<CellBlock>][]) {
         if (!block || (Number(fromRow) === row && Number(fromColumn) === column)) continue;
         const inside = row >= block.startRow && row <= block.endRow && column >= block.startColumn && column <= block.endColumn;
-        if (inside) return cellAddress(Number(fromRow), Number(fromColumn));
+        if (inside) return cellAddress({ row: Number(fromRow), column: Number(fromColumn) });
       }
     }
     return undefined;
@@ -79,7 +80,7 @@ export class CellSource {
   used(): CellBlock | undefined {
     let [startRow, startColumn, endRow, endColumn] = [Infinity, Infinity, -1, -1];
     const take = (row: number, column: number, cell: Nullable<ICellData>) => {
-      if (!isFilled(cell)) return;
+      if (!holdsCell(cell)) return;
       startRow = Math.min(startRow, row);
       startColumn = Math.min(startColumn, column);
       endRow = Math.max(endRow, row);
@@ -112,6 +113,6 @@ export class CellSource {
       formats.push(rowFormats);
     }
     const { startRow: row, startColumn: column } = block;
-    return { sheet: this.sheet.getName(), address: blockAddress(block), row, column, values, formulas, formats };
+    return { sheet: this.sheet.getName(), address: cellBlockAddress(block), row, column, values, formulas, formats };
   }
 }

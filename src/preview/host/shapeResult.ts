@@ -7,6 +7,7 @@ import {
   type BaseValueObject,
   type ErrorType,
 } from '@univerjs/engine-formula';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** What a cell keeps beside an error value: the code it belongs to, and its sentence. */
 export interface CellNote {
@@ -64,5 +65,5 @@ export function shapeResult(result: unknown): BaseValueObject {
 /** What a function threw, as an error value; anything but a CustomFunctions.Error is a defect and shows as #VALUE!, as in Excel. */
 export function shapeThrown(thrown: unknown): BaseValueObject {
   if (isCellError(thrown) && thrown.code.startsWith('#')) return errorValue(thrown.code, thrown.message);
-  return errorValue('#VALUE!', `the function failed: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
+  return errorValue('#VALUE!', `the function failed: ${errorSentence(thrown)}`);
 }

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { NotedCell, Spreadsheet } from './spreadsheet';
+import { cellWords } from '../../workbook/cellWords';
 
 interface StatusLineProps {
   readonly spreadsheet: Spreadsheet | undefined;
@@ -8,7 +9,7 @@ interface StatusLineProps {
 }
 
 function spoken({ address, value, formula }: NotedCell): string {
-  const shown = typeof value === 'object' ? value.error : value === '' ? 'blank' : String(value);
+  const shown = value === '' ? 'blank' : cellWords(value);
   return `${address}: ${shown}${formula && `, formula ${formula}`}`;
 }
 

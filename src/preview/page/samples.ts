@@ -11,7 +11,7 @@ export interface Sample {
 /** The workbook to begin with. */
 const FIRST = 'workshop.xlsx';
 
-function titleOf(file: string): string {
+function sampleTitle(file: string): string {
   const words = file.replace(/\.xlsx$/, '').replace(/-/g, ' ');
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
@@ -19,7 +19,7 @@ function titleOf(file: string): string {
 /** The sample workbooks, the workshop first. */
 export const samples: readonly Sample[] = [...SAMPLE_FILES]
   .sort((a, b) => Number(b === FIRST) - Number(a === FIRST) || a.localeCompare(b))
-  .map(file => ({ file, title: titleOf(file) }));
+  .map(file => ({ file, title: sampleTitle(file) }));
 
 /**
  * Fetches a sample workbook.

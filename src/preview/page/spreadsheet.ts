@@ -28,12 +28,12 @@ import { secondPass } from '../host/secondPass';
 import { steadyDependencies } from '../host/steadyDependencies';
 import type { RangeAddress } from '../../workbook/workbook';
 import { UniverWorkbook } from '../univerWorkbook';
-import { cellAddress } from '../xlsx/address';
 import type { OpenedWorkbook } from '../xlsx/readXlsx';
 import { writeXlsx } from '../xlsx/writeXlsx';
 import { allOurSuggestions } from './allOurSuggestions';
 import { hiddenMenus } from './hiddenMenus';
 import type { PageFunctions } from './pageFunctions';
+import { cellAddress } from '../../workbook/a1';
 
 /** A cell that somebody selected or points at. */
 export interface NotedCell {
@@ -114,7 +114,7 @@ export function openSpreadsheet(
   const active = () => api.getActiveWorkbook()!;
   const noted = (row: number, column: number): NotedCell => {
     const source = new CellSource(univer, active().getWorkbook(), active().getActiveSheet().getSheet());
-    return { address: cellAddress(row, column), value: source.value(row, column), formula: source.formula(row, column) };
+    return { address: cellAddress({ row, column }), value: source.value(row, column), formula: source.formula(row, column) };
   };
   return {
     workbook,

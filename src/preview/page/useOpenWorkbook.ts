@@ -10,11 +10,12 @@ import { sampleBytes, samples, type Sample } from './samples';
 import { downloadFile } from '../../host/copyFile/downloads';
 import type { Spreadsheet } from './spreadsheet';
 import { useUnsaved } from './useUnsaved';
+import { errorSentence } from '../../workbook/errorSentence';
 
 const XLSX_NAME = /\.xlsx$/i;
 
 function sentenceOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
+  return errorSentence(error);
 }
 
 async function readBytes(bytes: Uint8Array, title: string): Promise<OpenedWorkbook> {

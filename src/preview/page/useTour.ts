@@ -3,6 +3,7 @@ import type { Wanted } from '../../taskpane/app/wanted';
 import type { Workbook } from '../../workbook/workbook';
 import { showStep } from '../tour/showStep';
 import type { Tour } from '../tour/tour';
+import { errorSentence } from '../../workbook/errorSentence';
 
 interface TourState {
   readonly isOpen: boolean;
@@ -35,7 +36,7 @@ export function useTour({ openSample, uncounted, workbook, onProblem }: TourHost
       if (prepare && !(await prepare())) return setState(before);
       await uncounted(() => showStep(workbook()!, tour.steps[step]!));
     } catch (error) {
-      onProblem(`The tour cannot show this step: ${error instanceof Error ? error.message : String(error)}`);
+      onProblem(`The tour cannot show this step: ${errorSentence(error)}`);
     }
     const { place, strip = 'folded' } = tour.steps[step]!;
     setState({ isOpen: true, tour, step, busy: false, wanted: { place, strip } });

@@ -1,4 +1,4 @@
-import { addressOf, blockOf as blockOfAddress } from '../../workbook/a1';
+import { addressOf, blockOf } from '../../workbook/a1';
 
 /** A block of cells as the spreadsheet of the page counts it: zero-based, ends included. */
 export interface CellBlock {
@@ -8,19 +8,14 @@ export interface CellBlock {
   readonly endColumn: number;
 }
 
-/** A1-style address of a zero-based cell. */
-export function cellAddress(row: number, column: number): string {
-  return addressOf({ row, column, rows: 1, columns: 1 });
-}
-
 /** A1-style address of a block: `B2:F20`, or `C7` for one cell. */
-export function blockAddress({ startRow, startColumn, endRow, endColumn }: CellBlock): string {
+export function cellBlockAddress({ startRow, startColumn, endRow, endColumn }: CellBlock): string {
   return addressOf({ row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 });
 }
 
 /** The block of an A1-style address (dollars allowed, no sheet), whole columns and rows included; undefined where it is none. */
-export function blockOf(address: string): CellBlock | undefined {
-  const block = blockOfAddress(address);
+export function cellBlockOf(address: string): CellBlock | undefined {
+  const block = blockOf(address);
   return (
     block && {
       startRow: block.row,

@@ -1,10 +1,11 @@
 import type { IRange, IStyleBase } from '@univerjs/core';
 import type { Color, Fill } from 'exceljs';
-import { blockOf, cellAddress } from './address';
+import { cellBlockOf } from './address';
 import { pageStyle } from './cellStyle';
 import { hexColor } from './colors';
 import type { FileFormat, FileRule } from './fileFormats';
 import { typedFormula } from './storedFormula';
+import { cellAddress } from '../../workbook/a1';
 
 /** A rule of the spreadsheet page; only what its kinds have in common is named. */
 export interface PageRule {
@@ -123,14 +124,14 @@ export function pageFormats(
   { rowCount, columnCount }: SheetSize,
 ): { drawn: readonly PageFormat[]; undrawn: number } {
   const all = formats.flatMap(({ ref, rules }, format) => {
-    const blocks = ref.split(/\s+/).flatMap(address => blockOf(address) ?? []);
+    const blocks = ref.split(/\s+/).flatMap(address => cellBlockOf(address) ?? []);
     const inside = blocks.filter(block => block.startRow < rowCount && block.startColumn < columnCount);
     const ranges = inside.map(block => ({
       ...block,
       endRow: Math.min(block.endRow, rowCount - 1),
       endColumn: Math.min(block.endColumn, columnCount - 1),
     }));
-    const first = ranges[0] && cellAddress(ranges[0].startRow, ranges[0].startColumn);
+    const first = ranges[0] && cellAddress({ row: ranges[0].startRow, column: ranges[0].startColumn });
     return (rules ?? []).map((rule, index) => ({
       priority: rule.priority ?? Number.MAX_SAFE_INTEGER,
       format: { cfId: `file-${format}-${index}`, ranges, stopIfTrue: false },

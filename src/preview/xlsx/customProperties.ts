@@ -32,7 +32,7 @@ const PROPERTY = /<(?:\w+:)?property\b([^>]*)>\s*<(?:\w+:)?(\w+)\b[^>]*?(?:\/>|>
 const CHARACTERS_A_PIECE = 120;
 const PIECE = /^#(\d+)#(.*)$/s;
 
-function piecesOf(key: string, text: string): FileProperty[] {
+function fileProperties(key: string, text: string): FileProperty[] {
   const characters = [...text];
   const count = Math.max(1, Math.ceil(characters.length / CHARACTERS_A_PIECE));
   return Array.from({ length: count }, (_, index) => ({
@@ -66,7 +66,7 @@ export function readCustomProperties(xlsx: Uint8Array): CustomProperties {
 
 /** Puts custom properties into the parts of a package that has none; without any it stays as it is. */
 export function addCustomProperties(parts: Record<string, Uint8Array>, { remembered, others }: CustomProperties): void {
-  const properties = [...others, ...[...remembered].flatMap(([key, text]) => piecesOf(key, text))];
+  const properties = [...others, ...[...remembered].flatMap(([key, text]) => fileProperties(key, text))];
   if (properties.length === 0) return;
   const elements = properties.map(
     ({ name, type, value }, index) =>

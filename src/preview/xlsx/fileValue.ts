@@ -11,14 +11,14 @@ function dayNumber(date: Date): number {
 }
 
 /** Plain value of what a file's cell holds: text of rich text and links, day numbers of dates, error values as text; null where blank. */
-export function plainValue(value: CellValue | undefined): CachedValue | null {
+export function plainFileValue(value: CellValue | undefined): CachedValue | null {
   if (value === null || value === undefined) return null;
   if (value instanceof Date) return dayNumber(value);
   if (typeof value !== 'object') return value;
   if ('richText' in value) return value.richText.map(run => run.text).join('');
   if ('error' in value) return value.error;
-  if ('text' in value) return plainValue(value.text as CellValue);
-  if ('result' in value) return plainValue(value.result as CellValue);
+  if ('text' in value) return plainFileValue(value.text as CellValue);
+  if ('result' in value) return plainFileValue(value.result as CellValue);
   return null;
 }
 

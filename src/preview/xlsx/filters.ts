@@ -1,6 +1,6 @@
 import type { IRange, IWorkbookData } from '@univerjs/core';
 import type { Worksheet } from 'exceljs';
-import { blockOf } from './address';
+import { cellBlockOf } from './address';
 
 /** Where the spreadsheet page keeps filters in a workbook's data. */
 export const FILTERS_RESOURCE = 'SHEET_FILTER_PLUGIN';
@@ -13,7 +13,7 @@ export interface PageFilter {
 
 /** The filter that a file's sheet shows; which rows it had hidden stands with the rows. */
 export function readFilter({ autoFilter, rowCount, columnCount }: Worksheet): PageFilter | undefined {
-  const block = typeof autoFilter === 'string' ? blockOf(autoFilter) : undefined;
+  const block = typeof autoFilter === 'string' ? cellBlockOf(autoFilter) : undefined;
   if (!block || block.startRow >= rowCount || block.startColumn >= columnCount) return undefined;
   return {
     ref: { ...block, endRow: Math.min(block.endRow, rowCount - 1), endColumn: Math.min(block.endColumn, columnCount - 1) },

@@ -1,10 +1,10 @@
 import type { ICellData, IWorksheetData } from '@univerjs/core';
 import type { Cell, CellValue, Worksheet } from 'exceljs';
-import { blockOf, cellAddress } from './address';
+import { cellBlockOf } from './address';
 import { readCarriedOver } from './carriedOver';
 import { pageFormats, type PageFormat } from './conditionalFormats';
 import { eachCell, eachRow } from './eachCell';
-import { formulaText, plainValue } from './fileValue';
+import { formulaText, plainFileValue } from './fileValue';
 import { fileFormats } from './fileFormats';
 import { readFilter, type PageFilter } from './filters';
 import { readPrinting } from './printing';
@@ -13,6 +13,7 @@ import { typedFormula } from './storedFormula';
 import type { StyleTable } from './styleTable';
 import { UnreadableFile } from './unreadableFile';
 import { pixelsOfWidth } from './columnWidth';
+import { cellAddress } from '../../workbook/a1';
 
 const MOST_ROWS = 120_000;
 const MOST_COLUMNS = 2_000;
@@ -36,14 +37,14 @@ function checkSize(worksheet: Worksheet, name: string): void {
 }
 
 /** Cells that a formula elsewhere fills, by `row,column`, with the address that formula stands in. */
-function filledCells(worksheet: Worksheet): Map<string, string> {
+function spilledCells(worksheet: Worksheet): Map<string, string> {
   const filled = new Map<string, string>();
   // The library counts these anew at every reading.
   const { rowCount, columnCount } = worksheet;
   let believed = MOST_FILLED;
   eachCell(worksheet, cell => {
     const { shareType, ref } = cell.model as unknown as { shareType?: string; ref?: string };
-    const block = shareType === 'array' && ref ? blockOf(ref) : undefined;
+    const block = shareType === 'array' && ref ? cellBlockOf(ref) : undefined;
     if (!block) return;
     believed -=
       (Math.min(block.endRow, rowCount) - block.startRow + 1) * (Math.min(block.endColumn, columnCount) - block.startColumn + 1);
@@ -99,7 +100,7 @@ export interface ReadSheet {
 }
 
 function cellsOf(worksheet: Worksheet, styles: StyleTable) {
-  const filled = filledCells(worksheet);
+  const filled = spilledCells(worksheet);
   const cells: FileCell[] = [];
   const cellData: Record<number, Record<number, ICellData>> = {};
   const rowData: Record<number, { h?: number; hd?: 0 | 1 }> = {};
@@ -108,10 +109,10 @@ function cellsOf(worksheet: Worksheet, styles: StyleTable) {
     const style = styles.idOf(cell.style);
     const covered = cell.isMerged && cell.master !== cell;
     const from = filled.get(`${row},${column}`);
-    const address = cellAddress(row, column);
+    const address = cellAddress({ row, column });
     const isFilled = from !== undefined && from !== address;
     // The library leaves results of 0 and "" out of a formula's value, not out of its result.
-    const value = covered ? null : plainValue(cell.formula ? (cell.result as CellValue) : cell.value);
+    const value = covered ? null : plainFileValue(cell.formula ? (cell.result as CellValue) : cell.value);
     const stored = covered || isFilled ? undefined : formulaText(cell);
     const formula = stored === undefined ? undefined : typedFormula(stored);
     if (value !== null || formula) {
@@ -139,7 +140,7 @@ export function readSheet(worksheet: Worksheet, id: string, styles: StyleTable, 
   const freeze = frozen(worksheet);
   const page = readPrinting(worksheet);
   const merges = ((worksheet.model as unknown as { merges?: string[] }).merges ?? [])
-    .map(blockOf)
+    .map(cellBlockOf)
     .filter(block => block !== undefined);
   const size = { rowCount: Math.max(200, worksheet.rowCount + 100), columnCount: Math.max(26, worksheet.columnCount + 12) };
   const data: Partial<IWorksheetData> = {

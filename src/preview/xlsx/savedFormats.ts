@@ -1,10 +1,11 @@
 import type { IStyleBase, IWorkbookData } from '@univerjs/core';
-import { blockAddress, cellAddress } from './address';
+import { cellBlockAddress } from './address';
 import { fileStyle } from './cellStyle';
 import { fileColor } from './colors';
 import { pageFormats, type PageFormat, type PageRule, type SheetSize } from './conditionalFormats';
 import type { FileFormat, FileRule } from './fileFormats';
 import { storedFormula } from './storedFormula';
+import { cellAddress } from '../../workbook/a1';
 
 /** Where the spreadsheet page keeps conditional formats in a workbook's data. */
 export const FORMATS_RESOURCE = 'SHEET_CONDITIONAL_FORMATTING_PLUGIN';
@@ -96,13 +97,13 @@ function fileRule(rule: PageRule, cell: string, whole: string): Omit<FileRule, '
 function savedFormat(format: PageFormat, known: ReadonlyMap<string, FileRule>, drawn: ReadonlyMap<string, PageRule>) {
   const [range] = format.ranges;
   if (!range) return undefined;
-  const ref = format.ranges.map(blockAddress).join(' ');
+  const ref = format.ranges.map(cellBlockAddress).join(' ');
   // As the file had it, unless somebody changed it here.
   const isUnchanged = JSON.stringify(drawn.get(format.cfId)) === JSON.stringify(format.rule);
-  const absolute = blockAddress(range).replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
+  const absolute = cellBlockAddress(range).replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
   const rule = isUnchanged
     ? known.get(format.cfId)
-    : fileRule(format.rule, cellAddress(range.startRow, range.startColumn), absolute);
+    : fileRule(format.rule, cellAddress({ row: range.startRow, column: range.startColumn }), absolute);
   return rule && { ref, rule };
 }
 

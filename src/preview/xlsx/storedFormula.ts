@@ -14,7 +14,7 @@ const OURS = /(?<![\w.])HOSE\.[A-Z0-9]+\s*\(/i;
 const NAME_BEFORE_BRACKET = /(?<![\w.])([A-Z][A-Z0-9.]*)(?=\()/gi;
 
 /** True where a formula calls one of our functions, as it is typed in a cell. */
-export function callsOurs(formula: string): boolean {
+export function callsOursAsTyped(formula: string): boolean {
   let found = false;
   outsideQuotes(formula, part => {
     found ||= OURS.test(part);

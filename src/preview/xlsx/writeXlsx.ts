@@ -1,7 +1,7 @@
 import type { ICellData, IStyleData, IWorkbookData, IWorksheetData, Nullable } from '@univerjs/core';
 import type { Cell, CellErrorValue, CellValue as FileCellValue, Worksheet } from 'exceljs';
 import { readCell } from '../host/cellReading';
-import { blockAddress, cellAddress, type CellBlock } from './address';
+import { cellBlockAddress, type CellBlock } from './address';
 import { writeCarriedOver, type CarriedOver } from './carriedOver';
 import { fileStyle } from './cellStyle';
 import { widthOfPixels } from './columnWidth';
@@ -15,7 +15,8 @@ import { savedFormats } from './savedFormats';
 import type { CachedValue } from './fileCell';
 import { propertiesOf } from '../host/remembered';
 import { tidyPackage } from './tidyPackage';
-import { callsOurs, storedFormula } from './storedFormula';
+import { callsOursAsTyped, storedFormula } from './storedFormula';
+import { cellAddress } from '../../workbook/a1';
 
 /** A workbook of the spreadsheet page with all that a file needs. */
 export interface SavedWorkbook {
@@ -52,14 +53,14 @@ class SheetWriter {
 
   private writeFormula(cell: Cell, formula: string, row: number, column: number, page: Nullable<ICellData>): void {
     const block = this.workbook.blockOf(this.id, row, column);
-    const result = this.resultOf(this.workbook.filledCell(this.id, row, column) ?? page, formula, cellAddress(row, column));
+    const result = this.resultOf(this.workbook.filledCell(this.id, row, column) ?? page, formula, cellAddress({ row, column }));
     const stored = storedFormula(formula);
     const spills = block && (block.endRow > block.startRow || block.endColumn > block.startColumn);
-    if (!spills && !callsOurs(formula)) {
+    if (!spills && !callsOursAsTyped(formula)) {
       cell.value = { formula: stored, result } as FileCellValue;
       return;
     }
-    const ref = block ? blockAddress(block) : cellAddress(row, column);
+    const ref = block ? cellBlockAddress(block) : cellAddress({ row, column });
     cell.value = { formula: stored, result, shareType: 'array', ref } as unknown as FileCellValue;
     if (block && spills) this.writeFilled(block);
   }
@@ -126,7 +127,7 @@ class SheetWriter {
       if (style) Object.assign(target, fileStyle(style));
     }
     this.writeRows();
-    for (const block of mergeData) this.worksheet.mergeCells(blockAddress(block));
+    for (const block of mergeData) this.worksheet.mergeCells(cellBlockAddress(block));
     const frozen = freeze && (freeze.xSplit > 0 || freeze.ySplit > 0);
     const split = frozen ? { state: 'frozen' as const, xSplit: freeze.xSplit, ySplit: freeze.ySplit } : {};
     this.worksheet.views = [{ ...split, showGridLines: showGridlines !== 0 }];
@@ -136,7 +137,7 @@ class SheetWriter {
     const size = { rowCount: this.sheet.rowCount ?? 0, columnCount: this.sheet.columnCount ?? 0 };
     writeCarriedOver(this.sheet.custom, savedFormats(this.workbook.data, this.id, conditionalFormats, size), this.worksheet);
     const filter = filterOf(this.workbook.data, this.id);
-    if (filter) this.worksheet.autoFilter = blockAddress(filter.ref);
+    if (filter) this.worksheet.autoFilter = cellBlockAddress(filter.ref);
   }
 }
 

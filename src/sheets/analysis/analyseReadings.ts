@@ -3,7 +3,7 @@ import { judgeCrimp, type CrimpVerdict } from '../../core/crimp/crimpVerdict';
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { MeasuredCrimp } from '../crimps/crimpRow';
-import { lastChange, type MachineChange } from '../crimps/machineChanges';
+import { lastChange, type MachineChange } from '../crimps/readMachineChanges';
 import { NOT_COUNTED, type CombinationReadingsCause } from './combinationCause';
 import { countedCrimps, dieOf, type CountedCrimps } from './countedCrimps';
 import type { JudgedCrimp } from './judgedCrimp';

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { partKey } from '../../core/catalogue/partName';
 import { momentNumber } from '../../core/units/sheetDate';
 import type { MeasuredCrimp } from '../crimps/crimpRow';
+import { recalled, type WorkbookMemory } from '../table/recalled';
 
 const KEY = 'analysis';
 
@@ -23,25 +24,12 @@ export interface AnalysisMemory {
 
 export const NOTHING_DECIDED: AnalysisMemory = { leftOut: [], oneMachine: [], fromDay: {} };
 
-interface Memory {
-  recall(key: string): Promise<string | undefined>;
-  remember(key: string, text: string | undefined): Promise<void>;
-}
-
 /** What was decided so far. */
-export async function recallAnalysis(workbook: Pick<Memory, 'recall'>): Promise<AnalysisMemory> {
-  const text = await workbook.recall(KEY);
-  if (text === undefined) return NOTHING_DECIDED;
-  try {
-    const parsed = v.safeParse(Stored, JSON.parse(text));
-    return parsed.success ? parsed.output : NOTHING_DECIDED;
-  } catch {
-    return NOTHING_DECIDED;
-  }
-}
+export const recallAnalysis = (workbook: Pick<WorkbookMemory, 'recall'>): Promise<AnalysisMemory> =>
+  recalled(workbook, KEY, Stored, NOTHING_DECIDED);
 
 /** Remembers decisions with the workbook. */
-export function rememberAnalysis(workbook: Pick<Memory, 'remember'>, memory: AnalysisMemory): Promise<void> {
+export function rememberAnalysis(workbook: Pick<WorkbookMemory, 'remember'>, memory: AnalysisMemory): Promise<void> {
   const isNothing = memory.leftOut.length + memory.oneMachine.length + Object.keys(memory.fromDay).length === 0;
   return workbook.remember(KEY, isNothing ? undefined : JSON.stringify(memory));
 }

@@ -5,7 +5,7 @@ import { isUnmeasured, type MeasuredCrimp } from '../crimps/crimpRow';
 import type { CrimpSheet } from '../crimps/crimpSheet';
 import { NOTHING_ABOVE } from '../crimps/settingsAbove';
 import { crimpReport, crimpRowsOf, measuredCrimps, whyNotAnalysed, type CrimpReading } from '../crimps/readCrimpRows';
-import type { MachineChange } from '../crimps/machineChanges';
+import type { MachineChange } from '../crimps/readMachineChanges';
 import type { ReadReport } from '../table/tableRows';
 import { analyseReadings, type ReadingsAnalysis } from './analyseReadings';
 import { crimpMark, fromDayOf, listMark, NOTHING_DECIDED, type AnalysisMemory } from './analysisMemory';
@@ -20,7 +20,7 @@ export interface AnalysisContext {
   readonly today?: string | undefined;
 }
 
-export const NO_CONTEXT: AnalysisContext = { changes: [], memory: NOTHING_DECIDED };
+const NO_CONTEXT: AnalysisContext = { changes: [], memory: NOTHING_DECIDED };
 
 /** The crimps of a sheet as they were read, and what their readings say. */
 export interface Analysed {

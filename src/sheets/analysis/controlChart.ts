@@ -34,7 +34,7 @@ export interface ControlChart {
 }
 
 /** Both charts, and how many crimps at the end or of another count did not make a whole subgroup. */
-export interface ControlCharts {
+export interface ChartsOfRun {
   readonly charts: readonly ControlChart[];
   readonly leftOut: number;
 }
@@ -84,7 +84,7 @@ function rulesOf(values: readonly number[], { chart, centre, upper, lower }: Cha
  * @param crimps in the order they were made
  * @throws TradeError where there are fewer than two subgroups, or more than ten readings a crimp
  */
-export function controlCharts(crimps: readonly JudgedCrimp[], by: Subgrouping): ControlCharts {
+export function controlCharts(crimps: readonly JudgedCrimp[], by: Subgrouping): ChartsOfRun {
   const subgroups = subgroupsOf(crimps, by);
   const values = subgroups.map(group => group.values);
   const [centreLimits, rangeLimits] = controlLimits(values) as [ChartLimits, ChartLimits];

@@ -1,6 +1,6 @@
 import { isoDate } from '../../core/units/sheetDate';
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { RULE_WORDS, type ChartPoint, type ControlChart, type ControlCharts } from './controlChart';
+import { RULE_WORDS, type ChartPoint, type ControlChart, type ChartsOfRun } from './controlChart';
 import { MOST_DRAWN } from './mostDrawn';
 import { deviationText } from './diameterText';
 
@@ -32,14 +32,14 @@ export function signalTexts(chart: ControlChart, unit: LengthUnit): string[] {
 }
 
 /** The limits of a chart in a sentence. */
-export function limitsText(chart: ControlChart, unit: LengthUnit): string {
+export function controlLimitsText(chart: ControlChart, unit: LengthUnit): string {
   const { limits, points } = chart;
   const [lower, centre, upper] = [limits.lower, limits.centre, limits.upper].map(value => heightText(chart, value, unit));
   return `${limits.chart}: ${points.length} points, centre ${centre} ${unit}, limits ${lower} and ${upper}.`;
 }
 
 /** What to bear in mind with charts of so few points, or of readings round one crimp. */
-export function chartNotes({ charts, leftOut }: ControlCharts, ofReadings: boolean): string[] {
+export function chartNotes({ charts, leftOut }: ChartsOfRun, ofReadings: boolean): string[] {
   const points = charts[0]!.points.length;
   const left = leftOut === 1 ? '1 crimp does not fill a subgroup and is' : `${leftOut} crimps do not fill a subgroup and are`;
   return [

@@ -1,8 +1,9 @@
 import { partKey } from '../../core/catalogue/partName';
 import { strayReadings } from '../../core/quality/strayReadings';
 import { isoDate, isoMoment } from '../../core/units/sheetDate';
-import type { MachineChange } from '../crimps/machineChanges';
+import type { MachineChange } from '../crimps/readMachineChanges';
 import type { JudgedCrimp } from './judgedCrimp';
+import { rowsText } from '../table/rowsText';
 
 /** From when crimps count, and why. */
 export interface Epoch {
@@ -57,11 +58,14 @@ const FAR_SPANS = 1.5;
 /** The die a crimp was made with: the sheet's, else the Catalogue's. */
 export const dieOf = ({ die, wantedDie }: Pick<JudgedCrimp, 'die' | 'wantedDie'>): string => die || wantedDie;
 
-const rowsText = (crimps: readonly JudgedCrimp[]) => {
-  const rows = crimps.map(({ row }) => row).sort((a, b) => a - b);
-  const shown = rows.slice(0, 5).join(', ');
-  return `${rows.length === 1 ? 'row' : 'rows'} ${shown}${rows.length > 5 ? ` and ${rows.length - 5} more` : ''}`;
-};
+/** So many rows are named in a sentence. */
+const MOST_ROWS_NAMED = 5;
+
+const crimpRowsText = (crimps: readonly JudgedCrimp[]) =>
+  rowsText(
+    crimps.map(({ row }) => row).sort((a, b) => a - b),
+    MOST_ROWS_NAMED,
+  );
 
 /** Dates that lie ahead, or far from all others: slips of the pen. */
 function slippedDates(crimps: readonly JudgedCrimp[], today: number | undefined): ReadonlySet<JudgedCrimp> {
@@ -144,7 +148,7 @@ export function countedCrimps(crimps: readonly JudgedCrimp[], rules: CountingRul
   const dies = lacking(whole, crimp => dieOf(crimp) === '');
   const dropped = new Set([...dates.without, ...dies.without]);
   const list = (what: string, out: readonly JudgedCrimp[]) =>
-    out.length > 0 ? [`Not counted (no ${what} that can be right): ${rowsText(out)}.`] : [];
+    out.length > 0 ? [`Not counted (no ${what} that can be right): ${crimpRowsText(out)}.`] : [];
   const isPart = (are: number) => are > 0 && are < whole.length;
   return {
     present,

@@ -3,11 +3,11 @@ import { dialResponse, type DialResponse } from '../../core/quality/dialResponse
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import { gatherBy, type CombinationReadings, type MachineReadings } from './analyseReadings';
-import type { SourcedNumber } from './machineFacts';
+import type { Sourced } from '../crimps/crimpRow';
 
 /** What to do with the dial of a combination whose own setting is off. */
 export type DialMove =
-  | { readonly from: Decimal; readonly to: Decimal; readonly step: SourcedNumber }
+  | { readonly from: Decimal; readonly to: Decimal; readonly step: Sourced }
   | { readonly from: Decimal | undefined; readonly refusal?: string };
 
 const responses = new WeakMap<MachineReadings['crimps'], { readonly response: DialResponse | undefined }>();
@@ -34,7 +34,7 @@ function responseAsShown(crimps: MachineReadings['crimps']): DialResponse | unde
 }
 
 /** The step that the crimps themselves show, where it is clearly not 0. */
-function measuredStep(machine: MachineReadings): SourcedNumber | undefined {
+function measuredStep(machine: MachineReadings): Sourced | undefined {
   const response = responseOf(machine);
   if (!response || response.low === undefined || response.high === undefined) return undefined;
   if (response.low <= 0 && response.high >= 0) return undefined;

@@ -36,3 +36,9 @@ export function listText(names: readonly string[]): string {
   if (names.length < 2) return names.join('');
   return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
+
+/** As many names as a sentence takes, the others counted. */
+export function someOf(names: readonly string[], most: number): string {
+  const more = names.length - most;
+  return more > 1 ? `${names.slice(0, most).join(', ')} and ${more} more` : listText(names);
+}

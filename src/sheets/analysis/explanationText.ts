@@ -4,7 +4,7 @@ import type { Explanation } from '../../core/quality/causes/presentState';
 import { partKey } from '../../core/catalogue/partName';
 import { isoDate } from '../../core/units/sheetDate';
 import { dieOf } from './countedCrimps';
-import { listText } from './diameterText';
+import { listText, someOf } from './diameterText';
 import type { JudgedCrimp } from './judgedCrimp';
 
 /** What the keys of combinations and dies are called. */
@@ -16,11 +16,6 @@ interface Names {
 /** So many explanations are told, and so many names of one. */
 const MOST = 3;
 const MOST_NAMES = 4;
-
-function someOf(names: readonly string[]): string {
-  const more = names.length - MOST_NAMES;
-  return more > 1 ? `${names.slice(0, MOST_NAMES).join(', ')} and ${more} more` : listText(names);
-}
 
 /** An explanation in words: `the machine changed on 2026-02-09 and the setting of Alder is off`. */
 function explanationText({ causes }: Explanation, crimps: readonly JudgedCrimp[], { combinationName, dieName }: Names): string {
@@ -44,9 +39,11 @@ function explanationText({ causes }: Explanation, crimps: readonly JudgedCrimp[]
   const worn = named('die', of => dieName(dies[of]!));
   const off = named('combination', of => combinationName(combinations[of]!));
   if (worn.length > 0)
-    parts.push(`${worn.length === 1 ? 'die' : 'dies'} ${someOf(worn)} ${worn.length === 1 ? 'is' : 'are'} off`);
+    parts.push(`${worn.length === 1 ? 'die' : 'dies'} ${someOf(worn, MOST_NAMES)} ${worn.length === 1 ? 'is' : 'are'} off`);
   if (off.length > 0)
-    parts.push(`the ${off.length === 1 ? 'setting' : 'settings'} of ${someOf(off)} ${off.length === 1 ? 'is' : 'are'} off`);
+    parts.push(
+      `the ${off.length === 1 ? 'setting' : 'settings'} of ${someOf(off, MOST_NAMES)} ${off.length === 1 ? 'is' : 'are'} off`,
+    );
   return parts.length === 0 ? 'nothing is off, it is scatter' : listText(parts);
 }
 

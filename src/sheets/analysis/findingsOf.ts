@@ -36,11 +36,13 @@ function inOrder(machine: MachineReadings, unit: LengthUnit, isClean: boolean): 
 }
 
 /** Whether anything is open besides what is told as setting or die. */
-function isOpenNow({ cause, combinations }: MachineReadings, told: readonly Either[]): boolean {
-  const isTold = (name: string) => told.some(({ combination }) => combination.name === name);
+function isOpenNow({ cause, combinations }: MachineReadings, message: readonly Either[]): boolean {
+  const isTold = (name: string) => message.some(({ combination }) => combination.name === name);
   return (
     combinations.some(({ name, cause: { finding } }) => finding === 'CANNOT TELL' && !isTold(name)) ||
-    cause.dies.some(({ name, finding }) => finding === 'CANNOT TELL' && !told.some(({ die }) => partKey(die) === partKey(name)))
+    cause.dies.some(
+      ({ name, finding }) => finding === 'CANNOT TELL' && !message.some(({ die }) => partKey(die) === partKey(name)),
+    )
   );
 }
 

@@ -2,7 +2,7 @@ import { partKey } from '../../core/catalogue/partName';
 import { isDieChange, isMachineChange } from '../../core/quality/causes/cause';
 import type { Interval } from '../../core/quality/causes/causeNumbers';
 import { crimpCause } from '../../core/quality/causes/crimpCause';
-import type { CauseSince, CrimpCause, DieFinding } from '../../core/quality/causes/crimpCauseResult';
+import type { CauseSince, CrimpCause, DieFinding, NextMeasurement } from '../../core/quality/causes/crimpCauseResult';
 import { twoGroups } from '../../core/quality/twoGroups';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
@@ -26,14 +26,6 @@ export interface DieReadingsCause {
   readonly offset: number | undefined;
   readonly finding: DieFinding;
   readonly since?: ChangeSince | undefined;
-}
-
-/** What to measure next, with names as the sheet has them. */
-export interface NextReadings {
-  readonly crimps: number;
-  readonly combination: string | undefined;
-  readonly die?: string | undefined;
-  readonly otherDie: boolean;
 }
 
 /** A crimp that no cause explains. */
@@ -60,7 +52,7 @@ export interface MachineReadingsCause {
   readonly since?: ChangeSince | undefined;
   /** Offset before the last change. */
   readonly before?: number | undefined;
-  readonly next?: NextReadings | undefined;
+  readonly next?: NextMeasurement | undefined;
   readonly dies: readonly DieReadingsCause[];
   /** By their keys. */
   readonly combinations: ReadonlyMap<string, CombinationReadingsCause>;

@@ -6,18 +6,13 @@ import { Decimal as DecimalNumber } from '../../core/units/decimal';
 import { lengthIn, type LengthUnit } from '../../core/units/lengthUnit';
 import { catalogueDiameter } from '../crimps/crimpData';
 import type { SettingsAbove } from '../crimps/settingsAbove';
-
-/** A number and where it comes from, in words that end a sentence. */
-export interface SourcedNumber {
-  readonly value: Decimal;
-  readonly from: string;
-}
+import type { Sourced } from '../crimps/crimpRow';
 
 /** What is known of a machine; diameters in the measurements' unit. */
 export interface MachineFacts {
   /** Change of diameter per digit, positive where a higher number crimps tighter. */
-  readonly step?: SourcedNumber | undefined;
-  readonly perTurn?: SourcedNumber | undefined;
+  readonly step?: Sourced | undefined;
+  readonly perTurn?: Sourced | undefined;
   readonly lowest?: Decimal | undefined;
   readonly highest?: Decimal | undefined;
   readonly largestMove?: Decimal | undefined;
@@ -48,7 +43,7 @@ export function machineFacts(
 ): (machine: string, die: string) => MachineFacts {
   return (machine, die) => {
     const row = describe(catalogue, machine, die);
-    const number = (name: 'step' | 'perTurn'): SourcedNumber | undefined => {
+    const number = (name: 'step' | 'perTurn'): Sourced | undefined => {
       const listed = catalogue && row?.[name] !== undefined ? catalogueDiameter(catalogue, row[name], unit) : undefined;
       if (listed && !listed.isZero()) return { value: listed, from: 'table Machines' };
       const stated = above.lengths[name];

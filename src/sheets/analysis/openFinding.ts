@@ -2,7 +2,7 @@ import { partKey } from '../../core/catalogue/partName';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { UNNAMED } from '../crimps/crimpRow';
 import type { MachineReadings } from './analyseReadings';
-import { listText, offText, sizeText } from './diameterText';
+import { offText, sizeText, someOf } from './diameterText';
 import type { Either } from './eitherFinding';
 import type { Finding } from './finding';
 import { intervalText } from './machineFinding';
@@ -12,11 +12,6 @@ const countText = (count: number) => COUNTS[count] ?? String(count);
 const THREE = 'It takes three combinations or more to tell a machine fault from a wrong setting.';
 const ENOUGH = 'That should be enough if they come out like the crimps so far.';
 const MOST_NAMES = 5;
-
-function namesText(names: readonly string[]): string {
-  const more = names.length - MOST_NAMES;
-  return more > 1 ? `${names.slice(0, MOST_NAMES).join(', ')} and ${more} more` : listText(names);
-}
 
 /** What to measure next, in words. */
 function nextText({ cause }: MachineReadings): string {
@@ -72,7 +67,10 @@ export function tooFewFinding(machine: MachineReadings, unit: LengthUnit): Findi
     return tooFew(`${start} measure ${more}, two crimps or more of ${missing === 1 ? 'it' : 'each'}.`, [THREE, ...soFar]);
   }
   if (cause.crimps === combinations.length) {
-    const names = namesText(combinations.map(({ name }) => name));
+    const names = someOf(
+      combinations.map(({ name }) => name),
+      MOST_NAMES,
+    );
     return tooFew(`${start} measure a second crimp of ${names}.`, ['With one crimp each, the scatter is not known.', ...soFar]);
   }
   return tooFew(`${start} measure ${nextText(machine)}.`, [ENOUGH, ...soFar]);
@@ -83,18 +81,18 @@ export function openFinding(
   machine: MachineReadings,
   unit: LengthUnit,
   isAllOpen: boolean,
-  told: readonly Either[] = [],
+  message: readonly Either[] = [],
 ): Finding {
   const { cause, combinations } = machine;
   const open = combinations
-    .filter(each => each.cause.finding === 'CANNOT TELL' && !told.some(({ combination }) => combination === each))
+    .filter(each => each.cause.finding === 'CANNOT TELL' && !message.some(({ combination }) => combination === each))
     .map(({ name }) => name);
   const dies = cause.dies
-    .filter(({ name, finding }) => finding === 'CANNOT TELL' && !told.some(({ die }) => partKey(die) === partKey(name)))
+    .filter(({ name, finding }) => finding === 'CANNOT TELL' && !message.some(({ die }) => partKey(die) === partKey(name)))
     .map(({ name }) => name);
   const parts = [
-    ...(open.length > 0 ? [`the ${open.length === 1 ? 'setting' : 'settings'} of ${namesText(open)}`] : []),
-    ...(dies.length > 0 ? [`${dies.length === 1 ? 'die' : 'dies'} ${namesText(dies)}`] : []),
+    ...(open.length > 0 ? [`the ${open.length === 1 ? 'setting' : 'settings'} of ${someOf(open, MOST_NAMES)}`] : []),
+    ...(dies.length > 0 ? [`${dies.length === 1 ? 'die' : 'dies'} ${someOf(dies, MOST_NAMES)}`] : []),
   ];
   const about = isAllOpen ? 'machine, die or setting' : parts.join(' and ');
   return {

@@ -1,7 +1,7 @@
 import type { Workbook } from '../../workbook/workbook';
 import { isSameCrimpSheet } from '../crimps/isSameCrimpSheet';
 import { readCrimpSheet, type CrimpSheet } from '../crimps/crimpSheet';
-import { machineChanges } from '../crimps/machineChanges';
+import { readMachineChanges } from '../crimps/readMachineChanges';
 import { today } from '../table/today';
 import type { AnalysisContext } from './analysisOf';
 import { recallAnalysis } from './analysisMemory';
@@ -16,7 +16,7 @@ export interface AnalysisSource {
 export async function readAnalysis(workbook: Workbook): Promise<AnalysisSource | undefined> {
   const [sheet, changes, memory] = await Promise.all([
     readCrimpSheet(workbook),
-    machineChanges(workbook),
+    readMachineChanges(workbook),
     recallAnalysis(workbook),
   ]);
   return sheet?.own && { sheet, context: { changes, memory, today: today() } };

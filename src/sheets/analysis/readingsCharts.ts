@@ -6,6 +6,7 @@ import { timePicture } from './timePicture';
 import { controlCharts, type ControlChart } from './controlChart';
 import { signalTexts } from './controlText';
 import { DIAMETER, SIGNED_DIAMETER, type Report } from './report';
+import { DATE_FORMAT } from '../print/dateFormat';
 
 const column = (first: number, rows: number, at: number) => addressOf({ row: first, column: at, rows, columns: 1 });
 
@@ -63,7 +64,7 @@ export function timeChart(report: Report, machine: MachineReadings): void {
   report.title(`${nameOf(machine)}: over time`);
   const rows = points.map(({ date, deviation, crimp }) => [date, crimp.combination, crimp.row, deviation, crimp.verdict]);
   const headings = ['Date', 'Combination', 'Row', `Deviation (${report.unit})`, 'Verdict'];
-  const formats = { 0: 'yyyy-mm-dd', 3: SIGNED_DIAMETER };
+  const formats = { 0: DATE_FORMAT, 3: SIGNED_DIAMETER };
   const first = report.table(headings, rows, formats);
   const ends = stretches.flatMap((stretch, index) =>
     [stretch[0]!, stretch.at(-1)!].map(({ date, offset }) => [date, `Machine, stretch ${index + 1}`, '', offset]),

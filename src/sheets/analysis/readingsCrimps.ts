@@ -5,7 +5,7 @@ import type { JudgedCrimp } from './judgedCrimp';
 import { stripChart } from './readingsCharts';
 import { DIAMETER, SIGNED_DIAMETER, type Report } from './report';
 
-export const CRIMP_HEADINGS = [
+export const READINGS_HEADINGS = [
   'No.',
   'Combination',
   'Row',
@@ -22,8 +22,8 @@ export const CRIMP_HEADINGS = [
   'Dial',
   'Strip',
 ] as const;
-const DEVIATION_COLUMN = CRIMP_HEADINGS.indexOf('Deviation');
-const STRIP_COLUMN = CRIMP_HEADINGS.indexOf('Strip');
+const DEVIATION_COLUMN = READINGS_HEADINGS.indexOf('Deviation');
+const STRIP_COLUMN = READINGS_HEADINGS.indexOf('Strip');
 
 function crimpRow(crimp: JudgedCrimp, index: number, strip: number): WrittenCell[] {
   const { row, date, machine, combination, end, die, dial, target, tolerance, measure, verdict } = crimp;
@@ -41,6 +41,6 @@ export function writeCrimps(report: Report, machine: MachineReadings): void {
   const strips = new Map(machine.combinations.flatMap(({ crimps }, index) => crimps.map(crimp => [crimp, index + 1] as const)));
   const rows = machine.crimps.map((crimp, index) => crimpRow(crimp, index, strips.get(crimp)!));
   const formats = { 3: '@', 4: DIAMETER, 5: SIGNED_DIAMETER, 7: DIAMETER, 8: DIAMETER, 9: DIAMETER };
-  const first = report.table(CRIMP_HEADINGS, rows, formats);
+  const first = report.table(READINGS_HEADINGS, rows, formats);
   stripChart(report, machine, { first, deviation: DEVIATION_COLUMN, strip: STRIP_COLUMN });
 }

@@ -9,7 +9,7 @@ import { dieStrips } from './dieStrips';
 import { findingLines } from './finding';
 import { findingsOf } from './findingsOf';
 import { dieChart, timeChart, writeCharts } from './readingsCharts';
-import { CRIMP_HEADINGS, writeCrimps } from './readingsCrimps';
+import { READINGS_HEADINGS, writeCrimps } from './readingsCrimps';
 import { Report, SIGNED_DIAMETER } from './report';
 import { responseText } from './responseText';
 import { dayText } from './sinceText';
@@ -131,7 +131,7 @@ export function readingsSheet(
     .widths(44, 190, 60, 80, 76, 76, 120, 60, 60, 64, 110, 40, 50, 50, 44)
     .page({
       orientation: 'landscape',
-      printArea: addressOf({ row: 0, column: 0, rows: last, columns: CRIMP_HEADINGS.length }),
+      printArea: addressOf({ row: 0, column: 0, rows: last, columns: READINGS_HEADINGS.length }),
       fitWidth: true,
     })
     .done();

@@ -18,7 +18,7 @@ function settingText(machine: MachineReadings, combination: CombinationReadings,
 }
 
 /** Combinations that are off by their own setting, the worst first. */
-export const ownSettings = ({ combinations }: Pick<MachineReadings, 'combinations'>): readonly CombinationReadings[] =>
+const ownSettings = ({ combinations }: Pick<MachineReadings, 'combinations'>): readonly CombinationReadings[] =>
   combinations
     .filter(({ cause }) => cause.finding === 'OWN SETTING')
     .sort((a, b) => b.cause.correction.abs().cmp(a.cause.correction.abs()));

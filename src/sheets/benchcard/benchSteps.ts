@@ -3,7 +3,7 @@ import type { LengthUnit } from '../../core/units/lengthUnit';
 import { lengthText } from '../table/lengthText';
 import { limitsText, smallText } from '../table/smallText';
 import { cutLimits, isTurned, type BenchCard, type CrimpEnd } from '../jobs/benchCard';
-import { proofText, type ProofRule } from './proofTest';
+import { proofText, type ProofRule } from './proofPressure';
 
 /** One step of the work, with what has to be known for it. */
 export interface BenchStep {
@@ -22,7 +22,7 @@ export function crimpText(length: Decimal | undefined, unit: LengthUnit): string
 export const dialText = ({ dial, trial }: CrimpEnd): string => dial ?? (trial ? 'trial' : '—');
 
 /** Limits of the crimp diameter, with equal decimals; "" where they are not known. */
-export function crimpLimits({ smallest, largest }: CrimpEnd, unit: LengthUnit): string {
+export function diameterLimits({ smallest, largest }: CrimpEnd, unit: LengthUnit): string {
   return smallest && largest ? limitsText(smallest, largest, unit) : '';
 }
 
@@ -71,7 +71,7 @@ function skiveText(ends: readonly CrimpEnd[], unit: LengthUnit): string | undefi
 
 function crimpSteps(end: CrimpEnd, unit: LengthUnit, isFirst: boolean): readonly BenchStep[] {
   if (end.isPlain) return [];
-  const limits = crimpLimits(end, unit);
+  const limits = diameterLimits(end, unit);
   const dial = end.dial ?? end.trial ?? NOT_STATED;
   const missing = [!end.die && 'die', !end.diameter && 'crimp diameter'].filter(Boolean);
   const setUp = `die ${end.die}, ${/^no dial/.test(dial) ? dial : `dial ${dial}`}, down to ${crimpText(end.diameter, unit)}${limits && ` (${limits})`}.`;

@@ -1,9 +1,9 @@
 import { lengthText } from '../table/lengthText';
-import { countText, isTurned, titleOf, type BenchCard, type CrimpEnd } from '../jobs/benchCard';
+import { countText, isTurned, lineTitle, type BenchCard, type CrimpEnd } from '../jobs/benchCard';
 import {
   benchSteps,
   couplingText,
-  crimpLimits,
+  diameterLimits,
   crimpText,
   dialText,
   pressureText,
@@ -20,11 +20,11 @@ import { dueText } from '../jobs/dueText';
 import { BENCH_CAUTIONS, CARD_CAUTION, WHERE_TO_MEASURE } from '../print/cautions';
 import { clockPicture } from '../print/clockPicture';
 import { Markup, markup, printPage } from '../print/markup';
-import type { ProofRule } from './proofTest';
+import type { ProofRule } from './proofPressure';
 import { TWIST_CONVENTION, twistText } from '../print/twistAngle';
 
 /** What stands on every card beside its line. */
-export interface CardOptions {
+export interface CardPageOptions {
   readonly rule: ProofRule;
   /** Where the data come from: sheet, catalogue handle. */
   readonly source: string;
@@ -34,7 +34,7 @@ export interface CardOptions {
 function endRow(end: CrimpEnd, unit: LengthUnit, cut: Markup | undefined): Markup {
   const small = (length: Decimal | undefined) => (length ? crimpText(length, unit) : '—');
   return markup`<tr>${cut}<th scope="row" class="big">${end.end}</th><td class="big">${small(end.insertionDepth)}</td><td class="big">${end.die ?? '—'}</td><td class="big">${dialText(end)}</td>
-<td class="big">${small(end.diameter)}</td><td>${crimpLimits(end, unit) || '—'}</td><td>${skiveShort(end, unit)}</td><td>${small(end.crimpLength)}</td></tr>`;
+<td class="big">${small(end.diameter)}</td><td>${diameterLimits(end, unit) || '—'}</td><td>${skiveShort(end, unit)}</td><td>${small(end.crimpLength)}</td></tr>`;
 }
 
 function readingsTable(card: BenchCard, { pieces, part, of }: CardPart): Markup {
@@ -88,17 +88,17 @@ function facts(card: BenchCard): Markup {
 function headerOf(card: BenchCard, { part, of }: CardPart): Markup {
   const which = of > 1 && `card ${part} of ${of}`;
   const numbers = [card.order && `order ${card.order}`, card.assembly && `assembly ${card.assembly}`, which];
-  return markup`<header><h1>${titleOf(card)}</h1><p>${numbers.filter(Boolean).join(' · ')} <b class="count">${countText(card)}</b></p></header>`;
+  return markup`<header><h1>${lineTitle(card)}</h1><p>${numbers.filter(Boolean).join(' · ')} <b class="count">${countText(card)}</b></p></header>`;
 }
 
-const signed = ({ source, today }: CardOptions) =>
+const signed = ({ source, today }: CardPageOptions) =>
   markup`<footer>Made by ______________ Date ____________ Tested by ______________ · ${source}, ${today}</footer>`;
 
 /** A card that goes on with the readings of a line. */
-const furtherCard = (card: BenchCard, part: CardPart, options: CardOptions): Markup =>
+const furtherCard = (card: BenchCard, part: CardPart, options: CardPageOptions): Markup =>
   markup`<article class="card more">${headerOf(card, part)}${facts(card)}${readingsTable(card, part)}<p class="caution">${CARD_CAUTION}</p>${signed(options)}</article>`;
 
-function cardMarkup(card: BenchCard, part: CardPart, options: CardOptions): Markup {
+function cardMarkup(card: BenchCard, part: CardPart, options: CardPageOptions): Markup {
   const stops = stopsOf(card);
   const steps = benchSteps(card, options.rule).map(
     step => markup`<li><span class="tick"></span><span><b>${step.name}</b> ${step.text}</span></li>`,
@@ -119,7 +119,7 @@ ${card.note && markup`<p class="note"><b>Note:</b> ${card.note}</p>`}<p class="c
  * Bench cards as a page that a browser prints: one card a line, as many a page of A4 or Letter as go on it (two, as a rule). They are
  * rows of a table, for browsers repeat the foot of a table, here the cautions, on every page.
  */
-export function cardPage(cards: readonly BenchCard[], options: CardOptions): string {
+export function cardPage(cards: readonly BenchCard[], options: CardPageOptions): string {
   const all = cards.flatMap(card =>
     cardParts(card).map(part => (part.part === 1 ? cardMarkup(card, part, options) : furtherCard(card, part, options))),
   );

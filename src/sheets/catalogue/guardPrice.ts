@@ -1,5 +1,5 @@
 import { findGuard } from '../../core/catalogue/findGuard';
-import { lengthIn } from '../../core/catalogue/lengthIn';
+import { lengthPer } from '../../core/catalogue/lengthPer';
 import type { Guard } from '../../core/catalogue/tables/guardsTable';
 import type { Hose } from '../../core/catalogue/tables/hosesTable';
 import { TradeError } from '../../core/tradeError';
@@ -37,7 +37,7 @@ export function guardPrice({ tables, catalogue }: UsableCatalogue, name: string,
       guard,
       formula: cell => `IF((${named}=${cell})*ISNUMBER(${price}),${price},NA())`,
       unit,
-      divisor: new Decimal(1).div(lengthIn(length, new Decimal(1), unit)).toDecimalPlaces(9),
+      divisor: new Decimal(1).div(lengthPer(length, new Decimal(1), unit)).toDecimalPlaces(9),
     };
   } catch (error) {
     if (error instanceof TradeError) return undefined;

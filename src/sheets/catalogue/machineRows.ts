@@ -1,23 +1,24 @@
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import { dayNumber } from '../../core/units/sheetDate';
-import { readHeadings, type Column, type Headings } from '../../core/catalogue/headings';
+import { readHeadings, type TableColumn, type Headings } from '../../core/catalogue/headings';
 import { partKey } from '../../core/catalogue/partName';
 import { machinesTable } from '../../core/catalogue/tables/machinesTable';
 import { blockOf, type Block } from '../../workbook/a1';
 import { callsCatalogue, catalogueReferences } from '../../workbook/catalogueFormula';
 import { tablePlaces } from '../../workbook/tablePlaces';
-import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
+import type { RangeContent, Workbook } from '../../workbook/workbook';
+import { rawCell } from './rawCell';
 
 /** What a formula needs to know of a machine besides its name. */
-export type MachineField = 'step' | 'lowest' | 'highest' | 'largestMove';
-export const MACHINE_FIELDS: readonly MachineField[] = ['step', 'lowest', 'highest', 'largestMove'];
+export type DialField = 'step' | 'lowest' | 'highest' | 'largestMove';
+export const MACHINE_FIELDS: readonly DialField[] = ['step', 'lowest', 'highest', 'largestMove'];
 
 /** The row of the table Machines that describes a machine. */
 export interface MachineRow {
   readonly name: string;
   /** Zero-based row of the sheet. */
   readonly row: number;
-  readonly states: ReadonlySet<MachineField>;
+  readonly states: ReadonlySet<DialField>;
   /** No row above it names the machine, so that a look-up by name meets this one. */
   readonly isFirst: boolean;
 }
@@ -28,13 +29,11 @@ export interface MachineRows {
   /** Rows below the headings. */
   readonly body: Block;
   /** Zero-based columns of the sheet. */
-  readonly columns: Readonly<Partial<Record<MachineField | 'machine', number>>>;
+  readonly columns: Readonly<Partial<Record<DialField | 'machine', number>>>;
   /** Unit of the heading Step. */
   readonly stepUnit: string | undefined;
   readonly machines: readonly MachineRow[];
 }
-
-const raw = (value: CellValue): RawCell => (typeof value === 'object' ? { error: value.error } : value === '' ? null : value);
 
 interface Described extends MachineRow {
   readonly date: number;
@@ -42,7 +41,7 @@ interface Described extends MachineRow {
 
 /** A row that describes a machine for all dies: its newest counts. */
 function describedIn(content: RangeContent, table: RawTable, { row: head, columns }: Headings): Map<string, Described> {
-  const column = (key: string): Column | undefined => columns.find(each => each.key === key);
+  const column = (key: string): TableColumn | undefined => columns.find(each => each.key === key);
   const cell = (row: number, key: string): RawCell => table[row]?.[column(key)?.index ?? -1] ?? null;
   const named = new Set<string>();
   const newest = new Map<string, Described>();
@@ -66,7 +65,7 @@ function describedIn(content: RangeContent, table: RawTable, { row: head, column
 const MOST_ROWS = 5000;
 
 function rowsIn(content: RangeContent, asked: Block | undefined): MachineRows | undefined {
-  const table: RawTable = content.values.map(row => row.map(raw));
+  const table: RawTable = content.values.map(row => row.map(rawCell));
   const headings = readHeadings(machinesTable, table);
   const place = (key: string) => {
     const found = headings.columns.find(column => column.key === key);

@@ -1,6 +1,6 @@
 import { headingKey, partKey } from '../../core/catalogue/partName';
 import { splitHeading } from '../../core/units/headingUnit';
-import { addressOf } from '../../workbook/a1';
+import { addressOf, cellAddress } from '../../workbook/a1';
 import type { CellValue, RangeAddress, RangeContent } from '../../workbook/workbook';
 
 /** Where things stand in a table of the catalogue: rows and columns are positions in its content. */
@@ -65,7 +65,7 @@ export class TablePlace {
     const { sheet } = this.content;
     return {
       sheet,
-      address: addressOf({ row: this.content.row + row, column: this.content.column + column, rows: 1, columns: 1 }),
+      address: cellAddress({ row: this.content.row + row, column: this.content.column + column }),
     };
   }
 

@@ -1,12 +1,14 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
-import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
+import type { RawTable } from '../../core/catalogue/rawTable';
 import { readCatalogue, type RawTables } from '../../core/catalogue/readCatalogue';
 import { TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
-import { addressOf, fixedReference } from '../../workbook/a1';
+import { fixedReference, cellAddress, rangeText } from '../../workbook/a1';
 import { catalogueReferences } from '../../workbook/catalogueFormula';
 import { tablePlaces } from '../../workbook/tablePlaces';
 import { catalogueCells, type CatalogueCell } from '../../workbook/workbookCatalogueSource';
 import type { CellValue, RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
+import { errorSentence } from '../../workbook/errorSentence';
+import { rawCell } from './rawCell';
 
 /** A table of the workbook's catalogue. */
 export interface CatalogueTable {
@@ -40,8 +42,6 @@ export interface WorkbookCatalogue {
   readonly reason: string;
 }
 
-const rawCell = (value: CellValue): RawCell => (value === '' ? null : typeof value === 'object' ? { error: value.error } : value);
-
 /** Cells of a range as a table of the catalogue. */
 export function rawTableOf({ values }: Pick<RangeContent, 'values'>): RawTable {
   return values.map(row => row.map(rawCell));
@@ -51,7 +51,7 @@ const isWhollyBlank = (table: RawTable) => table.every(row => row.every(cell => 
 
 const placeOf = ({ sheet, row, column }: CatalogueCell): RangeAddress => ({
   sheet,
-  address: addressOf({ row, column, rows: 1, columns: 1 }),
+  address: cellAddress({ row, column }),
 });
 
 const CANNOT_FOLLOW = 'The pane cannot read the Catalogue formula: use ranges, names or tables.';
@@ -77,7 +77,7 @@ function read(tables: RawTables): Pick<WorkbookCatalogue, 'catalogue' | 'reason'
   try {
     return { catalogue: readCatalogue(tables), reason: '' };
   } catch (error) {
-    return { catalogue: undefined, reason: error instanceof Error ? error.message : String(error) };
+    return { catalogue: undefined, reason: errorSentence(error) };
   }
 }
 
@@ -85,16 +85,15 @@ const isSame = (a: RangeAddress, b: RangeAddress) => a.sheet === b.sheet && a.ad
 
 /** Under this it is remembered with the workbook which CATALOGUE cell counts. */
 export const CHOSEN_CATALOGUE = 'catalogue';
-const placeText = ({ sheet, address }: RangeAddress) => `${sheet}!${address}`;
 
 /** Remembers with the workbook which of its CATALOGUE cells counts. */
 export async function chooseCatalogue(workbook: Workbook, cell: RangeAddress): Promise<void> {
-  await workbook.remember(CHOSEN_CATALOGUE, placeText(cell));
+  await workbook.remember(CHOSEN_CATALOGUE, rangeText(cell));
 }
 
 /** The cell that counts: the one that was chosen, else the one named Catalogue, else the first. */
 function cellOf(cells: readonly CatalogueCell[], chosen: string | undefined) {
-  const said = chosen === undefined ? undefined : cells.find(cell => placeText(placeOf(cell)) === chosen);
+  const said = chosen === undefined ? undefined : cells.find(cell => rangeText(placeOf(cell)) === chosen);
   const cell = said ?? cells[0];
   const others = cells.filter(each => each !== cell).map(placeOf);
   return cell && { cell, others, isAsked: !said && others.length > 0 };

@@ -2,17 +2,17 @@ import { measureUnit } from '../../core/units/measureUnit';
 import { turnedCell } from '../table/turnedBy';
 import { roleLabel } from './columnRoles';
 import { cutLengthFormat, TWO_PLACES } from '../table/numberFormats';
-import { call, type OfferContext, type Place, type Recipe } from './offer';
+import { call, type OfferContext, type FormulaPlace, type Recipe } from './offer';
 import type { Role } from './columnRoles';
 
 /** What ASSEMBLY takes after the catalogue. */
 const PARTS: readonly Role[] = ['hose', 'fittingA', 'fittingB', 'overall'];
 
-const assembly = ({ at, catalogue }: Place) => call('ASSEMBLY', [catalogue, ...PARTS.map(at)]);
+const assembly = ({ at, catalogue }: FormulaPlace) => call('ASSEMBLY', [catalogue, ...PARTS.map(at)]);
 const fromCatalogue = { crimp: false, catalogue: true, unitMatters: 'length', needs: PARTS, call: assembly } as const;
 
 /** The allowance is the row's own, which ASSEMBLY does not take: the cut-offs are looked up instead. */
-function withAllowance({ at, catalogue }: Place): string {
+function withAllowance({ at, catalogue }: FormulaPlace): string {
   const cutOff = (role: Role) => call('FITTINGDATA', [catalogue, at(role), '"cut-off"']);
   return call('CUTLENGTH', [at('overall'), cutOff('fittingA'), cutOff('fittingB'), at('allowance')]);
 }
@@ -33,7 +33,7 @@ export function cutLengthRecipe(context: OfferContext): Recipe {
 }
 
 /** The row's temperature in the catalogue's unit; a blank stays blank: that row is not derated. */
-function temperatureOf({ units, catalogue }: OfferContext, { at }: Place): string {
+function temperatureOf({ units, catalogue }: OfferContext, { at }: FormulaPlace): string {
   const cell = at('temperature');
   const [from, to] = [units.temperature, catalogue.temperatureUnit].map(symbol => measureUnit('temperature', symbol ?? ''));
   if (!from || !to || from.symbol === to.symbol) return cell;

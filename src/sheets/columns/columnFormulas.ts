@@ -3,10 +3,10 @@ import type { Change } from '../../workbook/workbook';
 import type { ColumnGroup } from './columnGroups';
 import type { TableView } from './columnsView';
 import type { FormulaForm } from './formulaForm';
-import type { Place } from './offer';
+import type { FormulaPlace } from './offer';
 
 /** Where formulas are written: zero-based rows of the first and the last line, rows between them that get none, the first column. */
-export interface FormulaPlace {
+export interface FormulaRows {
   readonly top: number;
   readonly bottom: number;
   readonly others: ReadonlySet<number>;
@@ -16,7 +16,7 @@ export interface FormulaPlace {
 /** Columns of the sheet that are written, by the ids of their offers. */
 type AddedAt = ReadonlyMap<string, number>;
 
-function placeOf({ columns, catalogue }: TableView, added: AddedAt, first: number, last: number): Place {
+function placeOf({ columns, catalogue }: TableView, added: AddedAt, first: number, last: number): FormulaPlace {
   const cells = (column: number, to = column) =>
     addressOf({ row: first, column, rows: last - first + 1, columns: to - column + 1 });
   return {
@@ -43,7 +43,7 @@ export function columnFormulas(
   view: TableView,
   form: FormulaForm,
   groups: readonly ColumnGroup[],
-  { top, bottom, others, first }: FormulaPlace,
+  { top, bottom, others, first }: FormulaRows,
 ): readonly Extract<Change, { kind: 'formulas' }>[] {
   const added = new Map(groups.flatMap(({ offers }) => offers).map(({ id }, i) => [id, first + i]));
   const rows = form === 'column' ? [top] : Array.from({ length: bottom - top + 1 }, (_, i) => top + i);

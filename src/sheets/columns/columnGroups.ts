@@ -1,15 +1,15 @@
 import { RESULT_COLUMNS } from '../../workbook/spilledResult';
-import { partOf, type Offer, type Place } from './offer';
+import { partOf, type Offer, type FormulaPlace } from './offer';
 
 /** Columns side by side that one formula fills. */
 export interface ColumnGroup {
   readonly offers: readonly Offer[];
   /** The formula of the group without `=`. */
-  readonly formula: (place: Place) => string;
+  readonly formula: (place: FormulaPlace) => string;
 }
 
 /** Any place tells calls apart. */
-const ANY: Place = { index: 1, catalogue: 'Catalogue', at: role => role };
+const ANY: FormulaPlace = { index: 1, catalogue: 'Catalogue', at: role => role };
 
 interface Source {
   readonly call: Offer['call'];

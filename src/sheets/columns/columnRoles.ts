@@ -1,7 +1,7 @@
 import type { RoleChoice } from '../table/columnsRead';
 import { HEADING_WORDS } from '../table/headingWords';
 import type { RoleList } from '../table/tableColumns';
-import type { MeasureRole } from '../table/tableReader';
+import { lengthRole, diameterRole, type MeasureRole } from '../table/measureRole';
 
 /** What a column of someone's table can be to our functions. */
 export type Role =
@@ -60,17 +60,14 @@ export const COLUMN_ROLE_CHOICES: readonly RoleChoice[] = [
   { role: READING, label: roleLabel('readings') },
 ];
 
-const length = (label: string): MeasureRole => ({ quantity: 'length', group: 'length', label });
-const small = (label: string): MeasureRole => ({ quantity: 'length', group: 'diameter', label });
-
 /** What the numbers of the columns measure. */
 export const COLUMN_MEASURES: Readonly<Partial<Record<Role, MeasureRole>>> = {
-  overall: length('overall length'),
-  cutOffA: length('cut-off A'),
-  cutOffB: length('cut-off B'),
-  allowance: length('allowance'),
-  readings: small('readings'),
-  target: small('target'),
-  tolerance: small('tolerance'),
+  overall: lengthRole('overall length'),
+  cutOffA: lengthRole('cut-off A'),
+  cutOffB: lengthRole('cut-off B'),
+  allowance: lengthRole('allowance'),
+  readings: diameterRole('readings'),
+  target: diameterRole('target'),
+  tolerance: diameterRole('tolerance'),
   temperature: { quantity: 'temperature', group: 'other', label: 'temperature' },
 };

@@ -6,7 +6,7 @@ import type { FoundTable } from '../table/findTables';
 import { selectedTable } from '../table/selectedTable';
 import type { SheetCells } from '../table/sheetCells';
 import { tableAnswers, type TableAnswers, type TableKind } from '../table/tableAnswers';
-import type { TableQuestion } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import { lineRows } from './lineRows';
 import type { TableUnits } from './offer';
 import { kindOfTable, tableColumnsOf, type Columns } from './tableColumnsOf';
@@ -22,7 +22,7 @@ export interface TableView {
 }
 
 /** What the view works on. */
-export type ColumnsView =
+export type ColumnsRead =
   | { readonly status: 'loading' }
   | { readonly status: 'failed'; readonly reason: string }
   | { readonly status: 'none' }
@@ -39,7 +39,7 @@ export type ColumnsView =
 const idOf = ({ sheet, block, headings }: FoundTable) => `${sheet}!${block.row},${block.column} ${headings.join('|')}`;
 
 /** A view that was read anew, known again where its table only grew or shrank at the right since the last one. */
-export function sameTable(found: ColumnsView, before: ColumnsView): ColumnsView {
+export function sameTable(found: ColumnsRead, before: ColumnsRead): ColumnsRead {
   if (found.status !== 'ready' || before.status !== 'ready') return found;
   const [a, b] = [found.table, before.table];
   const shared = Math.min(a.headings.length, b.headings.length);
@@ -65,7 +65,7 @@ export function tableView(
 }
 
 /** Reads the table around the selection; with `stayOn`, the table around that block instead. */
-export async function columnsView(workbook: Workbook, stayOn?: { sheet: string; block: Block }): Promise<ColumnsView> {
+export async function columnsView(workbook: Workbook, stayOn?: { sheet: string; block: Block }): Promise<ColumnsRead> {
   const [found, catalogue] = await Promise.all([selectedTable(workbook, stayOn), catalogueState(workbook)]);
   if (!found) return { status: 'none' };
   const { cells, table, hostTables } = found;

@@ -1,9 +1,9 @@
 import { caliperFormat, depthFormat } from '../table/numberFormats';
-import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
+import { call, partOf, type OfferContext, type FormulaPlace, type Recipe } from './offer';
 import type { Role } from './columnRoles';
 
 /** Which column of CRIMPSETUP's answer is what. */
-export const SET_UP = { die: 1, dial: 2, diameter: 3, tolerance: 4, insertion: 5 } as const;
+const SET_UP = { die: 1, dial: 2, diameter: 3, tolerance: 4, insertion: 5 } as const;
 
 type SetUp = keyof typeof SET_UP;
 
@@ -16,18 +16,18 @@ const HEADINGS: readonly (readonly [id: SetUp, heading: string])[] = [
 ];
 
 /** The machine of the table's own column, else the one that was chosen, as an argument; "" where none is. */
-function machineArgument({ columns, options }: OfferContext, { at }: Place): string {
+function machineArgument({ columns, options }: OfferContext, { at }: FormulaPlace): string {
   if (options.machine) return `"${options.machine.replace(/"/g, '""')}"`;
   return columns.crimper ? at('crimper') : '';
 }
 
 /** The set-up of one end, as a call. */
-export function setUpCall(context: OfferContext, end: Role, place: Place): string {
+function setUpCall(context: OfferContext, end: Role, place: FormulaPlace): string {
   return call('CRIMPSETUP', [place.catalogue, place.at('hose'), place.at(end), machineArgument(context, place)]);
 }
 
 /** A value for end A: of the column that is written at the same time, else looked up. */
-export function setUpOfEndA(context: OfferContext, field: SetUp, place: Place): string {
+export function setUpOfEndA(context: OfferContext, field: SetUp, place: FormulaPlace): string {
   return place.added?.(`${field}A`) ?? partOf(setUpCall(context, 'fittingA', place), place, SET_UP[field]);
 }
 
@@ -53,7 +53,7 @@ export function setUpRecipes(context: OfferContext): readonly Recipe[] {
       crimp: true,
       catalogue: true,
       needs: ['hose', end] as Role[],
-      call: (place: Place) => setUpCall(context, end, place),
+      call: (place: FormulaPlace) => setUpCall(context, end, place),
       part: SET_UP[id],
       unit: unitOf(id, context),
       format: formatOf(id, unitOf(id, context)),
@@ -62,21 +62,21 @@ export function setUpRecipes(context: OfferContext): readonly Recipe[] {
 }
 
 /** Target and tolerance of the crimps that were measured: the table's own columns, else the catalogue's for hose and fitting A. */
-export interface Judged {
+export interface JudgedBy {
   readonly needs: readonly Role[];
   readonly catalogue: boolean;
   readonly alsoTakes: readonly string[];
   /** Columns that give what is looked up, where they are written at the same time. */
   readonly restsOn: readonly string[];
-  readonly target: (place: Place) => string;
-  readonly tolerance: (place: Place) => string;
+  readonly target: (place: FormulaPlace) => string;
+  readonly tolerance: (place: FormulaPlace) => string;
 }
 
-export function judged(context: OfferContext): Judged {
+export function judged(context: OfferContext): JudgedBy {
   const { columns } = context;
   const canLookUp = context.catalogue.present && !!columns.hose && !!columns.fittingA;
   const own = { target: !!columns.target || !canLookUp, tolerance: !!columns.tolerance || !canLookUp };
-  const looked = (field: SetUp) => (place: Place) => setUpOfEndA(context, field, place);
+  const looked = (field: SetUp) => (place: FormulaPlace) => setUpOfEndA(context, field, place);
   const typed: Role[] = [...(own.target ? (['target'] as const) : []), ...(own.tolerance ? (['tolerance'] as const) : [])];
   const catalogue = !own.target || !own.tolerance;
   return {
@@ -96,8 +96,8 @@ export function judgementRecipes(context: OfferContext): readonly Recipe[] {
   const { needs, catalogue, alsoTakes, restsOn, target, tolerance } = judged(context);
   const common = { crimp: true, catalogue, needs, alsoTakes, restsOn, ...(catalogue && { unitMatters: 'diameter' as const }) };
   const unit = context.units.diameter ?? (catalogue ? context.catalogue.diameterUnit : undefined);
-  const measured = (place: Place) => [place.at('readings'), target(place), tolerance(place)];
-  const detail = (place: Place) => call('CRIMPDETAIL', measured(place));
+  const measured = (place: FormulaPlace) => [place.at('readings'), target(place), tolerance(place)];
+  const detail = (place: FormulaPlace) => call('CRIMPDETAIL', measured(place));
   return [
     {
       ...common,

@@ -6,13 +6,13 @@ import { missingFormulas, type MissingFormulas } from './missingFormulas';
 import type { Columns } from './tableColumnsOf';
 
 /** A table as any reader has read it: its cells, and which column is what. */
-export interface TableRead {
+export interface ReadRows {
   readonly table: FoundTable;
   readonly columns: Readonly<Partial<Record<string, number>>>;
   readonly reader: { readonly cells: SheetCells };
 }
 
-function missingOf({ table, columns, reader }: TableRead): MissingFormulas {
+function missingOf({ table, columns, reader }: ReadRows): MissingFormulas {
   const spans = Object.entries(columns).flatMap(([role, column]) =>
     column === undefined ? [] : [[role, { first: column, last: column }] as const],
   );
@@ -20,7 +20,7 @@ function missingOf({ table, columns, reader }: TableRead): MissingFormulas {
 }
 
 /** What the lines of several tables lack of the columns that we have written. */
-export function missingIn(tables: readonly TableRead[]): MissingFormulas {
+export function missingIn(tables: readonly ReadRows[]): MissingFormulas {
   const found = tables.map(missingOf);
   return {
     rows: [...new Set(found.flatMap(({ rows }) => rows))].sort((a, b) => a - b),
@@ -34,7 +34,7 @@ export function missingIn(tables: readonly TableRead[]): MissingFormulas {
  * @returns what was filled, in words
  * @throws Error with a sentence where the cells no longer hold what was read; nothing is written then
  */
-export async function fillRows(workbook: Workbook, tables: readonly TableRead[]): Promise<string> {
+export async function fillRows(workbook: Workbook, tables: readonly ReadRows[]): Promise<string> {
   const { rows, headings, changes } = missingIn(tables);
   const first = tables[0];
   const places = changes.flatMap(change => (change.kind === 'formulas' ? [change.at] : []));

@@ -16,7 +16,7 @@ export const MANY_ROWS = 500;
 export const canSpill = ({ hostTable, block }: Pick<FoundTable, 'hostTable' | 'block'>): boolean => !hostTable && block.rows > 1;
 
 /** The form that is taken where nobody has chosen. */
-export function usualForm(table: Pick<FoundTable, 'hostTable' | 'block'>, hasOthersBetween: boolean): FormulaForm {
+function usualForm(table: Pick<FoundTable, 'hostTable' | 'block'>, hasOthersBetween: boolean): FormulaForm {
   if (!canSpill(table)) return 'cell';
   // One formula for all rows would answer in rows of totals and remarks, too.
   return table.block.rows - 1 > MANY_ROWS && !hasOthersBetween ? 'column' : 'row';

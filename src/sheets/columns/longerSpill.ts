@@ -1,4 +1,4 @@
-import { addressOf } from '../../workbook/a1';
+import { addressOf, cellAddress } from '../../workbook/a1';
 import { spilledResult } from '../../workbook/spilledResult';
 import type { Change } from '../../workbook/workbook';
 import type { OwnColumn, ReadTable } from './ownColumns';
@@ -9,7 +9,7 @@ export interface FilledRows {
   readonly changes: readonly Change[];
 }
 
-export const NOTHING_FILLED: FilledRows = { rows: [], changes: [] };
+const NOTHING_FILLED: FilledRows = { rows: [], changes: [] };
 
 const RANGE = /(\$?[A-Z]{1,3}\$?)(\d{1,7})(:\$?[A-Z]{1,3}\$?)(\d{1,7})/gi;
 
@@ -43,6 +43,6 @@ export function longerSpill({ cells, table: { sheet } }: ReadTable, { column, fi
     const isSame = rows.every(each => (cells.format(each, at) || 'General') === numberFormat);
     return isSame ? [] : [{ kind: 'format', at: { sheet, address }, numberFormat }];
   });
-  const at = { sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) };
+  const at = { sheet, address: cellAddress({ row, column }) };
   return { rows, changes: [...formats, { kind: 'formulas', at, formulas: [[found.formula]] }] };
 }

@@ -1,4 +1,4 @@
-import { addressOf, columnLetters } from '../../workbook/a1';
+import { columnLetters, cellAddress } from '../../workbook/a1';
 import { spilledResult, type SpilledResult } from '../../workbook/spilledResult';
 import type { Change } from '../../workbook/workbook';
 import { formulaBelow } from '../table/formulaBelow';
@@ -51,7 +51,7 @@ function furtherRows(view: ReadTable, own: OwnColumn, lines: readonly number[], 
   const changes: Change[] = [];
   const at = (row: number, of: number) => ({
     sheet: table.sheet,
-    address: addressOf({ row, column: of, rows: 1, columns: 1 }),
+    address: cellAddress({ row, column: of }),
   });
   for (const row of lines.filter(each => cells.formula(each, column) === '' && !cells.filledBy(each, column))) {
     const from = own.filled.filter(each => each < row).at(-1) ?? own.filled[0]!;

@@ -1,4 +1,4 @@
-import { addressOf, type Block } from '../../workbook/a1';
+import { type Block, cellAddress, addressOf } from '../../workbook/a1';
 import { SPILL_SENTENCE } from '../table/spilledFrom';
 import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 
@@ -67,7 +67,7 @@ export function rowsLooked(added: AddedColumns, content: RangeContent): RowsLook
     }
     const found = cells.findIndex((cell, i) => trouble(cell, columns[i]!.good) !== undefined);
     if (found < 0) continue;
-    const at = addressOf({ row, column: block.column + found, rows: 1, columns: 1 });
+    const at = cellAddress({ row, column: block.column + found });
     needLook.push({ row: row + 1, at, what: `${columns[found]!.heading}: ${trouble(cells[found]!, columns[found]!.good)}` });
   }
   return { rows, needLook, isWaiting };

@@ -1,10 +1,10 @@
 import { columnLetters, sheetInFormula } from '../../workbook/a1';
 import { judged, setUpOfEndA } from './crimpRecipes';
-import { MACHINE_FIELDS, type MachineField, type MachineRow, type MachineRows } from '../catalogue/machineRows';
-import { call, type OfferContext, type Place, type Recipe } from './offer';
+import { MACHINE_FIELDS, type DialField, type MachineRow, type MachineRows } from '../catalogue/machineRows';
+import { call, type OfferContext, type FormulaPlace, type Recipe } from './offer';
 
-const LIMITS: readonly MachineField[] = ['lowest', 'highest', 'largestMove'];
-const WORDS: Readonly<Record<MachineField, string>> = {
+const LIMITS: readonly DialField[] = ['lowest', 'highest', 'largestMove'];
+const WORDS: Readonly<Record<DialField, string>> = {
   step: 'step',
   lowest: 'lowest',
   highest: 'highest',
@@ -13,7 +13,7 @@ const WORDS: Readonly<Record<MachineField, string>> = {
 
 /** What the table Machines gives a formula: a reference a field, "" where it states none; or why it cannot. */
 type FromMachines =
-  | { readonly of: (field: MachineField, place: Place) => string; readonly states: readonly MachineField[] }
+  | { readonly of: (field: DialField, place: FormulaPlace) => string; readonly states: readonly DialField[] }
   | { readonly reason: string };
 
 const absolute = (sheet: string, column: number, first: number, last = first) => {
@@ -81,7 +81,7 @@ export function nextDialRecipe(context: OfferContext): Recipe {
   };
   const machineUnit = catalogue.machines?.stepUnit;
   const otherUnit = !stepHere && machine && looksUp && machineUnit !== catalogue.diameterUnit;
-  const from = (field: MachineField, place: Place) => machine?.of(field, place) ?? '';
+  const from = (field: DialField, place: FormulaPlace) => machine?.of(field, place) ?? '';
   return {
     id: 'nextDial',
     heading: 'Next dial',

@@ -4,7 +4,7 @@ import type { Role } from './columnRoles';
 import type { Columns } from './tableColumnsOf';
 
 /** Where a formula stands: the cells of its row, or, where one formula serves all rows, of all of them. */
-export interface Place {
+export interface FormulaPlace {
   /** Reference to a role's cells. */
   readonly at: (role: Role) => string;
   /** How a formula names the catalogue's cell. */
@@ -28,11 +28,11 @@ export interface Offer {
   /** Which data it takes, in words. */
   readonly takes: string;
   /** Function call without `=`. */
-  readonly call: (place: Place) => string;
+  readonly call: (place: FormulaPlace) => string;
   /** Which column of the call's answer is wanted; undefined where it has one only. */
   readonly part?: number;
   /** Another call that gives the same column, taken where it is called for others anyway. */
-  readonly alsoFrom?: { readonly call: (place: Place) => string; readonly part: number } | undefined;
+  readonly alsoFrom?: { readonly call: (place: FormulaPlace) => string; readonly part: number } | undefined;
   /** Columns that it is worked out from where they are written beside it, and otherwise looks up by itself. */
   readonly restsOn?: readonly string[] | undefined;
   /** Unit of the values, for the heading. */
@@ -103,4 +103,4 @@ export function call(id: string, parts: readonly string[]): string {
 }
 
 /** One column of a several-column answer. */
-export const partOf = (answer: string, { index }: Place, part: number) => `INDEX(${answer},${index},${part})`;
+export const partOf = (answer: string, { index }: FormulaPlace, part: number) => `INDEX(${answer},${index},${part})`;

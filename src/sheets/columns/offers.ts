@@ -3,7 +3,7 @@ import { columnLetters } from '../../workbook/a1';
 import { catalogueHindrance } from '../catalogue/catalogueState';
 import { judgementRecipes, setUpRecipes } from './crimpRecipes';
 import { nextDialRecipe } from './nextDialRecipe';
-import type { Offer, OfferContext, OfferOptions, Place, Recipe, TableUnits } from './offer';
+import type { Offer, OfferContext, OfferOptions, FormulaPlace, Recipe, TableUnits } from './offer';
 import { priceRecipes } from './priceRecipes';
 import { measureUnit } from '../../core/units/measureUnit';
 import { turnedBy } from '../table/turnedBy';
@@ -46,7 +46,7 @@ function inUnitOfCatalogue(recipe: Recipe, { units, catalogue }: OfferContext): 
   const [from, to] = [units.overall, catalogue.unit].map(symbol => measureUnit('length', symbol ?? ''));
   const turn = from && to && recipe.catalogue && recipe.unitMatters === 'length' ? turnedBy(from, to) : '';
   if (turn === '') return recipe;
-  const turned = (place: Place): Place => ({
+  const turned = (place: FormulaPlace): FormulaPlace => ({
     ...place,
     at: role => `${place.at(role)}${LENGTHS.has(role) ? turn : ''}`,
   });

@@ -1,4 +1,4 @@
-import { addressOf, columnLetters, overlap, SHEET_COLUMNS, type Block } from '../../workbook/a1';
+import { columnLetters, overlap, SHEET_COLUMNS, type Block, cellAddress, addressOf } from '../../workbook/a1';
 import { wholeTable } from '../../workbook/hostTable';
 import type { Change } from '../../workbook/workbook';
 import type { FoundTable } from '../table/findTables';
@@ -20,7 +20,7 @@ export interface ColumnPlan {
   readonly form: FormulaForm;
   /** Calls of our functions that the columns cost. */
   readonly calls: number;
-  readonly told: string;
+  readonly message: string;
 }
 
 /** The first of so many columns side by side that are free over rows of the table. */
@@ -108,7 +108,7 @@ export function planColumns(
   const names = wanted.map(offer => headingOf(offer, table));
   const widths = wanted.flatMap((offer, i): Change[] => {
     if (!isBlankColumn(cells, first + i)) return [];
-    const head = addressOf({ row: block.row, column: first + i, rows: 1, columns: 1 });
+    const head = cellAddress({ row: block.row, column: first + i });
     return [{ kind: 'style', at: { sheet, address: head }, style: { columnWidth: widthFor(offer, names[i]!) } }];
   });
   const formats = wanted.flatMap(({ format }, i): Change[] =>
@@ -137,6 +137,6 @@ export function planColumns(
       ...widths,
       ...formulas,
     ],
-    told: `Wrote ${where}, rows ${top + 1} to ${bottom + 1} of sheet ${sheet}${calls > 1 ? `, ${FORM_WORDS[form]}` : ''}.`,
+    message: `Wrote ${where}, rows ${top + 1} to ${bottom + 1} of sheet ${sheet}${calls > 1 ? `, ${FORM_WORDS[form]}` : ''}.`,
   };
 }

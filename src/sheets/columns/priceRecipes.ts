@@ -1,5 +1,5 @@
 import { TWO_PLACES } from '../table/numberFormats';
-import { call, partOf, type OfferContext, type Place, type Recipe } from './offer';
+import { call, partOf, type OfferContext, type FormulaPlace, type Recipe } from './offer';
 import { roleLabel, type Role } from './columnRoles';
 
 const PARTS: readonly Role[] = ['hose', 'fittingA', 'fittingB', 'overall', 'quantity'];
@@ -10,10 +10,10 @@ const common = { crimp: false, catalogue: true, unitMatters: 'length', format: T
 /** Cost of one, and the price that leaves a margin on it: the table's own margin, or the one that is asked for. */
 export function priceRecipes({ columns, options }: OfferContext): readonly Recipe[] {
   const { margin, roundTo = '', minimum = '' } = options;
-  const unitCost = ({ at, catalogue }: Place) =>
+  const unitCost = ({ at, catalogue }: FormulaPlace) =>
     call('UNITCOST', [catalogue, ...PARTS.map(at), columns.guard ? at('guard') : '']);
   const guard = columns.guard ? [roleLabel('guard')] : [];
-  const price = (place: Place) => {
+  const price = (place: FormulaPlace) => {
     const share = columns.margin ? place.at('margin') : (margin ?? '');
     return call('SELLPRICE', [place.added?.('cost') ?? partOf(unitCost(place), place, TOTAL), share, roundTo, minimum]);
   };

@@ -9,10 +9,11 @@ import type { TableKind } from '../table/tableAnswers';
 import { columnsByRole, type ColumnsByRole } from '../table/tableColumns';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { COLUMN_ROLES, OF_END_A, READING, type Role } from './columnRoles';
-import { readingColumns, type ColumnSpan } from './readingColumns';
+import { readingSpan } from './readingSpan';
+import type { Run } from '../table/cellRuns';
 
 /** Which column is what; all roles but the readings have one column. */
-export type Columns = Readonly<Partial<Record<Role, ColumnSpan>>>;
+export type Columns = Readonly<Partial<Record<Role, Run>>>;
 
 type OneColumn = Exclude<Role, 'readings'>;
 
@@ -53,7 +54,7 @@ export function kindOfTable(cells: SheetCells, table: FoundTable, crimps: Headin
   if (table.headings.some(heading => crimps.get(correctionKey(heading)) === READING)) return 'crimps';
   const found = columnsByRole(table, COLUMN_ROLES);
   if (found.hose !== undefined && found.overall !== undefined) return 'jobs';
-  return readingColumns(cells, table, new Set(Object.values(found)), NO_CORRECTIONS) ? 'crimps' : 'jobs';
+  return readingSpan(cells, table, new Set(Object.values(found)), NO_CORRECTIONS) ? 'crimps' : 'jobs';
 }
 
 /** Which columns of a table our functions can take: as somebody said, by their words, by the names that stand in them. */
@@ -75,7 +76,7 @@ export function tableColumnsOf(
     const column = found[role];
     if (column !== undefined && !holdsNumbers(cells, table, column)) delete found[role];
   }
-  const readings = readingColumns(cells, table, new Set(Object.values(found)), corrections);
+  const readings = readingSpan(cells, table, new Set(Object.values(found)), corrections);
   const spans = Object.entries(found).map(([role, column]) => [role, { first: column, last: column }] as const);
   return Object.fromEntries([...spans, ...(readings ? [['readings', readings] as const] : [])]);
 }

@@ -2,7 +2,7 @@ import { numberFromText } from '../../core/units/numberText';
 import { addressOf, blockOf, type Block } from '../../workbook/a1';
 import type { FunctionCall, WrittenArgument } from '../../workbook/functionCall';
 import type { CellValue } from '../../workbook/workbook';
-import type { CellPlace } from './cellPlace';
+import type { WorkbookCell } from './workbookCell';
 import type { CopyInputs } from './copyInputs';
 import type { CopySource } from './copySource';
 import { finishedFormula, referenceInCopy, type CopyScope } from './finishedFormula';
@@ -119,7 +119,7 @@ export class CallReader {
    * The arguments of a call that stands at a place.
    * @throws NotNative where they cannot be told
    */
-  arguments({ arguments: written }: FunctionCall, kinds: readonly ArgumentKind[], { sheet }: CellPlace): CallArguments {
+  arguments({ arguments: written }: FunctionCall, kinds: readonly ArgumentKind[], { sheet }: WorkbookCell): CallArguments {
     if (written.length > kinds.length) throw new NotNative('the function is given too many arguments');
     const heights = written.flatMap((argument, index) => {
       const kind = kinds[index]!;

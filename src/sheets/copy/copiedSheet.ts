@@ -1,6 +1,6 @@
 import type { CopiedCell, CopiedSheet } from '../../workbook/copiedWorkbook';
 import type { CellValue } from '../../workbook/workbook';
-import type { CellPlace, CellSet } from './cellPlace';
+import type { WorkbookCell, CellSet } from './workbookCell';
 import { blankCell, valueForCopy } from './copiedCell';
 import type { SourceSheet } from './copySource';
 
@@ -30,7 +30,7 @@ export interface CopyRules {
   /** Cells of hidden rows are copied empty. */
   readonly withoutHidden: boolean;
   /** The cell as it stands in the copy, where it is not simply its value. */
-  cell?(place: CellPlace): CopiedCell | undefined;
+  cell?(place: WorkbookCell): CopiedCell | undefined;
 }
 
 /** A sheet of the workbook as the copy has it. */

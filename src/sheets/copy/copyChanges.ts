@@ -5,7 +5,7 @@ import type { CellStyle, Change } from '../../workbook/workbook';
 import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
 
 /** How cells of a copy look, wherever it is written. */
-export const COPY_STYLES: Readonly<Record<CopiedLooks, CellStyle>> = {
+const COPY_STYLES: Readonly<Record<CopiedLooks, CellStyle>> = {
   title: { bold: true },
   heading: { bold: true, fill: HEAD_FILL },
   kept: { fill: INPUT_FILL },

@@ -1,10 +1,10 @@
-import { addressOf, type Block } from '../../workbook/a1';
+import { type Block, cellAddress } from '../../workbook/a1';
 import type { RangeAddress, Workbook } from '../../workbook/workbook';
 import { hostBlocks } from '../../workbook/hostTable';
 import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import { findTables, type FoundTable } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
-import type { CellPlace } from './cellPlace';
+import type { WorkbookCell } from './workbookCell';
 
 /** A sheet that holds something. */
 export interface SourceSheet {
@@ -29,10 +29,10 @@ const TABLES =
 
 /** How far a formula fills cells to the right and below. */
 async function spillOf(workbook: Workbook, cells: SheetCells, row: number, column: number): Promise<Block> {
-  const own = addressOf({ row, column, rows: 1, columns: 1 });
+  const own = cellAddress({ row, column });
   const isFilled = async (r: number, c: number) => {
     if (r > cells.lastRow || c > cells.lastColumn || cells.formula(r, c) !== '') return false;
-    const at = { sheet: cells.sheet, address: addressOf({ row: r, column: c, rows: 1, columns: 1 }) };
+    const at = { sheet: cells.sheet, address: cellAddress({ row: r, column: c }) };
     return (await workbook.spillParent(at))?.address === own;
   };
   let [rows, columns] = [1, 1];
@@ -44,7 +44,7 @@ async function spillOf(workbook: Workbook, cells: SheetCells, row: number, colum
 async function spillsOf(workbook: Workbook, sheets: Iterable<SourceSheet>): Promise<ReadonlyMap<string, Block>> {
   const spills = new Map<string, Block>();
   for (const sheet of sheets) {
-    for (const { row, column } of filledCells(sheet)) {
+    for (const { row, column } of eachFilledCell(sheet)) {
       if (!TABLES.test(sheet.cells.formula(row, column))) continue;
       spills.set(`${row} ${column} ${sheet.cells.sheet}`, await spillOf(workbook, sheet.cells, row, column));
     }
@@ -72,7 +72,7 @@ export async function readCopySource(workbook: Workbook): Promise<CopySource> {
 }
 
 /** Every filled cell of a sheet. */
-export function* filledCells({ cells }: SourceSheet): Generator<CellPlace> {
+export function* eachFilledCell({ cells }: SourceSheet): Generator<WorkbookCell> {
   for (let row = cells.used.row; row <= cells.lastRow; row += 1) {
     for (let column = cells.used.column; column <= cells.lastColumn; column += 1) {
       if (!cells.isEmpty(row, column)) yield { sheet: cells.sheet, row, column };

@@ -1,4 +1,4 @@
-import type { CellPlace, CellSet } from './cellPlace';
+import type { WorkbookCell, CellSet } from './workbookCell';
 import { NotNative } from './notNative';
 import { requirePortable } from './portable';
 import { blockOfReference, referenceText, withReferences } from './references';
@@ -26,7 +26,7 @@ export function referenceInCopy(named: string | undefined, address: string, own:
  * A formula of the workbook as the copy has it: sheets by the copy's names, nothing that is not in the copy or not in every program.
  * @throws NotNative
  */
-export function finishedFormula(formula: string, { sheet }: Pick<CellPlace, 'sheet'>, scope: CopyScope): string {
+export function finishedFormula(formula: string, { sheet }: Pick<WorkbookCell, 'sheet'>, scope: CopyScope): string {
   requirePortable(formula);
   return withReferences(formula, ({ sheet: named, address }) => referenceInCopy(named, address, sheet, scope));
 }

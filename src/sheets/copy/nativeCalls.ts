@@ -1,7 +1,7 @@
-import { addressOf } from '../../workbook/a1';
+import { cellAddress } from '../../workbook/a1';
 import { functionCalls, type FunctionCall } from '../../workbook/functionCall';
 import type { CallReader } from './callArguments';
-import type { CellPlace } from './cellPlace';
+import type { WorkbookCell } from './workbookCell';
 import type { CopySource } from './copySource';
 import { finishedFormula, type CopyScope } from './finishedFormula';
 import { NATIVE_FUNCTIONS } from './native/nativeFunctions';
@@ -11,7 +11,7 @@ import type { CopiedParts } from './parts/copiedParts';
 
 /** A row of a result: its formulas without `=`, or why there are none. */
 export interface NativeRow {
-  readonly first: CellPlace;
+  readonly first: WorkbookCell;
   readonly formulas: readonly (string | NotNative)[] | NotNative;
 }
 
@@ -52,13 +52,13 @@ export class NativeCalls {
    * @param columns of its result that stand side by side there; the first is 1
    * @throws NotNative where its arguments cannot be told
    */
-  rows(call: FunctionCall, native: NativeFunction, place: CellPlace, columns: readonly number[]): readonly NativeRow[] {
+  rows(call: FunctionCall, native: NativeFunction, place: WorkbookCell, columns: readonly number[]): readonly NativeRow[] {
     const { height, row } = this.reader.arguments(call, native.arguments, place);
     return Array.from({ length: height }, (_, down) => {
       const first = { ...place, row: place.row + down };
       const cell = (across: number) => {
         const at = columns.indexOf(across + 1);
-        return at < 0 ? undefined : addressOf({ ...first, column: first.column + at, rows: 1, columns: 1 });
+        return at < 0 ? undefined : cellAddress({ ...first, column: first.column + at });
       };
       const chosen = () => {
         const all = native.row(row(down), this.context(call, cell));
@@ -68,7 +68,7 @@ export class NativeCalls {
     });
   }
 
-  private valueOf(call: FunctionCall, native: NativeFunction, place: CellPlace, column: number | undefined): string {
+  private valueOf(call: FunctionCall, native: NativeFunction, place: WorkbookCell, column: number | undefined): string {
     const { height, row } = this.reader.arguments(call, native.arguments, place);
     if (height > 1) throw new NotNative('it works on whole columns');
     if (column === undefined && native.width > 1) throw new NotNative('it takes one value out of several');
@@ -82,7 +82,7 @@ export class NativeCalls {
    * A formula of the workbook as the copy has it, the calls in it replaced, each of which gives it one value.
    * @throws NotNative
    */
-  within(formula: string, place: CellPlace): string {
+  within(formula: string, place: WorkbookCell): string {
     const values: string[] = [];
     let changed = formula;
     for (const call of [...functionCalls(formula)].reverse()) {

@@ -4,11 +4,11 @@ import type { CopiedCell, CopiedSheet } from '../../workbook/copiedWorkbook';
 import { functionCalls } from '../../workbook/functionCall';
 import { spilledResult, type SpilledResult } from '../../workbook/spilledResult';
 import { CallReader } from './callArguments';
-import type { CellPlace } from './cellPlace';
+import { placeKey, type WorkbookCell } from './workbookCell';
 import { valueForCopy } from './copiedCell';
 import { widthsOf } from './copiedSheet';
 import { CopyInputs } from './copyInputs';
-import { filledCells, type CopySource } from './copySource';
+import { eachFilledCell, type CopySource } from './copySource';
 import { withoutNames } from './definedNames';
 import type { CopyScope } from './finishedFormula';
 import { keptGroups, type Kept } from './keptGroups';
@@ -26,7 +26,7 @@ import { withAdded } from './withAdded';
 /** The formulas of a copy. */
 export interface PlainFormulas {
   /** The cell of the copy, where it is not simply the value it shows. */
-  cell(place: CellPlace): CopiedCell | undefined;
+  cell(place: WorkbookCell): CopiedCell | undefined;
   /** The sheet with what look-ups need beside it. */
   finished(name: string, sheet: CopiedSheet): CopiedSheet;
   readonly kept: readonly KeptCells[];
@@ -37,8 +37,6 @@ interface PlainCell {
   readonly formula: string;
   readonly shown: CellValue;
 }
-
-const keyOf = ({ sheet, row, column }: CellPlace) => `${row} ${column} ${sheet}`;
 
 /** A call that fills cells with its result as it is; a value taken out of one row's result is no such formula. */
 function spillOf(formula: string): SpilledResult | undefined {
@@ -69,7 +67,7 @@ class PlainCopy implements PlainFormulas {
     );
     this.calls = new NativeCalls(source, reader, this.findParts(reader), scope);
     for (const name of scope.names.keys()) {
-      for (const place of filledCells(source.sheets.get(name)!)) this.translate(place);
+      for (const place of eachFilledCell(source.sheets.get(name)!)) this.translate(place);
     }
   }
 
@@ -90,7 +88,7 @@ class PlainCopy implements PlainFormulas {
     }
   }
 
-  private translate(place: CellPlace): void {
+  private translate(place: WorkbookCell): void {
     const formula = withoutNames(this.cells(place.sheet).formula(place.row, place.column), this.source);
     if (formula === '' || this.scope.leftOut.has(place)) return;
     const [call] = functionCalls(formula);
@@ -105,11 +103,11 @@ class PlainCopy implements PlainFormulas {
     } catch (error) {
       if (!(error instanceof NotNative)) throw error;
       const own = { row: place.row, column: place.column, rows: spilled?.rows ?? 1, columns: spilled?.columns.length ?? 1 };
-      this.keep(place, this.source.spills.get(keyOf(place)) ?? own, `${call?.id ?? 'formula'}: ${error.message}`);
+      this.keep(place, this.source.spills.get(placeKey(place)) ?? own, `${call?.id ?? 'formula'}: ${error.message}`);
     }
   }
 
-  private putRows({ call, columns }: SpilledResult, native: NativeFunction, place: CellPlace): void {
+  private putRows({ call, columns }: SpilledResult, native: NativeFunction, place: WorkbookCell): void {
     for (const { first, formulas } of this.calls.rows(call, native, place, columns)) {
       if (formulas instanceof NotNative) {
         const row = { row: first.row, column: first.column, rows: 1, columns: columns.length };
@@ -134,33 +132,33 @@ class PlainCopy implements PlainFormulas {
     }
   }
 
-  private valueAt({ sheet, row, column }: CellPlace): CellValue {
+  private valueAt({ sheet, row, column }: WorkbookCell): CellValue {
     return this.cells(sheet).value(row, column);
   }
 
-  private put(place: CellPlace, formula: string, shown: (value: CellValue) => CellValue): void {
+  private put(place: WorkbookCell, formula: string, shown: (value: CellValue) => CellValue): void {
     const own = this.cells(place.sheet).formula(place.row, place.column);
     requireLength(formula);
     const value = valueForCopy(shown(this.valueAt(place)), own);
-    this.formulas.set(keyOf(place), { formula, shown: value });
+    this.formulas.set(placeKey(place), { formula, shown: value });
   }
 
-  private keep(place: CellPlace, block: Block, reason: string): void {
+  private keep(place: WorkbookCell, block: Block, reason: string): void {
     for (let row = block.row; row < block.row + block.rows; row += 1) {
       for (let column = block.column; column < block.column + block.columns; column += 1) {
-        this.keptKeys.add(keyOf({ ...place, row, column }));
+        this.keptKeys.add(placeKey({ ...place, row, column }));
       }
     }
     this.keptCells.push({ sheet: this.scope.names.get(place.sheet)!, block, reason });
   }
 
-  cell(place: CellPlace): CopiedCell | undefined {
+  cell(place: WorkbookCell): CopiedCell | undefined {
     const cells = this.cells(place.sheet);
     const format = cells.format(place.row, place.column) || 'General';
     const value = valueForCopy(cells.value(place.row, place.column), cells.formula(place.row, place.column));
-    const plain = this.formulas.get(keyOf(place));
+    const plain = this.formulas.get(placeKey(place));
     if (plain) return { value: plain.shown, formula: plain.formula, format: format === '@' ? 'General' : format };
-    if (this.keptKeys.has(keyOf(place))) return { value, format, looks: 'kept' };
+    if (this.keptKeys.has(placeKey(place))) return { value, format, looks: 'kept' };
     return this.inputs.cell(place);
   }
 

@@ -1,13 +1,14 @@
 import type { CopiedSheet, CopiedWorkbook } from '../../workbook/copiedWorkbook';
 import { callsOurs } from '../../workbook/functionCall';
 import { freeSheetName } from '../print/freeSheetName';
-import { addressOfPlace, CellSet, type CellPlace } from './cellPlace';
+import { CellSet, type WorkbookCell } from './workbookCell';
 import { copiedSheet } from './copiedSheet';
-import { filledCells, partsSheets, type CopySource } from './copySource';
+import { eachFilledCell, partsSheets, type CopySource } from './copySource';
 import type { CopyWishes } from './copyWishes';
 import { plainFormulas } from './plainFormulas';
 import { privateCells } from './privateCells';
 import { readFirstSheet, type KeptCells } from './readFirst';
+import { cellAddress } from '../../workbook/a1';
 
 /** A copy, and what the person who passes it on should know. */
 export interface PlannedCopy {
@@ -47,7 +48,7 @@ function privateSentence(source: CopySource, chosen: readonly string[], cells: C
     const value = sheet.value(place.row, place.column);
     const column = `${place.sheet} ${place.column}`;
     if (typeof value === 'string' && value !== '' && !sheet.isComputed(place.row, place.column) && !words.has(column)) {
-      words.set(column, `${place.sheet}!${addressOfPlace(place)} (${value})`);
+      words.set(column, `${place.sheet}!${cellAddress(place)} (${value})`);
     }
   }
   if (words.size === 0) return [];
@@ -65,7 +66,7 @@ function hiddenSentence(source: CopySource, chosen: readonly string[]): string[]
 }
 
 /** The sheets that are copied: those that were chosen and hold something, those of the catalogue only where they are wanted. */
-export function sheetsToCopy(source: CopySource, { sheets, withParts }: Pick<CopyWishes, 'sheets' | 'withParts'>): string[] {
+function sheetsToCopy(source: CopySource, { sheets, withParts }: Pick<CopyWishes, 'sheets' | 'withParts'>): string[] {
   const parts = withParts ? new Set<string>() : partsSheets(source);
   return source.names.filter(name => sheets.includes(name) && source.sheets.has(name) && !parts.has(name));
 }
@@ -77,12 +78,12 @@ const UNANSWERED = new Set(['#NAME?', '#BUSY!', '#GETTING_DATA', '#CONNECT!']);
 function requireAnswers(source: CopySource, chosen: readonly string[]): void {
   for (const name of chosen) {
     const sheet = source.sheets.get(name)!;
-    for (const place of filledCells(sheet)) {
+    for (const place of eachFilledCell(sheet)) {
       const value = sheet.cells.value(place.row, place.column);
       if (typeof value !== 'object' || !UNANSWERED.has(value.error)) continue;
       if (!callsOurs(sheet.cells.formula(place.row, place.column))) continue;
       throw new NothingToCopy(
-        `${name}!${addressOfPlace(place)} shows ${value.error}: wait until it is calculated, or press “Enter formulas again”, then copy.`,
+        `${name}!${cellAddress(place)} shows ${value.error}: wait until it is calculated, or press “Enter formulas again”, then copy.`,
       );
     }
   }
@@ -101,7 +102,7 @@ export function planCopy(source: CopySource, wishes: CopyWishes): PlannedCopy {
   const withoutHidden = wishes.kind === 'values';
   const plain = wishes.kind === 'formulas' ? plainFormulas(source, { names, leftOut }) : undefined;
   const sheets: CopiedSheet[] = chosen.map(name => {
-    const rules = { leftOut, withoutHidden, ...(plain && { cell: (place: CellPlace) => plain.cell(place) }) };
+    const rules = { leftOut, withoutHidden, ...(plain && { cell: (place: WorkbookCell) => plain.cell(place) }) };
     const sheet = copiedSheet(names.get(name)!, source.sheets.get(name)!, rules);
     return plain?.finished(name, sheet) ?? sheet;
   });
@@ -110,9 +111,9 @@ export function planCopy(source: CopySource, wishes: CopyWishes): PlannedCopy {
   const first = readFirstSheet(freeSheetName('Read first', taken, wishes.today), wishes, kept);
   const copy = { title: `Copy without Benchrow, ${wishes.today}`, sheets: [first, ...sheets] };
   const formulas = sheets.flatMap(({ cells }) => cells.flat()).filter(({ formula }) => formula !== undefined).length;
-  const told = [
+  const message = [
     ...(wishes.withCosts ? [] : privateSentence(source, chosen, leftOut)),
     ...(withoutHidden ? hiddenSentence(source, chosen) : []),
   ];
-  return { copy, formulas, kept, leftOut: told };
+  return { copy, formulas, kept, leftOut: message };
 }

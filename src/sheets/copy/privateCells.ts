@@ -2,8 +2,8 @@ import { overlap, type Block } from '../../workbook/a1';
 import { callsOurs, functionCalls } from '../../workbook/functionCall';
 import { spilledResult } from '../../workbook/spilledResult';
 import type { FoundTable } from '../table/findTables';
-import { CellSet, type CellPlace } from './cellPlace';
-import { filledCells, partsSheets, type CopySource, type SourceSheet } from './copySource';
+import { CellSet, type WorkbookCell } from './workbookCell';
+import { eachFilledCell, partsSheets, type CopySource, type SourceSheet } from './copySource';
 import { blockOfReference, referencesIn } from './references';
 
 /** What a customer is not shown, as short labels and headings say it. */
@@ -18,7 +18,7 @@ const FOUND_PRICE = 4;
 /** Steps by which cost may travel from cell to cell; a price stops it. */
 const MOST_STEPS = 20;
 
-const contains = ({ row, column, rows, columns }: Block, place: CellPlace) =>
+const contains = ({ row, column, rows, columns }: Block, place: WorkbookCell) =>
   place.row >= row && place.row < row + rows && place.column >= column && place.column < column + columns;
 
 /** Finds the cells of a workbook that say what things cost and what is earned on them. */
@@ -33,12 +33,12 @@ class PrivateCells {
     return this.source.sheets.get(name);
   }
 
-  private tableOf(place: CellPlace): FoundTable | undefined {
+  private tableOf(place: WorkbookCell): FoundTable | undefined {
     return this.sheet(place.sheet)?.tables.find(({ block }) => contains(block, place));
   }
 
   /** A cell, and where it stands in a table the table's whole column. */
-  private take(place: CellPlace): boolean {
+  private take(place: WorkbookCell): boolean {
     const sheet = this.sheet(place.sheet);
     const table = this.tableOf(place);
     if (table) {
@@ -55,7 +55,7 @@ class PrivateCells {
   }
 
   /** A heading with its column; a label with the value beside it, or with those below it. */
-  private takeLabel(place: CellPlace, { cells }: SourceSheet): void {
+  private takeLabel(place: WorkbookCell, { cells }: SourceSheet): void {
     const table = this.tableOf(place);
     if (table?.block.row === place.row) return void this.take(place);
     this.found.add(place);
@@ -72,7 +72,7 @@ class PrivateCells {
   }
 
   private takeWords(sheet: SourceSheet): void {
-    for (const place of filledCells(sheet)) {
+    for (const place of eachFilledCell(sheet)) {
       const value = sheet.cells.value(place.row, place.column);
       if (typeof value !== 'string' || value.length > LONGEST_LABEL || !PRIVATE.test(value) || NO_COST.test(value)) continue;
       if (!sheet.cells.isComputed(place.row, place.column)) this.takeLabel(place, sheet);
@@ -81,7 +81,7 @@ class PrivateCells {
 
   /** Results of UNITCOST; cost and margin of SELLPRICE. */
   private takeCalls(sheet: SourceSheet): void {
-    for (const place of filledCells(sheet)) {
+    for (const place of eachFilledCell(sheet)) {
       const formula = sheet.cells.formula(place.row, place.column);
       const calls = functionCalls(formula);
       for (const call of calls) {
@@ -98,7 +98,7 @@ class PrivateCells {
   }
 
   /** What the catalogue holds are prices that the workshop pays. */
-  private takeFound(place: CellPlace): void {
+  private takeFound(place: WorkbookCell): void {
     const block = this.source.spills.get(`${place.row} ${place.column} ${place.sheet}`);
     for (let down = 0; down < (block?.rows ?? 0); down += 1) {
       this.found.add({ ...place, row: place.row + down, column: place.column + FOUND_PRICE });
@@ -121,7 +121,7 @@ class PrivateCells {
     }
   }
 
-  private *filledIn(name: string, block: Block): Generator<CellPlace> {
+  private *filledIn(name: string, block: Block): Generator<WorkbookCell> {
     const cells = this.sheet(name)?.cells;
     const { row = 0, column = 0 } = cells?.used ?? {};
     const used = cells && { row, column, rows: cells.lastRow - row + 1, columns: cells.lastColumn - column + 1 };
@@ -139,7 +139,7 @@ class PrivateCells {
     return referencesIn(formula).some(reference => this.found.meets(reference.sheet ?? ownSheet, blockOfReference(reference)));
   }
 
-  private isPrice(place: CellPlace): boolean {
+  private isPrice(place: WorkbookCell): boolean {
     const table = this.tableOf(place);
     return table !== undefined && PRICE.test(table.headings[place.column - table.block.column] ?? '');
   }
@@ -148,7 +148,7 @@ class PrivateCells {
   private travel(): boolean {
     let isNew = false;
     for (const sheet of this.source.sheets.values()) {
-      for (const place of filledCells(sheet)) {
+      for (const place of eachFilledCell(sheet)) {
         const formula = sheet.cells.formula(place.row, place.column);
         if (formula === '' || this.found.has(place) || callsOurs(formula) || this.isPrice(place)) continue;
         if (this.reads(formula, place.sheet)) isNew = this.take(place) || isNew;

@@ -2,6 +2,7 @@ import type { Change, Workbook } from '../../workbook/workbook';
 import { appendRows, type GrowingColumn } from '../print/appendRows';
 import type { CrimpRow } from './crimpRow';
 import type { EntryWriting } from './entryWriting';
+import { plainValue } from '../../workbook/cellWords';
 
 const CORRECTIONS_SHEET = 'Corrections';
 
@@ -35,15 +36,6 @@ export async function correctionChanges(
   const name = (await workbook.sheets()).find(each => each.toLowerCase() === CORRECTIONS_SHEET.toLowerCase());
   const used = name ? await workbook.used(name) : undefined;
   const crimp = `${title}${end && `, end ${end}`}`;
-  const rows = replaced.map(({ address, before, after }) => [
-    moment,
-    sheet,
-    address,
-    crimp,
-    typeof before === 'object' ? before.error : before,
-    after,
-    by,
-    note,
-  ]);
+  const rows = replaced.map(({ address, before, after }) => [moment, sheet, address, crimp, plainValue(before), after, by, note]);
   return appendRows({ sheet: name ?? CORRECTIONS_SHEET, columns: COLUMNS, rows }, used, name !== undefined).changes;
 }

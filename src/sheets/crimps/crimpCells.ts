@@ -3,12 +3,7 @@ import type { SheetCells } from '../table/sheetCells';
 import { nameOfCell } from '../../cells/sheetCell';
 import type { CrimpColumns } from './crimpColumns';
 import { isReadingRole, type CrimpField, type ReadingRole } from './crimpRoles';
-
-/** A cell by zero-based numbers of the sheet. */
-export interface CellPlace {
-  readonly row: number;
-  readonly column: number;
-}
+import type { CellPlace } from '../../workbook/a1';
 
 /** A cell of a reading, and the role of its column. */
 export interface ReadingPlace extends CellPlace {

@@ -20,7 +20,7 @@ export const NO_CRIMP_FIELDS: CrimpFields = {
   largestMove: '',
 };
 
-export const TYPED_NAMES = [
+const TYPED_NAMES = [
   'target',
   'tolerance',
   'largestSpread',

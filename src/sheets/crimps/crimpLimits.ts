@@ -5,8 +5,9 @@ import type { CrimpData } from './crimpData';
 import { smallText } from '../table/smallText';
 import type { CrimpReadOptions, TypedName } from './crimpReadOptions';
 import type { CrimpProblem, Sourced } from './crimpRow';
-import { OPEN_UNIT, placeText, type CrimpRowReader } from './crimpRowReader';
+import { OPEN_UNIT, type CrimpRowReader } from './crimpRowReader';
 import type { SettingsAbove } from './settingsAbove';
+import { cellAddress } from '../../workbook/a1';
 
 /** Where the numbers of a row may come from, besides its own cells. */
 export interface NumberSources {
@@ -81,7 +82,7 @@ export function limitsProblem(
   isUnitKnown: boolean,
 ): CrimpProblem | undefined {
   const { crimp } = reader;
-  const at = placeText(crimp.readings[0]!);
+  const at = cellAddress(crimp.readings[0]!);
   const end = crimp.end ? `end ${crimp.end}: ` : '';
   if (!isUnitKnown) return { at, sentence: OPEN_UNIT };
   if (reader.problem) return reader.problem;

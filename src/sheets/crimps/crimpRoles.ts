@@ -1,7 +1,7 @@
 import { HEADING_WORDS } from '../table/headingWords';
 import type { RoleChoice } from '../table/columnsRead';
 import type { RoleList } from '../table/tableColumns';
-import type { MeasureRole } from '../table/tableReader';
+import { diameterRole, type MeasureRole } from '../table/measureRole';
 
 /** What a column of crimps can be, whichever end it speaks of. */
 export type CrimpField =
@@ -36,7 +36,7 @@ export type CrimpField =
   | 'readingNumber';
 
 /** Fields of which each end may have a column of its own. */
-export const END_FIELDS = [
+export const CRIMP_END_FIELDS = [
   'fitting',
   'fittingLot',
   'die',
@@ -50,11 +50,11 @@ export const END_FIELDS = [
   'date',
   'time',
 ] as const satisfies readonly CrimpField[];
-export type EndField = (typeof END_FIELDS)[number];
+export type CrimpEndField = (typeof CRIMP_END_FIELDS)[number];
 
 /** Columns of readings are numbered from 1; with both ends in a row those of end B have roles of their own. */
 export type ReadingRole = `reading${number}` | `readingB${number}`;
-export type CrimpRole = CrimpField | `${EndField}${'A' | 'B'}` | ReadingRole;
+export type CrimpRole = CrimpField | `${CrimpEndField}${'A' | 'B'}` | ReadingRole;
 
 /** The surest words first. `Lowest` alone is a dial's limit, unless the table has no dial or the heading names a length. */
 export const CRIMP_ROLES: RoleList<CrimpField> = [
@@ -92,16 +92,20 @@ export const CRIMP_ROLES: RoleList<CrimpField> = [
 const ENDS = ['A', 'B'] as const;
 
 /** Roles that only a heading with an end, or a hand, gives: they have no words of their own. */
-export const END_ROLES: RoleList<CrimpRole> = END_FIELDS.flatMap(field => ENDS.map(end => [`${field}${end}`] as const));
+export const CRIMP_END_ROLES: RoleList<CrimpRole> = CRIMP_END_FIELDS.flatMap(field =>
+  ENDS.map(end => [`${field}${end}`] as const),
+);
 
 /** What a hand calls a column of readings; with both ends in a row the plain one is end A's. */
-export const READING_CHOICES = { reading: 'Reading', readingB: 'Reading of end B' } as const;
+const READING_CHOICES = { reading: 'Reading', readingB: 'Reading of end B' } as const;
 
 /** What a column can be, as it is shown where somebody chooses. */
 export const CRIMP_ROLE_CHOICES: readonly RoleChoice[] = [
   ...Object.entries(READING_CHOICES).map(([role, label]) => ({ role, label })),
   ...CRIMP_ROLES.map(([role, word]) => ({ role, label: HEADING_WORDS[word!].label })),
-  ...END_FIELDS.flatMap(field => ENDS.map(end => ({ role: `${field}${end}`, label: `${HEADING_WORDS[field].label} ${end}` }))),
+  ...CRIMP_END_FIELDS.flatMap(field =>
+    ENDS.map(end => ({ role: `${field}${end}`, label: `${HEADING_WORDS[field].label} ${end}` })),
+  ),
 ];
 
 const LABELS: Partial<Record<CrimpField, string>> = {
@@ -113,16 +117,14 @@ const LABELS: Partial<Record<CrimpField, string>> = {
   step: 'step',
 };
 
-const diameter = (label: string): MeasureRole => ({ quantity: 'length', group: 'diameter', label });
-
 /** What the numbers of these roles measure: all are diameters, or differences of them. */
 export function crimpMeasures(roles: readonly CrimpRole[]): Readonly<Partial<Record<CrimpRole, MeasureRole>>> {
   return Object.fromEntries(
     roles.flatMap(role => {
-      const field = (END_ROLES.some(([each]) => each === role) ? role.slice(0, -1) : role) as CrimpField;
+      const field = (CRIMP_END_ROLES.some(([each]) => each === role) ? role.slice(0, -1) : role) as CrimpField;
       const label = isReadingRole(role) ? role.replace(/^readingB?/, 'reading ') : LABELS[field];
       if (label === undefined) return [];
-      return [[role, field === 'tolerance' ? { ...diameter(label), eitherWay: true } : diameter(label)]];
+      return [[role, field === 'tolerance' ? { ...diameterRole(label), eitherWay: true } : diameterRole(label)]];
     }),
   );
 }

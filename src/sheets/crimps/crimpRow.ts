@@ -114,7 +114,7 @@ export interface MeasuredCrimp extends Omit<CrimpRow, 'readings' | 'target' | 't
 export const isUnmeasured = ({ cells }: Pick<CrimpRow, 'cells'>): boolean => cells.every(({ value }) => value === '');
 
 /** True where every reading's cell holds something. */
-export const isFilled = ({ cells }: CrimpRow): boolean => cells.every(({ value }) => value !== '');
+export const hasAllReadings = ({ cells }: CrimpRow): boolean => cells.every(({ value }) => value !== '');
 
 /** True where it has all readings and limits, so that it can be judged. */
 export const isMeasured = (row: CrimpRow): boolean => !row.problem && !row.readingProblem && !isUnmeasured(row);

@@ -1,16 +1,14 @@
-import { addressOf } from '../../workbook/a1';
+import { cellAddress, type CellPlace } from '../../workbook/a1';
 import { nameOfCell } from '../../cells/sheetCell';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import { lengthIn, type LengthUnit } from '../../core/units/lengthUnit';
 import { looksLikeDate } from '../../core/units/sheetDate';
 import type { CellValue } from '../../workbook/workbook';
-import type { CellPlace, CrimpCells } from './crimpCells';
+import type { CrimpCells } from './crimpCells';
 import type { CellInSheet, CrimpProblem, Sourced } from './crimpRow';
-import { END_FIELDS, type CrimpField, type CrimpRole } from './crimpRoles';
+import { CRIMP_END_FIELDS, type CrimpField, type CrimpRole } from './crimpRoles';
 import type { CrimpTable } from './crimpTable';
-
-export const placeText = ({ row, column }: CellPlace): string => addressOf({ row, column, rows: 1, columns: 1 });
 
 export const OPEN_UNIT = 'the unit of the readings is not known: answer the question about it';
 
@@ -32,7 +30,7 @@ export class CrimpRowReader {
   /** The column of a field: the end's own, else the one for the whole row. */
   private roleOf(field: CrimpField): CrimpRole | undefined {
     const { columns } = this.source;
-    const ofEnd = (END_FIELDS as readonly string[]).includes(field);
+    const ofEnd = (CRIMP_END_FIELDS as readonly string[]).includes(field);
     const ends = this.end === 'A' || this.end === 'B' ? [this.end] : this.end === '' ? ['A'] : [];
     const roles: CrimpRole[] = ofEnd ? (ends.map(end => `${field}${end}`) as CrimpRole[]) : [];
     return (this.end === '' ? [field, ...roles] : [...roles, field]).find(role => columns[role] !== undefined);
@@ -62,7 +60,7 @@ export class CrimpRowReader {
     const { cells } = this.source.reader;
     const value = cells.value(place.row, place.column);
     return {
-      address: placeText(place),
+      address: cellAddress(place),
       value: typeof value === 'string' && value.trim() === '' ? '' : value,
       format: cells.format(place.row, place.column),
       isFormula: cells.isComputed(place.row, place.column),
@@ -89,7 +87,7 @@ export class CrimpRowReader {
       return read();
     } catch (error) {
       if (!(error instanceof TradeError)) throw error;
-      this.problem ??= { sentence: this.sentence(error), at: placeText(place) };
+      this.problem ??= { sentence: this.sentence(error), at: cellAddress(place) };
       return undefined;
     }
   }

@@ -1,5 +1,4 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
-import { partKey } from '../../core/catalogue/partName';
 import { overlap, type Block } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
 import type { RangeContent, SheetLayout, Workbook } from '../../workbook/workbook';
@@ -10,6 +9,7 @@ import { SheetCells } from '../table/sheetCells';
 import { NO_ANSWERS, tableAnswers, type TableAnswers } from '../table/tableAnswers';
 import { goesOnBelow } from './crimpCells';
 import { crimpTable, readingsIn, type CrimpTable } from './crimpTable';
+import { namesKnown } from '../catalogue/namesKnown';
 
 /** Which rows of a sheet are meant. */
 export interface CrimpChoice {
@@ -59,13 +59,11 @@ function withoutHeadings(cells: SheetCells, selected: Block): FoundTable | undef
   };
 }
 
-const known = (index: ReadonlyMap<string, unknown> | undefined) => index && ((name: string) => index.has(partKey(name)));
-
 /** The names of a catalogue, so that columns can be told by what stands in them. */
 const partsOf = (catalogue: Catalogue | undefined): KnownParts => ({
-  isHose: known(catalogue?.index.hoses),
-  isFitting: known(catalogue?.index.fittings),
-  isMachine: known(catalogue?.index.machines),
+  isHose: namesKnown(catalogue?.index.hoses),
+  isFitting: namesKnown(catalogue?.index.fittings),
+  isMachine: namesKnown(catalogue?.index.machines),
 });
 
 /** A table with the rows below it that go on with it, so that a selection among them means it. */

@@ -4,7 +4,7 @@ import { typedDial } from '../table/typedFields';
 import { AS_ENTERED, type CrimpRow } from './crimpRow';
 import type { EntryResult, EntryState, Stop } from './entry';
 import { judgeCrimpRow } from './judgeCrimpRow';
-import { placeOf, without } from './placeOf';
+import { crimpPlace, without } from './crimpPlace';
 import { checkReading, type ReadingLimits } from './readingCheck';
 import { at, nextOpen } from './rowInWork';
 import { besideAfter, entryWriting, overwritten, rowAfter } from './writeEntry';
@@ -14,7 +14,7 @@ const refuseAt = (state: EntryState, field: number, sentence: string) => stopAt(
 
 /** What a crimp was made at is remembered where the sheet has no cell for it. */
 function memoryAfter({ memory, dialText }: EntryState, row: CrimpRow): EntryState['memory'] {
-  const place = placeOf(row);
+  const place = crimpPlace(row);
   const drafts = without(memory.drafts, place);
   const dials = without(memory.dials, place);
   return { drafts, dials: row.fields.dial ? dials : { ...dials, [place]: dialText } };

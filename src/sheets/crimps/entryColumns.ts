@@ -1,4 +1,4 @@
-import { addressOf } from '../../workbook/a1';
+import { addressOf, cellAddress } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import type { CrimpField, CrimpRole } from './crimpRoles';
 import type { CrimpTable } from './crimpTable';
@@ -41,7 +41,7 @@ export function addEntryColumns(table: CrimpTable): readonly Change[] {
   for (let row = block.row; row <= last; row++) {
     for (let column = first; column <= first + headings.length; column++) {
       if (reader.cells.isEmpty(row, column)) continue;
-      const address = addressOf({ row, column, rows: 1, columns: 1 });
+      const address = cellAddress({ row, column });
       throw new Error(
         `There is no room at the right of the table: ${address} is not blank. Insert columns there, headed ${list}.`,
       );

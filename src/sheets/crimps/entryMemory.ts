@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { NOTHING_REMEMBERED, type EntryMemory, type EntryState } from './entry';
-import { placeOf } from './placeOf';
+import { crimpPlace } from './crimpPlace';
 import { leaveFor } from './rowInWork';
+import { recalled, type WorkbookMemory } from '../table/recalled';
 
 const KEY = 'entry';
 /** So many crimps are remembered; older ones are in the sheet long since. */
@@ -12,22 +13,9 @@ const Stored = v.object({
   dials: v.record(v.string(), v.string()),
 });
 
-interface Memory {
-  recall(key: string): Promise<string | undefined>;
-  remember(key: string, text: string | undefined): Promise<void>;
-}
-
 /** What an entry that was cut short left behind. */
-export async function recallEntry(workbook: Pick<Memory, 'recall'>): Promise<EntryMemory> {
-  const text = await workbook.recall(KEY);
-  if (text === undefined) return NOTHING_REMEMBERED;
-  try {
-    const parsed = v.safeParse(Stored, JSON.parse(text));
-    return parsed.success ? parsed.output : NOTHING_REMEMBERED;
-  } catch {
-    return NOTHING_REMEMBERED;
-  }
-}
+export const recallEntry = (workbook: Pick<WorkbookMemory, 'recall'>): Promise<EntryMemory> =>
+  recalled(workbook, KEY, Stored, NOTHING_REMEMBERED);
 
 const newest = <T>(all: Readonly<Record<string, T>>) => Object.fromEntries(Object.entries(all).slice(-MOST));
 
@@ -35,12 +23,12 @@ const newest = <T>(all: Readonly<Record<string, T>>) => Object.fromEntries(Objec
 export function memoryText(state: EntryState): string | undefined {
   const { drafts: typed, dials } = leaveFor(state, state.index).memory;
   // What is on its way to the sheet may not arrive before a reload.
-  const sent = state.pending.map(({ before, readings }) => [placeOf(before), readings.map(String)] as const);
+  const sent = state.pending.map(({ before, readings }) => [crimpPlace(before), readings.map(String)] as const);
   const drafts = { ...Object.fromEntries(sent), ...typed };
   if (Object.keys(drafts).length + Object.keys(dials).length === 0) return undefined;
   return JSON.stringify({ drafts: newest(drafts), dials: newest(dials) });
 }
 
 /** Remembers with the workbook what is typed and not written. */
-export const rememberEntry = (workbook: Pick<Memory, 'remember'>, text: string | undefined): Promise<void> =>
+export const rememberEntry = (workbook: Pick<WorkbookMemory, 'remember'>, text: string | undefined): Promise<void> =>
   workbook.remember(KEY, text);

@@ -1,7 +1,7 @@
 import { EMPTY_ENTRY, type EntryAction, type EntryResult, type EntryState } from './entry';
 import { enter } from './enterReading';
 import { cellText, type CrimpRow } from './crimpRow';
-import { placeOf, without } from './placeOf';
+import { crimpPlace, without } from './crimpPlace';
 import { at, isTyped, leaveFor, nextOpen, usableAfter, usableBefore } from './rowInWork';
 
 /** True where something was typed that is not written yet. */
@@ -104,7 +104,7 @@ function escape(state: EntryState): EntryState {
   const row = state.rows[state.index];
   if (!row) return state;
   if (state.stop?.kind === 'overwrite') {
-    const drafts = without(state.memory.drafts, placeOf(row));
+    const drafts = without(state.memory.drafts, crimpPlace(row));
     return at({ ...state, memory: { ...state.memory, drafts } }, nextOpen(state.rows, state.index + 1));
   }
   const cell = row.cells[state.field];
@@ -120,7 +120,7 @@ function escape(state: EntryState): EntryState {
 /** Nothing was written: the row is open again and its readings are kept for it. */
 function failed(state: EntryState, result: EntryResult, sentence: string): EntryState {
   const rows = restored(state, result);
-  const drafts = { ...state.memory.drafts, [placeOf(result.before)]: result.readings.map(reading => reading.toString()) };
+  const drafts = { ...state.memory.drafts, [crimpPlace(result.before)]: result.readings.map(reading => reading.toString()) };
   const pending = state.pending.filter(each => each !== result);
   const last = state.last === result ? state.done.at(-1) : state.last;
   return { ...state, rows, memory: { ...state.memory, drafts }, pending, last, failure: { result, sentence } };

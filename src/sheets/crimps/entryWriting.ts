@@ -1,7 +1,7 @@
 import type { CellValue } from '../../workbook/workbook';
 
 /** One cell before and after. */
-export interface WrittenCell {
+export interface EnteredCell {
   readonly address: string;
   readonly before: CellValue;
   readonly after: number | string;
@@ -12,5 +12,5 @@ export interface WrittenCell {
 /** What an entry writes into its row. */
 export interface EntryWriting {
   readonly sheet: string;
-  readonly cells: readonly WrittenCell[];
+  readonly cells: readonly EnteredCell[];
 }

@@ -7,9 +7,10 @@ import { crimpData } from './crimpData';
 import { crimpLimits, disagreements, limitsProblem, machineNumbers } from './crimpLimits';
 import type { CrimpReadOptions } from './crimpReadOptions';
 import type { CellInSheet, CrimpProblem, CrimpRow, FilledField } from './crimpRow';
-import { CrimpRowReader, placeText } from './crimpRowReader';
+import { CrimpRowReader } from './crimpRowReader';
 import type { CrimpField } from './crimpRoles';
 import type { CrimpTable } from './crimpTable';
+import { cellAddress } from '../../workbook/a1';
 
 const NAMING: readonly CrimpField[] = ['line', 'crimp', 'assembly', 'piece', 'hose', 'combination', 'end', 'fitting', 'target'];
 const FILLED: readonly FilledField[] = ['date', 'time', 'operator', 'die', 'dial'];
@@ -47,14 +48,14 @@ function readingsProblem(
     const advice = isColumn ? ', or say under Limits and machine how many rows make a crimp' : '';
     const wanted = isColumn ? readingsACrimp : 2;
     const sentence = `${end}crimp has ${readings.length} of ${wanted} readings: measure the others${advice}`;
-    return { at: placeText(crimp.readings[0]!), sentence };
+    return { at: cellAddress(crimp.readings[0]!), sentence };
   }
   const all = readings.filter(reading => reading !== undefined);
   if (!target || !tolerance || all.length < readings.length) return undefined;
   const found = impossibleReading({ readings: all, target: target.value, tolerance: tolerance.value });
   if (!found) return undefined;
   const sentence = `${end}reading ${found.index + 1} is ${found.reading}: ${found.advice}`;
-  return { at: placeText(crimp.readings[found.index]!), sentence };
+  return { at: cellAddress(crimp.readings[found.index]!), sentence };
 }
 
 /** Why nothing may be written to the readings' cells. */

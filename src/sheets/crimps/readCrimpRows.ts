@@ -4,7 +4,7 @@ import type { Decimal } from '../../core/units/decimal';
 import { addressOf } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
 import type { ColumnRead } from '../table/columnsRead';
-import type { TableQuestion } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import { tableRows, type LeftOutRow, type ReadReport } from '../table/tableRows';
 import { unchangedRows } from '../table/unchangedRows';
 import { crimpCells, goesOnBelow } from './crimpCells';

@@ -3,6 +3,7 @@ import { isNearTarget } from '../../core/crimp/impossibleReading';
 import { quotedText } from '../../core/quotedText';
 import { Decimal } from '../../core/units/decimal';
 import { MM_PER_INCH, type LengthUnit } from '../../core/units/lengthUnit';
+import { FIRST_DATE, LAST_DATE } from '../../core/units/sheetDate';
 
 /** What a typed reading is measured against. */
 export interface ReadingLimits {
@@ -22,8 +23,6 @@ const refused = (sentence: string): ReadingAnswer => ({ kind: 'refused', sentenc
 const DATE = /^(?:\d{1,2}[./-]\d{1,2}[./-](?:\d{2}|\d{4})|\d{4}-\d{1,2}-\d{1,2}(?:[T ].*)?)$/;
 const UNIT = /^(.*?\d\.?)\s*(mm|millimet\w+|in|inch|inches|″|")$/i;
 const INCH_MARK = /["'″′/]/;
-const FIRST_DATE = 36_526;
-const LAST_DATE = 73_050;
 
 /** Farther from the target than this, it is another part, another place on it, or a slip of the hand. */
 const ASK_SHARE = new Decimal('0.02');

@@ -1,7 +1,7 @@
 import type { Decimal } from '../../core/units/decimal';
-import { AS_ENTERED, cellText, combinationKey, isFilled, type CrimpRow } from './crimpRow';
+import { AS_ENTERED, cellText, combinationKey, hasAllReadings, type CrimpRow } from './crimpRow';
 import type { EntryState } from './entry';
-import { placeOf } from './placeOf';
+import { crimpPlace } from './crimpPlace';
 
 /** A dial that follows from the combination's last crimp here. */
 export interface SuggestedDial {
@@ -24,10 +24,10 @@ export function suggestedDial({ done, pending }: EntryState, row: CrimpRow): Sug
  */
 export function assumedDial(state: EntryState, row: CrimpRow): string {
   if (row.dial) return row.dial.value.toString();
-  const entered = state.memory.dials[placeOf(row)];
+  const entered = state.memory.dials[crimpPlace(row)];
   if (entered !== undefined) return entered;
   // Made before, at a dial that nobody wrote down: what the next crimp is to be made at says nothing about it.
-  if (isFilled(row)) return row.fields.dial ? '' : (row.wantedDial?.value.toString() ?? '');
+  if (hasAllReadings(row)) return row.fields.dial ? '' : (row.wantedDial?.value.toString() ?? '');
   return (suggestedDial(state, row)?.dial ?? row.wantedDial?.value)?.toString() ?? '';
 }
 
@@ -36,7 +36,7 @@ export function at(state: EntryState, index: number): EntryState {
   const row = state.rows[index];
   if (!row) return { ...state, index, texts: [], field: 0, stop: undefined, kept: [], dialText: '' };
   const inSheet = row.cells.map(cellText);
-  const texts = state.memory.drafts[placeOf(row)] ?? inSheet;
+  const texts = state.memory.drafts[crimpPlace(row)] ?? inSheet;
   const field = Math.max(
     0,
     texts.findIndex(text => text === ''),
@@ -56,15 +56,15 @@ export function leaveFor(state: EntryState, index: number): EntryState {
   if (!row) return at(state, index);
   const { drafts, dials } = state.memory;
   const memory = {
-    drafts: isTyped(state) ? { ...drafts, [placeOf(row)]: state.texts } : drafts,
-    dials: state.dialText === assumedDial(state, row) ? dials : { ...dials, [placeOf(row)]: state.dialText },
+    drafts: isTyped(state) ? { ...drafts, [crimpPlace(row)]: state.texts } : drafts,
+    dials: state.dialText === assumedDial(state, row) ? dials : { ...dials, [crimpPlace(row)]: state.dialText },
   };
   return at({ ...state, memory }, index);
 }
 
 /** The next row that waits for readings, from `from` on; rows.length where none does. */
 export function nextOpen(rows: readonly CrimpRow[], from: number): number {
-  const found = rows.findIndex((row, index) => index >= from && !isFilled(row) && !row.problem);
+  const found = rows.findIndex((row, index) => index >= from && !hasAllReadings(row) && !row.problem);
   return found < 0 ? rows.length : found;
 }
 

@@ -3,8 +3,10 @@ import { isDateFormat } from '../../core/units/sheetDate';
 import { isoDate } from '../../core/units/sheetDate';
 import type { CellValue, Change, RangeContent, Workbook } from '../../workbook/workbook';
 import { correctionChanges } from './correctionLog';
-import { isFilled, type CellInSheet, type CrimpRow } from './crimpRow';
-import type { EntryWriting, WrittenCell } from './entryWriting';
+import { hasAllReadings, type CellInSheet, type CrimpRow } from './crimpRow';
+import type { EntryWriting, EnteredCell } from './entryWriting';
+import { cellWords, plainValue } from '../../workbook/cellWords';
+import { DATE_FORMAT } from '../print/dateFormat';
 
 /** What is filled in beside the readings. */
 export interface EntryFacts {
@@ -25,14 +27,14 @@ const clock = (moment: number) => {
 };
 
 /** Day and time in their own columns; the time with the day where its cell shows times and has no neighbour for them. */
-function momentCells({ date, time }: CrimpRow['fields'], moment: number): WrittenCell[] {
-  const cells: WrittenCell[] = [];
+function momentCells({ date, time }: CrimpRow['fields'], moment: number): EnteredCell[] {
+  const cells: EnteredCell[] = [];
   const isTimed = date !== undefined && !time && /h/i.test(date.format);
   if (isBlank(date)) {
     const { address, format } = date;
     const day = isTimed ? moment : Math.floor(moment);
     if (format === '@') cells.push({ address, before: '', after: isoDate(moment) });
-    else cells.push({ address, before: '', after: day, ...(!isDateFormat(format) && { format: 'yyyy-mm-dd' }) });
+    else cells.push({ address, before: '', after: day, ...(!isDateFormat(format) && { format: DATE_FORMAT }) });
   }
   if (isBlank(time)) cells.push({ address: time.address, before: '', after: clock(moment) });
   return cells;
@@ -44,17 +46,17 @@ function momentCells({ date, time }: CrimpRow['fields'], moment: number): Writte
  */
 export function entryWriting(row: CrimpRow, readings: readonly Decimal[], { dial, operator, moment }: EntryFacts): EntryWriting {
   const { fields } = row;
-  const cells = row.cells.map(({ address, value }, index): WrittenCell => ({
+  const cells = row.cells.map(({ address, value }, index): EnteredCell => ({
     address,
     before: value,
     after: readings[index]!.toNumber(),
   }));
-  const filled = (cell: CellInSheet | undefined, after: string): WrittenCell[] =>
+  const filled = (cell: CellInSheet | undefined, after: string): EnteredCell[] =>
     isBlank(cell) && after !== '' ? [{ address: cell.address, before: '', after }] : [];
-  const all: WrittenCell[] = [
+  const all: EnteredCell[] = [
     ...cells,
     ...(dial && fields.dial ? [{ address: fields.dial.address, before: fields.dial.value, after: dial.toNumber() }] : []),
-    ...(isFilled(row)
+    ...(hasAllReadings(row)
       ? []
       : [
           ...filled(fields.die, row.wantedDie),
@@ -105,33 +107,30 @@ function undoOf({ sheet, cells }: EntryWriting): readonly Change[] {
 export function overwritten({ cells }: EntryWriting): string | undefined {
   const full = cells.filter(({ before }) => before !== '');
   if (full.length === 0) return undefined;
-  const changes = full.map(
-    ({ address, before, after }) => `${address} holds ${typeof before === 'object' ? before.error : before}, new ${after}`,
-  );
+  const changes = full.map(({ address, before, after }) => `${address} holds ${plainValue(before)}, new ${after}`);
   return `${changes.join('; ')}. Press Enter again to replace (the old values are kept in the sheet Corrections), Escape to leave them.`;
 }
 
 /** Something that a cell must still hold. */
-export interface Expected {
+export interface ExpectedCell {
   readonly address: string;
   readonly value: CellValue;
 }
 
 /** A cell that is formatted as text gives a number back as text. */
-const same = (a: CellValue, b: CellValue) => wordsOf(a) === wordsOf(b);
-const wordsOf = (cell: CellValue) => (typeof cell === 'object' ? cell.error : String(cell).trim());
+const same = (a: CellValue, b: CellValue) => cellWords(a).trim() === cellWords(b).trim();
 
 /** What the sheet must still hold before a writing. */
-function expectedBefore(row: CrimpRow, { cells }: EntryWriting): readonly Expected[] {
+function expectedBefore(row: CrimpRow, { cells }: EntryWriting): readonly ExpectedCell[] {
   return [...row.witness, ...cells.map(({ address, before }) => ({ address, value: before }))];
 }
 
 /** The first cell that no longer holds what is expected; undefined where all do. */
-function changedCell(expected: readonly Expected[], now: readonly RangeContent[]): string | undefined {
+function changedCell(expected: readonly ExpectedCell[], now: readonly RangeContent[]): string | undefined {
   return expected.find(({ value }, index) => !same(now[index]!.values[0]![0]!, value))?.address;
 }
 
-async function holdsElse(workbook: Workbook, sheet: string, expected: readonly Expected[]): Promise<string | undefined> {
+async function holdsElse(workbook: Workbook, sheet: string, expected: readonly ExpectedCell[]): Promise<string | undefined> {
   return changedCell(expected, await workbook.read(expected.map(({ address }) => ({ sheet, address }))));
 }
 

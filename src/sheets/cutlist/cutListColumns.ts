@@ -1,7 +1,7 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { WrittenCell } from '../print/sheetWriter';
-import { placeOf } from '../rack/rackRow';
+import { rackPlace } from '../rack/rackRow';
 import { lengthText } from '../table/lengthText';
 import { lineCuts, piecesText, type LineCuts, type NumberOf } from './lineCuts';
 import type { PlannedReel } from './plannedReel';
@@ -81,7 +81,7 @@ export function reelColumns({ reels, unit }: ListFacts): readonly ListColumn<Num
   const lengths = reels.map(({ rack }) => shownLength(rack.length, unit));
   return [
     { heading: 'Reel', width: widthFor([`${reels.length}`], 'Reel'), cell: ({ number }) => number, bold: true },
-    ...named('Place', MOST_PLACE, ({ rack }) => placeOf(rack)),
+    ...named('Place', MOST_PLACE, ({ rack }) => rackPlace(rack)),
     ...named('Lot', MOST_LOT, ({ rack }) => rack.lot),
     {
       heading,

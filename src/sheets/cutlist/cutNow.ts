@@ -3,7 +3,7 @@ import type { CutPlanWatch } from '../../core/cutplan/solveCutPlan';
 import type { CutLine } from '../jobs/cutLine';
 import { canCut } from './canCut';
 import type { CutSettings } from './cutSettings';
-import { firstFit, piecesOf } from './firstFit';
+import { firstFit, onePerPiece } from './firstFit';
 import { withRack, type HoseJob } from './hoseJob';
 import { plannedReels } from './plannedReel';
 import { bestPlan } from './bestPlan';
@@ -36,7 +36,7 @@ function withQuantities(lines: readonly CutLine[], pieces: readonly CutLine[]): 
  * of the sheet is cut.
  */
 export async function cutNow(job: HoseJob, settings: CutSettings, solve: PlanSolver, watch?: CutPlanWatch): Promise<CutNow> {
-  const pieces = piecesOf(job.lines);
+  const pieces = onePerPiece(job.lines);
   const firstOf = (count: number) =>
     withRack({ ...job, lines: withQuantities(job.lines, pieces.slice(0, count)) }, job.rack, settings);
   let enough = 0;

@@ -3,7 +3,8 @@ import { hoseKey } from '../jobs/cutLine';
 import type { JobTable } from '../jobs/jobTable';
 import { jobStatusChanges } from '../pieces/jobStatusChanges';
 import { pieceBook } from '../pieces/pieceBook';
-import { planPieces, type PlanPiecesOptions } from '../pieces/planPieces';
+import { planPieces } from '../pieces/planPieces';
+import type { PlanPiecesOptions } from '../pieces/piecePlanner';
 import { freeSheetName } from '../print/freeSheetName';
 import type { Writing } from '../print/writing';
 import { cutListSheet } from './cutListSheet';
@@ -14,6 +15,7 @@ import { leftOutSentences } from './leftOutSentences';
 import { hoseSummary } from './planText';
 import { barredSentences, tooOldSentence, unconfirmedSentence } from './rackSentences';
 import { rackAfterSheet } from './rackAfterSheet';
+import { rowsText } from '../table/rowsText';
 
 /** What is said about the pieces of a cut list; unit and catalogue are the plan's. */
 export type CutsWritingOptions = Omit<PlanPiecesOptions, 'unit' | 'catalogue'>;
@@ -29,8 +31,6 @@ export interface CutsWriting extends Writing {
   /** Job tables that have no column for the status: one can be offered. */
   readonly withoutStatus: readonly JobTable[];
 }
-
-const rowsText = (rows: readonly number[]) => `${rows.length === 1 ? 'row' : 'rows'} ${rows.join(', ')}`;
 
 /**
  * Plans the writing of a cut list: cut list and rack afterwards as new sheets, the pieces added to the sheet Pieces, and the job sheet's
@@ -63,7 +63,7 @@ export async function cutsWriting(
   const ticks = status.ticks.map(
     ({ heading, from }) => `Column ${heading} is for ticks: a line gets its tick there when all its pieces are ${from}.`,
   );
-  const piecesTold = [made.writing.told, status.writing?.told, left, ...ticks].filter(Boolean).join(' ');
+  const piecesTold = [made.writing.message, status.writing?.message, left, ...ticks].filter(Boolean).join(' ');
   return {
     cutList,
     rackAfter,
@@ -81,7 +81,7 @@ export async function cutsWriting(
       { kind: 'removeSheet', sheet: rackAfter },
       { kind: 'removeSheet', sheet: cutList },
     ],
-    told: `${cutList} and ${rackAfter} are written. ${piecesTold}`,
+    message: `${cutList} and ${rackAfter} are written. ${piecesTold}`,
     piecesTold,
   };
 }

@@ -52,6 +52,6 @@ export function firstFit(pieces: readonly CutLine[], rack: readonly RackRow[], s
 }
 
 /** One entry a piece, in the order of the sheet. */
-export function piecesOf(lines: readonly CutLine[]): readonly CutLine[] {
+export function onePerPiece(lines: readonly CutLine[]): readonly CutLine[] {
   return lines.flatMap(line => Array.from({ length: line.quantity }, () => line));
 }

@@ -4,7 +4,8 @@ import { measureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
 import type { CutLine } from '../jobs/cutLine';
 import { isReady, type JobLine } from '../jobs/jobLine';
-import { readJobs, type JobChoice, type Jobs } from '../jobs/readJobs';
+import { readJobs, type Jobs } from '../jobs/readJobs';
+import type { JobChoice } from '../jobs/jobChoice';
 import { readRack, type Rack } from '../rack/rack';
 import { isTooOld } from '../rack/hoseAge';
 import { newestRack } from '../rack/newestRack';
@@ -57,7 +58,7 @@ export interface Gathered {
 }
 
 /** A reason that nothing can be planned, ready to be shown. */
-export class NothingToPlan extends Error {}
+class NothingToPlan extends Error {}
 
 const NO_CUT_LENGTH = 'no column gives its cut length: add one under Week › Columns';
 

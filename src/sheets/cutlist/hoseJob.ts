@@ -2,7 +2,7 @@ import type { CutPlanProblem } from '../../core/cutplan/cutPlan';
 import { hoseKey, type CutLine } from '../jobs/cutLine';
 import type { CutSettings } from './cutSettings';
 import { isTooOld } from '../rack/hoseAge';
-import { placeOf, rackOf, type RackRow } from '../rack/rackRow';
+import { rackPlace, rackOf, type RackRow } from '../rack/rackRow';
 
 /** Everything to cut from one hose, and what there is to cut it from. */
 export interface HoseJob {
@@ -32,7 +32,7 @@ function problemOf(lines: readonly CutLine[], rack: readonly RackRow[], settings
 
 function ageWarnings(rack: readonly RackRow[], settings: CutSettings, today: string): string[] {
   const { ageLimitMonths: limit } = settings;
-  const nameOf = (row: RackRow) => [placeOf(row), row.lot && `lot ${row.lot}`].filter(Boolean).join(', ') || `row ${row.row}`;
+  const nameOf = (row: RackRow) => [rackPlace(row), row.lot && `lot ${row.lot}`].filter(Boolean).join(', ') || `row ${row.row}`;
   const old = rack.filter(row => isTooOld(row, limit, today));
   const ahead = rack.filter(row => row.made > today);
   const undated = limit === undefined && !settings.isOldestFirst ? [] : rack.filter(row => row.made === '');

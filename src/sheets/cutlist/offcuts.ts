@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { placeOf } from '../rack/rackRow';
+import { rackPlace } from '../rack/rackRow';
 import { lengthText } from '../table/lengthText';
 import type { PlannedReel } from './plannedReel';
 
@@ -21,7 +21,7 @@ export const offcutsOf = (reels: readonly PlannedReel[], unit: LengthUnit, day: 
       hose: rack.hose,
       length: `${lengthText(left, unit)} ${unit}`,
       lot: rack.lot,
-      place: placeOf(rack),
+      place: rackPlace(rack),
       made: rack.made,
       day,
     }));

@@ -4,7 +4,7 @@ import { Decimal } from '../../core/units/decimal';
 import type { CutLine } from '../jobs/cutLine';
 import { canCut } from './canCut';
 import type { CutSettings } from './cutSettings';
-import { firstFit, piecesOf } from './firstFit';
+import { firstFit, onePerPiece } from './firstFit';
 import type { PlanSolver } from './planSolver';
 import type { RackRow } from '../rack/rackRow';
 
@@ -22,7 +22,7 @@ function isLongEnough({ pieces, kerf, squaring }: CutPlanProblem, stock: readonl
 }
 
 /** Least number from `low` to `high` for which the answer is yes; it is known to be for `high`, and stays so once it is. */
-async function leastYes(low: number, high: number, isYes: (number: number) => boolean | Promise<boolean>): Promise<number> {
+async function firstWhere(low: number, high: number, isYes: (number: number) => boolean | Promise<boolean>): Promise<number> {
   while (low < high) {
     const middle = Math.floor((low + high) / 2);
     if (await isYes(middle)) high = middle;
@@ -41,20 +41,20 @@ export async function oldestThatServe(
   solve: PlanSolver,
   watch?: CutPlanWatch,
 ): Promise<readonly RackRow[]> {
-  const pieces = [...piecesOf(lines)].sort((a, b) => b.cutLength.cmp(a.cutLength));
+  const pieces = [...onePerPiece(lines)].sort((a, b) => b.cutLength.cmp(a.cutLength));
   const single = byAge(rack).flatMap(row => Array.from({ length: Math.min(row.quantity, pieces.length) }, () => row));
   const first = (count: number) => single.slice(0, count);
   if (!isLongEnough(problem, single)) return byAge(rack);
-  const least = await leastYes(1, single.length, count => isLongEnough(problem, first(count)));
+  const least = await firstWhere(1, single.length, count => isLongEnough(problem, first(count)));
   const fits = (count: number) => firstFit(pieces, first(count).map(one), settings).missing.length === 0;
-  const most = fits(single.length) ? await leastYes(least, single.length, fits) : single.length;
+  const most = fits(single.length) ? await firstWhere(least, single.length, fits) : single.length;
   const serve = async (count: number) => {
     // Once cancelled, no more is asked: halving then ends at what is known to serve.
     if (watch?.signal?.aborted) return false;
     const stock = joined(first(count)).map(({ length, quantity }) => ({ length, quantity }));
     return 'rows' in (await canCut({ ...problem, stock }, solve, { signal: watch?.signal }));
   };
-  return joined(first(await leastYes(least, most, serve)));
+  return joined(first(await firstWhere(least, most, serve)));
 }
 
 const one = (row: RackRow): RackRow => ({ ...row, quantity: 1 });

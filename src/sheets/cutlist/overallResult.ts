@@ -1,12 +1,10 @@
 import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { lengthText } from '../table/lengthText';
-import type { CutLine } from '../jobs/cutLine';
 import type { HosePlan } from './planHose';
-import { lineText, longText } from './planText';
+import { lineText, longText, piecesIn } from './planText';
+import { countedText } from '../../core/countedText';
 
-const count = (many: number, one: string) => `${many} ${one}${many === 1 ? '' : 's'}`;
-const piecesIn = (lines: readonly CutLine[]) => lines.reduce((sum, { quantity }) => sum + quantity, 0);
 const sumOf = (plans: readonly HosePlan[], pick: (plan: HosePlan) => Decimal | undefined) =>
   plans.reduce((sum, plan) => sum.plus(pick(plan) ?? 0), new Decimal(0));
 
@@ -20,7 +18,7 @@ function waitingSentence(plan: HosePlan, unit: LengthUnit): string | undefined {
 }
 
 function boughtText({ buy, job }: HosePlan, unit: LengthUnit): readonly string[] {
-  return buy ? [`${count(buy.reels, 'reel')} of ${job.hose}, ${lengthText(buy.reelLength, unit)} ${unit} each`] : [];
+  return buy ? [`${countedText(buy.reels, 'reel')} of ${job.hose}, ${lengthText(buy.reelLength, unit)} ${unit} each`] : [];
 }
 
 /**
@@ -41,11 +39,11 @@ export function overallResult(plans: readonly HosePlan[], unit: LengthUnit): rea
       ? `${longText(
           sumOf(cut, ({ totals }) => totals?.kept),
           unit,
-        )} in ${count(kept, 'end')} back to the rack`
+        )} in ${countedText(kept, 'end')} back to the rack`
       : 'no offcut worth keeping';
   return [
-    `${count(planned, 'piece')} planned from ${count(reels, 'piece')} of stock.${cut.length > 0 ? proven : ''}`,
-    ...(waiting > 0 ? [`${count(waiting, 'piece')} ${waiting === 1 ? 'waits' : 'wait'}: ${why.join('. ')}.`] : []),
+    `${countedText(planned, 'piece')} planned from ${countedText(reels, 'piece')} of stock.${cut.length > 0 ? proven : ''}`,
+    ...(waiting > 0 ? [`${countedText(waiting, 'piece')} ${waiting === 1 ? 'waits' : 'wait'}: ${why.join('. ')}.`] : []),
     ...(bought.length > 0 ? [`To buy: ${bought.join('; ')}.`] : []),
     ...(cut.length > 0
       ? [

@@ -7,7 +7,7 @@ import { canCut } from './canCut';
 import { cutNow } from './cutNow';
 import type { CutSettings } from './cutSettings';
 import { cutTotals, type CutTotals } from './cutTotals';
-import { firstFit, piecesOf } from './firstFit';
+import { firstFit, onePerPiece } from './firstFit';
 import { withRack, type HoseJob } from './hoseJob';
 import { longestPiece } from './longestPiece';
 import { oldestThatServe } from './oldestFirst';
@@ -41,7 +41,7 @@ export interface HosePlan {
 }
 
 function sheetOrder(job: HoseJob, settings: CutSettings): CutTotals | undefined {
-  const { stock, missing } = firstFit(piecesOf(job.lines), job.rack, settings);
+  const { stock, missing } = firstFit(onePerPiece(job.lines), job.rack, settings);
   return missing.length > 0 ? undefined : cutTotals(filledReels(stock, settings, job.today), settings.keep);
 }
 

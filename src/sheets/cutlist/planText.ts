@@ -38,7 +38,7 @@ export function lineText({ line, label, quantity, cutLength, waits }: CutLine, u
   return `${name}${label && ` ${label}`}: ${quantity} × ${lengthText(cutLength, unit)} ${unit}`;
 }
 
-const piecesIn = (lines: readonly CutLine[]) => lines.reduce((sum, { quantity }) => sum + quantity, 0);
+export const piecesIn = (lines: readonly CutLine[]) => lines.reduce((sum, { quantity }) => sum + quantity, 0);
 
 /** Which pieces the rack is too short for, what would help, and what is planned without them. */
 export function shortageSentence(plan: HosePlan, unit: LengthUnit): string {

@@ -1,7 +1,7 @@
 import type { Decimal } from '../../core/units/decimal';
 import { convertMeasure, measureUnit } from '../../core/units/measureUnit';
 import type { Length, LengthUnit } from '../../core/units/lengthUnit';
-import type { CellValue, Change } from '../../workbook/workbook';
+import type { Change } from '../../workbook/workbook';
 import { HEAD_FILL } from '../print/sheetFills';
 import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
 import type { Rack } from '../rack/rack';
@@ -9,6 +9,7 @@ import type { RackTable } from '../rack/rackTable';
 import { lengthText } from '../table/lengthText';
 import { LEFT_OUT_WORDS } from '../table/tableRows';
 import type { PlannedReel } from './plannedReel';
+import { plainValue } from '../../workbook/cellWords';
 
 /** A row of the new sheet. */
 interface NewRow {
@@ -26,8 +27,6 @@ const PLACES = 9;
 const CONVERTED = '0.0##';
 const WIDTH = 84;
 const NOTE_WIDTH = 220;
-
-const written = (value: CellValue): WrittenCell => (typeof value === 'object' ? value.error : value);
 
 class RackCopy {
   private readonly taken = new Map<number, number>();
@@ -56,7 +55,7 @@ class RackCopy {
   private asIs(row: number, note = '', shown = false, isHeading = false): NewRow {
     const value = (column: number) => (shown ? this.cells.shown(row, column) : this.cells.value(row, column));
     return {
-      cells: this.columns.map(column => written(value(column))),
+      cells: this.columns.map(column => plainValue(value(column))),
       formats: this.columns.map(column => this.cells.format(row, column)),
       note,
       isHeading,

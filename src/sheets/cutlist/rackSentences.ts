@@ -1,4 +1,4 @@
-import { placeOf, type RackRow } from '../rack/rackRow';
+import { rackPlace, type RackRow } from '../rack/rackRow';
 import type { Piece } from '../pieces/piece';
 import { piecesOfLine } from '../pieces/piecesOfLine';
 import { statusOfPiece } from '../pieces/pieceStatus';
@@ -6,7 +6,7 @@ import type { Gathered } from './gatherCuts';
 import type { HosePlan } from './planHose';
 
 const nameOf = (row: Pick<RackRow, 'place' | 'reel' | 'lot' | 'row'>) =>
-  [placeOf(row), row.lot && `lot ${row.lot}`].filter(Boolean).join(', ') || `row ${row.row}`;
+  [rackPlace(row), row.lot && `lot ${row.lot}`].filter(Boolean).join(', ') || `row ${row.row}`;
 
 /** Hose that is left out because it is beyond the age limit; undefined where there is none. */
 export function tooOldSentence({ tooOld }: Gathered): string | undefined {
@@ -51,12 +51,12 @@ export function barredSentences({ rack }: Pick<Gathered, 'rack'>, plans: readonl
   const left = rack.report.leftOut.filter(({ reason }) => reason === 'barred');
   const used = new Set(plans.flatMap(plan => plan.reels.map(reel => reel.rack.row)));
   const taken = rack.rows.filter(({ row, barred }) => barred !== undefined && used.has(row));
-  const told = (rows: readonly { readonly row: number; readonly said: string | undefined }[]) =>
+  const message = (rows: readonly { readonly row: number; readonly said: string | undefined }[]) =>
     rows.map(({ row, said }) => `row ${row} (${said})`).join('; ');
   return [
-    ...(left.length > 0 ? [`Left out of the rack: ${told(left.map(({ row, sentence }) => ({ row, said: sentence })))}.`] : []),
+    ...(left.length > 0 ? [`Left out of the rack: ${message(left.map(({ row, sentence }) => ({ row, said: sentence })))}.`] : []),
     ...(taken.length > 0
-      ? [`Planned on although their status says no: ${told(taken.map(({ row, barred }) => ({ row, said: barred })))}.`]
+      ? [`Planned on although their status says no: ${message(taken.map(({ row, barred }) => ({ row, said: barred })))}.`]
       : []),
   ];
 }

@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../../core/units/lengthUnit';
-import { placeOf } from '../rack/rackRow';
+import { rackPlace } from '../rack/rackRow';
 import { lengthText } from '../table/lengthText';
 import type { PlannedReel } from './plannedReel';
 import { cutGroups, type CutGroup } from './reelSegments';
@@ -31,6 +31,6 @@ export function leftText({ left, isKept }: PlannedReel, unit: LengthUnit): strin
 /** Name of a piece of stock: its number in the list, length, place, lot, day of making, and whether that is too long ago. */
 export function reelName({ rack, isTooOld }: PlannedReel, number: number, unit: LengthUnit): string {
   const made = rack.made && `made ${rack.made}${isTooOld ? ', OLDER THAN YOUR LIMIT' : ''}`;
-  const details = [placeOf(rack), rack.lot && `lot ${rack.lot}`, made].filter(Boolean).join(', ');
+  const details = [rackPlace(rack), rack.lot && `lot ${rack.lot}`, made].filter(Boolean).join(', ');
   return `Reel ${number}: ${lengthText(rack.length, unit)} ${unit}${details && ` (${details})`}`;
 }

@@ -5,7 +5,7 @@ import { UNITS_OF } from './dutyUnits';
 export type DutyFold = 'flow' | 'extremes' | 'route' | 'ends';
 
 /** Fields of each part; a mistake in one of them opens it. */
-export const FOLD_FIELDS: Readonly<Record<DutyFold, readonly DutyField[]>> = {
+const FOLD_FIELDS: Readonly<Record<DutyFold, readonly DutyField[]>> = {
   flow: ['flow', 'fastest', 'grade', 'viscosity', 'density'],
   extremes: ['surge', 'vacuum', 'airColdest', 'airHottest'],
   route: ['straightRun', 'slack'],

@@ -50,7 +50,7 @@ function rounded(value: Decimal, places: number, rounding: Rounding): Decimal {
 }
 
 /** The same as text. */
-export function shown(value: Decimal, places = 1): string {
+export function roundedText(value: Decimal, places = 1): string {
   return rounded(value, places, Decimal.ROUND_HALF_UP).toString();
 }
 
@@ -68,3 +68,5 @@ export function withUnit(value: Decimal, unit: MeasureUnit): string {
   const number = asShown(value, unit);
   return `${unit.symbol === 'in' ? lengthText(number, 'in') : number.toString()} ${unit.symbol}`;
 }
+
+export const optionalDecimal = (value: number | undefined) => (value === undefined ? undefined : new Decimal(value));

@@ -5,9 +5,10 @@ import { velocity } from '../../core/hydraulics/velocity';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
 import { convertMeasure, measureUnit } from '../../core/units/measureUnit';
-import { shown, UNITS_OF, withUnit } from './dutyUnits';
+import { roundedText, UNITS_OF, withUnit } from './dutyUnits';
 import { notAsked, type Margin } from './margin';
 import type { Demand } from './readDuty';
+import { LAMINAR_UP_TO, TURBULENT_FROM } from '../../core/hydraulics/frictionFactor';
 
 /** Pressure lost along the route, for one temperature or viscosity, in words and in the form's unit. */
 export interface DropLine {
@@ -19,8 +20,6 @@ export interface DropLine {
   readonly text: string;
 }
 
-const LAMINAR_UP_TO = 2300;
-const TURBULENT_FROM = 4000;
 const MM2 = 1e-6;
 
 const metresOf = (length: Decimal, demand: Demand) =>
@@ -50,13 +49,14 @@ export function velocityMargin(demand: Demand, bore: Decimal): Margin {
   const speed = velocityIn(demand, bore);
   if (speed === undefined) return { demand: 'Velocity', state: 'unsure', facts: 'no flow given', verdict: 'not known' };
   const unit = UNITS_OF[demand.units].velocity;
-  const has = `${shown(new Decimal(speed), 2)} ${unit}`;
+  const has = `${roundedText(new Decimal(speed), 2)} ${unit}`;
   if (demand.fastest === undefined) return notAsked('Velocity', `${has}; no limit given`);
   // The bore that just keeps the limit gives it back with the noise of a square root.
   const spare = demand.fastest.minus(speed).toDecimalPlaces(6);
-  const facts = `at most ${shown(demand.fastest, 2)} ${unit}, is ${has}`;
-  if (spare.lt(0)) return { demand: 'Velocity', state: 'missed', facts, verdict: `${shown(spare.abs(), 2)} ${unit} too fast` };
-  return { demand: 'Velocity', state: 'met', facts, verdict: `${shown(spare, 2)} ${unit} to spare` };
+  const facts = `at most ${roundedText(demand.fastest, 2)} ${unit}, is ${has}`;
+  if (spare.lt(0))
+    return { demand: 'Velocity', state: 'missed', facts, verdict: `${roundedText(spare.abs(), 2)} ${unit} too fast` };
+  return { demand: 'Velocity', state: 'met', facts, verdict: `${roundedText(spare, 2)} ${unit} to spare` };
 }
 
 interface OilState {
@@ -71,7 +71,7 @@ function graded(grade: number, degrees: Decimal, demand: Demand): OilState {
   const at = `at ${withUnit(degrees, unit)}`;
   try {
     const viscosity = gradeViscosity(grade, celsius);
-    return { at: `${at}, ${shown(new Decimal(viscosity))} mm²/s`, viscosity };
+    return { at: `${at}, ${roundedText(new Decimal(viscosity))} mm²/s`, viscosity };
   } catch (error) {
     if (!(error instanceof TradeError)) throw error;
     return { at, viscosity: error.message };
@@ -81,7 +81,7 @@ function graded(grade: number, degrees: Decimal, demand: Demand): OilState {
 function oilStates(demand: Demand): readonly OilState[] {
   const { oil } = demand;
   if (oil === undefined) return [];
-  if ('viscosity' in oil) return [{ at: `at ${shown(oil.viscosity)} mm²/s`, viscosity: oil.viscosity.toNumber() }];
+  if ('viscosity' in oil) return [{ at: `at ${roundedText(oil.viscosity)} mm²/s`, viscosity: oil.viscosity.toNumber() }];
   const known = [demand.fluidHottest, demand.fluidColdest].filter(degrees => degrees !== undefined);
   if (known.length === 0) return [{ at: '', viscosity: 'no fluid temperature given' }];
   return known.map(degrees => graded(oil.grade, degrees, demand));
@@ -112,6 +112,10 @@ export function dropLines(demand: Demand, bore: Decimal, overall: Decimal | unde
     };
     const drop = pressureDrop(input) / si.pressure;
     const reynolds = (velocity(cubicMetres, metres) * metres) / input.viscosity;
-    return { at, drop, text: `${shown(new Decimal(drop), 2)} ${UNITS_OF[demand.units].pressure.symbol}, ${regime(reynolds)}` };
+    return {
+      at,
+      drop,
+      text: `${roundedText(new Decimal(drop), 2)} ${UNITS_OF[demand.units].pressure.symbol}, ${regime(reynolds)}`,
+    };
   });
 }

@@ -6,7 +6,7 @@ import { problemSentence } from '../../core/catalogue/problem';
 import type { Hose } from '../../core/catalogue/tables/hosesTable';
 import { temperatureLimits } from '../../core/catalogue/temperatureLimits';
 import { Decimal } from '../../core/units/decimal';
-import { converted, shown, UNITS_OF, withUnit } from './dutyUnits';
+import { converted, roundedText, UNITS_OF, withUnit, optionalDecimal } from './dutyUnits';
 import { velocityText } from './flowInHose';
 import { notAsked, notKnown, numberMargin, RATED, type Margin } from './margin';
 import type { Demand } from './readDuty';
@@ -38,8 +38,6 @@ export function hoseDutyOf(catalogue: Catalogue, demand: Demand): HoseDuty {
   };
 }
 
-const decimal = (value: number | undefined) => (value === undefined ? undefined : new Decimal(value));
-
 /** Bore against the one that is needed; where the flow needs it, what the velocity would be in a bore that is too small. */
 function boreMargin(demand: Demand, bore: Decimal): Margin {
   const { isBoreByFlow, units } = demand;
@@ -65,7 +63,7 @@ function pressureMargins(catalogue: Catalogue, hose: Hose, demand: Demand): Marg
     ];
   }
   const derated = converted(rating, catalogue.units.pressure, unit);
-  const share = shown(derated.times(100).div(full), 0);
+  const share = roundedText(derated.times(100).div(full), 0);
   const note = derated.eq(full) ? '' : ` (${share} % of ${withUnit(full, unit)})`;
   const margin = numberMargin(name, peakPressure(demand), derated, unit, { percent: true, note, words: RATED });
   if (hasDerating(catalogue, hose)) return [margin];
@@ -110,7 +108,7 @@ function bendMargin(catalogue: Catalogue, hose: Hose, demand: Demand): Margin {
   if (tightest === undefined)
     return notAsked('Bend radius', demand.route.length > 0 ? 'the route has no bend' : 'no route given');
   const unit = UNITS_OF[demand.units].length;
-  const least = converted(decimal(hose.bendRadius), catalogue.units.length, unit);
+  const least = converted(optionalDecimal(hose.bendRadius), catalogue.units.length, unit);
   return numberMargin('Bend radius', tightest, least, unit, {
     atMost: true,
     words: ['route bends to', 'hose at least', 'too tight'],
@@ -122,7 +120,8 @@ function temperatureMargin(catalogue: Catalogue, hose: Hose, demand: Demand, end
   const { temperature } = UNITS_OF[demand.units];
   const limit = temperatureLimits(catalogue, hose, demand.fluid)[end];
   // A fluid's range says nothing of a hose whose own is not stated.
-  const has = hose[end] === undefined ? undefined : converted(decimal(limit?.value), catalogue.units.temperature, temperature);
+  const has =
+    hose[end] === undefined ? undefined : converted(optionalDecimal(limit?.value), catalogue.units.temperature, temperature);
   const withFluid = limit?.byFluid ? `with ${demand.fluid} ` : '';
   const [name, to, lack] = end === 'hottest' ? ['Hottest', 'up to', 'too hot'] : ['Coldest', 'down to', 'too cold'];
   const words = ['needs', `${withFluid}${to}`, lack!] as const;

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { nameText } from '../../core/catalogue/nameText';
 import { Decimal } from '../../core/units/decimal';
-import { addressOf } from '../../workbook/a1';
+import { cellAddress } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
 import { jobTable } from '../jobs/jobTable';
 import { selectedTable } from '../table/selectedTable';
@@ -38,9 +38,9 @@ export async function insertChoice(workbook: Workbook, content: RowContent): Pro
   if (!found) throw new Error('There is no table under the selection. Select a cell of your job table. Nothing was written.');
   const { cells, table, hostTables } = found;
   const jobs = jobTable(cells, table, await tableAnswers(workbook, 'jobs', table.sheet), {});
-  const { changes, row, told } = planRow(cells, jobs, content, hostTables);
+  const { changes, row, message } = planRow(cells, jobs, content, hostTables);
   await workbook.write(changes, 'blank');
   const { column } = table.block;
-  await workbook.select({ sheet: table.sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) });
-  return told;
+  await workbook.select({ sheet: table.sheet, address: cellAddress({ row, column }) });
+  return message;
 }

@@ -1,6 +1,6 @@
 import { Decimal } from '../../core/units/decimal';
 import type { MeasureUnit } from '../../core/units/measureUnit';
-import { asShown, shown, withUnit } from './dutyUnits';
+import { asShown, roundedText, withUnit } from './dutyUnits';
 
 /** How a demand is met. `not known` rules a hose out, `unsure` is only told. */
 export type MarginState = 'met' | 'missed' | 'not known' | 'unsure' | 'not asked';
@@ -73,7 +73,8 @@ export function numberMargin(
   const shownHas = asShown(has, unit, down);
   const spare = atMost ? wanted.minus(has) : has.minus(wanted);
   const facts = `${asked}, ${have} ${withUnit(shownHas, unit)}${note}`;
-  const share = percent && wanted.gt(0) && !spare.isZero() ? ` (${shown(spare.abs().times(PERCENT).div(wanted), 0)} %)` : '';
+  const share =
+    percent && wanted.gt(0) && !spare.isZero() ? ` (${roundedText(spare.abs().times(PERCENT).div(wanted), 0)} %)` : '';
   const gap = shownGap(shownWanted, shownHas, spare, unit);
   if (spare.lt(0)) {
     const missedBy = spare

@@ -2,7 +2,7 @@ import type { Measure } from '../../cells/sheetCell';
 import { READ_PLACES } from '../../core/units/decimalPlaces';
 import type { Length } from '../../core/units/lengthUnit';
 import { convertMeasure } from '../../core/units/measureUnit';
-import { addressOf, columnLetters, overlap } from '../../workbook/a1';
+import { addressOf, columnLetters, overlap, cellAddress } from '../../workbook/a1';
 import { wholeTable, type HostBlock } from '../../workbook/hostTable';
 import type { Change } from '../../workbook/workbook';
 import type { JobTable } from '../jobs/jobTable';
@@ -32,7 +32,7 @@ export interface RowPlan {
   readonly changes: readonly Change[];
   /** Zero-based. */
   readonly row: number;
-  readonly told: string;
+  readonly message: string;
 }
 
 const WRITTEN = [
@@ -134,7 +134,7 @@ export function planRow(
   const { table, columns } = jobs;
   const { sheet, block } = table;
   const row = freeRow(cells, table, hostTables);
-  const at = (column: number) => ({ sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) });
+  const at = (column: number) => ({ sheet, address: cellAddress({ row, column }) });
   const changes: Change[] = [];
   const taken = new Set<number>();
   const written: string[] = [];
@@ -165,5 +165,5 @@ export function planRow(
     columns.overall !== undefined && content.overall === undefined && 'The overall length is not known and was left blank.',
     table.hostTable && row >= block.row + block.rows && 'The row is just below the Excel table: widen the table by its corner.',
   ];
-  return { changes, row, told: sentences.filter(Boolean).join(' ') };
+  return { changes, row, message: sentences.filter(Boolean).join(' ') };
 }

@@ -3,7 +3,7 @@ import type { Hose } from '../../core/catalogue/tables/hosesTable';
 import { lengthChange } from '../../core/length/lengthChange';
 import { routeLength } from '../../core/length/routeLength';
 import { Decimal } from '../../core/units/decimal';
-import { asShown, converted, shown, UNITS_OF, withUnit } from './dutyUnits';
+import { asShown, converted, roundedText, UNITS_OF, withUnit, optionalDecimal } from './dutyUnits';
 import type { EndOption } from './endOptions';
 import { notAsked, notKnown, shownGap, type Margin } from './margin';
 import type { Demand, RoutePart } from './readDuty';
@@ -25,8 +25,6 @@ export interface RouteLengths {
 /** Overall lengths are rounded up to these. */
 const LENGTH_STEP = { metric: new Decimal(1), US: new Decimal(1).div(16) } as const;
 
-const optional = (value: number | undefined) => (value === undefined ? undefined : new Decimal(value));
-
 /** What the catalogue says about the length under pressure; what it does not say is not known. */
 function underPressureOf({ shortens, lengthens }: Hose, overall: Decimal): RouteLengths['underPressure'] {
   const { shortest, longest } = lengthChange(overall, new Decimal(shortens ?? 0), new Decimal(lengthens ?? 0));
@@ -47,14 +45,14 @@ function changeMargin(hose: Hose, demand: Demand, along: Decimal, overall: Decim
   const gap = shownGap(route, least, shortest.minus(along), unit);
   if (shortest.gte(along)) return { demand: name, state: 'met', facts, verdict: `${gap} to spare` };
   const slack = new Decimal(1).div(new Decimal(1).minus(shortens)).minus(1).times(100);
-  const verdict = `${gap} too short: give at least ${shown(slack.toDecimalPlaces(1, Decimal.ROUND_UP))} % slack`;
+  const verdict = `${gap} too short: give at least ${roundedText(slack.toDecimalPlaces(1, Decimal.ROUND_UP))} % slack`;
   return { demand: name, state: 'unsure', facts, verdict };
 }
 
 /** Route, slack and length under pressure of a hose; radii are to the inside of a bend, where makers measure the least bend radius. */
 export function routeLengths(catalogue: Catalogue, hose: Hose, demand: Demand): RouteLengths {
   const { route, slack } = demand;
-  const outsideDiameter = converted(optional(hose.outsideDiameter), catalogue.units.length, UNITS_OF[demand.units].length);
+  const outsideDiameter = converted(optionalDecimal(hose.outsideDiameter), catalogue.units.length, UNITS_OF[demand.units].length);
   const bends = route.filter(part => part.kind === 'bend');
   const straights = route.flatMap(part => (part.kind === 'straight' ? [part.length] : []));
   const unknown = (reason: string): RouteLengths => ({

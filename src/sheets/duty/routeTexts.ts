@@ -1,5 +1,5 @@
 import type { Decimal } from '../../core/units/decimal';
-import { shown, UNITS_OF, withUnit } from './dutyUnits';
+import { roundedText, UNITS_OF, withUnit } from './dutyUnits';
 import type { Demand } from './readDuty';
 
 /** One part of a route in words. */
@@ -15,7 +15,7 @@ export function routeTexts(demand: Demand, leastRadius: Decimal | undefined): re
   return demand.route.map(part => {
     if (part.kind === 'straight') return { text: `straight ${withUnit(part.length, unit)}`, isTight: false };
     const isTight = leastRadius !== undefined && part.radius.lt(leastRadius);
-    const words = `bend to the ${part.turn}, ${shown(part.angleDegrees)}°, radius ${withUnit(part.radius, unit)}`;
+    const words = `bend to the ${part.turn}, ${roundedText(part.angleDegrees)}°, radius ${withUnit(part.radius, unit)}`;
     if (leastRadius === undefined) return { text: `${words}; least bend radius of the hose not known`, isTight };
     return { text: isTight ? `${words}: too tight, the hose needs ${withUnit(leastRadius, unit)}` : words, isTight };
   });

@@ -1,6 +1,7 @@
 import { registeredFunctions } from '../../workbook/registeredFunctions';
 import type { CellValue } from '../../workbook/workbook';
 import type { ArgumentCells } from './argumentCells';
+import { plainValue } from '../../workbook/cellWords';
 
 /** Cells of all arguments that are worked out twice for this; more would be felt at each selection. */
 const MOST_CELLS = 2000;
@@ -40,7 +41,7 @@ export async function showsBlanksAsZero(
   const all = known.flatMap(block => block ?? []).flat();
   if (known.length < cells.length || all.length > MOST_CELLS || !all.includes(null)) return false;
   if (!registeredFunctions()?.[id]) return false;
-  const value = typeof shown === 'object' ? shown.error : shown;
+  const value = plainValue(shown);
   if ((await valueAt(id, known, row, column)) === value) return false;
   return (await valueAt(id, known.map(withZeros), row, column)) === value;
 }

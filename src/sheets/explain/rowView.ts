@@ -1,26 +1,24 @@
-import { addressOf, SHEET_COLUMNS } from '../../workbook/a1';
+import { addressOf, SHEET_COLUMNS, cellAddress } from '../../workbook/a1';
 import type { CellValue, RangeContent, Workbook } from '../../workbook/workbook';
 import { functionCall } from '../../workbook/functionCall';
 import { valueText } from './valueText';
-
-/** Words a crimp is judged with. */
-export type Verdict = 'IN SPEC' | 'TIGHT' | 'LOOSE' | 'UNSURE' | 'OVAL';
+import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
 
 /** One result of ours in the selected row. */
 export interface RowResult {
   /** Heading of its column, or the function's name where there is none. */
   readonly title: string;
   readonly text: string;
-  readonly verdict?: Verdict;
+  readonly verdict?: CrimpVerdict;
   readonly isError: boolean;
 }
 
 /** The worst first: a row may hold several verdicts, with and without spread. */
-const VERDICTS: readonly Verdict[] = ['TIGHT', 'LOOSE', 'OVAL', 'UNSURE', 'IN SPEC'];
+const VERDICTS: readonly CrimpVerdict[] = ['TIGHT', 'LOOSE', 'OVAL', 'UNSURE', 'IN SPEC'];
 const HEADING_ROWS = 40;
 
 /** The worst verdict of a row; undefined where it has none. */
-export const worstVerdict = (row: readonly RowResult[]): Verdict | undefined =>
+export const worstVerdict = (row: readonly RowResult[]): CrimpVerdict | undefined =>
   VERDICTS.find(word => row.some(result => result.verdict === word));
 
 /** Column of the formula of ours that a cell of a row holds or may be spilled from. */
@@ -39,7 +37,7 @@ function headingOf(above: RangeContent, column: number, row: number, source: num
     const value = above.values[line]?.[index];
     if (typeof value !== 'string' || value.trim() === '' || above.formulas[line]?.[index]) continue;
     const isSibling = source !== undefined && sourceOf(above, line, index) === source;
-    if (!isSibling && !VERDICTS.includes(value as Verdict)) return value.trim();
+    if (!isSibling && !VERDICTS.includes(value as CrimpVerdict)) return value.trim();
   }
   return undefined;
 }
@@ -50,7 +48,7 @@ function mayBeSpilled(values: readonly CellValue[], formulas: readonly string[])
   return values.map((value, index) => {
     const formula = formulas[index]!;
     if (formula || value === '') behindOurs = functionCall(formula) !== undefined;
-    return !formula && value !== '' && (behindOurs || VERDICTS.includes(value as Verdict));
+    return !formula && value !== '' && (behindOurs || VERDICTS.includes(value as CrimpVerdict));
   });
 }
 
@@ -78,11 +76,9 @@ export async function rowView(workbook: Workbook, cell: RangeContent): Promise<r
       const verdict = VERDICTS.find(word => word === value);
       if (value === '' || (!call && !spilled[index])) return undefined;
       const column = row.column + index;
-      const own =
-        call ||
-        (await workbook.spillParent({ sheet: cell.sheet, address: addressOf({ row: cell.row, column, rows: 1, columns: 1 }) }));
+      const own = call || (await workbook.spillParent({ sheet: cell.sheet, address: cellAddress({ row: cell.row, column }) }));
       if (!own) return undefined;
-      const title = headingOf(above, column, cell.row, sourceOf(row, 0, index)) ?? call?.id ?? 'Verdict';
+      const title = headingOf(above, column, cell.row, sourceOf(row, 0, index)) ?? call?.id ?? 'CrimpVerdict';
       return { title, text: valueText(value), isError: typeof value === 'object', ...(verdict && { verdict }) };
     }),
   );

@@ -1,5 +1,6 @@
 import { isoDate } from '../../core/units/sheetDate';
 import { gaugeKey, gaugeOf, type Gauge } from './gauge';
+import { countedText } from '../../core/countedText';
 
 /** Whether a gauge may be used on a day. */
 export interface GaugeDue {
@@ -9,8 +10,6 @@ export interface GaugeDue {
   readonly isOverdue: boolean;
   readonly sentence: string;
 }
-
-const days = (count: number) => `${count} ${count === 1 ? 'day' : 'days'}`;
 
 /**
  * When the check of a gauge is due: on the day of its last check and so many days after it may still be used.
@@ -29,8 +28,13 @@ export function gaugeDue(gauge: Gauge, day: number): GaugeDue {
   const due = Math.floor(Math.min(byInterval ?? Infinity, gauge.due ?? Infinity));
   const dueIn = due - Math.floor(day);
   const on = isoDate(due);
-  if (dueIn < 0) return { gauge, dueIn, isOverdue: true, sentence: `overdue by ${days(-dueIn)}, since ${on}` };
-  return { gauge, dueIn, isOverdue: false, sentence: dueIn === 0 ? 'due today' : `due in ${days(dueIn)}, on ${on}` };
+  if (dueIn < 0) return { gauge, dueIn, isOverdue: true, sentence: `overdue by ${countedText(-dueIn, 'day')}, since ${on}` };
+  return {
+    gauge,
+    dueIn,
+    isOverdue: false,
+    sentence: dueIn === 0 ? 'due today' : `due in ${countedText(dueIn, 'day')}, on ${on}`,
+  };
 }
 
 /** All gauges, the most urgent first; those of which nothing can be said before all others. */

@@ -3,12 +3,12 @@ import { gaugeCheck, type GaugeCheck } from '../../core/quality/gaugeCheck';
 import { gaugeStudy, type GaugeStudy } from '../../core/quality/gaugeStudy';
 import type { Decimal } from '../../core/units/decimal';
 import type { CellValue } from '../../workbook/workbook';
+import { isFilled } from '../../core/catalogue/headings';
 
 /** Cg and Cgk from which a gauge is taken as capable; share of the tolerance up to which a study is good, and may do. Common practice. */
 export const CAPABLE = 1.33;
 export const [GOOD_SHARE, LAST_SHARE] = [0.1, 0.3] as const;
 
-const isFilled = (cell: CellValue) => cell !== '' && !(typeof cell === 'string' && cell.trim() === '');
 const isNumber = (cell: CellValue) => typeof cell === 'number' || (typeof cell === 'string' && /^\s*\d/.test(cell));
 
 function reading(cell: CellValue, label: string): Decimal {

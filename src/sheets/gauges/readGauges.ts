@@ -10,7 +10,8 @@ import type { HeadingKind } from '../table/headingProposals';
 import { SheetCells } from '../table/sheetCells';
 import { tableAnswers } from '../table/tableAnswers';
 import { columnsByRole, type ColumnsByRole, type RoleList } from '../table/tableColumns';
-import { TableReader, type TableQuestion } from '../table/tableReader';
+import { TableReader } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import { tableRows, type LeftOutRow, type ReadReport } from '../table/tableRows';
 import { gaugeKindOf, type Gauge } from './gauge';
 

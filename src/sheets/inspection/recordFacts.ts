@@ -2,7 +2,7 @@ import { READ_PLACES } from '../../core/units/decimalPlaces';
 import type { Decimal } from '../../core/units/decimal';
 import { smallText } from '../table/smallText';
 import { typedProofFactor } from '../table/typedFields';
-import { fieldsOf, proofOfPieces } from './recordProof';
+import { fieldsWithProof, proofOfPieces } from './recordProof';
 import type { InspectionRecord, Pressure, RecordCrimp, RecordFields, RecordOptions } from './inspectionRecord';
 
 /** Cautions printed on every record. */
@@ -14,7 +14,7 @@ export const RECORD_CAUTIONS = [
 ] as const;
 
 /** A line of a record; "" is left as a line to write on. */
-export interface Fact {
+export interface RecordFact {
   readonly label: string;
   readonly value: string;
 }
@@ -29,15 +29,15 @@ export function sameCoupling({ crimps }: InspectionRecord): string | undefined {
   return others.length === 0 ? name : undefined;
 }
 
-function couplingFact(record: InspectionRecord): readonly Fact[] {
+function couplingFact(record: InspectionRecord): readonly RecordFact[] {
   const coupling = sameCoupling(record);
   return coupling === undefined ? [] : [{ label: 'Coupling, all ends', value: coupling }];
 }
 
-const gaugeFact = ({ gauges = [] }: InspectionRecord): readonly Fact[] =>
+const gaugeFact = ({ gauges = [] }: InspectionRecord): readonly RecordFact[] =>
   gauges.length > 0 ? [{ label: 'Measured with', value: gauges.join('; ') }] : [];
 
-const scrappedFact = ({ scrapped = [] }: InspectionRecord): readonly Fact[] =>
+const scrappedFact = ({ scrapped = [] }: InspectionRecord): readonly RecordFact[] =>
   scrapped.length > 0 ? [{ label: 'Scrapped, not in this record', value: scrapped.join(', ') }] : [];
 
 /** How a mean near a limit is decided, in words. Source: ISO 14253-1, as CRIMPCHECK has it. */
@@ -48,8 +48,8 @@ export function decisionRule({ fields }: RecordOptions, { unit }: InspectionReco
 }
 
 /** What was made, of what, by whom, on what, measured with what. */
-export function workFacts(record: InspectionRecord, { fields: typed, handle }: RecordOptions): readonly Fact[] {
-  const fields = fieldsOf(record, typed);
+export function workFacts(record: InspectionRecord, { fields: typed, handle }: RecordOptions): readonly RecordFact[] {
+  const fields = fieldsWithProof(record, typed);
   const uncertainty = fields.uncertainty.trim();
   return [
     { label: 'Workshop', value: fields.workshop },
@@ -86,8 +86,8 @@ export function proofPressure({ workingPressure }: InspectionRecord, { factor }:
 const pressureText = (pressure: Pressure | undefined) => (pressure ? `${pressure.value} ${pressure.unit}` : '');
 
 /** The proof test; leak, slip and twist stand apart. */
-export function proofFacts(record: InspectionRecord, { fields: typed }: RecordOptions): readonly Fact[] {
-  const fields = fieldsOf(record, typed);
+export function proofFacts(record: InspectionRecord, { fields: typed }: RecordOptions): readonly RecordFact[] {
+  const fields = fieldsWithProof(record, typed);
   const { factor, rule } = fields;
   const { asked, reached } = proofOfPieces(record, record.pieces ?? []);
   const byRule = pressureText(proofPressure(record, fields));
@@ -124,7 +124,7 @@ export function targetText({ target, smallest }: RecordCrimp): string {
 }
 
 /** Limits of a crimp's mean with equal decimals; "" where they are not known. */
-export function crimpLimits({ smallest, largest }: RecordCrimp): string {
+export function recordedLimits({ smallest, largest }: RecordCrimp): string {
   if (!smallest || !largest) return '';
   const places = Math.min(READ_PLACES, Math.max(smallest.decimalPlaces(), largest.decimalPlaces()));
   return `${smallest.toFixed(places)} … ${largest.toFixed(places)}`;

@@ -2,7 +2,7 @@ import { WHERE_TO_MEASURE } from '../print/cautions';
 import { markup, printPage, type Markup } from '../print/markup';
 import type { InspectionRecord, RecordCrimp, RecordOptions, TestResult } from './inspectionRecord';
 import {
-  crimpLimits,
+  recordedLimits,
   decisionRule,
   diameter,
   proofFacts,
@@ -14,13 +14,13 @@ import {
   targetText,
   verdictText,
   workFacts,
-  type Fact,
+  type RecordFact,
 } from './recordFacts';
-import { PIECE_HEADINGS, pieceTexts } from './recordPieces';
+import { RECORD_PIECE_HEADINGS, pieceTexts } from './recordPieces';
 import { recordResult } from './recordResult';
 import { RECORD_STYLE } from './recordStyle';
 
-function factList(facts: readonly Fact[]): Markup {
+function factList(facts: readonly RecordFact[]): Markup {
   const items = facts.map(({ label, value }) => markup`<div><dt>${label}</dt><dd>${value}</dd></div>`);
   return markup`<dl>${items}</dl>`;
 }
@@ -30,7 +30,7 @@ function crimpRow(crimp: RecordCrimp, record: InspectionRecord, readings: number
   const coupling = sameCoupling(record) ? '' : markup`<td class="name">${crimp.fitting}</td>`;
   const cells = readingTexts(record, crimp, readings).map(text => markup`<td>${text}</td>`);
   return markup`<tr><th scope="row">${crimp.piece}</th><td>${crimp.end}</td>${coupling}<td>${crimp.die}</td><td>${crimp.dial}</td>${cells}
-<td><b>${diameter(crimp.mean, unit)}</b></td><td>${targetText(crimp)}</td><td class="limits">${crimpLimits(crimp)}</td><td>${crimp.spread?.toString() ?? ''}</td><td class="verdict"><b>${verdictText(crimp)}</b></td></tr>`;
+<td><b>${diameter(crimp.mean, unit)}</b></td><td>${targetText(crimp)}</td><td class="limits">${recordedLimits(crimp)}</td><td>${crimp.spread?.toString() ?? ''}</td><td class="verdict"><b>${verdictText(crimp)}</b></td></tr>`;
 }
 
 function crimpTable(record: InspectionRecord): Markup {
@@ -62,7 +62,7 @@ function pieceTable(record: InspectionRecord): Markup | undefined {
   const cells = ([first = '', ...others]: readonly string[]) =>
     markup`<tr><th scope="row">${first}</th>${others.map(text => markup`<td class="name">${text}</td>`)}</tr>`;
   return markup`<table class="pieces"><caption>Pieces: lots, finished length against its limits, test</caption>
-<thead><tr>${PIECE_HEADINGS.map(heading => markup`<th>${heading}</th>`)}</tr></thead><tbody>${rows.map(cells)}</tbody></table>`;
+<thead><tr>${RECORD_PIECE_HEADINGS.map(heading => markup`<th>${heading}</th>`)}</tr></thead><tbody>${rows.map(cells)}</tbody></table>`;
 }
 
 function recordMarkup(record: InspectionRecord, options: RecordOptions, number: number, of: number): Markup {

@@ -41,7 +41,7 @@ function lotsOf({ lot, reel, ends, ferruleLot }: Piece): string {
 }
 
 /** Headings of the table of pieces. */
-export const PIECE_HEADINGS = [
+export const RECORD_PIECE_HEADINGS = [
   'piece',
   'lots',
   'finished length',

@@ -80,7 +80,7 @@ export function proofOfPieces(record: InspectionRecord, pieces: readonly Piece[]
  * hand only.
  * @param pieces of the record: all of them, or the one that a row is about
  */
-export function fieldsOf(record: InspectionRecord, fields: RecordFields, pieces = record.pieces ?? []): RecordFields {
+export function fieldsWithProof(record: InspectionRecord, fields: RecordFields, pieces = record.pieces ?? []): RecordFields {
   const own = proofOfPieces(record, pieces);
   return {
     ...fields,

@@ -1,14 +1,13 @@
 import { isCrimpedEnd, rejections } from '../pieces/pieceStatus';
 import type { Piece } from '../pieces/piece';
 import type { InspectionRecord, TestResult } from './inspectionRecord';
+import { countedText } from '../../core/countedText';
 
 /** What a record comes to. Only what is in spec throughout can be released. */
 export interface RecordResult {
   readonly kind: 'in spec' | 'open' | 'rejected';
   readonly sentence: string;
 }
-
-const count = (many: number, one: string) => `${many} ${one}${many === 1 ? '' : 's'}`;
 
 const named = (names: readonly string[]) => [...new Set(names)].join('; ');
 
@@ -47,5 +46,5 @@ export function recordResult(record: InspectionRecord, result: TestResult): Reco
   const missing = named([...open, ...lacks]);
   if (missing !== '') return { kind: 'open', sentence: `NOT COMPLETE: ${missing}.` };
   const all = new Set(crimps.map(({ piece }) => piece)).size;
-  return { kind: 'in spec', sentence: `IN SPEC: ${count(all, 'piece')}, ${count(crimps.length, 'crimp')}.` };
+  return { kind: 'in spec', sentence: `IN SPEC: ${countedText(all, 'piece')}, ${countedText(crimps.length, 'crimp')}.` };
 }

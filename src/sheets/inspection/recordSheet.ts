@@ -1,4 +1,4 @@
-import { fittingScale } from '../print/fittingScale';
+import { pageScale } from '../print/pageScale';
 import { addressOf } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import { WHERE_TO_MEASURE } from '../print/cautions';
@@ -8,7 +8,7 @@ import { BAND_FILL, STOP_FILL } from '../print/sheetFills';
 import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
 import type { InspectionRecord, RecordCrimp, RecordOptions } from './inspectionRecord';
 import {
-  crimpLimits,
+  recordedLimits,
   decisionRule,
   diameter,
   proofFacts,
@@ -19,9 +19,9 @@ import {
   targetText,
   verdictText,
   workFacts,
-  type Fact,
+  type RecordFact,
 } from './recordFacts';
-import { PIECE_HEADINGS, pieceTexts } from './recordPieces';
+import { RECORD_PIECE_HEADINGS, pieceTexts } from './recordPieces';
 import { recordResult } from './recordResult';
 
 /** Label and value side by side, three pairs a row of the facts. */
@@ -50,7 +50,7 @@ interface RecordRow {
   readonly cells: readonly WrittenCell[];
 }
 
-function factRows(facts: readonly Fact[]): RecordRow[] {
+function factRows(facts: readonly RecordFact[]): RecordRow[] {
   const rows: RecordRow[] = [];
   for (let first = 0; first < facts.length; first += PAIRS) {
     const cells = facts.slice(first, first + PAIRS).flatMap(({ label, value }) => [label, '', value, '']);
@@ -66,7 +66,7 @@ function crimpRow(crimp: RecordCrimp, record: InspectionRecord, readings: number
   const values = readingTexts(record, crimp, readings);
   const spread = crimp.spread?.toString() ?? '';
   const cells = [crimp.piece, crimp.end, crimp.fitting, crimp.die, crimp.dial, ...values, diameter(crimp.mean, unit)];
-  return { kind: 'crimp', cells: [...cells, targetText(crimp), crimpLimits(crimp), spread, verdictText(crimp)] };
+  return { kind: 'crimp', cells: [...cells, targetText(crimp), recordedLimits(crimp), spread, verdictText(crimp)] };
 }
 
 function resultText(name: string, noted: string): string {
@@ -80,7 +80,7 @@ function pieceRows(record: InspectionRecord): readonly RecordRow[] {
   const rows = pieceTexts(record);
   if (rows.length === 0) return [];
   const said = rows.flatMap(([piece = '', ...others]) => {
-    const facts = others.flatMap((value, index) => (value === '' ? [] : [`${PIECE_HEADINGS[index + 1]!}: ${value}`]));
+    const facts = others.flatMap((value, index) => (value === '' ? [] : [`${RECORD_PIECE_HEADINGS[index + 1]!}: ${value}`]));
     return text('text', [piece, ...facts].join(' · '));
   });
   return [{ kind: 'heading', cells: ['Pieces'] }, ...said];
@@ -145,6 +145,6 @@ export function recordSheet(sheet: string, records: readonly InspectionRecord[],
   const widths = Array.from({ length: columns }, (_, column) => widthsFor(readings)[column] ?? USUAL_WIDTH);
   const printArea = addressOf({ row: 0, column: 0, rows: rows.length, columns });
   return writer
-    .page({ orientation: 'landscape', printArea, breaksBefore, scale: fittingScale(widths, 'landscape', MARGIN), margin: MARGIN })
+    .page({ orientation: 'landscape', printArea, breaksBefore, scale: pageScale(widths, 'landscape', MARGIN), margin: MARGIN })
     .done();
 }

@@ -9,18 +9,17 @@ import type { WrittenCell } from '../print/sheetWriter';
 import type { Piece } from '../pieces/piece';
 import type { InspectionRecord, RecordCrimp, RecordOptions } from './inspectionRecord';
 import { proofPressure, readingCount } from './recordFacts';
-import { fieldsOf } from './recordProof';
-
-export const RECORDS_SHEET = 'Inspection records';
+import { fieldsWithProof } from './recordProof';
+import { RECORDS_SHEET } from '../table/recordsSheet';
+import { DATE_FORMAT } from '../print/dateFormat';
 
 /** A heading's words; units in brackets do not matter. */
-const wordsOf = (cell: CellValue): string => (typeof cell === 'string' ? plainHeading(cell) : '');
+const headingOfCell = (cell: CellValue): string => (typeof cell === 'string' ? plainHeading(cell) : '');
 
 const READING = /^reading (\d+)$/;
 const number = (value: Decimal | undefined, places: number = READ_PLACES): WrittenCell =>
   value?.toDecimalPlaces(places).toNumber() ?? '';
 const date = (text: string): WrittenCell => dayNumber(text) ?? text;
-const DATE = 'yyyy-mm-dd';
 
 interface Row {
   readonly record: InspectionRecord;
@@ -48,12 +47,12 @@ const lengthCell = (piece: Piece | undefined): WrittenCell =>
 /** What is said of the crimp's own piece, else what is typed for all. */
 const own = ({ record, crimp, options: { fields } }: Row) => {
   const piece = pieceOf(record, crimp);
-  return fieldsOf(record, fields, piece ? [piece] : []);
+  return fieldsWithProof(record, fields, piece ? [piece] : []);
 };
 
 /** The columns of the sheet, with one for each of so many readings. */
 const columnsFor = (readings: number): readonly RecordColumn[] => [
-  column('Date', 70, ({ options }) => date(options.today), DATE),
+  column('Date', 70, ({ options }) => date(options.today), DATE_FORMAT),
   column('Line', 40, ({ record }) => record.line),
   column('Order', 70, ({ record }) => record.order),
   column('Assembly', 80, ({ record }) => record.assembly),
@@ -62,16 +61,16 @@ const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('Quantity', 50, ({ record }) => (record.quantity ? Number(record.quantity) : '')),
   column('Hose', 100, ({ record }) => record.hose),
   column('Hose lot', 70, ({ record, crimp, options }) => pieceOf(record, crimp)?.lot || record.hoseLot || options.fields.hoseLot),
-  column('Hose made', 70, ({ record, options }) => date(record.hoseMade || options.fields.hoseMade), DATE),
+  column('Hose made', 70, ({ record, options }) => date(record.hoseMade || options.fields.hoseMade), DATE_FORMAT),
   column('Coupling', 170, ({ crimp }) => crimp.fitting),
   column('Coupling lot', 70, ({ crimp, options }) => crimp.fittingLot || options.fields.fittingLot),
-  column('Crimped on', 70, ({ crimp }) => date(crimp.made), DATE),
+  column('Crimped on', 70, ({ crimp }) => date(crimp.made), DATE_FORMAT),
   column('Operator', 80, ({ crimp, options }) => crimp.operator || options.fields.operator),
   column('Machine', 110, ({ crimp, options }) => crimp.machine || options.fields.machine),
   column('Die set', 50, ({ crimp, options }) => options.fields.dieSet || crimp.die),
   column('Dial', 44, ({ crimp }) => (crimp.dial === '' ? '' : Number(crimp.dial))),
   column('Caliper', 80, row => own(row).caliper),
-  column('Caliper calibrated', 76, row => date(own(row).caliperChecked), DATE),
+  column('Caliper calibrated', 76, row => date(own(row).caliperChecked), DATE_FORMAT),
   column('Unit', 34, ({ record }) => record.unit),
   ...Array.from({ length: readings }, (_, index) =>
     column(`Reading ${index + 1}`, 56, ({ crimp }) => number(crimp.readings[index])),
@@ -94,7 +93,7 @@ const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('Rule from', 110, ({ options }) => options.fields.rule),
   column('Medium', 70, ({ options }) => options.fields.medium),
   column('Gauge', 70, row => own(row).gauge),
-  column('Gauge calibrated', 76, row => date(own(row).gaugeChecked), DATE),
+  column('Gauge calibrated', 76, row => date(own(row).gaugeChecked), DATE_FORMAT),
   column('Held for', 60, row => own(row).hold),
   column('Leak', 50, ({ options }) => options.result.leak),
   column('Slip', 50, ({ options }) => options.result.slip),
@@ -136,10 +135,10 @@ interface StandingRecords {
   readonly readings: number;
 }
 
-function standingRecords(used: RangeContent | undefined): StandingRecords {
-  const top = used?.values.findIndex(row => row.some(cell => wordsOf(cell) === 'reading 1')) ?? -1;
+function recordsInSheet(used: RangeContent | undefined): StandingRecords {
+  const top = used?.values.findIndex(row => row.some(cell => headingOfCell(cell) === 'reading 1')) ?? -1;
   if (!used || top < 0) return { keys: new Set(), readings: 0 };
-  const headings = used.values[top]!.map(wordsOf);
+  const headings = used.values[top]!.map(headingOfCell);
   return { keys: new Set(keysOf(headings, used.values.slice(top + 1))), readings: readingsIn(headings) };
 }
 
@@ -162,7 +161,7 @@ export async function recordGrowth(
 ): Promise<RecordGrowth> {
   const name = (await workbook.sheets()).find(sheet => sheet.toLowerCase() === RECORDS_SHEET.toLowerCase());
   const used = name ? await workbook.used(name) : undefined;
-  const standing = standingRecords(used);
+  const standing = recordsInSheet(used);
   const columns = columnsFor(Math.max(standing.readings, ...records.map(readingCount)));
   const all = records.flatMap(record => record.crimps.map(crimp => columns.map(({ cell }) => cell({ record, crimp, options }))));
   const keys = keysOf(

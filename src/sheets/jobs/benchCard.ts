@@ -91,8 +91,8 @@ export function cutLimits({ overall, limits, wanted }: BenchCard): LengthRange |
   };
 }
 
-/** What a card is called: `Line 4: Boom`, `Row 10: Boom` where the sheet numbers no lines. */
-export function titleOf({ line, label }: BenchCard): string {
+/** What a line is called: `Line 4: Boom`, `Row 10: Boom` where the sheet numbers no lines. */
+export function lineTitle({ line, label }: Pick<BenchCard, 'line' | 'label'>): string {
   const name = line.startsWith('row ') ? line.replace('row', 'Row') : `Line ${line}`;
   return label ? `${name}: ${label}` : name;
 }

@@ -5,7 +5,8 @@ import type { Workbook } from '../../workbook/workbook';
 import { readPieces } from '../pieces/readPieces';
 import type { BenchCard } from './benchCard';
 import { benchCards } from './benchCards';
-import { readJobs, type JobChoice, type Jobs, type JobWishes } from './readJobs';
+import { readJobs, type Jobs, type JobWishes } from './readJobs';
+import type { JobChoice } from './jobChoice';
 
 /** Cards of the selected lines and where their data come from. */
 export interface GatheredCards {

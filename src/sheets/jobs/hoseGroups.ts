@@ -1,9 +1,10 @@
 import { nameOfCell } from '../../cells/sheetCell';
-import { addressOf } from '../../workbook/a1';
+import { cellAddress } from '../../workbook/a1';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
-import type { TableQuestion } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import type { TableRow } from '../table/tableRows';
 import type { JobTable } from './jobTable';
+import { rowsText } from '../table/rowsText';
 
 /** Rows without a hose below a row that holds nothing but one name. */
 interface HoseGroup {
@@ -48,7 +49,7 @@ function nameAlone({ table, columns, reader }: JobTable, row: number, isHose: ((
   const name = text.replace(/^hose(?: type)?\s*[:–-]?\s+/i, '').replace(/\s*:$/, '');
   if (!/\p{L}/u.test(name)) return undefined;
   const isLikely = column === columns.hose || (isHose ? isHose(name) : SIZE.test(name));
-  const place = name === text ? addressOf({ row, column: column!, rows: 1, columns: 1 }) : undefined;
+  const place = name === text ? cellAddress({ row, column: column! }) : undefined;
   return isLikely ? { name, place } : undefined;
 }
 
@@ -72,12 +73,11 @@ function groupsOf(source: JobTable, rows: readonly TableRow[], isHose: ((name: s
   return groups.filter(group => group.rows.length > 0);
 }
 
-/** `rows 5–9`, `row 5`. */
-function rowsText(rows: readonly number[]): string {
+/** A run of rows as `rows 5–9`. */
+function runText(rows: readonly number[]): string {
   const [first, last] = [rows[0]! + 1, rows.at(-1)! + 1];
-  const isRun = last - first + 1 === rows.length;
-  if (rows.length === 1) return `row ${first}`;
-  return isRun ? `rows ${first}–${last}` : `rows ${rows.map(row => row + 1).join(', ')}`;
+  const isRun = rows.length > 1 && last - first + 1 === rows.length;
+  return isRun ? `rows ${first}–${last}` : rowsText(rows.map(row => row + 1));
 }
 
 const keyOf = (groups: readonly HoseGroup[]) =>
@@ -85,9 +85,9 @@ const keyOf = (groups: readonly HoseGroup[]) =>
 
 function questionOf(groups: readonly HoseGroup[]): TableQuestion {
   const [first, ...others] = groups;
-  const rows = rowsText(first!.rows);
+  const rows = runText(first!.rows);
   const have = first!.rows.length === 1 ? 'has' : 'have';
-  const more = others.map(({ name, row, rows: own }) => `${rowsText(own)} below row ${row + 1}, “${name}”`);
+  const more = others.map(({ name, row, rows: own }) => `${runText(own)} below row ${row + 1}, “${name}”`);
   return {
     asked: 'meaning',
     heading: keyOf(groups),

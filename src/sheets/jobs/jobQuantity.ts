@@ -3,7 +3,8 @@ import type { HeadingCorrections } from '../table/headingCorrections';
 import { headingNames } from '../table/tableColumns';
 import { correctionKey } from '../table/headingCorrections';
 import { knownHeading } from '../table/headingRow';
-import type { TableQuestion, TableReader } from '../table/tableReader';
+import type { TableReader } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import type { JobRole } from './jobRoles';
 
 /** Headings of whole numbers that count nothing. */

@@ -4,7 +4,8 @@ import { HEADING_WORDS } from '../table/headingWords';
 import type { KnownParts } from '../table/nameColumns';
 import { headingNames, rivalColumns } from '../table/tableColumns';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
-import type { TableQuestion, TableReader } from '../table/tableReader';
+import type { TableReader } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import type { JobRole } from './jobRoles';
 
 /** What decides what is made: a wrong column among them means a wrong hose. */

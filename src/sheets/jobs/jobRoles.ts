@@ -1,11 +1,11 @@
 import { roleChoices, type RoleChoice } from '../table/columnsRead';
 import { headingForms } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
-import type { MeasureRole } from '../table/tableReader';
 import type { RoleList } from '../table/tableColumns';
+import { lengthRole, diameterRole, type MeasureRole } from '../table/measureRole';
 
 /** Roles of what a job sheet may say of the crimp of an end: `…A`, `…B`, or one column for both. */
-const END_FIELDS = [
+const JOB_END_FIELDS = [
   'ferrule',
   'die',
   'dial',
@@ -19,8 +19,8 @@ const END_FIELDS = [
   'insertionDepth',
   'angle',
 ] as const;
-export type EndField = (typeof END_FIELDS)[number];
-export type EndRole = `${EndField}${'A' | 'B' | ''}`;
+export type JobEndField = (typeof JOB_END_FIELDS)[number];
+export type EndRole = `${JobEndField}${'A' | 'B' | ''}`;
 
 /** What a column of a job sheet can be. */
 export type JobRole =
@@ -83,46 +83,44 @@ export const JOB_ROLES: RoleList<JobRole> = [
 ];
 
 /** The same for both ends where the heading names none. */
-export const END_ROLES: RoleList<EndField> = END_FIELDS.map(field => [field, field] as const);
+export const JOB_END_ROLES: RoleList<JobEndField> = JOB_END_FIELDS.map(field => [field, field] as const);
 
 const ENDS = ['A', 'B', ''] as const;
 
 /** True for the role of a column that says something of a crimp. */
-export const isEndRole = (role: string): role is EndRole => END_FIELDS.some(field => ENDS.some(end => role === `${field}${end}`));
+export const isEndRole = (role: string): role is EndRole =>
+  JOB_END_FIELDS.some(field => ENDS.some(end => role === `${field}${end}`));
 
 /** What a column of a job sheet can be, as it is shown where somebody chooses. */
 export const JOB_ROLE_CHOICES: readonly RoleChoice[] = [
   ...roleChoices(JOB_ROLES),
-  ...roleChoices(END_ROLES).flatMap(({ role, label }) =>
+  ...roleChoices(JOB_END_ROLES).flatMap(({ role, label }) =>
     ENDS.map(end => ({ role: `${role}${end}`, label: `${label} ${end}`.trim() })),
   ),
 ];
 
-const length = (label: string): MeasureRole => ({ quantity: 'length', group: 'length', label });
-const small = (label: string): MeasureRole => ({ quantity: 'length', group: 'diameter', label });
-
 /** Measures of an end, without its letter. */
-const END_MEASURES: Readonly<Partial<Record<EndField, MeasureRole>>> = {
-  target: small('crimp diameter'),
-  tolerance: { ...small('tolerance'), eitherWay: true },
-  smallest: small('smallest diameter'),
-  largest: small('largest diameter'),
-  crimpLength: small('crimp length'),
-  skiveOutside: small('skive outside'),
-  skiveInside: small('skive inside'),
-  insertionDepth: small('insertion depth'),
+const END_MEASURES: Readonly<Partial<Record<JobEndField, MeasureRole>>> = {
+  target: diameterRole('crimp diameter'),
+  tolerance: { ...diameterRole('tolerance'), eitherWay: true },
+  smallest: diameterRole('smallest diameter'),
+  largest: diameterRole('largest diameter'),
+  crimpLength: diameterRole('crimp length'),
+  skiveOutside: diameterRole('skive outside'),
+  skiveInside: diameterRole('skive inside'),
+  insertionDepth: diameterRole('insertion depth'),
 };
 
 /** What the numbers of a job sheet measure. */
 export const JOB_MEASURES: Readonly<Partial<Record<JobRole, MeasureRole>>> = {
-  overall: length('overall length'),
-  cutLength: length('cut length'),
-  cutOffA: length('cut-off A'),
-  cutOffB: length('cut-off B'),
-  allowance: length('allowance'),
-  shortestLength: length('shortest length'),
-  longestLength: length('longest length'),
-  bore: small('bore'),
+  overall: lengthRole('overall length'),
+  cutLength: lengthRole('cut length'),
+  cutOffA: lengthRole('cut-off A'),
+  cutOffB: lengthRole('cut-off B'),
+  allowance: lengthRole('allowance'),
+  shortestLength: lengthRole('shortest length'),
+  longestLength: lengthRole('longest length'),
+  bore: diameterRole('bore'),
   pressure: { quantity: 'pressure', group: 'other', label: 'working pressure' },
   temperature: { quantity: 'temperature', group: 'other', label: 'temperature' },
   ...Object.fromEntries(

@@ -8,6 +8,7 @@ import type { Decimal } from '../../core/units/decimal';
 import type { Length } from '../../core/units/lengthUnit';
 import { convertMeasure, type MeasureUnit } from '../../core/units/measureUnit';
 import { lengthText } from '../table/lengthText';
+import { inUnit } from './inUnit';
 
 /** What a line says of itself, as far as it could be read. */
 export interface LineFacts {
@@ -26,12 +27,11 @@ export interface LineFacts {
 }
 
 /** What the catalogue says of a line: reasons not to make it, and the rating of its weakest part. */
-export interface Judged {
+export interface CatalogueVerdict {
   readonly reasons: readonly string[];
   readonly assembly: Assembly | undefined;
 }
 
-const into = ({ value, unit }: Length, to: MeasureUnit): Decimal => convertMeasure(value, unit, to);
 const sentenceOf = (error: unknown): string => {
   if (error instanceof TradeError) return error.message;
   throw error;
@@ -56,7 +56,7 @@ function conditionsOf({ units }: Catalogue, { temperature, fluid }: LineFacts): 
 }
 
 /** Parts that are not in the catalogue, and what ASSEMBLY says of the rest. */
-export function judgeParts(catalogue: Catalogue | undefined, line: LineFacts): Judged {
+export function judgeParts(catalogue: Catalogue | undefined, line: LineFacts): CatalogueVerdict {
   const reasons: string[] = [];
   if (!catalogue) return { reasons, assembly: undefined };
   const [a, b] = line.fittings;
@@ -71,7 +71,7 @@ export function judgeParts(catalogue: Catalogue | undefined, line: LineFacts): J
   if (!overall && !line.cutLength) return { reasons, assembly: undefined };
   const { units } = catalogue;
   const found = attempt(reasons, () => {
-    const known = overall ? into(overall, units.length) : overallOf(catalogue, line);
+    const known = overall ? inUnit(overall, units.length) : overallOf(catalogue, line);
     return assembly(catalogue, hose, a, b, known, conditionsOf(catalogue, line));
   });
   return { reasons: [...reasons, ...(found?.wrong ?? [])], assembly: found };
@@ -80,16 +80,16 @@ export function judgeParts(catalogue: Catalogue | undefined, line: LineFacts): J
 /** The overall length that a stated cut length gives, in the catalogue's unit. */
 function overallOf(catalogue: Catalogue, { cutLength, fittings }: LineFacts): Decimal {
   const { length } = catalogue.units;
-  return fittings.reduce((sum, name) => sum.plus(findFitting(catalogue, name).cutOff), into(cutLength!, length));
+  return fittings.reduce((sum, name) => sum.plus(findFitting(catalogue, name).cutOff), inUnit(cutLength!, length));
 }
 
 /** Both cut-offs in a unit: the sheet's own, else the catalogue's; undefined where neither says. */
 function cutOffsIn(unit: MeasureUnit, catalogue: Catalogue | undefined, line: LineFacts): Decimal[] | undefined {
   const found = line.cutOffs.map((own, index) => {
-    if (own) return into(own, unit);
+    if (own) return inUnit(own, unit);
     const name = line.fittings[index]!;
     if (name === '' && !line.namesCouplings) return undefined;
-    if (name === '') return into({ value: line.overall!.value.times(0), unit }, unit);
+    if (name === '') return inUnit({ value: line.overall!.value.times(0), unit }, unit);
     const part = catalogue?.index.fittings.get(partKey(name))?.row;
     return part && catalogue
       ? convertMeasure(line.overall!.value.times(0).plus(part.cutOff), catalogue.units.length, unit)
@@ -117,10 +117,12 @@ export function judgeLengths(catalogue: Catalogue | undefined, line: LineFacts, 
   if (!overall || !cutLength) return [];
   const { unit } = cutLength;
   const cutOffs = cutOffsIn(unit, catalogue, line);
-  if (!cutOffs) return unlikelyCut(cutLength, into(overall, unit));
-  const due = cutOffs.reduce((rest, each) => rest.minus(each), into(overall, unit)).plus(allowance ? into(allowance, unit) : 0);
+  if (!cutOffs) return unlikelyCut(cutLength, inUnit(overall, unit));
+  const due = cutOffs
+    .reduce((rest, each) => rest.minus(each), inUnit(overall, unit))
+    .plus(allowance ? inUnit(allowance, unit) : 0);
   const apart = cutLength.value.minus(due).abs();
-  if (apart.lte(into(step, unit))) return [];
+  if (apart.lte(inUnit(step, unit))) return [];
   const text = (value: Decimal) => lengthText(value, unit.symbol);
   return [
     `cut length ${text(cutLength.value)} ${unit.symbol} disagrees with overall length less cut-offs, ${text(due)} ${unit.symbol}: correct one of them`,

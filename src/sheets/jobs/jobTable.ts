@@ -12,14 +12,15 @@ import { columnsByRole, headingNames, type ColumnsByRole } from '../table/tableC
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { crimperColumn, nameColumns, type KnownParts } from '../table/nameColumns';
 import { sizeBeside } from '../table/sizedHose';
-import { TableReader, type TableQuestion } from '../table/tableReader';
+import { TableReader } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import {
-  END_ROLES,
+  JOB_END_ROLES,
   isEndRole,
   isOverallByName,
   JOB_MEASURES,
   JOB_ROLES,
-  type EndField,
+  type JobEndField,
   type EndRole,
   type JobRole,
 } from './jobRoles';
@@ -63,7 +64,7 @@ function endColumns(
       return;
     }
     const { name } = headingUnit(heading, 'length');
-    const one = (text: string) => (Object.keys(columnsByRole({ headings: [text], block }, END_ROLES)) as EndField[])[0];
+    const one = (text: string) => (Object.keys(columnsByRole({ headings: [text], block }, JOB_END_ROLES)) as JobEndField[])[0];
     for (const { end, rest } of [...endsOfHeading(name), ...endsByNumber(name, headings)]) {
       const field = one(rest);
       if (field) {

@@ -2,7 +2,7 @@ import { number } from '../../cells/readers';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import { lengthUnitOf, type Length } from '../../core/units/lengthUnit';
-import { convertMeasure, measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
+import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import { sheetInFormula } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
 import { NothingToQuote } from '../catalogue/nothingToQuote';
@@ -10,9 +10,10 @@ import { usualStep } from '../table/benchStep';
 import type { RowProblem } from '../table/rowProblem';
 import { turnedBy, turnedCell } from '../table/turnedBy';
 import type { ReadReport, Takeable } from '../table/tableRows';
-import type { TableQuestion } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import { isReady, stopSentence, type JobLine, type JobPlace } from './jobLine';
 import { NoJobs, readJobs, type Jobs } from './readJobs';
+import { inUnit } from './inUnit';
 
 /** What a quote shows of a job line. */
 export type QuoteField =
@@ -69,8 +70,6 @@ export interface QuoteLineWishes {
   /** Lines that are done or planned are wanted like the others. */
   readonly whateverStatus?: boolean;
 }
-
-const inUnit = ({ value, unit }: Length, to: MeasureUnit): Decimal => convertMeasure(value, unit, to);
 
 /** Whether our functions read a text just as the sheet's reader did. */
 function isReadAlike(text: string, wanted: Decimal, unit: MeasureUnit): boolean {

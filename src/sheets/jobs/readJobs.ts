@@ -1,29 +1,18 @@
 import type { Catalogue } from '../../core/catalogue/catalogue';
-import { partKey } from '../../core/catalogue/partName';
 import type { Length } from '../../core/units/lengthUnit';
 import type { MeasureUnit } from '../../core/units/measureUnit';
-import { addressOf, overlap, type Block } from '../../workbook/a1';
-import { hostBlocks } from '../../workbook/hostTable';
-import type { CellValue, Workbook } from '../../workbook/workbook';
-import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
-import { findTables, tableAt } from '../table/findTables';
-import { SheetCells } from '../table/sheetCells';
-import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
-import type { TableQuestion } from '../table/tableReader';
+import { addressOf } from '../../workbook/a1';
+import type { Workbook } from '../../workbook/workbook';
+import type { TableQuestion } from '../table/tableQuestion';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { hoseGroups } from './hoseGroups';
 import { isReady, stopSentence, type JobLine } from './jobLine';
-import { isStock, jobTable, type JobTable } from './jobTable';
-import { ONE_COUPLING, readJobLine, type LineReading } from './readJobLine';
-
-/** Which rows of which sheet are meant; read again later, it means the same ones. */
-export interface JobChoice {
-  readonly sheet: string;
-  /** Selected block; a single row of it means the whole table around it. */
-  readonly block: Block;
-  /** Several rows are selected: these only. */
-  readonly isChoice: boolean;
-}
+import type { JobTable } from './jobTable';
+import { ONE_COUPLING, readJobLine } from './readJobLine';
+import type { LineReading } from './jobLineReader';
+import { namesKnown } from '../catalogue/namesKnown';
+import { type JobChoice, jobChoice } from './jobChoice';
+import { type CatalogueRead, type JobTablesRead, jobTablesOf, chosenTables, otherTables, KEYS } from './jobTablesOf';
 
 /** What is asked of the reading. */
 export interface JobWishes {
@@ -62,79 +51,18 @@ export class NoJobs extends Error {
   }
 }
 
-/** Whether rows were chosen: two or more, or one of which several filled cells are selected. */
-function isRowChoice(values: readonly (readonly CellValue[])[]): boolean {
-  return values.length > 1 || values[0]!.filter(value => value !== '').length > 1;
-}
-
-/** The rows that are selected now. */
-export async function jobChoice(workbook: Workbook): Promise<JobChoice> {
-  const { sheet, row, column, values } = await workbook.selection();
-  const block = { row, column, rows: values.length, columns: values[0]!.length };
-  return { sheet, block, isChoice: isRowChoice(values) };
-}
-
-const known = (index: ReadonlyMap<string, unknown> | undefined) => index && ((name: string) => index.has(partKey(name)));
-
-/** The workbook's catalogue as somebody has just read it: reading it means looking through all sheets. */
-export type CatalogueRead = Pick<WorkbookCatalogue, 'catalogue'>;
-
-interface Source {
-  readonly cells: SheetCells;
-  readonly tables: readonly JobTable[];
-  readonly catalogue: Catalogue | undefined;
-  readonly said: TableAnswers;
-}
-
-/** The job tables of a sheet, in order. */
-async function jobTablesOf(workbook: Workbook, sheet: string, read: CatalogueRead | undefined): Promise<Source | undefined> {
-  const used = await workbook.used(sheet);
-  if (!used) return undefined;
-  const [tables, layout, catalogue, said] = await Promise.all([
-    workbook.tables(sheet),
-    workbook.layout(sheet),
-    read ? read.catalogue : workbookCatalogue(workbook).then(found => found?.catalogue),
-    tableAnswers(workbook, 'jobs', sheet),
-  ]);
-  const cells = new SheetCells(used, layout);
-  const index = catalogue?.index;
-  const parts = { isHose: known(index?.hoses), isFitting: known(index?.fittings), isMachine: known(index?.machines) };
-  const proposals = catalogue && { length: catalogue.units.length, pressure: catalogue.units.pressure };
-  const found = findTables(cells, hostBlocks(tables), said.role);
-  const jobTables = found.flatMap(table => jobTable(cells, table, said, parts, proposals) ?? []);
-  return { cells, tables: jobTables, catalogue, said };
-}
-
-/** The tables that a choice means: those it touches, else the one around it. */
-function chosenTables({ tables }: Source, { block, isChoice }: JobChoice, takesBelow: boolean): readonly JobTable[] {
-  const beside = tables.filter(({ table }) => overlap(table.block, { ...block, column: table.block.column, columns: 1 }));
-  const under = tables.filter(({ table }) => overlap(table.block, block));
-  const touched = under.length > 0 ? under : beside;
-  if (isChoice && touched.length > 0) return touched;
-  const at = tableAt(
-    tables.map(({ table }) => table),
-    block,
-  );
-  const own = tables.find(({ table }) => table === at) ?? tables[0];
-  if (!own) return [];
-  // Groups by day: each has headings and columns of its own.
-  return takesBelow ? tables.filter(table => table === own || !isStock(table)) : [own];
-}
-
-const KEYS = ['hose', 'cutLength', 'overall', 'quantity', 'fittingA', 'fittingB'] as const;
-
 interface Read {
   readonly lines: readonly JobLine[];
   readonly leftOut: readonly LeftOutRow[];
   readonly question: TableQuestion | undefined;
 }
 
-function readTable({ cells, catalogue, said }: Source, source: JobTable, choice: JobChoice, wishes: JobWishes): Read {
+function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, choice: JobChoice, wishes: JobWishes): Read {
   const { table, columns, reader } = source;
   const take = wishes.take ?? new Set<Takeable>();
   const lines: JobLine[] = [];
   const leftOut: LeftOutRow[] = [];
-  const isKnown = known(catalogue?.index.hoses);
+  const isKnown = namesKnown(catalogue?.index.hoses);
   const keys = KEYS.flatMap(role => columns[role] ?? []);
   const rows = tableRows(cells, table, { name: columns.hose, keys, takesHidden: take.has('hidden'), isKnown });
   const groups = hoseGroups(source, rows, said.meaning, isKnown);
@@ -164,22 +92,6 @@ function readTable({ cells, catalogue, said }: Source, source: JobTable, choice:
     else if (line.quantity === 0) leftOut.push({ row: row + 1, reason: 'none wanted' });
   }
   return { lines, leftOut, question: groups.question };
-}
-
-/** Lines of other job tables on the sheet that were not meant: they are told. */
-function otherTables(source: Source, meant: readonly JobTable[], { isChoice }: JobChoice): readonly LeftOutRow[] {
-  if (isChoice) return [];
-  return source.tables
-    .filter(each => !meant.includes(each) && !isStock(each))
-    .flatMap(({ table, columns }) =>
-      tableRows(source.cells, table, {
-        name: columns.hose,
-        keys: KEYS.flatMap(role => columns[role] ?? []),
-        takesHidden: true,
-      }).flatMap(({ row, kind }): LeftOutRow[] =>
-        kind === 'line' ? [{ row: row + 1, reason: 'below', sentence: `in the table ${addressOf(table.block)}` }] : [],
-      ),
-    );
 }
 
 /**

@@ -31,6 +31,6 @@ export async function checkWriting(workbook: Workbook, { form, result, by, note 
     by: by.trim(),
     note: [result.sentence, note.trim()].filter(Boolean).join(' '),
   });
-  const told = `Written to Machine log, row ${logged.row}${logged.isNewSheet ? '; the sheet is new' : ''}.`;
-  return { changes: logged.changes, undo: logged.undo, told };
+  const message = `Written to Machine log, row ${logged.row}${logged.isNewSheet ? '; the sheet is new' : ''}.`;
+  return { changes: logged.changes, undo: logged.undo, message };
 }

@@ -1,16 +1,16 @@
 import { momentNumber } from '../../core/units/sheetDate';
 import { partKey } from '../../core/catalogue/partName';
 import { readCatalogue } from '../../core/catalogue/readCatalogue';
-import { addressOf } from '../../workbook/a1';
+import { cellAddress } from '../../workbook/a1';
 import { withTableAt } from '../../workbook/catalogueFormula';
 import type { Change } from '../../workbook/workbook';
 import { rawTableOf, rawTablesOf, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import type { Writing } from '../print/writing';
 import type { DialProposal } from './dialProposal';
 import { newRegister } from './newRegister';
-import { momentFormat, placeOf, type Place, type RegisterField } from './registerPlace';
+import { momentFormat, registerPlace, type RegisterPlace, type RegisterField } from './registerPlace';
 import type { RegisterStand } from './registerStand';
-import { standingDial, type DialComparison } from './standingDial';
+import { recordedDial, type DialComparison } from './recordedDial';
 
 /** Place of Machines among CATALOGUE's arguments. */
 const MACHINES_ARGUMENT = 3;
@@ -18,7 +18,12 @@ const MACHINES_ARGUMENT = 3;
 /** A dial ready to be recorded, or why it cannot be. */
 export type DialPlan =
   | { readonly kind: 'refused'; readonly sentence: string; readonly comparison?: DialComparison }
-  | { readonly kind: 'ready'; readonly comparison: DialComparison; readonly told: readonly string[]; readonly writing: Writing };
+  | {
+      readonly kind: 'ready';
+      readonly comparison: DialComparison;
+      readonly message: readonly string[];
+      readonly writing: Writing;
+    };
 
 /** What the plan is made from. */
 export interface RegisterSources {
@@ -35,7 +40,7 @@ const refused = (sentence: string, comparison?: DialComparison): DialPlan => ({
   ...(comparison && { comparison }),
 });
 
-function rowChanges(place: Place, sheet: string, proposal: DialProposal, comparison: DialComparison) {
+function rowChanges(place: RegisterPlace, sheet: string, proposal: DialProposal, comparison: DialComparison) {
   const { old, setUp, from } = comparison;
   const moment = momentNumber(from)!;
   const by = proposal.by?.trim() ?? '';
@@ -55,7 +60,7 @@ function rowChanges(place: Place, sheet: string, proposal: DialProposal, compari
   for (const [field, value] of Object.entries(cells) as [RegisterField, string | number][]) {
     const column = place.columns[field];
     if (column === undefined) continue;
-    const cell = { sheet, address: addressOf({ row: place.row, column, rows: 1, columns: 1 }) };
+    const cell = { sheet, address: cellAddress({ row: place.row, column }) };
     if (field === 'date') changes.push({ kind: 'format', at: cell, numberFormat: momentFormat(place.dateFormat, moment) });
     changes.push({ kind: 'values', at: cell, values: [[value]] });
     undo.push({ kind: 'values', at: cell, values: [['']] });
@@ -66,30 +71,30 @@ function rowChanges(place: Place, sheet: string, proposal: DialProposal, compari
 /** What is written where, beyond the row itself. */
 interface Ground {
   readonly sheet: string;
-  readonly place: Place;
+  readonly place: RegisterPlace;
   readonly changes: readonly Change[];
   readonly undo: readonly Change[];
-  readonly told: readonly string[];
+  readonly message: readonly string[];
 }
 
 function groundOf(stand: RegisterStand, { catalogue }: WorkbookCatalogue): Ground | string {
   if (stand.kind === 'none') {
     const { sheet } = stand;
     const made = newRegister(sheet, stand.exists, catalogue!.units.diameter);
-    const told = [
+    const message = [
       `There is no table Machines yet: ${stand.exists ? `it is made on the blank sheet ${sheet}` : `sheet ${sheet} is made`}, with this dial as its first row.`,
       `The Catalogue cell will read it, too, ${made.place.extended!.address}. What the machine’s dial does (Step, Lowest, Highest) can be added there.`,
     ];
-    return { sheet, ...made, told };
+    return { sheet, ...made, message };
   }
   const { at } = stand.table;
-  const place = placeOf(stand.table, stand.sheet);
+  const place = registerPlace(stand.table, stand.sheet);
   if (typeof place === 'string') return place;
-  const told = [`Adds row ${place.row + 1} to sheet ${at.sheet}. Earlier rows are not changed.`];
+  const message = [`Adds row ${place.row + 1} to sheet ${at.sheet}. Earlier rows are not changed.`];
   const range = place.extended?.address;
-  if (stand.kind === 'unread') told.push(`The Catalogue cell does not read sheet ${at.sheet} yet: it will read ${range}.`);
-  else if (range) told.push(`The Catalogue cell reads Machines to ${at.address} only: it will read ${range}.`);
-  return { sheet: at.sheet, place, changes: [], undo: [], told };
+  if (stand.kind === 'unread') message.push(`The Catalogue cell does not read sheet ${at.sheet} yet: it will read ${range}.`);
+  else if (range) message.push(`The Catalogue cell reads Machines to ${at.address} only: it will read ${range}.`);
+  return { sheet: at.sheet, place, changes: [], undo: [], message };
 }
 
 function writingOf(ground: Ground, { formula, cell }: WorkbookCatalogue, proposal: DialProposal, comparison: DialComparison) {
@@ -102,8 +107,8 @@ function writingOf(ground: Ground, { formula, cell }: WorkbookCatalogue, proposa
     changes.push(entered(withTableAt(formula, MACHINES_ARGUMENT, place.extended)));
     undo.unshift(entered(formula));
   }
-  const told = `${proposal.machine.trim()}: dial ${proposal.dial} recorded from ${comparison.from}, row ${place.row + 1} of ${sheet}. CRIMPSETUP uses it.`;
-  return { changes, undo, told };
+  const message = `${proposal.machine.trim()}: dial ${proposal.dial} recorded from ${comparison.from}, row ${place.row + 1} of ${sheet}. CRIMPSETUP uses it.`;
+  return { changes, undo, message };
 }
 
 /** The catalogue as it is once it reads the register. */
@@ -131,9 +136,9 @@ export function dialRegister({ standing, stand, now }: RegisterSources, proposal
   if (!standing) return refused(NO_CATALOGUE);
   if (!standing.catalogue || !standing.canBeFollowed || !stand)
     return refused(`The Catalogue cannot be used: ${standing.reason}`);
-  const comparison = standingDial(catalogueWith(standing, stand), proposal, now);
+  const comparison = recordedDial(catalogueWith(standing, stand), proposal, now);
   if (comparison.refusal) return refused(comparison.refusal, comparison);
   const ground = groundOf(stand, standing);
   if (typeof ground === 'string') return refused(ground, comparison);
-  return { kind: 'ready', comparison, told: ground.told, writing: writingOf(ground, standing, proposal, comparison) };
+  return { kind: 'ready', comparison, message: ground.message, writing: writingOf(ground, standing, proposal, comparison) };
 }

@@ -2,15 +2,17 @@ import { quotedText } from '../../core/quotedText';
 import { nameOfCell } from '../../cells/sheetCell';
 import { dayNumber, isoDate } from '../../core/units/sheetDate';
 import { splitHeading } from '../../core/units/headingUnit';
-import { addressOf } from '../../workbook/a1';
+import { cellAddress } from '../../workbook/a1';
 import type { CellValue, Change, RangeAddress, RangeContent } from '../../workbook/workbook';
 import { findTables } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
 import { columnsByRole, type RoleList } from '../table/tableColumns';
 import { tableRows } from '../table/tableRows';
+import { countedText } from '../../core/countedText';
+import { cellWords } from '../../workbook/cellWords';
+import { DATE_FORMAT } from '../print/dateFormat';
 
 export const CARE_SHEET = 'Machine care';
-const DATE_FORMAT = 'yyyy-mm-dd';
 /** Sorts what cannot be dated before what is overdue. */
 const UNDATED = -1e9;
 
@@ -34,15 +36,13 @@ export interface CareTask {
   readonly sentence: string;
   /** The cell of the date and what stands in it. */
   readonly lastAt: RangeAddress;
-  readonly lastStanding: CellValue;
+  readonly lastInSheet: CellValue;
 }
 
-const days = (count: number) => `${count} ${count === 1 ? 'day' : 'days'}`;
-
 function dueText(dueIn: number, last: string): string {
-  if (dueIn < 0) return `Overdue by ${days(-dueIn)} (last done ${last})`;
+  if (dueIn < 0) return `Overdue by ${countedText(-dueIn, 'day')} (last done ${last})`;
   if (dueIn === 0) return `Due today (last done ${last})`;
-  return `Due in ${days(dueIn)} (last done ${last})`;
+  return `Due in ${countedText(dueIn, 'day')} (last done ${last})`;
 }
 
 function whenDue(every: CellValue, last: CellValue, perUnit: number, today: number) {
@@ -51,7 +51,7 @@ function whenDue(every: CellValue, last: CellValue, perUnit: number, today: numb
   const day = typeof last === 'object' || typeof last === 'boolean' ? undefined : dayNumber(last);
   if (day === undefined)
     return {
-      sentence: `${quotedText(typeof last === 'object' ? last.error : String(last))} is not a date like 2025-03-14`,
+      sentence: `${quotedText(cellWords(last))} is not a date like 2025-03-14`,
       lastDone: '',
     };
   if (day > today) return { sentence: `Last done is in the future: ${isoDate(day)}`, lastDone: isoDate(day) };
@@ -86,8 +86,8 @@ function careTask(cells: SheetCells, columns: CareColumns, row: number, today: s
     task: nameOfCell(cells.value(row, task)),
     dueIn: undefined,
     ...whenDue(cells.value(row, every), standing, perUnit, dayNumber(today)!),
-    lastAt: { sheet: cells.sheet, address: addressOf({ row, column: last, rows: 1, columns: 1 }) },
-    lastStanding: standing,
+    lastAt: { sheet: cells.sheet, address: cellAddress({ row, column: last }) },
+    lastInSheet: standing,
   };
 }
 
@@ -125,7 +125,7 @@ export function careSheet(exists: boolean): readonly Change[] {
     { kind: 'format', at: at('D2:D200'), numberFormat: DATE_FORMAT },
     ...widths.map((columnWidth, column): Change => ({
       kind: 'style',
-      at: at(addressOf({ row: 0, column, rows: 1, columns: 1 })),
+      at: at(cellAddress({ row: 0, column })),
       style: { columnWidth },
     })),
   ];
@@ -140,6 +140,6 @@ export function doneChanges({ lastAt }: CareTask, today: string): readonly Chang
 }
 
 /** The changes that take that back. */
-export function undoneChanges({ lastAt, lastStanding }: CareTask): readonly Change[] {
-  return [{ kind: 'values', at: lastAt, values: [[typeof lastStanding === 'object' ? '' : lastStanding]] }];
+export function undoneChanges({ lastAt, lastInSheet }: CareTask): readonly Change[] {
+  return [{ kind: 'values', at: lastAt, values: [[typeof lastInSheet === 'object' ? '' : lastInSheet]] }];
 }

@@ -2,7 +2,8 @@ import { machinesTable } from '../../core/catalogue/tables/machinesTable';
 import type { MeasureUnit } from '../../core/units/measureUnit';
 import { addressOf } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
-import { REGISTER_DATES, SPARE_ROWS, type Place, type RegisterField } from './registerPlace';
+import { SPARE_ROWS, type RegisterPlace, type RegisterField } from './registerPlace';
+import { DATE_FORMAT } from '../print/dateFormat';
 
 const FIELDS = Object.entries(machinesTable.fields) as [RegisterField, { heading: string; kind: string }][];
 const WIDTHS: Partial<Record<RegisterField, number>> = { machine: 130, hose: 110, fitting: 190, date: 110, note: 170 };
@@ -12,7 +13,7 @@ const WIDTH = 64;
 export interface NewRegister {
   readonly changes: readonly Change[];
   readonly undo: readonly Change[];
-  readonly place: Place;
+  readonly place: RegisterPlace;
 }
 
 /**
@@ -38,11 +39,11 @@ export function newRegister(sheet: string, exists: boolean, diameter: MeasureUni
     })),
   ];
   const columns = Object.fromEntries(FIELDS.map(([field], column) => [field, column])) as Record<RegisterField, number>;
-  const place: Place = {
+  const place: RegisterPlace = {
     columns,
     row: 1,
     extended: at(0, 0, SPARE_ROWS + 2, FIELDS.length),
-    dateFormat: REGISTER_DATES,
+    dateFormat: DATE_FORMAT,
   };
   return { changes, undo: [{ kind: 'values', at: all, values: [headings.map(() => '')] }], place };
 }

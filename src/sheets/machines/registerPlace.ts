@@ -4,13 +4,13 @@ import { machinesTable } from '../../core/catalogue/tables/machinesTable';
 import { addressOf, blockOf, SHEET_ROWS, type Block } from '../../workbook/a1';
 import type { RangeAddress, RangeContent } from '../../workbook/workbook';
 import { isDateFormat } from '../../core/units/sheetDate';
+import { DATE_FORMAT } from '../print/dateFormat';
 
 /** A field of the table Machines. */
 export type RegisterField = keyof typeof machinesTable.fields;
 
 /** Rows that the range gets besides, where nothing stands below. */
 export const SPARE_ROWS = 20;
-export const REGISTER_DATES = 'yyyy-mm-dd';
 
 /** The number format of a date: one with a time of day shows it, too. */
 export const momentFormat = (format: string, moment: number): string =>
@@ -25,7 +25,7 @@ export interface RegisterTable {
 }
 
 /** Where a new row of the register goes. */
-export interface Place {
+export interface RegisterPlace {
   /** Columns by field, counted from the left of the sheet. */
   readonly columns: Readonly<Partial<Record<RegisterField, number>>>;
   /** The new row, counted from 0. */
@@ -36,7 +36,7 @@ export interface Place {
 }
 
 /** Columns of the fields by the first row in which something stands. */
-export function columnsOf({ values, column }: RangeContent): Partial<Record<RegisterField, number>> {
+function registerColumns({ values, column }: RangeContent): Partial<Record<RegisterField, number>> {
   const headings = values.find(row => row.some(cell => cell !== '')) ?? [];
   const keys = headings.map(cell => (typeof cell === 'string' ? headingKey(splitHeading(cell).name) : ''));
   const found: Partial<Record<RegisterField, number>> = {};
@@ -63,8 +63,8 @@ function nextFilledRow(sheet: RangeContent, block: Block, from: number): number 
  * The place of the next row under a table Machines, or the sentence that says why there is none.
  * @param sheet the used part of the sheet that the table stands on
  */
-export function placeOf({ at, content }: RegisterTable, sheet: RangeContent): Place | string {
-  const columns = columnsOf(content);
+export function registerPlace({ at, content }: RegisterTable, sheet: RangeContent): RegisterPlace | string {
+  const columns = registerColumns(content);
   const missing = NEEDED.filter(field => columns[field] === undefined).map(field => machinesTable.fields[field].heading);
   if (missing.length > 0) return `Machines has no column ${missing.join(', ')}: add it, so that old dials are kept.`;
   const block = blockOf(at.address)!;
@@ -76,5 +76,5 @@ export function placeOf({ at, content }: RegisterTable, sheet: RangeContent): Pl
   const rows = Math.min(row - block.row + 1 + SPARE_ROWS, free - block.row);
   const extended = isInside ? undefined : { sheet: at.sheet, address: addressOf({ ...block, rows }) };
   const above = content.formats[used]?.[columns.date! - content.column] ?? '';
-  return { columns, row, extended, dateFormat: isDateFormat(above) ? above : REGISTER_DATES };
+  return { columns, row, extended, dateFormat: isDateFormat(above) ? above : DATE_FORMAT };
 }

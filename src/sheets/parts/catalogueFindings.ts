@@ -26,7 +26,7 @@ export const FINDING_TITLES = {
 export type FindingKind = keyof typeof FINDING_TITLES;
 
 /** Something an estimator should know about the catalogue. */
-export interface Finding {
+export interface CatalogueFinding {
   readonly kind: FindingKind;
   readonly part: string;
   readonly sentence: string;
@@ -51,8 +51,8 @@ function crimped(catalogue: Catalogue): ReadonlySet<string> {
   return found;
 }
 
-function withoutPrice({ hoses, fittings, guards }: Catalogue, places: FindingPlaces): Finding[] {
-  const finding = (table: TableName, part: string, heading: string): Finding => ({
+function withoutPrice({ hoses, fittings, guards }: Catalogue, places: FindingPlaces): CatalogueFinding[] {
+  const finding = (table: TableName, part: string, heading: string): CatalogueFinding => ({
     kind: 'price',
     part,
     sentence: `no ${heading.toLowerCase()}`,
@@ -66,7 +66,7 @@ function withoutPrice({ hoses, fittings, guards }: Catalogue, places: FindingPla
 }
 
 /** Fittings that can be quoted, but whose assemblies have no rating. */
-function withoutRating({ fittings }: Catalogue, places: FindingPlaces): Finding[] {
+function withoutRating({ fittings }: Catalogue, places: FindingPlaces): CatalogueFinding[] {
   return fittings
     .filter(row => !isFerrule(row) && row.workingPressure === undefined)
     .map(({ fitting }) => ({
@@ -78,7 +78,7 @@ function withoutRating({ fittings }: Catalogue, places: FindingPlaces): Finding[
 }
 
 /** Rates that are in no row, not even in one that is left out: no cost of an assembly is known without them. */
-function missingRates({ index }: Catalogue, { tables }: UsableCatalogue): Finding[] {
+function missingRates({ index }: Catalogue, { tables }: UsableCatalogue): CatalogueFinding[] {
   const place = new TablePlace((tables.rates ?? tables.hoses)!);
   return NEEDED_RATES.filter(name => !index.rates.has(rateKey(name))).map(part => ({
     kind: 'rate',
@@ -88,7 +88,7 @@ function missingRates({ index }: Catalogue, { tables }: UsableCatalogue): Findin
   }));
 }
 
-function withoutCrimp(catalogue: Catalogue, places: FindingPlaces): Finding[] {
+function withoutCrimp(catalogue: Catalogue, places: FindingPlaces): CatalogueFinding[] {
   const { hoses, fittings, index } = catalogue;
   const hasCrimps = (hose: string) => {
     const crimps = index.crimps.get(partKey(hose));
@@ -115,7 +115,7 @@ function withoutCrimp(catalogue: Catalogue, places: FindingPlaces): Finding[] {
 }
 
 /** Ferrules that crimp rows name and Fittings does not list: their price is in no cost. */
-function strayFerrules({ crimps, index }: Catalogue, found: UsableCatalogue): Finding[] {
+function strayFerrules({ crimps, index }: Catalogue, found: UsableCatalogue): CatalogueFinding[] {
   const place = new TablePlace(found.tables.crimps!);
   const rows = place.rowsByName('Ferrule');
   const names = new Map(crimps.flatMap(({ ferrule }) => (ferrule ? [[partKey(ferrule), ferrule] as const] : [])));
@@ -133,7 +133,7 @@ function strayFerrules({ crimps, index }: Catalogue, found: UsableCatalogue): Fi
 const rowLabel = (row: number, { sheet, address }: RangeAddress) =>
   row === 0 ? sheet : `${sheet} row ${/\d+$/.exec(address)![0]}`;
 
-function leftOut({ problems }: Catalogue, places: FindingPlaces): Finding[] {
+function leftOut({ problems }: Catalogue, places: FindingPlaces): CatalogueFinding[] {
   return problems.map(problem => {
     const isCutOff = problem.sheet === 'Fittings' && problem.column === 'Cut-off' && problem.received === 'blank';
     const at = places.row(problem);
@@ -147,7 +147,7 @@ function leftOut({ problems }: Catalogue, places: FindingPlaces): Finding[] {
 }
 
 /** What looks wrong in rows that are used all the same. */
-function noticed(catalogue: Catalogue, places: FindingPlaces): Finding[] {
+function noticed(catalogue: Catalogue, places: FindingPlaces): CatalogueFinding[] {
   return catalogueNotes(catalogue).map(note => {
     const at = places.row(note);
     return { kind: 'note', part: rowLabel(note.row, at), sentence: note.text, at };
@@ -155,7 +155,7 @@ function noticed(catalogue: Catalogue, places: FindingPlaces): Finding[] {
 }
 
 /** What an estimator should know about the catalogue, apart from the age of its prices; kind by kind, in table order. */
-export function catalogueFindings(found: UsableCatalogue): readonly Finding[] {
+export function catalogueFindings(found: UsableCatalogue): readonly CatalogueFinding[] {
   const { catalogue } = found;
   const places = new FindingPlaces(found);
   const problems = leftOut(catalogue, places);

@@ -10,19 +10,19 @@ export interface CataloguePlace {
   readonly changes: readonly Change[];
   readonly newSheets: readonly string[];
   readonly overwrites: readonly string[];
-  readonly told: readonly string[];
+  readonly message: readonly string[];
 }
 
-function nameChange({ names }: PartsWorkbook, cell: RangeAddress): Pick<CataloguePlace, 'changes' | 'overwrites' | 'told'> {
+function nameChange({ names }: PartsWorkbook, cell: RangeAddress): Pick<CataloguePlace, 'changes' | 'overwrites' | 'message'> {
   const other = names.find(({ name }) => name.toLowerCase() === NAME.toLowerCase());
   if (other && other.at.sheet === cell.sheet && other.at.address === cell.address)
-    return { changes: [], overwrites: [], told: [] };
+    return { changes: [], overwrites: [], message: [] };
   return {
     changes: [{ kind: 'name', name: NAME, refersTo: cell }],
     overwrites: other
       ? [`The name Catalogue stands for ${other.at.sheet}!${other.at.address} now and is moved to ${cell.sheet}!${cell.address}.`]
       : [],
-    told: [`${cell.sheet}!${cell.address} gets the name Catalogue.`],
+    message: [`${cell.sheet}!${cell.address} gets the name Catalogue.`],
   };
 }
 
@@ -60,7 +60,7 @@ function newPlace(workbook: PartsWorkbook, formula: string, taken: string[]): Ca
     ],
     newSheets: [sheet],
     overwrites: named.overwrites,
-    told: [`The new sheet ${sheet} gets the formula that reads the tables.`, ...named.told],
+    message: [`The new sheet ${sheet} gets the formula that reads the tables.`, ...named.message],
   };
 }
 
@@ -77,6 +77,9 @@ export function cataloguePlace(workbook: PartsWorkbook, formula: string, taken: 
     changes: [...(isSame ? [] : [write]), ...named.changes],
     newSheets: [],
     overwrites: named.overwrites,
-    told: [...(isSame ? [] : [`${cell.sheet}!${cell.address} reads the ranges with room to append: ${formula}`]), ...named.told],
+    message: [
+      ...(isSame ? [] : [`${cell.sheet}!${cell.address} reads the ranges with room to append: ${formula}`]),
+      ...named.message,
+    ],
   };
 }

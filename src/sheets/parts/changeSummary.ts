@@ -1,5 +1,6 @@
 import type { RowChange } from '../../core/catalogue/catalogueDiff';
 import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import { countedText } from '../../core/countedText';
 
 /** What people call one row and several rows of a table. */
 const ROWS: Record<TableName, readonly [one: string, many: string]> = {
@@ -21,17 +22,16 @@ const PRICES: ReadonlySet<string> = new Set([
 ]);
 
 const isPrice = ({ heading }: { readonly heading: string }) => PRICES.has(heading);
-const counted = (count: number, [one, many]: readonly [string, string]) => `${count} ${count === 1 ? one : many}`;
 
 /** What happens to rows of one table, apart from their prices: `2 hoses new, 1 hose removed`. */
-function rowsText(table: TableName, changes: readonly RowChange[]): string[] {
+function changesText(table: TableName, changes: readonly RowChange[]): string[] {
   const own = changes.filter(change => change.table === table);
   const changed = own.filter(change => change.kind === 'changed' && !change.fields.every(isPrice)).length;
   const [added, removed] = (['added', 'removed'] as const).map(kind => own.filter(change => change.kind === kind).length);
   return [
-    ...(added ? [`${counted(added, ROWS[table])} new`] : []),
-    ...(changed ? [`${counted(changed, ROWS[table])} changed`] : []),
-    ...(removed ? [`${counted(removed, ROWS[table])} removed`] : []),
+    ...(added ? [`${countedText(added, ...ROWS[table])} new`] : []),
+    ...(changed ? [`${countedText(changed, ...ROWS[table])} changed`] : []),
+    ...(removed ? [`${countedText(removed, ...ROWS[table])} removed`] : []),
   ];
 }
 
@@ -45,7 +45,7 @@ export function changeSummary(changes: readonly RowChange[]): string {
     0,
   );
   return [
-    ...(prices > 0 ? [counted(prices, ['price', 'prices'])] : []),
-    ...TABLE_NAMES.flatMap(table => rowsText(table, changes)),
+    ...(prices > 0 ? [countedText(prices, ...['price', 'prices'])] : []),
+    ...TABLE_NAMES.flatMap(table => changesText(table, changes)),
   ].join(', ');
 }

@@ -2,7 +2,7 @@ import { blockAddress } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import { HEAD_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
-import { FINDING_TITLES, type Finding } from './catalogueFindings';
+import { FINDING_TITLES, type CatalogueFinding } from './catalogueFindings';
 import { findingGroups } from './findingGroups';
 
 const HEADINGS = ['Done', 'Finding', 'Sheet', 'Cells', 'Part', 'What'];
@@ -14,7 +14,12 @@ const FIRST = 4;
  * @param handle the catalogue that was checked
  * @param today as `2026-10-05`
  */
-export function checksSheet(sheet: string, findings: readonly Finding[], handle: string, today: string): readonly Change[] {
+export function checksSheet(
+  sheet: string,
+  findings: readonly CatalogueFinding[],
+  handle: string,
+  today: string,
+): readonly Change[] {
   const rows = findingGroups(findings).map(({ kind, part, sentence, cells, findings: { length } }) => {
     const addresses = cells.map(({ at }) => at.address).join(', ');
     const name = length === 1 ? part : `${part}, ${length} rows`;

@@ -1,6 +1,7 @@
 import type { Change, RangeContent } from '../../workbook/workbook';
 import { addressOf } from '../../workbook/a1';
 import { blockOfContent } from './filledCells';
+import { plainValue } from '../../workbook/cellWords';
 
 /** The number format that a column has in the first row with something in it below its first. */
 function columnFormat({ formats, values }: RangeContent, column: number): string {
@@ -11,7 +12,7 @@ function columnFormat({ formats, values }: RangeContent, column: number): string
 /** A new sheet with the values that stand on another, at the same places; formulas become their values. */
 export function datedCopy(content: RangeContent, name: string): readonly Change[] {
   const block = blockOfContent(content);
-  const values = content.values.map(cells => cells.map(value => (typeof value === 'object' ? value.error : value)));
+  const values = content.values.map(cells => cells.map(plainValue));
   const formats = values[0]!.flatMap((_, column): Change[] => {
     const numberFormat = columnFormat(content, column);
     if (numberFormat === 'General') return [];

@@ -1,15 +1,8 @@
-import { addressOf, type Block } from '../../workbook/a1';
+import type { Block, CellPlace } from '../../workbook/a1';
 import type { RangeContent } from '../../workbook/workbook';
 
-export interface Cell {
-  readonly row: number;
-  readonly column: number;
-}
-
-export const isInside = ({ row, column }: Cell, block: Block): boolean =>
+export const isInside = ({ row, column }: CellPlace, block: Block): boolean =>
   row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns;
-
-export const cellName = ({ row, column }: Cell): string => addressOf({ row, column, rows: 1, columns: 1 });
 
 /** The block of cells that a content covers. */
 export function blockOfContent({ row, column, values }: RangeContent): Block {
@@ -17,7 +10,7 @@ export function blockOfContent({ row, column, values }: RangeContent): Block {
 }
 
 /** Filled cells of a sheet that lie in `block` and in none of `spared`. */
-export function filledCells(content: RangeContent | undefined, block: Block, spared: readonly Block[]): readonly Cell[] {
+export function filledCells(content: RangeContent | undefined, block: Block, spared: readonly Block[]): readonly CellPlace[] {
   if (!content) return [];
   return content.values.flatMap((cells, down) =>
     cells.flatMap((value, across) => {
@@ -29,15 +22,15 @@ export function filledCells(content: RangeContent | undefined, block: Block, spa
 }
 
 /** Value of a cell of a sheet by its place; "" outside the content. */
-export function valueAt(content: RangeContent | undefined, { row, column }: Cell) {
+export function valueAt(content: RangeContent | undefined, { row, column }: CellPlace) {
   return content?.values[row - content.row]?.[column - content.column] ?? '';
 }
 
-export function formulaAt(content: RangeContent | undefined, { row, column }: Cell): string {
+export function formulaAt(content: RangeContent | undefined, { row, column }: CellPlace): string {
   return content?.formulas[row - content.row]?.[column - content.column] ?? '';
 }
 
 /** Number format of a cell; `General` outside the content. */
-export function formatAt(content: RangeContent | undefined, { row, column }: Cell): string {
+export function formatAt(content: RangeContent | undefined, { row, column }: CellPlace): string {
   return content?.formats[row - content.row]?.[column - content.column] ?? 'General';
 }

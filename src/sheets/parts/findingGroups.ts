@@ -1,6 +1,6 @@
 import { blockAddress, blockOf, columnLetters } from '../../workbook/a1';
 import type { RangeAddress } from '../../workbook/workbook';
-import type { Finding, FindingKind } from './catalogueFindings';
+import type { CatalogueFinding, FindingKind } from './catalogueFindings';
 
 /** Cells of one column that lie below each other. */
 export interface FoundCells {
@@ -15,7 +15,7 @@ export interface FindingGroup {
   /** The part, or `Crimps row 7`; `Crimps` where it stands in several rows. */
   readonly part: string;
   readonly sentence: string;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly CatalogueFinding[];
   /** At least one; in the order of the rows. */
   readonly cells: readonly FoundCells[];
 }
@@ -24,7 +24,7 @@ export interface FindingGroup {
 const BY_ROW: ReadonlySet<FindingKind> = new Set(['cutOff', 'leftOut', 'note']);
 
 /** The cells as runs of rows below each other, by column. */
-export function foundCells(cells: readonly RangeAddress[]): readonly FoundCells[] {
+function foundCells(cells: readonly RangeAddress[]): readonly FoundCells[] {
   const runs: { sheet: string; column: number; first: number; last: number }[] = [];
   const places = cells.map(({ sheet, address }) => ({ sheet, ...blockOf(address)! }));
   for (const { sheet, row, column } of places.sort((a, b) => a.column - b.column || a.row - b.row)) {
@@ -39,15 +39,15 @@ export function foundCells(cells: readonly RangeAddress[]): readonly FoundCells[
   );
 }
 
-function groupOf(findings: readonly Finding[]): FindingGroup {
+function groupOf(findings: readonly CatalogueFinding[]): FindingGroup {
   const { kind, part, sentence, at } = findings[0]!;
   const cells = foundCells(findings.map(each => each.at));
   return { kind, part: findings.length === 1 ? part : at.sheet, sentence, findings, cells };
 }
 
 /** Findings with one cause together, in the order in which the first of each came. */
-export function findingGroups(findings: readonly Finding[]): readonly FindingGroup[] {
-  const groups = new Map<string, Finding[]>();
+export function findingGroups(findings: readonly CatalogueFinding[]): readonly FindingGroup[] {
+  const groups = new Map<string, CatalogueFinding[]>();
   findings.forEach((finding, index) => {
     const { kind, sentence, at } = finding;
     const key = BY_ROW.has(kind) ? [kind, at.sheet, sentence].join('\u001f') : String(index);

@@ -1,19 +1,18 @@
 import { nameText } from '../../core/catalogue/nameText';
-import { addressOf, sheetInFormula, SHEET_COLUMNS } from '../../workbook/a1';
+import { sheetInFormula, SHEET_COLUMNS, cellAddress } from '../../workbook/a1';
 import type { CellValue, Change, RangeAddress, RangeContent, Workbook } from '../../workbook/workbook';
 import type { WorkbookCatalogue } from '../catalogue/workbookCatalogue';
-import { cellName } from './filledCells';
 import type { Part } from './partSearch';
 
 /** What is put into the sheet for a part. */
-export type Wanted = { readonly what: 'name' } | { readonly what: 'lookUp'; readonly heading: string };
+export type PartCell = { readonly what: 'name' } | { readonly what: 'lookUp'; readonly heading: string };
 
 /** Changes that insert a part, and the filled cells they would write over. */
 export interface Insertion {
   readonly changes: readonly Change[];
   /** `B7 holds "Alder DN 12"`; empty where only blank cells are written. */
   readonly over: readonly string[];
-  readonly told: string;
+  readonly message: string;
 }
 
 const shown = (value: CellValue, formula: string): string =>
@@ -51,12 +50,12 @@ const isPart = (value: CellValue, part: Part) =>
  */
 export function insertion(
   part: Part,
-  wanted: Wanted,
+  wanted: PartCell,
   pair: RangeContent,
   standing: Pick<WorkbookCatalogue, 'isNamed' | 'cell'>,
 ): Insertion {
   const { sheet, row, column, values, formulas } = pair;
-  const at = (across: number): RangeAddress => ({ sheet, address: cellName({ row, column: column + across }) });
+  const at = (across: number): RangeAddress => ({ sheet, address: cellAddress({ row, column: column + across }) });
   const [cell, beside] = [at(0), at(1)];
   const holds = (across: number) => {
     const [value, formula] = [values[0]![across] ?? '', formulas[0]![across] ?? ''];
@@ -67,24 +66,24 @@ export function insertion(
   const changes: Change[] = stands ? [] : [name];
   const over = stands ? [] : [holds(0)];
   if (wanted.what === 'name') {
-    const told = stands
+    const message = stands
       ? `${cell.address} of sheet ${sheet} holds ${part.name} already.`
       : `Wrote ${part.name} into ${sheet}!${cell.address}.`;
-    return { changes, over: over.filter(text => text !== undefined), told };
+    return { changes, over: over.filter(text => text !== undefined), message };
   }
   const formula = lookUpFormula(standing, part.kind, cell.address, wanted.heading);
   // A formula entered into a text cell stays text.
   changes.push({ kind: 'format', at: beside, numberFormat: 'General' }, { kind: 'formulas', at: beside, formulas: [[formula]] });
   over.push(holds(1));
-  const told = `Wrote ${formula} into ${sheet}!${beside.address}${stands ? '' : ` and ${part.name} into ${cell.address}`}.`;
-  return { changes, over: over.filter(text => text !== undefined), told };
+  const message = `Wrote ${formula} into ${sheet}!${beside.address}${stands ? '' : ` and ${part.name} into ${cell.address}`}.`;
+  return { changes, over: over.filter(text => text !== undefined), message };
 }
 
 /** The first selected cell and the one right of it. */
 export async function selectedPair(workbook: Workbook): Promise<RangeContent> {
   const { sheet, row, column } = await workbook.selection();
   if (column + 1 >= SHEET_COLUMNS) throw new Error('There is no column right of the selected cell.');
-  const cells = [0, 1].map(across => ({ sheet, address: addressOf({ row, column: column + across, rows: 1, columns: 1 }) }));
+  const cells = [0, 1].map(across => ({ sheet, address: cellAddress({ row, column: column + across }) }));
   const [left, right] = await workbook.read(cells);
   const joined = <T>(pick: (content: RangeContent) => readonly (readonly T[])[]) => [[pick(left!)[0]![0]!, pick(right!)[0]![0]!]];
   return {

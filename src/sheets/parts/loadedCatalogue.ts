@@ -13,6 +13,7 @@ import { unconfirmed, withProposals } from './headingFixes';
 import type { LoadedTable } from './loadedTable';
 import { catalogueNotes } from '../../core/catalogue/catalogueNotes';
 import { placedGroups, placedNote, placedProblem, tableOfProblem, type PlacedProblem, type TableOrigin } from './placedProblem';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** A loaded table with what it is taken for, its headings mapped. */
 export interface ChosenTable {
@@ -129,7 +130,7 @@ export function loadedCatalogue(chosen: readonly ChosenTable[], standing: Workbo
       unitChange: before ? unitChange(before, catalogue) : '',
     };
   } catch (error) {
-    return { ...none, reason: error instanceof Error ? error.message : String(error) };
+    return { ...none, reason: errorSentence(error) };
   }
 }
 

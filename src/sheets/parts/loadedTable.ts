@@ -1,6 +1,6 @@
 import { splitHeading } from '../../core/units/headingUnit';
 import { headingKey } from '../../core/catalogue/partName';
-import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
+import { isNotEmpty, type RawCell, type RawTable } from '../../core/catalogue/rawTable';
 import type { TableSchema } from '../../core/catalogue/tableSchema';
 import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import type { RangeAddress } from '../../workbook/workbook';
@@ -32,8 +32,7 @@ function foundFields(schema: TableSchema, cells: readonly RawCell[]): ReadonlySe
 const mostFields = (cells: readonly RawCell[]) =>
   Math.max(...TABLE_NAMES.map(name => foundFields(catalogueTables[name], cells).size));
 
-const isFilled = (cell: RawCell) => cell !== null && cell !== '';
-const filledIn = (cells: readonly RawCell[]) => cells.filter(isFilled).length;
+const filledIn = (cells: readonly RawCell[]) => cells.filter(isNotEmpty).length;
 
 /** Zero-based first row that is filled at least half as far as the fullest one: a title above it is not. */
 function firstFullRow(rows: RawTable): number {

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Workbook } from '../../workbook/workbook';
+import { recalled } from '../table/recalled';
 
 /** What a workbook knows of the office's catalogue; it is remembered in its file. */
 export interface OfficeMemory {
@@ -17,16 +18,7 @@ const KEY = 'office';
 const Stored = v.object({ isDeclined: v.boolean(), taken: v.string(), handle: v.string() });
 
 /** What the workbook knows; nothing where its file holds anything else under our key. */
-export async function officeMemory(workbook: Workbook): Promise<OfficeMemory> {
-  const text = await workbook.recall(KEY);
-  if (text === undefined) return NO_OFFICE_MEMORY;
-  try {
-    const parsed = v.safeParse(Stored, JSON.parse(text));
-    return parsed.success ? parsed.output : NO_OFFICE_MEMORY;
-  } catch {
-    return NO_OFFICE_MEMORY;
-  }
-}
+export const officeMemory = (workbook: Workbook): Promise<OfficeMemory> => recalled(workbook, KEY, Stored, NO_OFFICE_MEMORY);
 
 /** Remembers with the workbook that it does not follow the office, or does again. */
 export async function declineOffice(workbook: Workbook, isDeclined: boolean): Promise<void> {

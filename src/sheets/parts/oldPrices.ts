@@ -3,7 +3,7 @@ import { headingKey } from '../../core/catalogue/partName';
 import { splitHeading } from '../../core/units/headingUnit';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import type { CellValue } from '../../workbook/workbook';
-import type { Finding } from './catalogueFindings';
+import type { CatalogueFinding } from './catalogueFindings';
 import { TablePlace } from '../catalogue/tablePlace';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
 
@@ -57,7 +57,7 @@ export function dateColumns({ tables }: UsableCatalogue): readonly DateColumn[] 
  * Prices that are older than a day, and prices without a date.
  * @param before as `2026-01-01`
  */
-export function oldPrices(found: UsableCatalogue, columns: readonly DateColumn[], before: string): readonly Finding[] {
+export function oldPrices(found: UsableCatalogue, columns: readonly DateColumn[], before: string): readonly CatalogueFinding[] {
   const limit = dayNumber(before);
   if (limit === undefined) return [];
   return columns.flatMap(({ table, heading, column }) => {

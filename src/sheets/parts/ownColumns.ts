@@ -1,7 +1,7 @@
 import { NAMED_BY } from '../../core/catalogue/catalogueDiff';
 import { splitHeading } from '../../core/units/headingUnit';
 import { headingKey, partKey } from '../../core/catalogue/partName';
-import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
+import { isNotEmpty, type RawCell, type RawTable } from '../../core/catalogue/rawTable';
 import type { TableSchema } from '../../core/catalogue/tableSchema';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
 
@@ -15,7 +15,6 @@ export interface WithOwnColumns {
 }
 
 const keyOf = (cell: RawCell | undefined) => (typeof cell === 'string' ? headingKey(splitHeading(cell).name) : '');
-const isFilled = (cell: RawCell | undefined) => cell !== null && cell !== undefined && cell !== '';
 
 /** Gives each row the name by which the table tells its rows apart; "" where a part of it has no column. */
 function rowNamer(table: TableName, headings: readonly RawCell[]): (row: readonly RawCell[]) => string {
@@ -57,7 +56,7 @@ export function withOwnColumns(table: TableName, fresh: RawTable, before: RawTab
   });
   const lost = oldRows
     .filter(row => !found.has(oldName(row)))
-    .reduce((count, row) => count + columns.filter(column => isFilled(row[column])).length, 0);
+    .reduce((count, row) => count + columns.filter(column => isNotEmpty(row[column])).length, 0);
   return {
     raw: [[...filledTo(freshHeadings), ...columns.map(column => headings[column]!)], ...rows],
     kept: columns.map(column => String(headings[column]).trim()),

@@ -6,9 +6,10 @@ import { hosesTable } from '../../core/catalogue/tables/hosesTable';
 import { lengthText } from '../table/lengthText';
 import { moneyText } from '../table/moneyText';
 import type { Part } from './partSearch';
+import { PRICES } from '../../core/catalogue/catalogueDiff';
 
 /** One fact of a part, ready to be shown. */
-export interface Fact {
+export interface PartFact {
   /** Key of the field. */
   readonly field: string;
   readonly heading: string;
@@ -17,16 +18,13 @@ export interface Fact {
 
 /** What is known of a part and what is not. */
 export interface PartFacts {
-  readonly facts: readonly Fact[];
+  readonly facts: readonly PartFact[];
   /** Headings of what the catalogue does not state. */
   readonly missing: readonly string[];
 }
 
-/** Fields of the tables that hold money. */
-const MONEY: ReadonlySet<string> = new Set(['price', 'pricePerLength']);
-
 function numberText(key: string, value: number, symbol: string | undefined): string {
-  if (MONEY.has(key)) return moneyText(value);
+  if (PRICES.has(key)) return moneyText(value);
   return symbol === 'in' ? lengthText(new Decimal(value), symbol) : String(value);
 }
 
@@ -40,16 +38,16 @@ function valueText(key: string, field: Field, value: string | number, units: Cat
 }
 
 /** Fields of a part's table, its name left out. */
-export function fieldsOf({ kind }: Part): readonly (readonly [key: string, field: Field])[] {
+export function partFields({ kind }: Part): readonly (readonly [key: string, field: Field])[] {
   return Object.entries((kind === 'hose' ? hosesTable : fittingsTable).fields).filter(([key]) => key !== kind);
 }
 
 /** A part's data with their units, and the names of those that are missing. */
 export function partFacts(part: Part, units: CatalogueUnits): PartFacts {
   const row = part.row as Readonly<Record<string, string | number | undefined>>;
-  const facts: Fact[] = [];
+  const facts: PartFact[] = [];
   const missing: string[] = [];
-  for (const [key, field] of fieldsOf(part)) {
+  for (const [key, field] of partFields(part)) {
     const value = row[key];
     if (value !== undefined) facts.push({ field: key, heading: field.heading, text: valueText(key, field, value, units) });
     else if (key !== 'note') missing.push(field.heading);

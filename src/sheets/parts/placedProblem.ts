@@ -77,7 +77,7 @@ export function placedNote({ row, column, text }: Note, origin: TableOrigin): Pl
 }
 
 /** Rows as runs: `2–4, 9`. */
-function rowsText(rows: readonly number[]): string {
+function rowRuns(rows: readonly number[]): string {
   const runs: [number, number][] = [];
   for (const row of [...rows].sort((a, b) => a - b)) {
     const run = runs.at(-1);
@@ -107,6 +107,6 @@ export function placedGroups(problems: readonly PlacedProblem[]): readonly Place
     const [first] = group as [PlacedProblem, ...PlacedProblem[]];
     if (group.length === 1) return first;
     const { label, column } = first.cell!;
-    return { ...first, place: `${label}, rows ${rowsText(group.map(({ cell }) => cell!.row))}${column} (${group.length} rows)` };
+    return { ...first, place: `${label}, rows ${rowRuns(group.map(({ cell }) => cell!.row))}${column} (${group.length} rows)` };
   });
 }

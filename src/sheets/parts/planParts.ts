@@ -26,7 +26,7 @@ export interface PartsPlan {
   /** What the user has to agree to. */
   readonly overwrites: readonly string[];
   /** What will be done, a sentence each. */
-  readonly told: readonly string[];
+  readonly message: readonly string[];
 }
 
 function copiesOf(tables: readonly TablePlan[], { contents, today }: PartsWorkbook, taken: string[]): PartsPlan['copies'] {
@@ -78,10 +78,10 @@ export function planParts(chosen: readonly ChosenTable[], workbook: PartsWorkboo
       ...place.newSheets,
     ],
     overwrites: [...tables.flatMap(({ overwrites }) => overwrites), ...place.overwrites],
-    told: [
+    message: [
       ...copies.map(({ sheet, of }) => `Old values of ${of} are copied to the new sheet ${sheet}.`),
-      ...tables.flatMap(({ told }) => told),
-      ...place.told,
+      ...tables.flatMap(({ message }) => message),
+      ...place.message,
     ],
   };
 }

@@ -1,9 +1,9 @@
 import type { RawTable } from '../../core/catalogue/rawTable';
 import { catalogueTables } from '../../core/catalogue/tables/catalogueTables';
-import { addressOf, blockOf, overlap, type Block } from '../../workbook/a1';
+import { addressOf, blockOf, overlap, type Block, type CellPlace, cellAddress } from '../../workbook/a1';
 import type { RangeContent } from '../../workbook/workbook';
 import type { CatalogueTable } from '../catalogue/workbookCatalogue';
-import { blockOfContent, cellName, filledCells, formulaAt, valueAt, type Cell } from './filledCells';
+import { blockOfContent, filledCells, formulaAt, valueAt } from './filledCells';
 import type { ChosenTable } from './loadedCatalogue';
 import { withOwnColumns, type WithOwnColumns } from './ownColumns';
 import { CannotWrite, type PartsWorkbook } from './partsWorkbook';
@@ -57,9 +57,9 @@ function obstacles(standing: CatalogueTable, touched: Block, { standing: catalog
   }
 }
 
-function overText(sheet: string, cells: readonly Cell[]): string {
+function overText(sheet: string, cells: readonly CellPlace[]): string {
   const others = cells.length > 1 ? ` and ${cells.length - 1} more filled cells` : '';
-  return `${sheet}!${cellName(cells[0]!)}${others} outside the old table are overwritten.`;
+  return `${sheet}!${cellAddress(cells[0]!)}${others} outside the old table are overwritten.`;
 }
 
 interface Rewriting {
@@ -72,7 +72,10 @@ interface Rewriting {
 }
 
 /** What rewriting a table does, a sentence each. */
-function toldOfRewriting({ table, loaded }: ChosenTable, { grid, own, written, touched, content, spilled }: Rewriting): string[] {
+function rewritingMessage(
+  { table, loaded }: ChosenTable,
+  { grid, own, written, touched, content, spilled }: Rewriting,
+): string[] {
   const sheet = content?.sheet ?? title(table);
   const formulas = filledCells(content, touched, []).filter(cell => formulaAt(content, cell) !== '').length;
   const lost = own.lost > 0 ? `; filled cells of rows that are no longer in the file: ${own.lost}` : '';
@@ -81,7 +84,7 @@ function toldOfRewriting({ table, loaded }: ChosenTable, { grid, own, written, t
     own.kept.length > 0 && `your own columns stay with their rows: ${own.kept.join(', ')}${lost}.`,
     grid.dropped.length > 0 &&
       `${grid.dropped.length === 1 ? 'column' : 'columns'} ${grid.dropped.join(', ')} ${grid.dropped.length === 1 ? 'is' : 'are'} no longer in the file.`,
-    ...spilled.map(({ from, block }) => `what the formula in ${cellName(from)} fills, ${addressOf(block)}, becomes values.`),
+    ...spilled.map(({ from, block }) => `what the formula in ${cellAddress(from)} fills, ${addressOf(block)}, becomes values.`),
     formulas > 0 && `${formulas} ${formulas === 1 ? 'formula is' : 'formulas are'} replaced by values.`,
   ];
   return sentences.flatMap(sentence => (sentence ? [`${title(table)}: ${sentence}`] : []));
@@ -107,15 +110,15 @@ export function planRewriting(chosen: ChosenTable, standing: CatalogueTable, wor
   };
   const plain = { table, sheet, isNew: false, reads } as const;
   if (isUnchanged(workbook, grid, { sheet, block: touched })) {
-    return { ...plain, changes: [], restoring: [], overwrites: [], told: [`${title(table)} stays as it is.`] };
+    return { ...plain, changes: [], restoring: [], overwrites: [], message: [`${title(table)} stays as it is.`] };
   }
   const spilled = (workbook.spilled.get(sheet) ?? []).filter(({ block }) => overlap(block, touched));
-  const told = toldOfRewriting(chosen, { grid, own, written, content, touched, spilled });
+  const message = rewritingMessage(chosen, { grid, own, written, content, touched, spilled });
   return {
     ...plain,
     changes: tableChanges(grid, sheet, touched, false, content),
     restoring: [...restoringChanges(content, sheet, touched, spilled), ...restoringShares(grid, content, sheet, touched)],
     overwrites: beside.length > 0 ? [overText(sheet, beside)] : [],
-    told,
+    message,
   };
 }

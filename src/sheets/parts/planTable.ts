@@ -40,7 +40,7 @@ function planNew({ table, raw, loaded }: ChosenTable, workbook: PartsWorkbook, t
     restoring: isNew ? [{ kind: 'removeSheet', sheet }] : restoringChanges(undefined, sheet, block),
     reads,
     overwrites: [],
-    told: [
+    message: [
       `${title(table)}: ${rowCount(block.rows - 1)} of ${loaded.label} go to the ${isNew ? 'new' : 'empty'} sheet ${sheet}${other}.`,
     ],
   };
@@ -57,8 +57,8 @@ function planReading({ table, loaded }: ChosenTable, workbook: PartsWorkbook): T
   const spared = [block, ...others];
   const below = filledCells(content, { ...block, row: block.row + block.rows, rows: Number.MAX_SAFE_INTEGER }, spared);
   const reads = { sheet: at.sheet, address: addressOf({ ...block, rows: roomBelow(block, below, undefined) }) };
-  const told = [`${title(table)}: ${rowCount(block.rows - 1)} are read where they stand, ${at.sheet}!${reads.address}.`];
-  return { table, sheet: at.sheet, isNew: false, changes: [], restoring: [], reads, overwrites: [], told };
+  const message = [`${title(table)}: ${rowCount(block.rows - 1)} are read where they stand, ${at.sheet}!${reads.address}.`];
+  return { table, sheet: at.sheet, isNew: false, changes: [], restoring: [], reads, overwrites: [], message };
 }
 
 /** How one table gets into the workbook. */

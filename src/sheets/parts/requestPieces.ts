@@ -3,7 +3,7 @@ import { bytesOf, MOST_BYTES } from '../../workbook/requestSize';
 import type { Change } from '../../workbook/workbook';
 
 /** Changes that go to the host together. */
-export interface Piece {
+export interface RequestPiece {
   readonly changes: readonly Change[];
   readonly bytes: number;
 }
@@ -31,7 +31,7 @@ function inRows(change: Change, most: number): readonly Change[] {
  * Changes in pieces that one request each can carry, in their order.
  * @param most bytes of a piece; a single row is never parted
  */
-export function requestPieces(changes: readonly Change[], most = MOST_BYTES): readonly Piece[] {
+export function requestPieces(changes: readonly Change[], most = MOST_BYTES): readonly RequestPiece[] {
   const pieces: { changes: Change[]; bytes: number }[] = [];
   for (const change of changes.flatMap(each => inRows(each, most))) {
     const bytes = weight(change);

@@ -1,5 +1,4 @@
-import { SHEET_ROWS, type Block } from '../../workbook/a1';
-import type { Cell } from './filledCells';
+import { SHEET_ROWS, type Block, type CellPlace } from '../../workbook/a1';
 
 const LEAST = 50;
 const SHARE = 0.1;
@@ -9,7 +8,7 @@ const SHARE = 0.1;
  * @param below filled cells under the table that are not its own
  * @param before the range that was read before
  */
-export function roomBelow(table: Block, below: readonly Cell[], before: Block | undefined): number {
+export function roomBelow(table: Block, below: readonly CellPlace[], before: Block | undefined): number {
   const wanted = table.rows + Math.max(LEAST, Math.ceil(table.rows * SHARE));
   const end = before ? before.row + before.rows - table.row : 0;
   const next = below.reduce((first, { row }) => Math.min(first, row), SHEET_ROWS) - table.row;

@@ -1,26 +1,26 @@
-import { addressOf, type Block } from '../../workbook/a1';
+import { type Block, cellAddress, type CellPlace } from '../../workbook/a1';
 import type { RangeContent, Workbook } from '../../workbook/workbook';
-import { formulaAt, valueAt, type Cell } from './filledCells';
+import { formulaAt, valueAt } from './filledCells';
 
 /** A formula that fills more cells than its own. */
 export interface Spilled {
-  readonly from: Cell;
+  readonly from: CellPlace;
   /** All cells it fills, its own first. */
   readonly block: Block;
 }
 
-const isFilled = (content: RangeContent, cell: Cell) => formulaAt(content, cell) === '' && valueAt(content, cell) !== '';
-const right = ({ row, column }: Cell, by = 1): Cell => ({ row, column: column + by });
-const below = ({ row, column }: Cell, by = 1): Cell => ({ row: row + by, column });
+const isTyped = (content: RangeContent, cell: CellPlace) => formulaAt(content, cell) === '' && valueAt(content, cell) !== '';
+const right = ({ row, column }: CellPlace, by = 1): CellPlace => ({ row, column: column + by });
+const below = ({ row, column }: CellPlace, by = 1): CellPlace => ({ row: row + by, column });
 
 /** Formulas that may fill cells beside or below them; of a column of formulas the first only is asked about. */
-function candidates(content: RangeContent): readonly Cell[] {
+function candidates(content: RangeContent): readonly CellPlace[] {
   return content.formulas.flatMap((cells, down) =>
     cells.flatMap((formula, across) => {
       const cell = { row: content.row + down, column: content.column + across };
       if (formula === '') return [];
       const isFirst = formulaAt(content, below(cell, -1)) === '';
-      return isFilled(content, below(cell)) || (isFirst && isFilled(content, right(cell))) ? [cell] : [];
+      return isTyped(content, below(cell)) || (isFirst && isTyped(content, right(cell))) ? [cell] : [];
     }),
   );
 }
@@ -42,10 +42,10 @@ export async function spilledBlocks(workbook: Workbook, content: RangeContent | 
   if (!content) return [];
   const found: Spilled[] = [];
   for (const from of candidates(content)) {
-    const own = addressOf({ ...from, rows: 1, columns: 1 });
-    const isOf = async (cell: Cell) => {
+    const own = cellAddress(from);
+    const isOf = async (cell: CellPlace) => {
       if (formulaAt(content, cell) !== '') return false;
-      const address = addressOf({ ...cell, rows: 1, columns: 1 });
+      const address = cellAddress(cell);
       return (await workbook.spillParent({ sheet: content.sheet, address }))?.address === own;
     };
     const rows = await length(by => isOf(below(from, by)));

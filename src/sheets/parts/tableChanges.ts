@@ -1,11 +1,13 @@
-import { addressOf, type Block } from '../../workbook/a1';
+import { addressOf, type Block, cellAddress } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import type { RangeContent } from '../../workbook/workbook';
-import { cellName, formatAt, formulaAt, isInside, valueAt } from './filledCells';
+import { formatAt, formulaAt, isInside, valueAt } from './filledCells';
 import type { Spilled } from './spilledBlocks';
-import type { TableGrid, WrittenCell } from './tableGrid';
+import type { TableGrid } from './tableGrid';
+import { plainValue } from '../../workbook/cellWords';
+import type { WrittenCell } from '../print/sheetWriter';
+import { DATE_FORMAT } from '../print/dateFormat';
 
-const DATE_FORMAT = 'yyyy-mm-dd';
 const TEXT_FORMAT = '@';
 const SHARE_FORMAT = '0.0 %';
 /** Narrowest and widest column of a new sheet, in points; a character is about 5.5. */
@@ -31,7 +33,7 @@ function shareFormats({ shares }: TableGrid, sheet: string, block: Block, standi
     const cell = { row: block.row + row, column: block.column + column };
     const isPercent = formatAt(standing, cell).includes('%');
     if (isShare === isPercent) return [];
-    return [{ kind: 'format', at: { sheet, address: cellName(cell) }, numberFormat: isShare ? SHARE_FORMAT : 'General' }];
+    return [{ kind: 'format', at: { sheet, address: cellAddress(cell) }, numberFormat: isShare ? SHARE_FORMAT : 'General' }];
   });
 }
 
@@ -92,9 +94,9 @@ export function restoringChanges(
     Array.from({ length: block.columns }, (__, across): WrittenCell => {
       const cell = at(down, across);
       const formula = formulaAt(content, cell);
-      if (formula !== '') formulas.push({ kind: 'formulas', at: { sheet, address: cellName(cell) }, formulas: [[formula]] });
+      if (formula !== '') formulas.push({ kind: 'formulas', at: { sheet, address: cellAddress(cell) }, formulas: [[formula]] });
       const value = spilled.some(each => isInside(cell, each.block)) ? '' : valueAt(content, cell);
-      return typeof value === 'object' ? value.error : value;
+      return plainValue(value);
     }),
   );
   return [{ kind: 'values', at: { sheet, address: addressOf(block) }, values }, ...formulas];
@@ -109,6 +111,6 @@ export function restoringShares(
 ): readonly Change[] {
   return shares.map(({ row, column }) => {
     const cell = { row: block.row + row, column: block.column + column };
-    return { kind: 'format', at: { sheet, address: cellName(cell) }, numberFormat: formatAt(content, cell) };
+    return { kind: 'format', at: { sheet, address: cellAddress(cell) }, numberFormat: formatAt(content, cell) };
   });
 }

@@ -5,8 +5,8 @@ import { looksLikeNumber } from '../../core/catalogue/nameText';
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import { sheetText } from '../../core/catalogue/sheetText';
 import type { TableSchema } from '../../core/catalogue/tableSchema';
-
-export type WrittenCell = string | number | boolean;
+import type { WrittenCell } from '../print/sheetWriter';
+import { FIRST_DATE, LAST_DATE } from '../../core/units/sheetDate';
 
 /** A table as it is written: heading row first, all rows of one width. */
 export interface TableGrid {
@@ -48,8 +48,6 @@ function places(headings: readonly RawCell[], before: readonly RawCell[]): reado
 }
 
 const FRACTION = /\bfraction\b/i;
-const FIRST_DATE = 36_526;
-const LAST_DATE = 73_050;
 
 /** A date arrives as a day number; in a column of texts, whole numbers of this size are dates too. */
 function holdsDates(schema: TableSchema, heading: string, column: readonly WrittenCell[]): boolean {

@@ -14,7 +14,7 @@ export interface TablePlan {
   /** The range that CATALOGUE reads afterwards, with room to append. */
   readonly reads: RangeAddress;
   readonly overwrites: readonly string[];
-  readonly told: readonly string[];
+  readonly message: readonly string[];
 }
 
 /** Name of a table as its sheet is called. */

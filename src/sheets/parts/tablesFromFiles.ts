@@ -38,11 +38,11 @@ function nothingIn(name: string, tables: readonly LoadedTable[], found: readonly
 async function tablesOfFile(read: PartsFileReader, file: PartsFile, id: string, watch: Watch): Promise<FileTables> {
   const found: LoadedTable[] = [];
   const refusals: string[] = [];
-  for (const [sheet, { table, reason, ...told }] of await read(file, watch)) {
+  for (const [sheet, { table, reason, ...rest }] of await read(file, watch)) {
     const label = sheet === '' ? file.name : `${file.name}, sheet ${sheet}`;
     if (!table) refusals.push(reason);
     else if (table.length > 0) {
-      const came = { raw: table, row: 0, column: 0, isFile: sheet === '', ...told };
+      const came = { raw: table, row: 0, column: 0, isFile: sheet === '', ...rest };
       found.push(loadedTable(`${id} ${sheet}`, label, sheet === '' ? file.name : sheet, came));
     }
   }

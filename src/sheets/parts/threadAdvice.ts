@@ -1,11 +1,9 @@
-import type { PossibleThread } from '../../core/threads/findThread';
+import { PITCH_SHARE, type PossibleThread } from '../../core/threads/findThread';
 import { Decimal } from '../../core/units/decimal';
 import { convertLength, MM_PER_INCH, type LengthUnit } from '../../core/units/lengthUnit';
 
 /** Diameters closer than this are not told apart by a caliper on a worn or plated thread. Common practice. */
 const APART_MM = new Decimal('0.3');
-/** Pitches closer than this look alike on a thread gauge. */
-const PITCH_SHARE = new Decimal('0.04');
 const TAPER = 'taper thread';
 
 const isSamePitch = (a: PossibleThread, b: PossibleThread) => a.pitch.minus(b.pitch).abs().lte(b.pitch.times(PITCH_SHARE));

@@ -4,10 +4,10 @@ import type { Change, Workbook } from '../../workbook/workbook';
 import type { PartsPlan } from './planParts';
 import type { TablePlan } from './tablePlan';
 import { requestPieces } from './requestPieces';
-import { takeBack } from './takeBack';
+import { restoreCatalogue } from './restoreCatalogue';
 
 /** The catalogue was not written; the sentence says why and what stands in the workbook. */
-export class NotWritten extends Error {
+class NotWritten extends Error {
   constructor(message: string) {
     super(message);
     this.name = 'NotWritten';
@@ -61,6 +61,6 @@ export async function writeParts(workbook: Workbook, plan: PartsPlan, watch: Wat
     }
   } catch (error) {
     const why = error instanceof Stopped ? 'Stopped.' : reasonOfRefusal(error);
-    throw new NotWritten(`${why} ${await takeBack(workbook, plan, begun)}`);
+    throw new NotWritten(`${why} ${await restoreCatalogue(workbook, plan, begun)}`);
   }
 }

@@ -29,7 +29,7 @@ export function numbersText(numbers: readonly string[]): string {
 }
 
 /** Pieces by the lot and reel they are cut from: a line over two lots is two groups. */
-export function lotGroups(
+function lotGroups(
   pieces: readonly CardPiece[],
 ): readonly { readonly lot: string; readonly reel: string; readonly numbers: string }[] {
   const groups = new Map<string, { lot: string; reel: string; numbers: string[] }>();

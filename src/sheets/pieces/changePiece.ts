@@ -1,9 +1,10 @@
-import { addressOf } from '../../workbook/a1';
+import { cellAddress } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import type { Piece } from './piece';
 import { writtenIn, type PieceCells } from './pieceCells';
 import type { PieceRole } from './pieceColumns';
 import type { Pieces } from './readPieces';
+import { plainValue } from '../../workbook/cellWords';
 
 /** Changes of cells, and those that take them back. */
 export interface PieceChanges {
@@ -37,10 +38,10 @@ export function changePiece(
   const write = (role: PieceRole, value: string | number | boolean) => {
     const column = columns[role];
     if (column === undefined) return;
-    const where = { sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) };
+    const where = { sheet, address: cellAddress({ row, column }) };
     const formula = reader.cells.formula(row, column);
     const old = reader.cells.value(row, column);
-    const shown = typeof old === 'object' ? old.error : old;
+    const shown = plainValue(old);
     if (shown === value && formula === '') return;
     changes.push({ kind: 'values', at: where, values: [[value]] });
     undo.push(

@@ -3,7 +3,7 @@ import { dayNumber, isoDate } from '../../core/units/sheetDate';
 import type { Decimal } from '../../core/units/decimal';
 import type { MeasureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
-import type { CatalogueRead } from '../jobs/readJobs';
+import type { CatalogueRead } from '../jobs/jobTablesOf';
 import type { Writing } from '../print/writing';
 import { changePiece } from './changePiece';
 import type { Piece } from './piece';
@@ -130,11 +130,11 @@ export async function fillPiece(
   const all = pieces.pieces.map(each => (each === piece ? { ...after, status } : each));
   const jobs = await jobSheetChanges(workbook, all, catalogue);
   const rejected = rejections(after);
-  const told = `Piece ${piece.piece}: written${status === piece.status ? '' : `, now ${status}`}.`;
+  const message = `Piece ${piece.piece}: written${status === piece.status ? '' : `, now ${status}`}.`;
   return {
     changes: [...own.changes, ...jobs.changes],
     undo: [...jobs.undo, ...own.undo],
-    told: rejected.length > 0 ? `${told} It cannot be released: ${rejected.join(', ')}.` : told,
+    message: rejected.length > 0 ? `${message} It cannot be released: ${rejected.join(', ')}.` : message,
   };
 }
 

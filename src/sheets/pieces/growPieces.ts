@@ -107,7 +107,7 @@ function below(pieces: Pieces, rows: readonly PieceCells[], units: PieceUnits): 
     throw new Error(`Sheet "${sheet}": row ${stands + 1} below the pieces is filled. Move it, so that the pieces can grow.`);
   }
   const columns = pieceColumns(units);
-  const missing = columns.filter(({ role }) => table.columns[role] === undefined && rows.some(cells => isFilled(role, cells)));
+  const missing = columns.filter(({ role }) => table.columns[role] === undefined && rows.some(cells => fillsColumn(role, cells)));
   const next = own.column + own.columns;
   const { cells } = table.reader;
   const isFree = missing.every((_, index) =>
@@ -149,7 +149,7 @@ function below(pieces: Pieces, rows: readonly PieceCells[], units: PieceUnits): 
   };
 }
 
-function isFilled(role: PieceRole, cells: PieceCells): boolean {
+function fillsColumn(role: PieceRole, cells: PieceCells): boolean {
   if (role === 'lengthVerdict') return cells.shortest !== undefined;
   if (role === 'verdictA' || role.startsWith('reading') || role === 'verdictB') {
     return cells[role.endsWith('A') ? 'targetA' : 'targetB'] !== undefined;

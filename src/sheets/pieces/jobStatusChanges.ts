@@ -1,5 +1,5 @@
 import { nameOfCell, type SheetCell } from '../../cells/sheetCell';
-import { addressOf } from '../../workbook/a1';
+import { cellAddress } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
 import type { JobLine } from '../jobs/jobLine';
 import type { JobTable } from '../jobs/jobTable';
@@ -9,6 +9,7 @@ import type { Piece, PieceStatus } from './piece';
 import { piecesOfLine } from './piecesOfLine';
 import { statusOfPiece, statusRank } from './pieceStatus';
 import { isTickDue, isUnticked, tickColumn, type TickColumn } from './tickColumn';
+import { cellWords, plainValue } from '../../workbook/cellWords';
 
 /** Words that the status of a line is written with; a cell that holds another word is left alone. */
 const OURS = /^(?:planned|cut|crimped|tested|done)(?:: \d+ of \d+)?$|^scrapped$/i;
@@ -83,16 +84,16 @@ export function jobStatusChanges(
     const old = cells.value(row, column);
     const of = tickColumns.get(found);
     const next = wanted(old, cells.formula(row, column) !== '', status, of && { of, isDue: isTickDue(pieces, line, of) });
-    if (next === 'left') left.push({ row: line.row, text: typeof old === 'object' ? old.error : String(old) });
+    if (next === 'left') left.push({ row: line.row, text: cellWords(old) });
     if (next === undefined || next === 'left') continue;
-    const where = { sheet: line.sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) };
+    const where = { sheet: line.sheet, address: cellAddress({ row, column }) };
     changes.push({ kind: 'values', at: where, values: [[next.value]] });
-    undo.push({ kind: 'values', at: where, values: [[typeof old === 'object' ? old.error : old]] });
+    undo.push({ kind: 'values', at: where, values: [[plainValue(old)]] });
   }
   const count = changes.length;
-  const told = `Status of ${count} ${count === 1 ? 'line' : 'lines'} brought up to date.`;
+  const message = `Status of ${count} ${count === 1 ? 'line' : 'lines'} brought up to date.`;
   return {
-    writing: count > 0 ? { changes, undo, told } : undefined,
+    writing: count > 0 ? { changes, undo, message } : undefined,
     left,
     without: tables.filter(({ columns }) => columns.status === undefined),
     ticks: [...tickColumns.values()].filter(each => each !== undefined),
@@ -112,7 +113,7 @@ export function addStatusColumn(
   const column = block.column + block.columns;
   const rows = Array.from({ length: block.rows }, (_, index) => block.row + index);
   if (!rows.every(row => cells.isEmpty(row, column))) return undefined;
-  const at = (row: number) => ({ sheet: table.sheet, address: addressOf({ row, column, rows: 1, columns: 1 }) });
+  const at = (row: number) => ({ sheet: table.sheet, address: cellAddress({ row, column }) });
   const own = lines.filter(({ sheet, row }) => sheet === table.sheet && rows.includes(row - 1));
   const statuses = own.flatMap(line => {
     const status = lineStatus(pieces, line);
@@ -125,6 +126,6 @@ export function addStatusColumn(
       { kind: 'style', at: at(block.row), style: { bold: true, wrap: true } },
     ],
     undo: written.map(({ where }): Change => ({ kind: 'values', at: where, values: [['']] })),
-    told: `Column Status added to sheet ${table.sheet}.`,
+    message: `Column Status added to sheet ${table.sheet}.`,
   };
 }

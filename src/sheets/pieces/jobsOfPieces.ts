@@ -3,23 +3,18 @@ import { Decimal } from '../../core/units/decimal';
 import { measureUnit } from '../../core/units/measureUnit';
 import type { Workbook } from '../../workbook/workbook';
 import { currentCatalogue } from '../catalogue/currentCatalogue';
-import { NoJobs, readJobs, type CatalogueRead, type Jobs } from '../jobs/readJobs';
+import { NoJobs, readJobs, type Jobs } from '../jobs/readJobs';
+import type { CatalogueRead } from '../jobs/jobTablesOf';
+import { recalled } from '../table/recalled';
 
 const KEY = 'pieces.jobs';
 const Stored = v.array(v.string());
 
-async function stored(workbook: Workbook): Promise<readonly string[]> {
-  try {
-    const read = v.safeParse(Stored, JSON.parse((await workbook.recall(KEY)) ?? '[]'));
-    return read.success ? read.output : [];
-  } catch {
-    return [];
-  }
-}
+const sheetsPlanned = (workbook: Workbook): Promise<readonly string[]> => recalled(workbook, KEY, Stored, []);
 
 /** Remembers with the workbook that pieces were planned for lines of a sheet. */
 export async function rememberJobSheet(workbook: Workbook, sheet: string): Promise<void> {
-  const known = await stored(workbook);
+  const known = await sheetsPlanned(workbook);
   if (!known.includes(sheet)) await workbook.remember(KEY, JSON.stringify([...known, sheet]));
 }
 
@@ -31,7 +26,7 @@ const STEP = { value: new Decimal(1), unit: measureUnit('length', 'mm')! };
  * @param read the catalogue, where it was read already
  */
 export async function jobsOfPieces(workbook: Workbook, read?: CatalogueRead): Promise<readonly Jobs[]> {
-  const [stated, sheets] = await Promise.all([stored(workbook), workbook.sheets()]);
+  const [stated, sheets] = await Promise.all([sheetsPlanned(workbook), workbook.sheets()]);
   const known = stated.filter(each => sheets.includes(each));
   const catalogue = read ?? (known.length > 0 ? { catalogue: await currentCatalogue(workbook) } : undefined);
   const found: Jobs[] = [];

@@ -3,6 +3,7 @@ import type { LeftOutRow, Takeable } from '../table/tableRows';
 import type { Piece } from './piece';
 import { piecesOfLine } from './piecesOfLine';
 import { statusOfPiece } from './pieceStatus';
+import { countedText } from '../../core/countedText';
 
 /** How many pieces of a line are to be cut, beside those that the sheet Pieces has. */
 export interface StillToPlan {
@@ -24,8 +25,6 @@ export interface LinesStillToPlan {
 
 /** What the status says of a line some of whose pieces are in work: without them nobody knows what is left of it. */
 const PARTLY_OURS = /: \d+ of \d+$/;
-
-const count = (pieces: number) => `${pieces} ${pieces === 1 ? 'piece' : 'pieces'}`;
 
 /**
  * What is still to be planned of each line, going by its pieces: a line is planned once. With a tick for planned lines their pieces are
@@ -57,9 +56,9 @@ export function linesStillToPlan(
       });
     } else if (good.length === 0) still.push({ line, quantity: quantityOf(line), isMore: false, isAgain: false });
     else if (open + again > 0) still.push({ line, quantity: open + again, isMore: again === 0, isAgain: false });
-    else if (planned > 0) leave(line, 'planned', `${count(planned)} on sheet Pieces`);
+    else if (planned > 0) leave(line, 'planned', `${countedText(planned, 'piece')} on sheet Pieces`);
     else if (take.has('done')) still.push({ line, quantity: quantityOf(line), isMore: true, isAgain: true });
-    else leave(line, 'done', `${count(good.length)} in work or done on sheet Pieces`);
+    else leave(line, 'done', `${countedText(good.length, 'piece')} in work or done on sheet Pieces`);
   }
   return { lines: still, leftOut, lookAlike };
 }

@@ -78,3 +78,6 @@ export function partsOfNumber(piece: string): { readonly assembly: string; reado
   const [, assembly, nth] = /^(.+)-(\d{1,6})$/.exec(piece.trim()) ?? [];
   return assembly === undefined ? undefined : { assembly, nth: Number(nth) };
 }
+
+/** Assembly that a piece's number begins with. */
+export const assemblyOf = ({ piece }: Piece): string => partsOfNumber(piece)?.assembly ?? piece;

@@ -1,7 +1,7 @@
 import { CONVERTED_PLACES } from '../../core/units/decimalPlaces';
 import type { Measure } from '../../cells/sheetCell';
 import { convertMeasure, measureUnit } from '../../core/units/measureUnit';
-import { addressOf } from '../../workbook/a1';
+import { addressOf, cellAddress } from '../../workbook/a1';
 import type { WrittenCell } from '../print/sheetWriter';
 import { PIECE_MEASURES, readingRoles, type PieceEndLetter, type PieceRole, type PieceUnits } from './pieceColumns';
 
@@ -27,7 +27,7 @@ export function unitOnNewSheet(role: PieceRole, { length, pressure }: PieceUnits
   return quantity === undefined ? undefined : quantity === 'pressure' ? pressure : length;
 }
 
-const cellAt = (row: number, column: number) => addressOf({ row, column, rows: 1, columns: 1 });
+const cellAt = (row: number, column: number) => cellAddress({ row, column });
 
 /** Verdict of an end: CRIMPCHECK of its readings; undefined where they do not lie side by side. */
 export function crimpVerdictFormula(places: PiecePlaces, row: number, end: PieceEndLetter): string | undefined {

@@ -1,7 +1,8 @@
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import type { HeadingWord } from '../table/headingWords';
-import type { MeasureRole } from '../table/tableReader';
 import type { RoleList } from '../table/tableColumns';
+import { lengthRole, diameterRole, type MeasureRole } from '../table/measureRole';
+import { DATE_FORMAT } from '../print/dateFormat';
 
 /** Fields of one end, without the letter of the end. */
 export type PieceEndField = 'fitting' | 'lot' | 'die' | 'dial' | 'target' | 'tolerance' | 'verdict';
@@ -65,24 +66,22 @@ export const ENDS = ['A', 'B'] as const;
 export const readingRoles = (end: PieceEndLetter, count = READINGS): readonly PieceRole[] =>
   Array.from({ length: count }, (_, index): PieceRole => `reading${index + 1}${end}`);
 
-const length = (label: string): MeasureRole => ({ quantity: 'length', group: 'length', label });
-const small = (label: string): MeasureRole => ({ quantity: 'length', group: 'diameter', label });
 const pressure = (label: string): MeasureRole => ({ quantity: 'pressure', group: 'other', label });
 
 /** What the numbers of the sheet measure. */
 export const PIECE_MEASURES: Readonly<Partial<Record<PieceRole, MeasureRole>>> = {
-  cutLength: length('cut length'),
-  overall: length('overall length'),
-  shortest: length('shortest length'),
-  longest: length('longest length'),
-  finished: length('finished length'),
+  cutLength: lengthRole('cut length'),
+  overall: lengthRole('overall length'),
+  shortest: lengthRole('shortest length'),
+  longest: lengthRole('longest length'),
+  finished: lengthRole('finished length'),
   testPressure: pressure('test pressure'),
   testedAt: pressure('pressure reached'),
   ...Object.fromEntries(
     ENDS.flatMap(end => [
-      [`target${end}`, small(`target ${end}`)],
-      [`tolerance${end}`, small(`tolerance ${end}`)],
-      ...readingRoles(end, MOST_READINGS).map((role, index) => [role, small(`reading ${end}${index + 1}`)]),
+      [`target${end}`, diameterRole(`target ${end}`)],
+      [`tolerance${end}`, diameterRole(`tolerance ${end}`)],
+      ...readingRoles(end, MOST_READINGS).map((role, index) => [role, diameterRole(`reading ${end}${index + 1}`)]),
     ]),
   ),
 };
@@ -153,7 +152,7 @@ export function pieceColumns({ length: unit, pressure: bar }: PieceUnits): reado
     named('flushed', 'Flushed', 50),
     named('capped', 'Capped', 50),
     named('by', 'By', 60),
-    column('date', 'Date', 70, 'yyyy-mm-dd'),
+    column('date', 'Date', 70, DATE_FORMAT),
     named('status', 'Status', 60),
     named('replaces', 'Replaces', 80),
     named('useBy', 'Use by', 60),

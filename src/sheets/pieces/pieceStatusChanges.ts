@@ -11,6 +11,6 @@ export function pieceStatusChanges(pieces: Pieces, now: string): Writing | undef
   return {
     changes: all.flatMap(({ changes }) => changes),
     undo: all.flatMap(({ undo }) => undo),
-    told: `Status of ${moved.length} ${moved.length === 1 ? 'piece' : 'pieces'} brought up to date.`,
+    message: `Status of ${moved.length} ${moved.length === 1 ? 'piece' : 'pieces'} brought up to date.`,
   };
 }

@@ -1,4 +1,4 @@
-import { partsOfNumber, pieceKey, type Piece } from './piece';
+import { pieceKey, type Piece, assemblyOf } from './piece';
 import { statusOfPiece } from './pieceStatus';
 
 /** What tells one job line from another. */
@@ -10,46 +10,35 @@ export interface JobIdentity {
   readonly hose: string;
 }
 
-const same = (a: string, b: string) => pieceKey(a) === pieceKey(b);
-
-/** True where a piece was made for a line: by the number of its assembly, else by order, line, label and hose. */
-export function isOfLine(piece: Piece, line: JobIdentity): boolean {
-  if (!same(piece.hose, line.hose)) return false;
-  if (line.assembly !== '') return same(partsOfNumber(piece.piece)?.assembly ?? piece.piece, line.assembly);
-  return same(piece.order, line.order) && same(piece.line, line.line) && same(piece.label, line.label);
-}
-
 const key = (...names: readonly string[]) => names.map(pieceKey).join('\u001f');
+const byAssembly = (hose: string, assembly: string) => key('assembly', hose, assembly);
+const byLine = ({ hose, order, line, label }: Omit<JobIdentity, 'assembly'>) => key('line', hose, order, line, label);
 
-/** Pieces by what `isOfLine` goes by: looked up for each line of a sheet, a list of thousands must not be gone through each time. */
-interface PieceIndex {
-  readonly byAssembly: ReadonlyMap<string, readonly Piece[]>;
-  readonly byLine: ReadonlyMap<string, readonly Piece[]>;
-}
+/** A line has the pieces of its assembly's number; one without has those of its order, line and label. Always those of its hose. */
+const keyOfLine = (line: JobIdentity) => (line.assembly !== '' ? byAssembly(line.hose, line.assembly) : byLine(line));
 
-const indexes = new WeakMap<readonly Piece[], PieceIndex>();
+/** The keys of the lines that a piece may have been made for. */
+const keysOfPiece = (piece: Piece) => [byAssembly(piece.hose, assemblyOf(piece)), byLine(piece)];
 
-function indexOf(all: readonly Piece[]): PieceIndex {
+/** True where a piece was made for a line. */
+export const isOfLine = (piece: Piece, line: JobIdentity): boolean => keysOfPiece(piece).includes(keyOfLine(line));
+
+/** Pieces by key: they are looked up for each line of a sheet, and a list of thousands must not be gone through each time. */
+const indexes = new WeakMap<readonly Piece[], ReadonlyMap<string, readonly Piece[]>>();
+
+function indexOf(all: readonly Piece[]): ReadonlyMap<string, readonly Piece[]> {
   const known = indexes.get(all);
   if (known) return known;
-  const [byAssembly, byLine] = [new Map<string, Piece[]>(), new Map<string, Piece[]>()];
-  const add = (map: Map<string, Piece[]>, name: string, piece: Piece) => {
-    const found = map.get(name);
-    if (found) found.push(piece);
-    else map.set(name, [piece]);
-  };
+  const index = new Map<string, Piece[]>();
   for (const piece of all) {
-    add(byAssembly, key(piece.hose, partsOfNumber(piece.piece)?.assembly ?? piece.piece), piece);
-    add(byLine, key(piece.hose, piece.order, piece.line, piece.label), piece);
+    for (const name of keysOfPiece(piece)) {
+      const found = index.get(name);
+      if (found) found.push(piece);
+      else index.set(name, [piece]);
+    }
   }
-  const index = { byAssembly, byLine };
   indexes.set(all, index);
   return index;
-}
-
-function piecesFor(all: readonly Piece[], { hose, assembly, order, line, label }: JobIdentity): readonly Piece[] {
-  const { byAssembly, byLine } = indexOf(all);
-  return (assembly !== '' ? byAssembly.get(key(hose, assembly)) : byLine.get(key(hose, order, line, label))) ?? [];
 }
 
 /** The pieces of a line, and how many it still wants. */
@@ -63,7 +52,7 @@ export interface PiecesOfLine {
 
 /** Pieces of a line that is to be made so many times. */
 export function piecesOfLine(all: readonly Piece[], line: JobIdentity & { readonly quantity: number | undefined }): PiecesOfLine {
-  const pieces = piecesFor(all, line);
+  const pieces = indexOf(all).get(keyOfLine(line)) ?? [];
   const good = pieces.filter(piece => statusOfPiece(piece) !== 'scrapped');
   return { pieces, good, open: Math.max(0, (line.quantity ?? 0) - good.length) };
 }

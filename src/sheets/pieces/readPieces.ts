@@ -1,21 +1,16 @@
-import type { Measure } from '../../cells/sheetCell';
 import { nameOfCell } from '../../cells/sheetCell';
-import { quotedText } from '../../core/quotedText';
-import { TradeError } from '../../core/tradeError';
 import { addressOf } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
 import type { RangeContent, Workbook } from '../../workbook/workbook';
-import { gaugeKey, gaugeKindOf } from '../gauges/gauge';
 import { findTables, type FoundTable } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
 import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
-import type { TableQuestion } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import { tableRows, type LeftOutRow, type ReadReport } from '../table/tableRows';
 import { unchangedRows } from '../table/unchangedRows';
-import { pieceKey, type Piece, type PieceEnd } from './piece';
-import { MOST_READINGS, readingRoles, type PieceEndLetter, type PieceRole } from './pieceColumns';
-import { pieceStatusOf } from './pieceStatus';
+import { pieceKey, type Piece } from './piece';
 import { pieceTable, type PieceTable } from './pieceTable';
+import { readPiece } from './readPiece';
 
 export const PIECES_SHEET = 'Pieces';
 
@@ -26,114 +21,6 @@ export interface Pieces {
   readonly report: ReadReport;
   readonly questions: readonly TableQuestion[];
   readonly table: PieceTable;
-}
-
-const TICKED = /^(?:x|✓|✔|☑|yes|y|true|ok|1|done)$/i;
-
-class PieceReader {
-  readonly problems: string[] = [];
-
-  constructor(
-    private readonly from: PieceTable,
-    private readonly row: number,
-  ) {}
-
-  private attempt<T>(read: () => T): T | undefined {
-    try {
-      return read();
-    } catch (error) {
-      if (!(error instanceof TradeError)) throw error;
-      this.problems.push(error.message);
-      return undefined;
-    }
-  }
-
-  name = (role: PieceRole): string => this.from.reader.name(this.row, role);
-
-  measure = (role: PieceRole): Measure | undefined => this.attempt(() => this.from.reader.measure(this.row, role));
-
-  number = (role: PieceRole, label: string) => this.attempt(() => this.from.reader.number(this.row, role, label, 'any'));
-
-  isTicked = (role: PieceRole): boolean => TICKED.test(nameOfCell(this.from.reader.cell(this.row, role)));
-
-  date = () => this.attempt(() => this.from.reader.moment(this.row, 'date', 'date'));
-
-  end(end: PieceEndLetter): PieceEnd {
-    const has = readingRoles(end, MOST_READINGS).filter(role => this.from.reader.has(role));
-    return {
-      fitting: this.name(`fitting${end}`),
-      lot: this.name(`lot${end}`),
-      die: this.name(`die${end}`),
-      dial: this.number(`dial${end}`, `dial ${end}`),
-      target: this.measure(`target${end}`),
-      tolerance: this.measure(`tolerance${end}`),
-      readings: has.map(role => this.measure(role)),
-      verdict: this.name(`verdict${end}`),
-    };
-  }
-}
-
-/** Several names in one cell: `Caliper 3; Gauge 7`. */
-const namesIn = (text: string): readonly string[] =>
-  text
-    .split(/[;,/+&]| and /)
-    .map(each => each.trim())
-    .filter(Boolean);
-
-/** The gauges of a row, and what they are where the heading of their column says it. */
-function gaugesOf({ reader }: PieceTable, name: (role: PieceRole) => string): Pick<Piece, 'gauges' | 'gaugeKinds'> {
-  const [calipers, others] = [namesIn(name('caliper')), namesIn(name('gauge'))];
-  const kind = reader.has('gauge') ? gaugeKindOf(reader.heading('gauge')) : 'other';
-  const said = [
-    ...(kind === 'other' ? [] : others.map(each => [gaugeKey(each), kind] as const)),
-    ...calipers.map(each => [gaugeKey(each), 'caliper'] as const),
-  ];
-  return { gauges: [...calipers, ...others], gaugeKinds: new Map(said) };
-}
-
-function pieceOf(from: PieceTable, row: number): Piece {
-  const read = new PieceReader(from, row);
-  const { name, measure } = read;
-  const status = pieceStatusOf(name('status'));
-  const facts = {
-    sheet: from.table.sheet,
-    row: row + 1,
-    piece: name('piece'),
-    line: name('line'),
-    label: name('label'),
-    order: name('order'),
-    hose: name('hose'),
-    lot: name('lot'),
-    reel: name('reel'),
-    cutLength: measure('cutLength'),
-    overall: measure('overall'),
-    shortest: measure('shortest'),
-    longest: measure('longest'),
-    ends: [read.end('A'), read.end('B')] as const,
-    ferruleLot: name('ferruleLot'),
-    machine: name('machine'),
-    finished: measure('finished'),
-    lengthVerdict: name('lengthVerdict'),
-    testPressure: measure('testPressure'),
-    testedAt: measure('testedAt'),
-    testedFor: read.number('testedFor', 'time under pressure')?.toNumber(),
-    ...gaugesOf(from, name),
-    flushed: read.isTicked('flushed'),
-    capped: read.isTicked('capped'),
-    by: name('by'),
-    date: read.date(),
-    status: status ?? 'planned',
-    ...(status === undefined && { ownStatus: name('status') }),
-    replaces: name('replaces'),
-    useBy: name('useBy'),
-    note: name('note'),
-  };
-  if (facts.piece === '') read.problems.push('piece is blank: give it a number');
-  if (status === undefined) {
-    const said = `status is ${quotedText(name('status'))}`;
-    read.problems.push(`${said}: write planned, cut, crimped, tested, done or scrapped, and the rest into Note`);
-  }
-  return { ...facts, problems: read.problems };
 }
 
 /** A number is one piece's: rows that share one are told, each with the others. */
@@ -211,7 +98,7 @@ export async function piecesOf(workbook: Workbook, used: RangeContent): Promise<
   const read: Piece[] = [];
   const leftOut: LeftOutRow[] = [];
   for (const { row, kind } of tableRows(cells, table.table, { name: table.columns.hose, keys, takesHidden: true })) {
-    if (kind === 'line' || kind === 'below') read.push(rowByRow(row, '', () => pieceOf(table, row)));
+    if (kind === 'line' || kind === 'below') read.push(rowByRow(row, '', () => readPiece(table, row)));
     else leftOut.push({ row: row + 1, reason: kind });
   }
   const pieces = withTwins(read);

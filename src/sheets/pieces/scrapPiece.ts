@@ -3,7 +3,7 @@ import type { Writing } from '../print/writing';
 import { changePiece } from './changePiece';
 import { growPieces } from './growPieces';
 import { PieceNumbers } from './nextNumber';
-import { partsOfNumber, pieceKey, type Piece, type PieceEnd } from './piece';
+import { pieceKey, type Piece, type PieceEnd, assemblyOf } from './piece';
 import type { PieceBook } from './pieceBook';
 import type { PieceCells } from './pieceCells';
 import type { PieceEndLetter, PieceUnits } from './pieceColumns';
@@ -32,7 +32,7 @@ function endCells({ fitting, die, dial, target, tolerance }: PieceEnd, letter: P
 }
 
 /** A row that waits for a plan, with everything that the first one says of how it is made; lots and readings are its own. */
-export function rowLike(piece: Piece, number: string, more: PieceCells): PieceCells {
+function rowLike(piece: Piece, number: string, more: PieceCells): PieceCells {
   const { line, label, order, hose, cutLength, overall, shortest, longest, machine, testPressure } = piece;
   const measured: Readonly<Record<string, Measure | undefined>> = { cutLength, overall, shortest, longest, testPressure };
   return {
@@ -51,9 +51,6 @@ export function rowLike(piece: Piece, number: string, more: PieceCells): PieceCe
     ...more,
   };
 }
-
-/** Assembly that a piece's number begins with. */
-export const assemblyOf = ({ piece }: Piece): string => partsOfNumber(piece)?.assembly ?? piece;
 
 /** The row that was made in place of a scrapped piece. */
 export const successorOf = (pieces: readonly Piece[], piece: Piece): Piece | undefined =>
@@ -83,7 +80,7 @@ export function scrapPiece(book: PieceBook, piece: Piece, { now, by, why }: Scra
   return {
     changes: [...marked.changes, ...grown.changes],
     undo: [...grown.undo, ...marked.undo],
-    told: isReplaced
+    message: isReplaced
       ? `Piece ${piece.piece} is scrapped; its successor was there already.`
       : `Piece ${piece.piece} is scrapped; ${number} replaces it and waits for the next cut list.`,
   };
@@ -103,6 +100,6 @@ export function makeAgain(book: PieceBook, piece: Piece, count: number, today: s
   const rows = Array.from({ length: count }, () => rowLike(piece, numbers.next(assemblyOf(piece)), { note }));
   const { changes, undo } = growPieces(book, rows, UNITS);
   const made = rows.map(row => String(row.piece));
-  const told = `${made.length === 1 ? made[0] : `${made[0]} to ${made.at(-1)}`} added: waiting for the next cut list. Targets are those of ${piece.piece}: compare them with the makers’ current data.`;
-  return { changes, undo, told };
+  const message = `${made.length === 1 ? made[0] : `${made[0]} to ${made.at(-1)}`} added: waiting for the next cut list. Targets are those of ${piece.piece}: compare them with the makers’ current data.`;
+  return { changes, undo, message };
 }

@@ -1,15 +1,15 @@
 import type { Change, Workbook } from '../../workbook/workbook';
-import type { CatalogueRead } from '../jobs/readJobs';
+import type { CatalogueRead } from '../jobs/jobTablesOf';
 import type { Writing } from '../print/writing';
 import { changePiece, trace } from './changePiece';
 import { jobsOfPieces } from './jobsOfPieces';
 import { jobStatusChanges } from './jobStatusChanges';
-import type { Piece } from './piece';
+import { assemblyOf, type Piece } from './piece';
 import { statusOfPiece } from './pieceStatus';
 import { pieceStatusChanges } from './pieceStatusChanges';
 import type { PieceBook } from './pieceBook';
 import { readPieces } from './readPieces';
-import { assemblyOf, scrapPiece, successorOf, type Scrapping } from './scrapPiece';
+import { scrapPiece, successorOf, type Scrapping } from './scrapPiece';
 
 /** Changes of the job sheets' status columns that follow from the pieces; none where nobody knows which sheets the pieces are from. */
 export async function jobSheetChanges(
@@ -49,7 +49,7 @@ export async function statusWriting(
   return {
     changes,
     undo: [...jobs.undo, ...(note?.undo ?? []), ...(own?.undo ?? [])],
-    told: 'The status of pieces and job lines is brought up to date.',
+    message: 'The status of pieces and job lines is brought up to date.',
   };
 }
 

@@ -1,5 +1,5 @@
 import type { PageSetup } from '../../workbook/workbook';
-import { fittingScale } from './fittingScale';
+import { pageScale } from './pageScale';
 
 /** Scale in per cent below which nobody can read a printed row, and the one at which letters of 11 points are read at arm's length. */
 const [LEAST, READABLE] = [50, 82] as const;
@@ -13,6 +13,6 @@ const MARGIN = 18;
  */
 export function printedWidth(widths: readonly number[]): PageSetup {
   const page = { orientation: 'landscape', margin: MARGIN } as const;
-  if (fittingScale(widths, 'landscape', MARGIN) >= LEAST) return { ...page, fitWidth: true };
+  if (pageScale(widths, 'landscape', MARGIN) >= LEAST) return { ...page, fitWidth: true };
   return { ...page, scale: READABLE, titleColumns: 'A:A' };
 }

@@ -4,12 +4,12 @@ import type { Change } from '../../workbook/workbook';
 export interface Writing {
   readonly changes: readonly Change[];
   readonly undo: readonly Change[];
-  readonly told: string;
+  readonly message: string;
 }
 
 /** A new sheet, which goes again when it is taken back. */
-export const newSheetWriting = (sheet: string, changes: readonly Change[], told = `Written: ${sheet}.`): Writing => ({
+export const newSheetWriting = (sheet: string, changes: readonly Change[], message = `Written: ${sheet}.`): Writing => ({
   changes,
   undo: [{ kind: 'removeSheet', sheet }],
-  told,
+  message,
 });

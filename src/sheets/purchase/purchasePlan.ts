@@ -5,7 +5,7 @@ import { benchCut } from '../jobs/benchRounding';
 import type { CutLine } from '../jobs/cutLine';
 import type { CutSettings } from '../cutlist/cutSettings';
 import { hoseJobs } from '../cutlist/hoseJob';
-import type { PlanProgress } from '../cutlist/planCuts';
+import type { PlanProgress } from '../cutlist/planHoses';
 import { planHose, type HosePlan } from '../cutlist/planHose';
 import { lineText } from '../cutlist/planText';
 import type { PlanSolver } from '../cutlist/planSolver';

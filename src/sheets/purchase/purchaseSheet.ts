@@ -1,54 +1,10 @@
-import { AMOUNT_PLACES, CONVERTED_PLACES } from '../../core/units/decimalPlaces';
 import { blockAddress } from '../../workbook/a1';
-import { lengthIn } from '../../core/catalogue/lengthIn';
-import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
-import { Decimal } from '../../core/units/decimal';
 import type { Change } from '../../workbook/workbook';
 import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
 import { decimalsOf } from '../catalogue/currencyFormat';
 import type { StopLine } from '../jobs/quoteLine';
-import type { PurchaseNeeds } from './purchaseNeeds';
-import type { ReelsWanted } from './purchasePlan';
-
-/** How a supplier sells hose: in whole reels, or as long as it is ordered. */
-export type HoseBy = 'reel' | 'length';
-
-/** Everything a purchase list is made of. */
-export interface PurchaseInput {
-  /** A sheet name that is not taken. */
-  readonly sheet: string;
-  /** What it was made from: `Jobs, 9 lines, 2026-10-05`. */
-  readonly source: string;
-  readonly needs: PurchaseNeeds;
-  /** Lines that must not be made: named on top, nothing is bought for them. */
-  readonly stops: readonly StopLine[];
-  /** One entry a hose, from cut plans; undefined = by length and scrap. */
-  readonly reels: readonly ReelsWanted[] | undefined;
-  /** Whether hose is bought in whole reels or by the metre (foot) at first; each row of the sheet can be changed. */
-  readonly hoseBy: HoseBy;
-  readonly units: CatalogueUnits;
-  /** How a formula names the catalogue's cell, and that of the scrap fraction. */
-  readonly catalogue: string;
-  readonly scrap: string | undefined;
-  readonly format: string;
-}
-
-interface Item {
-  readonly kind: string;
-  readonly part: string;
-  readonly needed: number;
-  readonly unit: string;
-  /** Reel length or pack quantity, without `=`. */
-  readonly pack: string;
-  /** Packs to buy, where a plan says so. */
-  readonly packs?: number | undefined;
-  readonly price: string;
-  readonly withScrap: boolean;
-  /** What stands in `Buy by` at first; undefined where there is no choice. */
-  readonly buyBy?: string;
-  readonly note: string;
-}
+import { type PurchaseInput, type PurchaseItem, hoseUnit, purchaseItems, REEL, FIRST } from './purchaseItems';
 
 const HEADINGS = [
   'Kind',
@@ -65,63 +21,11 @@ const HEADINGS = [
   'Buy by',
   'Note',
 ];
-const FIRST = 7;
-const REEL = 'reel';
 const [NEEDED, BOUGHT, SHARE, BUY_BY, NOTE] = [2, 7, 10, 11, 12];
 const SCRAP = '$C$5';
 
-const plainNumber = (value: Decimal) => value.toDecimalPlaces(AMOUNT_PLACES).toNumber();
-/** `per m` → `m`. */
-const counted = (symbol: string) => symbol.replace(/^per /, '');
-
-/** The unit in which hose is bought by length: `m`. */
-const hoseUnit = ({ perLength, length }: CatalogueUnits) => (perLength ? counted(perLength.symbol) : length.symbol);
-
-function itemsOf({ needs, reels, units, catalogue, hoseBy }: PurchaseInput): Item[] {
-  const per = units.perLength;
-  const long = (length: Decimal) => plainNumber(per ? lengthIn(units.length, length, per) : length);
-  const unit = hoseUnit(units);
-  const row = (index: number) => FIRST + 1 + index;
-  const divisor = per
-    ? new Decimal(1).div(lengthIn(units.length, new Decimal(1), per)).toDecimalPlaces(CONVERTED_PLACES)
-    : new Decimal(1);
-  const items: Item[] = needs.hoses.map(({ hose, total }, index) => ({
-    kind: 'Hose',
-    part: hose,
-    needed: long(total),
-    unit,
-    pack: `IFERROR(HOSE.HOSEDATA(${catalogue},$B${row(index)},"reel length")/${divisor},"")`,
-    packs: reels?.[index]?.reels,
-    price: `IFERROR(HOSE.HOSEDATA(${catalogue},$B${row(index)},"price per length"),"")`,
-    withScrap: reels?.[index]?.reels === undefined,
-    buyBy: hoseBy === 'reel' ? REEL : unit,
-    note: reels?.[index]?.note ?? 'cut lengths plus scrap; ends left on reels are not counted',
-  }));
-  for (const { kind, part, count } of needs.parts) {
-    const at = `$B${row(items.length)}`;
-    const look = (field: string) => `IFERROR(HOSE.FITTINGDATA(${catalogue},${at},"${field}"),"")`;
-    const note = kind === 'Ferrule' ? 'from the crimp data' : '';
-    const [pack, price] = [look('pack quantity'), look('price')];
-    items.push({ kind, part, needed: count, unit: 'pcs', pack, price, withScrap: false, note });
-  }
-  for (const { guard, price, length } of needs.guards) {
-    const shown = price?.guard.size;
-    items.push({
-      kind: 'Guard',
-      part: guard,
-      needed: price ? plainNumber(lengthIn(units.length, length, price.unit)) : length.toNumber(),
-      unit: price ? counted(price.unit.symbol) : units.length.symbol,
-      pack: '""',
-      price: price ? `IFERROR(${price.formula(`$B${row(items.length)}`)},"")` : '""',
-      withScrap: true,
-      note: `cut lengths plus scrap${shown ? `; size ${shown}` : ''}`,
-    });
-  }
-  return items;
-}
-
 /** Formulas of an item's columns `To buy` to `Share of a reel`. */
-function formulasOf({ packs, price, withScrap, buyBy, kind }: Item, row: number, decimals: number): string[] {
+function formulasOf({ packs, price, withScrap, buyBy, kind }: PurchaseItem, row: number, decimals: number): string[] {
   const long = `$C${row}/(1-${SCRAP})`;
   const wanted = withScrap ? `MAX(0,${long}-$E${row})` : `MAX(0,$C${row}-$E${row})`;
   const hasPack = `IF(ISNUMBER($F${row}),$F${row}>0,FALSE)`;
@@ -140,7 +44,7 @@ function formulasOf({ packs, price, withScrap, buyBy, kind }: Item, row: number,
   ];
 }
 
-function writeTotal(writer: SheetWriter, items: readonly Item[], { format }: PurchaseInput): number {
+function writeTotal(writer: SheetWriter, items: readonly PurchaseItem[], { format }: PurchaseInput): number {
   const [first, last] = [FIRST + 1, FIRST + items.length];
   const amounts = `$J$${first}:$J$${last}`;
   const missing = `(${items.length}-COUNT(${amounts}))`;
@@ -161,7 +65,7 @@ const stopText = (stops: readonly StopLine[]) =>
 /** A new sheet with what has to be bought: hose in reels, fittings and ferrules in packs, guards by length. */
 export function purchaseSheet(input: PurchaseInput): readonly Change[] {
   const { sheet, source, stops, catalogue, scrap, format, units } = input;
-  const items = itemsOf(input);
+  const items = purchaseItems(input);
   const decimals = decimalsOf(format);
   const writer = new SheetWriter(sheet)
     .values(0, 0, [

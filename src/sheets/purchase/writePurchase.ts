@@ -1,7 +1,7 @@
 import { lengthUnitOf } from '../../core/units/lengthUnit';
 import type { Workbook } from '../../workbook/workbook';
 import type { CutSettings } from '../cutlist/cutSettings';
-import type { PlanProgress } from '../cutlist/planCuts';
+import type { PlanProgress } from '../cutlist/planHoses';
 import type { PlanSolver } from '../cutlist/planSolver';
 import { cutListsOf } from '../cutlist/readCutList';
 import { readRack } from '../rack/rack';
@@ -13,7 +13,8 @@ import { quoteLines, type QuoteLines, type QuoteLineWishes } from '../jobs/quote
 import { reelsOfLists } from './purchaseLists';
 import { purchaseNeeds, type HoseNeed } from './purchaseNeeds';
 import { planReels, type ReelsWanted } from './purchasePlan';
-import { purchaseSheet, type HoseBy } from './purchaseSheet';
+import { purchaseSheet } from './purchaseSheet';
+import type { HoseBy } from './purchaseItems';
 import { usableCatalogue, type UsableCatalogue } from '../catalogue/usableCatalogue';
 import { PLAIN_MONEY } from '../catalogue/currencyFormat';
 import { priceFormat } from '../catalogue/priceFormat';

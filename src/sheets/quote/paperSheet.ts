@@ -1,5 +1,5 @@
 import { blockAddress } from '../../workbook/a1';
-import type { CellValue, Change } from '../../workbook/workbook';
+import type { Change } from '../../workbook/workbook';
 import { RATING_CAUTION } from '../print/cautions';
 import { HEAD_FILL } from '../print/sheetFills';
 import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
@@ -7,6 +7,8 @@ import { textLines } from '../print/textLines';
 import { paperColumns, type PaperColumn, type PaperLine } from './paperColumns';
 import type { PaperFields } from './paperFields';
 import type { PrintedQuote } from './printedQuote';
+import { plainValue } from '../../workbook/cellWords';
+import { DATE_FORMAT } from '../print/dateFormat';
 
 /** Everything a quote's paper is made of. */
 export interface PaperInput {
@@ -28,13 +30,11 @@ export interface PaperSheet {
   readonly columns: readonly PaperColumn[];
 }
 
-const DATE = 'yyyy-mm-dd';
 /** Letters that fit across the paper. */
 const ACROSS = 120;
 const PICTURE_HEIGHT = 76;
 const HEADING_HEIGHT = 46;
 
-const plain = (value: CellValue): WrittenCell => (typeof value === 'object' ? value.error : value);
 const linesOf = (text: string): readonly string[] =>
   text.split(/\r?\n/).flatMap(line => (line.trim() === '' ? [''] : textLines(line, ACROSS)));
 /** Lines of a text, without blank ones at its end. */
@@ -60,7 +60,7 @@ function writeHead(writer: SheetWriter, { fields, quote, today }: PaperInput): n
   ];
   facts.forEach(([label, value], index) => {
     writer.values(title + index, 0, [[label, '', value]]);
-    if (label === 'Date' || label === 'Valid until') writer.format(title + index, 2, 1, 1, DATE);
+    if (label === 'Date' || label === 'Valid until') writer.format(title + index, 2, 1, 1, DATE_FORMAT);
   });
   writer.style(title, 0, facts.length, 1, { bold: true }).style(title, 0, 1, 1, { fontSize: 14 });
   let row = title + facts.length + 1;
@@ -78,7 +78,7 @@ function writeHead(writer: SheetWriter, { fields, quote, today }: PaperInput): n
 function writeLines(writer: SheetWriter, { lines, quote }: PaperInput, columns: readonly PaperColumn[], head: number): void {
   const hasDrawings = columns.some(({ id }) => id === 'drawing');
   columns.forEach(({ id, heading, cells, isMoney }, at) => {
-    writer.values(head, at, [[heading], ...cells.map(cell => [plain(cell)])]);
+    writer.values(head, at, [[heading], ...cells.map(cell => [plainValue(cell)])]);
     if (isMoney) writer.format(head + 1, at, cells.length, 1, quote.format);
     if (id === 'overall') writer.format(head + 1, at, cells.length, 1, quote.lengthFormat);
     if (id !== 'drawing') return;

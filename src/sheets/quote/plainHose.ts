@@ -1,5 +1,5 @@
 import { partKey } from '../../core/catalogue/partName';
-import { lengthRatio } from '../../core/catalogue/lengthIn';
+import { lengthRatio } from '../../core/catalogue/lengthPer';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
 import { guardPrice } from '../catalogue/guardPrice';
 import { rateCell } from '../catalogue/rateCell';

@@ -3,6 +3,7 @@ import type { SheetWriter } from '../print/sheetWriter';
 import { SETTING_LABELS, type QuoteLayout } from './quoteLayout';
 import { settingFormulas, type QuoteTerms } from './quoteTerms';
 import { SHEET_TITLE, WORKING_TITLE } from './quoteWords';
+import { DATE_FORMAT } from '../print/dateFormat';
 
 /** What stands above the lines of a quote. */
 export interface HeadInput extends QuoteTerms {
@@ -18,8 +19,6 @@ export interface HeadInput extends QuoteTerms {
   readonly today: number;
 }
 
-const DATE = 'yyyy-mm-dd';
-
 /** Whom the quote is for, from and until when, and whether the catalogue has changed since. */
 export function writeHead(writer: SheetWriter, input: HeadInput, layout: QuoteLayout): void {
   const { settings, catalogue, handle, notQuoted, today } = input;
@@ -29,7 +28,7 @@ export function writeHead(writer: SheetWriter, input: HeadInput, layout: QuoteLa
   writer.values(1, 2, [[settings.customer], [settings.reference], [today]]);
   writer.formulas(4, 2, [[`=C4+${layout.setting('quote', 'validDays')}`], [`=${catalogue}`]]);
   writer.values(6, 2, [[handle]]);
-  writer.format(3, 2, 2, 1, DATE);
+  writer.format(3, 2, 2, 1, DATE_FORMAT);
   const changed = '=IF(C6=C7,"","The catalogue has changed since this quote was written: prices follow it.")';
   const step = layout.setting('quote', 'roundTo');
   const rounding = `="Each price is rounded up to a multiple of "&${step}&"; a line is price × quantity; the total is the sum of the rounded lines. Without tax."`;

@@ -95,7 +95,7 @@ export type QuoteSide = 'quote' | 'costs';
 export type QuoteSheets = Readonly<Record<QuoteSide, string>>;
 
 /** First column of the working: line, hose and price stand before it. */
-export const FIRST_WORKING = 3;
+const FIRST_WORKING = 3;
 
 /** Where everything of a quote stands; a line has the same row on both sheets. Rows and columns count from 0. */
 export class QuoteLayout {

@@ -1,11 +1,10 @@
 import { blockAddress } from '../../workbook/a1';
 import type { Change } from '../../workbook/workbook';
-import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
+import { INPUT_FILL } from '../print/sheetFills';
 import { RATING_CAUTION } from '../print/cautions';
 import { SheetWriter } from '../print/sheetWriter';
 import { textLines } from '../print/textLines';
 import { decimalsOf } from '../catalogue/currencyFormat';
-import { columnWidth } from './columnWidth';
 import { writeHead, writeSettings, type HeadInput } from './quoteHead';
 import { BREAK_ROW, HEADING_ROW, QuoteLayout, type QuoteColumn, type QuoteSheets, type QuoteSide } from './quoteLayout';
 import { lineFormulas, type LineContext } from './quoteLineFormulas';
@@ -14,6 +13,7 @@ import type { PlainHoseCost } from './plainHose';
 import type { QuoteSettings } from './quoteSettings';
 import { COSTS_LEAD, HEADINGS } from './quoteWords';
 import { writeTotals } from './quoteTotals';
+import { dressQuote, dressCosts } from './dressQuote';
 
 /** Everything a quote sheet is made of. */
 export interface QuoteInput extends HeadInput {
@@ -31,29 +31,9 @@ export interface QuoteInput extends HeadInput {
   readonly plainHose: PlainHoseCost;
 }
 
-const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
-  line: 36,
-  label: 120,
-  hose: 92,
-  fittingA: 178,
-  fittingB: 178,
-  guard: 100,
-  fluid: 90,
-  rating: 130,
-  note: 215,
-  check: 170,
-  missing: 170,
-};
-const NUMBER_WIDTH = 62;
-const WIDEST = 240;
 /** Letters that fit across the printed columns. */
 const ACROSS = 140;
 type Writers = Readonly<Record<QuoteSide, SheetWriter>>;
-/** Of the labels of the settings, the line numbers below them, hose and price. */
-const LEAD_WIDTHS = [170, 110, NUMBER_WIDTH];
-/** Three lines: `Overall`, `length`, `(mm)`. */
-const HEADING_HEIGHT = 46;
-const PARTS = ['hose', 'fittingA', 'fittingB', 'guard'] as const;
 
 const SHOWN = [
   'line',
@@ -138,44 +118,6 @@ function writeHeadings(
     writer.formulas(HEADING_ROW, layout.breakColumn(0), headings('Each at ', 'quote'));
     costs.formulas(HEADING_ROW, layout.breakLabourColumn(0), headings('Labour at ', 'costs'));
   }
-}
-
-function dressHeadings(writer: SheetWriter, lines: number, columns: number): void {
-  // Kept with the file, where heights that a host fits by itself are not.
-  writer.style(HEADING_ROW, 0, 1, columns, { rowHeight: HEADING_HEIGHT, bold: true, fill: HEAD_FILL, wrap: true });
-  writer.style(HEADING_ROW, 0, lines + 1, columns, { border: 'all' });
-}
-
-function dressQuote(writer: SheetWriter, { settings, lines, lengthFormat }: QuoteInput, layout: QuoteLayout): void {
-  const { firstRow } = layout;
-  if (lengthFormat) writer.format(firstRow, layout.column('overall'), lines.length, 1, lengthFormat);
-  writer.format(firstRow, layout.column('each'), lines.length, 2 + layout.breaks, settings.format);
-  const columns = layout.column('note') + 1;
-  dressHeadings(writer, lines.length, columns);
-  for (const column of (['label', 'fittingA', 'fittingB', 'fluid', 'rating', 'note'] as const).filter(each => layout.has(each))) {
-    writer.style(firstRow, layout.column(column), lines.length, 1, { wrap: true });
-  }
-  const parts = PARTS.map(part => {
-    const names = lines.map(line => line[part]);
-    return [part, columnWidth(names, WIDTHS[part]!, WIDEST)] as const;
-  });
-  const named = Object.entries({ ...WIDTHS, ...Object.fromEntries(parts) }) as [QuoteColumn, number][];
-  const own = named.filter(([name]) => layout.has(name) && layout.sideOf(name) === 'quote');
-  const widths = new Map(own.map(([name, width]) => [layout.column(name), width]));
-  writer.widths(...Array.from({ length: columns }, (_, at) => widths.get(at) ?? NUMBER_WIDTH));
-}
-
-function dressCosts(writer: SheetWriter, { settings, lines }: QuoteInput, layout: QuoteLayout): void {
-  const { firstRow } = layout;
-  const money = (column: number, columns = 1) => writer.format(firstRow, column, lines.length, columns, settings.format);
-  money(COSTS_LEAD.length - 1);
-  money(layout.column('hoseCost'), layout.column('cost') - layout.column('hoseCost') + 1);
-  money(layout.column('exact'));
-  if (layout.breaks > 0) money(layout.breakLabourColumn(0), layout.breaks);
-  writer.format(firstRow, layout.column('earned'), lines.length, 1, '0.0 %');
-  dressHeadings(writer, lines.length, layout.lastWorking + 1);
-  const widths = new Map((['check', 'missing'] as const).map(name => [layout.column(name), WIDTHS[name]!]));
-  writer.widths(...Array.from({ length: layout.lastWorking + 1 }, (_, at) => LEAD_WIDTHS[at] ?? widths.get(at) ?? NUMBER_WIDTH));
 }
 
 /** A formula may only name sheets that are there already: the new sheets come first. */

@@ -1,8 +1,10 @@
 import * as v from 'valibot';
-import type { CellValue, Workbook } from '../../workbook/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { CUSTOMER_COLUMNS, printedQuote, type CustomerColumn, type PrintedQuote } from './printedQuote';
 import { moneyText } from '../table/moneyText';
 import { quoteOfSheet } from './readQuote';
+import { plainValue } from '../../workbook/cellWords';
+import { recalled } from '../table/recalled';
 
 const KEY = 'quotes.sent';
 
@@ -21,17 +23,9 @@ const Sent = v.object({
 export type SentQuote = v.InferOutput<typeof Sent>;
 
 /** The quotes that went to customers from this workbook, as it remembers them. */
-export async function sentQuotes(workbook: Workbook): Promise<readonly SentQuote[]> {
-  try {
-    const read = v.safeParse(v.array(Sent), JSON.parse((await workbook.recall(KEY)) ?? '[]'));
-    return read.success ? read.output : [];
-  } catch {
-    return [];
-  }
-}
+export const sentQuotes = (workbook: Workbook): Promise<readonly SentQuote[]> => recalled(workbook, KEY, v.array(Sent), []);
 
-const plain = (value: CellValue) => (typeof value === 'object' ? value.error : value);
-const comparedOf = ({ lines }: PrintedQuote) => lines.map(line => COMPARED.map(column => plain(line[column])));
+const comparedOf = ({ lines }: PrintedQuote) => lines.map(line => COMPARED.map(column => plainValue(line[column])));
 
 /** Remembers with the workbook what was sent; the newest comes last. */
 export async function rememberSent(workbook: Workbook, sent: Omit<SentQuote, 'lines'>, quote: PrintedQuote): Promise<void> {

@@ -9,6 +9,7 @@ import type { RaisedName, RaisedTable } from './raisedTable';
 import { FIRST_RISE, RiseCells, type Rises } from './riseCells';
 import { COMPARED, writeComparison, type ComparisonInput } from './whatIfComparison';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
+import { DATE_FORMAT } from '../print/dateFormat';
 
 /** Everything a what-if is made of. */
 export interface WhatIfInput extends ComparisonInput {
@@ -59,7 +60,7 @@ function writeSums(writer: SheetWriter, { quotes, format }: WhatIfInput, first: 
     ]);
   });
   writer
-    .format(first + 1, 2, quotes.length, 1, 'yyyy-mm-dd')
+    .format(first + 1, 2, quotes.length, 1, DATE_FORMAT)
     .format(first + 1, 3, quotes.length, 3, format)
     .format(first + 1, 6, quotes.length, 1, '0.0 %')
     .style(first, 0, 1, 8, { bold: true, fill: HEAD_FILL, wrap: true })

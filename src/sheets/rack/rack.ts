@@ -10,7 +10,7 @@ import { findTables } from '../table/findTables';
 import type { RowProblem } from '../table/rowProblem';
 import { SheetCells } from '../table/sheetCells';
 import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
-import type { TableQuestion } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { madeDay } from './hoseAge';
 import { RackBookings } from './rackBookings';

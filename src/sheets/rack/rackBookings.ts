@@ -5,7 +5,8 @@ import { columnLetters } from '../../workbook/a1';
 import { headingForms } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
-import type { TableQuestion, TableReader } from '../table/tableReader';
+import type { TableReader } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import type { RackRole } from './rackTable';
 
 const isCalled = (heading: string, words: RegExp) => headingForms(heading).some(form => words.test(form));

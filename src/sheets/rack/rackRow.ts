@@ -35,6 +35,6 @@ export function rackOf(rack: readonly RackRow[], hose: string): readonly RackRow
 }
 
 /** Where a piece of hose is: its place and the number of its reel. */
-export function placeOf({ place, reel }: Pick<RackRow, 'place' | 'reel'>): string {
+export function rackPlace({ place, reel }: Pick<RackRow, 'place' | 'reel'>): string {
   return [place, reel && `reel ${reel}`].filter(Boolean).join(', ');
 }

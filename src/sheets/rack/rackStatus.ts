@@ -4,7 +4,8 @@ import { plainHeading } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { rivalColumns } from '../table/tableColumns';
-import type { TableQuestion, TableReader } from '../table/tableReader';
+import type { TableReader } from '../table/tableReader';
+import type { TableQuestion } from '../table/tableQuestion';
 import type { RackRole } from './rackTable';
 
 /** Words at the beginning of a status that keep hose from being used. */

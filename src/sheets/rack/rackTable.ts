@@ -10,7 +10,8 @@ import type { TableAnswers } from '../table/tableAnswers';
 import { columnsByRole, type ColumnsByRole, type RoleList } from '../table/tableColumns';
 import { correctionKey } from '../table/headingCorrections';
 import { sizeBeside } from '../table/sizedHose';
-import { TableReader, type MeasureRole } from '../table/tableReader';
+import { TableReader } from '../table/tableReader';
+import type { MeasureRole } from '../table/measureRole';
 
 /** What a column of a rack can be. */
 export type RackRole = 'hose' | 'length' | 'quantity' | 'place' | 'reel' | 'lot' | 'made' | 'status' | 'used';

@@ -2,6 +2,7 @@ import type { Piece } from '../pieces/piece';
 import { recallPieces, type RecalledPiece } from './recallPieces';
 import type { KnownGauge, RecallRequest } from './recallRequest';
 import { recallRecords, type RecordRow } from './recordRows';
+import { countedText } from '../../core/countedText';
 
 /** Everything that belongs to what is asked back. */
 export interface Recall {
@@ -32,10 +33,8 @@ export function recall(
   return { request, hits, open, orders, openOrders: ordersOf(open).filter(order => !orders.includes(order)), records: ofRecords };
 }
 
-const count = (many: number, one: string, more = `${one}s`) => `${many} ${many === 1 ? one : more}`;
-
 /** The overall result in a sentence. */
 export function recallSentence({ hits, open, orders, records }: Recall): string {
-  const cannot = open.length === 0 ? '' : ` ${count(open.length, 'piece')} cannot be excluded.`;
-  return `${count(hits.length, 'piece')} of ${count(orders.length, 'order')}, ${count(records.length, 'row')} of records.${cannot}`;
+  const cannot = open.length === 0 ? '' : ` ${countedText(open.length, 'piece')} cannot be excluded.`;
+  return `${countedText(hits.length, 'piece')} of ${countedText(orders.length, 'order')}, ${countedText(records.length, 'row')} of records.${cannot}`;
 }

@@ -10,7 +10,7 @@ import type { RecallRequest } from './recallRequest';
 import { changedVerdicts, rejudge } from './rejudge';
 
 /** What is asked back, in words. */
-export function requestText(request: RecallRequest): string {
+function requestText(request: RecallRequest): string {
   if (request.by === 'lot') return `Lot ${request.lot}${request.part ? ` of ${request.part}` : ''}`;
   if (request.by === 'days') return `Made ${isoDate(request.from)} to ${isoDate(request.to)}`;
   return `${request.kind || 'Gauge'} ${request.name}${request.since === undefined ? '' : ` since ${isoDate(request.since)}`}`;

@@ -8,8 +8,7 @@ import { SheetCells } from '../table/sheetCells';
 import { columnsByRole, type RoleList } from '../table/tableColumns';
 import type { RecalledPiece } from './recallPieces';
 import type { RecallRequest } from './recallRequest';
-
-const RECORDS_SHEET = 'Inspection records';
+import { RECORDS_SHEET } from '../table/recordsSheet';
 
 type RecordRole = 'piece' | 'assembly' | 'order' | 'hoseLot' | 'fittingLot' | 'caliper' | 'gauge' | 'date' | 'die';
 const ROLES: RoleList<RecordRole> = [

@@ -8,7 +8,7 @@ export interface Run {
 }
 
 /** A cell's text in one line; of an error value none. */
-export function textOf(value: CellValue): string {
+export function oneLine(value: CellValue): string {
   if (value === '' || typeof value === 'object') return '';
   return typeof value === 'number' ? String(value) : String(value).replace(/\s+/g, ' ').trim();
 }
@@ -25,7 +25,7 @@ export function runsOf(cells: SheetCells, row: number): Run[] {
   return runs;
 }
 
-export const columnsOf = ({ first, last }: Run) => Array.from({ length: last - first + 1 }, (_, i) => first + i);
+export const columnsOfRun = ({ first, last }: Run) => Array.from({ length: last - first + 1 }, (_, i) => first + i);
 
 /** The columns of a run in which something stands in a row. */
 export function filledIn(cells: SheetCells, row: number, { first, last }: Run): number[] {

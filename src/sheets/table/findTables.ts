@@ -1,6 +1,6 @@
 import { overlap, type Block } from '../../workbook/a1';
 import { wholeTable, type HostBlock } from '../../workbook/hostTable';
-import { columnsOf, overlaps, runsOf, textOf, widest, type Run } from './cellRuns';
+import { columnsOfRun, overlaps, runsOf, oneLine, widest, type Run } from './cellRuns';
 import { beginsTable, isSecondHeading, joined, vocabulary } from './headingRow';
 import { leaveSettings, openOwn, stacked, takeRow, withUnheaded, type OpenTable } from './openTable';
 import type { SheetCells } from './sheetCells';
@@ -19,7 +19,7 @@ export interface FoundTable {
 }
 
 function ownTable(cells: SheetCells, { row, column, rows, columns }: HostBlock, below: readonly number[]): FoundTable {
-  const headings = columnsOf({ first: column, last: column + columns - 1 }).map(at => textOf(cells.value(row, at)));
+  const headings = columnsOfRun({ first: column, last: column + columns - 1 }).map(at => oneLine(cells.value(row, at)));
   return { sheet: cells.sheet, block: { row, column, rows, columns }, headings, hostTable: true, below };
 }
 
@@ -66,7 +66,7 @@ export function findTables(
   const tables = full.map((table): FoundTable => {
     const { top, bottom, below, headings: both } = table;
     const run = withUnheaded(cells, table, full);
-    const headings = columnsOf(run).map((column, at) => both?.[at] ?? textOf(cells.shown(top, column)));
+    const headings = columnsOfRun(run).map((column, at) => both?.[at] ?? oneLine(cells.shown(top, column)));
     const block = { row: top, column: run.first, rows: bottom - top + 1, columns: run.last - run.first + 1 };
     return { sheet: cells.sheet, block, headings, hostTable: false, below };
   });

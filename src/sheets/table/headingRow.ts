@@ -1,5 +1,5 @@
 import type { CellValue } from '../../workbook/workbook';
-import { columnsOf, filledIn, textOf, type Run } from './cellRuns';
+import { columnsOfRun, filledIn, oneLine, type Run } from './cellRuns';
 import { headingForms } from './heading';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
 import type { SheetCells } from './sheetCells';
@@ -40,7 +40,7 @@ export function vocabulary(said: HeadingCorrections): Vocabulary {
 }
 
 const wordsIn = (cells: SheetCells, row: number, run: Run, { word }: Vocabulary) =>
-  columnsOf(run).map(column => word(textOf(cells.shown(row, column))));
+  columnsOfRun(run).map(column => word(oneLine(cells.shown(row, column))));
 
 /** Whether the headings right of a blank column begin a table of their own: they say again what those left of it say. */
 function isOwnTable(cells: SheetCells, row: number, before: Run, run: Run, lexicon: Vocabulary): boolean {
@@ -63,7 +63,7 @@ export function joined(cells: SheetCells, row: number, runs: readonly Run[], lex
 /** Tables side by side without a blank column between them: the same headings of a hose list, once for each. */
 function parted(cells: SheetCells, row: number, run: Run, lexicon: Vocabulary): Run[] {
   // Most rows of a long sheet are data: their first cell tells.
-  if (run.last === run.first || !lexicon.word(textOf(cells.shown(row, run.first)))) return [run];
+  if (run.last === run.first || !lexicon.word(oneLine(cells.shown(row, run.first)))) return [run];
   const words = wordsIn(cells, row, run, lexicon);
   const width = words.indexOf(words[0], 1);
   const isTwice = width >= 3 && words.length % width === 0 && words.every((word, at) => word && word === words[at % width]);
@@ -80,7 +80,7 @@ export const isReadingNumber = (value: CellValue) =>
 
 /** A row that is mostly numbers, errors and formulas is data, whatever words stand in it. */
 function isMostlyData(cells: SheetCells, row: number, run: Run): boolean {
-  const filled = columnsOf(run).filter(column => cells.shown(row, column) !== '' || cells.isComputed(row, column));
+  const filled = columnsOfRun(run).filter(column => cells.shown(row, column) !== '' || cells.isComputed(row, column));
   const isData = (column: number) =>
     (typeof cells.shown(row, column) !== 'string' && !isReadingNumber(cells.shown(row, column))) || cells.isComputed(row, column);
   const data = filled.filter(isData);
@@ -89,11 +89,11 @@ function isMostlyData(cells: SheetCells, row: number, run: Run): boolean {
 
 /** `Crimp 1 2 3 4`, or the angles `0 45 90 135`, with numbers below. */
 function hasNumberedReadings(cells: SheetCells, row: number, run: Run): boolean {
-  const columns = columnsOf(run);
+  const columns = columnsOfRun(run);
   const numbered = columns.filter(column => typeof cells.value(row, column) === 'number');
-  const others = columns.filter(column => !numbered.includes(column) && textOf(cells.shown(row, column)) !== '');
+  const others = columns.filter(column => !numbered.includes(column) && oneLine(cells.shown(row, column)) !== '');
   const [first, second] = numbered.map(column => cells.value(row, column) as number);
-  if (first === undefined || second === undefined || !others.some(column => wordOf(textOf(cells.shown(row, column)))))
+  if (first === undefined || second === undefined || !others.some(column => wordOf(oneLine(cells.shown(row, column)))))
     return false;
   const step = second - first;
   const isInOrder = numbered.every((column, index) => cells.value(row, column) === first + index * step);
@@ -105,11 +105,11 @@ function hasNumberedReadings(cells: SheetCells, row: number, run: Run): boolean 
 export function beginsTable(cells: SheetCells, row: number, run: Run, lexicon: Vocabulary): boolean {
   if (run.last === run.first || isMostlyData(cells, row, run)) return false;
   if (new Set(wordsIn(cells, row, run, lexicon).filter(Boolean)).size >= 2) return true;
-  const texts = columnsOf(run).map(column => textOf(cells.shown(row, column)));
+  const texts = columnsOfRun(run).map(column => oneLine(cells.shown(row, column)));
   if (texts.some(lexicon.isSaid)) return true;
   const isWord = (text: string) => text !== '' && text.length <= 40 && !/^[\d.,'"]/.test(text);
   if (hasNumberedReadings(cells, row, run)) return true;
-  return texts.every(isWord) && columnsOf(run).some(column => typeof cells.value(row + 1, column) === 'number');
+  return texts.every(isWord) && columnsOfRun(run).some(column => typeof cells.value(row + 1, column) === 'number');
 }
 
 /** A formula, or a number that heads no reading: the row is data. (No number is a word of the vocabulary.) */
@@ -129,7 +129,7 @@ export function isSecondHeading(cells: SheetCells, row: number, run: Run, { word
   if (hasData(cells, row, run)) return false;
   const filled = filledIn(cells, row, run);
   if (filled.length < 2) return false;
-  const at = (column: number) => textOf(cells.value(row, column));
+  const at = (column: number) => oneLine(cells.value(row, column));
   const words = filled.filter(column => word(at(column)));
   const isExplained = new Set(words.map(at).filter(isSaid)).size >= 2;
   const numbers = filled.filter(column => typeof cells.value(row, column) === 'number');

@@ -1,5 +1,5 @@
 import { wholeTable, type HostBlock } from '../../workbook/hostTable';
-import { columnsOf, filledIn, overlaps, textOf, widest, type Run } from './cellRuns';
+import { columnsOfRun, filledIn, overlaps, oneLine, widest, type Run } from './cellRuns';
 import { headingForms } from './heading';
 import type { Vocabulary } from './headingRow';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
@@ -29,9 +29,9 @@ const SURE = 3;
 
 /** Whether a row says `Target (mm) 24.9`, in whatever columns. */
 const isSettings = (cells: SheetCells, row: number, run: Run, words: readonly HeadingWord[]) =>
-  columnsOf(run).some(column => {
+  columnsOfRun(run).some(column => {
     const text = cells.value(row, column);
-    if (typeof text !== 'string' || !/\d/.test(textOf(cells.value(row, column + 1)))) return false;
+    if (typeof text !== 'string' || !/\d/.test(oneLine(cells.value(row, column + 1)))) return false;
     return headingForms(text).some(form => words.some(word => HEADING_WORDS[word].exact.test(form)));
   });
 
@@ -71,7 +71,7 @@ export function stacked(
   if (above.length === 0 || runs.length === 0) return undefined;
   const over = widest(above.map(({ run }) => run));
   const run = widest([over, ...runs.filter(each => overlaps(each, over))]);
-  const headings = stackedHeadings(cells, row, columnsOf(run), text => word(text) !== undefined);
+  const headings = stackedHeadings(cells, row, columnsOfRun(run), text => word(text) !== undefined);
   return headings && { top: row, run, headings, bottom: row, isClosed: false, below: [] };
 }
 
@@ -83,7 +83,7 @@ export function withUnheaded(cells: SheetCells, { top, bottom, run }: OpenTable,
       each => each.run !== run && each.top <= bottom && each.bottom >= top && overlaps(each.run, { first: column, last: column }),
     );
   const isNumber = (row: number, column: number) =>
-    typeof cells.value(row, column) === 'number' || /^\s*\d/.test(textOf(cells.value(row, column)));
+    typeof cells.value(row, column) === 'number' || /^\s*\d/.test(oneLine(cells.value(row, column)));
   const belongs = (column: number) =>
     column <= cells.lastColumn &&
     cells.shown(top, column) === '' &&

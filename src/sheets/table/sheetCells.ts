@@ -1,6 +1,6 @@
-import type { Block } from '../../workbook/a1';
+import type { Block, CellPlace } from '../../workbook/a1';
 import type { CellValue, RangeContent, SheetLayout } from '../../workbook/workbook';
-import { spilledFrom, type FormulaCell } from './spilledFrom';
+import { spilledFrom } from './spilledFrom';
 
 const PLAIN_LAYOUT: SheetLayout = { hiddenRows: new Set(), merges: [] };
 
@@ -11,7 +11,7 @@ const holds = ({ row, column, rows, columns }: Block, r: number, c: number) =>
 export class SheetCells {
   /** Merged blocks by the rows they cover: a sheet may have thousands of them. */
   private readonly mergesOfRow = new Map<number, Block[]>();
-  private spills: ReadonlyMap<string, FormulaCell> | undefined;
+  private spills: ReadonlyMap<string, CellPlace> | undefined;
 
   constructor(
     readonly used: RangeContent,
@@ -49,7 +49,7 @@ export class SheetCells {
   }
 
   /** The cell whose formula of ours fills this one; undefined where it holds its own content. */
-  filledBy(row: number, column: number): FormulaCell | undefined {
+  filledBy(row: number, column: number): CellPlace | undefined {
     this.spills ??= spilledFrom(this.used);
     return this.spills.get(`${row} ${column}`);
   }

@@ -1,11 +1,6 @@
 import { spilledResult } from '../../workbook/spilledResult';
 import type { CellValue, RangeContent } from '../../workbook/workbook';
-
-/** A cell whose formula fills others, by zero-based row and column of the sheet. */
-export interface FormulaCell {
-  readonly row: number;
-  readonly column: number;
-}
+import type { CellPlace } from '../../workbook/a1';
 
 /** What to do about a formula that Excel refuses to spill. */
 export const SPILL_SENTENCE = 'the cells that this formula fills are not empty: clear or move what stands beside or below it';
@@ -19,8 +14,8 @@ const isError = (value: CellValue | undefined) => typeof value === 'object';
  * Which cells are filled by a formula of ours that stands in another one, by `row column`. A formula that shows #SPILL! fills none; one that
  * failed as a whole leaves what is typed beside it alone.
  */
-export function spilledFrom({ row: top, column: left, values, formulas }: RangeContent): ReadonlyMap<string, FormulaCell> {
-  const found = new Map<string, FormulaCell>();
+export function spilledFrom({ row: top, column: left, values, formulas }: RangeContent): ReadonlyMap<string, CellPlace> {
+  const found = new Map<string, CellPlace>();
   formulas.forEach((line, r) =>
     line.forEach((formula, c) => {
       const result = formula === '' || ONE_CELL.test(formula) ? undefined : spilledResult(formula);

@@ -1,6 +1,6 @@
 import { anyMeasureUnit } from '../../core/units/measureUnit';
 import { splitHeading } from '../../core/units/headingUnit';
-import { textOf } from './cellRuns';
+import { oneLine } from './cellRuns';
 import { isReadingNumber } from './headingRow';
 import type { SheetCells } from './sheetCells';
 
@@ -28,14 +28,14 @@ function wholeHeadings(
   columns: readonly number[],
   isWord: (text: string) => boolean,
 ): readonly string[] | undefined {
-  const texts = columns.map(column => [textOf(cells.shown(row - 1, column)), textOf(cells.value(row, column))] as const);
+  const texts = columns.map(column => [oneLine(cells.shown(row - 1, column)), oneLine(cells.value(row, column))] as const);
   const [over, under] = [0, 1].map(at => texts.map(each => splitHeading(each[at as 0 | 1]).name)) as [string[], string[]];
   const isBoth = (at: number) =>
     over[at] !== '' && under[at] !== '' && [`${under[at]} ${over[at]}`, `${over[at]} ${under[at]}`].some(isWord);
   const lower = columns.flatMap((_, at) => (texts[at]![1] === '' ? [] : [at]));
   // What stands below in figures, or ends in them, is a line of the table and no heading.
   const isPlain = lower.every(at => isHeadingCell(cells, row, columns[at]!) && /^[^\d]+$/.test(texts[at]![1]));
-  const hasNumbers = lower.some(at => /^[^\p{L}]*\d/u.test(textOf(cells.value(row + 1, columns[at]!))));
+  const hasNumbers = lower.some(at => /^[^\p{L}]*\d/u.test(oneLine(cells.value(row + 1, columns[at]!))));
   const both = lower.filter(isBoth).length;
   if (!isPlain || !hasNumbers || both < 2 || both * 2 < lower.length) return undefined;
   return texts.map(([upper, below], at) =>
@@ -69,18 +69,18 @@ export function stackedHeadings(
   columns: readonly number[],
   isWord: (text: string) => boolean,
 ): readonly string[] | undefined {
-  const isFilled = (at: number, column: number) => textOf(cells.value(at, column)) !== '';
+  const isFilled = (at: number, column: number) => oneLine(cells.value(at, column)) !== '';
   const lower = columns.filter(column => !cells.isEmpty(row, column));
   const fillsBlanks = lower.some(column => !isFilled(row - 1, column));
   const leavesBlank = columns.some(column => isFilled(row - 1, column) && cells.isEmpty(row, column));
   if (!fillsBlanks || !leavesBlank) return wholeHeadings(cells, row, columns, isWord);
   if (!lower.every(column => isHeadingCell(cells, row, column))) return undefined;
-  const texts = lower.map(column => textOf(cells.value(row, column)));
+  const texts = lower.map(column => oneLine(cells.value(row, column)));
   if (texts.every(text => anyMeasureUnit(text.replace(/^[([](.*)[)\]]$/, '$1')))) return undefined;
   let group = '';
   const headings = columns.map(column => {
-    const own = textOf(cells.shown(row - 1, column));
-    const under = textOf(cells.value(row, column));
+    const own = oneLine(cells.shown(row - 1, column));
+    const under = oneLine(cells.value(row, column));
     if (own !== '') group = own;
     return combined(own === '' && under !== '' ? group : own, under, isWord);
   });

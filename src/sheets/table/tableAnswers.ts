@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { hostOf } from '../../workbook/shownWorkbook';
 import type { Workbook } from '../../workbook/workbook';
 import { correctionKey, type HeadingCorrections } from './headingCorrections';
+import { recalled } from './recalled';
 
 /** Kinds of table whose reading people can correct. */
 export type TableKind = 'jobs' | 'rack' | 'crimps' | 'pieces' | 'gauges';
@@ -21,20 +22,11 @@ const Stored = v.array(
 /** Kind of table, sheet, what was asked, heading, answer. */
 type StoredAnswer = v.InferOutput<typeof Stored>[number];
 
-async function stored(workbook: Workbook): Promise<readonly StoredAnswer[]> {
-  const text = await workbook.recall(KEY);
-  if (text === undefined) return [];
-  try {
-    const parsed = v.safeParse(Stored, JSON.parse(text));
-    return parsed.success ? parsed.output : [];
-  } catch {
-    return [];
-  }
-}
+const allAnswers = (workbook: Workbook): Promise<readonly StoredAnswer[]> => recalled(workbook, KEY, Stored, []);
 
 /** What was said about the tables of one kind on a sheet. */
 export async function tableAnswers(workbook: Workbook, kind: TableKind, sheet: string): Promise<TableAnswers> {
-  const own = (await stored(workbook)).filter(([of, on]) => of === kind && on === sheet);
+  const own = (await allAnswers(workbook)).filter(([of, on]) => of === kind && on === sheet);
   const mapOf = (asked: Asked) => new Map(own.flatMap(([, , what, heading, said]) => (what === asked ? [[heading, said]] : [])));
   return { role: mapOf('role'), unit: mapOf('unit'), comma: mapOf('comma'), meaning: mapOf('meaning') };
 }
@@ -53,7 +45,7 @@ export async function rememberAnswer(
 ): Promise<void> {
   const key = correctionKey(heading);
   const add = async () => {
-    const others = (await stored(workbook)).filter(
+    const others = (await allAnswers(workbook)).filter(
       ([of, on, what, about]) => !(of === kind && on === sheet && what === asked && about === key),
     );
     const all: readonly StoredAnswer[] = answer === undefined ? others : [...others, [kind, sheet, asked, key, answer]];

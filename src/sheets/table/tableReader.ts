@@ -1,50 +1,17 @@
-import {
-  countOfCell,
-  measureOfCell,
-  momentOfCell,
-  nameOfCell,
-  numberOfCell,
-  type ColumnComma,
-  type Measure,
-} from '../../cells/sheetCell';
+import { countOfCell, measureOfCell, momentOfCell, nameOfCell, numberOfCell, type Measure } from '../../cells/sheetCell';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
-import { measureUnit, unitSymbols, type MeasureUnit, type Quantity } from '../../core/units/measureUnit';
-import { commaReadings, hasDecimalComma } from '../../core/units/numberText';
+import type { MeasureUnit, Quantity } from '../../core/units/measureUnit';
 import { addressOf, columnLetters } from '../../workbook/a1';
 import type { CellValue } from '../../workbook/workbook';
 import { isDitto } from './ditto';
 import type { FoundTable } from './findTables';
-import { statedUnit } from './heading';
 import type { SheetCells } from './sheetCells';
-import type { Asked, TableAnswers } from './tableAnswers';
-import { type ColumnsByRole } from './tableColumns';
-import { correctionKey } from './headingCorrections';
-import { isUnitsRow } from './tableRows';
-
-/** Something that the sheet does not say; until it is answered, the rows that need it are refused. */
-export interface TableQuestion {
-  readonly asked: Asked;
-  /** What it is about, as it is remembered: a heading, or words of cells. */
-  readonly heading: string;
-  /** `C: Length` */
-  readonly column: string;
-  readonly sentence: string;
-  readonly choices: readonly { readonly value: string; readonly label: string }[];
-  /** The likeliest answer; only proposed. */
-  readonly proposal?: string | undefined;
-  /** Why no row of the table can be taken until it is answered. */
-  readonly refusal?: string | undefined;
-}
-
-/** What a role's numbers measure, and which units belong together: lengths of hose, or small ones like diameters. */
-export interface MeasureRole {
-  readonly quantity: Quantity;
-  readonly group: 'length' | 'diameter' | 'other';
-  readonly label: string;
-  /** A tolerance, which may be written with its sign: `± 0.1`. */
-  readonly eitherWay?: boolean | undefined;
-}
+import type { TableAnswers } from './tableAnswers';
+import type { ColumnsByRole } from './tableColumns';
+import type { TableQuestion } from './tableQuestion';
+import type { MeasureRole } from './measureRole';
+import { ColumnFactsFinder, headingOfRole, type ColumnFacts } from './columnFacts';
 
 /** What is known of one number besides its column. */
 export interface CellReading {
@@ -54,19 +21,9 @@ export interface CellReading {
   readonly rows?: number | undefined;
 }
 
-interface ColumnFacts {
-  readonly unit: MeasureUnit | undefined;
-  readonly comma: ColumnComma;
-}
-
-/** The digits of a cell's text, without the unit behind them. */
-const withoutUnit = (text: string) => text.replace(/\s*[a-zµ°"'″′].*$/i, '');
-
-const NAMED_UNITS = ['mm', 'cm', 'm', 'in', 'ft', 'yd'];
-
 /** Reads the rows of one table: names, numbers with their units, days. What the sheet does not say becomes a question. */
 export class TableReader<Role extends string> {
-  readonly questions: TableQuestion[] = [];
+  readonly questions: TableQuestion[];
   private readonly facts = new Map<Role, ColumnFacts>();
 
   constructor(
@@ -74,16 +31,18 @@ export class TableReader<Role extends string> {
     readonly table: FoundTable,
     readonly columns: ColumnsByRole<Role>,
     private readonly measures: Readonly<Partial<Record<Role, MeasureRole>>>,
-    private readonly answers: TableAnswers,
+    answers: TableAnswers,
     /** Units that are proposed, never taken, where a heading names none. */
-    private readonly proposals: Readonly<Partial<Record<Quantity, MeasureUnit>>> = {},
+    proposals: Readonly<Partial<Record<Quantity, MeasureUnit>>> = {},
     /** Roles of plain numbers, whose commas are asked about too. */
     numbers: readonly Role[] = [],
     /** What a cell beside it adds to a name in a row: the size of a hose. */
     private readonly added: Readonly<Record<string, ((name: string, row: number) => string) | undefined>> = {},
   ) {
-    for (const role of Object.keys(measures) as Role[]) if (this.has(role)) this.facts.set(role, this.factsOf(role));
-    for (const role of numbers) if (this.has(role)) this.facts.set(role, { unit: undefined, comma: this.commaOf(role) });
+    const finder = new ColumnFactsFinder(cells, table, columns, measures, answers, proposals);
+    this.questions = finder.questions;
+    for (const role of Object.keys(measures) as Role[]) if (this.has(role)) this.facts.set(role, finder.factsOf(role));
+    for (const role of numbers) if (this.has(role)) this.facts.set(role, finder.factsOfNumber(role));
   }
 
   has(role: Role): boolean {
@@ -91,7 +50,7 @@ export class TableReader<Role extends string> {
   }
 
   heading(role: Role): string {
-    return this.table.headings[this.columns[role]! - this.table.block.column] ?? '';
+    return headingOfRole(this.table, this.columns, role);
   }
 
   /** Unit of a column: as its heading states, as the table's other columns do, or as somebody answered. */
@@ -198,107 +157,5 @@ export class TableReader<Role extends string> {
     if (!merge || merge.rows === 1 || (merge.row === row && merge.rows <= covered)) return;
     const rows = `is merged over rows ${merge.row + 1} to ${merge.row + merge.rows}`;
     throw new TradeError('shape', label, rows, 'unmerge the cells and give each row its own number');
-  }
-
-  /** Cells of a column that are filled, under the heading. */
-  private filled(column: number): CellValue[] {
-    const { block, below } = this.table;
-    const rows = Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i).concat(below);
-    return rows.map(row => this.cells.value(row, column)).filter(cell => cell !== '');
-  }
-
-  private columnName(role: Role): string {
-    return `${columnLetters(this.columns[role]!)}${this.heading(role) && `: ${this.heading(role)}`}`;
-  }
-
-  private commaOf(role: Role): ColumnComma {
-    const heading = this.heading(role);
-    const said = this.answers.comma.get(correctionKey(heading));
-    if (said === 'decimal' || said === 'thousands') return said;
-    const texts = this.filled(this.columns[role]!).filter(cell => typeof cell === 'string');
-    if (texts.some(text => hasDecimalComma(withoutUnit(text)))) return 'decimal';
-    const open = texts.find(text => commaReadings(withoutUnit(text)));
-    if (open === undefined) return 'refuse';
-    const [decimal, thousands] = commaReadings(withoutUnit(open))!;
-    this.questions.push({
-      asked: 'comma',
-      heading,
-      column: this.columnName(role),
-      sentence: `Column ${this.columnName(role)} has ${open}: is that ${decimal} or ${thousands}?`,
-      choices: [
-        { value: 'decimal', label: decimal },
-        { value: 'thousands', label: thousands },
-      ],
-    });
-    return 'refuse';
-  }
-
-  private factsOf(role: Role): ColumnFacts {
-    return { unit: this.findUnit(role), comma: this.commaOf(role) };
-  }
-
-  private statedBy(role: Role): MeasureUnit | undefined {
-    const { quantity } = this.measures[role]!;
-    const heading = this.heading(role);
-    const said = this.answers.unit.get(correctionKey(heading));
-    const ofAnswer = said === undefined ? undefined : measureUnit(quantity, said);
-    return ofAnswer ?? statedUnit(heading, quantity).unit ?? this.unitBelow(role);
-  }
-
-  /** The unit in a line of units under the headings. */
-  private unitBelow(role: Role): MeasureUnit | undefined {
-    const row = this.table.block.row + 1;
-    if (!isUnitsRow(this.cells, this.table, row)) return undefined;
-    const text = nameOfCell(this.cells.value(row, this.columns[role]!));
-    return measureUnit(this.measures[role]!.quantity, text.replace(/^[([](.*)[)\]]$/, '$1'));
-  }
-
-  /** The unit that all other columns of a group state; undefined where they differ or none does. */
-  private agreed(role: Role, groups: readonly MeasureRole['group'][]): MeasureUnit | undefined {
-    const { quantity } = this.measures[role]!;
-    const others = (Object.keys(this.measures) as Role[]).filter(
-      each =>
-        each !== role &&
-        this.has(each) &&
-        this.measures[each]!.quantity === quantity &&
-        groups.includes(this.measures[each]!.group),
-    );
-    const units = new Set(others.map(each => this.statedBy(each)).filter(unit => unit !== undefined));
-    return units.size === 1 ? [...units][0] : undefined;
-  }
-
-  private findUnit(role: Role): MeasureUnit | undefined {
-    const stated = this.statedBy(role);
-    if (stated) return stated;
-    const { quantity, group } = this.measures[role]!;
-    const heading = this.heading(role);
-    const { unknown } = statedUnit(heading, quantity);
-    if (unknown === undefined && quantity === 'length') {
-      const alike = this.agreed(role, [group]) ?? this.agreed(role, ['length', 'diameter']);
-      // A rack in metres says nothing of a diameter beside it.
-      if (alike && (group === 'length' ? alike : /^(?:mm|in)$/.test(alike.symbol))) return alike;
-    }
-    const needsUnit = this.filled(this.columns[role]!).some(
-      cell => typeof cell === 'number' || (typeof cell === 'string' && /\d\s*$/.test(cell)),
-    );
-    if (needsUnit) this.ask(role, unknown);
-    return undefined;
-  }
-
-  private ask(role: Role, unknown: string | undefined): void {
-    const { quantity } = this.measures[role]!;
-    const name = this.columnName(role);
-    const symbols = quantity === 'length' ? NAMED_UNITS : unitSymbols(quantity).split(', ');
-    this.questions.push({
-      asked: 'unit',
-      heading: this.heading(role),
-      column: name,
-      sentence:
-        unknown === undefined
-          ? `Column ${name} has no unit. Which is it?`
-          : `Column ${name}: “${unknown}” is no unit that is known. Which is it?`,
-      choices: symbols.map(symbol => ({ value: symbol, label: symbol })),
-      proposal: this.proposals[quantity]?.symbol,
-    });
   }
 }

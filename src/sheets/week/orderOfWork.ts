@@ -2,7 +2,7 @@ import { READ_PLACES } from '../../core/units/decimalPlaces';
 import { Decimal } from '../../core/units/decimal';
 import { dialStops, type DialWindow } from './dialStops';
 import { dieOrder, EXACT_DIES } from './dieOrder';
-import { commonDials, type WorkEnd, type WorkLine } from './workEnd';
+import { commonDials, type WorkEnd, type WorkLine, dieKey } from './workEnd';
 
 /** What one setting of the machine is used for: the ends of a line that are crimped with it. */
 export interface WorkItem {
@@ -60,7 +60,6 @@ interface Task extends DialWindow {
   readonly deviations?: (dial: Decimal) => readonly [Decimal, Decimal];
 }
 
-const dieKey = (die: string) => die.trim().toLowerCase();
 const dialText = (dial: Decimal | undefined) => dial?.toString() ?? '';
 
 /** What is to be crimped of a line: both ends at once where one dial serves them. */

@@ -36,10 +36,10 @@ export interface CommonDials {
   readonly deviations: (dial: Decimal) => readonly [Decimal, Decimal];
 }
 
-const dieKey = (die: string) => die.trim().toLowerCase();
+export const dieKey = (die: string) => die.trim().toLowerCase();
 
 /** True where both ends go through one die. */
-export const isOneDie = (a: WorkEnd, b: WorkEnd): boolean => a.die !== '' && dieKey(a.die) === dieKey(b.die);
+const isOneDie = (a: WorkEnd, b: WorkEnd): boolean => a.die !== '' && dieKey(a.die) === dieKey(b.die);
 
 /** Change of diameter per digit that the two ends themselves say; undefined where they say none. */
 function slopeOf(a: WorkEnd, b: WorkEnd, step: Decimal | undefined): Decimal | undefined {

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react';
 import { canRefreshFunctions, refreshesFunctions, refreshFunctions } from '../../host/excel/functionsCache';
 import { registeredFunctions, registeredVersion } from '../../workbook/registeredFunctions';
 import { useStored } from '../controls/useStored';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** What a new release without force does: Excel looks for it once a day. */
 const A_DAY = 'Excel fetches the new ones within 24 hours.';
@@ -33,7 +34,7 @@ export function FunctionsVersion({ version }: { readonly version: string }) {
       setMessage(ANEW);
       store({ seen: version });
     } catch (error) {
-      setMessage(`Excel did not take it: ${error instanceof Error ? error.message : String(error)}`);
+      setMessage(`Excel did not take it: ${errorSentence(error)}`);
     }
   };
   return (

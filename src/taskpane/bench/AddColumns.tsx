@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { addEntryColumns, missingColumns } from '../../sheets/crimps/entryColumns';
 import type { CrimpReading } from '../../sheets/crimps/readCrimpRows';
 import type { Workbook } from '../../workbook/workbook';
+import { errorSentence } from '../../workbook/errorSentence';
 
 const useStyles = makeStyles({
   row: { display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: tokens.spacingHorizontalS },
@@ -28,7 +29,7 @@ export function AddColumns({ workbook, reading, onAdded }: Props) {
       setReason('');
       onAdded();
     } catch (error) {
-      setReason(error instanceof Error ? error.message : String(error));
+      setReason(errorSentence(error));
     }
   };
   return (

@@ -24,12 +24,12 @@ const useStyles = makeStyles({
   words: { display: 'flex', flexDirection: 'column', minWidth: 0, flex: '1 1 160px', overflowWrap: 'anywhere' },
 });
 
-interface Standing {
+interface CareState {
   readonly exists: boolean;
   readonly content: RangeContent | undefined;
 }
 
-async function careOf(workbook: Workbook): Promise<Standing> {
+async function careOf(workbook: Workbook): Promise<CareState> {
   const sheets = await workbook.sheets();
   const name = sheets.find(sheet => sheet.toLowerCase() === CARE_SHEET.toLowerCase());
   return { exists: name !== undefined, content: name ? await workbook.used(name) : undefined };
@@ -42,7 +42,7 @@ async function doneWriting(workbook: Workbook, task: CareTask): Promise<Writing>
   return {
     changes: [...doneChanges(task, day), ...logged.changes],
     undo: [...logged.undo, ...undoneChanges(task)],
-    told: `${task.task}: done ${day}${task.lastDone && `, before ${task.lastDone}`}; written to Machine log, row ${logged.row}.`,
+    message: `${task.task}: done ${day}${task.lastDone && `, before ${task.lastDone}`}; written to Machine log, row ${logged.row}.`,
   };
 }
 
@@ -52,30 +52,30 @@ const iconOf = ({ dueIn }: CareTask) =>
 /** What the user's list says is due. */
 export function CareSection({ workbook }: { readonly workbook: Workbook }) {
   const styles = useStyles();
-  const [standing, setStanding] = useState<Standing>();
+  const [care, setCare] = useState<CareState>();
   const [reason, setReason] = useState('');
-  const refresh = useCallback(() => careOf(workbook).then(setStanding, (error: Error) => setReason(error.message)), [workbook]);
+  const refresh = useCallback(() => careOf(workbook).then(setCare, (error: Error) => setReason(error.message)), [workbook]);
   useEffect(() => void refresh(), [refresh]);
   const { outcome, write, undo } = useWriting(workbook, () => void refresh());
-  const tasks = standing && careTasks(standing.content, today());
+  const tasks = care && careTasks(care.content, today());
   const make = (): Writing => ({
-    changes: careSheet(standing!.exists),
+    changes: careSheet(care!.exists),
     undo: [{ kind: 'values', at: { sheet: CARE_SHEET, address: 'A1:D1' }, values: [['', '', '', '']] }],
-    told: `Sheet ${CARE_SHEET} is there: write your tasks into it, one a row.`,
+    message: `Sheet ${CARE_SHEET} is there: write your tasks into it, one a row.`,
   });
   return (
     <section className={styles.section} aria-label="Care of the machine">
       <Subtitle2 as="h2">Care by date</Subtitle2>
-      {!standing && !reason && <Spinner size="tiny" label="Reading the list" />}
+      {!care && !reason && <Spinner size="tiny" label="Reading the list" />}
       {reason && <Body1>The list cannot be read: {reason}</Body1>}
-      {standing && !tasks && (
+      {care && !tasks && (
         <>
           <Body1>
-            {standing.content
+            {care.content
               ? `Sheet ${CARE_SHEET} needs the headings Task, Every (days) and Last done.`
               : `There is no list yet. The machines’ manuals say what they need, and how often: write it into a sheet ${CARE_SHEET}.`}
           </Body1>
-          {!standing.content && <Button onClick={() => void write(make)}>Make the sheet {CARE_SHEET}</Button>}
+          {!care.content && <Button onClick={() => void write(make)}>Make the sheet {CARE_SHEET}</Button>}
         </>
       )}
       {tasks?.length === 0 && <Body1>Sheet {CARE_SHEET} has no tasks yet: write one a row, with how often it is done.</Body1>}
@@ -100,7 +100,7 @@ export function CareSection({ workbook }: { readonly workbook: Workbook }) {
         ))}
       </ul>
       <WritingBar outcome={outcome} onUndo={() => void undo()} />
-      {standing && (
+      {care && (
         <Button size="small" appearance="subtle" onClick={() => void refresh()}>
           Read the list again
         </Button>

@@ -2,8 +2,8 @@ import { Button, Caption1, Field, Input, makeStyles, MessageBar, MessageBarBody,
 import type { Catalogue } from '../../core/catalogue/catalogue';
 import { trialPiece } from '../../sheets/crimps/trialPiece';
 import { WHERE_TO_MEASURE } from '../../sheets/print/cautions';
-import { placeOf } from '../../sheets/crimps/placeOf';
-import { isFilled, type CrimpRow } from '../../sheets/crimps/crimpRow';
+import { crimpPlace } from '../../sheets/crimps/crimpPlace';
+import { hasAllReadings, type CrimpRow } from '../../sheets/crimps/crimpRow';
 import type { EntryAction, EntryState } from '../../sheets/crimps/entry';
 import { crimpLimitsText } from '../../sheets/crimps/crimpText';
 import { smallText } from '../../sheets/table/smallText';
@@ -33,7 +33,7 @@ function endSentence(rows: EntryState['rows'], hasBlank: boolean): string {
 
 function Finished({ state, dispatch }: Pick<Props, 'state' | 'dispatch'>) {
   const styles = useStyles();
-  const first = state.rows.findIndex(row => !isFilled(row) && !row.problem);
+  const first = state.rows.findIndex(row => !hasAllReadings(row) && !row.problem);
   return (
     <>
       <MessageBar intent={first < 0 ? 'success' : 'info'} layout="multiline">
@@ -64,7 +64,7 @@ function dialHint(state: EntryState, row: CrimpRow, suggested: SuggestedDial | u
       ? 'As used for the last crimp of this kind: correct it if the dial was changed since.'
       : 'As the last crimp of this kind asked for: correct it if the dial was not changed.';
   }
-  if (state.memory.dials[placeOf(row)] === typed && typed !== '') return 'As entered for this crimp before';
+  if (state.memory.dials[crimpPlace(row)] === typed && typed !== '') return 'As entered for this crimp before';
   if (suggested) {
     return `The last crimp of this kind ${isUsed ? 'was made with' : 'asked for'} ${suggested.dial}: correct it if the dial was changed.`;
   }

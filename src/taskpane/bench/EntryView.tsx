@@ -17,7 +17,7 @@ import { today } from '../../sheets/table/today';
 import type { ViewProps } from '../controls/viewProps';
 import { AcceptDial } from '../controls/AcceptDial';
 import type { DialProposal } from '../../sheets/machines/dialProposal';
-import { AS_ENTERED, isFilled } from '../../sheets/crimps/crimpRow';
+import { AS_ENTERED, hasAllReadings } from '../../sheets/crimps/crimpRow';
 import type { EntryResult } from '../../sheets/crimps/entry';
 import { crimpReport } from '../../sheets/crimps/readCrimpRows';
 import { CrimpSettings } from '../controls/CrimpSettings';
@@ -66,7 +66,7 @@ export function EntryView({ workbook, scanned }: ViewProps) {
   useScannedTag(scanned, piece.find);
   const { refusal: statusRefusal, inWork } = usePieceStatus(workbook, state, piece, onEntered, read?.reading);
   const { rows, last, failure } = state;
-  const open = rows.filter(row => !isFilled(row) && !row.problem).length;
+  const open = rows.filter(row => !hasAllReadings(row) && !row.problem).length;
   const report = read && crimpReport(read.reading, ({ problem }) => problem);
   const proposal = last && proposalOf(last);
   const again = () => load(rows[state.index]?.row ?? rows[0]?.row);

@@ -13,11 +13,10 @@ import type { Takeable } from '../../sheets/table/tableRows';
 import { today } from '../../sheets/table/today';
 import { useCrimpFields } from '../controls/useCrimpFields';
 import { useStored } from '../controls/useStored';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** Whether there are rows to fill. */
 export type EntryStatus = { readonly kind: 'loading' | 'none' | 'ready' } | { readonly kind: 'failed'; readonly reason: string };
-
-const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 /** Day and time of this computer as the sheet's number. */
 function now(): number {
@@ -92,7 +91,7 @@ export function useEntry(workbook: Workbook, whenWritten: WhenEntered = () => {}
         setRead(sheet && reading && { sheet, reading });
         setStatus({ kind: rows.length > 0 ? 'ready' : 'none' });
       } catch (error) {
-        if (own === turn.current) setStatus({ kind: 'failed', reason: sentence(error) });
+        if (own === turn.current) setStatus({ kind: 'failed', reason: errorSentence(error) });
       }
     },
     [workbook],
@@ -111,7 +110,7 @@ export function useEntry(workbook: Workbook, whenWritten: WhenEntered = () => {}
       const isElsewhere = before.state.rows.length > 0 && before.state.rows[0]!.sheet !== sheet;
       if (isElsewhere ? !isUnwritten(before.state) : !isUnderWay(before.state)) await readRows(before.fields, before.take);
     };
-    again().catch((error: unknown) => setStatus({ kind: 'failed', reason: sentence(error) }));
+    again().catch((error: unknown) => setStatus({ kind: 'failed', reason: errorSentence(error) }));
   }, [readRows, workbook]);
 
   const load = (startRow?: number, taken = take) => {
@@ -133,7 +132,7 @@ export function useEntry(workbook: Workbook, whenWritten: WhenEntered = () => {}
       },
       error => {
         isWriting.current = false;
-        act({ type: 'failed', result, sentence: sentence(error) });
+        act({ type: 'failed', result, sentence: errorSentence(error) });
       },
     );
   }, [state.pending, state.operator, workbook]);
@@ -147,7 +146,7 @@ export function useEntry(workbook: Workbook, whenWritten: WhenEntered = () => {}
       setUndoRefusal('');
       act({ type: 'undone', result });
     } catch (error) {
-      setUndoRefusal(sentence(error));
+      setUndoRefusal(errorSentence(error));
     }
   };
 

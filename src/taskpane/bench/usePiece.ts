@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { CatalogueRead } from '../../sheets/jobs/readJobs';
+import type { CatalogueRead } from '../../sheets/jobs/jobTablesOf';
 import { fillPiece, typedOf } from '../../sheets/pieces/fillPiece';
 import { findPiece } from '../../sheets/pieces/findPiece';
 import { pieceKey, type Piece } from '../../sheets/pieces/piece';
@@ -11,6 +11,7 @@ import { scrapWriting } from '../../sheets/pieces/statusWriting';
 import { thisMoment } from '../../sheets/table/today';
 import type { Workbook } from '../../workbook/workbook';
 import { useWriting } from '../controls/useWriting';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** What a scanned or typed text led to. */
 export type PieceShown =
@@ -18,8 +19,6 @@ export type PieceShown =
   | { readonly kind: 'found'; readonly pieces: Pieces; readonly piece: Piece }
   | { readonly kind: 'several'; readonly pieces: readonly Piece[] }
   | { readonly kind: 'failed'; readonly sentence: string };
-
-const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 async function look(workbook: Workbook, text: string): Promise<PieceShown> {
   try {
@@ -30,7 +29,7 @@ async function look(workbook: Workbook, text: string): Promise<PieceShown> {
     if (found.kind === 'several') return found;
     return { kind: 'failed', sentence: `No piece is called “${text.trim()}”.` };
   } catch (error) {
-    return { kind: 'failed', sentence: sentence(error) };
+    return { kind: 'failed', sentence: errorSentence(error) };
   }
 }
 

@@ -1,12 +1,14 @@
 import { useEffect, useState, type MutableRefObject } from 'react';
 import type { EntryState } from '../../sheets/crimps/entry';
-import type { CatalogueRead } from '../../sheets/jobs/readJobs';
+import type { CatalogueRead } from '../../sheets/jobs/jobTablesOf';
 import { PIECES_SHEET } from '../../sheets/pieces/readPieces';
 import { statusWriting } from '../../sheets/pieces/statusWriting';
 import { thisMoment } from '../../sheets/table/today';
 import type { Workbook } from '../../workbook/workbook';
 import type { WhenEntered } from './useEntry';
 import type { usePiece } from './usePiece';
+import { errorSentence } from '../../workbook/errorSentence';
+import { plainValue } from '../../workbook/cellWords';
 
 const isPieces = (sheet: string | undefined) => sheet?.toLowerCase() === PIECES_SHEET.toLowerCase();
 
@@ -34,9 +36,7 @@ export function usePieceStatus(
   useEffect(() => {
     onEnteredRef.current = ({ sheet, cells }, at) => {
       if (!isPieces(sheet)) return;
-      const replaced = cells.flatMap(({ address, before }) =>
-        before === '' ? [] : [`${address} ${typeof before === 'object' ? before.error : before}`],
-      );
+      const replaced = cells.flatMap(({ address, before }) => (before === '' ? [] : [`${address} ${plainValue(before)}`]));
       statusWriting(workbook, thisMoment(), { row: at, replaced }, read)
         .then(writing => writing && workbook.write(writing.changes))
         .then(
@@ -44,7 +44,7 @@ export function usePieceStatus(
             setRefusal('');
             piece.refresh();
           },
-          (error: unknown) => setRefusal(error instanceof Error ? error.message : String(error)),
+          (error: unknown) => setRefusal(errorSentence(error)),
         );
     };
   });

@@ -20,17 +20,17 @@ export function ColumnsView({ workbook, goTo }: ViewProps) {
   const styles = useStyles();
   const { view, refresh } = useColumnsView(workbook);
   // Kept here: another table that is selected is proposed anew.
-  const [told, setTold] = useState<Told>();
+  const [message, setTold] = useState<Told>();
   const [added, setAdded] = useState<AddedColumns>();
   const result = useRef<HTMLDivElement>(null);
   // The button that adds columns is far below: what came of it is brought into sight.
   useEffect(() => {
-    if (told) result.current?.scrollIntoView?.({ block: 'nearest' });
-  }, [told]);
+    if (message) result.current?.scrollIntoView?.({ block: 'nearest' });
+  }, [message]);
   return (
     <div className={styles.panel}>
       <div className={styles.result} ref={result}>
-        <ToldBar told={told} />
+        <ToldBar message={message} />
         <RowsToLook workbook={workbook} added={added} />
       </div>
       {view.status === 'loading' && <Spinner label="Reading the table" />}

@@ -21,7 +21,7 @@ const NOTES: Readonly<Record<FormulaForm, string>> = {
 };
 
 /** Why this form is proposed. */
-export function reasonOfForm(form: FormulaForm, rows: number): string {
+function reasonOfForm(form: FormulaForm, rows: number): string {
   if (form !== 'column' || rows <= MANY_ROWS) return NOTES[form];
   return `${NOTES.column} Proposed above ${MANY_ROWS} rows: Excel waits for every call, and thousands can end in #BUSY!.`;
 }

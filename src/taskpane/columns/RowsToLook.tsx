@@ -11,6 +11,8 @@ import {
 import { useCallback, useEffect, useState } from 'react';
 import { lookAtRows, type AddedColumns, type RowsLooked } from '../../sheets/columns/needLook';
 import type { Workbook } from '../../workbook/workbook';
+import { countedText } from '../../core/countedText';
+import { errorSentence } from '../../workbook/errorSentence';
 
 const FIRST = 20;
 /** Formulas are calculated after they are written: how often and how long that is waited for. */
@@ -22,11 +24,9 @@ const useStyles = makeStyles({
 
 const WAITING = 'Not calculated yet';
 
-const count = (rows: number) => (rows === 1 ? '1 row' : `${rows} rows`);
-
-function titleOf({ rows, needLook }: RowsLooked): string {
-  if (needLook.length === 0) return `Nothing to look at in ${count(rows)}`;
-  return `${needLook.length} of ${count(rows)} ${needLook.length === 1 ? 'needs' : 'need'} a look`;
+function looksTitle({ rows, needLook }: RowsLooked): string {
+  if (needLook.length === 0) return `Nothing to look at in ${countedText(rows, 'row')}`;
+  return `${needLook.length} of ${countedText(rows, 'row')} ${needLook.length === 1 ? 'needs' : 'need'} a look`;
 }
 
 type Answer = { readonly added: AddedColumns } & ({ readonly looked: RowsLooked } | { readonly reason: string });
@@ -48,7 +48,7 @@ export function RowsToLook({ workbook, added }: Props) {
       setAnswer({ added, looked });
       return looked.isWaiting;
     } catch (error) {
-      setAnswer({ added, reason: error instanceof Error ? error.message : String(error) });
+      setAnswer({ added, reason: errorSentence(error) });
       return false;
     }
   }, [workbook, added]);
@@ -72,7 +72,7 @@ export function RowsToLook({ workbook, added }: Props) {
   return (
     <>
       <div role="status">
-        {looked && <Body1Strong>{looked.isWaiting && looked.needLook.length === 0 ? WAITING : titleOf(looked)}</Body1Strong>}
+        {looked && <Body1Strong>{looked.isWaiting && looked.needLook.length === 0 ? WAITING : looksTitle(looked)}</Body1Strong>}
         {current && 'reason' in current && (
           <MessageBar intent="warning">The new columns cannot be read: {current.reason}</MessageBar>
         )}

@@ -13,7 +13,7 @@ import type { Told } from '../controls/ToldBar';
 import { addressOf } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
 import { catalogueHindrance } from '../../sheets/catalogue/catalogueState';
-import { columnsView, type ColumnsView } from '../../sheets/columns/columnsView';
+import { columnsView, type ColumnsRead } from '../../sheets/columns/columnsView';
 import { datesAmongLengths, textFormatChanges } from '../../sheets/columns/dateLengths';
 import { limitsLeftOut } from '../../sheets/columns/nextDialRecipe';
 import { OfferFields } from './OfferFields';
@@ -25,13 +25,14 @@ import { canSpill, MANY_ROWS, type FormulaForm } from '../../sheets/columns/form
 import { columnsReadIn } from '../../sheets/columns/columnsReadIn';
 import { COLUMN_ROLE_CHOICES } from '../../sheets/columns/columnRoles';
 import { missingFormulas } from '../../sheets/columns/missingFormulas';
-import { HeadingCorrections } from '../controls/HeadingCorrections';
+import { CorrectHeadings } from '../controls/CorrectHeadings';
 import { ReadNote } from '../controls/ReadNote';
 import { linesReport } from '../../sheets/columns/lineRows';
 import { TableQuestions } from '../controls/TableQuestions';
 import { priceFormat } from '../../sheets/catalogue/priceFormat';
 import { FillFormulas } from '../controls/FillFormulas';
 import { FormulaFormChoice } from './FormulaFormChoice';
+import { errorSentence } from '../../workbook/errorSentence';
 
 const useStyles = makeStyles({
   part: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL },
@@ -43,7 +44,7 @@ const useStyles = makeStyles({
 
 const ADD_WORDS = ['Tick the columns to add', 'Add 1 column'];
 
-type Ready = Extract<ColumnsView, { status: 'ready' }>;
+type Ready = Extract<ColumnsRead, { status: 'ready' }>;
 /** Reads the table again before writing: it may have changed since it was shown. */
 async function freshView(workbook: Workbook, { table }: Ready): Promise<Ready> {
   const fresh = await columnsView(workbook, { sheet: table.sheet, block: { ...table.block, rows: 2 } });
@@ -55,7 +56,7 @@ async function freshView(workbook: Workbook, { table }: Ready): Promise<Ready> {
 interface Props {
   readonly workbook: Workbook;
   readonly view: Ready;
-  readonly onTold: (told: Told | undefined) => void;
+  readonly onTold: (message: Told | undefined) => void;
   readonly onAdded: (added: AddedColumns | undefined) => void;
   readonly onLoadParts: () => void;
   /** Reads the table again. */
@@ -89,7 +90,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
     try {
       onTold({ intent: 'success', text: await work(await freshView(workbook, view)) });
     } catch (error) {
-      onTold({ intent: 'error', text: error instanceof Error ? error.message : String(error) });
+      onTold({ intent: 'error', text: errorSentence(error) });
     } finally {
       setBusy(false);
     }
@@ -103,7 +104,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
       setChosen(new Set());
       setWrittenCrimps(wanted.filter(({ crimp }) => crimp).map(({ id }) => id));
       onAdded(plan.added);
-      return plan.told;
+      return plan.message;
     });
   const fill = () =>
     run(async fresh => {
@@ -163,7 +164,7 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
       <Button appearance="primary" disabledFocusable={busy || picked.length === 0} onClick={() => void add(picked)}>
         {busy ? 'Writing …' : (ADD_WORDS[picked.length] ?? `Add ${picked.length} columns`)}
       </Button>
-      <HeadingCorrections
+      <CorrectHeadings
         workbook={workbook}
         kind={kind}
         sheet={table.sheet}

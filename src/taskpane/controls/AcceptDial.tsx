@@ -9,6 +9,7 @@ import { useStored } from './useStored';
 import { useWriting } from './useWriting';
 import { WriteButton } from './WriteButton';
 import { WritingBar } from './WritingBar';
+import { errorSentence } from '../../workbook/errorSentence';
 
 const useStyles = makeStyles({
   box: { display: 'flex', flexDirection: 'column', alignItems: 'start', gap: tokens.spacingVerticalS },
@@ -28,8 +29,6 @@ interface Props {
 
 const dialText = ({ dial, from, date, by = '' }: StandingDial) =>
   dial === '' ? 'none' : `${dial} (${[from === 'MACHINE' ? 'Machines' : 'Catalogue', date, by].filter(Boolean).join(', ')})`;
-
-const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 function Plan({ plan, proposal }: { readonly plan: DialPlan; readonly proposal: DialProposal }) {
   const styles = useStyles();
@@ -52,7 +51,7 @@ function Plan({ plan, proposal }: { readonly plan: DialPlan; readonly proposal: 
       )}
       {plan.kind === 'ready' && (
         <ul className={styles.list}>
-          {[...plan.comparison.warnings, ...plan.told].map(line => (
+          {[...plan.comparison.warnings, ...plan.message].map(line => (
             <li key={line}>
               <Caption1>{line}</Caption1>
             </li>
@@ -71,7 +70,9 @@ export function AcceptDial({ workbook, proposal: asked, label, caution }: Props)
   const [plan, setPlan] = useState<DialPlan>();
   const { outcome, write, undo } = useWriting(workbook);
   const look = () =>
-    planDial(workbook, proposal, thisMoment()).then(setPlan, error => setPlan({ kind: 'refused', sentence: sentence(error) }));
+    planDial(workbook, proposal, thisMoment()).then(setPlan, error =>
+      setPlan({ kind: 'refused', sentence: errorSentence(error) }),
+    );
   const record = () =>
     void write(async () => {
       // The workbook may have changed since the plan was shown.

@@ -7,7 +7,7 @@ import type { CrimpTable } from '../../sheets/crimps/crimpTable';
 import type { ReadReport, Takeable } from '../../sheets/table/tableRows';
 import type { Workbook } from '../../workbook/workbook';
 import { FillRows } from './FillRows';
-import { HeadingCorrections } from './HeadingCorrections';
+import { CorrectHeadings } from './CorrectHeadings';
 import { HeadingsByHand } from './HeadingsByHand';
 import { ReadNote } from './ReadNote';
 import { TableQuestions } from './TableQuestions';
@@ -33,7 +33,7 @@ export function CrimpsRead({ workbook, sheet, reading, report, table, take, onTa
   // One reading a row: formulas have a row a crimp, not a row a reading.
   const rowTables = useMemo(() => reading?.tables.filter(({ layout }) => layout !== 'column') ?? [], [reading]);
   const columns = table && (
-    <HeadingCorrections
+    <CorrectHeadings
       workbook={workbook}
       kind="crimps"
       sheet={sheet}

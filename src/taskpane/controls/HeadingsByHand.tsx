@@ -3,7 +3,7 @@ import { useCallback, useState, type ReactNode } from 'react';
 import { headingProposals, type HeadingKind, type HeadingProposal } from '../../sheets/table/headingProposals';
 import { addressOf } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
-import { HeadingCorrections } from './HeadingCorrections';
+import { CorrectHeadings } from './CorrectHeadings';
 import { useSettledView } from './useSettledView';
 
 const useStyles = makeStyles({
@@ -74,7 +74,7 @@ export function HeadingsByHand({ workbook, of, sheet: named, onCorrected, otherw
       <Button className={styles.start} size="small" onClick={() => void workbook.select({ sheet, address: heading })}>
         Show {heading} of {sheet}
       </Button>
-      <HeadingCorrections
+      <CorrectHeadings
         key={heading}
         isOpen={!isKnown}
         workbook={workbook}

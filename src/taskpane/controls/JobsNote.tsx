@@ -6,7 +6,7 @@ import { columnsOfTables } from '../../sheets/table/columnsRead';
 import type { ReadReport } from '../../sheets/table/tableRows';
 import type { Workbook } from '../../workbook/workbook';
 import { FillRows } from './FillRows';
-import { HeadingCorrections } from './HeadingCorrections';
+import { CorrectHeadings } from './CorrectHeadings';
 import { HeadingsByHand } from './HeadingsByHand';
 import { ReadNote } from './ReadNote';
 import { TablesToSelect } from './TablesToSelect';
@@ -83,12 +83,7 @@ function LinesRead({
           onChange={(_, { checked }) => onTicks({ ...ticks, plainEnds: checked === true })}
         />
       )}
-      <HeadingCorrections
-        {...questions}
-        columns={columnsOfTables(jobs.tables)}
-        roles={JOB_ROLE_CHOICES}
-        onCorrected={onAnswered}
-      />
+      <CorrectHeadings {...questions} columns={columnsOfTables(jobs.tables)} roles={JOB_ROLE_CHOICES} onCorrected={onAnswered} />
     </>
   );
 }

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import type { HostServices } from './viewProps';
 import { WriteButton } from './WriteButton';
+import { errorSentence } from '../../workbook/errorSentence';
 
 const useStyles = makeStyles({ row: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS } });
 
@@ -36,7 +37,7 @@ export function OutputButtons(props: Props) {
     try {
       setOutcome(await work());
     } catch (error) {
-      setOutcome({ reason: error instanceof Error ? error.message : String(error) });
+      setOutcome({ reason: errorSentence(error) });
     }
     setIsBusy(false);
   };

@@ -2,7 +2,7 @@ import { Button, Caption1, Field, ProgressBar } from '@fluentui/react-components
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { Decimal } from '../../core/units/decimal';
 import { longText } from '../../sheets/cutlist/planText';
-import type { PlanProgress } from '../../sheets/cutlist/planCuts';
+import type { PlanProgress } from '../../sheets/cutlist/planHoses';
 
 interface Props {
   readonly progress: PlanProgress | undefined;

@@ -9,8 +9,9 @@ import {
 } from '@fluentui/react-components';
 import { useState } from 'react';
 import { rememberAnswer, type TableKind } from '../../sheets/table/tableAnswers';
-import type { TableQuestion } from '../../sheets/table/tableReader';
+import type { TableQuestion } from '../../sheets/table/tableQuestion';
 import type { Workbook } from '../../workbook/workbook';
+import { errorSentence } from '../../workbook/errorSentence';
 
 const useStyles = makeStyles({
   list: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
@@ -44,7 +45,7 @@ export function TableQuestions({ workbook, kind, sheet, questions, onAnswered }:
       setReason(undefined);
       onAnswered();
     } catch (error) {
-      setReason(error instanceof Error ? error.message : String(error));
+      setReason(errorSentence(error));
     }
   };
   return (

@@ -1,9 +1,9 @@
 import { columnsOfTables, type RoleChoice } from '../../sheets/table/columnsRead';
 import type { TableKind } from '../../sheets/table/tableAnswers';
-import type { TableQuestion } from '../../sheets/table/tableReader';
+import type { TableQuestion } from '../../sheets/table/tableQuestion';
 import type { ReadReport } from '../../sheets/table/tableRows';
 import type { Workbook } from '../../workbook/workbook';
-import { HeadingCorrections } from './HeadingCorrections';
+import { CorrectHeadings } from './CorrectHeadings';
 import { ReadNote } from './ReadNote';
 import { TableQuestions } from './TableQuestions';
 
@@ -27,7 +27,7 @@ export function TableRead({ workbook, kind, read: { sheet, questions, report, ta
     <>
       <TableQuestions workbook={workbook} kind={kind} sheet={sheet} questions={questions} onAnswered={onAnswered} />
       <ReadNote workbook={workbook} report={report} />
-      <HeadingCorrections
+      <CorrectHeadings
         workbook={workbook}
         kind={kind}
         sheet={sheet}

@@ -4,13 +4,13 @@ import { MessageBar, MessageBarBody, MessageBarTitle } from '@fluentui/react-com
 export type Told = { readonly intent: 'success' | 'error'; readonly text: string };
 
 /** Says what was done, or why not; read out by screen readers. */
-export function ToldBar({ told }: { readonly told: Told | undefined }) {
+export function ToldBar({ message }: { readonly message: Told | undefined }) {
   return (
     <div role="status">
-      {told && (
-        <MessageBar intent={told.intent} layout="multiline">
+      {message && (
+        <MessageBar intent={message.intent} layout="multiline">
           <MessageBarBody>
-            <MessageBarTitle>{told.intent === 'error' ? 'Not done' : 'Done'}</MessageBarTitle> {told.text}
+            <MessageBarTitle>{message.intent === 'error' ? 'Not done' : 'Done'}</MessageBarTitle> {message.text}
           </MessageBarBody>
         </MessageBar>
       )}

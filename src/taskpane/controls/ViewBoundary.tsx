@@ -1,12 +1,13 @@
 import { Button, MessageBar, MessageBarActions, MessageBarBody, MessageBarTitle } from '@fluentui/react-components';
 import { Component, type ReactNode } from 'react';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** Keeps a view's defect inside the view: says so, and lets the user start it again. */
 export class ViewBoundary extends Component<{ readonly children: ReactNode }, { readonly message?: string }> {
   override state: { readonly message?: string } = {};
 
   static getDerivedStateFromError(error: unknown) {
-    return { message: error instanceof Error ? error.message : String(error) };
+    return { message: errorSentence(error) };
   }
 
   override render() {

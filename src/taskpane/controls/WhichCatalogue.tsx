@@ -3,6 +3,7 @@ import { useCallback, useState } from 'react';
 import { chooseCatalogue, workbookCatalogue, type WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import type { RangeAddress, Workbook } from '../../workbook/workbook';
 import { useOnSheets } from './useOnSheets';
+import { rangeText } from '../../workbook/a1';
 
 const useStyles = makeStyles({
   bar: { marginBottom: tokens.spacingVerticalM },
@@ -14,8 +15,6 @@ interface Props {
   /** Another cell counts now: read again what comes from the catalogue. */
   readonly onChosen: () => void;
 }
-
-const placeText = ({ sheet, address }: RangeAddress) => `${sheet}!${address}`;
 
 /** Asks which of several CATALOGUE cells counts, and tells which one does until that is answered; nothing where there is one. */
 export function WhichCatalogue({ workbook, onChosen }: Props) {
@@ -33,18 +32,18 @@ export function WhichCatalogue({ workbook, onChosen }: Props) {
   return (
     <MessageBar className={styles.bar} intent="warning" layout="multiline">
       <MessageBarBody>
-        This workbook has {others.length + 1} cells with =HOSE.CATALOGUE(…). The one in {placeText(cell)} is used. Which one
+        This workbook has {others.length + 1} cells with =HOSE.CATALOGUE(…). The one in {rangeText(cell)} is used. Which one
         counts?
       </MessageBarBody>
       <MessageBarActions className={styles.buttons}>
         {[cell, ...others].map((at, index) => (
           <Button
-            key={placeText(at)}
+            key={rangeText(at)}
             size="small"
             appearance={index === 0 ? 'primary' : 'secondary'}
             onClick={() => void choose(at)}
           >
-            {placeText(at)}
+            {rangeText(at)}
           </Button>
         ))}
       </MessageBarActions>

@@ -21,7 +21,7 @@ function Words({ outcome, onUndo }: Props) {
   if (outcome.kind === 'written') {
     return (
       <MessageBar intent="success" layout="multiline">
-        <MessageBarBody>{outcome.writing.told}</MessageBarBody>
+        <MessageBarBody>{outcome.writing.message}</MessageBarBody>
         <MessageBarActions>
           <Button size="small" onClick={onUndo}>
             Undo
@@ -32,7 +32,7 @@ function Words({ outcome, onUndo }: Props) {
   }
   return (
     <MessageBar intent={outcome.kind === 'undone' ? 'info' : 'error'} layout="multiline">
-      <MessageBarBody>{outcome.kind === 'undone' ? outcome.told : outcome.sentence}</MessageBarBody>
+      <MessageBarBody>{outcome.kind === 'undone' ? outcome.message : outcome.sentence}</MessageBarBody>
     </MessageBar>
   );
 }

@@ -3,6 +3,7 @@ import type { Catalogue } from '../../core/catalogue/catalogue';
 import type { Workbook } from '../../workbook/workbook';
 import { workbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
 import { useOnSheets } from './useOnSheets';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** The workbook's parts data as far as they are known. */
 export type CatalogueView =
@@ -15,7 +16,7 @@ async function look(workbook: Workbook): Promise<CatalogueView> {
     const catalogue = (await workbookCatalogue(workbook))?.catalogue;
     return catalogue ? { status: 'ready', catalogue } : { status: 'none' };
   } catch (error) {
-    return { status: 'failed', reason: error instanceof Error ? error.message : String(error) };
+    return { status: 'failed', reason: errorSentence(error) };
   }
 }
 

@@ -1,4 +1,5 @@
 import { useCallback, useState } from 'react';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** What became of the last thing asked for. */
 export type Outcome<T> =
@@ -14,7 +15,7 @@ export function useRun<T>(): readonly [outcome: Outcome<T>, run: (work: () => Pr
     try {
       setOutcome({ status: 'done', result: await work() });
     } catch (error) {
-      setOutcome({ status: 'failed', reason: error instanceof Error ? error.message : String(error) });
+      setOutcome({ status: 'failed', reason: errorSentence(error) });
     }
   }, []);
   return [outcome, run];

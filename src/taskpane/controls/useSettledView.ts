@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** A view of the selection before it was read, or where it could not be. */
 export type UnreadView =
@@ -26,7 +27,7 @@ export function useSettledView<V extends { readonly status: string }>(
       if (turn !== newest.current) return;
       const found = await read(workbook).catch((error: unknown): UnreadView => ({
         status: 'failed',
-        reason: error instanceof Error ? error.message : String(error),
+        reason: errorSentence(error),
         error,
       }));
       if (turn === newest.current) setView(before => (isSame?.(before as V, found as V) ? before : found));

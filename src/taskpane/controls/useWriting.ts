@@ -1,19 +1,17 @@
 import { useState } from 'react';
-import { blockOf, addressOf } from '../../workbook/a1';
+import { blockOf, cellAddress } from '../../workbook/a1';
 import type { Writing } from '../../sheets/print/writing';
-import type { CellValue, Change, Workbook } from '../../workbook/workbook';
+import type { Change, Workbook } from '../../workbook/workbook';
+import { cellWords } from '../../workbook/cellWords';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** What came of it. */
 export type WritingOutcome =
   | { readonly kind: 'none' }
   | { readonly kind: 'busy' }
   | { readonly kind: 'written'; readonly writing: Writing }
-  | { readonly kind: 'undone'; readonly told: string }
+  | { readonly kind: 'undone'; readonly message: string }
   | { readonly kind: 'refused'; readonly sentence: string };
-
-const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
-
-const wordsOf = (cell: CellValue) => (typeof cell === 'object' ? cell.error : String(cell));
 
 /** Cells that got a formula after their value. */
 function formulaCells(changes: readonly Change[]): ReadonlySet<string> {
@@ -40,8 +38,8 @@ async function changedSince(workbook: Workbook, changes: readonly Change[]): Pro
         const [row, column] = [block.row + r, block.column + c];
         // What is read ends with the used part of the sheet.
         const cell = now[index]!.values[row - now[index]!.row]?.[column - now[index]!.column] ?? '';
-        if (calculated.has(`${at.sheet} ${row} ${column}`) || wordsOf(cell) === String(value)) continue;
-        return `${at.sheet}!${addressOf({ row, column, rows: 1, columns: 1 })}`;
+        if (calculated.has(`${at.sheet} ${row} ${column}`) || cellWords(cell) === String(value)) continue;
+        return `${at.sheet}!${cellAddress({ row, column })}`;
       }
     }
   }
@@ -61,7 +59,7 @@ export function useWriting(workbook: Workbook, onWritten: () => void = () => {})
       setOutcome({ kind: 'written', writing });
       onWritten();
     } catch (error) {
-      setOutcome({ kind: 'refused', sentence: sentence(error) });
+      setOutcome({ kind: 'refused', sentence: errorSentence(error) });
     }
   };
   const undo = async () => {
@@ -72,10 +70,10 @@ export function useWriting(workbook: Workbook, onWritten: () => void = () => {})
       const changed = await changedSince(workbook, writing.changes);
       if (changed) throw new Error(`${changed} changed since it was written.`);
       await workbook.write(writing.undo);
-      setOutcome({ kind: 'undone', told: 'Taken back.' });
+      setOutcome({ kind: 'undone', message: 'Taken back.' });
       onWritten();
     } catch (error) {
-      setOutcome({ kind: 'refused', sentence: `Not taken back: ${sentence(error)}` });
+      setOutcome({ kind: 'refused', sentence: `Not taken back: ${errorSentence(error)}` });
     }
   };
   return { outcome, write, undo };

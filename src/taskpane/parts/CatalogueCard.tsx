@@ -18,13 +18,13 @@ import { chooseCatalogue, type WorkbookCatalogue } from '../../sheets/catalogue/
 import { catalogueProblems } from '../../sheets/parts/loadedCatalogue';
 import { PlacedProblems } from './PlacedProblems';
 import type { CatalogueShown } from './useWorkbookCatalogue';
+import { cellWords } from '../../workbook/cellWords';
+import { rangeText } from '../../workbook/a1';
 
 const useStyles = makeStyles({
   card: { gap: tokens.spacingVerticalS },
   handle: { overflowWrap: 'anywhere', fontWeight: tokens.fontWeightSemibold },
 });
-
-const placeText = ({ sheet, address }: WorkbookCatalogue['cell']) => `${sheet}!${address}`;
 
 function Counts({ found }: { readonly found: WorkbookCatalogue }) {
   const { catalogue } = found;
@@ -57,17 +57,17 @@ function Found({
     <>
       <Card size="small" className={styles.card} role="group" aria-label="Catalogue of this workbook">
         <Subtitle2 as="h2">Catalogue of this workbook</Subtitle2>
-        <Body1 className={styles.handle}>{typeof shown === 'object' ? shown.error : String(shown)}</Body1>
+        <Body1 className={styles.handle}>{cellWords(shown)}</Body1>
         <Counts found={found} />
         <Caption1>
           <Link inline onClick={() => void workbook.select(cell)}>
-            {placeText(cell)}
+            {rangeText(cell)}
           </Link>
           {isNamed ? ', named Catalogue' : ', not named Catalogue yet'}
           {others.length > 0 && '; other CATALOGUE cells: '}
           {others.map(other => (
-            <Button key={placeText(other)} size="small" onClick={() => void chooseCatalogue(workbook, other).then(onAgain)}>
-              Use {placeText(other)}
+            <Button key={rangeText(other)} size="small" onClick={() => void chooseCatalogue(workbook, other).then(onAgain)}>
+              Use {rangeText(other)}
             </Button>
           ))}
         </Caption1>

@@ -1,10 +1,10 @@
 import { Button, Field, Link, MessageBar, MessageBarBody, MessageBarTitle, ProgressBar } from '@fluentui/react-components';
 import type { Workbook } from '../../workbook/workbook';
-import type { Writing } from './useCatalogueWriting';
+import type { CatalogueWriting } from './useCatalogueWriting';
 
 interface Props {
   readonly workbook: Workbook;
-  readonly writing: Writing;
+  readonly writing: CatalogueWriting;
   readonly onCancel: () => void;
 }
 

@@ -1,5 +1,5 @@
 import { Caption1, Link, makeStyles, Subtitle2, tokens } from '@fluentui/react-components';
-import { FINDING_TITLES, type Finding, type FindingKind } from '../../sheets/parts/catalogueFindings';
+import { FINDING_TITLES, type CatalogueFinding, type FindingKind } from '../../sheets/parts/catalogueFindings';
 import { findingGroups, type FindingGroup } from '../../sheets/parts/findingGroups';
 import type { RangeAddress } from '../../workbook/workbook';
 
@@ -12,7 +12,7 @@ const SHOWN = 25;
 const PLACES_SHOWN = 12;
 
 interface Props {
-  readonly findings: readonly Finding[];
+  readonly findings: readonly CatalogueFinding[];
   readonly onShow: (at: RangeAddress) => void;
 }
 

@@ -1,8 +1,8 @@
 import { Button, Caption1, Field, makeStyles, Select, tokens } from '@fluentui/react-components';
 import { useId, useState } from 'react';
 import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
-import type { Wanted } from '../../sheets/parts/insertPart';
-import { fieldsOf, partFacts } from '../../sheets/parts/partFacts';
+import type { PartCell } from '../../sheets/parts/insertPart';
+import { partFields, partFacts } from '../../sheets/parts/partFacts';
 import type { Part } from '../../sheets/parts/partSearch';
 
 const useStyles = makeStyles({
@@ -35,14 +35,14 @@ interface Props {
   /** The selected cell, as `Jobs!B7`. */
   readonly selected: string;
   readonly isBusy: boolean;
-  readonly onInsert: (wanted: Wanted) => void;
+  readonly onInsert: (wanted: PartCell) => void;
 }
 
 /** Everything the catalogue says of a part, and ways to put it into the sheet. */
 export function PartCard({ part, units, selected, isBusy, onInsert }: Props) {
   const styles = useStyles();
   const label = useId();
-  const fields = fieldsOf(part).map(([, { heading }]) => heading);
+  const fields = partFields(part).map(([, { heading }]) => heading);
   const [heading, setHeading] = useState(part.kind === 'hose' ? 'Working pressure' : 'Cut-off');
   const { facts, missing } = partFacts(part, units);
   return (

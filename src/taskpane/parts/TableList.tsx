@@ -11,15 +11,16 @@ import {
 } from '@fluentui/react-components';
 import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
 import type { LoadedTable } from '../../sheets/parts/loadedTable';
+import { countedText } from '../../core/countedText';
 
 const useStyles = makeStyles({
   list: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
   field: { overflowWrap: 'anywhere' },
 });
 
-const rowsText = (table: LoadedTable) => {
+const tableLabel = (table: LoadedTable) => {
   const rows = Math.max(0, table.raw.length - 1);
-  return `${table.label} (${rows} ${rows === 1 ? 'row' : 'rows'})`;
+  return `${table.label} (${countedText(rows, 'row')})`;
 };
 
 interface Props {
@@ -31,7 +32,7 @@ interface Props {
 function Choices({ tables, taken, onTake }: Props) {
   const styles = useStyles();
   return tables.map(table => (
-    <Field key={table.id} className={styles.field} label={rowsText(table)} size="small">
+    <Field key={table.id} className={styles.field} label={tableLabel(table)} size="small">
       <Select
         size="small"
         value={taken.get(table.id) ?? ''}

@@ -46,14 +46,14 @@ export function WriteView({ planned, result, unconfirmed, isBusy, isReplacing, o
     );
   }
   if (planned.status !== 'ready') return null;
-  const { told, overwrites } = planned.plan;
+  const { message, overwrites } = planned.plan;
   const question = overwrites.join(' ');
   const isAgreed = question === '' || agreedTo === question;
   return (
     <section className={styles.view} aria-label="What is written">
       <Subtitle2 as="h2">What is written</Subtitle2>
       <ul className={styles.list}>
-        {told.map(sentence => (
+        {message.map(sentence => (
           <li key={sentence}>
             <Caption1>{sentence}</Caption1>
           </li>

@@ -5,9 +5,10 @@ import type { LoadedCatalogue } from '../../sheets/parts/loadedCatalogue';
 import type { PartsPlan } from '../../sheets/parts/planParts';
 import { freshPlan } from './usePartsPlan';
 import { writeParts } from '../../sheets/parts/writeParts';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** How the writing goes or went. */
-export type Writing =
+export type CatalogueWriting =
   | { readonly status: 'idle' }
   | { readonly status: 'writing'; readonly share: number | undefined }
   | { readonly status: 'done'; readonly plan: PartsPlan; readonly handle: string }
@@ -22,7 +23,7 @@ function isSame(before: WorkbookCatalogue | undefined, now: WorkbookCatalogue | 
 
 /** Writes a loaded catalogue into the workbook: looked at again first, for it may have changed since it was compared. */
 export function useCatalogueWriting(workbook: Workbook, onWritten: (handle: string) => void, onStale: () => void) {
-  const [writing, setWriting] = useState<Writing>({ status: 'idle' });
+  const [writing, setWriting] = useState<CatalogueWriting>({ status: 'idle' });
   const stop = useRef<AbortController | undefined>(undefined);
   const write = useCallback(
     async (standing: WorkbookCatalogue | undefined, result: LoadedCatalogue, agreed: readonly string[]) => {
@@ -48,7 +49,7 @@ export function useCatalogueWriting(workbook: Workbook, onWritten: (handle: stri
         setWriting({ status: 'done', plan, handle });
         onWritten(handle);
       } catch (error) {
-        setWriting({ status: 'failed', reason: error instanceof Error ? error.message : String(error) });
+        setWriting({ status: 'failed', reason: errorSentence(error) });
       }
     },
     [workbook, onWritten, onStale],

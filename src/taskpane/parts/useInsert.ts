@@ -1,14 +1,15 @@
 import { useCallback, useState } from 'react';
 import type { Change, Expected, Workbook } from '../../workbook/workbook';
 import type { WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
-import { insertion, selectedPair, type Wanted } from '../../sheets/parts/insertPart';
+import { insertion, selectedPair, type PartCell } from '../../sheets/parts/insertPart';
 import type { Part } from '../../sheets/parts/partSearch';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** How an insertion went, or what it waits for. */
 export type InsertState =
   | { readonly status: 'idle' | 'busy' }
   /** Filled cells would be written over: the user says. */
-  | { readonly status: 'asking'; readonly over: readonly string[]; readonly changes: readonly Change[]; readonly told: string }
+  | { readonly status: 'asking'; readonly over: readonly string[]; readonly changes: readonly Change[]; readonly message: string }
   | { readonly status: 'done' | 'failed'; readonly text: string };
 
 /** Inserts parts into the selected cell; never over data without having said so. */
@@ -19,22 +20,22 @@ export function useInsert(workbook: Workbook, standing: WorkbookCatalogue) {
     setState(
       await work().catch((error: unknown): InsertState => ({
         status: 'failed',
-        text: error instanceof Error ? error.message : String(error),
+        text: errorSentence(error),
       })),
     );
   }, []);
-  const write = async (changes: readonly Change[], told: string, expected?: Expected): Promise<InsertState> => {
+  const write = async (changes: readonly Change[], message: string, expected?: Expected): Promise<InsertState> => {
     if (changes.length > 0) await workbook.write(changes, expected);
-    return { status: 'done', text: told };
+    return { status: 'done', text: message };
   };
   return {
     state,
-    insert: (part: Part, wanted: Wanted) =>
+    insert: (part: Part, wanted: PartCell) =>
       run(async () => {
-        const { changes, over, told } = insertion(part, wanted, await selectedPair(workbook), standing);
-        return over.length > 0 ? { status: 'asking', over, changes, told } : write(changes, told, 'blank');
+        const { changes, over, message } = insertion(part, wanted, await selectedPair(workbook), standing);
+        return over.length > 0 ? { status: 'asking', over, changes, message } : write(changes, message, 'blank');
       }),
-    agree: () => (state.status === 'asking' ? run(() => write(state.changes, state.told)) : Promise.resolve()),
+    agree: () => (state.status === 'asking' ? run(() => write(state.changes, state.message)) : Promise.resolve()),
     leave: () => setState({ status: 'idle' }),
   };
 }

@@ -7,6 +7,7 @@ import { chosenTables, loadedCatalogue, type HeadingMaps, type LoadedCatalogue }
 import { firstOfEach, type LoadedTable } from '../../sheets/parts/loadedTable';
 import { tableFromRange } from '../../sheets/parts/tableFromRange';
 import { tablesFromFiles, type PartsFileReader, type PickedFile } from '../../sheets/parts/tablesFromFiles';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** What is being read, and how far. */
 export interface Reading {
@@ -43,8 +44,6 @@ function withTables(
   };
 }
 
-const messageOf = (error: unknown) => (error instanceof Error ? error.message : String(error));
-
 /** Loads tables from files and from this workbook, and tells what catalogue they would make. */
 export function useLoad(
   workbook: Workbook,
@@ -71,7 +70,7 @@ export function useLoad(
         });
         setLoaded(old => withTables(old, found.tables, found.refusals, spared));
       } catch (error) {
-        const why = error instanceof Stopped ? 'Reading was stopped. Nothing was loaded.' : messageOf(error);
+        const why = error instanceof Stopped ? 'Reading was stopped. Nothing was loaded.' : errorSentence(error);
         setLoaded(old => ({ ...old, refusals: [why] }));
       } finally {
         if (stop.current === controller) setReading(undefined);
@@ -90,7 +89,7 @@ export function useLoad(
         const table = tableFromRange(content, ++turn.current);
         setLoaded(old => withTables(old, [table], []));
       } catch (error) {
-        setLoaded(old => ({ ...old, refusals: [messageOf(error)] }));
+        setLoaded(old => ({ ...old, refusals: [errorSentence(error)] }));
       }
     },
     [workbook],

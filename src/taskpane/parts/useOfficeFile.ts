@@ -1,7 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { OfficeFile, OfficeFileAsker } from '../../workbook/officeFile';
-
-const AGAIN_AFTER_MS = 3_600_000;
+import { OFFICE_ASKED_AGAIN_AFTER_MS, type OfficeFile, type OfficeFileAsker } from '../../workbook/officeFile';
 
 /** The office's catalogue as the host of the add-in has it: asked for at once and then every hour; undefined until it has answered. */
 export function useOfficeFile(officeFile: OfficeFileAsker): OfficeFile | undefined {
@@ -13,7 +11,7 @@ export function useOfficeFile(officeFile: OfficeFileAsker): OfficeFile | undefin
       if (!isGone) setFile(answer);
     };
     void ask();
-    const timer = setInterval(() => void ask(), AGAIN_AFTER_MS);
+    const timer = setInterval(() => void ask(), OFFICE_ASKED_AGAIN_AFTER_MS);
     return () => {
       isGone = true;
       clearInterval(timer);

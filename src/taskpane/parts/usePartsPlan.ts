@@ -5,6 +5,7 @@ import { today } from '../../sheets/table/today';
 import type { LoadedCatalogue } from '../../sheets/parts/loadedCatalogue';
 import { partsWorkbook } from '../../sheets/parts/partsWorkbook';
 import { planParts, type PartsPlan } from '../../sheets/parts/planParts';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** What would be written, or why it cannot be. */
 export type Planned =
@@ -35,7 +36,7 @@ export function usePartsPlan(
     freshPlan(workbook, standing, ready).then(
       plan => !isLate && setPlanned({ of: ready, planned: { status: 'ready', plan } }),
       (error: unknown) => {
-        const reason = error instanceof Error ? error.message : String(error);
+        const reason = errorSentence(error);
         if (!isLate) setPlanned({ of: ready, planned: { status: 'refused', reason } });
       },
     );

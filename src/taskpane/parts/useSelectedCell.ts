@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
-import { cellName } from '../../sheets/parts/filledCells';
+import { cellAddress } from '../../workbook/a1';
 
 /** The first selected cell as `Jobs!B7`; "" until it is known. */
 export function useSelectedCell(workbook: Workbook): string {
@@ -9,7 +9,7 @@ export function useSelectedCell(workbook: Workbook): string {
     let isOver = false;
     const look = () =>
       void workbook.selection().then(
-        content => !isOver && setCell(`${content.sheet}!${cellName(content)}`),
+        content => !isOver && setCell(`${content.sheet}!${cellAddress(content)}`),
         () => undefined,
       );
     look();

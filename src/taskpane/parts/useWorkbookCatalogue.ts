@@ -1,7 +1,9 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { callsCatalogue } from '../../workbook/catalogueFormula';
-import type { CellValue, Workbook } from '../../workbook/workbook';
+import type { Workbook } from '../../workbook/workbook';
 import { workbookCatalogue, type WorkbookCatalogue } from '../../sheets/catalogue/workbookCatalogue';
+import { errorSentence } from '../../workbook/errorSentence';
+import { cellWords } from '../../workbook/cellWords';
 
 /** The catalogue of the workbook as the view knows it. */
 export type CatalogueShown =
@@ -12,14 +14,12 @@ export type CatalogueShown =
 
 const SETTLED_MS = 300;
 
-const textOf = (value: CellValue | undefined) => (typeof value === 'object' ? value.error : String(value));
-
 /** Whether the Catalogue cell shows something else than when it was read; cheap, for the tables may be long. */
 async function hasChanged(workbook: Workbook, known: CatalogueShown): Promise<boolean> {
   if (known.status === 'ready') {
     const { cell, shown, formula } = known.found;
     const [content] = await workbook.read([cell]);
-    return content!.formulas[0]![0] !== formula || textOf(content!.values[0]![0]) !== textOf(shown);
+    return content!.formulas[0]![0] !== formula || cellWords(content!.values[0]![0]!) !== cellWords(shown);
   }
   const named = (await workbook.names()).find(({ name }) => name.toLowerCase() === 'catalogue');
   if (!named) return false;
@@ -29,18 +29,18 @@ async function hasChanged(workbook: Workbook, known: CatalogueShown): Promise<bo
 
 /** Reads the workbook's catalogue, and again when its cell shows another handle. */
 export function useWorkbookCatalogue(workbook: Workbook): readonly [CatalogueShown, () => Promise<CatalogueShown>] {
-  const [standing, setStanding] = useState<CatalogueShown>({ status: 'loading' });
+  const [standing, setInSheet] = useState<CatalogueShown>({ status: 'loading' });
   const known = useRef<CatalogueShown>(standing);
   const turns = useRef(0);
   const read = useCallback(async (): Promise<CatalogueShown> => {
     const turn = ++turns.current;
     const next = await workbookCatalogue(workbook).then(
       (found): CatalogueShown => (found ? { status: 'ready', found } : { status: 'none' }),
-      (error: unknown): CatalogueShown => ({ status: 'failed', reason: error instanceof Error ? error.message : String(error) }),
+      (error: unknown): CatalogueShown => ({ status: 'failed', reason: errorSentence(error) }),
     );
     if (turn === turns.current) {
       known.current = next;
-      setStanding(next);
+      setInSheet(next);
     }
     return next;
   }, [workbook]);

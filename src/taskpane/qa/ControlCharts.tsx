@@ -9,10 +9,10 @@ import {
   controlCharts,
   SUBGROUPINGS,
   type ControlChart,
-  type ControlCharts as Charts,
+  type ChartsOfRun as Charts,
   type Subgrouping,
 } from '../../sheets/analysis/controlChart';
-import { chartNotes, limitsText, signalTexts } from '../../sheets/analysis/controlText';
+import { chartNotes, controlLimitsText, signalTexts } from '../../sheets/analysis/controlText';
 import { Picture, type Plots } from './Picture';
 
 const useStyles = makeStyles({
@@ -33,7 +33,7 @@ function OneChart({ chart, unit }: { readonly chart: ControlChart; readonly unit
   const signals = signalTexts(chart, unit);
   return (
     <>
-      <Body1>{limitsText(chart, unit)}</Body1>
+      <Body1>{controlLimitsText(chart, unit)}</Body1>
       <Picture draw={draw} label={`${chart.limits.chart} chart; ${signals.length} points with a signal, listed below.`} />
       {signals.length === 0 ? (
         <Caption1>No signals.</Caption1>

@@ -14,6 +14,7 @@ import type { Decimal } from '../../core/units/decimal';
 import { typedSize } from '../../sheets/table/typedFields';
 import { CAPABLE, checkOfGauge, studyOfGauge } from '../../sheets/gauges/gaugeStudies';
 import type { CellValue, Workbook } from '../../workbook/workbook';
+import { errorSentence } from '../../workbook/errorSentence';
 
 const useStyles = makeStyles({
   section: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
@@ -73,7 +74,7 @@ export function GaugeStudies({ workbook }: { readonly workbook: Workbook }) {
     try {
       setSaid(work((await workbook.selection()).values));
     } catch (error) {
-      setSaid({ intent: 'error', lines: [error instanceof Error ? error.message : String(error)] });
+      setSaid({ intent: 'error', lines: [errorSentence(error)] });
     }
   };
   const field = (label: string, hint: string, value: string, onValue: (value: string) => void) => (

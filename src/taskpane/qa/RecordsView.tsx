@@ -12,14 +12,8 @@ import { OutputButtons } from '../controls/OutputButtons';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
-import {
-  ALL_LINES,
-  gatherRecords,
-  NothingToRecord,
-  refuseOverdue,
-  type GatheredRecords,
-  type RecordWishes,
-} from '../../sheets/inspection/gatherRecords';
+import { gatherRecords, NothingToRecord, refuseOverdue, type GatheredRecords } from '../../sheets/inspection/gatherRecords';
+import { ALL_LINES, type RecordWishes } from '../../sheets/inspection/recordSources';
 import type { Takeable } from '../../sheets/table/tableRows';
 import { useCrimpFields } from '../controls/useCrimpFields';
 import { useSettledView } from '../controls/useSettledView';
@@ -30,7 +24,8 @@ import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../sheets/inspec
 import { RecordFieldsForm } from './RecordFieldsForm';
 import { recordPage } from '../../sheets/inspection/recordPage';
 import { recordSheet } from '../../sheets/inspection/recordSheet';
-import { RECORDS_SHEET, recordGrowth } from '../../sheets/inspection/recordsLog';
+import { recordGrowth } from '../../sheets/inspection/recordsLog';
+import { RECORDS_SHEET } from '../../sheets/table/recordsSheet';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
@@ -93,7 +88,7 @@ export function RecordsView({ workbook, services }: ViewProps) {
     return {
       changes: appended.changes,
       undo: appended.undo,
-      told: `${RECORDS_SHEET}: ${added} rows added from row ${appended.row}.${left}`,
+      message: `${RECORDS_SHEET}: ${added} rows added from row ${appended.row}.${left}`,
     };
   };
   return (

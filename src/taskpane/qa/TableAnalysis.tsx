@@ -26,6 +26,7 @@ import { LeftOutCrimps } from './LeftOutCrimps';
 import { MachineSection } from './MachineSection';
 import { VerdictCounts } from './VerdictCounts';
 import { WriteReadings } from './WriteReadings';
+import { countedText } from '../../core/countedText';
 
 const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM, minWidth: 0 },
@@ -39,13 +40,11 @@ const CAUTIONS = [
   'The makers’ current data come first. Lock the crimper out before changing dies; keep hands clear. Local codes and a qualified person decide.',
 ];
 
-const countText = (count: number, one: string, many: string) => (count === 1 ? `1 ${one}` : `${count} ${many}`);
-
 /** What was read, in a line. */
 function readText({ sheet, chosen }: CrimpSheet, { crimps, waiting }: Analysed): string {
   const where = chosen ? `${chosen.size} selected rows of sheet ${sheet}` : `sheet ${sheet}`;
   const notYet = waiting > 0 ? `, ${waiting} not measured yet` : '';
-  return `${countText(crimps.length, 'crimp', 'crimps')} read from ${where}${notYet}.`;
+  return `${countedText(crimps.length, 'crimp', 'crimps')} read from ${where}${notYet}.`;
 }
 
 interface Props {

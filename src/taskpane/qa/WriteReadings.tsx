@@ -7,6 +7,7 @@ import { WriteButton } from '../controls/WriteButton';
 import type { Analysed } from '../../sheets/analysis/analysisOf';
 import type { CrimpSheet } from '../../sheets/crimps/crimpSheet';
 import { readingsSheet } from '../../sheets/analysis/readingsSheet';
+import { errorSentence } from '../../workbook/errorSentence';
 
 interface Props {
   readonly workbook: Workbook;
@@ -28,7 +29,7 @@ export function WriteReadings({ workbook, sheet: from, analysed }: Props) {
       await workbook.write(readingsSheet(sheet, analysed, { source, today: today() }));
       setOutcome({ sheet });
     } catch (error) {
-      setOutcome({ reason: error instanceof Error ? error.message : String(error) });
+      setOutcome({ reason: errorSentence(error) });
     }
     setIsBusy(false);
   };

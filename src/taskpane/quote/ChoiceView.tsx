@@ -41,7 +41,7 @@ interface Props {
   /** False once the form has changed: what is shown is no longer what is asked. */
   readonly canInsert: boolean;
   readonly onInsert: (choice: Choice) => void;
-  readonly told: Told | undefined;
+  readonly message: Told | undefined;
 }
 
 function couplingOf(catalogue: Catalogue, demand: Demand, { fitting, insertionDepth }: EndOption): Decimal | undefined {
@@ -51,7 +51,7 @@ function couplingOf(catalogue: Catalogue, demand: Demand, { fitting, insertionDe
 }
 
 /** One hose that suits: its fittings, cost, margins, flow and route, and a way into the sheet. */
-export function ChoiceView({ catalogue, demand, candidate, canInsert, onInsert, told }: Props) {
+export function ChoiceView({ catalogue, demand, candidate, canInsert, onInsert, message }: Props) {
   const styles = useStyles();
   const [picked, setPicked] = useState<readonly [EndOption, EndOption]>(candidate.cheapest.ends);
   const choice = choose(catalogue, demand, candidate, picked);
@@ -102,7 +102,7 @@ export function ChoiceView({ catalogue, demand, candidate, canInsert, onInsert, 
           Insert as a row of my table
         </Button>
       )}
-      <ToldBar told={told} />
+      <ToldBar message={message} />
       <MarginList margins={choice.margins} />
       <section aria-label="Pressure drop">
         <Body1Strong as="h3" className={styles.heading}>

@@ -39,7 +39,7 @@ interface Props {
   readonly isStale: boolean;
   readonly onInsert: (choice: Choice) => void;
   /** What inserting a hose did, and which hose it was. */
-  readonly told: { readonly hose: string; readonly what: Told } | undefined;
+  readonly message: { readonly hose: string; readonly what: Told } | undefined;
 }
 
 /** What to mind before anything is made by this answer. */
@@ -56,7 +56,7 @@ function cautions({ surge, fluid }: Demand): readonly string[] {
 }
 
 /** Hoses that suit, cheapest first, and those ruled out with their reasons. */
-export function DutyResults({ catalogue, demand, found, isStale, onInsert, told }: Props) {
+export function DutyResults({ catalogue, demand, found, isStale, onInsert, message }: Props) {
   const styles = useStyles();
   const { suitable, ruledOut } = found;
   const [isAll, setIsAll] = useState(false);
@@ -84,7 +84,7 @@ export function DutyResults({ catalogue, demand, found, isStale, onInsert, told 
                 candidate={candidate}
                 canInsert={!isStale}
                 onInsert={onInsert}
-                told={told?.hose === candidate.hose.hose ? told.what : undefined}
+                message={message?.hose === candidate.hose.hose ? message.what : undefined}
               />
             </AccordionPanel>
           </AccordionItem>

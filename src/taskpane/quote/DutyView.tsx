@@ -23,6 +23,7 @@ import { foundText } from '../../sheets/duty/choiceTexts';
 import { insertChoice, rowContent } from '../../sheets/duty/insertChoice';
 import { readDuty, type Demand } from '../../sheets/duty/readDuty';
 import { useCatalogue } from '../controls/useCatalogue';
+import { errorSentence } from '../../workbook/errorSentence';
 
 const useStyles = makeStyles({
   panel: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalL },
@@ -45,7 +46,7 @@ export function DutyView({ workbook, goTo }: ViewProps) {
   const [view, readAgain] = useCatalogue(workbook);
   const [isAsked, setIsAsked] = useState(false);
   const [answer, setAnswer] = useState<Answer>();
-  const [told, setTold] = useState<{ readonly hose: string; readonly what: Told }>();
+  const [message, setTold] = useState<{ readonly hose: string; readonly what: Told }>();
   const { demand, mistakes } = readDuty(fields);
   const catalogue = view.status === 'ready' ? view.catalogue : undefined;
   const endForms = useMemo(() => endFormsOf(catalogue?.fittings ?? []), [catalogue]);
@@ -64,7 +65,7 @@ export function DutyView({ workbook, goTo }: ViewProps) {
     try {
       tell({ intent: 'success', text: await insertChoice(workbook, rowContent(from.catalogue, from.demand, choice)) });
     } catch (error) {
-      tell({ intent: 'error', text: error instanceof Error ? error.message : String(error) });
+      tell({ intent: 'error', text: errorSentence(error) });
     }
   };
   const count = Object.keys(mistakes).length;
@@ -106,7 +107,7 @@ export function DutyView({ workbook, goTo }: ViewProps) {
           catalogue={answer.catalogue}
           demand={answer.demand}
           found={answer.found}
-          told={told}
+          message={message}
           isStale={answer.fields !== fields}
           onInsert={choice => void insert(answer, choice)}
         />

@@ -3,7 +3,7 @@ import { useCallback, useRef, useState } from 'react';
 import { CutFields } from '../controls/CutFields';
 import { freshSettings, readSettings } from '../../sheets/cutlist/cutSettings';
 import { rackSheets } from '../../sheets/rack/rack';
-import type { PlanProgress } from '../../sheets/cutlist/planCuts';
+import type { PlanProgress } from '../../sheets/cutlist/planHoses';
 import type { ViewProps } from '../controls/viewProps';
 import { PlanProgressView } from '../controls/PlanProgressView';
 import { cutListsOf } from '../../sheets/cutlist/readCutList';

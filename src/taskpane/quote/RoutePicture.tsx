@@ -1,6 +1,6 @@
 import { makeStyles, tokens } from '@fluentui/react-components';
 import { Decimal } from '../../core/units/decimal';
-import { shown, UNITS_OF, withUnit } from '../../sheets/duty/dutyUnits';
+import { roundedText, UNITS_OF, withUnit } from '../../sheets/duty/dutyUnits';
 import { routeDrawing, WIDTH, type RouteDrawing, type RouteInput } from '../../sheets/duty/routeDrawing';
 import { routeTexts, type RouteText } from '../../sheets/duty/routeTexts';
 
@@ -90,7 +90,7 @@ function legend(
     couplings.length > 0 && 'thick: couplings',
     couplings.length > 0 && angles?.some(angle => angle) && 'elbow legs not to scale, end A in the plane of the drawing',
     straightRuns.length > 0 &&
-      `dotted: the straight run asked for, ${shown(demand.straightRun!)} × ${withUnit(outsideDiameter!, unit)}`,
+      `dotted: the straight run asked for, ${roundedText(demand.straightRun!)} × ${withUnit(outsideDiameter!, unit)}`,
     leastArcs.length > 0 && `dashed: the tightest this hose may bend, radius ${withUnit(leastRadius!, unit)} to the inside`,
   ];
   return `${parts.filter(Boolean).join('; ')}.`;

@@ -7,7 +7,7 @@ import { benchStep } from '../../sheets/table/benchStep';
 import { today } from '../../sheets/table/today';
 import { useStored } from '../controls/useStored';
 import type { ViewProps } from '../controls/viewProps';
-import { cardPage, type CardOptions } from '../../sheets/benchcard/cardPage';
+import { cardPage, type CardPageOptions } from '../../sheets/benchcard/cardPage';
 import { cardSheet } from '../../sheets/benchcard/cardSheet';
 import type { CardWishes } from '../../sheets/jobs/gatherCards';
 import { JobsNote, WITH_PLANNED, type JobTicks } from '../controls/JobsNote';
@@ -15,7 +15,7 @@ import { FRESH_CARDS, type CardFields } from './cardFields';
 import { FRESH_ORDER, machineNow } from './orderFields';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
-import { noCrimpData } from '../../sheets/jobs/lackingData';
+import { noCrimpData } from '../../sheets/jobs/missingDataNote';
 import { typedProofFactor } from '../../sheets/table/typedFields';
 
 const useStyles = makeStyles({
@@ -58,7 +58,7 @@ export function CardsView({ workbook, services }: Pick<ViewProps, 'workbook' | '
     const cards = [...unordered].sort((a, b) => rank(a.row) - rank(b.row));
     if (cards.length === 0) throw new Error('There is no open line in the selection.');
     setRemark(noCrimpData(cards, workbook.host));
-    const options: CardOptions = { rule: { factor, hold: fields.hold, source: fields.source }, source, today: today() };
+    const options: CardPageOptions = { rule: { factor, hold: fields.hold, source: fields.source }, source, today: today() };
     return { cards, options };
   };
   const page = async () => {

@@ -3,7 +3,6 @@ import {
   Button,
   Caption1,
   Checkbox,
-  Link,
   makeStyles,
   MessageBar,
   MessageBarActions,
@@ -16,7 +15,6 @@ import { overallResult } from '../../sheets/cutlist/overallResult';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
 import { barredSentences, tooOldSentence, unconfirmedSentence } from '../../sheets/cutlist/rackSentences';
 import { worthSentence } from '../../sheets/cutlist/planText';
-import { withWhatStands } from '../../workbook/refusedWriting';
 import type { Workbook } from '../../workbook/workbook';
 import { JobsNote } from '../controls/JobsNote';
 import { CUT_CAUTION } from '../../sheets/print/cautions';
@@ -25,10 +23,10 @@ import { WriteButton } from '../controls/WriteButton';
 import { HoseResult } from './HoseResult';
 import { OffcutLabels } from './OffcutLabels';
 import { RackNote } from './RackNote';
-import { WritingBar } from '../controls/WritingBar';
 import { LookAlikeNote } from './LookAlikeNote';
 import { WaitingNote } from './WaitingNote';
 import type { CutsOutcome, ReadyCuts } from './useCutPlans';
+import { CutsWritten } from './CutsWritten';
 
 const useStyles = makeStyles({ outcome: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM } });
 
@@ -56,61 +54,6 @@ function CutLengthOffer({ onColumns }: Pick<Props, 'onColumns'>) {
         </Button>
       </MessageBarActions>
     </MessageBar>
-  );
-}
-
-interface OutcomeProps {
-  readonly writing: CutsOutcome;
-  readonly workbook: Workbook;
-  readonly onAddStatus: () => void;
-}
-
-function Outcome({ writing: { outcome, written, undo, column, undoColumn }, workbook, onAddStatus }: OutcomeProps) {
-  if (outcome.kind === 'none' || outcome.kind === 'busy') return null;
-  if (outcome.kind !== 'written' || !written) {
-    const isUndone = outcome.kind === 'undone';
-    return (
-      <MessageBar intent={isUndone ? 'info' : 'error'} layout="multiline">
-        <MessageBarBody>{outcome.kind === 'refused' ? withWhatStands(outcome.sentence) : 'Taken back.'}</MessageBarBody>
-      </MessageBar>
-    );
-  }
-  const sheets = [written.cutList, written.rackAfter, written.pieces];
-  return (
-    <>
-      <MessageBar intent="success" layout="multiline">
-        <MessageBarBody>
-          Written:{' '}
-          {sheets.map((sheet, index) => (
-            <span key={sheet}>
-              {index > 0 && ', '}
-              <Link inline onClick={() => void workbook.select({ sheet, address: 'A1' })}>
-                {sheet}
-              </Link>
-            </span>
-          ))}
-          . {written.piecesTold}
-        </MessageBarBody>
-        <MessageBarActions>
-          <Button size="small" onClick={undo}>
-            Undo
-          </Button>
-        </MessageBarActions>
-      </MessageBar>
-      {written.withoutStatus.length > 0 && column.kind === 'none' && (
-        <MessageBar intent="info" layout="multiline">
-          <MessageBarBody>
-            The job sheet has no column Status. With one it says how far each line is, and nobody plans a line twice.
-          </MessageBarBody>
-          <MessageBarActions>
-            <WriteButton size="small" onClick={onAddStatus}>
-              Add a column Status
-            </WriteButton>
-          </MessageBarActions>
-        </MessageBar>
-      )}
-      <WritingBar outcome={column} onUndo={undoColumn} />
-    </>
   );
 }
 
@@ -189,7 +132,7 @@ export function CutResults({ view, workbook, services, writing, onWrite, onAddSt
       )}
       <OffcutLabels services={services} plans={plans} unit={settings.unit} />
       <div role="status" className={styles.outcome}>
-        <Outcome writing={writing} workbook={workbook} onAddStatus={onAddStatus} />
+        <CutsWritten writing={writing} workbook={workbook} onAddStatus={onAddStatus} />
       </div>
       {settings.keep && plans.some(plan => plan.totals) && <Caption1>{worthSentence(settings.keep, settings.unit)}</Caption1>}
       {plans.map((plan, index) => (

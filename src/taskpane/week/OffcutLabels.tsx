@@ -22,7 +22,7 @@ const NOT_PRINTED =
 /** Labels for the ends that go back into the rack, on the label sheets that are chosen for the tags. */
 export function OffcutLabels({ services, plans, unit }: Props) {
   const [tags] = useStored('tags', FRESH_TAGS);
-  const [told, setTold] = useState('');
+  const [message, setTold] = useState('');
   const reels = plans.flatMap(plan => plan.reels);
   const offcuts = offcutsOf(reels, unit, today());
   if (offcuts.length === 0) return null;
@@ -37,7 +37,7 @@ export function OffcutLabels({ services, plans, unit }: Props) {
       <Button onClick={() => void print()}>
         Print {offcuts.length} offcut {offcuts.length === 1 ? 'label' : 'labels'}
       </Button>
-      <div role="status">{told && <Body1>{told}</Body1>}</div>
+      <div role="status">{message && <Body1>{message}</Body1>}</div>
     </>
   );
 }

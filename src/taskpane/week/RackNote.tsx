@@ -3,7 +3,7 @@ import { RACK_ROLE_CHOICES } from '../../sheets/rack/rackTable';
 import { columnsOfTables } from '../../sheets/table/columnsRead';
 import type { Takeable } from '../../sheets/table/tableRows';
 import type { Workbook } from '../../workbook/workbook';
-import { HeadingCorrections } from '../controls/HeadingCorrections';
+import { CorrectHeadings } from '../controls/CorrectHeadings';
 import { ReadNote } from '../controls/ReadNote';
 import { TableQuestions } from '../controls/TableQuestions';
 
@@ -23,7 +23,7 @@ export function RackNote({ workbook, rack, take, onTake, onAnswered }: Props) {
     <>
       <TableQuestions {...of} questions={questions} onAnswered={onAnswered} />
       <ReadNote workbook={workbook} report={report} take={take} onTake={onTake} />
-      <HeadingCorrections {...of} columns={columnsOfTables(tables)} roles={RACK_ROLE_CHOICES} onCorrected={onAnswered} />
+      <CorrectHeadings {...of} columns={columnsOfTables(tables)} roles={RACK_ROLE_CHOICES} onCorrected={onAnswered} />
     </>
   );
 }

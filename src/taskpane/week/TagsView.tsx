@@ -16,7 +16,7 @@ import { FRESH_TAGS } from './tagFields';
 import { useCards } from './useCards';
 import { OutputButtons } from '../controls/OutputButtons';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
-import { noPressure } from '../../sheets/jobs/lackingData';
+import { noPressure } from '../../sheets/jobs/missingDataNote';
 import { freshSettings, monthsOfUse } from '../../sheets/cutlist/cutSettings';
 import { usableUntil } from '../../sheets/cutlist/usableUntil';
 import { today } from '../../sheets/table/today';

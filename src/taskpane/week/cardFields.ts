@@ -1,4 +1,4 @@
-import { ISO_6605_RULE } from '../../sheets/benchcard/proofTest';
+import { ISO_6605_RULE } from '../../sheets/benchcard/proofPressure';
 
 /** Fields of the bench cards before anybody has touched them. */
 export const FRESH_CARDS = { ...ISO_6605_RULE, machine: '', pressureUnit: 'bar' };

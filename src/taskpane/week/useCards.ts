@@ -1,6 +1,6 @@
 import { useCallback, useRef, useState } from 'react';
 import { gatherCards, type CardWishes, type GatheredCards } from '../../sheets/jobs/gatherCards';
-import { jobChoice, type JobChoice } from '../../sheets/jobs/readJobs';
+import { jobChoice, type JobChoice } from '../../sheets/jobs/jobChoice';
 import type { Workbook } from '../../workbook/workbook';
 import { useSettledView } from '../controls/useSettledView';
 

@@ -3,9 +3,9 @@ import type { Workbook } from '../../workbook/workbook';
 import type { CutSettings } from '../../sheets/cutlist/cutSettings';
 import { gatherAgain, gatherCuts, isSameWork, type CutWishes, type Gathered } from '../../sheets/cutlist/gatherCuts';
 import { today } from '../../sheets/table/today';
-import { planCuts, type PlanProgress } from '../../sheets/cutlist/planCuts';
+import { planHoses, type PlanProgress } from '../../sheets/cutlist/planHoses';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
-import type { JobChoice } from '../../sheets/jobs/readJobs';
+import type { JobChoice } from '../../sheets/jobs/jobChoice';
 import type { PlanSolver } from '../../sheets/cutlist/planSolver';
 import { cutsWriting, type CutsWriting, type CutsWritingOptions } from '../../sheets/cutlist/cutsWriting';
 import { plannedLines } from '../../sheets/cutlist/ownLines';
@@ -14,6 +14,7 @@ import { rememberJobSheet } from '../../sheets/pieces/jobsOfPieces';
 import { readPieces } from '../../sheets/pieces/readPieces';
 import { rememberRack } from '../../sheets/rack/newestRack';
 import { useWriting } from '../controls/useWriting';
+import { errorSentence } from '../../workbook/errorSentence';
 
 /** What the view shows. */
 export type CutsView =
@@ -30,8 +31,6 @@ export interface ReadyCuts {
 }
 
 const CHANGED = 'the job sheet, the rack or the sheet Pieces has changed since. Plan the cuts again.';
-
-const sentence = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 /** Plans, cancels and writes; the newest run counts. */
 export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: number) {
@@ -58,10 +57,10 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
       const gathered = await gatherCuts(workbook, rackSheet, settings, today(), wishes, choice);
       const onProgress = (progress: PlanProgress) =>
         isNewest() && setView({ status: 'planning', progress, isEnding: signal.aborted });
-      const plans = await planCuts(gathered, solve, onProgress, signal, plansAtOnce);
+      const plans = await planHoses(gathered, solve, onProgress, signal, plansAtOnce);
       if (isNewest()) setView({ status: 'ready', gathered, plans });
     } catch (error) {
-      if (isNewest()) setView({ status: 'failed', reason: sentence(error), error });
+      if (isNewest()) setView({ status: 'failed', reason: errorSentence(error), error });
     }
   };
 

@@ -56,14 +56,14 @@ function goodRows(id: string): Record<string, readonly (readonly unknown[])[]> {
   const row = rowFunctions.find(called => called.id === id);
   if (row)
     return Object.fromEntries(
-      Object.entries(row.arguments).map(([name, told]) => [name, [[...('row' in told ? told.row : [told.whole])]]]),
+      Object.entries(row.arguments).map(([name, message]) => [name, [[...('row' in message ? message.row : [message.whole])]]]),
     );
   const list = listFunctions.find(called => called.id === id);
   if (list) return { ...list.lists, ...Object.fromEntries(Object.entries(list.whole).map(([name, value]) => [name, [[value]]])) };
   const lookup = lookupFunctions.find(called => called.id === id);
   const names = metadata.functions.find(described => described.id === id)!.parameters.map(({ name }) => name);
-  const told = lookup ? [undefined, ...lookup.rows, ...lookup.whole] : [];
-  return Object.fromEntries(names.map((name, index) => [name, [[told[index] ?? OTHERS[name] ?? 1]]]));
+  const message = lookup ? [undefined, ...lookup.rows, ...lookup.whole] : [];
+  return Object.fromEntries(names.map((name, index) => [name, [[message[index] ?? OTHERS[name] ?? 1]]]));
 }
 
 const functions = metadata.functions.map(({ id, parameters }) => {

@@ -11,7 +11,7 @@ const operations = ['plus', 'minus', 'times', 'div', 'divToInt'] as const;
 const comparisons = ['lt', 'lte', 'gt', 'gte', 'eq'] as const;
 
 /** All that can be asked of a number. Zero has no sign in a cell, so none is asked for. */
-const told = (value: Decimal) =>
+const message = (value: Decimal) =>
   `${value} ${value.toNumber() + 0} ${value.isZero()} ${!value.isZero() && value.isNegative()} ${value.isInteger()}`;
 
 const order = (a: Decimal, b: Decimal) => `${a.cmp(b)} ${comparisons.map(name => a[name](b)).join()}`;
@@ -36,16 +36,19 @@ function difference(uniform: Uniform): unknown {
   ]);
   const [fast, slow] = [fastA[first](other), slowA[first](slowB)];
   const pairs: [string, string][] = [
-    [told(fastA), told(slowA)],
+    [message(fastA), message(slowA)],
     [order(fastA, fastB), order(slowA, slowB)],
     [order(fast, fastC), order(slow, slowC)],
-    [told(fast), told(slow)],
-    [told(fast.abs()), told(slow.abs())],
-    [told(fast.negated().plus(fastC)), told(slow.negated().plus(slowC))],
-    [told(scaled(slow)), told(slow)],
+    [message(fast), message(slow)],
+    [message(fast.abs()), message(slow.abs())],
+    [message(fast.negated().plus(fastC)), message(slow.negated().plus(slowC))],
+    [message(scaled(slow)), message(slow)],
   ];
   if (c !== 0)
-    pairs.push([told(fast[second](fastC)), told(slow[second](slowC))], [told(slow[second](fastC)), told(slow[second](slowC))]);
+    pairs.push(
+      [message(fast[second](fastC)), message(slow[second](slowC))],
+      [message(slow[second](fastC)), message(slow[second](slowC))],
+    );
   const found = pairs.find(([one, another]) => one !== another);
   return found && { a, b, c, first, second, fast: found[0], slow: found[1] };
 }
@@ -93,8 +96,8 @@ test('products with as many decimals as a power of ten that a double holds, and 
   for (let a = 0; a <= 15; a += 1) {
     for (let b = 0; b <= 15; b += 1) {
       const [x, y] = [Number(`3e-${a}`), Number(`7e-${b}`)];
-      expect(told(decimalOfCell(x).times(decimalOfCell(y)))).toBe(told(slowly(x).times(slowly(y))));
-      expect(told(decimalOfCell(x).div(decimalOfCell(8)))).toBe(told(slowly(x).div(8)));
+      expect(message(decimalOfCell(x).times(decimalOfCell(y)))).toBe(message(slowly(x).times(slowly(y))));
+      expect(message(decimalOfCell(x).div(decimalOfCell(8)))).toBe(message(slowly(x).div(8)));
     }
   }
 });

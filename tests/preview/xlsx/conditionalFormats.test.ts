@@ -1,5 +1,5 @@
 import { Workbook } from 'exceljs';
-import { blockOf } from '../../../src/preview/xlsx/address';
+import { cellBlockOf } from '../../../src/preview/xlsx/address';
 import { pageFormats } from '../../../src/preview/xlsx/conditionalFormats';
 import { fileFormats, type FileRule } from '../../../src/preview/xlsx/fileFormats';
 import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
@@ -89,7 +89,7 @@ test('the rule of the highest priority comes first; blocks end with the sheet', 
     SIZE,
   );
   expect(drawn.map(({ rule: { value }, ranges }) => [value, ranges])).toEqual([
-    [1, [blockOf('B2'), blockOf('D4:D5')]],
+    [1, [cellBlockOf('B2'), cellBlockOf('D4:D5')]],
     [2, [{ startRow: 0, startColumn: 0, endRow: 199, endColumn: 25 }]],
   ]);
 });
@@ -132,12 +132,12 @@ test('rules that were moved, changed, added and taken away in the page are so in
   const added = (rule: object, cfId = 'new') => ({
     cfId,
     stopIfTrue: false,
-    ranges: [blockOf('E2:E9')],
+    ranges: [cellBlockOf('E2:E9')],
     rule: { type: 'highlightCell', style: { bg: { rgb: '#ff0000' } }, ...rule },
   });
   const found = await saved(kept => {
     const [[own]] = Object.values(kept) as [[any]];
-    own.ranges = [blockOf('D3:D10')];
+    own.ranges = [cellBlockOf('D3:D10')];
     Object.values(kept)[0]!.push(
       added({ subType: 'number', operator: 'lessThan', value: 4 }),
       added({ subType: 'text', operator: 'beginsWith', value: 'D"N' }),

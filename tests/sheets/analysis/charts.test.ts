@@ -5,7 +5,7 @@ import type { MachineReadings } from '../../../src/sheets/analysis/analyseReadin
 import type { JudgedCrimp } from '../../../src/sheets/analysis/judgedCrimp';
 import { capabilityOf } from '../../../src/sheets/analysis/capabilityOf';
 import { controlCharts } from '../../../src/sheets/analysis/controlChart';
-import { chartNotes, limitsText, signalTexts } from '../../../src/sheets/analysis/controlText';
+import { chartNotes, controlLimitsText, signalTexts } from '../../../src/sheets/analysis/controlText';
 import { responseText } from '../../../src/sheets/analysis/responseText';
 
 /** A row that says nothing but its combination. */
@@ -80,7 +80,9 @@ test('individuals: the published limits, as deviations from the target', () => {
   expect(moving!.limits.centre).toBeCloseTo(1.8778, 4);
   expect([individual!.points.length, moving!.points.length, leftOut]).toEqual([10, 9, 0]);
   expect(moving!.points[0]!.crimp.row).toBe(3);
-  expect(limitsText(individual!, 'mm')).toMatch(/^Individual: 10 points, centre \+0\.810 mm, limits −4\.18\d and \+5\.80\d\.$/);
+  expect(controlLimitsText(individual!, 'mm')).toMatch(
+    /^Individual: 10 points, centre \+0\.810 mm, limits −4\.18\d and \+5\.80\d\.$/,
+  );
   expect(chartNotes({ charts, leftOut }, false)).toEqual(['Limits from 10 points are a first guess: 20 or more make them firm.']);
 });
 

@@ -7,7 +7,7 @@ import { timePicture } from '../../../src/sheets/analysis/timePicture';
 import { NO_OPTIONS } from '../../../src/sheets/crimps/crimpReadOptions';
 import { crimpSheetOf } from '../../../src/sheets/crimps/crimpSheet';
 import { isRejected } from '../../../src/sheets/crimps/judgeCrimpRow';
-import { machineChangesOf } from '../../../src/sheets/crimps/machineChanges';
+import { machineChangesOf } from '../../../src/sheets/crimps/readMachineChanges';
 import { blockOf } from '../../../src/workbook/a1';
 import { sheetContent } from '../table/sheetContent';
 import { PLANTED_SHEETS, TOLERANCE, type PlantedSheet } from './plantedSheets';

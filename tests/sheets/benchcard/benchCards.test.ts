@@ -1,13 +1,13 @@
 import { Decimal } from '../../../src/core/units/decimal';
 import type { Change } from '../../../src/workbook/workbook';
-import { cutLimits, titleOf } from '../../../src/sheets/jobs/benchCard';
+import { cutLimits, lineTitle } from '../../../src/sheets/jobs/benchCard';
 import { benchSteps, stopsOf } from '../../../src/sheets/benchcard/benchSteps';
 import { cardParts } from '../../../src/sheets/benchcard/cardParts';
 import { cardPage } from '../../../src/sheets/benchcard/cardPage';
 import { clockPicture } from '../../../src/sheets/print/clockPicture';
 import { cardSheet } from '../../../src/sheets/benchcard/cardSheet';
-import { noCrimpData, noPressure } from '../../../src/sheets/jobs/lackingData';
-import { proofText } from '../../../src/sheets/benchcard/proofTest';
+import { noCrimpData, noPressure } from '../../../src/sheets/jobs/missingDataNote';
+import { proofText } from '../../../src/sheets/benchcard/proofPressure';
 import { tagProblems, tagsOf } from '../../../src/sheets/tags/tag';
 import { cardsOf, demoCards, demoJobs, demoOptions } from '../jobs/demoCards';
 
@@ -54,7 +54,7 @@ test('a quantity that cannot be read stops the card instead of making one; a lin
 });
 
 test('a card is called by its line, else by its row', () => {
-  expect([titleOf(first), titleOf({ ...first, line: 'row 10' }), titleOf({ ...first, label: '' })]).toEqual([
+  expect([lineTitle(first), lineTitle({ ...first, line: 'row 10' }), lineTitle({ ...first, label: '' })]).toEqual([
     'Line 1: Harvester 3, topper lift',
     'Row 10: Harvester 3, topper lift',
     'Line 1',

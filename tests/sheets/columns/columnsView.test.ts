@@ -1,4 +1,4 @@
-import { columnsView, sameTable, type ColumnsView } from '../../../src/sheets/columns/columnsView';
+import { columnsView, sameTable, type ColumnsRead } from '../../../src/sheets/columns/columnsView';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 
 const JOBS = [
@@ -9,11 +9,11 @@ const JOBS = [
 const withPrice = JOBS.map((row, index) => [...row, ['Price', 25, 18][index]!]);
 const renamed = [['Part', 'Overall (mm)', 'Qty'], ...JOBS.slice(1)];
 
-const viewOf = (rows: readonly (readonly (string | number)[])[], sheet = 'Jobs', above = 0): Promise<ColumnsView> => {
+const viewOf = (rows: readonly (readonly (string | number)[])[], sheet = 'Jobs', above = 0): Promise<ColumnsRead> => {
   const blank = Array.from({ length: above }, () => ['']);
   return columnsView(fakeWorkbook({ [sheet]: [...blank, ...rows] }, { sheet, address: `A${above + 2}` }).workbook);
 };
-const idOf = (view: ColumnsView) => (view.status === 'ready' ? view.id : view.status);
+const idOf = (view: ColumnsRead) => (view.status === 'ready' ? view.id : view.status);
 
 describe('a view that is read anew', () => {
   test.each([

@@ -76,7 +76,7 @@ test('inch fractions as text are taken, with the allowance, and the heading carr
   const { plan, formulas } = planned(sheetOf(INCHES), 'A2', ['cutLength']);
   expect(formulas[0]).toEqual(['=HOSE.CUTLENGTH(D2,E2,F2,G2)']);
   expect(plan.changes[1]).toMatchObject({ values: [['Cut length (in)']] });
-  expect(plan.told).toContain('column H, rows 2 to 3');
+  expect(plan.message).toContain('column H, rows 2 to 3');
 });
 
 test('of two tables side by side the selected one is taken, and the new columns jump over the other', () => {
@@ -554,7 +554,7 @@ describe('a table in another unit than the catalogue', () => {
       `=INDEX(HOSE.ASSEMBLY(Catalogue,A2,B2,C2,D2${turn}),1,1)`,
       `=INDEX(HOSE.UNITCOST(Catalogue,A2,B2,C2,D2${turn},E2),1,4)`,
     ]);
-    expect(plan.told).toContain('Cut length (mm)');
+    expect(plan.message).toContain('Cut length (mm)');
   });
 
   test('what is typed as text cannot be converted by a formula, and is said', () => {

@@ -54,9 +54,9 @@ test('cut length and mass stay formulas where the temperature counts; pressure a
   const { values } = (await lines.port.used(SHEET))!;
   const place = (heading: string) =>
     addressOf({ row: 1, column: values[0]!.findIndex(each => String(each).startsWith(heading)), rows: 1, columns: 1 });
-  const told = kept.filter(({ sheet }) => sheet === SHEET);
-  expect(told.map(({ address }) => address).sort()).toEqual([place('Assembly check'), place('Working pressure')].sort());
-  expect(told[0]!.reason).toBe('ASSEMBLY: a temperature cannot be taken into account');
+  const message = kept.filter(({ sheet }) => sheet === SHEET);
+  expect(message.map(({ address }) => address).sort()).toEqual([place('Assembly check'), place('Working pressure')].sort());
+  expect(message[0]!.reason).toBe('ASSEMBLY: a temperature cannot be taken into account');
   const compared = compareAll(copy).filter(({ at }) => at.startsWith(SHEET));
   expect(compared.filter(({ ours, theirs }) => !isSame(ours, theirs))).toEqual([]);
 });

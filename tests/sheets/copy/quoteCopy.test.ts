@@ -1,7 +1,8 @@
 import { readCopySource } from '../../../src/sheets/copy/copySource';
 import type { CopyWishes } from '../../../src/sheets/copy/copyWishes';
 import { planCopy } from '../../../src/sheets/copy/planCopy';
-import { FRESH_QUOTE, readQuoteSettings } from '../../../src/sheets/quote/quoteSettings';
+import { FRESH_QUOTE } from '../../../src/sheets/quote/quoteSettings';
+import { readQuoteSettings } from '../../../src/sheets/quote/readQuoteSettings';
 import { quoteSources, writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 import { openSample } from '../quote/openSample';

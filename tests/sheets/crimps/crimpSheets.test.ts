@@ -24,7 +24,7 @@ function read(rows: Rows, selected = 'A2', details: Details = {}) {
   const sheet = crimpSheetOf({ used: sheetContent(rows), layout, ...content }, blockOf(selected)!);
   const reading = crimpRowsOf(sheet, { ...NO_OPTIONS, ...options });
   const report = crimpReport(reading, whyNotAnalysed);
-  return { ...reading, source: sheet, report, told: report.leftOut.map(({ row, reason }) => `${row} ${reason}`) };
+  return { ...reading, source: sheet, report, message: report.leftOut.map(({ row, reason }) => `${row} ${reason}`) };
 }
 const problems = ({ report }: ReturnType<typeof read>) => report.leftOut.flatMap(({ sentence }) => sentence ?? []);
 const means = ({ rows }: ReturnType<typeof read>) =>
@@ -73,7 +73,7 @@ describe('every row is read, and what is no crimp is told', () => {
       { hidden: [2] },
     );
     expect(found.rows.map(({ row }) => row)).toEqual([2, 3, 5]);
-    expect(found.told).toEqual(['4 remark', '6 total']);
+    expect(found.message).toEqual(['4 remark', '6 total']);
     expect(found.report.taken).toEqual([2, 3, 5]);
   });
 
@@ -90,7 +90,7 @@ describe('every row is read, and what is no crimp is told', () => {
     expect(first.report.leftOut).toEqual([{ row: 5, reason: 'below', sentence: 'in the table A4:F5' }]);
     const all = read(rows, 'A2', { options: { take: new Set(['below']) } });
     expect(means(all)).toEqual(['2 Larch with cone: 25 25.1', '5 Ash with cone: 30 30.1']);
-    expect(all.told).toEqual([]);
+    expect(all.message).toEqual([]);
     expect(means(read(rows, 'C5'))).toEqual(['5 Ash with cone: 30 30.1']);
     expect(means(read(rows, 'A2:F5'))).toEqual(means(all));
   });
@@ -98,7 +98,7 @@ describe('every row is read, and what is no crimp is told', () => {
   test('readings go on below a gap; notes far below are told and not read', () => {
     const found = read([HEAD, line('Larch', 25, 25), [], [], line('Ash', 25, 25), [], [], [], [], [], ['see', 'bay 3', 25, 24]]);
     expect(found.rows.map(({ row }) => row)).toEqual([2, 5]);
-    expect(found.told).toEqual(['11 below']);
+    expect(found.message).toEqual(['11 below']);
   });
 
   test('rows that are yet to be filled in are no crimps, and a row with readings but no name is told', () => {

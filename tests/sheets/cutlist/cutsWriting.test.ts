@@ -2,7 +2,7 @@ import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import { Decimal } from '../../../src/core/units/decimal';
 import { cutsWriting } from '../../../src/sheets/cutlist/cutsWriting';
 import { gatherCuts, type CutWishes } from '../../../src/sheets/cutlist/gatherCuts';
-import { planCuts } from '../../../src/sheets/cutlist/planCuts';
+import { planHoses } from '../../../src/sheets/cutlist/planHoses';
 import { pieceBook } from '../../../src/sheets/pieces/pieceBook';
 import { readPieces } from '../../../src/sheets/pieces/readPieces';
 import { scrapPiece } from '../../../src/sheets/pieces/scrapPiece';
@@ -36,7 +36,7 @@ const SOMEWHERE = 'Jobs!A2';
 async function planned(workbook: Workbook, wishes: CutWishes = {}) {
   await workbook.select({ sheet: 'Jobs', address: SOMEWHERE.split('!')[1]! });
   const gathered = await gatherCuts(workbook, 'Rack', settings, '2026-10-05', wishes);
-  const plans = await planCuts(gathered, solveCutPlan, () => {}, { aborted: false });
+  const plans = await planHoses(gathered, solveCutPlan, () => {}, { aborted: false });
   const machine = { machine: '', die: '', dial: '', share: new Decimal('0.5') };
   const options = { ...cutsOptions, order: orderOfJobs(gathered.read, machine, 'mm').rows };
   return { gathered, plans, writing: await cutsWriting(workbook, gathered, plans, options) };

@@ -4,7 +4,7 @@ import { TradeError } from '../../../src/core/tradeError';
 import { Decimal } from '../../../src/core/units/decimal';
 import type { CutLine } from '../../../src/sheets/jobs/cutLine';
 import type { CutSettings } from '../../../src/sheets/cutlist/cutSettings';
-import { firstFit, piecesOf } from '../../../src/sheets/cutlist/firstFit';
+import { firstFit, onePerPiece } from '../../../src/sheets/cutlist/firstFit';
 import { hoseJobs } from '../../../src/sheets/cutlist/hoseJob';
 import { planHose, type HosePlan } from '../../../src/sheets/cutlist/planHose';
 import type { PlanSolver } from '../../../src/sheets/cutlist/planSolver';
@@ -128,7 +128,7 @@ test('every piece is cut once, for its line, and stock = used + kept + lost, wha
 test('in sheet order each piece goes on the first reel begun where it fits (worked by hand)', () => {
   const lines = [line(1, 600, 1), line(2, 500, 2), line(3, 380, 1)];
   const plain = { ...settings, kerf: d(0), squaring: undefined };
-  const { stock, missing } = firstFit(piecesOf(lines), [reel(1, 1000), reel(2, 1000), reel(3, 1000)], plain);
+  const { stock, missing } = firstFit(onePerPiece(lines), [reel(1, 1000), reel(2, 1000), reel(3, 1000)], plain);
   expect(stock.map(one => one.cuts.map(cut => cut.length.toNumber()))).toEqual([
     [600, 380],
     [500, 500],
@@ -138,7 +138,7 @@ test('in sheet order each piece goes on the first reel begun where it fits (work
 
 test('the last piece needs no kerf behind it: 2 × 498.5 with a kerf of 3 come out of 1000', () => {
   const fits = (length: number) =>
-    firstFit(piecesOf([line(1, length, 2)]), [reel(1, 1000)], { ...settings, squaring: undefined }).missing.length;
+    firstFit(onePerPiece([line(1, length, 2)]), [reel(1, 1000)], { ...settings, squaring: undefined }).missing.length;
   expect([fits(498.5), fits(498.6)]).toEqual([0, 1]);
 });
 

@@ -1,7 +1,7 @@
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import { Decimal } from '../../../src/core/units/decimal';
 import { gatherCuts } from '../../../src/sheets/cutlist/gatherCuts';
-import { planCuts } from '../../../src/sheets/cutlist/planCuts';
+import { planHoses } from '../../../src/sheets/cutlist/planHoses';
 import { cutListsOf } from '../../../src/sheets/cutlist/readCutList';
 import { cutsWriting } from '../../../src/sheets/cutlist/cutsWriting';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
@@ -20,7 +20,7 @@ const settings = {
 test('a cut list that was written is read back: every cut of every reel, and in another unit exactly (25.4 mm, NIST SP 811)', async () => {
   const { workbook } = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
   const gathered = await gatherCuts(workbook, 'Rack', settings, '2026-10-05');
-  const plans = await planCuts(gathered, solveCutPlan, () => {}, { aborted: false });
+  const plans = await planHoses(gathered, solveCutPlan, () => {}, { aborted: false });
   await workbook.write((await cutsWriting(workbook, gathered, plans, cutsOptions)).changes);
   const planned = plans.flatMap(({ reels }) =>
     reels.flatMap(({ rack, cuts }) => cuts.map(cut => [rack.hose, cut.line.line, `${cut.length}`])),

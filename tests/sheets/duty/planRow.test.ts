@@ -48,7 +48,7 @@ const HEADINGS = ['Hose', 'Fitting A', 'Fitting B', 'Overall length (mm)', 'Qty'
 const formula = (row: number): FakeCell => ({ formula: `=HOSE.CUTLENGTH(D${row},60,30)`, value: row });
 
 test('the row below the last one is written, and the formulas of the row above go on', async () => {
-  const { changes, told } = await plan([HEADINGS, ['Larch DN 12', 'x', 'y', 840, 1, formula(2)]]);
+  const { changes, message } = await plan([HEADINGS, ['Larch DN 12', 'x', 'y', 840, 1, formula(2)]]);
   expect(cells(changes)).toEqual({
     A3: 'Larch DN 16',
     B3: 'Larch cone elbow',
@@ -57,7 +57,7 @@ test('the row below the last one is written, and the formulas of the row above g
     E3: 4,
     F3: '=HOSE.CUTLENGTH(D3,60,30)',
   });
-  expect(told).toBe(
+  expect(message).toBe(
     'Wrote row 3 of sheet Jobs (A3:F3). Hose: Larch DN 16; Fitting A: Larch cone elbow; Fitting B: Larch cone straight; Overall length (mm): 1270; Qty: 4. Formulas copied: Cut length.',
   );
 });
@@ -106,9 +106,9 @@ test('a total is not pushed down or passed', async () => {
 
 test('the length follows the unit of its heading', async () => {
   const headings = ['Hose', 'Overall length (in)', 'Cut-off A (in)', 'Cut-off B (in)'];
-  const { changes, told } = await plan([headings, ['Larch DN 12', 33, 1, 1]]);
+  const { changes, message } = await plan([headings, ['Larch DN 12', 33, 1, 1]]);
   expect(cells(changes)).toEqual({ A3: 'Larch DN 16', B3: 50, C3: 2.3622, D3: 1.1811 });
-  expect(told).toContain('No column for: Fitting A, Fitting B, Quantity.');
+  expect(message).toContain('No column for: Fitting A, Fitting B, Quantity.');
 });
 
 test('a heading that has no unit is asked for, not guessed at', async () => {
@@ -123,9 +123,9 @@ test('a heading that has no unit is asked for, not guessed at', async () => {
 });
 
 test('an overall length that is not known is left blank and said', async () => {
-  const { changes, told } = await plan([HEADINGS, ['Larch DN 12', 'x', 'y', 840, 1, 750]], 'A2', { overall: undefined });
+  const { changes, message } = await plan([HEADINGS, ['Larch DN 12', 'x', 'y', 840, 1, 750]], 'A2', { overall: undefined });
   expect(cells(changes)).not.toHaveProperty('D3');
-  expect(told).toContain('The overall length is not known and was left blank.');
+  expect(message).toContain('The overall length is not known and was left blank.');
 });
 
 test.each([
@@ -139,7 +139,7 @@ test.each([
 
 test('below a host’s table it is said that the table has to be widened; another table there stops it', async () => {
   const rows = [HEADINGS, ['Larch DN 12', 'x', 'y', 840, 1, 750], [], []];
-  expect((await plan(rows, 'A2', {}, ['A1:F2'])).told).toContain('widen the table by its corner');
+  expect((await plan(rows, 'A2', {}, ['A1:F2'])).message).toContain('widen the table by its corner');
   await expect(plan(rows, 'A2', {}, ['A1:F2', 'A3:B4'])).rejects.toThrow('is not free');
 });
 
@@ -152,7 +152,7 @@ test('temperature and fluid of the duty go into their columns, in the unit of th
   // 80 °C = 176 °F, by definition.
   expect(cells((await plan(rows, 'A2', duty)).changes)).toMatchObject({ F3: 176, G3: 'HLP 46' });
   const without = await plan([HEADINGS, ['Larch DN 12', 'x', 'y', 840, 1, '']], 'A2', duty);
-  expect(without.told).not.toMatch(/No column for/);
+  expect(without.message).not.toMatch(/No column for/);
 });
 
 test('the twist of two bent ends goes into its column, where the table has one', async () => {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Workbook, type CellFormulaValue } from 'exceljs';
-import { plainValue } from '../../../src/preview/xlsx/fileValue';
+import { plainFileValue } from '../../../src/preview/xlsx/fileValue';
 import { formulaFromFile } from '../../../src/preview/xlsx/formulaNames';
 import type { CellValue } from '../../../src/workbook/workbook';
 import type { FakeCell } from '../../workbook/fakeWorkbook';
@@ -10,7 +10,7 @@ type Sheets = Record<string, FakeCell[][]>;
 
 /** Error values come as their text. */
 function plain(value: unknown): CellValue {
-  const found = plainValue(value as never) ?? '';
+  const found = plainFileValue(value as never) ?? '';
   return typeof found === 'string' && /^#[A-Z/0]+[!?A]$/.test(found) ? { error: found } : found;
 }
 

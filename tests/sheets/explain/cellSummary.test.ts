@@ -1,9 +1,10 @@
 import { cellSummary } from '../../../src/sheets/explain/cellSummary';
-import type { RowResult, Verdict } from '../../../src/sheets/explain/rowView';
+import type { RowResult } from '../../../src/sheets/explain/rowView';
+import type { CrimpVerdict } from '../../../src/core/crimp/crimpVerdict';
 
 const call = { id: 'CUTLENGTH', description: '', helpUrl: '', arguments: [] };
-const results = (...verdicts: readonly Verdict[]): RowResult[] =>
-  verdicts.map(verdict => ({ title: 'Verdict', text: verdict, verdict, isError: false }));
+const results = (...verdicts: readonly CrimpVerdict[]): RowResult[] =>
+  verdicts.map(verdict => ({ title: 'CrimpVerdict', text: verdict, verdict, isError: false }));
 
 test('a function and what it gives', () => {
   expect(cellSummary({ address: 'J6', shown: '1035.5', call }, [])).toEqual({

@@ -1,5 +1,6 @@
 import type { Change } from '../../../src/workbook/workbook';
-import { gatherRecords, type RecordWishes } from '../../../src/sheets/inspection/gatherRecords';
+import { gatherRecords } from '../../../src/sheets/inspection/gatherRecords';
+import type { RecordWishes } from '../../../src/sheets/inspection/recordSources';
 import { NO_CRIMP_FIELDS } from '../../../src/sheets/crimps/crimpFields';
 import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../../src/sheets/inspection/inspectionRecord';
 import { proofFacts, recordStops, workFacts } from '../../../src/sheets/inspection/recordFacts';

@@ -1,6 +1,7 @@
 import { dayNumber } from '../../../src/core/units/sheetDate';
 import { NO_CRIMP_FIELDS } from '../../../src/sheets/crimps/crimpFields';
-import { gatherRecords, refuseOverdue, type RecordWishes } from '../../../src/sheets/inspection/gatherRecords';
+import { gatherRecords, refuseOverdue } from '../../../src/sheets/inspection/gatherRecords';
+import type { RecordWishes } from '../../../src/sheets/inspection/recordSources';
 import { FRESH_FIELDS, NOT_NOTED } from '../../../src/sheets/inspection/inspectionRecord';
 import { recordPage } from '../../../src/sheets/inspection/recordPage';
 import { proofFacts, workFacts } from '../../../src/sheets/inspection/recordFacts';

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { parse } from 'papaparse';
 import { Decimal } from '../../../src/core/units/decimal';
 import { catalogueFromCells } from '../../../src/cells/catalogueFromCells';
-import { benchSteps, crimpLimits, sourcesOf, stopsOf } from '../../../src/sheets/benchcard/benchSteps';
+import { benchSteps, diameterLimits, sourcesOf, stopsOf } from '../../../src/sheets/benchcard/benchSteps';
 import { limitsText, smallText } from '../../../src/sheets/table/smallText';
 import { sheetContent } from '../table/sheetContent';
 import { cardsOf } from './demoCards';
@@ -116,7 +116,7 @@ test('limits in inches are halved about their middle and exact on a sheet in mil
   const [end] = cardsOf(hazel, inchCatalogue())[0]!.ends;
   expect([`${end.diameter}`, `${end.smallest}`, `${end.largest}`]).toEqual(['25.00122', '24.83612', '25.16632']);
   // In text never wider than they are.
-  expect(crimpLimits(end, 'mm')).toBe('24.837 … 25.166');
+  expect(diameterLimits(end, 'mm')).toBe('24.837 … 25.166');
   expect(smallText(new Decimal('0.0065').times('25.4'), 'mm')).toBe('0.165');
   expect(limitsText(new Decimal('23.2'), new Decimal('23.6'), 'mm')).toBe('23.2 … 23.6');
 });

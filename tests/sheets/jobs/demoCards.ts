@@ -1,5 +1,5 @@
 import { Decimal } from '../../../src/core/units/decimal';
-import type { CardOptions } from '../../../src/sheets/benchcard/cardPage';
+import type { CardPageOptions } from '../../../src/sheets/benchcard/cardPage';
 import type { Catalogue } from '../../../src/core/catalogue/catalogue';
 import { partKey } from '../../../src/core/catalogue/partName';
 import { measureUnit } from '../../../src/core/units/measureUnit';
@@ -88,7 +88,7 @@ export const demoJobs = sheetContent([
   ] as any[]),
 ]);
 
-export const demoOptions: CardOptions = {
+export const demoOptions: CardPageOptions = {
   rule: { factor: new Decimal(2), hold: '30 to 60 s', source: 'ISO 6605:2017, 5.2' },
   source: 'sheet Jobs (invented)',
   today: '2026-10-05',

@@ -26,7 +26,7 @@ async function read(rows: readonly (readonly FakeCell[])[], answer?: string) {
   await rememberAnswer(workbook, 'jobs', 'Jobs', question!.asked, question!.heading, answer);
   return readJobs(workbook, WISHES);
 }
-const told = ({ lines }: Awaited<ReturnType<typeof read>>) =>
+const message = ({ lines }: Awaited<ReturnType<typeof read>>) =>
   lines.map(({ row, hose, standing }) =>
     [row, hose, standing.kind === 'stop' ? standing.reasons.join('; ') : standing.kind].join(' | '),
   );
@@ -41,7 +41,7 @@ test('a hose that stands alone above rows without one is asked about once, and n
       choices: [{ label: 'Yes, each below its hose' }, { label: 'No, leave them out' }],
     },
   ]);
-  expect(told(jobs)).toEqual([
+  expect(message(jobs)).toEqual([
     '3 |  | hose is blank, and row 2 holds only “Alder DN 12”: say whether it is of that hose',
     '4 |  | hose is blank, and row 2 holds only “Alder DN 12”: say whether it is of that hose',
     '6 |  | hose is blank, and row 5 holds only “Rowan DN 8”: say whether it is of that hose',
@@ -54,7 +54,7 @@ test('a hose that stands alone above rows without one is asked about once, and n
 test('yes gives each row the hose above it; a row behind one with a hose of its own stays blank', async () => {
   const jobs = await read(GROUPED, 'yes');
   expect(jobs.questions).toEqual([]);
-  expect(told(jobs)).toEqual([
+  expect(message(jobs)).toEqual([
     '3 | Alder DN 12 | ready',
     '4 | Alder DN 12 | ready',
     '6 | Rowan DN 8 | ready',
@@ -67,7 +67,7 @@ test('yes gives each row the hose above it; a row behind one with a hose of its 
 test('no leaves the rows out; another hose above them is asked about again', async () => {
   const jobs = await read(GROUPED, 'no');
   expect(jobs.questions).toEqual([]);
-  expect(told(jobs).filter(line => /hose is blank: fill it in/.test(line))).toHaveLength(4);
+  expect(message(jobs).filter(line => /hose is blank: fill it in/.test(line))).toHaveLength(4);
   const { workbook } = fakeWorkbook({ Jobs: GROUPED }, { sheet: 'Jobs', address: 'A1' });
   const [question] = (await readJobs(workbook, WISHES)).questions;
   await rememberAnswer(workbook, 'jobs', 'Jobs', question!.asked, question!.heading, 'yes');
@@ -83,5 +83,5 @@ test.each([
 ])('%s above rows without a hose is none: %s', async (_, text) => {
   const jobs = await read([GROUPED[0]!, [text, '', '', '', ''], [1, '', 2, 500, 'Topper']]);
   expect(jobs.questions).toEqual([]);
-  expect(told(jobs)).toEqual(['3 |  | hose is blank: fill it in']);
+  expect(message(jobs)).toEqual(['3 |  | hose is blank: fill it in']);
 });

@@ -1,4 +1,4 @@
-import { jobChoice } from '../../../src/sheets/jobs/readJobs';
+import { jobChoice } from '../../../src/sheets/jobs/jobChoice';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 
 const JOBS = [

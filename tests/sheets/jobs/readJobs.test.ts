@@ -12,7 +12,7 @@ const jobs = (rows: readonly (readonly FakeCell[])[], details: FakeDetails = {},
   return readJobs(workbook, wishes);
 };
 /** Lines as `row: hose, cut length unit, quantity, standing`. */
-const told = async (...from: Parameters<typeof jobs>) => {
+const message = async (...from: Parameters<typeof jobs>) => {
   const { lines } = await jobs(...from);
   return lines.map(({ row, hose, cutLength, quantity, standing }) => {
     const why = standing.kind === 'stop' ? `stop: ${standing.reasons.join('; ')}` : standing.kind;
@@ -31,7 +31,7 @@ describe('units of a heading', () => {
     ['Cut length (″)', 'in'],
   ])('%s', async (heading, unit) => {
     expect(
-      await told([
+      await message([
         ['Hose', heading, 'Qty'],
         ['Alder DN 12', 20, 2],
       ]),
@@ -58,7 +58,7 @@ describe('units of a heading', () => {
       ['Hose', 'Overall length (in)', 'Cut length', 'Qty'],
       ['Alder DN 12', 50, 48, 2],
     ];
-    expect(await told(rows)).toEqual(['2: Alder DN 12, 48 in, 2, ready']);
+    expect(await message(rows)).toEqual(['2: Alder DN 12, 48 in, 2, ready']);
   });
 
   test('a unit that nobody knows is asked about', async () => {
@@ -88,7 +88,7 @@ describe('where a table ends', () => {
       ['', '', '', ''],
       ['note', 'check with the yard', 5, 5],
     ];
-    expect(await told(rows, {}, 'A4')).toEqual(['4: Alder DN 12, 500 mm, 2, ready', '6: Birch DN 10, 700 mm, 1, ready']);
+    expect(await message(rows, {}, 'A4')).toEqual(['4: Alder DN 12, 500 mm, 2, ready', '6: Birch DN 10, 700 mm, 1, ready']);
     expect(await leftOut(rows, {}, 'A4')).toEqual(['5 remark', '7 total', '11 below']);
   });
 
@@ -100,11 +100,11 @@ describe('where a table ends', () => {
       ['Line', 'Hose', 'Cut length (mm)', 'Overall length (mm)', 'Qty'],
       [2, 'Birch DN 10', 700, 800, 1],
     ];
-    expect(await told(rows, {}, 'A2')).toEqual(['2: Alder DN 12, 500 mm, 2, ready']);
+    expect(await message(rows, {}, 'A2')).toEqual(['2: Alder DN 12, 500 mm, 2, ready']);
     expect(await leftOut(rows, {}, 'A2')).toEqual(['5 below']);
-    expect(await told(rows, {}, 'A5')).toEqual(['5: Birch DN 10, 700 mm, 1, ready']);
-    expect(await told(rows, {}, 'A2:E5')).toEqual(['2: Alder DN 12, 500 mm, 2, ready', '5: Birch DN 10, 700 mm, 1, ready']);
-    expect(await told(rows, {}, 'A2', { ...WISHES, take: new Set(['below'] as const) })).toHaveLength(2);
+    expect(await message(rows, {}, 'A5')).toEqual(['5: Birch DN 10, 700 mm, 1, ready']);
+    expect(await message(rows, {}, 'A2:E5')).toEqual(['2: Alder DN 12, 500 mm, 2, ready', '5: Birch DN 10, 700 mm, 1, ready']);
+    expect(await message(rows, {}, 'A2', { ...WISHES, take: new Set(['below'] as const) })).toHaveLength(2);
   });
 });
 
@@ -141,14 +141,14 @@ describe('merged cells', () => {
     ['', 600, 3],
   ];
   test('a merged hose holds for all its rows', async () => {
-    expect(await told(rows, { merges: { Jobs: ['A2:A3'] } })).toEqual([
+    expect(await message(rows, { merges: { Jobs: ['A2:A3'] } })).toEqual([
       '2: Alder DN 12, 500 mm, 2, ready',
       '3: Alder DN 12, 600 mm, 3, ready',
     ]);
   });
   test('a merged quantity is refused with its rows', async () => {
     const merged = [rows[0]!, ['Alder DN 12', 500, 2], ['Alder DN 12', 600, '']];
-    const lines = await told(merged, { merges: { Jobs: ['C2:C3'] } });
+    const lines = await message(merged, { merges: { Jobs: ['C2:C3'] } });
     expect(lines[0]).toMatch(/stop: quantity is merged over rows 2 to 3/);
     expect(lines[1]).toMatch(/stop: quantity is merged over rows 2 to 3/);
   });
@@ -159,14 +159,14 @@ test('a cell formatted as a date is no length', async () => {
     ['Hose', 'Cut length (mm)', 'Qty'],
     ['Alder DN 12', 46000, 2],
   ];
-  expect(await told(rows, { formats: { Jobs: { B2: 'dd/mm/yyyy' } } })).toEqual([
+  expect(await message(rows, { formats: { Jobs: { B2: 'dd/mm/yyyy' } } })).toEqual([
     '2: Alder DN 12, ?, 2, stop: cut length is a date: the sheet made a date of what was typed; set the column to text and type it again',
   ]);
 });
 
 test('decimal commas: unmistakable ones make 1,250 decimal, else one question a column', async () => {
   const HEAD = ['Hose', 'Cut length (m)', 'Qty'];
-  expect(await told([HEAD, ['Alder DN 12', '1,250', 1], ['Alder DN 12', '0,75', 1]])).toEqual([
+  expect(await message([HEAD, ['Alder DN 12', '1,250', 1], ['Alder DN 12', '0,75', 1]])).toEqual([
     '2: Alder DN 12, 1.25 m, 1, ready',
     '3: Alder DN 12, 0.75 m, 1, ready',
   ]);
@@ -181,7 +181,7 @@ test('a cut length that disagrees with overall length less cut-offs is a STOP', 
     ['Alder DN 12', 'x', 'y', 3240, 40, 50, 1, 5],
     ['Alder DN 12', 'x', 'y', 3240, 40, 50, 3150, 5],
   ];
-  const [first, second] = await told(rows);
+  const [first, second] = await message(rows);
   expect(first).toMatch(/stop: cut length 1 mm disagrees with overall length less cut-offs, 3150 mm/);
   expect(second).toMatch(/ready$/);
 });
@@ -189,7 +189,7 @@ test('a cut length that disagrees with overall length less cut-offs is a STOP', 
 test('hoses alone are lines; a single coupling is asked about', async () => {
   const HEAD = ['Hose', 'End 1', 'End 2', 'Length (mm)', 'Qty'];
   const rows = [HEAD, ['Alder DN 12', '', '', 900, 1], ['Alder DN 12', 'x', '', 900, 1]];
-  const [alone, one] = await told(rows);
+  const [alone, one] = await message(rows);
   expect(alone).toBe('2: Alder DN 12, 900 mm, 1, ready');
   expect(one).toMatch(/only one coupling is named/);
 });
@@ -208,12 +208,12 @@ test('a column Cut beside Cut length is none; alone it is the length to cut', as
     ['Cut', 'Hose', 'Cut length (mm)', 'Qty'],
     ['☐', 'Alder DN 12', 500, 2],
   ];
-  expect(await told(ticked)).toEqual(['2: Alder DN 12, 500 mm, 2, ready']);
+  expect(await message(ticked)).toEqual(['2: Alder DN 12, 500 mm, 2, ready']);
   const alone = [
     ['Hose', 'Cut (mm)', 'Qty'],
     ['Alder DN 12', 500, 2],
   ];
-  expect(await told(alone)).toEqual(['2: Alder DN 12, 500 mm, 2, ready']);
+  expect(await message(alone)).toEqual(['2: Alder DN 12, 500 mm, 2, ready']);
 });
 
 test('a line of units under the headings says what the columns are in, and is no line', async () => {
@@ -222,7 +222,7 @@ test('a line of units under the headings says what the columns are in, and is no
     ['', 'in', '[mm]', 'pcs'],
     ['Alder DN 12', 20, 600, 2],
   ];
-  expect(await told(rows)).toEqual(['3: Alder DN 12, 20 in, 2, ready']);
+  expect(await message(rows)).toEqual(['3: Alder DN 12, 20 in, 2, ready']);
   expect(await leftOut(rows)).toEqual(['2 remark']);
 });
 
@@ -266,5 +266,5 @@ test.each([
   ['fitting B', ['Alder DN 12', 'Alder cone DN 12', { formula: '=Parts!A9', value: { error: '#N/A' } }, 900, 2]],
 ])('an error value in place of the %s stops the line: it is no blank', async (part, row) => {
   const rows = [['Hose', 'Fitting A', 'Fitting B', 'Cut length (mm)', 'Qty'], row] as FakeCell[][];
-  expect(await told(rows)).toEqual([expect.stringMatching(new RegExp(`stop: .*${part} is #N/A`))]);
+  expect(await message(rows)).toEqual([expect.stringMatching(new RegExp(`stop: .*${part} is #N/A`))]);
 });

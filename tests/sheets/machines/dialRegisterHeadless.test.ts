@@ -73,7 +73,7 @@ test('where the range that the Catalogue reads is full, it is extended, and the 
   const dial = new Decimal(before.dial - 2);
   const plan = await planDial(port, { machine, die: '', hose, fitting, dial, date: '2026-10-06', note: '' }, '2026-10-06');
   if (plan.kind !== 'ready') throw new Error(plan.sentence);
-  expect(plan.told.join(' ')).toMatch(/it will read A1:/);
+  expect(plan.message.join(' ')).toMatch(/it will read A1:/);
   await port.write(plan.writing.changes);
   await eventually(async () => expect(await setUpOf(hose)).toEqual({ ...before, dial: before.dial - 2, from: 'MACHINE' }));
 });

@@ -18,7 +18,7 @@ interface CrimpCase extends SheetCase {
 }
 
 /** `4 A: 24.9 24.91 24.88 24.9 mm, 24.9 ± 0.1`, as the sheet's own unit has it. */
-function told(read: ReturnType<typeof crimpRowsOf>): string[] {
+function message(read: ReturnType<typeof crimpRowsOf>): string[] {
   return measuredCrimps(read, read.unit).map(({ row, end, combination, machine, readings, target, tolerance, largestSpread }) => {
     const of = [combination === 'All crimps' ? '' : combination, machine && `on ${machine}`].filter(Boolean).join(' ');
     const spread = largestSpread ? `, spread ${largestSpread}` : '';
@@ -41,7 +41,7 @@ async function expectCrimps(from: CrimpCase): Promise<void> {
     blockOf(selected)!,
   );
   const read = crimpRowsOf(sheet, { ...NO_OPTIONS, take: new Set(from.take ?? []) });
-  expect(told(read)).toEqual(from.taken);
+  expect(message(read)).toEqual(from.taken);
   expectLeftOut(crimpReport(read, whyNotAnalysed).leftOut, from.leftOut ?? []);
   expectQuestions(read.questions, from.asks ?? []);
   expect(read.rows.filter(isUnmeasured).map(({ row, title }) => `${row} ${title}`)).toEqual(from.waiting ?? []);
@@ -347,5 +347,5 @@ test.each([
   const sheet = crimpSheetOf({ used: (await workbook.used('Bench'))! }, blockOf('D2')!);
   const read = crimpRowsOf(sheet);
   expect(read.questions).toEqual([]);
-  expect(told(read)).toEqual(['2: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1', '3: 24.81 24.98 24.9 24.93 mm, 24.9 ± 0.1']);
+  expect(message(read)).toEqual(['2: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1', '3: 24.81 24.98 24.9 24.93 mm, 24.9 ± 0.1']);
 });

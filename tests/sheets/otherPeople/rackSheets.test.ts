@@ -4,7 +4,7 @@ import type { StockRow } from '../../../src/sheets/rack/rackRow';
 import { expectLeftOut, expectQuestions, openSheet, type SheetCase } from './sheetCase';
 
 /** `3: Larch DN 16, 12.5 m × 2, A1, reel R7, lot L7, 2025-04-01` */
-const told = ({ row, hose, length, quantity, place, reel, lot, made }: StockRow) =>
+const message = ({ row, hose, length, quantity, place, reel, lot, made }: StockRow) =>
   [
     `${row}: ${hose}`,
     `${lengthText(length.value, length.unit.symbol)} ${length.unit.symbol} × ${quantity}`,
@@ -19,7 +19,7 @@ const told = ({ row, hose, length, quantity, place, reel, lot, made }: StockRow)
 async function expectRack(from: SheetCase): Promise<void> {
   const workbook = await openSheet('rack', 'Rack', from);
   const rack = (await readRack(workbook, 'Rack', new Set(from.take ?? [])))!;
-  expect(rack.rows.map(told)).toEqual(from.taken);
+  expect(rack.rows.map(message)).toEqual(from.taken);
   expectLeftOut(rack.report.leftOut, from.leftOut ?? []);
   expectQuestions(rack.questions, from.asks ?? []);
 }

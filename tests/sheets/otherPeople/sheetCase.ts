@@ -4,7 +4,7 @@ import { lengthText } from '../../../src/sheets/table/lengthText';
 import { readJobs, type Jobs, type JobWishes } from '../../../src/sheets/jobs/readJobs';
 import { isReady, type JobLine } from '../../../src/sheets/jobs/jobLine';
 import { rememberAnswer, type Asked, type TableKind } from '../../../src/sheets/table/tableAnswers';
-import type { TableQuestion } from '../../../src/sheets/table/tableReader';
+import type { TableQuestion } from '../../../src/sheets/table/tableQuestion';
 import type { LeftOutRow, Takeable } from '../../../src/sheets/table/tableRows';
 import type { Workbook } from '../../../src/workbook/workbook';
 import { fakeWorkbook, type FakeCell, type FakeDetails } from '../../workbook/fakeWorkbook';
@@ -46,18 +46,18 @@ export function toldLine({ row, hose, ends, overall, cutLength, quantity }: JobL
 
 /** Whether what was left out is what was expected: row and reason, and the part of a sentence. */
 export function expectLeftOut(found: readonly LeftOutRow[], expected: readonly string[]): void {
-  const told = [...found].sort((a, b) => a.row - b.row).map(({ row, reason, sentence }) => ({ row, reason, sentence }));
+  const message = [...found].sort((a, b) => a.row - b.row).map(({ row, reason, sentence }) => ({ row, reason, sentence }));
   const wanted = expected.map(each => {
     const [, row, reason, part] = /^(\d+) ([a-z ]+)(?:: (.*))?$/.exec(each)!;
     return { row: Number(row), reason, sentence: part === undefined ? expect.anything() : expect.stringContaining(part) };
   });
-  expect(told.map(each => ({ ...each, sentence: each.sentence ?? '' }))).toEqual(wanted);
+  expect(message.map(each => ({ ...each, sentence: each.sentence ?? '' }))).toEqual(wanted);
 }
 
 /** `sentence` of each question, its choices behind ` → `. */
 export function expectQuestions(found: readonly TableQuestion[], expected: readonly string[]): void {
-  const told = found.map(({ sentence, choices }) => `${sentence} → ${choices.map(({ label }) => label).join(' / ')}`);
-  expect(told).toEqual(expected.map(part => expect.stringContaining(part)));
+  const message = found.map(({ sentence, choices }) => `${sentence} → ${choices.map(({ label }) => label).join(' / ')}`);
+  expect(message).toEqual(expected.map(part => expect.stringContaining(part)));
 }
 
 /** A workbook with one sheet of that name, and the answers that somebody gave. */

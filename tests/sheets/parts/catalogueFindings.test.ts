@@ -1,5 +1,5 @@
 import type { RangeContent, Workbook } from '../../../src/workbook/workbook';
-import { catalogueFindings, type Finding } from '../../../src/sheets/parts/catalogueFindings';
+import { catalogueFindings, type CatalogueFinding } from '../../../src/sheets/parts/catalogueFindings';
 import { findingGroups } from '../../../src/sheets/parts/findingGroups';
 import { checksSheet } from '../../../src/sheets/parts/checksSheet';
 import { dateColumns, oldPrices } from '../../../src/sheets/parts/oldPrices';
@@ -10,7 +10,8 @@ import { demoQuotes } from '../quote/demoQuotes';
 type Sheets = Record<string, FakeCell[][]>;
 
 const found = (sheets: Sheets) => usableCatalogue(fakeWorkbook(sheets, { sheet: 'Jobs', address: 'A1' }).workbook);
-const told = (findings: readonly Finding[]) => findings.map(({ kind, part, at }) => [kind, part, `${at.sheet}!${at.address}`]);
+const message = (findings: readonly CatalogueFinding[]) =>
+  findings.map(({ kind, part, at }) => [kind, part, `${at.sheet}!${at.address}`]);
 
 /** The small catalogue with one more column or cell. */
 function changed(change: (sheets: Sheets) => void): Sheets {
@@ -21,7 +22,7 @@ function changed(change: (sheets: Sheets) => void): Sheets {
 
 test('parts without price, without working pressure and without crimp data lead to their cells', async () => {
   // Of the small catalogue: Willow has no price and no crimp row; the oddment has no price; the flare has no rating; Birch ferrule is no coupling.
-  expect(told(catalogueFindings(await found(demoQuotes())))).toEqual([
+  expect(message(catalogueFindings(await found(demoQuotes())))).toEqual([
     ['price', 'Willow DN 25', 'Hoses!M5'],
     ['price', 'Alder oddment', 'Fittings!M8'],
     ['rating', 'Alder flare straight DN 12', 'Fittings!K4'],
@@ -33,13 +34,17 @@ test('parts without price, without working pressure and without crimp data lead 
 
 test('a rate without which no cost is known leads to the table Rates', async () => {
   const without = (name: string) => changed(sheets => void (sheets.Rates = sheets.Rates!.filter(([rate]) => rate !== name)));
-  expect(told(catalogueFindings(await found(without('set-up minutes'))))).toContainEqual(['rate', 'set-up minutes', 'Rates!A1']);
-  expect(told(catalogueFindings(await found(without('minimum charge')))).map(([kind]) => kind)).not.toContain('rate');
+  expect(message(catalogueFindings(await found(without('set-up minutes'))))).toContainEqual([
+    'rate',
+    'set-up minutes',
+    'Rates!A1',
+  ]);
+  expect(message(catalogueFindings(await found(without('minimum charge')))).map(([kind]) => kind)).not.toContain('rate');
 });
 
 test('a pattern gives crimp data to fittings of the hose’s own family and size only', async () => {
   const sheets = changed(({ Fittings }) => Fittings!.push(['Alder wide', 'Alder', '24° cone', '', '', 0, 'DN 31', 31.8, 40]));
-  expect(told(catalogueFindings(await found(sheets)))).toContainEqual(['crimp', 'Alder wide', 'Fittings!A9']);
+  expect(message(catalogueFindings(await found(sheets)))).toContainEqual(['crimp', 'Alder wide', 'Fittings!A9']);
 });
 
 test('a row without cut-off, other rows left out and a ferrule that is no part are told apart', async () => {
@@ -49,7 +54,7 @@ test('a row without cut-off, other rows left out and a ferrule that is no part a
     Crimps![5]![2] = 'Elm ferrule';
   });
   const findings = catalogueFindings(await found(sheets));
-  expect(told(findings)).toEqual(
+  expect(message(findings)).toEqual(
     expect.arrayContaining([
       ['cutOff', 'Fittings row 2', 'Fittings!I2'],
       ['leftOut', 'Hoses row 2', 'Hoses!E2'],

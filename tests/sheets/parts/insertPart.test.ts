@@ -1,15 +1,15 @@
 import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
 import { workbookCatalogue } from '../../../src/sheets/catalogue/workbookCatalogue';
-import { insertion, selectedPair, type Wanted } from '../../../src/sheets/parts/insertPart';
+import { insertion, selectedPair, type PartCell } from '../../../src/sheets/parts/insertPart';
 import { partSearch } from '../../../src/sheets/parts/partSearch';
 import { treeTables } from '../../core/catalogue/treeCatalogue';
 import { standingWorkbook } from './standingWorkbook';
 
 const { parts } = partSearch(readCatalogue(treeTables));
 const elbow = parts.find(({ name }) => name === 'Alder cone elbow DN 12')!;
-const lookUp: Wanted = { what: 'lookUp', heading: 'Cut-off' };
+const lookUp: PartCell = { what: 'lookUp', heading: 'Cut-off' };
 
-async function planned(rows: Parameters<typeof standingWorkbook>[0], address: string, wanted: Wanted) {
+async function planned(rows: Parameters<typeof standingWorkbook>[0], address: string, wanted: PartCell) {
   const workbook = standingWorkbook(rows);
   await workbook.select({ sheet: 'Prices', address });
   return insertion(elbow, wanted, await selectedPair(workbook), (await workbookCatalogue(workbook))!);
@@ -19,7 +19,7 @@ test('a name goes into the selected blank cell', async () => {
   expect(await planned({ Prices: [['x']] }, 'B7', { what: 'name' })).toEqual({
     changes: [{ kind: 'values', at: { sheet: 'Prices', address: 'B7' }, values: [['Alder cone elbow DN 12']] }],
     over: [],
-    told: 'Wrote Alder cone elbow DN 12 into Prices!B7.',
+    message: 'Wrote Alder cone elbow DN 12 into Prices!B7.',
   });
 });
 

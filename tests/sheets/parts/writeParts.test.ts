@@ -30,7 +30,7 @@ describe('the first load', () => {
     const workbook = new LiveWorkbook({ hoses: [['my own hoses']], Fittings: [], Catalogue: [['my list']] });
     const { plan, loaded } = await loadThrough(workbook, threeFiles);
     const planned = await plan();
-    expect(planned.told.join(' ')).toMatch(/a sheet Hoses is there already and stays as it is/);
+    expect(planned.message.join(' ')).toMatch(/a sheet Hoses is there already and stays as it is/);
     await writeParts(workbook, planned);
     expect(await workbook.sheets()).toEqual(['hoses', 'Fittings', 'Catalogue', 'Hoses data', 'Crimps', 'Catalogue 2']);
     expect(workbook.shown('hoses')).toEqual([['my own hoses']]);
@@ -93,7 +93,7 @@ describe('replacing a catalogue', () => {
     expect(loaded.changes).toEqual([]);
     expect(planned.tables[0]!.changes).toEqual([]);
     expect(planned.copies).toEqual([]);
-    expect(planned.told).toContain('Hoses stays as it is.');
+    expect(planned.message).toContain('Hoses stays as it is.');
   });
 
   test('blanks rows that are no longer in the file, and old formulas become values in the copy', async () => {
@@ -102,7 +102,7 @@ describe('replacing a catalogue', () => {
     const workbook = standingWorkbook({ Hoses: rows });
     const { plan } = await loadThrough(workbook, { 'hoses.csv': csvOf(treeTables.hoses.slice(0, 3)) });
     const planned = await plan();
-    expect(planned.told.join(' ')).toMatch(/1 formula is replaced by values/);
+    expect(planned.message.join(' ')).toMatch(/1 formula is replaced by values/);
     await writeParts(workbook, planned);
     expect(workbook.shown('Hoses')).toHaveLength(3);
     expect(workbook.formulaAt('Hoses 2026-11-25', 'M2')).toBe('');
@@ -117,7 +117,7 @@ describe('replacing a catalogue', () => {
     const [head, first, second, , fourth] = treeTables.hoses;
     const { plan } = await loadThrough(workbook, { 'hoses.csv': csvOf([head!, first!, fourth!, second!]) });
     const planned = await plan();
-    expect(planned.told).toContain(
+    expect(planned.message).toContain(
       'Hoses: your own columns stay with their rows: Shelf; filled cells of rows that are no longer in the file: 1.',
     );
     await writeParts(workbook, planned);
@@ -205,7 +205,7 @@ describe('a writing that does not come to its end', () => {
     const planned = await (
       await loadThrough(workbook, { 'hoses.csv': csvOf(withCell('hoses', 1, 'Family', 'Oak').hoses!) })
     ).plan();
-    expect(planned.told.join(' ')).toContain('what the formula in M2 fills, M2:M5, becomes values');
+    expect(planned.message.join(' ')).toContain('what the formula in M2 fills, M2:M5, becomes values');
     // The second piece that goes to Hoses fails.
     let pieces = 0;
     workbook.beforeWrite = changes => {

@@ -3,7 +3,9 @@ import { measureUnit } from '../../../src/core/units/measureUnit';
 import type { LengthUnit } from '../../../src/core/units/lengthUnit';
 import { readJobs, type Jobs } from '../../../src/sheets/jobs/readJobs';
 import { pieceBook } from '../../../src/sheets/pieces/pieceBook';
-import { planPieces, type PlanPiecesOptions, type ReelOfPieces } from '../../../src/sheets/pieces/planPieces';
+import { planPieces } from '../../../src/sheets/pieces/planPieces';
+import type { PlanPiecesOptions } from '../../../src/sheets/pieces/piecePlanner';
+import type { ReelOfPieces } from '../../../src/sheets/pieces/pieceCuts';
 import type { Workbook } from '../../../src/workbook/workbook';
 import type { FakeCell } from '../../workbook/fakeWorkbook';
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { Decimal } from '../../../src/core/units/decimal';
 import { pieceBook } from '../../../src/sheets/pieces/pieceBook';
-import { planPieces, type ReelOfPieces } from '../../../src/sheets/pieces/planPieces';
+import { planPieces } from '../../../src/sheets/pieces/planPieces';
+import type { ReelOfPieces } from '../../../src/sheets/pieces/pieceCuts';
 import { readPieces } from '../../../src/sheets/pieces/readPieces';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 import { INCH, jobsOf, METRIC, options, writeAll } from './pieceSheets';
@@ -22,7 +23,7 @@ describe('a new sheet Pieces', () => {
   test('one row a piece with lot, targets as values and verdicts as formulas', async () => {
     const { workbook } = open(METRIC);
     const { plan } = await writeAll(workbook, 'mm');
-    expect(plan.writing.told).toBe('Pieces: 8 pieces added.');
+    expect(plan.writing.message).toBe('Pieces: 8 pieces added.');
     const rows = await sheetRows(workbook);
     expect(rows).toHaveLength(8);
     expect(rows[1]).toMatchObject({

@@ -41,7 +41,7 @@ test('scrap, then the next plan takes the successor up: its own row gets lot and
   const workbook = await open();
   await type(workbook, 'H3-117-2', { 'Fitting A': 'cone S straight', Status: 'cut', Note: 'first of the week' });
   const writing = scrapPiece(await pieceBook(workbook), await pieceOf(workbook, 'H3-117-2'), SAID);
-  expect(writing.told).toBe('Piece H3-117-2 is scrapped; H3-117-5 replaces it and waits for the next cut list.');
+  expect(writing.message).toBe('Piece H3-117-2 is scrapped; H3-117-5 replaces it and waits for the next cut list.');
   await workbook.write(writing.changes);
   expect(await pieceOf(workbook, 'H3-117-2')).toMatchObject({
     status: 'scrapped',
@@ -89,7 +89,7 @@ test('made again: rows like the old one wait for a plan, and say like which', as
   const workbook = await open();
   const writing = makeAgain(await pieceBook(workbook), await pieceOf(workbook, '41/2-1'), 2, '2026-11-02');
   await workbook.write(writing.changes);
-  expect(writing.told).toMatch(/^41\/2-4 to 41\/2-5 added/);
+  expect(writing.message).toMatch(/^41\/2-4 to 41\/2-5 added/);
   const { lines } = successorsToCut((await piecesOf(workbook)).pieces, 'mm');
   expect(lines.map(({ waits, note }) => [waits, note])).toEqual([
     ['41/2-4', 'again like 41/2-1, 2026-11-02'],

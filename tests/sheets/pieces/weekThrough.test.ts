@@ -6,7 +6,7 @@ import type { LengthUnit } from '../../../src/core/units/lengthUnit';
 import { NO_CRIMP_FIELDS } from '../../../src/sheets/crimps/crimpFields';
 import { cutsWriting } from '../../../src/sheets/cutlist/cutsWriting';
 import { gatherCuts } from '../../../src/sheets/cutlist/gatherCuts';
-import { planCuts } from '../../../src/sheets/cutlist/planCuts';
+import { planHoses } from '../../../src/sheets/cutlist/planHoses';
 import { gatherRecords } from '../../../src/sheets/inspection/gatherRecords';
 import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../../src/sheets/inspection/inspectionRecord';
 import { recordResult } from '../../../src/sheets/inspection/recordResult';
@@ -65,7 +65,7 @@ async function plan({ workbook, write, jobs, unit }: Shop, now: string) {
   await workbook.select(jobs);
   const [rack] = await rackSheets(workbook);
   const gathered = await gatherCuts(workbook, rack!, settingsOf(unit), now.slice(0, 10));
-  const plans = await planCuts(gathered, solveCutPlan, () => {}, { aborted: false });
+  const plans = await planHoses(gathered, solveCutPlan, () => {}, { aborted: false });
   const machine = { machine: '', die: '', dial: '', share: new Decimal('0.5') };
   const writing = await cutsWriting(workbook, gathered, plans, {
     machine: '',

@@ -2,7 +2,7 @@ import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import type { CellValue } from '../../../src/workbook/workbook';
 import { freshSettings, readSettings } from '../../../src/sheets/cutlist/cutSettings';
 import { gatherCuts } from '../../../src/sheets/cutlist/gatherCuts';
-import { planCuts } from '../../../src/sheets/cutlist/planCuts';
+import { planHoses } from '../../../src/sheets/cutlist/planHoses';
 import { cutsWriting } from '../../../src/sheets/cutlist/cutsWriting';
 import { cutsOptions } from '../cutlist/demoWorkbook';
 import { writePurchase, type PurchasePlanning } from '../../../src/sheets/purchase/writePurchase';
@@ -199,7 +199,7 @@ describe('by the cut list that stands', () => {
     ]);
     const { settings } = readSettings({ ...freshSettings('mm'), kerf: '3', squaring: '20', step: '1', keepsNothing: true });
     const gathered = await gatherCuts(book.port, 'Our rack', settings!, '2026-10-04');
-    const plans = await planCuts(gathered, solveCutPlan, () => undefined, { aborted: false });
+    const plans = await planHoses(gathered, solveCutPlan, () => undefined, { aborted: false });
     const writing = await cutsWriting(book.port, gathered, plans, cutsOptions);
     await book.port.write(writing.changes);
     const sheet = writing.cutList;

@@ -1,5 +1,6 @@
 import { FRESH_PAPER, nextNumber, type PaperFields } from '../../../src/sheets/quote/paperFields';
-import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
+import { FRESH_QUOTE, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
+import { readQuoteSettings } from '../../../src/sheets/quote/readQuoteSettings';
 import { quoteOfSheet, quotesOfWorkbook } from '../../../src/sheets/quote/readQuote';
 import { changedSinceSent } from '../../../src/sheets/quote/sentQuotes';
 import { writePaper } from '../../../src/sheets/quote/writePaper';

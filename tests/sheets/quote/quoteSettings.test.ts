@@ -1,5 +1,6 @@
 import { currencyFormatOf, decimalsOf, moneyFormatOf } from '../../../src/sheets/catalogue/currencyFormat';
-import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
+import { FRESH_QUOTE, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
+import { readQuoteSettings } from '../../../src/sheets/quote/readQuoteSettings';
 import { sheetContent } from '../table/sheetContent';
 
 const CLASSES = [

@@ -1,7 +1,8 @@
 import type { CellValue } from '../../../src/workbook/workbook';
 import { recalculate } from '../../../src/preview/headless/recalculate';
 import { marginsOfWorkbook } from '../../../src/sheets/quote/marginTable';
-import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
+import { FRESH_QUOTE, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
+import { readQuoteSettings } from '../../../src/sheets/quote/readQuoteSettings';
 import { quoteSources, writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { RATING_CAUTION } from '../../../src/sheets/print/cautions';
 import { builtFunctions } from '../../preview/builtFunctions';

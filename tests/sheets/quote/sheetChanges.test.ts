@@ -1,6 +1,7 @@
 import { blockOf, overlap, type Block } from '../../../src/workbook/a1';
 import type { Change } from '../../../src/workbook/workbook';
-import { FRESH_QUOTE, readQuoteSettings } from '../../../src/sheets/quote/quoteSettings';
+import { FRESH_QUOTE } from '../../../src/sheets/quote/quoteSettings';
+import { readQuoteSettings } from '../../../src/sheets/quote/readQuoteSettings';
 import { writePurchase } from '../../../src/sheets/purchase/writePurchase';
 import { writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { writeWhatIf } from '../../../src/sheets/quote/writeWhatIf';

@@ -1,6 +1,7 @@
 import { workbookCatalogue } from '../../../src/sheets/catalogue/workbookCatalogue';
 import type { CellValue } from '../../../src/workbook/workbook';
-import { FRESH_QUOTE, readQuoteSettings, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
+import { FRESH_QUOTE, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
+import { readQuoteSettings } from '../../../src/sheets/quote/readQuoteSettings';
 import { quoteOfSheet } from '../../../src/sheets/quote/readQuote';
 import { readRises } from '../../../src/sheets/quote/riseFields';
 import { writeQuote } from '../../../src/sheets/quote/writeQuote';

@@ -10,7 +10,7 @@ import { treeTables } from '../../core/catalogue/treeCatalogue';
 const book = (rows: readonly (readonly FakeCell[])[], details: FakeDetails = {}) =>
   fakeWorkbook({ Rack: rows }, { sheet: 'Rack', address: 'A1' }, details).workbook;
 /** Rows as `row: hose, length in mm × quantity, place, reel, lot, made`. */
-async function told(rows: readonly (readonly FakeCell[])[], details: FakeDetails = {}) {
+async function message(rows: readonly (readonly FakeCell[])[], details: FakeDetails = {}) {
   const rack = await readRack(book(rows, details), 'Rack');
   return rackIn(rack!.rows, 'mm').map(({ row, hose, length, quantity, place, reel, lot, made }) =>
     [`${row}: ${hose}`, `${length} × ${quantity}`, place, reel, lot, made].filter(Boolean).join(', '),
@@ -29,7 +29,7 @@ test.each([
   ['On the reel (cm)', '200'],
 ])('20 under %s is %s mm of hose (factors: NIST SP 811, appendix B)', async (heading, mm) => {
   expect(
-    await told([
+    await message([
       ['Hose', heading],
       ['Alder DN 12', 20],
     ]),
@@ -62,7 +62,7 @@ test('place, reel, lot and day of making are read; the row that cannot be read s
     ['Larch DN 10', 5, 0, 'A6', '', '', ''],
     ['Total', '', 5, '', '', '', ''],
   ];
-  expect(await told(rows)).toEqual([
+  expect(await message(rows)).toEqual([
     '3: Larch DN 12, 40000 × 2, A1, R7, L77, 2025-12-01',
     '4: Larch DN 12, 3250 × 1, A2, 2020-06-01',
   ]);
@@ -89,7 +89,7 @@ test('two tables are read, each with its own columns; a merged hose holds for al
     ['Hose', 'Place', 'Length (mm)', 'Qty'],
     ['Alder DN 12', 'B1', 900, 3],
   ];
-  expect(await told(rows, { merges: { Rack: ['A2:A3'] } })).toEqual([
+  expect(await message(rows, { merges: { Rack: ['A2:A3'] } })).toEqual([
     '2: Larch DN 12, 40000 × 1, A1',
     '3: Larch DN 12, 30000 × 1, A2',
     '6: Alder DN 12, 900 × 3, B1',
@@ -210,7 +210,7 @@ describe('the rack’s own status', () => {
       ['Larch DN 12', 30, 'good', 'Farm Lindenhof', ''],
       ['Larch DN 12', 20, 'new', '-', 'x'],
     ];
-    expect(await told(several)).toEqual(['2: Larch DN 12, 40000 × 1']);
+    expect(await message(several)).toEqual(['2: Larch DN 12, 40000 × 1']);
     expect(await leftOut(several)).toEqual(['3 barred', '4 barred']);
   });
 });

@@ -84,10 +84,10 @@ describe('job lines in another language', () => {
       Stück: 'quantity',
     });
     const { lines } = await readJobs(workbook, WISHES);
-    const told = lines.map(({ hose, ends, cutLength, quantity }) =>
+    const message = lines.map(({ hose, ends, cutLength, quantity }) =>
       [hose, ends[0].fitting, ends[1].fitting, `${cutLength?.value} ${cutLength?.unit.symbol}`, quantity].join(', '),
     );
-    expect(told).toEqual(['Erle 12, gerade, Bogen, 850 mm, 4', 'Erle 12, gerade, gerade, 1.2 m, 2']);
+    expect(message).toEqual(['Erle 12, gerade, Bogen, 850 mm, 4', 'Erle 12, gerade, gerade, 1.2 m, 2']);
   });
 
   test('rows of data are no headings; a sheet of numbers or of prose proposes none', async () => {

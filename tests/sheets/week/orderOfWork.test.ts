@@ -37,7 +37,7 @@ const line = (row: number, hose: string, ends: readonly WorkEnd[], machine = '')
   machine,
   ends,
 });
-const told = ({ groups }: OrderOfWork) =>
+const message = ({ groups }: OrderOfWork) =>
   groups.map(
     ({ die, dial, items }) => `${die} ${dial}: ${items.map(({ line: own, ends }) => `${own.line}${ends.join('')}`).join(' ')}`,
   );
@@ -49,7 +49,7 @@ describe('the order', () => {
       line(2, 'Larch', [end('A', 'D30', 310), end('B', 'D26', 300)]),
     ];
     const order = orderOfWork(week, options());
-    expect(told(order)).toEqual(['D26 300: 1A 2B', 'D30 310: 1B 2A']);
+    expect(message(order)).toEqual(['D26 300: 1A 2B', 'D30 310: 1B 2A']);
     expect(order.counts).toEqual({ dieLoads: 2, dieChanges: 1, dialChanges: 1 });
     // D26, D30 | D30, D26.
     expect(order.inSheetOrder).toEqual({ dieLoads: 3, dieChanges: 2, dialChanges: 2 });
@@ -59,7 +59,7 @@ describe('the order', () => {
   test('the die in the machine comes first and need not be loaded', () => {
     const week = [line(1, 'L', [end('A', 'D26', 300)]), line(2, 'L', [end('A', 'D30', 310)])];
     const order = orderOfWork(week, options({ inMachine: () => ({ die: 'd30', dial: '310' }) }));
-    expect(told(order)).toEqual(['D30 310: 2A', 'D26 300: 1A']);
+    expect(message(order)).toEqual(['D30 310: 2A', 'D26 300: 1A']);
     expect(order.counts).toEqual({ dieLoads: 1, dieChanges: 1, dialChanges: 1 });
   });
 
@@ -72,7 +72,7 @@ describe('the order', () => {
     ];
     const order = orderOfWork(week, options());
     expect(order.counts).toEqual({ dieLoads: 3, dieChanges: 2, dialChanges: 2 });
-    const dies = told(order).map(text => text.slice(0, 7));
+    const dies = message(order).map(text => text.slice(0, 7));
     expect(Math.abs(dies.indexOf('D26 300') - dies.indexOf('D39 300'))).toBe(1);
   });
 
@@ -83,7 +83,7 @@ describe('the order', () => {
       line(3, 'Larch', [end('A', 'D26', 300)]),
       line(4, 'Larch', [end('A', 'D26', 300)], 'Small crimper'),
     ];
-    expect(told(orderOfWork(week, options()))).toEqual(['D26 300: 1A 3A 2A', 'D26 300: 4A']);
+    expect(message(orderOfWork(week, options()))).toEqual(['D26 300: 1A 3A 2A', 'D26 300: 4A']);
   });
 
   test('plain hose needs no die; a line without one is named', () => {
@@ -100,7 +100,7 @@ describe('one dial for both ends', () => {
 
   test('two dials a digit apart, 0.016 mm against ± 0.12: one dial, and it says what that costs', () => {
     const order = both(301, 27.334);
-    expect(told(order)).toEqual(['D26 301: 1AB']);
+    expect(message(order)).toEqual(['D26 301: 1AB']);
     expect(order.groups[0]!.items[0]!.oneDial).toBe(
       'one dial for both ends, 301 for 300 and 301: A −0.016 from its target (± 0.12), B on its target (± 0.12)',
     );
@@ -108,13 +108,13 @@ describe('one dial for both ends', () => {
 
   test('targets a whole tolerance apart meet half way; more stay apart', () => {
     // 8 digits, 0.12 mm: half way each end is 0.06 off, half its tolerance.
-    expect(told(both(308, 27.23))).toEqual(['D26 304: 1AB']);
+    expect(message(both(308, 27.23))).toEqual(['D26 304: 1AB']);
     expect(both(308, 27.2).groups).toHaveLength(2);
   });
 
   test('the step of the machine counts where it is known', () => {
     const ends = [end('A', 'D26', 300, 27.35, 0.12), end('B', 'D26', 304, 27.3, 0.12)];
-    const with0 = (step: string) => told(orderOfWork([line(1, 'L', ends)], options({ step: () => new Decimal(step) })));
+    const with0 = (step: string) => message(orderOfWork([line(1, 'L', ends)], options({ step: () => new Decimal(step) })));
     expect(with0('0.02')).toEqual(['D26 302: 1AB']);
     // 4 digits of 0.05 mm: half way 0.1 off, more than half of 0.12.
     expect(with0('0.05')).toEqual(['D26 300: 1A', 'D26 304: 1B']);
@@ -125,7 +125,7 @@ describe('one dial for both ends', () => {
       line(1, 'L', [end('A', 'D26', 300, 27.35, 0.12), end('B', 'D26', 304, 27.29, 0.12)]),
       line(2, 'L', [end('A', 'D26', 304, 27.29, 0.12)]),
     ];
-    expect(told(orderOfWork(week, options()))).toEqual(['D26 304: 1AB 2A']);
+    expect(message(orderOfWork(week, options()))).toEqual(['D26 304: 1AB 2A']);
   });
 });
 

@@ -5,7 +5,7 @@ import userEvent from '@testing-library/user-event';
 import type { ReactNode } from 'react';
 import { tableAnswers } from '../../../src/sheets/table/tableAnswers';
 import type { ReadReport, Takeable } from '../../../src/sheets/table/tableRows';
-import { HeadingCorrections } from '../../../src/taskpane/controls/HeadingCorrections';
+import { CorrectHeadings } from '../../../src/taskpane/controls/CorrectHeadings';
 import { ReadNote } from '../../../src/taskpane/controls/ReadNote';
 import { TableQuestions } from '../../../src/taskpane/controls/TableQuestions';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
@@ -69,7 +69,7 @@ test('what a heading means is corrected by hand, remembered, and forgotten again
   const { workbook } = book();
   const onCorrected = jest.fn();
   show(
-    <HeadingCorrections
+    <CorrectHeadings
       workbook={workbook}
       kind="jobs"
       sheet="Jobs"

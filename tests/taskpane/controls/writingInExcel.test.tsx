@@ -18,7 +18,7 @@ const cells = (address: string, values: readonly (readonly (string | number)[])[
 const writing: Writing = {
   changes: [cells('B2', [['cut']]), cells('B3', [['cut']])],
   undo: [cells('B2', [['']]), cells('B3', [['open']])],
-  told: 'Status written.',
+  message: 'Status written.',
 };
 
 /** What every view with a button, an undo and a sentence is made of. */

@@ -44,7 +44,7 @@ test('a new row keeps the old ones, says what counted before, and CRIMPSETUP’s
   const { workbook, plan } = await planned();
   if (plan.kind !== 'ready') throw new Error(plan.sentence);
   expect(plan.comparison.old).toEqual({ dial: '410', from: 'MACHINE', date: '2026-02-01' });
-  expect(plan.told).toEqual(['Adds row 4 to sheet Machines. Earlier rows are not changed.']);
+  expect(plan.message).toEqual(['Adds row 4 to sheet Machines. Earlier rows are not changed.']);
   await workbook.write(plan.writing.changes);
   const rows = (await workbook.used('Machines'))!.values;
   expect(rows.slice(0, 3)).toEqual([machineHeadings, ...gate]);
@@ -73,7 +73,7 @@ test('a new row keeps the old ones, says what counted before, and CRIMPSETUP’s
 test('a row outside the range that the Catalogue reads extends it, and only that argument', async () => {
   const { workbook, plan } = await planned({}, registerSheets(gate, 'A1:K3'));
   if (plan.kind !== 'ready') throw new Error(plan.sentence);
-  expect(plan.told[1]).toBe('The Catalogue cell reads Machines to A1:K3 only: it will read A1:K24.');
+  expect(plan.message[1]).toBe('The Catalogue cell reads Machines to A1:K3 only: it will read A1:K24.');
   await workbook.write(plan.writing.changes);
   const [cell] = await workbook.read([{ sheet: 'Catalogue', address: 'A1' }]);
   expect(cell!.formulas).toEqual([['=HOSE.CATALOGUE(Hoses!A1:D9,Fittings!A1:E9,Crimps!A1:F9,Machines!A1:K24)']]);
@@ -105,11 +105,11 @@ test.each([
     'Machines 2026-03-09',
     /sheet Machines 2026-03-09 is made/,
   ],
-])('%s: the register is made, the Catalogue cell reads it, undo leaves none of it', async (_, sheets, sheet, told) => {
+])('%s: the register is made, the Catalogue cell reads it, undo leaves none of it', async (_, sheets, sheet, message) => {
   const { workbook } = fakeWorkbook(sheets, { sheet: 'Hoses', address: 'A1' });
   const plan = await planDial(workbook, proposal, '2026-03-09');
   if (plan.kind !== 'ready') throw new Error(plan.sentence);
-  expect(plan.told[0]).toMatch(told);
+  expect(plan.message[0]).toMatch(message);
   await workbook.write(plan.writing.changes);
   const name = sheet.includes(' ') ? `'${sheet}'` : sheet;
   expect(await catalogueFormula(workbook)).toBe(`=HOSE.CATALOGUE(Hoses!A1:D9,Fittings!A1:E9,Crimps!A1:F9,${name}!A1:N22)`);
@@ -117,7 +117,7 @@ test.each([
   expect(catalogue.problems).toEqual([]);
   expect(crimpSetup(catalogue, 'Larch DN 12', 'Larch cone', 'Gate')).toMatchObject({ dial: 415, source: 'MACHINE' });
   const again = await planDial(workbook, { ...proposal, dial: new Decimal(416), date: '2026-03-10' }, '2026-03-10');
-  expect(again.kind === 'ready' && again.told).toEqual([`Adds row 3 to sheet ${sheet}. Earlier rows are not changed.`]);
+  expect(again.kind === 'ready' && again.message).toEqual([`Adds row 3 to sheet ${sheet}. Earlier rows are not changed.`]);
   await workbook.write(plan.writing.undo);
   expect(await catalogueFormula(workbook)).toBe('=HOSE.CATALOGUE(Hoses!A1:D9, Fittings!A1:E9, Crimps!A1:F9)');
   expect((await workbook.used(sheet))!.values.flat().join('')).toBe('');
@@ -129,7 +129,7 @@ test('a sheet Machines that the Catalogue does not read is taken with the dials 
   const plan = await planDial(workbook, proposal, '2026-03-09');
   if (plan.kind !== 'ready') throw new Error(plan.sentence);
   expect(plan.comparison.old).toEqual({ dial: '410', from: 'MACHINE', date: '2026-02-01' });
-  expect(plan.told[1]).toBe('The Catalogue cell does not read sheet Machines yet: it will read A2:K25.');
+  expect(plan.message[1]).toBe('The Catalogue cell does not read sheet Machines yet: it will read A2:K25.');
   await workbook.write(plan.writing.changes);
   expect(crimpSetup((await workbookCatalogue(workbook))!.catalogue!, 'Larch DN 12', 'Larch cone', 'Gate').dial).toBe(415);
   const tooHigh = await planDial(workbook, { ...proposal, dial: new Decimal(901), date: '2026-03-10' }, '2026-03-10');

@@ -105,8 +105,8 @@ test('an empty form says which fields to put right and looks for nothing', async
   await open(FRESH_DUTY);
   await screen.findByText(/^Parts data: CAT-/);
   fireEvent.click(screen.getByRole('button', { name: 'Find hoses' }));
-  const told = (await screen.findByText('4 fields to correct')).parentElement!.textContent!;
-  expect(told).toMatch(/Coldest is blank: enter it for fluid or air\.Hottest is blank/);
+  const message = (await screen.findByText('4 fields to correct')).parentElement!.textContent!;
+  expect(message).toMatch(/Coldest is blank: enter it for fluid or air\.Hottest is blank/);
   expect(screen.queryByText(/hoses suit/)).toBeNull();
 });
 

@@ -1,7 +1,8 @@
 /** @jest-environment jsdom */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { act, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
-import { FRESH_QUOTE, readQuoteSettings } from '../../../src/sheets/quote/quoteSettings';
+import { FRESH_QUOTE } from '../../../src/sheets/quote/quoteSettings';
+import { readQuoteSettings } from '../../../src/sheets/quote/readQuoteSettings';
 import { writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { PaperPanel } from '../../../src/taskpane/quote/PaperPanel';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';

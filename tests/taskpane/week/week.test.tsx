@@ -139,11 +139,11 @@ test('tags: what must not be made is named and gets none; the lines meant stay w
       <TagsView {...viewProps(workbook)} />
     </FluentProvider>,
   );
-  const told = /^Jobs A1:H8: 2 rows taken; left out: 1 STOP$/;
-  await screen.findByText(told);
+  const message = /^Jobs A1:H8: 2 rows taken; left out: 1 STOP$/;
+  await screen.findByText(message);
   fireEvent.click(screen.getByText('Row 6'));
   await act(() => new Promise(resolve => setTimeout(resolve, 300)));
-  expect(screen.getByText(told)).toBeTruthy();
+  expect(screen.getByText(message)).toBeTruthy();
   fill(/^Maker/, 'Beet workshop (invented)');
   fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
   await waitFor(() => expect(written).toHaveLength(1));
@@ -248,8 +248,8 @@ test('a reel whose status keeps it from being used is left out in words, and a t
     </FluentProvider>,
   );
   await plan();
-  const told = 'Left out of the rack: row 3 (Status: blocked: QA); row 4 (Status: Klasse 2; say whether it may be used).';
-  expect(await screen.findByText(told)).toBeTruthy();
+  const message = 'Left out of the rack: row 3 (Status: blocked: QA); row 4 (Status: Klasse 2; say whether it may be used).';
+  expect(await screen.findByText(message)).toBeTruthy();
   expect(screen.getByText('Column G: Status says “Klasse 2”. May that hose be used?', { exact: false })).toBeTruthy();
   fireEvent.click(screen.getByRole('button', { name: 'Yes, it may be used' }));
   expect(await screen.findByText('Left out of the rack: row 3 (Status: blocked: QA).')).toBeTruthy();
@@ -268,8 +268,8 @@ test('a plan whose lines or rack have changed since is not written; a selection 
   const cell = { sheet: 'Rack', address: 'B5' };
   await workbook.write([{ kind: 'values', at: cell, values: [[9700]] }]);
   fireEvent.click(screen.getByRole('button', { name: 'Write cut list, rack and pieces' }));
-  const told = 'Nothing was written: the job sheet, the rack or the sheet Pieces has changed since. Plan the cuts again.';
-  expect(await screen.findByText(told)).toBeTruthy();
+  const message = 'Nothing was written: the job sheet, the rack or the sheet Pieces has changed since. Plan the cuts again.';
+  expect(await screen.findByText(message)).toBeTruthy();
   expect(written).toHaveLength(1);
   await workbook.write([{ kind: 'values', at: cell, values: [[9800]] }]);
   fireEvent.click(screen.getByRole('button', { name: 'Write cut list, rack and pieces' }));
@@ -304,12 +304,12 @@ test('a plan made with other settings than stand in the fields says so', async (
   open(solveCutPlan, 'A3:A4');
   await plan();
   await screen.findByRole('region', { name: 'Larch DN 10' });
-  const told = /The plan below was made from sheet Rack with earlier settings/;
-  expect(screen.queryByText(told)).toBeNull();
+  const message = /The plan below was made from sheet Rack with earlier settings/;
+  expect(screen.queryByText(message)).toBeNull();
   fill(/^Kerf/, '4');
-  expect(screen.getByText(told)).toBeTruthy();
+  expect(screen.getByText(message)).toBeTruthy();
   fill(/^Kerf/, '3');
-  expect(screen.queryByText(told)).toBeNull();
+  expect(screen.queryByText(message)).toBeNull();
 });
 
 test('the rack that writing leaves is offered next, and makes the plan that was written no older', async () => {
@@ -321,10 +321,10 @@ test('the rack that writing leaves is offered next, and makes the plan that was 
   await act(() => workbook.select({ sheet: 'Jobs', address: 'A3' }));
   const field = await screen.findByLabelText<HTMLSelectElement>(/^Rack/);
   await waitFor(() => expect(field.value).toBe('Rack after'));
-  const told = /The plan below was made from sheet Rack with earlier settings/;
-  expect(screen.queryByText(told)).toBeNull();
+  const message = /The plan below was made from sheet Rack with earlier settings/;
+  expect(screen.queryByText(message)).toBeNull();
   fill(/^Kerf/, '4');
-  expect(screen.getByText(told)).toBeTruthy();
+  expect(screen.getByText(message)).toBeTruthy();
 });
 
 test('progress shows best and bound, and ending it keeps the best so far', async () => {

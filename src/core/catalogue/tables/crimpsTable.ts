@@ -25,7 +25,7 @@ export const crimpsTable = {
   },
 } as const satisfies TableSchema;
 
-export type CrimpRow = Row<typeof crimpsTable>;
+export type CatalogueCrimp = Row<typeof crimpsTable>;
 
 /** A crimp row that was read: its diameter and tolerance are known. */
-export type Crimp = CrimpRow & { readonly crimpDiameter: number; readonly tolerance: number };
+export type Crimp = CatalogueCrimp & { readonly crimpDiameter: number; readonly tolerance: number };

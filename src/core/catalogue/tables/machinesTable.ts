@@ -21,4 +21,4 @@ export const machinesTable = {
   },
 } as const satisfies TableSchema;
 
-export type MachineRow = Row<typeof machinesTable>;
+export type CatalogueMachine = Row<typeof machinesTable>;

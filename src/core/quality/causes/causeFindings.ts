@@ -10,7 +10,7 @@ const OWN_FINDINGS = { off: 'OWN SETTING', 'not off': 'WITH THE MACHINE', open: 
 const DIE_FINDINGS = { off: 'DIE', 'not off': 'WITH THE MACHINE', open: 'CANNOT TELL' } as const;
 
 /** The machine: its offset now, what to change, since when and what was before. */
-export function machineFinding(
+export function causeOfMachine(
   { machineSure, machineOff }: CauseDecision,
   { machine, machineAt }: CauseNumbers,
   best: Explanation,
@@ -31,7 +31,7 @@ export function machineFinding(
 }
 
 /** Every die: a worn one is replaced, not corrected. */
-export function dieFindings({ dies }: CauseDecision, numbers: CauseNumbers, best: Explanation, series: CrimpSeries): DieCause[] {
+export function causesOfDies({ dies }: CauseDecision, numbers: CauseNumbers, best: Explanation, series: CrimpSeries): DieCause[] {
   return series.dies.map((name, die) => ({
     name,
     crimps: series.die.filter(each => each === die).length,
@@ -48,7 +48,7 @@ export function dieFindings({ dies }: CauseDecision, numbers: CauseNumbers, best
 }
 
 /** Every combination: off by its own setting, or with its die (that of its newest crimp) or the machine. */
-export function combinationFindings(
+export function causesOfCombinations(
   { combinations, dies }: CauseDecision,
   numbers: CauseNumbers,
   series: CrimpSeries,

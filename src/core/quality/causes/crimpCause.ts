@@ -1,6 +1,6 @@
 import { TradeError } from '../../tradeError';
 import { causeDecision, type CauseDecision, type DecisionLimits } from './causeDecision';
-import { combinationFindings, dieFindings, machineFinding, whatIsOff } from './causeFindings';
+import { causesOfCombinations, causesOfDies, causeOfMachine, whatIsOff } from './causeFindings';
 import { causeNumbers } from './causeNumbers';
 import type { CrimpCause, NextMeasurement } from './crimpCauseResult';
 import { crimpSeries, type CrimpOfMachine, type CrimpSeries } from './crimpSeries';
@@ -64,9 +64,9 @@ export function crimpCause({ crimps, confidence, actionShare }: CrimpCauseInput)
     finding: off.join(' + ') || (isOpen ? 'CANNOT TELL' : 'IN SPEC'),
     off,
     crimps: crimps.length,
-    machine: machineFinding(decision, numbers, best, series),
-    dies: dieFindings(decision, numbers, best, series),
-    combinations: combinationFindings(decision, numbers, series),
+    machine: causeOfMachine(decision, numbers, best, series),
+    dies: causesOfDies(decision, numbers, best, series),
+    combinations: causesOfCombinations(decision, numbers, series),
     setAside: best.causes
       .filter(({ kind }) => kind === 'crimp')
       .map(({ of }) => ({ place: series.places[of]!, offset: numbers.beyond(of) }))

@@ -1,10 +1,7 @@
 import type { Cause } from './cause';
 import type { CrimpSeries } from './crimpSeries';
 import type { TimeStretches } from './timeStretches';
-
-/** Crimps of the die on either side of a step, and after the beginning of a ramp. */
-const BESIDE_STEP = 2;
-const UNDER_RAMP = 4;
+import { BESIDE_STEP, UNDER_RAMP } from './machineCauses';
 
 /** Dies that are off for all their crimps. */
 export function wholeDies({ dies }: CrimpSeries, { boundaries }: TimeStretches): Cause[] {

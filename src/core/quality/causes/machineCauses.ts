@@ -2,8 +2,8 @@ import type { Cause, MachineKind } from './cause';
 import type { TimeStretches } from './timeStretches';
 
 /** Crimps on either side of a step, and under a ramp. */
-const BESIDE_STEP = 2;
-const UNDER_RAMP = 4;
+export const BESIDE_STEP = 2;
+export const UNDER_RAMP = 4;
 /** Boundaries that a ramp needs, the one where it begins included. */
 const WITHIN_RAMP = 2;
 

@@ -1,4 +1,4 @@
-import { lengthRatio } from '../../../core/catalogue/lengthIn';
+import { lengthRatio } from '../../../core/catalogue/lengthPer';
 import { anyOf, blankKey, refusedNumber, rounded } from './conditions';
 import { given, refuseMarks, type NativeArgument, type NativeArguments, type NativeContext } from './nativeFunction';
 import { NotNative } from '../notNative';

@@ -46,7 +46,7 @@ export function nativeCrimp(call: NativeArguments, first: number): NativeCrimp {
 }
 
 /** Conditions under which a crimp is refused. */
-export function refusedCrimp({ readings, target, tolerance }: NativeCrimp): string[] {
+function refusedCrimp({ readings, target, tolerance }: NativeCrimp): string[] {
   const r = readings.text;
   return [
     `COUNT(${r})<${readings.count}`,

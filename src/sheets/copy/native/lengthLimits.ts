@@ -2,17 +2,15 @@ import { din20066BoresUpToMm, din20066Lengths } from '../../../core/tables/din20
 import { saeJ517Above, saeJ517Lengths } from '../../../core/tables/saeJ517Lengths';
 import { LENGTH_RULES, usualLengthRule, type LengthRule } from '../../../core/length/lengthLimits';
 import { Decimal } from '../../../core/units/decimal';
-import type { LengthUnit } from '../../../core/units/lengthUnit';
+import { MM_PER_INCH, type LengthUnit } from '../../../core/units/lengthUnit';
 import { blankKey, refusedNumber, rounded, rowFormula } from './conditions';
 import { given, refuseMarks, type NativeArguments, type NativeFunction } from './nativeFunction';
 import { stays, wordOf } from './words';
 
-const MM_PER_IN = new Decimal('25.4');
-
 /** Deviations by DIN 20066, in millimetres; `length` and `bore` as the call has them. */
 function dinDeviation(side: 'over' | 'under', length: string, bore: string, unit: LengthUnit): string {
   const lengthMm = unit === 'mm' ? length : rounded(`${length}*25.4`);
-  const boreLimit = unit === 'mm' ? din20066BoresUpToMm[0] : new Decimal(din20066BoresUpToMm[0]).div(MM_PER_IN);
+  const boreLimit = unit === 'mm' ? din20066BoresUpToMm[0] : new Decimal(din20066BoresUpToMm[0]).div(MM_PER_INCH);
   return [...din20066Lengths].reverse().reduce((beyond, band) => {
     const [small, large] = band[side];
     const share = small === large ? `${small}` : `IF(${bore}<=${boreLimit},${small},${large})`;
@@ -25,7 +23,7 @@ function dinDeviation(side: 'over' | 'under', length: string, bore: string, unit
 
 /** Deviations by SAE J517, in inches or, where the call has millimetres, in these. */
 function saeDeviation(length: string, unit: LengthUnit): string {
-  const factor = unit === 'mm' ? MM_PER_IN : new Decimal(1);
+  const factor = unit === 'mm' ? MM_PER_INCH : new Decimal(1);
   const steps = new Decimal(1).div(saeJ517Above.toNearestIn);
   const perStep = new Decimal(saeJ517Above.toNearestIn).div(saeJ517Above.share).times(factor);
   const above = `ROUND(ROUND(${length}/${perStep},9),0)*${factor.div(steps)}`;
@@ -45,7 +43,7 @@ function limitsRow(call: NativeArguments): string[] {
   const refused = [
     ...refusedNumber(length, { sign: 'positive', mayBeDate: false }),
     ...refusedNumber(bore, { sign: 'positive', mayBeDate: true }),
-    ...(isDin ? [`${bore.text}>${unit === 'mm' ? last : last.div(MM_PER_IN)}`] : []),
+    ...(isDin ? [`${bore.text}>${unit === 'mm' ? last : last.div(MM_PER_INCH)}`] : []),
   ];
   const ofCall = [...stays(unitWord, unit), ...stays(ruleWord, isRuleGiven ? rule : '')];
   const deviation = (side: 'over' | 'under') => {

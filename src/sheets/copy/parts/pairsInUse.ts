@@ -1,7 +1,7 @@
 import { functionCalls, type FunctionCall } from '../../../workbook/functionCall';
 import type { CallReader } from '../callArguments';
-import type { CellPlace } from '../cellPlace';
-import { filledCells, type CopySource } from '../copySource';
+import type { WorkbookCell } from '../workbookCell';
+import { eachFilledCell, type CopySource } from '../copySource';
 import { withoutNames } from '../definedNames';
 import { NATIVE_FUNCTIONS } from '../native/nativeFunctions';
 import { NotNative } from '../notNative';
@@ -20,7 +20,7 @@ const PAIRS: Readonly<Record<string, readonly (readonly [hose: number, fitting: 
   ],
 };
 
-function pairsOf(call: FunctionCall, place: CellPlace, reader: CallReader): PartsPair[] {
+function pairsOf(call: FunctionCall, place: WorkbookCell, reader: CallReader): PartsPair[] {
   const wanted = PAIRS[call.id];
   if (!wanted) return [];
   try {
@@ -40,7 +40,7 @@ export function pairsInUse(source: CopySource, sheets: Iterable<string>, reader:
   const found: PartsPair[] = [];
   for (const name of sheets) {
     const sheet = source.sheets.get(name)!;
-    for (const place of filledCells(sheet)) {
+    for (const place of eachFilledCell(sheet)) {
       const formula = withoutNames(sheet.cells.formula(place.row, place.column), source);
       for (const call of functionCalls(formula)) found.push(...pairsOf(call, place, reader));
     }

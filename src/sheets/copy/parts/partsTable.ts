@@ -3,7 +3,7 @@ import type { ReadRow } from '../../../core/catalogue/readRows';
 import { catalogueTables, type TableName } from '../../../core/catalogue/tables/catalogueTables';
 import type { CopiedCell } from '../../../workbook/copiedWorkbook';
 import type { CatalogueTable } from '../../catalogue/workbookCatalogue';
-import type { CellPlace } from '../cellPlace';
+import type { WorkbookCell } from '../workbookCell';
 import { fixedAddress, referenceText } from '../references';
 import type { AddedCells } from './addedCells';
 
@@ -47,7 +47,7 @@ export class PartsTable {
     return this.firstRow - 1;
   }
 
-  private place(row: number, column: number): CellPlace {
+  private place(row: number, column: number): WorkbookCell {
     return { sheet: this.table.at.sheet, row, column };
   }
 
@@ -96,7 +96,7 @@ export class PartsTable {
 
   /** A column's cells are what was read from them. A text that only has blanks around it is written without them. */
   private isAsRead(field: string, column: number): boolean {
-    const trimmed: [CellPlace, CopiedCell][] = [];
+    const trimmed: [WorkbookCell, CopiedCell][] = [];
     for (const { row, values } of this.goodRows) {
       const raw = this.rawAt(row, column);
       const value = values[field] ?? '';

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { SampleFile } from '../../controls/viewProps';
 import { StartView } from './StartView';
 import type { Start } from './useStart';
-import { WorkLine } from './WorkLine';
+import { YourWork } from './YourWork';
 
 interface Props {
   readonly start: Start;
@@ -20,7 +20,7 @@ export function Beginning({ start, sample, goTo, children }: Props) {
     <>
       {isAsking && <StartView person={person} sample={sample} onChoose={choose} onOwnSheet={({ place }) => goTo(place)} />}
       {stage === 'line' && (
-        <WorkLine
+        <YourWork
           onChoose={chosen => {
             choose(chosen);
             goTo(chosen.place);

@@ -2,8 +2,9 @@ import { Button, Caption1 } from '@fluentui/react-components';
 import { ArrowClockwiseRegular } from '@fluentui/react-icons';
 import { useState } from 'react';
 import type { Workbook } from '../../../workbook/workbook';
+import { errorSentence } from '../../../workbook/errorSentence';
 
-const told = (count: number) =>
+const enteredText = (count: number) =>
   count === 0 ? 'No Benchrow formula shows #NAME?.' : `Entered ${count} ${count === 1 ? 'formula' : 'formulas'} again.`;
 
 /** Enters formulas again that show #NAME? because the file was opened before the add-in was loaded. */
@@ -13,9 +14,9 @@ export function ReenterButton({ workbook }: { readonly workbook: Workbook }) {
   const enterAgain = async () => {
     setBusy(true);
     try {
-      setMessage(told(await workbook.reenterUnknownNames()));
+      setMessage(enteredText(await workbook.reenterUnknownNames()));
     } catch (error) {
-      setMessage(error instanceof Error ? error.message : String(error));
+      setMessage(errorSentence(error));
     } finally {
       setBusy(false);
     }

@@ -1,7 +1,8 @@
 import { Badge, Body1, Caption1, makeStyles, Subtitle2, tokens } from '@fluentui/react-components';
 import { ArrowDownRegular, ArrowUpRegular, CheckmarkRegular, CircleHintRegular, QuestionRegular } from '@fluentui/react-icons';
 import type { ReactElement } from 'react';
-import { worstVerdict, type RowResult, type Verdict } from '../../../sheets/explain/rowView';
+import { worstVerdict, type RowResult } from '../../../sheets/explain/rowView';
+import type { CrimpVerdict } from '../../../core/crimp/crimpVerdict';
 
 const useStyles = makeStyles({
   card: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalS },
@@ -23,7 +24,7 @@ interface Look {
   readonly meaning: string;
 }
 
-const LOOKS: Readonly<Record<Verdict, Look>> = {
+const LOOKS: Readonly<Record<CrimpVerdict, Look>> = {
   'IN SPEC': { icon: <CheckmarkRegular />, color: 'success', meaning: 'the mean lies within its tolerance' },
   TIGHT: { icon: <ArrowDownRegular />, color: 'danger', meaning: 'crimped too small: rejected' },
   LOOSE: { icon: <ArrowUpRegular />, color: 'danger', meaning: 'crimped too large: rejected' },

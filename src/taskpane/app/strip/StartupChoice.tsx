@@ -1,6 +1,7 @@
 import { Caption1, Checkbox } from '@fluentui/react-components';
 import { useEffect, useState } from 'react';
 import { startsWithWorkbook, startWithWorkbook } from '../../../host/excel/startup';
+import { errorSentence } from '../../../workbook/errorSentence';
 
 /** Whether Benchrow starts with this workbook; not shown where this host cannot do it. */
 export function StartupChoice() {
@@ -16,7 +17,7 @@ export function StartupChoice() {
       setStarts(wanted);
       setMessage('Save the workbook to keep this.');
     } catch (error) {
-      setMessage(`Excel did not take it: ${error instanceof Error ? error.message : String(error)}`);
+      setMessage(`Excel did not take it: ${errorSentence(error)}`);
     }
   };
   return (

@@ -3,13 +3,12 @@ import type { Workbook } from '../../../workbook/workbook';
 import type { Outcome } from '../useRun';
 import { WrittenBar } from '../WrittenBar';
 import type { MadeCopy } from './useCopy';
+import { countedText } from '../../../core/countedText';
 
 interface Props {
   readonly workbook: Workbook;
   readonly outcome: Outcome<MadeCopy>;
 }
-
-const counted = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
 /** What was copied, what was left out, and which formulas became values. */
 export function CopyOutcome({ workbook, outcome }: Props) {
@@ -21,8 +20,8 @@ export function CopyOutcome({ workbook, outcome }: Props) {
         <MessageBar intent="info" layout="multiline">
           <MessageBarBody>
             {!made.written && 'Downloaded. '}
-            {counted(made.planned.copy.sheets.length - 1, 'sheet', 'sheets')} and “{made.planned.copy.sheets[0]!.name}”.{' '}
-            {made.planned.formulas > 0 && `${counted(made.planned.formulas, 'formula', 'formulas')}. `}
+            {countedText(made.planned.copy.sheets.length - 1, 'sheet')} and “{made.planned.copy.sheets[0]!.name}”.{' '}
+            {made.planned.formulas > 0 && `${countedText(made.planned.formulas, 'formula')}. `}
             {made.planned.kept.length > 0 && 'Coloured cells hold values; the sheet lists them. '}
             {made.planned.leftOut.length > 0 && `Left out: ${made.planned.leftOut.join(' ')}`}
           </MessageBarBody>

@@ -30,7 +30,7 @@ function expected(book: TrialBook) {
   const isOpen = !mSure || Cu.size > 0 || Du.size > 0;
   const off = [mSure && m !== 0 ? 'MACHINE' : '', D.size > 0 ? 'DIE' : '', C.size > 0 ? 'SETTING' : ''].filter(Boolean);
   const numbers = report(analysis, tQ);
-  const told = next(analysis);
+  const message = next(analysis);
   return {
     finding: off.join(' + ') || (isOpen ? 'CANNOT TELL' : 'IN SPEC'),
     offset: numbers.df > 0 ? numbers.m : undefined,
@@ -38,7 +38,9 @@ function expected(book: TrialBook) {
     own: analysis.names.map(name => (!mSure || Cu.has(name) ? 'open' : C.has(name) ? 'off' : '')),
     dies: analysis.dies.length > 1 ? analysis.dies.map(name => (!mSure || Du.has(name) ? 'open' : D.has(name) ? 'off' : '')) : [],
     next:
-      isOpen && told ? nextWords(told.crimps, told.other, told.gain, analysis.names[told.k], analysis.dies[told.g]) : undefined,
+      isOpen && message
+        ? nextWords(message.crimps, message.other, message.gain, analysis.names[message.k], analysis.dies[message.g])
+        : undefined,
   };
 }
 

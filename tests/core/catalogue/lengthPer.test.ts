@@ -1,4 +1,4 @@
-import { lengthIn, lengthRatio } from '../../../src/core/catalogue/lengthIn';
+import { lengthPer, lengthRatio } from '../../../src/core/catalogue/lengthPer';
 import { Decimal } from '../../../src/core/units/decimal';
 import { measureUnit, type Quantity } from '../../../src/core/units/measureUnit';
 
@@ -14,5 +14,5 @@ test.each<[string, Quantity, string, number]>([
 ])('lengths in %s, %s %s: %d of them', (length, quantity, per, expected) => {
   const [unit, counted] = [measureUnit('length', length)!, measureUnit(quantity, per)!];
   expect(lengthRatio(unit, counted).toNumber()).toBe(expected);
-  expect(lengthIn(unit, new Decimal(expected).times(3), counted).toNumber()).toBe(3);
+  expect(lengthPer(unit, new Decimal(expected).times(3), counted).toNumber()).toBe(3);
 });

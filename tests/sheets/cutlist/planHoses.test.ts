@@ -5,7 +5,7 @@ import type { CutSettings } from '../../../src/sheets/cutlist/cutSettings';
 import type { Gathered } from '../../../src/sheets/cutlist/gatherCuts';
 import { bestPlan } from '../../../src/sheets/cutlist/bestPlan';
 import { hoseJobs } from '../../../src/sheets/cutlist/hoseJob';
-import { planCuts } from '../../../src/sheets/cutlist/planCuts';
+import { planHoses } from '../../../src/sheets/cutlist/planHoses';
 import type { PlanSolver } from '../../../src/sheets/cutlist/planSolver';
 import { processorTime, ROOM } from '../../processorTime';
 
@@ -44,7 +44,7 @@ test('two hoses at a time give the plans that one at a time gives, in the order 
   const clock = jest.spyOn(performance, 'now').mockReturnValue(0);
   const quick: PlanSolver = (problem, watch) => solveCutPlan({ ...problem, seconds: 0.2 }, watch);
   const plansOf = async (atOnce: number) => {
-    const plans = await planCuts(gathered(4), quick, () => {}, { aborted: false }, atOnce);
+    const plans = await planHoses(gathered(4), quick, () => {}, { aborted: false }, atOnce);
     return plans.map(({ job, totals, later }) => [job.hose, totals?.worth.toString(), later.map(({ row }) => row)]);
   };
   const both = await plansOf(2);
@@ -67,7 +67,7 @@ test('no more hoses are planned at a time than asked for, and progress is that o
     }
   };
   const seen: number[] = [];
-  await planCuts(gathered(5), slow, ({ number }) => seen.push(number), { aborted: false }, 2);
+  await planHoses(gathered(5), slow, ({ number }) => seen.push(number), { aborted: false }, 2);
   expect(most).toBe(2);
   expect(seen).toEqual([...seen].sort((a, b) => a - b));
   expect(seen[0]).toBe(1);
@@ -81,7 +81,7 @@ test('a stop acts on all hoses within a second, short racks and all, and each st
     signal.aborted = true;
     sinceStop = processorTime();
   }, 300);
-  const plans = await planCuts(gathered(12), patient, () => {}, signal, 1);
+  const plans = await planHoses(gathered(12), patient, () => {}, signal, 1);
   expect(sinceStop!() / 1000).toBeLessThan(1 * ROOM);
   expect(plans.map(({ reels }) => reels.length > 0)).toEqual(Array<boolean>(12).fill(true));
 });
@@ -98,7 +98,7 @@ test.each([
       return solveCutPlan(problem, watch);
     };
     const jobs = { ...gathered(12), settings: { ...settings, isOldestFirst } };
-    const plans = await planCuts(jobs, counting, () => {}, { aborted: true }, 2);
+    const plans = await planHoses(jobs, counting, () => {}, { aborted: true }, 2);
     expect(questions).toBeLessThanOrEqual(12 * 3);
     for (const [index, { reels, later }] of plans.entries()) {
       const cut = reels.reduce((sum, { cuts }) => sum + cuts.length, 0);

@@ -1,4 +1,4 @@
-import { lastChange, machineChangesOf } from '../../../src/sheets/crimps/machineChanges';
+import { lastChange, machineChangesOf } from '../../../src/sheets/crimps/readMachineChanges';
 import { sheetContent } from '../table/sheetContent';
 
 // 2026-02-09 is day 46062 of the sheet.

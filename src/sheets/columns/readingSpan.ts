@@ -3,17 +3,12 @@ import { isReadingHeading } from '../crimps/readingColumns';
 import type { SheetCells } from '../table/sheetCells';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { READING } from './columnRoles';
-
-/** Columns of the sheet (zero-based) side by side. */
-export interface ColumnSpan {
-  readonly first: number;
-  readonly last: number;
-}
+import type { Run } from '../table/cellRuns';
 
 const SAMPLE_ROWS = 50;
 
-function longestRun(flags: readonly boolean[], offset: number): ColumnSpan | undefined {
-  let best: ColumnSpan | undefined;
+function longestRun(flags: readonly boolean[], offset: number): Run | undefined {
+  let best: Run | undefined;
   let start = 0;
   for (let i = 0; i <= flags.length; i += 1) {
     if (flags[i]) continue;
@@ -27,7 +22,7 @@ function longestRun(flags: readonly boolean[], offset: number): ColumnSpan | und
 const namesReading = (heading: string, index: number) => (/^\d$/.test(heading.trim()) && index > 0) || isReadingHeading(heading);
 
 /** Columns side by side whose numbers lie within 5 % of each other in every row. */
-function byContent(cells: SheetCells, { block }: FoundTable, taken: ReadonlySet<number>): ColumnSpan | undefined {
+function byContent(cells: SheetCells, { block }: FoundTable, taken: ReadonlySet<number>): Run | undefined {
   const rows = Array.from({ length: Math.min(block.rows - 1, SAMPLE_ROWS) }, (_, i) => block.row + 1 + i);
   const near = (column: number) => {
     const pairs = rows.map(row => [cells.value(row, column), cells.value(row, column + 1)] as const);
@@ -46,12 +41,12 @@ function byContent(cells: SheetCells, { block }: FoundTable, taken: ReadonlySet<
 }
 
 /** The columns of caliper readings: as somebody said, by their headings, else by what stands in them. */
-export function readingColumns(
+export function readingSpan(
   cells: SheetCells,
   table: FoundTable,
   taken: ReadonlySet<number>,
   corrections: HeadingCorrections,
-): ColumnSpan | undefined {
+): Run | undefined {
   const { headings, block } = table;
   const flags = headings.map((heading, index) => {
     const said = corrections.get(correctionKey(heading));

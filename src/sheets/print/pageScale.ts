@@ -9,7 +9,7 @@ const ROUNDING = 0.97;
  * @param widths of all columns, in points
  * @param margin left and right, in points
  */
-export function fittingScale(widths: readonly number[], orientation: 'portrait' | 'landscape', margin: number): number {
+export function pageScale(widths: readonly number[], orientation: 'portrait' | 'landscape', margin: number): number {
   const total = widths.reduce((sum, width) => sum + width, 0);
   return Math.max(10, Math.min(100, Math.floor(((NARROWER[orientation] - 2 * margin) / total) * ROUNDING * 100)));
 }

@@ -1,31 +1,27 @@
-import { addressOf, type Block } from '../../workbook/a1';
+import type { Block } from '../../workbook/a1';
 
 /** One cell of the workbook by zero-based row and column. */
-export interface CellPlace {
+export interface WorkbookCell {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
 }
 
-/** Address of a place, without its sheet. */
-export const addressOfPlace = ({ row, column }: CellPlace): string => addressOf({ row, column, rows: 1, columns: 1 });
+/** Names a cell among all of the workbook. */
+export const placeKey = ({ sheet, row, column }: WorkbookCell): string => `${row} ${column} ${sheet}`;
 
 /** A set of cells. */
 export class CellSet {
-  private readonly places = new Map<string, CellPlace>();
+  private readonly places = new Map<string, WorkbookCell>();
 
-  private keyOf({ sheet, row, column }: CellPlace): string {
-    return `${row} ${column} ${sheet}`;
-  }
-
-  has(place: CellPlace): boolean {
-    return this.places.has(this.keyOf(place));
+  has(place: WorkbookCell): boolean {
+    return this.places.has(placeKey(place));
   }
 
   /** @returns true where it was not yet among them */
-  add(place: CellPlace): boolean {
+  add(place: WorkbookCell): boolean {
     if (this.has(place)) return false;
-    this.places.set(this.keyOf(place), place);
+    this.places.set(placeKey(place), place);
     return true;
   }
 
@@ -38,7 +34,7 @@ export class CellSet {
       }
       return false;
     }
-    const isIn = (place: CellPlace) =>
+    const isIn = (place: WorkbookCell) =>
       place.row >= row && place.row < row + rows && place.column >= column && place.column < column + columns;
     for (const place of this.places.values()) if (place.sheet === sheet && isIn(place)) return true;
     return false;
@@ -48,7 +44,7 @@ export class CellSet {
     return this.places.size;
   }
 
-  all(): IterableIterator<CellPlace> {
+  all(): IterableIterator<WorkbookCell> {
     return this.places.values();
   }
 }

@@ -6,10 +6,10 @@ import { readRangesOrPieces } from './readRanges';
 import { run } from './run';
 
 /** What stands in the cells that changes go to, by sheet: one block around them, clipped to the used part. */
-export type Standing = ReadonlyMap<string, RangeContent>;
+export type CellsBefore = ReadonlyMap<string, RangeContent>;
 
 /** Blocks of standing sheets of which contents or number formats are changed, by sheet. */
-export function changedBlocks(changes: readonly Change[], ids: SheetIds): ReadonlyMap<string, readonly Block[]> {
+function changedBlocks(changes: readonly Change[], ids: SheetIds): ReadonlyMap<string, readonly Block[]> {
   const blocks = new Map<string, Block[]>();
   for (const change of changes) {
     if (change.kind !== 'values' && change.kind !== 'formulas' && change.kind !== 'format') continue;
@@ -33,7 +33,7 @@ function around(blocks: readonly Block[]): Block {
 }
 
 /** Reads what stands in the cells that changes go to; in pieces where it is too much for one answer. */
-export async function standingCells(changes: readonly Change[], ids: SheetIds): Promise<Standing> {
+export async function cellsBefore(changes: readonly Change[], ids: SheetIds): Promise<CellsBefore> {
   const blocks = [...changedBlocks(changes, ids)];
   if (blocks.length === 0) return new Map();
   const contents = await readRangesOrPieces(
@@ -130,7 +130,7 @@ const namedIn = (sheet: string, others: readonly Block[]) => [...new Set(others.
  * Puts back what cells held, those only that hold something else now.
  * @returns the cells that could not be put back, rows of a block together; a sheet that cannot be read any more by its name
  */
-export async function putBackCells(changes: readonly Change[], ids: SheetIds, standing: Standing): Promise<readonly string[]> {
+export async function putBackCells(changes: readonly Change[], ids: SheetIds, standing: CellsBefore): Promise<readonly string[]> {
   const left: string[] = [];
   for (const [sheet, blocks] of changedBlocks(changes, ids)) {
     const before = standing.get(sheet);

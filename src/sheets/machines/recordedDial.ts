@@ -35,7 +35,7 @@ function historyOf(catalogue: Catalogue, { machine, hose, fitting }: DialProposa
 }
 
 /** From when a proposal counts: a day, with its time of day where it has one; today without one is this minute. */
-export function recordedFrom({ date }: Pick<DialProposal, 'date'>, now: string): string {
+function recordedFrom({ date }: Pick<DialProposal, 'date'>, now: string): string {
   const moment = momentNumber(date);
   if (moment === undefined) return date;
   return Number.isInteger(moment) && moment === dayNumber(now) ? now : isoMoment(moment);
@@ -86,7 +86,7 @@ function limitRefusal(catalogue: Catalogue, proposal: DialProposal, setUp: Crimp
  * @param now ISO date, with the time of day where that is known
  * @throws TradeError where the catalogue has no crimp data for the pair, or a row in question was left out for a problem
  */
-export function standingDial(catalogue: Catalogue, proposal: DialProposal, now: string): DialComparison {
+export function recordedDial(catalogue: Catalogue, proposal: DialProposal, now: string): DialComparison {
   const { machine, hose, fitting, dial, die } = proposal;
   const isNewMachine = !catalogue.index.machines.has(partKey(machine));
   const found = crimpSetup(catalogue, hose, fitting, isNewMachine ? undefined : machine);

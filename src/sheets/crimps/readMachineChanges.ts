@@ -61,7 +61,7 @@ export function machineChangesOf(content: RangeContent): MachineChange[] {
 }
 
 /** Reads the changes of all machines that the workbook's logs hold. */
-export async function machineChanges(workbook: Workbook): Promise<readonly MachineChange[]> {
+export async function readMachineChanges(workbook: Workbook): Promise<readonly MachineChange[]> {
   const logs = (await workbook.sheets()).filter(sheet => LOGS.test(sheet));
   const contents = await Promise.all(logs.map(sheet => workbook.used(sheet)));
   return contents.flatMap(content => (content ? machineChangesOf(content) : []));

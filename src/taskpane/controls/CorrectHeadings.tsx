@@ -4,6 +4,7 @@ import type { ColumnRead, RoleChoice } from '../../sheets/table/columnsRead';
 import { rememberAnswer, type TableKind } from '../../sheets/table/tableAnswers';
 import { columnLetters } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
+import { errorSentence } from '../../workbook/errorSentence';
 
 const useStyles = makeStyles({
   list: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalXS, paddingTop: tokens.spacingVerticalS },
@@ -28,7 +29,7 @@ interface Props {
 const NOT_READ = 'none';
 
 /** Which heading means what, to be corrected by hand; corrections are remembered with the workbook. */
-export function HeadingCorrections({ workbook, kind, sheet, columns, roles, isOpen, onCorrected }: Props) {
+export function CorrectHeadings({ workbook, kind, sheet, columns, roles, isOpen, onCorrected }: Props) {
   const styles = useStyles();
   const [reason, setReason] = useState<string>();
   const correct = async (headings: readonly string[], role: string | undefined) => {
@@ -37,7 +38,7 @@ export function HeadingCorrections({ workbook, kind, sheet, columns, roles, isOp
       setReason(undefined);
       onCorrected();
     } catch (error) {
-      setReason(error instanceof Error ? error.message : String(error));
+      setReason(errorSentence(error));
     }
   };
   return (

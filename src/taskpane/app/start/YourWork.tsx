@@ -19,7 +19,7 @@ interface Props {
 }
 
 /** One quiet line above the views of a filled workbook: leads to the view of one's work, and is put away for good. */
-export function WorkLine({ onChoose, onDismiss }: Props) {
+export function YourWork({ onChoose, onDismiss }: Props) {
   const styles = useStyles();
   return (
     <div className={styles.line} role="group" aria-label="Your work">

@@ -21,7 +21,7 @@ const MOST_SECONDS = 3;
  * Plans all hoses. Once cancelled, each hose that is left gets the first plan found for it.
  * @param atOnce hoses planned at the same time; progress is that of the first of them
  */
-export async function planCuts(
+export async function planHoses(
   { jobs, settings, reelLengths }: Gathered,
   solve: PlanSolver,
   onProgress: (progress: PlanProgress) => void,

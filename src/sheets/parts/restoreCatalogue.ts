@@ -4,6 +4,7 @@ import { valueAt } from './filledCells';
 import type { PartsPlan } from './planParts';
 import type { TablePlan } from './tablePlan';
 import { requestPieces } from './requestPieces';
+import { plainValue } from '../../workbook/cellWords';
 
 type Values = Extract<Change, { kind: 'values' }>;
 
@@ -19,7 +20,7 @@ async function holds(workbook: Workbook, changes: readonly Change[]): Promise<bo
     const same = change.values.every((cells, down) =>
       cells.every((value, across) => {
         const found = valueAt(content, { row: block.row + down, column: block.column + across });
-        return (typeof found === 'object' ? found.error : found) === value;
+        return plainValue(found) === value;
       }),
     );
     if (!same) return false;
@@ -67,7 +68,7 @@ const listed = (names: readonly string[]) => names.join(', ');
  * @param begun tables whose writing was begun
  * @returns a sentence that says what stands in the workbook now
  */
-export async function takeBack(workbook: Workbook, plan: PartsPlan, begun: readonly TablePlan[]): Promise<string> {
+export async function restoreCatalogue(workbook: Workbook, plan: PartsPlan, begun: readonly TablePlan[]): Promise<string> {
   const formula = await restoreFormula(workbook, plan);
   const lost: string[] = [];
   for (const table of begun) if (!(await restore(workbook, table))) lost.push(table.sheet);

@@ -1,7 +1,7 @@
 import type { CrimpRow } from './crimpRow';
 
 /** Names the same crimp on the same cells, also after the pane was loaded again. */
-export function placeOf({ sheet, cells, title, end, combination }: CrimpRow): string {
+export function crimpPlace({ sheet, cells, title, end, combination }: CrimpRow): string {
   return [`${sheet}!${cells.map(({ address }) => address).join(' ')}`, title, end, combination].join('|');
 }
 

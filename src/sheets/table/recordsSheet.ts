@@ -1,0 +1,2 @@
+/** Sheet that inspection records are added to, and that a recall searches. */
+export const RECORDS_SHEET = 'Inspection records';
