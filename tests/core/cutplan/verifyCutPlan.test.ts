@@ -104,3 +104,59 @@ test.each<[string, Partial<CutPlanProblem>, Partial<CutPlan>, RegExp]>([
 test('a share over the best of 0.18 % for 10 of 5600 is right', () => {
   expect(faultOf(problem, { ...plan, bound: d(4670), isProven: false, percentOver: 0.18 })).toBeUndefined();
 });
+
+describe('lengths that do not lie on the grid count so that the plan can be cut', () => {
+  // In tenths: pieces 12501 and 8400, kerf 30, squaring 100, keep 5000, handling 400, stock 30000.
+  // 12501 + 8400 + 2 × 30 = 20961 used; 30000 − 100 − 20961 = 8939 left; 400 + 25000 − 3939 = 21461 lost.
+  const off: CutPlanProblem = {
+    pieces: [
+      { length: d(1250.01), quantity: 1 },
+      { length: d(839.99), quantity: 1 },
+    ],
+    stock: [{ length: d(3000.09) }],
+    kerf: d(2.91),
+    squaring: d(9.99),
+    keep: d(499.91),
+    handling: d(39.95),
+    unit: 'mm',
+  };
+  const planned = row(3000.09, [cut(1250.01, 1), cut(839.99, 1)], 2096.1, 893.9);
+  const right: CutPlan = {
+    ...plan,
+    ...{ rows: [planned], stockCut: 1, used: d(2096.1), left: d(893.9), loss: d(2146.1), bound: d(2146.1) },
+  };
+
+  test('pieces, kerf, squaring, keep and handling are rounded up, stock down', () => {
+    expect(faultOf(off, right)).toBeUndefined();
+  });
+
+  test('a plan of the lengths as they are is a fault', () => {
+    // 3000.09 − 9.99 − 1250.01 − 839.99 − 2 × 2.91 = 894.28 left.
+    const asTheyAre = { ...planned, used: d(2095.82), left: d(894.28) };
+    expect(faultOf(off, { ...right, rows: [asTheyAre], used: d(2095.82), left: d(894.28) })).toMatch(/leaves 8939 steps/);
+  });
+
+  test('a piece that fits only while it is rounded down is too long', () => {
+    const tight = { ...off, pieces: [{ length: d(2990.01), quantity: 1 }] };
+    const rows = [row(3000.09, [cut(2990.01, 1)], 2990, 0)];
+    expect(faultOf(tight, { ...right, rows, used: d(2990), left: d(0) })).toMatch(/3000.09 is too short for its cuts/);
+  });
+
+  test('inches count in 64ths', () => {
+    const inches: CutPlanProblem = {
+      pieces: [
+        { length: d(41.375), quantity: 2 },
+        { length: d(20.5), quantity: 1 },
+      ],
+      stock: [{ length: d(120) }],
+      kerf: d(0.125),
+      unit: 'in',
+    };
+    // 2 × 41 3/8 + 20 1/2 + 3 × 1/8 = 103 5/8; the kerf of 0.12 is 7.68/64 and counts as 8/64.
+    const rows = [row(120, [cut(41.375, 2), cut(20.5, 1)], 103.625, 16.375)];
+    const whole = { ...plan, rows, stockCut: 1, used: d(103.625), left: d(16.375), loss: d(120), bound: d(120) };
+    expect(faultOf(inches, whole)).toBeUndefined();
+    expect(faultOf({ ...inches, kerf: d(0.12) }, whole)).toBeUndefined();
+    expect(faultOf({ ...inches, kerf: d(0.13) }, whole)).toMatch(/120 leaves 1045 steps, not 1048/);
+  });
+});
