@@ -66,6 +66,10 @@ test('without keep all stock that is opened is lost; stock no longer than keep l
     [4_400, 500],
     [400, Infinity],
   ]);
+  expect(toGrid({ ...problem, keep: d(2700) }).grid.stock.map(({ whole, base }) => [whole, base])).toEqual([
+    [3_400, 500],
+    [400, Infinity],
+  ]);
   expect(toGrid({ ...problem, keep: d(0) }).grid.stock.map(({ whole, base }) => [whole, base])).toEqual([
     [30_400, 500],
     [26_400, 500],
@@ -128,6 +132,9 @@ test('a piece longer than every stock is named with what there is', () => {
     'piece 1 x 3100 is longer than every stock: the longest stock is 3000 mm; add longer stock or check the length',
   );
   expect(thrown({ pieces: rows([3100, 1]), squaring: d(0) })).toMatch(/: the longest stock is 3000 mm; add longer stock/);
+  expect(thrown({ pieces: rows([3100, 1]), stock: rows([3000, 1]), squaring: d(0.5) })).toMatch(
+    /3000 mm, 0.5 of it squared off;/,
+  );
   // A row of no pieces is no stock.
   expect(thrown({ pieces: rows([3100, 1]), stock: rows([9000, 0], [3000, 1]) })).toMatch(/the longest stock is 3000 mm/);
   expect(thrown({ stock: [] })).toBe(
