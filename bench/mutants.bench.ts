@@ -6,15 +6,24 @@ import { seededUniform } from './seededUniform';
 
 /*
  * Do the tests notice when the code is wrong? A sample of small changes, one at a time, each of which some test should fail on.
- * COUNT mutants are drawn by SEED; AT=src/core/length tries all in a folder, a file or a line (AT=src/core/length/cutLength.ts:31) instead.
+ * COUNT mutants are drawn by SEED; AT=src/core/length tries all in a folder, a file or a line (AT=src/core/length/cutLength.ts:31) instead, or COUNT of them.
  * WITHOUT= takes the cut plan's solver in, SLOW=yes asks slow tests elsewhere than in the mirrored folder too, NEAR=yes asks only
  * those of the mirrored folder and of the functions. SECONDS of processor time end what hangs, FROM=51 goes on after 50 of the same sample.
  */
 
 const FOLDERS = ['src/core', 'src/cells', 'src/sheets'];
 const FATES: readonly Fate[] = ['killed', 'survived', 'timed out'];
-const WORKERS = 2;
-const { SEED = '1', COUNT = '150', AT, WITHOUT = 'src/core/cutplan', SLOW, NEAR, SECONDS = '40', FROM = '1' } = process.env;
+const {
+  SEED = '1',
+  COUNT,
+  AT,
+  WITHOUT = 'src/core/cutplan',
+  SLOW,
+  NEAR,
+  SECONDS = '40',
+  FROM = '1',
+  WORKERS = '2',
+} = process.env;
 
 interface Source {
   readonly file: string;
@@ -49,11 +58,11 @@ function drawn(sources: readonly Source[], count: number, random: () => number):
 }
 
 /** Half of the sample is shared equally between the folders, half by their statements: the smallest would hardly be seen otherwise. */
-function sample(folders: readonly Source[][]): Mutant[] {
+function sample(folders: readonly Source[][], count: number): Mutant[] {
   const random = seededUniform(Number(SEED));
   const weights = folders.map(sources => sources.reduce((sum, { statements }) => sum + statements, 0));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const share = (weight: number) => Math.round((Number(COUNT) / 2) * (1 / folders.length + weight / total));
+  const share = (weight: number) => Math.round((count / 2) * (1 / folders.length + weight / total));
   return folders.flatMap((sources, index) => drawn(sources, share(weights[index]!), random));
 }
 
@@ -63,7 +72,14 @@ const isAsked = (mutant: Mutant) => {
   const place = `${mutant.file}:${lineOf(sources.get(mutant.file)!, mutant)}`;
   return place === AT || place.startsWith(`${AT}/`) || place.startsWith(`${AT}:`);
 };
-const waiting = AT ? folders.flat().flatMap(({ mutants }) => mutants.filter(isAsked)) : sample(folders).slice(Number(FROM) - 1);
+
+/** All mutants of a place, or a sample of them. */
+function ofPlace(): Mutant[] {
+  const asked = folders.flat().map(source => ({ ...source, mutants: source.mutants.filter(isAsked) }));
+  return COUNT ? drawn(asked, Number(COUNT), seededUniform(Number(SEED))) : asked.flatMap(({ mutants }) => mutants);
+}
+
+const waiting = (AT ? ofPlace() : sample(folders, Number(COUNT ?? 150))).slice(Number(FROM) - 1);
 
 /** Where it is and the line before and after; a change of several lines is shown by its first. */
 function shown(mutant: Mutant): string {
@@ -75,7 +91,7 @@ function shown(mutant: Mutant): string {
   return `${mutant.file}:${lineOf(source, mutant)} (${mutant.kind})\n    - ${line(source.text.slice(from))}\n    + ${line(after)}`;
 }
 
-const runners = Array.from({ length: WORKERS }, () => new MutantRunner(Number(SECONDS), SLOW === 'yes', NEAR === 'yes'));
+const runners = Array.from({ length: Number(WORKERS) }, () => new MutantRunner(Number(SECONDS), SLOW === 'yes', NEAR === 'yes'));
 const close = () => runners.forEach(runner => runner.close());
 for (const signal of ['SIGINT', 'SIGTERM'] as const) {
   process.on(signal, () => {

@@ -1,6 +1,7 @@
 import { Decimal } from '../../../src/core/units/decimal';
 import { pieceBook } from '../../../src/sheets/pieces/pieceBook';
 import { addStatusColumn, jobStatusChanges, lineStatus } from '../../../src/sheets/pieces/jobStatusChanges';
+import { rememberJobSheet } from '../../../src/sheets/pieces/jobsOfPieces';
 import { linesStillToPlan } from '../../../src/sheets/pieces/linesStillToPlan';
 import { findPiece } from '../../../src/sheets/pieces/findPiece';
 import { pieceStatusChanges } from '../../../src/sheets/pieces/pieceStatusChanges';
@@ -8,6 +9,7 @@ import { rejections, statusOfPiece } from '../../../src/sheets/pieces/pieceStatu
 import { planPieces } from '../../../src/sheets/pieces/planPieces';
 import { readPieces } from '../../../src/sheets/pieces/readPieces';
 import { makeAgain, scrapPiece } from '../../../src/sheets/pieces/scrapPiece';
+import { scrapWriting } from '../../../src/sheets/pieces/statusWriting';
 import { successorsToCut } from '../../../src/sheets/pieces/successorsToCut';
 import type { Workbook } from '../../../src/workbook/workbook';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
@@ -83,6 +85,18 @@ test('a piece is not scrapped twice, and the rows of inches keep their unit', as
   const { lines } = successorsToCut(book.pieces!.pieces, 'mm');
   // 24.5 in × 25.4 (NIST SP 811, appendix B).
   expect(lines.map(({ cutLength }) => cutLength.toNumber())).toEqual([622.3]);
+});
+
+test('a piece whose successor is there already adds none to its line, which stays as far as the others', async () => {
+  const workbook = await open();
+  await workbook.write(scrapPiece(await pieceBook(workbook), await pieceOf(workbook, 'H3-117-2'), SAID).changes);
+  for (const nth of [1, 2, 3, 4, 5]) await type(workbook, `H3-117-${nth}`, { Status: 'cut' });
+  await rememberJobSheet(workbook, 'Jobs');
+  const again = await scrapWriting(workbook, await pieceBook(workbook), await pieceOf(workbook, 'H3-117-2'), SAID);
+  expect(again.message).toBe('Piece H3-117-2 is scrapped; its successor was there already.');
+  await workbook.write(again.changes);
+  expect((await piecesOf(workbook)).pieces.filter(({ replaces }) => replaces === 'H3-117-2')).toHaveLength(1);
+  expect((await workbook.used('Jobs'))!.values.map(row => row[20]).slice(0, 2)).toEqual(['Status', 'cut']);
 });
 
 test('made again: rows like the old one wait for a plan, and say like which', async () => {

@@ -2,6 +2,7 @@ import { blockOf, overlap, type Block } from '../../../src/workbook/a1';
 import type { Change } from '../../../src/workbook/workbook';
 import { FRESH_QUOTE } from '../../../src/sheets/quote/quoteSettings';
 import { readQuoteSettings } from '../../../src/sheets/quote/readQuoteSettings';
+import { RATING_CAUTION } from '../../../src/sheets/print/cautions';
 import { writePurchase } from '../../../src/sheets/purchase/writePurchase';
 import { writeQuote } from '../../../src/sheets/quote/writeQuote';
 import { writeWhatIf } from '../../../src/sheets/quote/writeWhatIf';
@@ -121,6 +122,19 @@ test('every new sheet says how it is printed: lying, on one page’s width, with
   for (const { sheet, page } of pages) {
     expect(page).toMatchObject({ orientation: 'landscape', fitWidth: true, ...(sheet !== 'What-if' && { titleRows: '1:1' }) });
   }
+});
+
+test('what is printed of a quote ends with the last line of its caution, and with the column Note', async () => {
+  const { changes } = await asQuote();
+  const { page } = changes.find(change => change.kind === 'page' && change.sheet === 'Quote') as Extract<
+    Change,
+    { kind: 'page' }
+  >;
+  const rows = asStanding(changes).Quote!;
+  expect(RATING_CAUTION.endsWith(String(rows.at(-1)![0]))).toBe(true);
+  expect(String(rows.at(-1)![0]).length).toBeGreaterThan(5);
+  const note = rows.find(row => row.includes('Price each'))!.indexOf('Note');
+  expect(blockOf(page.printArea!)).toEqual({ row: 0, column: 0, rows: rows.length, columns: note + 1 });
 });
 
 test('one selected row is quoted alone, one selected cell stands for the whole table', async () => {

@@ -133,6 +133,17 @@ test.each(labelSheets.map(sheet => [sheet.name, sheet] as const))(
   },
 );
 
+test('on 48.5 × 25.4 mm a line holds two words of ten small letters at 5.27 points, one at 5.52, so that the seventh makes the text smaller', () => {
+  // 24.13 mm beside the code are 12.39 font sizes at 5.52 points and 12.97 at 5.27; two words and a blank take 21 × 0.61 = 12.81.
+  // A line of 5.52 points takes 2.34 mm of 22.4: 6 + 1.35 + 1.2 + 1 of them fit, 7 + 3.55 do not.
+  const words = (count: number) => ({
+    ...{ maker: Array<string>(count).fill('rübenhofen').join(' '), number: 'W-1', pressure: 'max 9 bar' },
+    ...{ made: '2026-10', length: '', label: '' },
+  });
+  const small = labelSheets.find(({ id }) => id === '4x11')!;
+  expect([6, 7].map(count => tagFontSize(words(count), small))).toEqual([5.52, 5.27]);
+});
+
 test('a tag whose text fits in no readable size is not printed cut off, but named', () => {
   const endless = { ...LONG, maker: LONG.maker.repeat(6) };
   const small = labelSheets.find(({ id }) => id === '4x11')!;

@@ -3,50 +3,12 @@ import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import { dayNumber } from '../../../src/core/units/sheetDate';
 import { careTasks } from '../../../src/sheets/machines/machineCare';
-import { machineCheck, type CheckForm } from '../../../src/sheets/machines/machineCheck';
 import { MachineView } from '../../../src/taskpane/bench/MachineView';
 import { today } from '../../../src/sheets/table/today';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 import { viewProps } from '../viewProps';
 
 beforeEach(() => localStorage.clear());
-
-const form: CheckForm = {
-  unit: 'in',
-  machine: 'Gate',
-  setUp: 'reference ring',
-  expected: '1.000',
-  readings: ['1.014', '1.014', '1.014', '1.014'],
-  perTurn: '0.028',
-  leaveAlone: '',
-};
-
-describe('a machine check', () => {
-  // Check value: 0.028 in a turn of the calibration screw, common practice of the trade; 0.014 large is half a turn.
-  it('gives deviation and turns, tighter for a machine that crimps large', () => {
-    const result = machineCheck(form);
-    expect([result.mean, result.deviation, result.turns].map(Number)).toEqual([1.014, 0.014, 0.5]);
-    expect(result.sentence).toBe(
-      'The machine crimps 0.014 in large: turn the calibration screw 0.5 turns tighter, then check again.',
-    );
-  });
-
-  it('turns the other way for one that crimps small, and leaves alone what the user leaves alone', () => {
-    const small = { ...form, readings: ['0.986', '0.986'] };
-    expect(machineCheck(small).sentence).toMatch(/0\.014 in small: turn the calibration screw 0\.5 turns looser/);
-    expect(machineCheck({ ...small, leaveAlone: '0.014' }).sentence).toMatch(/small enough to leave alone/);
-    expect(machineCheck({ ...form, perTurn: '' }).sentence).toMatch(/Enter the change per turn/);
-  });
-
-  it.each([
-    [{ expected: '' }, /expected diameter is blank/],
-    [{ readings: ['1.01', '', '', ''] }, /readings are missing/],
-    [{ readings: ['25.4', '25.4'] }, /looks like millimetres/],
-    [{ perTurn: 'a bit' }, /change per turn is "a bit"/],
-  ])('names the field that cannot be used: %j', (part, sentence) => {
-    expect(() => machineCheck({ ...form, ...part })).toThrow(sentence);
-  });
-});
 
 const care = (rows: readonly (readonly FakeCell[])[]) => [['Machine', 'Task', 'Every (days)', 'Last done'], ...rows];
 
