@@ -21,7 +21,7 @@ export function lengthRatio(unit: MeasureUnit, per: MeasureUnit): Decimal {
  * A length counted in what a price or mass per length is counted by.
  * @param unit unit of the length
  * @param per unit of the price or mass: `per m`, `lb/ft`
- * @example lengthIn(mm, new Decimal(1500), perMetre) // 1.5
+ * @example lengthPer(mm, new Decimal(1500), perMetre) // 1.5
  */
 export function lengthPer(unit: MeasureUnit, length: Decimal, per: MeasureUnit): Decimal {
   return length.div(lengthRatio(unit, per));
