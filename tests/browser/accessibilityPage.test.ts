@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { workshopFile } from '../preview/workshopFile';
 import { beyondPage, findings, inEveryLook } from './paneChecks';
-import { ARTIFACTS, openFile, openPage, settled, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPage, settled, tryOut, type TryOut, typeInA2 } from './tryOut';
 
 /*
  * The try-out page round sheet and pane, in each of its states: the rules of axe-core in light and dark, and nothing cut off or beyond the
@@ -19,20 +19,7 @@ const SLOW = { timeout: 60_000 };
 let opened: TryOut;
 let page: Page;
 
-const shows = (text: RegExp) => page.locator('.status .sentence', { hasText: text }).waitFor({ state: 'attached', ...SLOW });
 const press = (name: string | RegExp) => page.getByRole('button', { name, exact: typeof name === 'string' }).click();
-
-/** Types into a cell of the first column; the one above it is gone through, so that the sheet is known to follow. */
-async function type(text: string): Promise<void> {
-  await page.locator('.sheet #__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
-  await page.keyboard.press('Control+Home');
-  await shows(/^A1\b/);
-  await page.keyboard.press('ArrowDown');
-  await shows(/^A2\b/);
-  await page.keyboard.type(text);
-  await page.keyboard.press('Enter');
-  await shows(/^A3\b/);
-}
 
 beforeAll(async () => {
   opened = await tryOut(WIDE);
@@ -53,7 +40,7 @@ const STATES: readonly State[] = [
     'error',
     '.page',
     async () => {
-      await type('=HOSE.CUTLENGTH("wide",1,1)');
+      await typeInA2(page, '=HOSE.CUTLENGTH("wide",1,1)');
       await page.keyboard.press('ArrowUp');
       await page.locator('.status.wrong').waitFor(SLOW);
     },
@@ -102,7 +89,7 @@ const STATES: readonly State[] = [
     '.page',
     async () => {
       await openFile(page, 'jobs.xlsx', await workshopFile());
-      await type('20.5');
+      await typeInA2(page, '20.5');
       // Changes are kept after a second and a half.
       await page.waitForTimeout(2500);
       await openPage(page, opened.url);

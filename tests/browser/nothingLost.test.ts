@@ -1,28 +1,14 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { workshopFile } from '../preview/workshopFile';
-import { ARTIFACTS, openFile, openPage, settled, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openFile, openPage, settled, tryOut, type TryOut, statusShows, typeInA2 } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
 
 const dialog = () => page.getByRole('dialog', { name: 'Unsaved changes' });
 const title = () => page.locator('.top .title').textContent();
-const shows = (text: RegExp) =>
-  page.locator('.status .sentence', { hasText: text }).waitFor({ state: 'attached', timeout: 10_000 });
 const left = () => page.getByRole('region', { name: 'Unsaved workbook' });
-
-/** Types into the selected cell. */
-async function type(text: string): Promise<void> {
-  await page.locator('.sheet #__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
-  await page.keyboard.press('Control+Home');
-  await shows(/^A1\b/);
-  await page.keyboard.press('ArrowDown');
-  await shows(/^A2\b/);
-  await page.keyboard.type(text);
-  await page.keyboard.press('Enter');
-  await shows(/^A3\b/);
-}
 
 beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 760 });
@@ -44,7 +30,7 @@ test('nothing is asked where nothing was changed: what is calculated is no chang
 });
 
 test('another workbook is opened over unsaved changes only after asking', async () => {
-  await type('20.5');
+  await typeInA2(page, '20.5');
   await page.getByLabel('Sample').selectOption('Empty workbook');
   await dialog().waitFor();
   await page.screenshot({ path: join(ARTIFACTS, 'try-out-unsaved.png') });
@@ -84,9 +70,9 @@ test('after a crash what was open is offered again, and brought back with its ch
   await left().waitFor({ state: 'detached', timeout: 20_000 });
   await page.locator('.sheet #__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
   await page.keyboard.press('Control+Home');
-  await shows(/^A1\b/);
+  await statusShows(page, /^A1\b/);
   await page.keyboard.press('ArrowDown');
-  await shows(/A2: 20\.5/);
+  await statusShows(page, /A2: 20\.5/);
 });
 
 test('what was brought back is in no file still: saving ends that, and nothing is offered any more', async () => {

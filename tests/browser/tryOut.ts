@@ -116,3 +116,19 @@ export async function tryOut(
   };
   return { browser, page, complaints, url: server.url, close };
 }
+
+/** Waits until the status line says something. */
+export const statusShows = (page: Page, text: RegExp, timeout = 60_000): Promise<void> =>
+  page.locator('.status .sentence', { hasText: text }).waitFor({ state: 'attached', timeout });
+
+/** Types into a cell of the first column; the one above it is gone through, so that the sheet is known to follow. */
+export async function typeInA2(page: Page, text: string): Promise<void> {
+  await page.locator('.sheet #__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
+  await page.keyboard.press('Control+Home');
+  await statusShows(page, /^A1\b/);
+  await page.keyboard.press('ArrowDown');
+  await statusShows(page, /^A2\b/);
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+  await statusShows(page, /^A3\b/);
+}

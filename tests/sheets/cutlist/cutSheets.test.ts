@@ -2,7 +2,6 @@ import { CUT_CAUTION } from '../../../src/sheets/print/cautions';
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import { Decimal } from '../../../src/core/units/decimal';
 import type { Change } from '../../../src/workbook/workbook';
-import type { CutSettings } from '../../../src/sheets/cutlist/cutSettings';
 import { cutListSheet, type CutListWords } from '../../../src/sheets/cutlist/cutListSheet';
 import { freeSheetName } from '../../../src/sheets/print/freeSheetName';
 import { hoseJobs } from '../../../src/sheets/cutlist/hoseJob';
@@ -13,17 +12,9 @@ import { readRack } from '../../../src/sheets/rack/rack';
 import { rackIn, type RackRow } from '../../../src/sheets/rack/rackRow';
 import { rackAfterSheet } from '../../../src/sheets/cutlist/rackAfterSheet';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { USUAL_SETTINGS } from './usualSettings';
 
 const d = (value: number) => new Decimal(value);
-const settings: CutSettings = {
-  unit: 'mm',
-  step: d(1),
-  kerf: d(3),
-  squaring: d(20),
-  keep: d(500),
-  ageLimitMonths: undefined,
-  isOldestFirst: false,
-};
 const lines = [
   { row: 6, line: '1', label: 'Topper lift', hose: 'Larch', quantity: 2, wanted: d(1168.5), cutLength: d(1169) },
   { row: 7, line: '2', label: '=HYPERLINK("x")', hose: 'Larch', quantity: 3, wanted: d(700), cutLength: d(700) },
@@ -37,8 +28,8 @@ const rack: RackRow[] = [
 const valuesOf = (changes: readonly Change[]) => changes.flatMap(change => (change.kind === 'values' ? [change] : []));
 
 async function planned() {
-  const [job] = hoseJobs(lines, rack, settings, '2026-10-05');
-  return (await planHose(job!, settings, undefined, solveCutPlan)).reels;
+  const [job] = hoseJobs(lines, rack, USUAL_SETTINGS, '2026-10-05');
+  return (await planHose(job!, USUAL_SETTINGS, undefined, solveCutPlan)).reels;
 }
 
 const NO_WORDS: CutListWords = { source: '', result: [], notes: [], hoses: new Map() };
@@ -68,8 +59,12 @@ function listOf(changes: readonly Change[]) {
   };
 }
 
-const list = (reels: readonly PlannedReel[], own = settings, words: Partial<CutListWords> = {}, numbers?: Map<object, string>) =>
-  cutListSheet('Cut list', reels, own, { ...NO_WORDS, ...words }, numbers);
+const list = (
+  reels: readonly PlannedReel[],
+  own = USUAL_SETTINGS,
+  words: Partial<CutListWords> = {},
+  numbers?: Map<object, string>,
+) => cutListSheet('Cut list', reels, own, { ...NO_WORDS, ...words }, numbers);
 
 test('equal cuts of a line are one, several side by side in cutting order, and what is left of the reel behind the last', async () => {
   const reels = await planned();
@@ -88,21 +83,21 @@ test('equal cuts of a line are one, several side by side in cutting order, and w
 });
 
 test('hose beyond the age limit is marked above the cuts of its reel, and a piece of a line that is cut in part keeps its whole', async () => {
-  const limited = { ...settings, ageLimitMonths: 12 };
+  const limited = { ...USUAL_SETTINGS, ageLimitMonths: 12 };
   const [job] = hoseJobs(lines, rack.slice(0, 1), limited, '2026-10-05');
   const { reels } = await planHose(job!, limited, undefined, solveCutPlan);
   const old = listOf(list(reels, limited));
   const warning = old.rows.findIndex(row => String(row[0]).startsWith('Reel 1 OLDER THAN THE LIMIT: '));
   expect(old.rows[warning + 1]![0]).toBe(1);
   expect(old.cuts.map(({ piece }) => piece)).toEqual(['1–2 of 2']);
-  const [short] = hoseJobs([{ ...lines[1]!, quantity: 5 }], rack.slice(0, 1), settings, '2026-10-05');
-  const part = await planHose(short!, settings, undefined, solveCutPlan);
+  const [short] = hoseJobs([{ ...lines[1]!, quantity: 5 }], rack.slice(0, 1), USUAL_SETTINGS, '2026-10-05');
+  const part = await planHose(short!, USUAL_SETTINGS, undefined, solveCutPlan);
   expect(listOf(list(part.reels)).cuts.map(({ piece }) => piece)).toEqual(['1–3 of 5']);
 });
 
 test('what is said goes on further rows where it is longer than the page is wide: notes above the list, a hose’s own at its name', async () => {
   const said = `${'line 12 Topper lift: 3 × 4200 mm; '.repeat(12)}end.`;
-  const changes = list(await planned(), settings, { notes: [said], hoses: new Map([['larch', said]]) });
+  const changes = list(await planned(), USUAL_SETTINGS, { notes: [said], hoses: new Map([['larch', said]]) });
   const { head, rows, top } = listOf(changes);
   expect(Math.max(...[...head, ...rows.map(row => String(row[0]))].map(text => text.length))).toBeLessThanOrEqual(118);
   expect(head.join(' ')).toContain(`${said} ${CUT_CAUTION}`);
@@ -112,7 +107,10 @@ test('what is said goes on further rows where it is longer than the page is wide
 
 test('all changes touch the new sheet only, the sheet is added first, and blocks have their shape', async () => {
   const reels = await planned();
-  for (const changes of [cutListSheet('New', reels, settings, NO_WORDS), rackAfterSheet('New', await rackOf(), reels, 'mm')]) {
+  for (const changes of [
+    cutListSheet('New', reels, USUAL_SETTINGS, NO_WORDS),
+    rackAfterSheet('New', await rackOf(), reels, 'mm'),
+  ]) {
     expect(changes[0]).toEqual({ kind: 'addSheet', sheet: 'New' });
     for (const change of changes) {
       const sheet = 'at' in change ? change.at.sheet : change.kind === 'name' ? change.refersTo.sheet : change.sheet;
@@ -153,7 +151,7 @@ function sizesOf(changes: readonly Change[]) {
 }
 
 test.each([false, true])('pages fit A4 and Letter at full size and name their hose; a page per hose: %s', pagePerHose => {
-  const changes = list(manyReels(200, 5), { ...settings, pagePerHose });
+  const changes = list(manyReels(200, 5), { ...USUAL_SETTINGS, pagePerHose });
   const { rows, top } = listOf(changes);
   const { widths, heights, fonts, page } = sizesOf(changes);
   expect(page).toMatchObject({ orientation: 'portrait', titleRows: `${top}:${top}`, scale: 100 });
@@ -199,8 +197,8 @@ async function rackOf(rows = OWN) {
 }
 
 async function plannedOn(own: Awaited<ReturnType<typeof rackOf>>) {
-  const [job] = hoseJobs(lines, rackIn(own.rows, 'mm'), settings, '2026-10-05');
-  return (await planHose(job!, settings, undefined, solveCutPlan)).reels;
+  const [job] = hoseJobs(lines, rackIn(own.rows, 'mm'), USUAL_SETTINGS, '2026-10-05');
+  return (await planHose(job!, USUAL_SETTINGS, undefined, solveCutPlan)).reels;
 }
 
 test('the rack afterwards keeps its own columns, its unit and the row nobody could read, and is read as a rack again', async () => {
@@ -275,7 +273,12 @@ test('what the plan comes to stands on top; pieces are named by their numbers, i
   const cuts = reels.flatMap(reel => reel.cuts);
   const named = (numberOf: (cut: (typeof cuts)[number]) => string) =>
     listOf(
-      list(reels, settings, { source: 'Jobs', result: ['5 pieces planned.'] }, new Map(cuts.map(cut => [cut, numberOf(cut)]))),
+      list(
+        reels,
+        USUAL_SETTINGS,
+        { source: 'Jobs', result: ['5 pieces planned.'] },
+        new Map(cuts.map(cut => [cut, numberOf(cut)])),
+      ),
     );
   const full = named(cut => `H3-${cuts.indexOf(cut) + 1}`);
   expect(full.head.slice(0, 3)).toEqual(['Cut list', 'Jobs', '5 pieces planned.']);

@@ -12,16 +12,7 @@ import type { Workbook } from '../../../src/workbook/workbook';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 import { METRIC } from '../pieces/pieceSheets';
 import { cutsOptions, demoSheets } from './demoWorkbook';
-
-const settings = {
-  unit: 'mm',
-  step: new Decimal(1),
-  kerf: new Decimal(3),
-  squaring: new Decimal(20),
-  keep: new Decimal(500),
-  ageLimitMonths: undefined,
-  isOldestFirst: false,
-} as const;
+import { USUAL_SETTINGS } from './usualSettings';
 
 const Rack = [
   ['Hose', 'Length (mm)', 'Quantity', 'Place', 'Lot'],
@@ -35,7 +26,7 @@ const SOMEWHERE = 'Jobs!A2';
 
 async function planned(workbook: Workbook, wishes: CutWishes = {}) {
   await workbook.select({ sheet: 'Jobs', address: SOMEWHERE.split('!')[1]! });
-  const gathered = await gatherCuts(workbook, 'Rack', settings, '2026-10-05', wishes);
+  const gathered = await gatherCuts(workbook, 'Rack', USUAL_SETTINGS, '2026-10-05', wishes);
   const plans = await planHoses(gathered, solveCutPlan, () => {}, { aborted: false });
   const machine = { machine: '', die: '', dial: '', share: new Decimal('0.5') };
   const options = { ...cutsOptions, order: orderOfJobs(gathered.read, machine, 'mm').rows };

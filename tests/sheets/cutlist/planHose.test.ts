@@ -14,19 +14,10 @@ import { reelsToBuy } from '../../../src/sheets/cutlist/reelsToBuy';
 import { reelName } from '../../../src/sheets/cutlist/reelText';
 import type { RackRow } from '../../../src/sheets/rack/rackRow';
 import { processorTime } from '../../processorTime';
+import { USUAL_SETTINGS } from './usualSettings';
 
 const d = (value: number) => new Decimal(value);
 const today = '2026-10-05';
-
-const settings: CutSettings = {
-  unit: 'mm',
-  step: d(1),
-  kerf: d(3),
-  squaring: d(20),
-  keep: d(500),
-  ageLimitMonths: undefined,
-  isOldestFirst: false,
-};
 
 const line = (row: number, length: number, quantity: number, hose = 'Larch DN 12'): CutLine => ({
   row,
@@ -52,7 +43,7 @@ test('lines are planned hose by hose, each from its own part of the rack, names 
   const jobs = hoseJobs(
     [line(1, 900, 1), line(2, 700, 2, 'Alder'), line(3, 800, 1, 'larch dn 12')],
     [reel(1, 5000), reel(2, 6000, 1, '', 'ALDER')],
-    settings,
+    USUAL_SETTINGS,
     today,
   );
   expect(jobs.map(job => [job.hose, job.lines.map(one => one.row), job.rack.map(one => one.row)])).toEqual([
@@ -85,7 +76,7 @@ test('every piece is cut once, for its line, and stock = used + kept + lost, wha
   });
   await fc.assert(
     fc.asyncProperty(job, async ({ lines, rack, keep }) => {
-      const set = { ...settings, keep: keep === undefined ? undefined : d(keep) };
+      const set = { ...USUAL_SETTINGS, keep: keep === undefined ? undefined : d(keep) };
       const [one] = hoseJobs(
         lines.map(([l, q], i) => line(i + 1, l, q)),
         rack.map(([l, q], i) => reel(i + 1, l, q)),
@@ -127,7 +118,7 @@ test('every piece is cut once, for its line, and stock = used + kept + lost, wha
 
 test('in sheet order each piece goes on the first reel begun where it fits (worked by hand)', () => {
   const lines = [line(1, 600, 1), line(2, 500, 2), line(3, 380, 1)];
-  const plain = { ...settings, kerf: d(0), squaring: undefined };
+  const plain = { ...USUAL_SETTINGS, kerf: d(0), squaring: undefined };
   const { stock, missing } = firstFit(onePerPiece(lines), [reel(1, 1000), reel(2, 1000), reel(3, 1000)], plain);
   expect(stock.map(one => one.cuts.map(cut => cut.length.toNumber()))).toEqual([
     [600, 380],
@@ -138,13 +129,13 @@ test('in sheet order each piece goes on the first reel begun where it fits (work
 
 test('the last piece needs no kerf behind it: 2 × 498.5 with a kerf of 3 come out of 1000', () => {
   const fits = (length: number) =>
-    firstFit(onePerPiece([line(1, length, 2)]), [reel(1, 1000)], { ...settings, squaring: undefined }).missing.length;
+    firstFit(onePerPiece([line(1, length, 2)]), [reel(1, 1000)], { ...USUAL_SETTINGS, squaring: undefined }).missing.length;
   expect([fits(498.5), fits(498.6)]).toEqual([0, 1]);
 });
 
 test('not enough stock: says which lengths, and how many reels to buy at least', async () => {
-  const [job] = hoseJobs([line(1, 4000, 6)], [reel(1, 9000)], settings, today);
-  const result = await planHose(job!, settings, d(10_000), solveCutPlan);
+  const [job] = hoseJobs([line(1, 4000, 6)], [reel(1, 9000)], USUAL_SETTINGS, today);
+  const result = await planHose(job!, USUAL_SETTINGS, d(10_000), solveCutPlan);
   expect(result.shortage).toBe('sure');
   expect(result.later.map(({ quantity, ordered }) => [quantity, ordered])).toEqual([[4, 6]]);
   expect(result.reels.flatMap(({ cuts }) => cuts)).toHaveLength(2);
@@ -158,7 +149,7 @@ test('not enough stock: says which lengths, and how many reels to buy at least',
 });
 
 test('what can be cut now: the first lines of the sheet, though later ones fill the reel better, then what still fits (by hand)', async () => {
-  const plain = { ...settings, kerf: d(0), squaring: undefined, keep: undefined };
+  const plain = { ...USUAL_SETTINGS, kerf: d(0), squaring: undefined, keep: undefined };
   // 1000: 600 first; 500 no longer fits, of the 2 × 200 both do. Without the order 500 + 2 × 200 would waste less.
   const [job] = hoseJobs([line(1, 600, 1), line(2, 500, 1), line(3, 200, 2)], [reel(1, 1000)], plain, today);
   const { reels, later } = await planHose(job!, plain, undefined, solveCutPlan);
@@ -167,7 +158,7 @@ test('what can be cut now: the first lines of the sheet, though later ones fill 
 });
 
 test('where no plan is found for all though the stock would do, that is said, and what first fit finds is planned', async () => {
-  const plain = { ...settings, kerf: d(0), squaring: undefined };
+  const plain = { ...USUAL_SETTINGS, kerf: d(0), squaring: undefined };
   const blind: PlanSolver = async (problem, watch) => {
     const pieces = problem.pieces.reduce((sum, { quantity }) => sum + quantity, 0);
     if (pieces > 2) throw new TradeError('unsettled', 'stock', 'is very tight', 'allow more seconds');
@@ -181,7 +172,7 @@ test('where no plan is found for all though the stock would do, that is said, an
 });
 
 test('what is short is given in fractions where the sheet is in inches', async () => {
-  const inches: CutSettings = { ...settings, unit: 'in', kerf: new Decimal('0.125'), squaring: undefined, keep: undefined };
+  const inches: CutSettings = { ...USUAL_SETTINGS, unit: 'in', kerf: new Decimal('0.125'), squaring: undefined, keep: undefined };
   const [job] = hoseJobs([line(1, 40.375, 3)], [reel(1, 100)], inches, today);
   expect(shortageSentence(await planHose(job!, inches, undefined, solveCutPlan), 'in')).toMatch(
     /^The rack is too short for line 1 job 1: 1 × 40 3\/8 in\./,
@@ -189,8 +180,8 @@ test('what is short is given in fractions where the sheet is in inches', async (
 });
 
 test('pieces that fill no reel well need more reels than their length alone says', async () => {
-  const [job] = hoseJobs([line(1, 6000, 3)], [], settings, today);
-  const result = await planHose(job!, settings, d(10_000), solveCutPlan);
+  const [job] = hoseJobs([line(1, 6000, 3)], [], USUAL_SETTINGS, today);
+  const result = await planHose(job!, USUAL_SETTINGS, d(10_000), solveCutPlan);
   expect(result.buy).toMatchObject({ reels: 3, atLeast: 3 });
 });
 
@@ -200,7 +191,7 @@ test('says how far the number of reels may be from the least where that is not s
     if (reels < 7) throw new TradeError('unsettled', 'stock', 'seems short', 'nothing was found');
     return solveCutPlan(problem, watch);
   };
-  const [job] = hoseJobs([line(1, 4000, 10)], [], settings, today);
+  const [job] = hoseJobs([line(1, 4000, 10)], [], USUAL_SETTINGS, today);
   const buy = await reelsToBuy(job!.problem, d(10_000), cannotTell);
   expect(buy).toEqual({ reelLength: d(10_000), reels: 7, atLeast: 5 });
   expect(buySentence({ buy, job, reelLength: d(10_000) } as unknown as HosePlan, 'mm')).toBe(
@@ -208,7 +199,7 @@ test('says how far the number of reels may be from the least where that is not s
   );
 });
 
-const tell = async (lines: readonly CutLine[], rack: readonly RackRow[], reelLength?: number, set = settings) => {
+const tell = async (lines: readonly CutLine[], rack: readonly RackRow[], reelLength?: number, set = USUAL_SETTINGS) => {
   const [job] = hoseJobs(lines, rack, set, today);
   const result = await planHose(job!, set, reelLength === undefined ? undefined : d(reelLength), solveCutPlan);
   return { result, text: result.tooLong.length > 0 ? tooLongSentence(result, 'mm') : '' };
@@ -265,14 +256,17 @@ test('no stock at all of a hose is said as that', async () => {
 
 test('oldest first with a piece that is too long: the others still take the oldest', async () => {
   const rack = [reel(1, 9000, 1, '2026-05-01'), reel(2, 9000, 1, '2023-01-01')];
-  const { result } = await tell([line(1, 9500, 1), line(2, 4000, 2)], rack, undefined, { ...settings, isOldestFirst: true });
+  const { result } = await tell([line(1, 9500, 1), line(2, 4000, 2)], rack, undefined, {
+    ...USUAL_SETTINGS,
+    isOldestFirst: true,
+  });
   expect(result.reels.map(one => one.rack.row)).toEqual([2]);
   expect(result.tooLong.map(({ row }) => row)).toEqual([1]);
 });
 
 test('oldest first plans from the oldest pieces that just serve', async () => {
   const rack = [reel(1, 10_000, 1, '2026-05-01'), reel(2, 10_000, 1, '2023-01-01'), reel(3, 10_000, 1, '2024-01-01')];
-  const oldest = { ...settings, isOldestFirst: true };
+  const oldest = { ...USUAL_SETTINGS, isOldestFirst: true };
   const [job] = hoseJobs([line(1, 4000, 4)], rack, oldest, today);
   const planned = await planHose(job!, oldest, undefined, solveCutPlan);
   expect(planned.job.rack.map(row => row.row)).toEqual([2, 3]);
@@ -281,7 +275,7 @@ test('oldest first plans from the oldest pieces that just serve', async () => {
 
 test('oldest first takes no younger reel where first fit alone would (two old reels, filled to the end, by hand)', async () => {
   const rack = [reel(1, 1000, 1, '2026-01-01'), reel(2, 1000, 1, '2023-01-01'), reel(3, 1000, 1, '2024-01-01')];
-  const exact = { ...settings, kerf: d(0), squaring: undefined, keep: undefined, isOldestFirst: true };
+  const exact = { ...USUAL_SETTINGS, kerf: d(0), squaring: undefined, keep: undefined, isOldestFirst: true };
   // Longest first puts 400 + 400 on one reel; only 400 + 300 + 300 on each cuts everything from two.
   const [job] = hoseJobs([line(1, 400, 2), line(2, 300, 4)], rack, exact, today);
   expect((await planHose(job!, exact, undefined, solveCutPlan)).job.rack.map(row => row.row)).toEqual([2, 3]);
@@ -289,12 +283,12 @@ test('oldest first takes no younger reel where first fit alone would (two old re
 
 test('equal lengths are taken oldest first even without that option', async () => {
   const rack = [reel(1, 5000, 1, '2026-05-01'), reel(2, 5000, 1, '2023-01-01')];
-  const [job] = hoseJobs([line(1, 4000, 1)], rack, settings, today);
-  expect((await planHose(job!, settings, undefined, solveCutPlan)).reels[0]!.rack.row).toBe(2);
+  const [job] = hoseJobs([line(1, 4000, 1)], rack, USUAL_SETTINGS, today);
+  expect((await planHose(job!, USUAL_SETTINGS, undefined, solveCutPlan)).reels[0]!.rack.row).toBe(2);
 });
 
 test('hose beyond the age limit of the user is warned of (six years in all: DIN 20066:2002), undated hose is named', () => {
-  const limited = { ...settings, ageLimitMonths: 72 };
+  const limited = { ...USUAL_SETTINGS, ageLimitMonths: 72 };
   const [job] = hoseJobs(
     [line(1, 400, 1)],
     [reel(1, 5000, 1, '2020-09-01'), reel(2, 5000, 1, '2020-11-01'), reel(3, 900)],
@@ -308,7 +302,7 @@ test('hose beyond the age limit of the user is warned of (six years in all: DIN 
 });
 
 test('hose beyond the limit is marked at its reel; on the day that ends the limit it is not yet beyond it', async () => {
-  const limited = { ...settings, ageLimitMonths: 72 };
+  const limited = { ...USUAL_SETTINGS, ageLimitMonths: 72 };
   const namesOf = async (...made: string[]) => {
     const rack = made.map((day, index) => reel(index + 1, 1000, 1, day));
     const [job] = hoseJobs([line(1, 900, made.length)], rack, limited, today);
@@ -323,6 +317,6 @@ test('hose beyond the limit is marked at its reel; on the day that ends the limi
 });
 
 test('a date of making that is still to come is said', () => {
-  const [job] = hoseJobs([line(1, 400, 1)], [reel(1, 5000, 1, '2026-11-01'), reel(2, 5000, 1, today)], settings, today);
+  const [job] = hoseJobs([line(1, 400, 1)], [reel(1, 5000, 1, '2026-11-01'), reel(2, 5000, 1, today)], USUAL_SETTINGS, today);
   expect(job!.warnings).toEqual(['A1 was made 2026-11-01, which is in the future: correct that date.']);
 });

@@ -1,25 +1,15 @@
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
-import { Decimal } from '../../../src/core/units/decimal';
 import { gatherCuts } from '../../../src/sheets/cutlist/gatherCuts';
 import { planHoses } from '../../../src/sheets/cutlist/planHoses';
 import { cutListsOf } from '../../../src/sheets/cutlist/readCutList';
 import { cutsWriting } from '../../../src/sheets/cutlist/cutsWriting';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
 import { cutsOptions, demoSheets } from './demoWorkbook';
-
-const settings = {
-  unit: 'mm',
-  step: new Decimal(1),
-  kerf: new Decimal(3),
-  squaring: new Decimal(20),
-  keep: new Decimal(500),
-  ageLimitMonths: undefined,
-  isOldestFirst: false,
-} as const;
+import { USUAL_SETTINGS } from './usualSettings';
 
 test('a cut list that was written is read back: every cut of every reel, and in another unit exactly (25.4 mm, NIST SP 811)', async () => {
   const { workbook } = fakeWorkbook(demoSheets, { sheet: 'Jobs', address: 'A2' });
-  const gathered = await gatherCuts(workbook, 'Rack', settings, '2026-10-05');
+  const gathered = await gatherCuts(workbook, 'Rack', USUAL_SETTINGS, '2026-10-05');
   const plans = await planHoses(gathered, solveCutPlan, () => {}, { aborted: false });
   await workbook.write((await cutsWriting(workbook, gathered, plans, cutsOptions)).changes);
   const planned = plans.flatMap(({ reels }) =>
