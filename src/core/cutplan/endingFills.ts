@@ -2,7 +2,7 @@ import { floor, max, min } from '../arithmetic';
 import { fillByExactWidth } from './fillByTable';
 import { everyChoice, type Fill } from './fillChoice';
 import { commonDivisor, type GridProblem } from './gridProblem';
-import { bestFills, LARGEST_TABLE, tableRows } from './knapsack';
+import { bestFills, LARGEST_TABLE, valueTableRows } from './knapsack';
 import { canStayOpen } from './stockCounts';
 import type { Work } from './work';
 
@@ -32,7 +32,7 @@ export function closedFills(
   const choices = everyChoice(widths, values, limits, largest);
   if (narrow.length === 0 || choices.length === 0 || work.stopped) return fills;
   const unit = commonDivisor(choices.map(choice => choice.width));
-  if (tableRows(choices) * (floor(largest / unit) + 1) > LARGEST_TABLE) return fills;
+  if (valueTableRows(choices) * (floor(largest / unit) + 1) > LARGEST_TABLE) return fills;
   const ranges = narrow.map(t => ({ above: roomOf(stock[t]!), upTo: stock[t]!.capacity }));
   const wide = fillByExactWidth(choices, ranges, widths.length, work);
   return fills.map((fill, k) => wide[narrow.indexOf(which[k]!)] ?? fill);

@@ -20,7 +20,7 @@ const LEAST_NODES = 300;
 const FEW = 5;
 
 /** Rows that a table over these choices has. */
-export function tableRows(choices: readonly Choice[]): number {
+export function valueTableRows(choices: readonly Choice[]): number {
   return choices.reduce((sum, choice) => sum + ceil(log2(choice.limit + 1)), 0);
 }
 
@@ -47,7 +47,7 @@ export function bestFills(
     if (fills) return fills;
   }
   const unit = commonDivisor(choices.map(choice => choice.width));
-  const cells = tableRows(choices) * (floor(largest / unit) + 1);
+  const cells = valueTableRows(choices) * (floor(largest / unit) + 1);
   if (cells <= SMALL_TABLE) return fillByTable(choices, capacities, widths.length, work);
   const share = (all: number, most: number) => max(LEAST_NODES, min(most, floor(all / capacities.length)));
   if (isQuick) return fillBySearch(choices, capacities, widths, share(ALL_QUICK_NODES, QUICK_NODES), work);

@@ -51,11 +51,7 @@ export async function jobTablesOf(
 }
 
 /** The tables that a choice means: those it touches, else the one around it. */
-export function chosenTables(
-  { tables }: JobTablesRead,
-  { block, isChoice }: JobChoice,
-  takesBelow: boolean,
-): readonly JobTable[] {
+export function tablesMeant({ tables }: JobTablesRead, { block, isChoice }: JobChoice, takesBelow: boolean): readonly JobTable[] {
   const beside = tables.filter(({ table }) => overlap(table.block, { ...block, column: table.block.column, columns: 1 }));
   const under = tables.filter(({ table }) => overlap(table.block, block));
   const touched = under.length > 0 ? under : beside;

@@ -12,7 +12,7 @@ import { ONE_COUPLING, readJobLine } from './readJobLine';
 import type { LineReading } from './jobLineReader';
 import { namesKnown } from '../catalogue/namesKnown';
 import { type JobChoice, jobChoice } from './jobChoice';
-import { type CatalogueRead, type JobTablesRead, jobTablesOf, chosenTables, otherTables, KEYS } from './jobTablesOf';
+import { type CatalogueRead, type JobTablesRead, jobTablesOf, tablesMeant, otherTables, KEYS } from './jobTablesOf';
 
 /** What is asked of the reading. */
 export interface JobWishes {
@@ -103,7 +103,7 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
 export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: JobChoice, read?: CatalogueRead): Promise<Jobs> {
   const meant = choice ?? (await jobChoice(workbook));
   const source = await jobTablesOf(workbook, meant.sheet, read);
-  const tables = source ? chosenTables(source, meant, wishes.take?.has('below') ?? false) : [];
+  const tables = source ? tablesMeant(source, meant, wishes.take?.has('below') ?? false) : [];
   if (!source || tables.length === 0) {
     throw new NoJobs(
       `Sheet ${meant.sheet} has no table with a column for the hose and one for its length. Select your job lines, or one cell of the job table.`,
