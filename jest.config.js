@@ -3,8 +3,8 @@ import { packedModules } from './tests/packedLibraries.mjs';
 
 /** Unit, property and bundle tests run in Node; component tests name their environment in a docblock. */
 export default {
-  // Browser tests mostly wait: a machine of two cores runs two files at once.
-  maxWorkers: Math.max(2, availableParallelism() - 1),
+  // Browser tests wait half of the time: a machine of two cores runs three files at once.
+  maxWorkers: Math.max(3, availableParallelism() - 1),
   testEnvironment: 'node',
   // A busy machine may be ten times slower than a quiet one: what hangs is ended, what is slow is not.
   testTimeout: 120_000,

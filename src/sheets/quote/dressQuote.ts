@@ -3,10 +3,10 @@ import { SheetWriter } from '../print/sheetWriter';
 import { columnWidth } from './columnWidth';
 import { HEADING_ROW, QuoteLayout, type QuoteColumn } from './quoteLayout';
 import { COSTS_LEAD } from './quoteWords';
-import type { QuoteInput } from './quoteSheet';
+import type { QuoteInput } from './quoteInput';
 
-export const NUMBER_WIDTH = 62;
-export const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
+const NUMBER_WIDTH = 62;
+const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
   line: 36,
   label: 120,
   hose: 92,
@@ -19,12 +19,12 @@ export const WIDTHS: Readonly<Partial<Record<QuoteColumn, number>>> = {
   check: 170,
   missing: 170,
 };
-export const WIDEST = 240;
+const WIDEST = 240;
 /** Of the labels of the settings, the line numbers below them, hose and price. */
 const LEAD_WIDTHS = [170, 110, NUMBER_WIDTH];
 /** Three lines: `Overall`, `length`, `(mm)`. */
 export const HEADING_HEIGHT = 46;
-export const PARTS = ['hose', 'fittingA', 'fittingB', 'guard'] as const;
+const PARTS = ['hose', 'fittingA', 'fittingB', 'guard'] as const;
 
 function dressHeadings(writer: SheetWriter, lines: number, columns: number): void {
   // Kept with the file, where heights that a host fits by itself are not.

@@ -5,31 +5,15 @@ import { RATING_CAUTION } from '../print/cautions';
 import { SheetWriter } from '../print/sheetWriter';
 import { textLines } from '../print/textLines';
 import { decimalsOf } from '../catalogue/currencyFormat';
-import { writeHead, writeSettings, type HeadInput } from './quoteHead';
+import { writeHead, writeSettings } from './quoteHead';
 import { BREAK_ROW, HEADING_ROW, QuoteLayout, type QuoteColumn, type QuoteSheets, type QuoteSide } from './quoteLayout';
 import { lineFormulas, type LineContext } from './quoteLineFormulas';
 import type { QuoteField, QuoteLine } from '../jobs/quoteLine';
-import type { PlainHoseCost } from './plainHose';
 import type { QuoteSettings } from './quoteSettings';
 import { COSTS_LEAD, HEADINGS } from './quoteWords';
 import { writeTotals } from './quoteTotals';
 import { dressQuote, dressCosts } from './dressQuote';
-
-/** Everything a quote sheet is made of. */
-export interface QuoteInput extends HeadInput {
-  /** Names that are not taken. */
-  readonly sheets: QuoteSheets;
-  readonly lines: readonly QuoteLine[];
-  readonly lengthUnit: string;
-  readonly pressureUnit: string;
-  /** Number format of overall lengths: to the step of the bench. */
-  readonly lengthFormat: string | undefined;
-  /** Undefined where the catalogue states no temperatures. */
-  readonly temperatureUnit: string | undefined;
-  /** The hoses of the table Derating, as a formula names them; undefined where there is no such table. */
-  readonly deratedHoses: string | undefined;
-  readonly plainHose: PlainHoseCost;
-}
+import type { QuoteInput } from './quoteInput';
 
 /** Letters that fit across the printed columns. */
 const ACROSS = 140;

@@ -24,10 +24,10 @@ test.each<[string, string[], string[][]]>([
   ],
   [
     'a unit that is missing or not known',
-    ['Bore', 'Bend radius (thou)'],
+    ['Bore', 'Bend radius (ell)'],
     [
       ['Bore', 'unit', 'bore', ''],
-      ['Bend radius (thou)', 'unit', 'bendRadius', ''],
+      ['Bend radius (ell)', 'unit', 'bendRadius', ''],
     ],
   ],
   ['a vacuum needs no unit, but not any', ['Vacuum (torr)'], [['Vacuum (torr)', 'unit', 'vacuum', '']]],
