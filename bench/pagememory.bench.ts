@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { openSheet, settled, tryOut } from '../tests/browser/tryOut';
+import { goToCell, openSheet, settled, tryOut } from '../tests/browser/tryOut';
 
 /* What the try-out page keeps after many edits: somebody types overall lengths over and over, from which cut lengths, prices and checks follow. */
 
@@ -8,20 +8,6 @@ const COUNTED = [0, 50, 500, EDITS];
 const MB = 2 ** 20;
 /** An overall length on the sheet This week: cut length, rating, check and price of its line follow. */
 const LENGTH = 'E11';
-
-const placeOf = (address: string) => ({ column: address.charCodeAt(0), row: Number(/\d+/.exec(address)![0]) });
-const selected = async (page: Page) => (await page.locator('.status .sentence').first().textContent())!;
-
-/** Goes to a cell of columns A to Z with the arrow keys. */
-async function goTo(page: Page, address: string): Promise<void> {
-  const [from, to] = [placeOf(await selected(page)), placeOf(address)];
-  const press = async (key: string, times: number) => {
-    for (let time = 0; time < times; time++) await page.keyboard.press(key);
-  };
-  await press(to.row > from.row ? 'ArrowDown' : 'ArrowUp', Math.abs(to.row - from.row));
-  await press(to.column > from.column ? 'ArrowRight' : 'ArrowLeft', Math.abs(to.column - from.column));
-  await page.locator('.status .sentence', { hasText: new RegExp(`^${address}\\b`) }).waitFor({ state: 'attached' });
-}
 
 async function heap(page: Page): Promise<number> {
   const client = await page.context().newCDPSession(page);
@@ -36,7 +22,7 @@ const opened = await tryOut({ width: 1440, height: 860 });
 const { page } = opened;
 await openSheet(page, 'This week');
 await page.locator('.sheet #__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
-await goTo(page, LENGTH);
+await goToCell(page, LENGTH);
 for (let edit = 0; edit <= EDITS; edit++) {
   if (COUNTED.includes(edit)) {
     await settled(page);
@@ -48,6 +34,6 @@ for (let edit = 0; edit <= EDITS; edit++) {
   await settled(page);
   await page.keyboard.press('ArrowUp');
 }
-console.log(`  left at ${await selected(page)}`);
+console.log(`  left at ${await page.locator('.status .sentence').textContent()}`);
 if (opened.complaints.length > 0) throw new Error(opened.complaints.join('\n'));
 await opened.close();

@@ -1,9 +1,10 @@
 /* jsdom finds the labels of a field by walking through the whole page for every label, which took two thirds of the time of large views' tests. Here the
    same is found by the field's id and by what it lies in, as the HTML standard says it (4.10.4, "The label element"). */
 
-/** The first labelable element in a label without `for`, in the order of the page. */
+/** What can have a label. */
 const LABELABLE = 'button, input:not([type=hidden]), meter, output, progress, select, textarea';
 
+/** The field that a label names, else the first one in it. */
 function controlOf(label: HTMLLabelElement): HTMLElement | null {
   if (!label.hasAttribute('for')) return label.querySelector<HTMLElement>(LABELABLE);
   const named = label.ownerDocument.getElementById(label.htmlFor);

@@ -21,7 +21,12 @@ const filesOf = folder =>
     .filter(name => /\.tsx?$/.test(name))
     .map(name => join(root, folder, name));
 
-const parsed = file => ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true);
+const known = new Map();
+/** The syntax tree of a file, which is read once. */
+function parsed(file) {
+  if (!known.has(file)) known.set(file, ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true));
+  return known.get(file);
+}
 
 /** All nodes of a file. */
 function* nodesOf(file) {
@@ -76,8 +81,10 @@ function foreignNames(files) {
   );
   const program = ts.createProgram(files, { ...options, types: ['custom-functions-runtime'] });
   const checker = program.getTypeChecker();
-  const isForeign = symbol =>
-    !symbol?.declarations || symbol.declarations.some(one => !isOwn(one.getSourceFile().fileName, files));
+  const ours = new Set(files);
+  // Members of decimal.js get short names with ours.
+  const isOwn = file => ours.has(file) || /\/decimal\.js\//.test(file);
+  const isForeign = symbol => !symbol?.declarations || symbol.declarations.some(one => !isOwn(one.getSourceFile().fileName));
   const names = new Set();
   for (const file of files) {
     for (const node of nodesOf(program.getSourceFile(file))) {
@@ -92,11 +99,6 @@ function foreignNames(files) {
     }
   }
   return names;
-}
-
-/** True for our own sources and for decimal.js, whose members get short names with ours. */
-function isOwn(file, files) {
-  return files.includes(file) || /\/decimal\.js\//.test(file);
 }
 
 /** Letters by how often English has them: texts and names then share their bits. */

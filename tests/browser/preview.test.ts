@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { recalculate } from '../../src/preview/headless/recalculate';
 import { builtFunctions } from '../preview/builtFunctions';
 import { workshopFile } from '../preview/workshopFile';
-import { ARTIFACTS, openFile, opensSomething, settled, tryOut, XLSX, type TryOut } from './tryOut';
+import { ARTIFACTS, goToCell, openFile, opensSomething, settled, statusShows, tryOut, XLSX, type TryOut } from './tryOut';
 
 /** Where the first cell is drawn: below the column letters, right of the row numbers. */
 const FIRST_CELL = { x: 70, y: 30 };
@@ -15,7 +15,6 @@ const TYPING = { delay: 90 };
 let opened: TryOut;
 let page: Page;
 
-const selected = () => page.locator('.status .sentence');
 const workbook = (name: string, buffer: Uint8Array) => ({ name, mimeType: XLSX, buffer: Buffer.from(buffer) });
 
 /** Opens a file by the page's own file chooser and waits until it is calculated. */
@@ -37,25 +36,8 @@ async function clickSheet(): Promise<void> {
   await shows(/^A1\b/);
 }
 
-/** Goes to a cell of columns A to Z with the arrow keys. */
-async function goTo(address: string): Promise<void> {
-  const at = (cell: string) => ({ column: cell.charCodeAt(0), row: Number(/\d+/.exec(cell)![0]) });
-  const [from, to] = [at((await selected().textContent())!), at(address)];
-  const press = async (key: string, times: number) => {
-    for (let time = 0; time < times; time++) await page.keyboard.press(key);
-  };
-  await press(to.row > from.row ? 'ArrowDown' : 'ArrowUp', Math.abs(to.row - from.row));
-  await press(to.column > from.column ? 'ArrowRight' : 'ArrowLeft', Math.abs(to.column - from.column));
-  await shows(new RegExp(`^${address}\\b`));
-}
-
-/** Waits until the status line tells of the selected cell what it should. */
-async function shows(text: string | RegExp): Promise<void> {
-  const found = page.locator('.status .sentence', { hasText: text });
-  await found.waitFor({ state: 'attached', timeout: 10_000 }).catch(async () => {
-    throw new Error(`the status line says "${await selected().textContent()}", not ${text}`);
-  });
-}
+const goTo = (address: string) => goToCell(page, address);
+const shows = (text: string | RegExp) => statusShows(page, text, 10_000);
 
 beforeAll(async () => {
   opened = await tryOut({ width: 1440, height: 860 });

@@ -59,6 +59,27 @@ export async function openPage(page: Page, url: string): Promise<void> {
 export const openSheet = (page: Page, name: string): Promise<void> =>
   page.getByRole('tablist', { name: 'Sheet tabs' }).getByText(name, { exact: true }).click();
 
+/** Waits until the status line tells of the selected cell what it should. */
+export async function statusShows(page: Page, text: string | RegExp, timeout = 60_000): Promise<void> {
+  const sentence = page.locator('.status .sentence');
+  const found = sentence.filter({ hasText: text });
+  await found.waitFor({ state: 'attached', timeout }).catch(async () => {
+    throw new Error(`the status line says "${await sentence.textContent()}", not ${text}`);
+  });
+}
+
+/** Goes to a cell of columns A to Z with the arrow keys. */
+export async function goToCell(page: Page, address: string): Promise<void> {
+  const at = (cell: string) => ({ column: cell.charCodeAt(0), row: Number(/\d+/.exec(cell)![0]) });
+  const [from, to] = [at((await page.locator('.status .sentence').textContent())!), at(address)];
+  const press = async (key: string, times: number) => {
+    for (let time = 0; time < times; time++) await page.keyboard.press(key);
+  };
+  await press(to.row > from.row ? 'ArrowDown' : 'ArrowUp', Math.abs(to.row - from.row));
+  await press(to.column > from.column ? 'ArrowRight' : 'ArrowLeft', Math.abs(to.column - from.column));
+  await statusShows(page, new RegExp(`^${address}\\b`), 10_000);
+}
+
 /** Opens a view of the pane by its place, like `quote/duty`, with the tabs that lead to it. */
 export async function openPlace(page: Page, place: string): Promise<void> {
   const [tab, view] = place.split('/');
@@ -116,10 +137,6 @@ export async function tryOut(
   };
   return { browser, page, complaints, url: server.url, close };
 }
-
-/** Waits until the status line says something. */
-export const statusShows = (page: Page, text: RegExp, timeout = 60_000): Promise<void> =>
-  page.locator('.status .sentence', { hasText: text }).waitFor({ state: 'attached', timeout });
 
 /** Types into a cell of the first column; the one above it is gone through, so that the sheet is known to follow. */
 export async function typeInA2(page: Page, text: string): Promise<void> {

@@ -1,6 +1,7 @@
-import { Caption1, Link, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
+import { Caption1, makeStyles, MessageBar, MessageBarBody, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
+import { SheetLinks } from './SheetLinks';
 import type { HostServices } from './viewProps';
 import { WriteButton } from './WriteButton';
 import { errorSentence } from '../../workbook/errorSentence';
@@ -66,10 +67,7 @@ export function OutputButtons(props: Props) {
         {outcome && 'sheet' in outcome && (
           <MessageBar intent="success" layout="multiline">
             <MessageBarBody>
-              Written:{' '}
-              <Link inline onClick={() => void workbook.select({ sheet: outcome.sheet, address: 'A1' })}>
-                {outcome.sheet}
-              </Link>
+              Written: <SheetLinks workbook={workbook} sheets={[outcome.sheet]} />
               {writtenNote && `. ${writtenNote}`}
             </MessageBarBody>
           </MessageBar>

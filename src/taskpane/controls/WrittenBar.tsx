@@ -1,6 +1,7 @@
-import { Link, MessageBar, MessageBarBody } from '@fluentui/react-components';
+import { MessageBar, MessageBarBody } from '@fluentui/react-components';
 import { withWhatStands } from '../../workbook/refusedWriting';
 import type { Workbook } from '../../workbook/workbook';
+import { SheetLinks } from './SheetLinks';
 import type { Outcome } from './useRun';
 
 interface Props {
@@ -26,15 +27,7 @@ export function WrittenBar({ workbook, sheets, outcome, failure }: Props) {
       {outcome.status === 'done' && sheets && (
         <MessageBar intent="success" layout="multiline">
           <MessageBarBody>
-            Written:{' '}
-            {sheets.map((sheet, index) => (
-              <span key={sheet}>
-                {index > 0 && ', '}
-                <Link inline onClick={() => void workbook.select({ sheet, address: 'A1' })}>
-                  {sheet}
-                </Link>
-              </span>
-            ))}
+            Written: <SheetLinks workbook={workbook} sheets={sheets} />
           </MessageBarBody>
         </MessageBar>
       )}

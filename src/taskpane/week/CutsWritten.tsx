@@ -1,6 +1,7 @@
-import { Button, Link, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
+import { Button, MessageBar, MessageBarActions, MessageBarBody } from '@fluentui/react-components';
 import { withWhatStands } from '../../workbook/refusedWriting';
 import type { Workbook } from '../../workbook/workbook';
+import { SheetLinks } from '../controls/SheetLinks';
 import { WriteButton } from '../controls/WriteButton';
 import { WritingBar } from '../controls/WritingBar';
 import type { CutsOutcome } from './useCutPlans';
@@ -26,16 +27,7 @@ export function CutsWritten({ writing: { outcome, written, undo, column, undoCol
     <>
       <MessageBar intent="success" layout="multiline">
         <MessageBarBody>
-          Written:{' '}
-          {sheets.map((sheet, index) => (
-            <span key={sheet}>
-              {index > 0 && ', '}
-              <Link inline onClick={() => void workbook.select({ sheet, address: 'A1' })}>
-                {sheet}
-              </Link>
-            </span>
-          ))}
-          . {written.piecesTold}
+          Written: <SheetLinks workbook={workbook} sheets={sheets} />. {written.piecesTold}
         </MessageBarBody>
         <MessageBarActions>
           <Button size="small" onClick={undo}>
