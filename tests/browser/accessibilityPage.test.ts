@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { workshopFile } from '../preview/workshopFile';
 import { beyondPage, findings, inEveryLook } from './paneChecks';
-import { ARTIFACTS, openFile, openPage, settled, tryOut, type TryOut, typeInA2 } from './tryOut';
+import { ARTIFACTS, keptByBrowser, openFile, openPage, settled, tryOut, type TryOut, typeInA2 } from './tryOut';
 
 /*
  * The try-out page round sheet and pane, in each of its states: the rules of axe-core in light and dark, and nothing cut off or beyond the
@@ -14,7 +14,6 @@ import { ARTIFACTS, openFile, openPage, settled, tryOut, type TryOut, typeInA2 }
 const LOOKED_AT_ELSEWHERE = ['.sheet', '.univer-popup', '[data-frame=pane]'];
 const WIDE = { width: 1280, height: 860 };
 const AT_200_PER_CENT = { width: 640, height: 430 };
-const SLOW = { timeout: 60_000 };
 
 let opened: TryOut;
 let page: Page;
@@ -42,7 +41,7 @@ const STATES: readonly State[] = [
     async () => {
       await typeInA2(page, '=HOSE.CUTLENGTH("wide",1,1)');
       await page.keyboard.press('ArrowUp');
-      await page.locator('.status.wrong').waitFor(SLOW);
+      await page.locator('.status.wrong').waitFor();
     },
   ],
   [
@@ -51,7 +50,7 @@ const STATES: readonly State[] = [
     '.page',
     async () => {
       await press('Take the tour');
-      await page.getByText('Whose work do you want to see?').waitFor(SLOW);
+      await page.getByText('Whose work do you want to see?').waitFor();
     },
   ],
   [
@@ -60,7 +59,7 @@ const STATES: readonly State[] = [
     'dialog.unsaved',
     async () => {
       await press(/^Estimator/);
-      await page.locator('dialog.unsaved').waitFor(SLOW);
+      await page.locator('dialog.unsaved').waitFor();
     },
   ],
   [
@@ -69,7 +68,7 @@ const STATES: readonly State[] = [
     '.page',
     async () => {
       await press('Go on without saving');
-      await page.getByText('Estimator, step 1 of 5').waitFor(SLOW);
+      await page.getByText('Estimator, step 1 of 5').waitFor();
       await settled(page);
     },
   ],
@@ -80,7 +79,7 @@ const STATES: readonly State[] = [
     async () => {
       const buffer = Buffer.from('no workbook');
       await page.setInputFiles('input[type=file]', { name: 'broken.xlsx', mimeType: 'application/octet-stream', buffer });
-      await page.locator('.problem', { hasText: 'broken.xlsx' }).waitFor(SLOW);
+      await page.locator('.problem', { hasText: 'broken.xlsx' }).waitFor();
     },
   ],
   [
@@ -90,10 +89,9 @@ const STATES: readonly State[] = [
     async () => {
       await openFile(page, 'jobs.xlsx', await workshopFile());
       await typeInA2(page, '20.5');
-      // Changes are kept after a second and a half.
-      await page.waitForTimeout(2500);
+      await keptByBrowser(page);
       await openPage(page, opened.url);
-      await page.getByRole('region', { name: 'Unsaved workbook' }).waitFor(SLOW);
+      await page.getByRole('region', { name: 'Unsaved workbook' }).waitFor();
     },
   ],
 ];

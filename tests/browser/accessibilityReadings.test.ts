@@ -1,22 +1,22 @@
-import { paneInStates, SLOW } from './paneInStates';
+import { paneInStates } from './paneInStates';
 import { openPlace, openSheet } from './tryOut';
 
 /*
  * The views of columns, readings, records and gauges in the states that accessibilityStates.test.ts tells of, with the same checks.
  */
 
-const { page, pane, complaints, press, fill, says, open, states } = paneInStates();
+const { page, pane, complaints, press, fill, says, open, states } = paneInStates('measurement-book.xlsx');
 
 states([
   [
     'crimps that were analysed, with limits and machine unfolded',
     'analysis',
     async () => {
-      await open('measurement-book.xlsx', 'Week 40');
+      await openSheet(page(), 'Week 40');
       await openPlace(page(), 'qa/analysis');
       await says(/All combinations crimp/);
       await press('Limits and machine');
-      await pane().locator('svg [aria-label="dot"], [role=img] svg').first().waitFor(SLOW);
+      await pane().locator('svg [aria-label="dot"], [role=img] svg').first().waitFor();
     },
   ],
   [

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { paneInStates, SAMPLES, SLOW } from './paneInStates';
+import { paneInStates, SAMPLES } from './paneInStates';
 import { openPlace, openSheet, settled } from './tryOut';
 
 /*
@@ -9,9 +9,9 @@ import { openPlace, openSheet, settled } from './tryOut';
  * Those of the catalogue, the duty, quotes, the week and the bench; those of readings and records: accessibilityReadings.test.ts.
  */
 
-const { page, pane, complaints, press, fill, says, unfold, open, states } = paneInStates();
+const { page, pane, complaints, press, fill, says, unfold, states } = paneInStates('catalogue.xlsx');
 
-beforeAll(() => open('catalogue.xlsx', 'Jobs'));
+beforeAll(() => openSheet(page(), 'Jobs'));
 
 states([
   [
@@ -33,7 +33,7 @@ states([
       const thread = pane().getByRole('region', { name: 'Thread' });
       await thread.getByLabel(/diameter \(mm\)$/).fill('20.9');
       await thread.getByLabel(/^Pitch \(mm\)/).fill('1.814');
-      await thread.getByRole('list', { name: 'Threads it may be' }).waitFor(SLOW);
+      await thread.getByRole('list', { name: 'Threads it may be' }).waitFor();
     },
   ],
   [
@@ -141,7 +141,7 @@ states([
     async () => {
       await fill(/^Margin/, '40 %');
       await press('Write the quote as a new sheet');
-      await pane().getByRole('button', { name: 'Quote', exact: true }).waitFor(SLOW);
+      await pane().getByRole('button', { name: 'Quote', exact: true }).waitFor();
       await settled(page());
       await fill('Your name', 'Beet harvest workshop (invented)');
       await fill('Quote number', '2026-001');
@@ -157,7 +157,7 @@ states([
       await openSheet(page(), 'Jobs');
       await openPlace(page(), 'quote/to-buy');
       await press('Write the purchase list as a new sheet');
-      await pane().getByRole('button', { name: 'Purchase list', exact: true }).waitFor(SLOW);
+      await pane().getByRole('button', { name: 'Purchase list', exact: true }).waitFor();
     },
   ],
   [
@@ -167,7 +167,7 @@ states([
       await openPlace(page(), 'quote/what-if');
       await fill('All (%)', '5');
       await press('Write the comparison as new sheets');
-      await pane().getByRole('button', { name: 'What-if', exact: true }).waitFor(SLOW);
+      await pane().getByRole('button', { name: 'What-if', exact: true }).waitFor();
     },
   ],
   [
@@ -191,7 +191,7 @@ states([
       await pane()
         .getByRole('img', { name: /to scale/ })
         .first()
-        .waitFor(SLOW);
+        .waitFor();
       await press('Write cut list, rack and pieces');
       await says(/^Written:/);
       await settled(page());
@@ -211,7 +211,7 @@ states([
     'a reading far from the target, asked about',
     'verdict',
     async () => {
-      await pane().getByLabel('Reading 1').waitFor(SLOW);
+      await pane().getByLabel('Reading 1').waitFor();
       await pane().getByLabel('Reading 1').focus();
       for (let reading = 0; reading < 4; reading++) {
         await page().keyboard.type('28.1');

@@ -4,7 +4,7 @@ import { Workbook } from 'exceljs';
 import Papa from 'papaparse';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const SAMPLES = join(__dirname, '../../samples');
 const MACHINE = 'Machine at the gate';
@@ -89,9 +89,8 @@ let setup: Setup;
 beforeAll(async () => {
   const file = await benchFile();
   setup = file.setup;
-  opened = await tryOut({ width: 1280, height: 1000 });
+  opened = await tryOut({ width: 1280, height: 1000 }, file.bytes);
   ({ page } = opened);
-  await openFile(page, 'bench.xlsx', file.bytes);
   await openSheet(page, 'Bench');
   await openPlace(page, 'qa/analysis');
 });
@@ -101,14 +100,14 @@ afterAll(() => opened?.close());
 describe('at the bench on the try-out page', () => {
   it('takes four readings by keyboard, says the verdict and the next dial, and writes the row', async () => {
     await openPlace(page, 'bench/entry');
-    await pane().getByText('Line 1, end A', { exact: true }).waitFor({ timeout: 10_000 });
+    await pane().getByText('Line 1, end A', { exact: true }).waitFor();
     // Ten digits too large; the tolerance of the sample is less than that.
     const wrong = setup.target + 10 * setup.step;
     await caliper(wrong, wrong, wrong, wrong);
     const card = pane().getByRole('status', { name: 'Last crimp' });
     await pane()
       .getByText(/written to row 2/)
-      .waitFor({ timeout: 5_000 });
+      .waitFor();
     const next = setup.dial + 10;
     expect(await card.textContent()).toContain(`LOOSE`);
     expect(await card.textContent()).toContain(
@@ -125,13 +124,13 @@ describe('at the bench on the try-out page', () => {
       .getByRole('button', { name: `Record dial ${next} in Machines …` })
       .click();
     const record = pane().getByRole('button', { name: `Record dial ${next}`, exact: true });
-    await record.waitFor({ timeout: 10_000 });
+    await record.waitFor();
     expect(await pane().getByText(`Now ${setup.dial} (Catalogue), new ${next}`).count()).toBe(1);
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await record.click();
     await pane()
       .getByText(/CRIMPSETUP uses it\./)
-      .waitFor({ timeout: 10_000 });
+      .waitFor();
     await idle();
   });
 
@@ -140,7 +139,7 @@ describe('at the bench on the try-out page', () => {
     await pane().getByLabel('Operator').fill('M. Beet (invented)');
     await pane().getByRole('button', { name: 'Print records' }).click();
     const frame = page.locator('iframe[title="Page to print"]');
-    await frame.waitFor({ state: 'attached', timeout: 10_000 });
+    await frame.waitFor({ state: 'attached' });
     const sheet = await opened.browser.newPage();
     await sheet.setContent((await frame.getAttribute('srcdoc'))!);
     const pdf = await sheet.pdf({ preferCSSPageSize: true, format: 'A4' });
@@ -148,7 +147,7 @@ describe('at the bench on the try-out page', () => {
     writeFileSync(join(ARTIFACTS, 'inspection-record.pdf'), pdf);
     expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
     await pane().getByRole('button', { name: 'Add to Inspection records' }).click();
-    await pane().getByText('2 rows added from row 2').waitFor({ timeout: 10_000 });
+    await pane().getByText('2 rows added from row 2').waitFor();
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
   });
 

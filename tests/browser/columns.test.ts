@@ -4,7 +4,7 @@ import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { plainFileValue } from '../../src/preview/xlsx/fileValue';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPlace, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openPlace, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const CATALOGUE = join(__dirname, '../../samples/catalogue.xlsx');
 const SHEET = 'Own jobs';
@@ -49,9 +49,8 @@ async function saved() {
 }
 
 beforeAll(async () => {
-  opened = await tryOut({ width: 1280, height: 900 });
+  opened = await tryOut({ width: 1280, height: 900 }, await jobFile());
   ({ page } = opened);
-  await openFile(page, 'own-jobs.xlsx', await jobFile());
   await openPlace(page, 'week/columns');
 });
 
@@ -59,7 +58,7 @@ afterAll(() => opened?.close());
 
 describe('view Week › Columns on the try-out page, beside a catalogue', () => {
   it('finds the table under its title block and tells hose and couplings by what stands in their columns', async () => {
-    await pane().getByText(`Table A3:L5 of sheet ${SHEET}, 2 rows.`).waitFor({ timeout: 30_000 });
+    await pane().getByText(`Table A3:L5 of sheet ${SHEET}, 2 rows.`).waitFor();
     await pane().getByText('Columns read', { exact: true }).click();
     const shown = (heading: string) => pane().getByLabel(heading, { exact: true }).inputValue();
     expect(await Promise.all(['B: Material', 'C: Left', 'D: Right', 'L: R4 (mm)'].map(shown))).toEqual([
@@ -113,10 +112,10 @@ describe('view Week › Columns on the try-out page, beside a catalogue', () => 
     await add().press('Enter');
     await pane()
       .getByText(/Wrote Cut length \(mm\) in column M, .* rows 4 to 5 of sheet Own jobs/)
-      .waitFor({ timeout: 20_000 });
-    await pane().getByText(`Table A3:Q5 of sheet ${SHEET}, 2 rows.`).waitFor({ timeout: 20_000 });
+      .waitFor();
+    await pane().getByText(`Table A3:Q5 of sheet ${SHEET}, 2 rows.`).waitFor();
     // The second crimp is LOOSE: one row to look at, and a way to it.
-    await pane().getByText('1 of 2 rows needs a look').waitFor({ timeout: 20_000 });
+    await pane().getByText('1 of 2 rows needs a look').waitFor();
     await pane().getByRole('list', { name: 'Rows to look at' }).getByText('Verdict: LOOSE').waitFor();
     // What was corrected and entered stays for the next columns.
     expect(await pane().getByLabel('G: Done at', { exact: true }).inputValue()).toBe('crimper');
@@ -137,7 +136,7 @@ describe('view Week › Columns on the try-out page, beside a catalogue', () => 
       .first()
       .click({ position: { x: 120, y: 200 }, force: true });
     await page.keyboard.press('Control+z');
-    await pane().getByText(`Table A3:L5 of sheet ${SHEET}, 2 rows.`).waitFor({ timeout: 20_000 });
+    await pane().getByText(`Table A3:L5 of sheet ${SHEET}, 2 rows.`).waitFor();
     expect((await saved()).flat().every(cell => cell === '')).toBe(true);
   });
 

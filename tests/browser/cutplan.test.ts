@@ -61,12 +61,12 @@ test('progress tells best and bound, and stopping keeps the best so far of every
   await pane.getByLabel(/^Squaring/).fill('25');
   await pane.getByLabel(/^Keep from/).fill('500');
   await pane.getByRole('button', { name: 'Plan the cuts' }).click();
-  await pane.getByText(/^Best so far takes [\d.]+ m; no plan can take less than [\d.]+ m\.$/).waitFor({ timeout: 20_000 });
+  await pane.getByText(/^Best so far takes [\d.]+ m; no plan can take less than [\d.]+ m\.$/).waitFor();
   expect(workers.some(url => url.endsWith('cutplan-worker.js'))).toBe(true);
   await pane.getByRole('button', { name: 'Stop and keep the best so far' }).click();
   for (const hose of ['Larch DN 12', 'Alder DN 16']) {
     const region = pane.getByRole('region', { name: hose });
-    await region.waitFor({ timeout: 20_000 });
+    await region.waitFor();
     await region.getByText(/^At most [\d.]+ % over the best possible\./).waitFor();
     expect(await region.getByRole('img', { name: /to scale/ }).count()).toBeGreaterThan(5);
   }

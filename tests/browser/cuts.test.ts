@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
 import type { FakeCell } from '../workbook/fakeWorkbook';
 import { demoSheets } from '../sheets/cutlist/demoWorkbook';
-import { ARTIFACTS, openFile, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -26,7 +26,7 @@ async function printed(button: string, name: string, cssSize: boolean): Promise<
   await page.locator('iframe[title="Page to print"]').evaluateAll(frames => frames.forEach(frame => frame.remove()));
   await pane().getByRole('button', { name: button }).click();
   const frame = page.locator('iframe[title="Page to print"]');
-  await frame.waitFor({ state: 'attached', timeout: 10_000 });
+  await frame.waitFor({ state: 'attached' });
   const html = (await frame.getAttribute('srcdoc'))!;
   const sheet = await opened.browser.newPage();
   await sheet.setContent(html);
@@ -43,10 +43,9 @@ function rowsBelowHeadings(book: Workbook, sheet: string): unknown[][] {
 }
 
 beforeAll(async () => {
-  opened = await tryOut({ width: 1280, height: 900 });
+  opened = await tryOut({ width: 1280, height: 900 }, await demoFile());
   ({ page } = opened);
   page.on('worker', worker => workers.push(worker.url()));
-  await openFile(page, 'week.xlsx', await demoFile());
   await openPlace(page, 'week/cut-list');
 });
 
@@ -63,7 +62,7 @@ describe('tab Week on the try-out page', () => {
       .fill('500');
     const before = workers.length;
     await pane().getByRole('button', { name: 'Plan the cuts' }).click();
-    await pane().getByRole('region', { name: 'Larch DN 12' }).waitFor({ timeout: 20_000 });
+    await pane().getByRole('region', { name: 'Larch DN 12' }).waitFor();
     expect(workers.length).toBeGreaterThan(before);
     expect(await pane().getByText('Proven best: no plan costs the rack less.').count()).toBeGreaterThan(0);
     expect(

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { CellFormulaValue, Worksheet } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const CATALOGUE = join(__dirname, '../../samples/catalogue.xlsx');
 
@@ -15,14 +15,13 @@ const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const fill = (label: RegExp | string, value: string) => pane().getByLabel(label).fill(value);
 
 beforeAll(async () => {
-  opened = await tryOut({ width: 1280, height: 900 });
+  opened = await tryOut({ width: 1280, height: 900 }, readFileSync(CATALOGUE));
   ({ page } = opened);
-  await openFile(page, 'catalogue.xlsx', readFileSync(CATALOGUE));
   await openSheet(page, 'Jobs');
   await openPlace(page, 'quote/duty');
   await pane()
     .getByText(/^Parts data: CAT-/)
-    .waitFor({ timeout: 20_000 });
+    .waitFor();
 });
 
 afterAll(() => opened?.close());
@@ -72,7 +71,7 @@ describe('view Duty on the try-out page', () => {
     await pane().getByRole('button', { name: 'Find hoses' }).press('Enter');
     await pane()
       .getByText(/^\d+ of 48 hoses suit, cheapest first\.$/)
-      .waitFor({ timeout: 10_000 });
+      .waitFor();
     await pane()
       .getByRole('img', { name: /bend to the left, 90°, radius 220 mm/ })
       .scrollIntoViewIfNeeded();
@@ -101,7 +100,7 @@ describe('view Duty on the try-out page', () => {
     await pane().getByRole('button', { name: 'Insert as a row of my table' }).first().click();
     await pane()
       .getByText(/Wrote row 19 of sheet Jobs/)
-      .waitFor({ timeout: 10_000 });
+      .waitFor();
     await idle();
     const [download] = await Promise.all([
       page.waitForEvent('download'),

@@ -3,7 +3,7 @@ import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { fileFormats } from '../../src/preview/xlsx/fileFormats';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, tryOut, type TryOut } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -57,9 +57,8 @@ async function hasGround(row: number, column: number, colour: string): Promise<v
 }
 
 beforeAll(async () => {
-  opened = await tryOut({ width: 1280, height: 760 });
+  opened = await tryOut({ width: 1280, height: 760 }, await crimps());
   ({ page } = opened);
-  await openFile(page, 'crimps.xlsx', await crimps());
 });
 
 afterAll(() => opened?.close());
@@ -76,7 +75,7 @@ test('the filter of a file hides rows, and the saved file has them hidden', asyn
   const { x, y } = await sheetPlace();
   await page.mouse.click(x + LEFT + 2 * WIDTH - 9, y + TOP + 10);
   const word = page.getByText('TIGHT', { exact: true });
-  await word.waitFor({ timeout: 10_000 });
+  await word.waitFor();
   // The box stands left of its word.
   const place = (await word.boundingBox())!;
   await page.mouse.click(place.x - 20, place.y + place.height / 2);

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { KeyboardWalk } from './keyboardWalk';
-import { openFile, openSheet, settled, tryOut, type TryOut } from './tryOut';
+import { openSheet, settled, tryOut, type TryOut } from './tryOut';
 
 /*
  * The main flows of the pane by keyboard alone, from the sheet and back: every stop has a name and shows that it has the focus (WCAG 2.2, 2.4.7),
@@ -27,10 +27,9 @@ const type = (text: string) => page.keyboard.type(text);
 const isFine = () => expect({ unseen: walk.unseen, lost: walk.lost }).toEqual({ unseen: [], lost: [] });
 
 beforeAll(async () => {
-  opened = await tryOut({ width: 1280, height: 900 });
+  opened = await tryOut({ width: 1280, height: 900 }, readFileSync(join(SAMPLES, 'catalogue.xlsx')));
   ({ page } = opened);
   await page.emulateMedia({ reducedMotion: 'reduce' });
-  await openFile(page, 'catalogue.xlsx', readFileSync(join(SAMPLES, 'catalogue.xlsx')));
 });
 
 afterAll(() => opened?.close());

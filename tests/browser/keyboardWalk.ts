@@ -1,5 +1,8 @@
 import type { Page } from 'playwright-core';
 
+/** Asked at every frame, what goes through the whole pane would keep the page from its work. */
+const NOW_AND_THEN_MS = 100;
+
 /** Where the keyboard is: its name as it is read out, whether that is in the pane, and how far from the top of its view. */
 export interface Stop {
   readonly name: string;
@@ -101,7 +104,7 @@ export class KeyboardWalk {
         },
       );
     const wanted = typeof name === 'string' ? (['', '', name] as const) : ([name.source, name.flags, ''] as const);
-    await this.page.waitForFunction(isShown, wanted, { timeout: 20_000 }).catch(() => undefined);
+    await this.page.waitForFunction(isShown, wanted, { timeout: 20_000, polling: NOW_AND_THEN_MS }).catch(() => undefined);
   }
 
   /** From the sheet into the pane: F6 carries the keyboard from part to part. */
@@ -136,7 +139,7 @@ export class KeyboardWalk {
           region => region.getClientRects().length > 0 && new RegExp(source!, flags).test(region.textContent!),
         ),
       [words.source, words.flags],
-      { timeout: 30_000 },
+      { timeout: 60_000, polling: NOW_AND_THEN_MS },
     );
   }
 

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { workshopFile } from '../preview/workshopFile';
-import { ARTIFACTS, openFile, openPage, settled, tryOut, type TryOut, statusShows, typeInA2 } from './tryOut';
+import { ARTIFACTS, keptByBrowser, openFile, openPage, settled, statusShows, tryOut, type TryOut, typeInA2 } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -12,9 +12,7 @@ const left = () => page.getByRole('region', { name: 'Unsaved workbook' });
 
 beforeAll(async () => {
   opened = await tryOut({ width: 1280, height: 760 });
-  // A context of its own can hold a second page, which finds what the first one kept.
-  page = await (await opened.browser.newContext({ viewport: { width: 1280, height: 760 } })).newPage();
-  await openPage(page, opened.url);
+  ({ page } = opened);
   await openFile(page, 'jobs.xlsx', await workshopFile());
 });
 
@@ -53,7 +51,7 @@ test('the browser asks before the page is left', async () => {
 });
 
 test('after a crash what was open is offered again, and brought back with its changes', async () => {
-  await page.waitForTimeout(2500);
+  await keptByBrowser(page);
   // A page that is gone without having been asked.
   const context = page.context();
   await page.close();
@@ -61,13 +59,13 @@ test('after a crash what was open is offered again, and brought back with its ch
   await openPage(page, opened.url);
   await left()
     .getByText(/^jobs\.xlsx was open here with changes that were not saved/)
-    .waitFor({ timeout: 10_000 });
+    .waitFor();
   await page.screenshot({ path: join(ARTIFACTS, 'try-out-left-behind.png') });
   await left().getByRole('button', { name: 'Bring it back' }).click();
-  await page.locator('.top .title', { hasText: 'jobs.xlsx' }).waitFor({ timeout: 20_000 });
+  await page.locator('.top .title', { hasText: 'jobs.xlsx' }).waitFor();
   await settled(page);
   // The offer goes once what was brought back is kept for this page.
-  await left().waitFor({ state: 'detached', timeout: 20_000 });
+  await left().waitFor({ state: 'detached' });
   await page.locator('.sheet #__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
   await page.keyboard.press('Control+Home');
   await statusShows(page, /^A1\b/);
@@ -81,7 +79,7 @@ test('what was brought back is in no file still: saving ends that, and nothing i
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as .xlsx, then go on' }).click();
   await download;
-  await page.locator('.top .title', { hasText: 'Empty workbook' }).waitFor({ timeout: 20_000 });
+  await page.locator('.top .title', { hasText: 'Empty workbook' }).waitFor();
   await settled(page);
   await openPage(page, opened.url);
   expect(await left().count()).toBe(0);

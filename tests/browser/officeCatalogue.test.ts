@@ -5,7 +5,7 @@ import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
 import type { OtherFile } from './serveDist';
-import { ARTIFACTS, openFile, openPage, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const CATALOGUE = readFileSync(join(__dirname, '../../samples/catalogue.xlsx'));
 const PATH = '/catalogue/current.xlsx';
@@ -17,7 +17,7 @@ let page: Page;
 
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const button = (name: string) => pane().getByRole('button', { name, exact: true });
-const says = (text: string | RegExp) => pane().getByText(text).filter({ visible: true }).first().waitFor({ timeout: 20_000 });
+const says = (text: string | RegExp) => pane().getByText(text).filter({ visible: true }).first().waitFor();
 /** How often the office is spoken of in what the pane shows. */
 const mentions = () =>
   pane()
@@ -38,12 +38,6 @@ async function office(price?: number): Promise<Buffer> {
   return bytesOf(book);
 }
 
-/** Opens the page anew, as one does the next morning, with a workbook in it. */
-async function openWith(workbook: Uint8Array): Promise<void> {
-  await openPage(page, opened.url);
-  await openFile(page, 'week.xlsx', workbook);
-}
-
 async function save(): Promise<Buffer> {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
@@ -56,7 +50,7 @@ async function save(): Promise<Buffer> {
 
 beforeAll(async () => {
   others.set(PATH, { body: await office(), etag: '"monday"' });
-  opened = await tryOut({ width: 1280, height: 1400 }, others);
+  opened = await tryOut({ width: 1280, height: 1400 }, CATALOGUE, others);
   ({ page } = opened);
 });
 
@@ -67,7 +61,6 @@ describe('the office’s catalogue beside the try-out page', () => {
   let saved: Buffer;
 
   it('is not mentioned above the views where the workbook has the same', async () => {
-    await openWith(CATALOGUE);
     await openPlace(page, 'parts/load');
     await says('Up to date with the office’s catalogue.');
     before = await handle();
@@ -77,9 +70,9 @@ describe('the office’s catalogue beside the try-out page', () => {
 
   it('at another price is offered and taken with one press: another handle, the old values kept', async () => {
     others.set(PATH, { body: await office(99.5), etag: '"tuesday"' });
-    await openWith(CATALOGUE);
+    await opened.begin(CATALOGUE);
     await says('The office has a newer catalogue:');
-    await button('Take it').waitFor({ timeout: 20_000 });
+    await button('Take it').waitFor();
     await says(/1 price\..*Old values go to Hoses \d{4}-\d\d-\d\d.*Crimp data: check them against the makers’ current data/);
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await pane().screenshot({ path: join(ARTIFACTS, 'office-offer.png') });
@@ -105,7 +98,7 @@ describe('the office’s catalogue beside the try-out page', () => {
   it('that changes again is known as newer by the saved file, and can be refused for good', async () => {
     others.set(PATH, { body: await office(101), etag: '"wednesday"' });
     await page.evaluate(() => localStorage.clear());
-    await openWith(saved);
+    await opened.begin(saved);
     await says('The office has a newer catalogue:');
     await button('Look at the changes').click();
     await says(/Hoses: 1 changed/);
@@ -115,7 +108,7 @@ describe('the office’s catalogue beside the try-out page', () => {
     await pane().screenshot({ path: join(ARTIFACTS, 'office-changes.png') });
     await pane().getByRole('button', { name: 'Not for this workbook' }).click();
     const declined = await save();
-    await openWith(declined);
+    await opened.begin(declined);
     await openPlace(page, 'parts/load');
     await says('The office’s catalogue is not for this workbook.');
   });
@@ -140,7 +133,7 @@ describe('the office’s catalogue beside the try-out page', () => {
   ])('%s: the workbook works on, and Load alone says why', async (_, given, sentence) => {
     if (given === 'offline') await page.route(`**${PATH}`, route => route.abort());
     else others.set(PATH, given);
-    await openWith(CATALOGUE);
+    await opened.begin(CATALOGUE);
     await openPlace(page, 'parts/load');
     await says(sentence);
     expect(await handle()).toBe(before);
@@ -153,7 +146,7 @@ describe('the office’s catalogue beside the try-out page', () => {
     others.set(PATH, { body: await office(), etag: '"monday"' });
     const book = new Workbook();
     book.addWorksheet('Week').addRows([['Line', 'Hose'], ['Topper lift']]);
-    await openWith(await bytesOf(book));
+    await opened.begin(await bytesOf(book));
     await says('No parts data yet. The office’s catalogue:');
     await button('Look at it').click();
     await pane()

@@ -74,7 +74,7 @@ test('the real custom functions runtime takes our functions, and our errors are 
 test('the pane with the real office.js, outside Excel, says plainly that it is not in Excel', async () => {
   const { page, complaints } = await openPage('from the package');
   await page.goto(`${server.url}taskpane.html`);
-  await page.getByText('This page is not open in Excel').waitFor({ timeout: 20_000 });
+  await page.getByText('This page is not open in Excel').waitFor();
   expect(await page.evaluate(() => typeof (globalThis as any).Office.onReady)).toBe('function');
   expect(complaints).toEqual([]);
 });
@@ -82,7 +82,7 @@ test('the pane with the real office.js, outside Excel, says plainly that it is n
 test('the pane without office.js says that it did not load, and what to do', async () => {
   const { page } = await openPage('unreachable');
   await page.goto(`${server.url}taskpane.html`);
-  await page.getByText('Office.js did not load').waitFor({ timeout: 20_000 });
+  await page.getByText('Office.js did not load').waitFor();
   await page.getByText(/OFFICE_JS=local/).waitFor();
 });
 
@@ -91,7 +91,7 @@ test('in an empty workbook of Excel the pane asks whose work it is, opens the sa
   const complaints: string[] = [];
   page.on('pageerror', error => complaints.push(String(error)));
   await openInFakeExcel(page, server.url, { Sheet1: [] });
-  await page.getByRole('heading', { name: 'Which work is yours?' }).waitFor({ timeout: 20_000 });
+  await page.getByRole('heading', { name: 'Which work is yours?' }).waitFor();
   await page.getByRole('button', { name: /^Shop office/ }).click();
   await page.getByRole('button', { name: 'Open the sample as a new workbook' }).click();
   await page.getByText(/Open Benchrow there, too/).waitFor();
@@ -102,7 +102,7 @@ test('in an empty workbook of Excel the pane asks whose work it is, opens the sa
   expect((await fetch(file!)).status).toBe(200);
   expect(await sidewaysAt320(page)).toBe(0);
   await page.reload();
-  await page.getByRole('button', { name: 'Go on with my own sheet' }).click({ timeout: 20_000 });
+  await page.getByRole('button', { name: 'Go on with my own sheet' }).click();
   await page.getByRole('tab', { name: 'Cut list', selected: true }).waitFor();
   expect(complaints).toEqual([]);
 });
@@ -115,11 +115,11 @@ test('in a filled workbook one line offers the way, and an Excel that cannot ope
       ['Alder DN 10', 900, 4],
     ],
   });
-  await page.getByRole('group', { name: 'Your work' }).getByRole('button', { name: 'Bench' }).click({ timeout: 20_000 });
+  await page.getByRole('group', { name: 'Your work' }).getByRole('button', { name: 'Bench' }).click();
   await page.getByRole('tab', { name: 'Entry', selected: true }).waitFor();
   const blank = await (await browser.newContext({ viewport: { width: 320, height: 640 } })).newPage();
   await openInFakeExcel(blank, server.url, { Sheet1: [] }, []);
-  await blank.getByRole('button', { name: /^Bench/ }).click({ timeout: 20_000 });
+  await blank.getByRole('button', { name: /^Bench/ }).click();
   await blank.getByText(/This Excel cannot open it from here/).waitFor();
   expect(await blank.getByRole('button', { name: 'Open the sample as a new workbook' }).count()).toBe(0);
 });

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { tabs } from '../../src/taskpane/app/tabs';
-import { ARTIFACTS, openFile, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const SAMPLE = join(__dirname, '../../samples/catalogue.xlsx');
 const PLACES = tabs.flatMap(({ id, views }) => views.map(view => `${id}/${view.id}`));
@@ -14,9 +14,8 @@ const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const strip = () => pane().getByRole('region', { name: 'Selected cell' });
 
 beforeAll(async () => {
-  opened = await tryOut({ width: 1280, height: 860 });
+  opened = await tryOut({ width: 1280, height: 860 }, readFileSync(SAMPLE));
   ({ page } = opened);
-  await openFile(page, 'catalogue.xlsx', readFileSync(SAMPLE));
   await openSheet(page, 'Jobs');
 });
 

@@ -5,8 +5,7 @@ import { cutOffAt, findings, inEveryLook, lostInContrast, PANE } from './paneChe
 import { ARTIFACTS, openFile, openSheet, tryOut, type TryOut } from './tryOut';
 
 export const SAMPLES = join(__dirname, '../../samples');
-/** A busy machine may be slow. */
-export const SLOW = { timeout: 60_000 };
+const bytesOf = (sample: string) => readFileSync(join(SAMPLES, sample));
 
 /** Something that a pane can show: what it is, the name of its pictures, the way to it from the state before. */
 export type PaneState = readonly [state: string, name: string, steps: () => Promise<unknown>];
@@ -21,8 +20,8 @@ async function isClean(page: Page, pane: Locator, name: string): Promise<void> {
   expect([...(await cutOffAt(page, 320)), ...(await cutOffAt(page, 160))]).toEqual([]);
 }
 
-/** One try-out page, its pane 320 points wide, for all states of a test file; and what is done in it. */
-export function paneInStates() {
+/** One try-out page with a sample in it, its pane 320 points wide, for all states of a test file; and what is done in it. */
+export function paneInStates(sample: string) {
   let opened: TryOut;
   const page = () => opened.page;
   const pane = () => page().getByRole('complementary', { name: 'Task pane' });
@@ -30,7 +29,7 @@ export function paneInStates() {
   const shown = (locator: Locator) => locator.locator('visible=true').first();
 
   beforeAll(async () => {
-    opened = await tryOut({ width: 1280, height: 1500 });
+    opened = await tryOut({ width: 1280, height: 1500 }, bytesOf(sample));
     await pane().evaluate(aside => (aside.style.cssText = 'width: 320px; min-width: 0; flex: none'));
   });
   afterAll(() => opened?.close());
@@ -41,10 +40,10 @@ export function paneInStates() {
     complaints: () => opened.complaints,
     press: (name: string | RegExp) => shown(pane().getByRole('button', { name })).click(),
     fill: (label: string | RegExp, value: string) => shown(pane().getByLabel(label)).fill(value),
-    says: (words: string | RegExp) => shown(pane().getByText(words)).waitFor(SLOW),
+    says: (words: string | RegExp) => shown(pane().getByText(words)).waitFor(),
     unfold: (part: string) => pane().getByRole('region', { name: part }).locator('summary').click(),
     open: async (name: string, sheet: string) => {
-      await openFile(page(), name, readFileSync(join(SAMPLES, name)));
+      await openFile(page(), name, bytesOf(name));
       await openSheet(page(), sheet);
     },
     /** One test for each state, in this order. */

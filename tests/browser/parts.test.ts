@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { Workbook, type CellFormulaValue, type Worksheet } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPage, openPlace, openSheet, sidewaysAt320, tryOut, XLSX, type TryOut } from './tryOut';
+import { ARTIFACTS, openPlace, openSheet, sidewaysAt320, tryOut, XLSX, type TryOut } from './tryOut';
 
 const SAMPLES = join(__dirname, '../../samples');
 const CSV = 'text/csv';
@@ -17,7 +17,7 @@ const sample = (name: string) => readFileSync(join(SAMPLES, 'catalogue', name), 
 const csv = (name: string, text: string) => ({ name, mimeType: CSV, buffer: Buffer.from(text) });
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const button = (name: string | RegExp) => pane().getByRole('button', { name });
-const says = (text: string | RegExp) => pane().getByText(text).filter({ visible: true }).first().waitFor({ timeout: 20_000 });
+const says = (text: string | RegExp) => pane().getByText(text).filter({ visible: true }).first().waitFor();
 const chooseParts = (...files: ReturnType<typeof csv>[]) => pane().getByLabel('Files of parts data').setInputFiles(files);
 
 /** The hoses as another house writes them: one heading in its own words, another without unit, one bore that is none. */
@@ -33,9 +33,8 @@ async function jobs(): Promise<Buffer> {
   return Buffer.from(await book.xlsx.writeBuffer());
 }
 
-async function openWorkbook(name: string, buffer: Buffer): Promise<void> {
-  await openPage(page, opened.url);
-  await openFile(page, name, buffer);
+async function openWorkbook(workbook: Buffer): Promise<void> {
+  await opened.begin(workbook);
   await openPlace(page, 'parts/load');
 }
 
@@ -101,9 +100,9 @@ async function pictures(name: string): Promise<void> {
 }
 
 beforeAll(async () => {
-  opened = await tryOut({ width: 1280, height: 1400 });
+  opened = await tryOut({ width: 1280, height: 1400 }, await jobs());
   ({ page } = opened);
-  await openWorkbook('week.xlsx', await jobs());
+  await openPlace(page, 'parts/load');
 });
 
 afterAll(() => opened?.close());
@@ -130,14 +129,13 @@ describe('tab Parts on the try-out page', () => {
     await page.waitForFunction(
       () => document.activeElement?.closest('[role=tabpanel]')?.querySelector('[aria-label="Load parts data"]'),
       null,
-      { timeout: 10_000 },
     );
     await pane()
       .getByRole('group', { name: 'Catalogue of this workbook' })
       .getByText(/^CAT-.*1 row left out/)
       .waitFor();
     await button('sheet Hoses, row 2, column E').click();
-    await page.locator('.status .sentence', { hasText: /^E2: wide/ }).waitFor({ state: 'attached', timeout: 10_000 });
+    await page.locator('.status .sentence', { hasText: /^E2: wide/ }).waitFor({ state: 'attached' });
   });
 
   it('finds a part as it is typed, and inserts its name and a look-up that answers', async () => {
@@ -185,8 +183,8 @@ describe('tab Parts on the try-out page', () => {
 
   it('after a reload the saved workbook gives the same catalogue, and the look-up answers', async () => {
     const handle = await pane().getByText(/^CAT-/).filter({ visible: true }).first().textContent();
-    await openWorkbook('week.xlsx', saved);
-    await pane().getByText(handle!, { exact: true }).filter({ visible: true }).first().waitFor({ timeout: 20_000 });
+    await openWorkbook(saved);
+    await pane().getByText(handle!, { exact: true }).filter({ visible: true }).first().waitFor();
     const book = await save();
     expect(shown(book.getWorksheet('Week'), 'B1')).toBe(123);
   });

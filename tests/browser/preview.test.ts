@@ -72,7 +72,7 @@ describe('the try-out page in a browser', () => {
     expect(await page.locator('.status.wrong').isVisible()).toBe(true);
     const sheet = await sheetPlace();
     for (const step of [4, 2, 0]) await page.mouse.move(sheet.x + CELL_D5.x + step, sheet.y + CELL_D5.y + step);
-    await page.getByRole('tooltip').filter({ hasText: '"twenty"' }).waitFor({ timeout: 5000 });
+    await page.getByRole('tooltip').filter({ hasText: '"twenty"' }).waitFor();
     await page.screenshot({ path: join(ARTIFACTS, 'try-out-error.png') });
   });
 
@@ -84,9 +84,9 @@ describe('the try-out page in a browser', () => {
       await page
         .locator('li', { hasText: `HOSE.${name}` })
         .first()
-        .waitFor({ timeout: 5000 });
+        .waitFor();
     await page.keyboard.type('CUTLENGTH(', TYPING);
-    await page.getByText('[allowance]').first().waitFor({ timeout: 5000 });
+    await page.getByText('[allowance]').first().waitFor();
     await page.screenshot({ path: join(ARTIFACTS, 'try-out-help.png') });
     await page.keyboard.type('16.5,.94,.94)', TYPING);
     await page.keyboard.press('Enter');
@@ -114,7 +114,7 @@ describe('the try-out page in a browser', () => {
   it('keeps the open workbook and says why where a file cannot be opened', async () => {
     await page.setInputFiles('input[type=file]', workbook('broken.xlsx', new TextEncoder().encode('overall;cut-off')));
     const problem = page.getByRole('alert').filter({ hasText: 'broken.xlsx is not an .xlsx workbook' });
-    await problem.waitFor({ timeout: 5000 });
+    await problem.waitFor();
     await clickSheet();
     await goTo('D2');
     await shows('D2: 18.62');

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { costParts, sampleLines, upToCents } from '../sheets/quote/independentCosts';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const SAMPLE = join(__dirname, '../../samples/catalogue.xlsx');
 
@@ -14,12 +14,11 @@ const idle = () => settled(page);
 const pane = () => page.getByRole('complementary', { name: 'Task pane' });
 const press = (name: string) => pane().getByRole('button', { name, exact: true }).click();
 const jobs = () => openSheet(page, 'Jobs');
-const written = (sheet: string) => pane().getByRole('button', { name: sheet, exact: true }).waitFor({ timeout: 20_000 });
+const written = (sheet: string) => pane().getByRole('button', { name: sheet, exact: true }).waitFor();
 
 beforeAll(async () => {
-  opened = await tryOut({ width: 1280, height: 900 });
+  opened = await tryOut({ width: 1280, height: 900 }, readFileSync(SAMPLE));
   ({ page } = opened);
-  await openFile(page, 'catalogue.xlsx', readFileSync(SAMPLE));
   await openPlace(page, 'quote/quote');
 });
 
@@ -57,7 +56,7 @@ describe('tab Quote on the try-out page', () => {
     await press('Check the catalogue');
     await pane()
       .getByText(/findings? in 48 hoses|Nothing to correct/)
-      .waitFor({ timeout: 20_000 });
+      .waitFor();
     expect(
       await pane()
         .getByText(/no table has a column of dates/)
@@ -71,7 +70,7 @@ describe('tab Quote on the try-out page', () => {
     await openPlace(page, 'quote/what-if');
     await pane()
       .getByRole('checkbox', { name: /^Quote, Neighbour/ })
-      .waitFor({ timeout: 20_000 });
+      .waitFor();
     await pane().getByLabel('All (%)').fill('5');
     await press('Write the comparison as new sheets');
     await written('What-if');

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openFile, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const BOOK = join(__dirname, '../../samples/measurement-book.xlsx');
 
@@ -14,9 +14,8 @@ const crimps = () => pane().getByRole('region', { name: 'All crimps' });
 const week = (name: string) => openSheet(page, name);
 
 beforeAll(async () => {
-  opened = await tryOut({ width: 1280, height: 900 });
+  opened = await tryOut({ width: 1280, height: 900 }, readFileSync(BOOK));
   ({ page } = opened);
-  await openFile(page, 'book.xlsx', readFileSync(BOOK));
   await openPlace(page, 'qa/analysis');
 });
 
@@ -34,15 +33,15 @@ describe('view Analysis on the measurement book in the try-out page', () => {
     await week(sheet);
     await pane()
       .getByText(new RegExp(`crimps read from sheet ${sheet}`))
-      .waitFor({ timeout: 20_000 });
-    await crimps().getByText(finding).waitFor({ timeout: 10_000 });
+      .waitFor();
+    await crimps().getByText(finding).waitFor();
   });
 
   it('draws every crimp in a picture that a pane of 320 points holds, in light, dark and high contrast', async () => {
     await week('Week 41');
-    await pane().getByText('crimps read from sheet Week 41').waitFor({ timeout: 20_000 });
+    await pane().getByText('crimps read from sheet Week 41').waitFor();
     const picture = crimps().getByRole('img', { name: /Deviations of 30 crimps of 5 combinations/ });
-    await picture.locator('svg').waitFor({ timeout: 20_000 });
+    await picture.locator('svg').waitFor();
     expect(await picture.locator('svg title').count()).toBe(30);
     const narrow = (width: string) =>
       pane()

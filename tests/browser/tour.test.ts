@@ -19,17 +19,16 @@ test.each(tours)('the tour of $person can be clicked through with the keyboard a
   await page.getByRole('button', { name: 'Take the tour' }).press('Enter');
   await page.getByRole('button', { name: new RegExp(`^${person}:`) }).press('Enter');
   for (const [index, { title, select, place, strip }] of steps.entries()) {
-    await page.locator('.tour .words', { hasText: `step ${index + 1} of 5 ${title}` }).waitFor({ timeout: 20_000 });
+    await page.locator('.tour .words', { hasText: `step ${index + 1} of 5 ${title}` }).waitFor();
     const onwards = page.getByRole('button', { name: index === 4 ? 'Finish' : 'Next', exact: true });
     await page.waitForFunction(
       cell => document.querySelector('.status .sentence')!.textContent!.startsWith(cell),
       cellName(select.address),
-      { timeout: 20_000 },
     );
     expect(await page.locator(`#tab-${place.replace('/', '-')}`).getAttribute('aria-selected')).toBe('true');
     const line = page.getByRole('region', { name: 'Selected cell' }).getByRole('button').first();
     expect(await line.getAttribute('aria-expanded')).toBe(String(strip === 'open'));
-    await line.getByText(new RegExp(`^${cellName(select.address)}\\b`)).waitFor({ timeout: 20_000 });
+    await line.getByText(new RegExp(`^${cellName(select.address)}\\b`)).waitFor();
     expect(await page.locator('.problem').count()).toBe(0);
     await page.screenshot({ path: join(ARTIFACTS, `tour-${id}-${index + 1}.png`) });
     await onwards.press('Enter');

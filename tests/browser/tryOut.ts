@@ -109,17 +109,32 @@ export interface TryOut {
   /** Uncaught errors, errors of the console, answers that failed. */
   readonly complaints: string[];
   readonly url: string;
+  /** Opens the page anew, as one does the next morning, with a workbook in it. */
+  begin(workbook: Uint8Array): Promise<void>;
   close(): Promise<void>;
 }
 
-/** Serves dist/, and other files where a test has some, starts a browser and opens the try-out page in it. */
+/** Where the page's first workbook stands. */
+const FIRST = '/samples/workshop.xlsx';
+
+/**
+ * Serves dist/, starts a browser and opens the try-out page in it.
+ * @param workbook what the page begins with in the place of its first sample: a second opening costs seconds of every test file
+ * @param others further files that the host has
+ */
 export async function tryOut(
   viewport: { width: number; height: number },
-  others?: ReadonlyMap<string, OtherFile>,
+  workbook?: Uint8Array,
+  others = new Map<string, OtherFile>(),
 ): Promise<TryOut> {
   mkdirSync(ARTIFACTS, { recursive: true });
+  const beginsWith = (bytes: Uint8Array) => void others.set(FIRST, { body: bytes });
+  if (workbook) beginsWith(workbook);
   const [server, browser] = await Promise.all([serveDist(others), launch()]);
-  const page = await browser.newPage({ viewport });
+  const context = await browser.newContext({ viewport });
+  // A busy machine may be slow; what hangs is ended.
+  context.setDefaultTimeout(PATIENCE);
+  const page = await context.newPage();
   const complaints: string[] = [];
   page.on('pageerror', error => complaints.push(error.message));
   // Whoever has no catalogue for the office has no such file: the page asks, and goes on without.
@@ -131,11 +146,33 @@ export async function tryOut(
     if (answer.status() >= 400 && !isOffices(answer.url())) complaints.push(`${answer.status()} ${answer.url()}`);
   });
   await openPage(page, server.url);
-  const close = async () => {
-    await browser.close();
-    await server.close();
+  return {
+    ...{ browser, page, complaints, url: server.url },
+    begin(next) {
+      beginsWith(next);
+      return openPage(page, server.url);
+    },
+    async close() {
+      await browser.close();
+      await server.close();
+    },
   };
-  return { browser, page, complaints, url: server.url, close };
+}
+
+/** Waits until the browser keeps a workbook whose changes stand in no file. */
+export async function keptByBrowser(page: Page): Promise<void> {
+  const isKept = async () => {
+    const asked = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((done, failed) => {
+        request.onsuccess = () => done(request.result);
+        request.onerror = () => failed(request.error);
+      });
+    const database = await asked(indexedDB.open('benchrow'));
+    const count = await asked(database.transaction('workbooks').objectStore('workbooks').count());
+    database.close();
+    return count > 0;
+  };
+  await page.waitForFunction(isKept, null, { polling: 200 });
 }
 
 /** Types into a cell of the first column; the one above it is gone through, so that the sheet is known to follow. */

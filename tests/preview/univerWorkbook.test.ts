@@ -140,6 +140,23 @@ describe('writing through the port', () => {
     await eventually(async () => expect(await cellsIn('AZ1500')).toEqual([['far']]));
   });
 
+  it('sets columns to a width each, leaves those between them as they are, and undo sets all back', async () => {
+    const widths = () =>
+      ['A', 'B', 'C', 'D', 'E'].map((_, column) => open.api.getActiveWorkbook()!.getSheetByName('Jobs')!.getColumnWidth(column));
+    const before = widths();
+    await port.write([
+      { kind: 'style', at: at('A1'), style: { columnWidth: 60 } },
+      { kind: 'style', at: at('B1:C1'), style: { bold: true } },
+      { kind: 'style', at: at('D1:E9'), style: { columnWidth: 90 } },
+      { kind: 'style', at: at('E1'), style: { columnWidth: 30 } },
+    ]);
+    expect(widths()).toEqual([80, before[1], before[2], 120, 40]);
+    await open.api.undo();
+    await eventually(async () => expect(widths()).toEqual(before));
+    await open.api.redo();
+    await eventually(async () => expect(widths()).toEqual([80, before[1], before[2], 120, 40]));
+  });
+
   it('writes several changes as one undo step', async () => {
     await port.write([
       { kind: 'addSheet', sheet: 'Crimps' },

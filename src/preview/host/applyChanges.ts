@@ -4,7 +4,7 @@ import type { Change, RangeAddress } from '../../workbook/workbook';
 import { cellBlockOf, type CellBlock } from '../xlsx/address';
 import { oneUndoStep } from './oneUndoStep';
 import { isCellChange } from '../../workbook/cellChange';
-import { type CellTable, sizeOf, ChangeWriter } from './changeWriter';
+import { type CellTable, ChangeWriter, isStyleChange, sizeOf } from './changeWriter';
 
 /** Refuses the whole batch before anything is written. */
 function check(changes: readonly Change[], workbook: FWorkbook): void {
@@ -39,12 +39,14 @@ function check(changes: readonly Change[], workbook: FWorkbook): void {
   }
 }
 
-/** Changes in their order, those of cells that follow one another on one sheet together. */
+/** Changes in their order, those of cells, or of looks, that follow one another on one sheet together. */
 function together(changes: readonly Change[]): readonly (readonly Change[])[] {
   const groups: Change[][] = [];
   for (const change of changes) {
     const last = groups.at(-1)?.at(-1);
-    const goesOn = last && isCellChange(last) && isCellChange(change) && last.at.sheet === change.at.sheet;
+    const goesOn = [isCellChange, isStyleChange].some(
+      isOne => last && isOne(last) && isOne(change) && last.at.sheet === change.at.sheet,
+    );
     if (goesOn) groups.at(-1)!.push(change);
     else groups.push([change]);
   }

@@ -6,7 +6,12 @@ import {
   type ICellData,
   type IStyleData,
 } from '@univerjs/core';
-import { InsertDefinedNameCommand, SCOPE_WORKBOOK_VALUE_DEFINED_NAME, SetStyleCommand } from '@univerjs/sheets';
+import {
+  InsertDefinedNameCommand,
+  SCOPE_WORKBOOK_VALUE_DEFINED_NAME,
+  SetColWidthCommand,
+  SetStyleCommand,
+} from '@univerjs/sheets';
 import type { FWorkbook, FWorksheet } from '@univerjs/sheets/facade';
 import type { CellStyle, Change, RangeAddress } from '../../workbook/workbook';
 import { cellBlockOf, type CellBlock } from '../xlsx/address';
@@ -58,7 +63,10 @@ function makeRoom(sheet: FWorksheet, { endRow, endColumn }: CellBlock): void {
   if (sheet.getMaxColumns() <= endColumn) sheet.setColumnCount(endColumn + SPARE_COLUMNS);
 }
 
-type OtherChange = Exclude<Change, CellChange>;
+type StyleChange = Extract<Change, { kind: 'style' }>;
+type OtherChange = Exclude<Change, CellChange | StyleChange>;
+
+export const isStyleChange = (change: Change): change is StyleChange => change.kind === 'style';
 
 const cellsOf = (change: CellChange): CellTable<ICellData> =>
   change.kind === 'values' ? change.values.map(row => row.map(valueCell)) : change.formulas.map(row => row.map(formulaCell));
@@ -119,21 +127,44 @@ export class ChangeWriter {
     }
   }
 
-  private setStyle(at: RangeAddress, style: CellStyle): void {
-    const { sheet, block } = this.sheetAt(at);
-    this.setPageStyle({ sheet, block }, pageStyle(style));
-    if (style.columnWidth !== undefined) {
-      sheet.setColumnWidths(block.startColumn, sizeOf(block)[1], Math.round(style.columnWidth * PIXELS_A_POINT));
+  /** Looks of cells of one sheet; widths in one go: after each go the engine measures every row anew. */
+  private setStyles(changes: readonly StyleChange[]): void {
+    const widths: Record<number, number> = {};
+    const { sheet } = this.sheetAt(changes[0]!.at);
+    for (const { at, style } of changes) {
+      const { block } = this.sheetAt(at);
+      this.setPageStyle({ sheet, block }, pageStyle(style));
+      if (style.columnWidth !== undefined) {
+        const width = Math.round(style.columnWidth * PIXELS_A_POINT);
+        for (let column = block.startColumn; column <= block.endColumn; column++) widths[column] = width;
+      }
+      if (style.rowHeight !== undefined) {
+        sheet.setRowHeightsForced(block.startRow, sizeOf(block)[0], Math.round(style.rowHeight * PIXELS_A_POINT));
+      }
     }
-    if (style.rowHeight !== undefined) {
-      sheet.setRowHeightsForced(block.startRow, sizeOf(block)[0], Math.round(style.rowHeight * PIXELS_A_POINT));
-    }
+    this.setWidths(sheet, widths);
+  }
+
+  private setWidths(sheet: FWorksheet, widths: Readonly<Record<number, number>>): void {
+    const columns = Object.keys(widths).map(Number);
+    if (columns.length === 0) return;
+    const range = {
+      startColumn: Math.min(...columns),
+      endColumn: Math.max(...columns),
+      startRow: 0,
+      endRow: sheet.getMaxRows() - 1,
+    };
+    // The command declares one width, and hands what it gets to its mutation, which takes one for each column, too.
+    const parameters = { unitId: this.workbook.getId(), subUnitId: sheet.getSheetId(), ranges: [range], value: widths };
+    this.commands.syncExecuteCommand(SetColWidthCommand.id, parameters);
   }
 
   /** Changes of one kind of thing, as `together` has them. */
   write(changes: readonly Change[]): void {
     const cells = changes.filter(isCellChange);
+    const styles = changes.filter(isStyleChange);
     if (cells.length > 0) this.setCells(cells);
+    else if (styles.length > 0) this.setStyles(styles);
     else for (const change of changes) this.writeOne(change as OtherChange);
   }
 
@@ -150,8 +181,6 @@ export class ChangeWriter {
         break;
       case 'format':
         return this.setPageStyle(this.sheetAt(change.at), { n: { pattern: change.numberFormat } });
-      case 'style':
-        return this.setStyle(change.at, change.style);
       case 'page': {
         const sheet = this.workbook.getSheetByName(change.sheet)!;
         sheet.setCustomMetadata({ ...sheet.getCustomMetadata(), page: change.page });
