@@ -172,7 +172,7 @@ export async function keptByBrowser(page: Page): Promise<void> {
     database.close();
     return count > 0;
   };
-  await page.waitForFunction(isKept, null, { polling: 200 });
+  while (!(await page.evaluate(isKept))) await page.waitForTimeout(200);
 }
 
 /** Types into a cell of the first column; the one above it is gone through, so that the sheet is known to follow. */
