@@ -1,6 +1,8 @@
 // Types, lint with import boundaries, format.
-import { step } from './step.mjs';
+import { stepsAtOnce } from './step.mjs';
 
-step('typescript/bin/tsc', ['-p', '.', '--noEmit']);
-step('eslint/bin/eslint.js', ['.', '--max-warnings', '0']);
-step('prettier/bin/prettier.cjs', ['--check', '--log-level', 'warn', '.']);
+await stepsAtOnce([
+  ['typescript/bin/tsc', ['-p', '.', '--noEmit']],
+  ['eslint/bin/eslint.js', ['.', '--max-warnings', '0']],
+  ['prettier/bin/prettier.cjs', ['--check', '--log-level', 'warn', '.']],
+]);

@@ -1,5 +1,7 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { join } from 'node:path';
+
+const inModules = script => join('node_modules', script);
 
 /**
  * Runs a program that a package brought (from node_modules), its output on the terminal; ends this process with its exit code where it fails.
@@ -8,9 +10,34 @@ import { join } from 'node:path';
  * @param {Record<string, string>} [env] added to the environment
  */
 export function step(script, args, env = {}) {
-  const done = spawnSync(process.execPath, [join('node_modules', script), ...args], {
+  const done = spawnSync(process.execPath, [inModules(script), ...args], {
     stdio: 'inherit',
     env: { ...process.env, ...env },
   });
   if (done.status !== 0) process.exit(done.status ?? 1);
+}
+
+function finished(script, args) {
+  const program = spawn(process.execPath, [inModules(script), ...args], { stdio: ['ignore', 'pipe', 'pipe'] });
+  const output = [];
+  for (const stream of [program.stdout, program.stderr]) stream.on('data', part => output.push(part));
+  return new Promise((done, fail) => {
+    program.on('error', fail);
+    program.on('close', code => done({ code: code ?? 1, output: Buffer.concat(output) }));
+  });
+}
+
+/**
+ * Runs several such programs at the same time, each one's output in one piece; ends this process where any fails, after all have said what they found.
+ * @param {readonly [script: string, args: string[]][]} programs
+ */
+export async function stepsAtOnce(programs) {
+  const all = programs.map(([script, args]) => finished(script, args));
+  let worst = 0;
+  for (const one of all) {
+    const { code, output } = await one;
+    process.stdout.write(output);
+    worst ||= code;
+  }
+  if (worst !== 0) process.exit(worst);
 }
