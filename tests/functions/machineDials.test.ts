@@ -1,5 +1,5 @@
 import { catalogueDialsNotes } from '../../src/core/catalogue/catalogueDials';
-import { noteSentence } from '../../src/core/catalogue/note';
+import { noteSentence } from '../core/catalogue/noteSentence';
 import { problemSentence } from '../../src/core/catalogue/problem';
 import { readCatalogue, type RawTables } from '../../src/core/catalogue/readCatalogue';
 import type { RawCell, RawTable } from '../../src/core/catalogue/rawTable';

@@ -9,8 +9,3 @@ export interface Note {
   /** What is noticed, as a sentence without its place: `Bend radius is 20, under 2 outside diameters (27)`. */
   readonly text: string;
 }
-
-/** A note with its place: `Hoses row 7: Bend radius is 20, …`. */
-export function noteSentence({ sheet, row, text }: Note): string {
-  return row > 0 ? `${sheet} row ${row}: ${text}` : `${sheet}: ${text}`;
-}

@@ -1,4 +1,5 @@
 import type { Decimal } from '../../core/units/decimal';
+import { SMALL_PLACES } from '../../core/units/decimalPlaces';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { lengthText } from '../table/lengthText';
 import { limitsText, smallText } from '../table/smallText';
@@ -23,7 +24,7 @@ export const dialText = ({ dial, trial }: CrimpEnd): string => dial ?? (trial ? 
 
 /** Limits of the crimp diameter, with equal decimals; "" where they are not known. */
 export function diameterLimits({ smallest, largest }: CrimpEnd, unit: LengthUnit): string {
-  return smallest && largest ? limitsText(smallest, largest, unit) : '';
+  return smallest && largest ? limitsText(smallest, largest, SMALL_PLACES[unit]) : '';
 }
 
 /** A coupling with its ferrule, or that the end stays plain hose. */

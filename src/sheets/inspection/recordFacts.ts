@@ -1,6 +1,6 @@
 import { READ_PLACES } from '../../core/units/decimalPlaces';
 import type { Decimal } from '../../core/units/decimal';
-import { smallText } from '../table/smallText';
+import { limitsText, smallText } from '../table/smallText';
 import { typedProofFactor } from '../table/typedFields';
 import { fieldsWithProof, proofOfPieces } from './recordProof';
 import type { InspectionRecord, Pressure, RecordCrimp, RecordFields, RecordOptions } from './inspectionRecord';
@@ -125,9 +125,7 @@ export function targetText({ target, smallest }: RecordCrimp): string {
 
 /** Limits of a crimp's mean with equal decimals; "" where they are not known. */
 export function recordedLimits({ smallest, largest }: RecordCrimp): string {
-  if (!smallest || !largest) return '';
-  const places = Math.min(READ_PLACES, Math.max(smallest.decimalPlaces(), largest.decimalPlaces()));
-  return `${smallest.toFixed(places)} … ${largest.toFixed(places)}`;
+  return smallest && largest ? limitsText(smallest, largest, READ_PLACES) : '';
 }
 
 const WORDS = {

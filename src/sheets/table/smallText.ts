@@ -7,8 +7,8 @@ export function smallText(length: Decimal, unit: LengthUnit): string {
   return length.toDecimalPlaces(SMALL_PLACES[unit]).toString();
 }
 
-/** Both limits of a small length with equal decimals: where they have more than the bench reads, they are rounded inwards. */
-export function limitsText(smallest: Decimal, largest: Decimal, unit: LengthUnit): string {
-  const places = Math.min(SMALL_PLACES[unit], Math.max(smallest.decimalPlaces(), largest.decimalPlaces()));
+/** Both limits of a small length with equal decimals: where they have more than `most`, they are rounded inwards. */
+export function limitsText(smallest: Decimal, largest: Decimal, most: number): string {
+  const places = Math.min(most, Math.max(smallest.decimalPlaces(), largest.decimalPlaces()));
   return `${smallest.toFixed(places, Decimal.ROUND_CEIL)} … ${largest.toFixed(places, Decimal.ROUND_FLOOR)}`;
 }

@@ -1,5 +1,5 @@
 import { catalogueNotes } from '../../../src/core/catalogue/catalogueNotes';
-import { noteSentence } from '../../../src/core/catalogue/note';
+import { noteSentence } from './noteSentence';
 import type { RawCell } from '../../../src/core/catalogue/rawTable';
 import { readCatalogue, type RawTables } from '../../../src/core/catalogue/readCatalogue';
 import { treeTables, withCell, withRows } from './treeCatalogue';

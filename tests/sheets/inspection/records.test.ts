@@ -1,9 +1,10 @@
+import { Decimal } from '../../../src/core/units/decimal';
 import type { Change } from '../../../src/workbook/workbook';
 import { gatherRecords } from '../../../src/sheets/inspection/gatherRecords';
 import type { RecordWishes } from '../../../src/sheets/inspection/recordSources';
 import { NO_CRIMP_FIELDS } from '../../../src/sheets/crimps/crimpFields';
 import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../../src/sheets/inspection/inspectionRecord';
-import { proofFacts, recordStops, workFacts } from '../../../src/sheets/inspection/recordFacts';
+import { proofFacts, recordedLimits, recordStops, workFacts } from '../../../src/sheets/inspection/recordFacts';
 import { recordPage } from '../../../src/sheets/inspection/recordPage';
 import { recordGrowth } from '../../../src/sheets/inspection/recordsLog';
 import { recordSheet } from '../../../src/sheets/inspection/recordSheet';
@@ -231,6 +232,12 @@ describe('more than four readings a crimp', () => {
     const heading = written.values.find(row => row[0] === 'piece')!;
     expect(heading.slice(4)).toEqual(['dial', 1, 2, 3, 4, 5, 6, 'mean', 'target', 'limits', 'spread', 'verdict']);
   });
+});
+
+it('limits with more decimals than a record shows are rounded inwards: what they let pass is in tolerance', async () => {
+  const { records } = await gatherRecords(bookAt('Readings', 'A2'), wishes);
+  const crimp = { ...records[0]!.crimps[0]!, smallest: new Decimal('24.83641'), largest: new Decimal('25.16359') };
+  expect(recordedLimits(crimp)).toBe('24.8365 … 25.1635');
 });
 
 describe('sheets', () => {

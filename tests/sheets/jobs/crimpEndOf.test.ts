@@ -118,7 +118,7 @@ test('limits in inches are halved about their middle and exact on a sheet in mil
   // In text never wider than they are.
   expect(diameterLimits(end, 'mm')).toBe('24.837 … 25.166');
   expect(smallText(new Decimal('0.0065').times('25.4'), 'mm')).toBe('0.165');
-  expect(limitsText(new Decimal('23.2'), new Decimal('23.6'), 'mm')).toBe('23.2 … 23.6');
+  expect(limitsText(new Decimal('23.2'), new Decimal('23.6'), 3)).toBe('23.2 … 23.6');
 });
 
 describe('a machine for which the catalogue’s dials are not', () => {
