@@ -83,10 +83,18 @@ async function pack(name, group, into) {
           nodeEnv: false,
           splitChunks: false,
           minimizer: [
-            new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, extractComments: false, terserOptions: { mangle: false } }),
+            new MinimizerPlugin({
+              minify: MinimizerPlugin.swcMinify,
+              extractComments: false,
+              terserOptions: { mangle: false, format: { ascii_only: true } },
+            }),
           ],
         },
-        plugins: [new webpack.optimize.LimitChunkCountPlugin({ maxChunks: 1 })],
+        plugins: [
+          new webpack.optimize.LimitChunkCountPlugin({ maxChunks: 1 }),
+          // Rules of hyphenation, loaded on demand where a page sets text: half of all that would be packed.
+          new webpack.IgnorePlugin({ resourceRegExp: /^\.\/[\w-]+\.js$/, contextRegExp: /@univerjs.engine-render/ }),
+        ],
         performance: { hints: false },
       },
       (error, stats) => (error ? reject(error) : resolve(stats)),

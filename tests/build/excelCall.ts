@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createContext, runInContext } from 'node:vm';
+import { quickGlobals } from '../../src/preview/headless/quickGlobals';
 import { builtFile } from '../builtFile';
 
 interface Metadata {
@@ -39,7 +40,9 @@ export function loadedFunctions(): Map<string, (...args: unknown[]) => any> {
     ErrorCode: {},
     associate: (id: string, worksheetFunction: (...args: unknown[]) => any) => functions.set(id, worksheetFunction),
   };
-  runInContext(script, createContext({ CustomFunctions }));
+  const world = createContext({ CustomFunctions });
+  runInContext(quickGlobals, world);
+  runInContext(script, world);
   return functions;
 }
 

@@ -1,5 +1,6 @@
 import { createContext, runInContext } from 'node:vm';
 import { createCustomFunctions, type AssociatedFunction } from '../host/customFunctions';
+import { quickGlobals } from './quickGlobals';
 
 /** Gives the text of a file that stands beside functions.js, by its name; undefined where there is none. */
 export type SiblingFile = (name: string) => string | Uint8Array | undefined;
@@ -67,6 +68,7 @@ export function loadScript(script: string, sibling: SiblingFile = () => undefine
   });
   const run = (text: string) => void runInContext(text, context, { filename: 'functions.js' });
   run('var self = globalThis;');
+  run(quickGlobals);
   Object.assign(context, { document: pageFor(run, sibling) });
   run(script);
   return functions;

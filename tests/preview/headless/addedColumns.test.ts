@@ -6,22 +6,23 @@ import { headlessWorkbook, type HeadlessWorkbook } from '../../../src/preview/he
 import { loadScript } from '../../../src/preview/headless/loadScript';
 import { hostFunctions } from '../../../src/preview/host/hostFunctions';
 import { UniverWorkbook } from '../../../src/preview/univerWorkbook';
-import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
 import { columnsView } from '../../../src/sheets/columns/columnsView';
 import type { FormulaForm } from '../../../src/sheets/columns/formulaForm';
 import type { OfferOptions } from '../../../src/sheets/columns/offer';
 import { offersFor } from '../../../src/sheets/columns/offers';
 import { planColumns } from '../../../src/sheets/columns/planColumns';
 import { builtFunctions } from '../builtFunctions';
+import { openedFile } from '../openedFile';
 
 const functions = builtFunctions();
+const associated = loadScript(functions.script);
 let open: HeadlessWorkbook;
 let port: UniverWorkbook;
 
 beforeEach(async () => {
   const file = readFileSync(join(__dirname, '../../../samples/catalogue.xlsx'));
-  const { data } = await readXlsx(new Uint8Array(file), 'catalogue.xlsx');
-  open = headlessWorkbook(data, hostFunctions(functions.metadata, loadScript(functions.script)));
+  const data = await openedFile(new Uint8Array(file), 'catalogue.xlsx');
+  open = headlessWorkbook(data, hostFunctions(functions.metadata, associated));
   port = new UniverWorkbook(open.univer, open.api);
   await open.calculate();
 });

@@ -11,13 +11,13 @@ import { headlessWorkbook } from '../../../src/preview/headless/headlessWorkbook
 import { loadScript } from '../../../src/preview/headless/loadScript';
 import { hostFunctions } from '../../../src/preview/host/hostFunctions';
 import { UniverWorkbook } from '../../../src/preview/univerWorkbook';
-import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
 import { bundlesOf, type BundleId } from '../../../src/sheets/columns/bundles';
 import { columnsView } from '../../../src/sheets/columns/columnsView';
 import type { FormulaForm } from '../../../src/sheets/columns/formulaForm';
 import { offersFor } from '../../../src/sheets/columns/offers';
 import { planColumns } from '../../../src/sheets/columns/planColumns';
 import { builtFunctions } from '../builtFunctions';
+import { openedFile } from '../openedFile';
 
 export const SHEET = 'Our lines';
 export const MACHINE = 'Machine at the gate';
@@ -48,13 +48,14 @@ export const ROWS: readonly Row[] = [
 ];
 
 const functions = builtFunctions();
+const associated = loadScript(functions.script);
 
 /** The sample catalogue, open without a page, with a sheet of lines to which columns are added as the pane does. */
 export async function openLines() {
   const file = readFileSync(join(process.cwd(), 'samples/catalogue.xlsx'));
-  const { data } = await readXlsx(new Uint8Array(file), 'catalogue.xlsx');
+  const data = await openedFile(new Uint8Array(file), 'catalogue.xlsx');
   let calls = 0;
-  const counted = [...loadScript(functions.script)].map(([id, run]) => {
+  const counted = [...associated].map(([id, run]) => {
     const counting = (...args: Parameters<typeof run>) => {
       calls += 1;
       return run(...args);

@@ -10,11 +10,12 @@ import { shopOffice } from '../../../src/preview/tour/shopOffice';
 import { showStep } from '../../../src/preview/tour/showStep';
 import type { Tour } from '../../../src/preview/tour/tour';
 import { UniverWorkbook } from '../../../src/preview/univerWorkbook';
-import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
 import { tabs } from '../../../src/taskpane/app/tabs';
 import { builtFunctions } from '../builtFunctions';
+import { openedFile } from '../openedFile';
 
 const functions = builtFunctions();
+const associated = loadScript(functions.script, functions.sibling);
 const PLACES = tabs.flatMap(({ id, views }) => views.map(view => `${id}/${view.id}`));
 let open: HeadlessWorkbook | undefined;
 afterEach(() => open?.dispose());
@@ -24,8 +25,8 @@ async function walk(
   tour: Tour,
   after: (step: number, cell: (sheet: string, address: string) => Promise<unknown>) => Promise<void>,
 ) {
-  const { data } = await readXlsx(new Uint8Array(readFileSync(join(__dirname, '../../../samples', tour.sample))));
-  open = headlessWorkbook(data, hostFunctions(functions.metadata, loadScript(functions.script, functions.sibling)));
+  const data = await openedFile(new Uint8Array(readFileSync(join(__dirname, '../../../samples', tour.sample))));
+  open = headlessWorkbook(data, hostFunctions(functions.metadata, associated));
   open.univer.__getInjector().get(IUniverInstanceService).focusUnit(data.id);
   const port = new UniverWorkbook(open.univer, open.api);
   await open.calculate();

@@ -7,17 +7,18 @@ import { hostFunctions } from '../../../src/preview/host/hostFunctions';
 import { headlessWorkbook } from '../../../src/preview/headless/headlessWorkbook';
 import { loadScript } from '../../../src/preview/headless/loadScript';
 import { UniverWorkbook } from '../../../src/preview/univerWorkbook';
-import { readXlsx } from '../../../src/preview/xlsx/readXlsx';
 import { writeXlsx } from '../../../src/preview/xlsx/writeXlsx';
 import { builtFunctions } from '../../preview/builtFunctions';
+import { openedFile } from '../../preview/openedFile';
 
 const functions = builtFunctions();
+const associated = loadScript(functions.script, functions.sibling);
 const FILE = join(__dirname, '../../../samples/catalogue.xlsx');
 
 /** The sample catalogue with its job lines, open in the try-out spreadsheet's engine without a page. */
 export async function openSample(bytes: Uint8Array = new Uint8Array(readFileSync(FILE))) {
-  const { data } = await readXlsx(bytes);
-  const open = headlessWorkbook(data, hostFunctions(functions.metadata, loadScript(functions.script, functions.sibling)));
+  const data = await openedFile(bytes);
+  const open = headlessWorkbook(data, hostFunctions(functions.metadata, associated));
   open.univer.__getInjector().get(IUniverInstanceService).focusUnit(data.id);
   const port = new UniverWorkbook(open.univer, open.api);
   await open.calculate();
