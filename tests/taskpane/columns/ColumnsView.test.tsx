@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { fireEvent, render, screen, waitFor } from '@testing-library/react';
 import { TaskPane } from '../../../src/taskpane/app/TaskPane';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';

@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { act, fireEvent, render, screen, waitFor } from '@testing-library/react';
 import { TaskPane } from '../../../src/taskpane/app/TaskPane';
 import { tabs } from '../../../src/taskpane/app/tabs';
