@@ -98,8 +98,12 @@ function apply(style, declaration) {
   }
 }
 
+const ofJsdom = styleRules.getDeclarationForElement;
+
 styleRules.getDeclarationForElement = element => {
   const document = element._ownerDocument;
+  // There, classes are the same in capital and small letters.
+  if (document.compatMode === 'BackCompat') return ofJsdom(element);
   document._styleCache ??= new WeakMap();
   const known = document._styleCache.get(element);
   if (known) return known;
