@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { existsSync, readFileSync } from 'node:fs';
 import '../host/customFunctions';
 import { worksheetFunctions } from '../../src/functions/register';

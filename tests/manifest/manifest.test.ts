@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { builtFile } from '../builtFile';

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { memo, useEffect, useState } from 'react';
 import type { Workbook } from '../../workbook/workbook';
 import { ViewBoundary } from './ViewBoundary';
 import type { View, ViewProps } from './viewProps';
@@ -27,7 +27,13 @@ interface KeptViewProps extends ViewProps {
   readonly isShown: boolean;
 }
 
-function KeptView({ view: { id, title, usesCatalogue, View }, isShown, workbook, ...props }: KeptViewProps) {
+/** Drawn anew only where something of its own changes: a press of a tab draws two views, not all that were ever shown. */
+const KeptView = memo(function KeptView({
+  view: { id, title, usesCatalogue, View },
+  isShown,
+  workbook,
+  ...props
+}: KeptViewProps) {
   const [own, readAnew] = useWorkbookOfView(workbook, isShown);
   return (
     <div role="tabpanel" id={`view-${id}`} aria-label={title} hidden={!isShown}>
@@ -37,7 +43,7 @@ function KeptView({ view: { id, title, usesCatalogue, View }, isShown, workbook,
       </ViewBoundary>
     </div>
   );
-}
+});
 
 interface KeptViewsProps extends ViewProps {
   /** All views of the pane; one that two tabs show may come twice. */

@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { canOpenSample, openSample, sampleAddress } from '../../../src/host/excel/sampleFile';

@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { canPrint, printDocument } from '../../../src/host/print/printDocument';
 
 type Printing = (view: Window) => void;

@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { strFromU8, strToU8 } from 'fflate';
 import { addCustomProperties } from '../../../src/preview/xlsx/customProperties';
 

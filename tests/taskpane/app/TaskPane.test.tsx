@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import { OutsideExcel } from '../../../src/taskpane/app/OutsideExcel';
 import { TaskPane } from '../../../src/taskpane/app/TaskPane';

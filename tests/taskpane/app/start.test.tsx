@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { act, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import { StartView } from '../../../src/taskpane/app/start/StartView';
 import { people } from '../../../src/taskpane/app/start/people';

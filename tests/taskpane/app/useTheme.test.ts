@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { teamsHighContrastTheme, webDarkTheme, webLightTheme } from '@fluentui/react-components';
 import { act, fireEvent, renderHook } from '@testing-library/react';
 import { useTheme } from '../../../src/taskpane/app/useTheme';

@@ -1,7 +1,8 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { fireEvent, render, screen, waitFor } from '@testing-library/react';
 import { TaskPane } from '../../../src/taskpane/app/TaskPane';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { columnField } from '../columnField';
 import { OTHER_WORDS, TWO_TABLES } from '../../sheets/columns/jobSheets';
 
 async function open(rows: Parameters<typeof fakeWorkbook>[0][string], address: string) {
@@ -35,10 +36,10 @@ test('without parts data the looked-up columns are disabled, and one sentence sa
 
 test('a column corrected by hand is used', async () => {
   const { written } = await open(OTHER_WORDS, 'B5');
-  fireEvent.change(await screen.findByLabelText('H: Deduction 2'), { target: { value: 'cutOffA' } });
-  await waitFor(() => expect(screen.getByLabelText('H: Deduction 2')).toHaveProperty('value', 'cutOffA'));
-  fireEvent.change(screen.getByLabelText('G: Deduction 1'), { target: { value: 'cutOffB' } });
-  await waitFor(() => expect(screen.getByLabelText('G: Deduction 1')).toHaveProperty('value', 'cutOffB'));
+  fireEvent.change(await waitFor(() => columnField('H: Deduction 2')), { target: { value: 'cutOffA' } });
+  await waitFor(() => expect(columnField('H: Deduction 2')).toHaveProperty('value', 'cutOffA'));
+  fireEvent.change(columnField('G: Deduction 1'), { target: { value: 'cutOffB' } });
+  await waitFor(() => expect(columnField('G: Deduction 1')).toHaveProperty('value', 'cutOffB'));
   fireEvent.click(screen.getByRole('checkbox', { name: 'Cut length' }));
   fireEvent.click(screen.getByRole('button', { name: 'Add 1 column' }));
   await waitFor(() => expect(written).toHaveLength(1));
@@ -100,8 +101,8 @@ test('what was written stays said when the table is read again with its new colu
 
 test('what was corrected by hand is remembered with the workbook', async () => {
   const { workbook, remembered } = await open(OTHER_WORDS, 'B5');
-  fireEvent.change(await screen.findByLabelText('H: Deduction 2'), { target: { value: 'none' } });
-  await waitFor(() => expect(screen.getByLabelText('H: Deduction 2')).toHaveProperty('value', 'none'));
+  fireEvent.change(await waitFor(() => columnField('H: Deduction 2')), { target: { value: 'none' } });
+  await waitFor(() => expect(columnField('H: Deduction 2')).toHaveProperty('value', 'none'));
   expect([...remembered.keys()]).toEqual(['tables']);
   await workbook.select({ sheet: 'Jobs', address: 'B6' });
   expect(await screen.findByText('Needs a column for: Cut-off B.')).toBeTruthy();

@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { fireEvent, render, screen, waitFor } from '@testing-library/react';
 import type { ComponentType } from 'react';
@@ -15,6 +15,7 @@ import { CutPlanView } from '../../../src/taskpane/week/CutPlanView';
 import { OrderView } from '../../../src/taskpane/week/OrderView';
 import { TagsView } from '../../../src/taskpane/week/TagsView';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
+import { columnField } from '../columnField';
 import { viewProps } from '../viewProps';
 
 beforeEach(() => localStorage.clear());
@@ -58,9 +59,8 @@ function open(View: ComponentType<ViewProps>, sheets: Readonly<Record<string, Ro
 /** Says of each heading what it means, one after the other. */
 async function say(said: Readonly<Record<string, string>>) {
   for (const [label, role] of Object.entries(said)) {
-    await screen.findByLabelText(label);
-    // Looked up again: while that was awaited, a list that was read anew may have taken its place.
-    fireEvent.change(screen.getByLabelText(label), { target: { value: role } });
+    // At once: a moment later a list that was read anew may have taken its place.
+    await waitFor(() => fireEvent.change(columnField(label), { target: { value: role } }));
   }
 }
 

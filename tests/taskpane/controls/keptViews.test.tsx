@@ -1,10 +1,11 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { act, fireEvent, render, screen, waitFor } from '@testing-library/react';
 import { TaskPane } from '../../../src/taskpane/app/TaskPane';
 import { tabs } from '../../../src/taskpane/app/tabs';
 import { benchSheets } from '../../sheets/crimps/benchSheets';
 import { demoSheets } from '../../sheets/cutlist/demoWorkbook';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { columnField } from '../columnField';
 import { openPlace } from '../openPlace';
 
 beforeEach(() => localStorage.clear());
@@ -91,7 +92,7 @@ test('what is said once in two views is the same in both, whichever was opened f
 test('the view under two tabs is one view: what was corrected in one is so in the other', async () => {
   open(demoSheets, 'Jobs', 'A2');
   await openPlace('quote/columns');
-  const field = await screen.findByLabelText(/^[A-Z]+: Hose$/);
+  const field = await waitFor(() => columnField(/^[A-Z]+: Hose$/));
   await openPlace('week/columns');
   expect(screen.getByLabelText(/^[A-Z]+: Hose$/)).toBe(field);
   expect(isShown(field)).toBe(true);

@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { act, renderHook } from '@testing-library/react';
 import { useStored } from '../../../src/taskpane/controls/useStored';
 

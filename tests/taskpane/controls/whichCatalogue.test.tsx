@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { fireEvent, render, screen, waitFor } from '@testing-library/react';
 import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
 import { readCrimpSheet } from '../../../src/sheets/crimps/crimpSheet';

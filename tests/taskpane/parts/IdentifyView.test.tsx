@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { fireEvent, render, screen, within } from '@testing-library/react';
 import { IdentifyView } from '../../../src/taskpane/parts/IdentifyView';

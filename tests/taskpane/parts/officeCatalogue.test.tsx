@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { configure, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import { useState } from 'react';

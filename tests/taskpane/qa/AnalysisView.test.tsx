@@ -1,10 +1,11 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import type { Change } from '../../../src/workbook/workbook';
 import { AnalysisView } from '../../../src/taskpane/qa/AnalysisView';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 import { tableAnswers } from '../../../src/sheets/table/tableAnswers';
+import { columnField } from '../columnField';
 import { viewProps } from '../viewProps';
 import { recallAnalysis } from '../../../src/sheets/analysis/analysisMemory';
 import { PLANTED_SHEETS } from '../../sheets/analysis/plantedSheets';
@@ -118,6 +119,7 @@ test('columns are corrected by hand: without the target column the rows say once
   const { workbook } = open('Week 40');
   await section();
   const column = (name: string) => screen.getByRole<HTMLSelectElement>('combobox', { name });
+  await waitFor(() => columnField('J: Target (mm)'));
   expect([column('F: Reading 1 (mm)').value, column('J: Target (mm)').value]).toEqual(['reading', 'target']);
   fireEvent.change(column('J: Target (mm)'), { target: { value: 'none' } });
   const links = await screen.findAllByText(/^Row \d+$/);
@@ -126,6 +128,7 @@ test('columns are corrected by hand: without the target column the rows say once
   expect(screen.queryByRole('region', { name: 'All crimps' })).toBeNull();
   // It is remembered with the workbook.
   expect((await tableAnswers(workbook, 'crimps', 'Week 40')).role.get('target (mm)')).toBe('none');
+  await waitFor(() => columnField('J: Target (mm)'));
   fireEvent.change(column('J: Target (mm)'), { target: { value: 'target' } });
   expect(await section()).toBeTruthy();
 });
@@ -182,8 +185,8 @@ test('several columns of readings, corrected where one was taken, hold a crimp a
   });
   expect(await screen.findByText('0 crimps read from sheet Crimps.')).toBeTruthy();
   for (const name of ['F: second', 'G: third', 'H: fourth']) {
-    fireEvent.change(screen.getByRole('combobox', { name }), { target: { value: 'reading' } });
-    await waitFor(() => expect(screen.getByRole<HTMLSelectElement>('combobox', { name }).value).toBe('reading'));
+    await waitFor(() => fireEvent.change(columnField(name), { target: { value: 'reading' } }));
+    await waitFor(() => expect(columnField(name).value).toBe('reading'));
   }
   expect(await screen.findByText('2 crimps read from sheet Crimps.')).toBeTruthy();
 });

@@ -1,4 +1,4 @@
-/** @jest-environment jsdom */
+/** @jest-environment ./tests/quickJsdom.mjs */
 import { configure, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import { TaskPane } from '../../../src/taskpane/app/TaskPane';
 import { FRESH_DUTY, type DutyText } from '../../../src/sheets/duty/dutyFields';
