@@ -303,3 +303,55 @@ describe('whether changes with time can be looked for', () => {
     ],
   ])('%s', (_, dates, expected) => expect(notes(dates)).toEqual(expected));
 });
+
+describe('a die that is told as off', () => {
+  const DAYS = Array.from({ length: 40 }, (_, index) => new Date(Date.UTC(2026, 8, 7 + index)).toISOString().slice(0, 10));
+  const BEFORE = 24;
+  const scatter = (day: number, combination: number) => [-2, 1, 0, 2, -1][(3 * day + 2 * combination) % 5]!;
+  /** Two crimps a day of each combination: each with its die and its offset in hundredths of mm on a day. */
+  const bookOf = (made: readonly (readonly [name: string, die: string, offset: (day: number) => number])[]) =>
+    DAYS.flatMap((day, index) =>
+      made.flatMap(([name, die, offset], combination) =>
+        crimpsOf(
+          name,
+          [0, 1].map(k => offset(index) + scatter(index + k, combination)),
+          400,
+          die,
+        ).map(row => [day, ...row]),
+      ),
+    );
+  const right = () => 0;
+  const fromThen = (day: number) => (day < BEFORE ? 0 : 18);
+  const others = [
+    ['C', 'D22', right],
+    ['D', 'D22', right],
+    ['E', 'D26', right],
+    ['F', 'D26', right],
+  ] as const;
+  const told = (...made: (readonly [string, string, (day: number) => number])[]) => {
+    const analysis = analyse([['Date', ...HEAD], ...bookOf([...made, ...others])]);
+    expect(analysis.machines[0]!.cause.dies.filter(({ finding }) => finding === 'DIE').map(({ name }) => name)).toEqual(['D28']);
+    return textOf(analysis).all.find(({ kind }) => kind === 'die')!;
+  };
+
+  test('is off where all that was made with it is', () => {
+    const finding = told(['A', 'D28', fromThen], ['B', 'D28', fromThen]);
+    expect(finding.title).toBe('Die D28 is off');
+    expect(finding.sentence).toMatch(/^Since 2026-10-01 die D28 crimps 0\.18 mm large on its own\.$/);
+  });
+
+  test('may be a setting that was changed where only one of its combinations is off', () => {
+    const finding = told(['A', 'D28', fromThen], ['B', 'D28', right]);
+    expect(finding.title).toBe('Setting or die: A');
+    expect(finding.sentence).toMatch(
+      /^Since 2026-10-01 A crimps 0\.18 mm large on its own, but B, made with the same die D28, does not: a setting that was changed is as likely as the die\.$/,
+    );
+    expect(finding.actions.join(' ')).not.toMatch(/out of use/);
+  });
+
+  test('may be the setting of the only combination that was made with it', () => {
+    const finding = told(['A', 'D28', fromThen]);
+    expect(finding.title).toBe('Die D28 or its setting is off');
+    expect(finding.actions[0]).toMatch(/^Only A was made with it: its setting may be what is off/);
+  });
+});
