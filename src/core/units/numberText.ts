@@ -32,13 +32,13 @@ function inches(text: string, comma: CommaRule): NumberFromText | undefined {
   return value && { value, mark: marked ? 'inch' : 'none' };
 }
 
-/** `4'`, `4' 3 1/2"`, `4'-3 1/2"` as inches. */
+/** `4'`, `4' 3 1/2"`, `4'-3 1/2"` as inches; a foot or more of inches is none: `1'250` is 1250 with a mark for thousands. */
 function feetAndInches(text: string, comma: CommaRule): NumberFromText | undefined {
   const [, feetText, inchText] = FEET.exec(text) ?? [];
   if (feetText === undefined) return undefined;
   const feet = plainNumber(feetText, comma);
   const rest = inchText === undefined ? { value: new Decimal(0) } : inches(inchText, comma);
-  return feet && rest && { value: feet.times(12).plus(rest.value), mark: 'inch' };
+  return feet && rest?.value.lt(12) ? { value: feet.times(12).plus(rest.value), mark: 'inch' } : undefined;
 }
 
 /**
