@@ -81,9 +81,9 @@ export function chosenTables(
 
 function doubled(chosen: readonly ChosenTable[]): string | undefined {
   const twice = chosen.find(({ table }, index) => chosen.findIndex(other => other.table === table) < index);
-  return (
-    twice && `Two tables are taken for ${catalogueTables[twice.table].sheet}. Choose for one of them that it is something else.`
-  );
+  if (!twice) return undefined;
+  const { sheet } = catalogueTables[twice.table];
+  return `Two tables are taken for ${sheet}. If both hold ${sheet.toLowerCase()}, put their rows under one heading row and load that; else choose for one of them that it is something else.`;
 }
 
 function missing(tables: RawTables): string | undefined {

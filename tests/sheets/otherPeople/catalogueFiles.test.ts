@@ -51,6 +51,17 @@ test('files with semicolons, tabs and commas, a title, a blank row, decimal comm
   expect(problems).toMatchObject([{ place: 'crimps.csv, row 3, column D', sentence: 'Dial is "ask", expected a number' }]);
 });
 
+test('hoses in two files: what to do is said', async () => {
+  const second = HOSES.split('\n').slice(2).join('\n');
+  const { reason } = await loaded({
+    'hoses a.csv': HOSES,
+    'hoses b.csv': second,
+    'fittings.txt': FITTINGS,
+    'crimps.csv': CRIMPS,
+  });
+  expect(reason).toMatch(/^Two tables are taken for Hoses\. If both hold hoses, put their rows under one heading row/);
+});
+
 const MACHINES = `Machine;Catalogue dials;Die;Hose;Fitting;Dial;Date;By
 Gate;yes;;;;;;
 Gate;;D23;Alder DN 12;Alder cone straight DN 12;312;14.03.2026;RM
