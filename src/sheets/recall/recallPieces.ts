@@ -1,5 +1,7 @@
 import { pieceKey, type Piece } from '../pieces/piece';
+import { quotedText } from '../../core/quotedText';
 import { isCrimpedEnd, statusOfPiece } from '../pieces/pieceStatus';
+import { lotInCell } from './lotInCell';
 import type { KnownGauge, RecallRequest } from './recallRequest';
 
 /** How a piece belongs to what is asked back. `open`: it cannot be excluded. */
@@ -13,13 +15,6 @@ type Finding = Omit<RecalledPiece, 'piece'> | undefined;
 
 const hit = (why: string): Finding => ({ kind: 'hit', why });
 const open = (why: string): Finding => ({ kind: 'open', why });
-
-/** Lots that one cell names: `L70; L71`. */
-const lotsIn = (text: string) =>
-  text
-    .split(/[;,+&/]|\band\b/)
-    .map(pieceKey)
-    .filter(Boolean);
 
 interface LotCell {
   readonly of: 'hose' | 'fitting' | 'ferrule';
@@ -41,15 +36,16 @@ function lotCells({ hose, lot, ends, ferruleLot }: Piece): readonly LotCell[] {
 }
 
 function byLot(piece: Piece, request: Extract<RecallRequest, { by: 'lot' }>): Finding {
-  const wanted = pieceKey(request.lot);
   // Who names a part may have misspelt it: a lot that stands there counts in any case.
   const cells = lotCells(piece).filter(({ of }) => request.of === 'any' || of === request.of);
-  // A cell with the whole lot in it counts, too, though the lot's name has a comma.
-  const named = cells.find(({ lot }) => pieceKey(lot) === wanted || lotsIn(lot).includes(wanted));
+  const said = cells.map(cell => ({ ...cell, says: lotInCell(cell.lot, request.lot) }));
+  const named = said.find(({ says }) => says === 'named');
   if (named) return hit(`${named.label} ${named.lot}`);
+  const mentioned = said.filter(({ says }) => says === 'mentioned');
+  if (mentioned.length > 0) return open(mentioned.map(({ label, lot }) => `${label} ${quotedText(lot)}`).join(', '));
   const part = pieceKey(request.part);
   const isOfPart = (cell: LotCell) => part === '' || cell.of === 'ferrule' || pieceKey(cell.part) === part;
-  const blank = cells.filter(cell => lotsIn(cell.lot).length === 0 && isOfPart(cell));
+  const blank = said.filter(cell => cell.says === 'none' && isOfPart(cell));
   return blank.length > 0 ? open(`no ${blank.map(({ label }) => label).join(', no ')}`) : undefined;
 }
 
