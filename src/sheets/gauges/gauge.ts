@@ -1,5 +1,6 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { MeasureUnit } from '../../core/units/measureUnit';
+import type { CheckInterval } from './checkInterval';
 
 /** What a gauge measures with. */
 export type GaugeKind = 'caliper' | 'pressure gauge' | 'die' | 'other';
@@ -12,8 +13,8 @@ export interface Gauge {
   readonly kind: GaugeKind;
   /** Day number of the last check; undefined where none is stated. */
   readonly checked: number | undefined;
-  /** Days between checks; undefined where none is stated. */
-  readonly every: number | undefined;
+  /** Time between checks; undefined where none is stated. */
+  readonly every: CheckInterval | undefined;
   /** Day number of the next check, where the sheet states it. */
   readonly due?: number | undefined;
   readonly unit: MeasureUnit | undefined;

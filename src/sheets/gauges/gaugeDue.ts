@@ -1,5 +1,6 @@
 import { isoDate } from '../../core/units/sheetDate';
 import { gaugeKey, gaugeOf, type Gauge } from './gauge';
+import { monthsLater } from './monthsLater';
 import { countedText } from '../../core/countedText';
 
 /** Whether a gauge may be used on a day. */
@@ -11,21 +12,33 @@ export interface GaugeDue {
   readonly sentence: string;
 }
 
+/** 9999-12-31: an interval beyond it is none. */
+const LAST_DAY = 2_958_465;
+
+function dayByInterval({ checked, every }: Gauge): number | undefined {
+  if (checked === undefined || every === undefined) return undefined;
+  if ('months' in every) return every.months > 0 ? monthsLater(checked, every.months) : undefined;
+  return every.days > 0 ? Math.floor(Math.floor(checked) + every.days) : undefined;
+}
+
+/** Day number of the next check: by its interval or as stated, the earlier one where both are; undefined where neither is. */
+export function dueDay(gauge: Gauge): number | undefined {
+  const days = [dayByInterval(gauge), gauge.due].filter((day): day is number => day !== undefined && day <= LAST_DAY);
+  return days.length === 0 ? undefined : Math.floor(Math.min(...days));
+}
+
 /**
  * When the check of a gauge is due: on the day of its last check and so many days after it may still be used.
  * @param day number of the day
  */
 export function gaugeDue(gauge: Gauge, day: number): GaugeDue {
-  const { checked, every } = gauge;
+  const { checked } = gauge;
   const unknown = (sentence: string): GaugeDue => ({ gauge, dueIn: undefined, isOverdue: true, sentence });
   if (checked === undefined) return unknown('no date of its last check: check it first');
-  const byInterval = every === undefined || every <= 0 ? undefined : Math.floor(checked) + every;
-  if (byInterval === undefined && gauge.due === undefined)
-    return unknown('no interval: write in how many days it is checked again');
+  const due = dueDay(gauge);
+  if (due === undefined) return unknown('no interval: write in how many days it is checked again');
   const last = Math.floor(checked);
   if (last > day) return unknown(`its check of ${isoDate(last)} lies ahead of ${isoDate(day)}`);
-  // Where both are stated, the earlier one counts.
-  const due = Math.floor(Math.min(byInterval ?? Infinity, gauge.due ?? Infinity));
   const dueIn = due - Math.floor(day);
   const on = isoDate(due);
   if (dueIn < 0) return { gauge, dueIn, isOverdue: true, sentence: `overdue by ${countedText(-dueIn, 'day')}, since ${on}` };

@@ -1,6 +1,6 @@
 import { dayNumber, isoDate } from '../../core/units/sheetDate';
 import { gaugeKey, gaugeOf, type Gauge } from '../gauges/gauge';
-import { gaugeRefusals, NOT_IN_GAUGES } from '../gauges/gaugeDue';
+import { dueDay, gaugeRefusals, NOT_IN_GAUGES } from '../gauges/gaugeDue';
 import { pressureRangeNote } from '../gauges/pressureRange';
 import type { Piece } from '../pieces/piece';
 import type { RecordFields } from './inspectionRecord';
@@ -16,13 +16,14 @@ export interface RecordGauges {
 }
 
 function factOf(gauge: Gauge): string {
-  const { name, resolution, uncertainty, unit, checked, every } = gauge;
+  const { name, resolution, uncertainty, unit, checked } = gauge;
+  const due = dueDay(gauge);
   const symbol = unit ? ` ${unit.symbol}` : '';
   const parts = [
     resolution && `resolution ${resolution}${symbol}`,
     uncertainty && `U ${uncertainty}${symbol} (k = 2)`,
     checked !== undefined && `checked ${isoDate(checked)}`,
-    checked !== undefined && every !== undefined && `due ${isoDate(Math.floor(checked + every))}`,
+    due !== undefined && `due ${isoDate(due)}`,
   ].filter(Boolean);
   return parts.length > 0 ? `${name}: ${parts.join(', ')}` : name;
 }

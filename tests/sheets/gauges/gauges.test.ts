@@ -1,7 +1,7 @@
 import { Decimal } from '../../../src/core/units/decimal';
 import { measureUnit } from '../../../src/core/units/measureUnit';
-import { dayNumber } from '../../../src/core/units/sheetDate';
-import { dueList, gaugeRefusals } from '../../../src/sheets/gauges/gaugeDue';
+import { dayNumber, isoDate } from '../../../src/core/units/sheetDate';
+import { dueDay, dueList, gaugeRefusals } from '../../../src/sheets/gauges/gaugeDue';
 import { gaugesSheet } from '../../../src/sheets/gauges/gaugesSheet';
 import { checkOfGauge, studyOfGauge } from '../../../src/sheets/gauges/gaugeStudies';
 import { pressureRangeNote } from '../../../src/sheets/gauges/pressureRange';
@@ -27,37 +27,63 @@ const gauges = async (rows = OWN) => {
 test('own headings, a title block, months; every row is read, hidden ones too, and a date that may be two days is said', async () => {
   const { gauges: all, report } = await gauges();
   expect(all.map(({ name, kind, every }) => [name, kind, every])).toEqual([
-    ['Caliper 3', 'caliper', 360],
-    ['Gauge 7', 'pressure gauge', 360],
+    ['Caliper 3', 'caliper', { months: 12 }],
+    ['Gauge 7', 'pressure gauge', { months: 12 }],
     ['Gauge 8', 'pressure gauge', undefined],
-    ['D26', 'die', 180],
-    ['Gauge 9', 'pressure gauge', 360],
+    ['D26', 'die', { months: 6 }],
+    ['Gauge 9', 'pressure gauge', { months: 12 }],
   ]);
   expect(all[0]!.uncertainty!.toNumber()).toBe(0.03);
   expect(report.leftOut.map(({ row, reason }) => [row, reason])).toEqual([[8, 'problem']]);
 });
 
-// A month is taken as 30 days, a year as 365.
-test.each<[string, FakeCell, number]>([
-  ['Interval (days)', 90, 90],
-  ['Interval (weeks)', 26, 182],
-  ['Interval (months)', 6, 180],
-  ['Interval (years)', 2, 730],
-  ['Interval', '10 days', 10],
-  ['Interval', '3 weeks', 21],
-  ['Interval', '12 months', 360],
-  ['Interval', '1 year', 365],
-  ['Interval', 'weekly', 7],
-  ['Interval', 'monthly', 30],
-  ['Interval', 'quarterly', 90],
-  ['Interval', 'half-yearly', 180],
-  ['Interval', 'yearly', 365],
-])('%s %s is %d days', async (heading, interval, days) => {
+// Months and years are those of the calendar.
+test.each<[string, FakeCell, string]>([
+  ['Interval (days)', 90, '2026-11-29'],
+  ['Interval (weeks)', 26, '2027-03-01'],
+  ['Interval (months)', 6, '2027-02-28'],
+  ['Interval (years)', 2, '2028-08-31'],
+  ['Interval (years)', 0.5, '2027-02-28'],
+  ['Interval', '10 days', '2026-09-10'],
+  ['Interval', '3 weeks', '2026-09-21'],
+  ['Interval', '12 months', '2027-08-31'],
+  ['Interval', 'every 6 months', '2027-02-28'],
+  ['Interval', '18 mths', '2028-02-29'],
+  ['Interval', '6-monthly', '2027-02-28'],
+  ['Interval', '1 year', '2027-08-31'],
+  ['Interval', 'weekly', '2026-09-07'],
+  ['Interval', 'monthly', '2026-09-30'],
+  ['Interval', 'every month', '2026-09-30'],
+  ['Interval', 'quarterly', '2026-11-30'],
+  ['Interval', 'half-yearly', '2027-02-28'],
+  ['Interval', 'half yearly', '2027-02-28'],
+  ['Interval', 'every half year', '2027-02-28'],
+  ['Interval', 'annually', '2027-08-31'],
+  ['Interval', 'annual', '2027-08-31'],
+  ['Interval', 'yearly', '2027-08-31'],
+])('%s %s from 2026-08-31: next on %s', async (heading, interval, next) => {
   const { gauges: all } = await gauges([
     ['Gauge no.', 'Kind', 'Calibrated on', heading],
-    ['Caliper 3', 'vernier caliper', '2026-01-01', interval],
+    ['Caliper 3', 'vernier caliper', '2026-08-31', interval],
   ]);
-  expect(all.map(({ every }) => every)).toEqual([days]);
+  expect(all.map(gauge => isoDate(dueDay(gauge)!))).toEqual([next]);
+});
+
+test('an interval beyond all dates is none', async () => {
+  const { gauges: all } = await gauges([
+    ['Gauge no.', 'Kind', 'Calibrated on', 'Interval (months)'],
+    ['Caliper 3', 'vernier caliper', '2026-08-31', 1e9],
+  ]);
+  expect(dueDay(all[0]!)).toBeUndefined();
+});
+
+test('months that are not whole are refused', async () => {
+  const { gauges: all, report } = await gauges([
+    ['Gauge no.', 'Kind', 'Calibrated on', 'Interval (months)'],
+    ['Caliper 3', 'vernier caliper', '2026-08-31', 1.5],
+  ]);
+  expect(all[0]!.every).toBeUndefined();
+  expect(report.leftOut[0]!.sentence).toBe('interval is 1.5 months: enter whole months, or days');
 });
 
 test('what is due: what cannot be dated first, then the most overdue', async () => {
@@ -66,15 +92,15 @@ test('what is due: what cannot be dated first, then the most overdue', async () 
     'Gauge 8: no interval: write in how many days it is checked again',
     'D26: its check of 2026-11-01 lies ahead of 2026-10-05',
     'Gauge 9: no date of its last check: check it first',
-    // 2025-10-01 + 360 days = 2026-09-26; 9 days later.
-    'Gauge 7: overdue by 9 days, since 2026-09-26',
-    'Caliper 3: due in 83 days, on 2026-12-27',
+    'Gauge 7: overdue by 4 days, since 2026-10-01',
+    // 26 days of October, November and December, and one.
+    'Caliper 3: due in 88 days, on 2027-01-01',
   ]);
 });
 
 test.each([
-  ['2026-12-27', []],
-  ['2026-12-28', ['Caliper 3: overdue by 1 day, since 2026-12-27']],
+  ['2027-01-01', []],
+  ['2027-01-02', ['Caliper 3: overdue by 1 day, since 2027-01-01']],
 ])('a record on %s: %j', async (on, refusals) => {
   expect(gaugeRefusals((await gauges()).gauges, ['caliper 3'], day(on))).toEqual(refusals);
 });
@@ -157,7 +183,7 @@ test('a new sheet Gauges is read again', async () => {
   await workbook.write([
     { kind: 'values', at: { sheet: 'Gauges', address: 'A2:E2' }, values: [['K 1', 'caliper', 'mm', '2026-10-01', 365]] },
   ]);
-  expect((await readGauges(workbook))!.gauges[0]).toMatchObject({ name: 'K 1', kind: 'caliper', every: 365 });
+  expect((await readGauges(workbook))!.gauges[0]).toMatchObject({ name: 'K 1', kind: 'caliper', every: { days: 365 } });
 });
 
 test.each<[string, readonly (readonly FakeCell[])[], readonly string[]]>([

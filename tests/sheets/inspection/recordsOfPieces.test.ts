@@ -186,6 +186,16 @@ test('a gauge that was overdue on the day of its use is refused; one that is not
   expect(strange.record.problems).toContain('C9: not on sheet Gauges, no check of it is known');
 });
 
+test('a record says the same due date as Gauges: the earlier one of interval and next check', async () => {
+  const dated = Gauges.map((row, index) => [...row, index === 0 ? 'Next due' : row[0] === 'C3' ? '2026-11-30' : '2027-01-15']);
+  const everyBlank = dated.map(row => (row[0] === 'G7' ? [...row.slice(0, 3), '', ...row.slice(4)] : row));
+  const { record } = await recordFor(await finished({}, { Gauges: everyBlank }));
+  expect(record.gauges).toEqual([
+    'C3: resolution 0.01 mm, U 0.02 mm (k = 2), checked 2026-06-01, due 2026-11-30',
+    'G7: resolution 5 bar, U 10 bar (k = 2), checked 2026-06-01, due 2027-01-15',
+  ]);
+});
+
 test('what nobody says of a gauge is not guessed: a bare G7 is neither caliper nor pressure gauge, and no check of it is known', async () => {
   const factsOf = (record: Parameters<typeof workFacts>[0], options: Parameters<typeof workFacts>[1]) =>
     Object.fromEntries([...workFacts(record, options), ...proofFacts(record, options)].map(({ label, value }) => [label, value]));
