@@ -71,7 +71,7 @@ export function RecallView({ workbook, goTo }: ViewProps) {
       )}
       <RecallForm
         fields={fields}
-        gauges={known.map(({ name }) => name)}
+        gauges={[...new Set(known.map(({ name }) => name))]}
         onFields={change => {
           setFields({ ...fields, ...change });
           setIsAsked(false);

@@ -1,7 +1,7 @@
 import { Decimal } from '../../../src/core/units/decimal';
 import { measureUnit } from '../../../src/core/units/measureUnit';
 import { dayNumber, isoDate } from '../../../src/core/units/sheetDate';
-import { dueDay, dueList, gaugeRefusals } from '../../../src/sheets/gauges/gaugeDue';
+import { dueDay, dueList, gaugeRefusals, laterChecks } from '../../../src/sheets/gauges/gaugeDue';
 import { gaugesSheet } from '../../../src/sheets/gauges/gaugesSheet';
 import { checkOfGauge, studyOfGauge } from '../../../src/sheets/gauges/gaugeStudies';
 import { pressureRangeNote } from '../../../src/sheets/gauges/pressureRange';
@@ -105,12 +105,51 @@ test.each([
   expect(gaugeRefusals((await gauges()).gauges, ['caliper 3'], day(on))).toEqual(refusals);
 });
 
-test('a gauge that is not on the sheet is refused, and one that stands there twice', async () => {
-  const { gauges: all } = await gauges([...OWN, ['Caliper 3', 'caliper', '2026-02-01', 12, 0, 150, 'mm', '']]);
+test.each([
+  ['on the same day', ['Caliper 3', 'caliper', '2026-01-01', 12, 0, 150, 'mm', '']],
+  ['of another range', ['Caliper 3', 'caliper', '2026-02-01', 12, 0, 300, 'mm', '']],
+  ['of another kind', ['Caliper 3', 'pressure gauge', '2026-02-01', 12, 0, 150, 'mm', '']],
+  ['without a day', ['Caliper 3', 'caliper', '', 12, 0, 150, 'mm', '']],
+])('a gauge that is not on the sheet is refused, and one that stands there twice: %s', async (_, again) => {
+  const { gauges: all } = await gauges([...OWN, again]);
   expect(gaugeRefusals(all, ['Caliper 5', 'Caliper 3', ''], day('2026-10-05'))).toEqual([
     'Caliper 5: not on sheet Gauges, no check of it is known',
     'Caliper 3: twice on sheet Gauges',
   ]);
+});
+
+describe('a row for each check of one gauge', () => {
+  const checks = async () =>
+    (
+      await gauges([
+        ['Gauge', 'Kind', 'Checked', 'Every (months)', 'Next due'],
+        ['C3', 'caliper', '2026-10-01', 12, ''],
+        ['C3', 'caliper', '2024-03-01', 12, ''],
+        ['C3', 'caliper', '2025-09-25', 12, ''],
+      ])
+    ).gauges;
+  test.each([
+    ['2026-09-20', []],
+    ['2026-09-26', ['C3: overdue by 1 day, since 2026-09-25']],
+    ['2026-10-02', []],
+    ['2025-03-02', ['C3: overdue by 1 day, since 2025-03-01']],
+  ])('the last one before the day counts: %s', async (on, refusals) => {
+    expect(gaugeRefusals(await checks(), ['c3'], day(on), day('2026-10-09'))).toEqual(refusals);
+  });
+  test('before all of them nobody knows; what is due counts the gauge once', async () => {
+    const all = await checks();
+    expect(gaugeRefusals(all, ['C3'], day('2024-02-01'), day('2026-10-09'))).toEqual([]);
+    expect(laterChecks(all, ['C3'], day('2024-02-01'), day('2026-10-09'))).toEqual([
+      'C3: its check of 2024-03-01 came after its use on 2024-02-01: whether it was due then is not known',
+    ]);
+    expect(dueList(all, day('2026-10-09')).map(({ sentence }) => sentence)).toEqual(['due in 357 days, on 2027-10-01']);
+  });
+  test('a check that lies ahead of the day of the record is refused', async () => {
+    const [first] = await checks();
+    expect(gaugeRefusals([first!], ['C3'], day('2026-09-20'), day('2026-09-30'))).toEqual([
+      'C3: its check of 2026-10-01 lies ahead of 2026-09-20',
+    ]);
+  });
 });
 
 describe('a pressure gauge reads best in the middle half of its range (common practice)', () => {

@@ -196,6 +196,19 @@ test('a record says the same due date as Gauges: the earlier one of interval and
   ]);
 });
 
+test('a gauge that was checked again after the pieces were made is told, not refused; with a row for each check the one before counts', async () => {
+  const again = ['C3', 'caliper', '2026-10-08', 365, 'mm', 0.01, 0.015, 0, 150];
+  const later = await recordFor(await finished({}, { Gauges: [Gauges[0]!, again, Gauges[3]!] }));
+  expect(later.gathered.refusals).toEqual([]);
+  expect(later.record.problems).toContain(
+    'C3: its check of 2026-10-08 came after its use on 2026-10-07: whether it was due then is not known',
+  );
+  const both = await recordFor(await finished({}, { Gauges: [...Gauges, again] }));
+  expect([both.gathered.refusals, both.record.problems]).toEqual([[], []]);
+  expect(both.record.gauges![0]).toBe('C3: resolution 0.01 mm, U 0.02 mm (k = 2), checked 2026-06-01, due 2027-06-01');
+  expect(workFacts(both.record, options)).toContainEqual({ label: 'Caliper calibrated', value: '2026-06-01' });
+});
+
 test('what nobody says of a gauge is not guessed: a bare G7 is neither caliper nor pressure gauge, and no check of it is known', async () => {
   const factsOf = (record: Parameters<typeof workFacts>[0], options: Parameters<typeof workFacts>[1]) =>
     Object.fromEntries([...workFacts(record, options), ...proofFacts(record, options)].map(({ label, value }) => [label, value]));
