@@ -4,7 +4,7 @@ import { gatherRecords, refuseOverdue } from '../../../src/sheets/inspection/gat
 import type { RecordWishes } from '../../../src/sheets/inspection/recordSources';
 import { FRESH_FIELDS, NOT_NOTED } from '../../../src/sheets/inspection/inspectionRecord';
 import { recordPage } from '../../../src/sheets/inspection/recordPage';
-import { proofFacts, workFacts } from '../../../src/sheets/inspection/recordFacts';
+import { decisionRule, proofFacts, workFacts } from '../../../src/sheets/inspection/recordFacts';
 import { recordGrowth } from '../../../src/sheets/inspection/recordsLog';
 import { recordResult } from '../../../src/sheets/inspection/recordResult';
 import { recordSheet } from '../../../src/sheets/inspection/recordSheet';
@@ -184,6 +184,14 @@ test('a gauge that was overdue on the day of its use is refused; one that is not
   const strange = await recordFor(await finished({ gauge: 'C9; G7' }));
   expect(() => refuseOverdue(strange.gathered)).not.toThrow();
   expect(strange.record.problems).toContain('C9: not on sheet Gauges, no check of it is known');
+});
+
+test('the decision rule does not deny an uncertainty that the gauges state', async () => {
+  const { record } = await recordFor(await finished());
+  expect(record.gauges![0]).toContain('U 0.02 mm (k = 2)');
+  expect(decisionRule(options, record)).toBe(
+    'Decision rule: the mean against its limits as measured; no uncertainty U is taken off them.',
+  );
 });
 
 test('a record says the same due date as Gauges: the earlier one of interval and next check', async () => {
