@@ -196,6 +196,20 @@ describe('studies', () => {
     expect(isCapable).toBe(false);
   });
 
+  test.each([
+    [25, [], ''],
+    [2.5, [], 'All readings, the first 25, differ from the reference 2.5 by more than 20 %: is it a slip of the decimal point?'],
+    [25, [250], 'Reading 11 (250) differs from the reference 25 by more than 20 %: is it a slip of the decimal point?'],
+    [
+      25,
+      [250, 2.5],
+      'Readings 11 (250), 12 (2.5) differ from the reference 25 by more than 20 %: is it a slip of the decimal point?',
+    ],
+  ])('readings of 25 against a reference of %d, with %j: %s', (reference, more, doubt) => {
+    const readings = [25, 25.01, 25, 25.01, 25, 25.01, 25, 25.01, 25, 25.01, ...more].map(reading => [reading]);
+    expect(checkOfGauge(readings, new Decimal(reference), new Decimal('0.24')).doubt).toBe(doubt);
+  });
+
   test('study of one person: a part a row; headings and names are no readings', () => {
     const values = [
       ['Part', 1, 2],

@@ -128,6 +128,15 @@ describe('gauges', () => {
     expect(await screen.findByText(/take ten or more/)).toBeTruthy();
   });
 
+  test('a reference that cannot belong to the readings is doubted', async () => {
+    const readings = Array.from({ length: 10 }, (_, index) => [25 + (index % 2) / 100]);
+    open(GaugesView, { Book: readings }, 'A1:A10');
+    fill(/^Tolerance, full width/, '0.6');
+    fill(/^Reference/, '2,5');
+    fireEvent.click(screen.getByRole('button', { name: 'Check on the reference' }));
+    expect(await screen.findByText(/differ from the reference 2\.5 by more than 20 %/)).toBeTruthy();
+  });
+
   test('a check or a study of nothing asks for the readings', async () => {
     open(
       GaugesView,
