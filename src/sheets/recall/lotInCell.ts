@@ -20,6 +20,17 @@ function standsIn(text: string, lot: string): boolean {
   return new RegExp(`(?<![\\p{L}\\p{N}])${word}(?![\\p{L}\\p{N}])`, 'u').test(text);
 }
 
+const SPAN = /(?<![\p{L}\p{N}])(\p{L}*)(\d{1,12}) ?(?:\p{Pd}|…|\.{2,3}| to ) ?(\p{L}*)(\d{1,12})(?!\d)/gu;
+
+/** Whether a text has a span of lots with this one in it: `L68 to L72`, `L68-72`. */
+function isInSpan(text: string, lot: string): boolean {
+  const [, prefix, digits] = /^(\p{L}*)(\d{1,12})$/u.exec(lot.replace(DASHES, '')) ?? [];
+  return [...text.matchAll(SPAN)].some(([, first, from, last, to]) => {
+    const isSame = first === prefix && (last === '' || last === prefix);
+    return isSame && Number(digits) >= Number(from) && Number(digits) <= Number(to);
+  });
+}
+
 /** Reads the cell of a lot for one lot: `L70; L71` names L70, `L70-2`, `Lot L70` and `L71 (was L70)` mention it. */
 export function lotInCell(text: string, lot: string): LotInCell {
   const [cell, wanted] = [pieceKey(text), pieceKey(lot)];
@@ -27,7 +38,7 @@ export function lotInCell(text: string, lot: string): LotInCell {
   // The whole cell counts, too: a lot's own name may have a comma.
   if (cell === wanted || names.includes(wanted)) return 'named';
   if (NO_LOT.test(cell)) return 'none';
-  if (cell.includes('?') || standsIn(cell, wanted)) return 'mentioned';
+  if (cell.includes('?') || standsIn(cell, wanted) || isInSpan(cell, wanted)) return 'mentioned';
   // A cell that says less than what was asked may mean the same: `L70`, asked for `Lot L70` or `L70-2`. Parts of `52/24` say nothing.
   const whole = names.filter(name => /\p{L}/u.test(name) && /\d/.test(name));
   return [cell, ...whole].some(name => standsIn(wanted, name)) ? 'mentioned' : 'other';

@@ -25,6 +25,10 @@ test.each([
   ['L70-2', 'L70', 'mentioned'],
   ['L70', 'L70-2', 'mentioned'],
   ['L70', 'Lot L70', 'mentioned'],
+  ['L68 to L72', 'L70', 'mentioned'],
+  ['L68-L72', 'L-70', 'mentioned'],
+  ['L68 … 72', 'L70', 'mentioned'],
+  ['L60; L68–L72', 'L70', 'mentioned'],
   ['', 'L70', 'none'],
   ['–', 'L70', 'none'],
   ['n/a', 'L70', 'none'],
@@ -35,6 +39,9 @@ test.each([
   ['L7', 'L70', 'other'],
   ['Sand', 'S', 'other'],
   ['52/24', '41/24', 'other'],
+  ['L68 to L72', 'L73', 'other'],
+  ['L68 to L72', 'M70', 'other'],
+  ['24-117', '24-118', 'other'],
 ])('a cell “%s”, asked for %s: %s', (cell, lot, says) => {
   expect(lotInCell(cell, lot)).toBe(says);
 });
@@ -43,6 +50,8 @@ test('a cell of 32,000 characters is read at once', () => {
   const began = process.cpuUsage().user;
   expect(lotInCell('L '.repeat(16000), 'L70')).toBe('other');
   expect(lotInCell('L70'.repeat(10000), 'L70')).toBe('other');
+  expect(lotInCell('1'.repeat(32000), 'L70')).toBe('other');
+  expect(lotInCell('l'.repeat(32000), 'L70')).toBe('other');
   expect((process.cpuUsage().user - began) / 1000).toBeLessThan(500);
 });
 
