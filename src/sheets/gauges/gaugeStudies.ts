@@ -2,6 +2,7 @@ import { numberOfCell } from '../../cells/sheetCell';
 import { gaugeCheck, type GaugeCheck } from '../../core/quality/gaugeCheck';
 import { gaugeStudy, type GaugeStudy } from '../../core/quality/gaugeStudy';
 import type { Decimal } from '../../core/units/decimal';
+import { READ_PLACES } from '../../core/units/decimalPlaces';
 import type { CellValue } from '../../workbook/workbook';
 import { isFilled } from '../../core/catalogue/headings';
 
@@ -40,6 +41,26 @@ export interface CheckOfGauge {
   readonly check: GaugeCheck;
   readonly count: number;
   readonly isCapable: boolean;
+  /** Says that readings and reference cannot belong together; "" where they can. */
+  readonly doubt: string;
+}
+
+/** Share of the reference beyond which a reading can hardly be of that piece: no caliper is that far off. */
+const FAR = 0.2;
+const MOST_NAMED = 5;
+
+function doubtOf(readings: readonly Decimal[], reference: Decimal): string {
+  const far = readings.flatMap((each, index) =>
+    each.minus(reference).abs().gt(reference.abs().times(FAR)) ? [`${index + 1} (${each.toDecimalPlaces(READ_PLACES)})`] : [],
+  );
+  if (far.length === 0) return '';
+  const which = far.length === readings.length ? `All readings, the first ${readings[0]!.toDecimalPlaces(READ_PLACES)},` : '';
+  const some =
+    far.length > 1
+      ? `Readings ${far.slice(0, MOST_NAMED).join(', ')}${far.length > MOST_NAMED ? ', …' : ''}`
+      : `Reading ${far[0]}`;
+  const verb = far.length > 1 ? 'differ' : 'differs';
+  return `${which || some} ${verb} from the reference ${reference} by more than ${FAR * 100} %: is it a slip of the decimal point?`;
 }
 
 /**
@@ -51,7 +72,8 @@ export function checkOfGauge(values: readonly (readonly CellValue[])[], referenc
   const readings = readingsIn(values);
   if (readings.length === 0) throw new Error('Select the readings first: ten or more of the same reference piece.');
   const check = gaugeCheck(readings, reference, tolerance);
-  return { check, count: readings.length, isCapable: check.cg.gte(CAPABLE) && check.cgk.gte(CAPABLE) };
+  const isCapable = check.cg.gte(CAPABLE) && check.cgk.gte(CAPABLE);
+  return { check, count: readings.length, isCapable, doubt: doubtOf(readings, reference) };
 }
 
 /** One person's study and what it says. */

@@ -1,5 +1,5 @@
 import { TradeError } from '../../core/tradeError';
-import { Decimal } from '../../core/units/decimal';
+import type { Decimal } from '../../core/units/decimal';
 import { anyMeasureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import { addressOf } from '../../workbook/a1';
 import { hostBlocks } from '../../workbook/hostTable';
@@ -13,6 +13,7 @@ import { columnsByRole, type ColumnsByRole, type RoleList } from '../table/table
 import { TableReader } from '../table/tableReader';
 import type { TableQuestion } from '../table/tableQuestion';
 import { tableRows, type LeftOutRow, type ReadReport } from '../table/tableRows';
+import { intervalFromText, intervalUnder } from './checkInterval';
 import { gaugeKindOf, type Gauge } from './gauge';
 
 export const GAUGES_SHEET = 'Gauges';
@@ -62,25 +63,6 @@ export interface Gauges {
   readonly table: GaugeTable;
 }
 
-const EVERY =
-  /^(?:(\d+) ?(days?|weeks?|months?|mos?\.?|years?|yrs?\.?)|(weekly|monthly|quarterly|half-yearly|yearly|annual(?:ly)?))$/i;
-const NAMED: Readonly<Record<string, number>> = { weekly: 7, monthly: 30, quarterly: 90, 'half-yearly': 180 };
-
-/** `12 months`, `yearly`: an interval with its unit in the cell, in days; undefined where a text is none. */
-function intervalInDays(text: string): Decimal | undefined {
-  const [, count, unit, word] = EVERY.exec(text) ?? [];
-  if (word) return new Decimal(NAMED[word.toLowerCase()] ?? 365);
-  if (!count || !unit) return undefined;
-  return new Decimal(count).times(/^mo/i.test(unit) ? 30 : /^y/i.test(unit) ? 365 : /^w/i.test(unit) ? 7 : 1);
-}
-
-/** Days of an interval whose heading says weeks, months or years; a month is taken as 30 days, a year as 365. */
-function daysPer(heading: string): number {
-  if (/week/i.test(heading)) return 7;
-  if (/month/i.test(heading)) return 30;
-  return /year/i.test(heading) ? 365 : 1;
-}
-
 function gaugeIn({ reader }: GaugeTable, row: number): Gauge {
   const problems: string[] = [];
   const attempt = <T>(read: () => T): T | undefined => {
@@ -97,8 +79,11 @@ function gaugeIn({ reader }: GaugeTable, row: number): Gauge {
   const unitText = reader.name(row, 'unit');
   const unit: MeasureUnit | undefined = unitText === '' ? undefined : anyMeasureUnit(unitText);
   if (unitText !== '' && !unit) problems.push(`unit is “${unitText}”: no unit that is known`);
-  const stated = intervalInDays(reader.name(row, 'every'));
-  const every = stated ?? number('every', 'interval')?.times(daysPer(reader.has('every') ? reader.heading('every') : ''));
+  const every = attempt(() => {
+    const stated = intervalFromText(reader.name(row, 'every'));
+    const count = stated ? undefined : reader.number(row, 'every', 'interval', 'notNegative');
+    return stated ?? (count && intervalUnder(reader.heading('every'), count));
+  });
   const name = reader.name(row, 'gauge');
   const [rangeLow, rangeHigh] = [number('rangeLow', 'lower end of the range'), number('rangeHigh', 'upper end of the range')];
   if (rangeLow && rangeHigh && rangeLow.gte(rangeHigh)) problems.push('the range ends below where it begins');
@@ -107,7 +92,7 @@ function gaugeIn({ reader }: GaugeTable, row: number): Gauge {
     name,
     kind: gaugeKindOf(`${reader.name(row, 'kind')} ${reader.name(row, 'kind') === '' ? name : ''}`),
     checked: attempt(() => reader.moment(row, 'checked', 'day of the check')),
-    every: every?.toNumber(),
+    every,
     due: attempt(() => reader.moment(row, 'due', 'day of the next check')),
     unit,
     uncertainty: number('uncertainty', 'U'),

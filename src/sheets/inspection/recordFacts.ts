@@ -43,7 +43,7 @@ const scrappedFact = ({ scrapped = [] }: InspectionRecord): readonly RecordFact[
 /** How a mean near a limit is decided, in words. Source: ISO 14253-1, as CRIMPCHECK has it. */
 export function decisionRule({ fields }: RecordOptions, { unit }: InspectionRecord): string {
   const uncertainty = fields.uncertainty.trim();
-  if (uncertainty === '') return 'Decision rule: the mean against its limits as measured; the uncertainty is not stated.';
+  if (uncertainty === '') return 'Decision rule: the mean against its limits as measured; no uncertainty U is taken off them.';
   return `Decision rule: in spec only where the mean lies inside its limits by more than U = ${uncertainty} ${unit} (k = 2); nearer to a limit it is UNSURE (ISO 14253-1).`;
 }
 

@@ -1,6 +1,6 @@
 import { dayNumber, isoDate } from '../../core/units/sheetDate';
 import { gaugeKey, gaugeOf, type Gauge } from '../gauges/gauge';
-import { gaugeRefusals, NOT_IN_GAUGES } from '../gauges/gaugeDue';
+import { dueDay, gaugeRefusals, laterChecks, NOT_IN_GAUGES } from '../gauges/gaugeDue';
 import { pressureRangeNote } from '../gauges/pressureRange';
 import type { Piece } from '../pieces/piece';
 import type { RecordFields } from './inspectionRecord';
@@ -16,13 +16,14 @@ export interface RecordGauges {
 }
 
 function factOf(gauge: Gauge): string {
-  const { name, resolution, uncertainty, unit, checked, every } = gauge;
+  const { name, resolution, uncertainty, unit, checked } = gauge;
+  const due = dueDay(gauge);
   const symbol = unit ? ` ${unit.symbol}` : '';
   const parts = [
     resolution && `resolution ${resolution}${symbol}`,
     uncertainty && `U ${uncertainty}${symbol} (k = 2)`,
     checked !== undefined && `checked ${isoDate(checked)}`,
-    checked !== undefined && every !== undefined && `due ${isoDate(Math.floor(checked + every))}`,
+    due !== undefined && `due ${isoDate(due)}`,
   ].filter(Boolean);
   return parts.length > 0 ? `${name}: ${parts.join(', ')}` : name;
 }
@@ -54,23 +55,29 @@ export function recordGauges(
   );
   const unknown = (name: string) => (dated.has(gaugeKey(name)) ? name : `${name}: ${NOT_IN_GAUGES}`);
   if (!gauges) return { facts: names.map(unknown), refusals: [], notes: notesOf(pieces, unknown) };
-  const found = names.flatMap(name => gaugeOf(gauges, name) ?? []);
+  // The row of the check that counted on the day of each use.
+  const usesOf = (name: string) => [
+    ...(typed.some(each => gaugeKey(each) === gaugeKey(name)) ? [day] : []),
+    ...pieces.filter(piece => piece.gauges.some(each => gaugeKey(each) === gaugeKey(name))).map(({ date }) => date ?? day),
+  ];
+  const rowsOf = (name: string) => [...new Set(usesOf(name).flatMap(on => gaugeOf(gauges, name, on) ?? []))];
   const said = [
     ...gaugeRefusals(gauges, typed, day),
-    ...pieces.flatMap(piece => gaugeRefusals(gauges, piece.gauges, piece.date ?? day)),
+    ...pieces.flatMap(piece => gaugeRefusals(gauges, piece.gauges, piece.date ?? day, day)),
   ];
-  const ranges = pieces.flatMap(({ testPressure, gauges: own }) =>
+  const later = pieces.flatMap(piece => laterChecks(gauges, piece.gauges, piece.date ?? day, day));
+  const ranges = pieces.flatMap(({ testPressure, gauges: own, date }) =>
     own.flatMap(name => {
-      const used = testPressure && gaugeOf(gauges, name);
+      const used = testPressure && gaugeOf(gauges, name, date ?? day);
       return used ? (pressureRangeNote(used, testPressure) ?? []) : [];
     }),
   );
   return {
-    facts: names.map(name => {
-      const known = found.find(each => gaugeKey(each.name) === gaugeKey(name));
-      return known ? factOf(known) : unknown(name);
+    facts: names.flatMap(name => {
+      const rows = rowsOf(name);
+      return rows.length > 0 ? rows.map(factOf) : [unknown(name)];
     }),
     refusals: [...new Set(said.filter(sentence => !isUnknown(sentence)))],
-    notes: [...new Set([...said.filter(isUnknown), ...ranges])],
+    notes: [...new Set([...said.filter(isUnknown), ...later, ...ranges])],
   };
 }

@@ -6,18 +6,20 @@ import type { Piece } from '../pieces/piece';
 import type { InspectionRecord, RecordFields } from './inspectionRecord';
 import type { Instrument } from './instrument';
 
+const listed = (texts: readonly string[]) => [...new Set(texts.filter(Boolean))].join(', ');
+
 /** What the names on pieces are: by the sheet Gauges, by the heading of their column, or by their own words; else nobody knows. */
 export function instrumentsOf(gauges: readonly Gauge[] | undefined, pieces: readonly Piece[]): readonly Instrument[] {
   const names = new Map(pieces.flatMap(piece => piece.gauges).map(name => [gaugeKey(name), name]));
   return [...names.values()].map(name => {
     const known = gaugeOf(gauges ?? [], name);
-    const checked = known?.checked === undefined ? '' : isoDate(Math.floor(known.checked));
+    const uses = pieces.filter(piece => piece.gauges.some(each => gaugeKey(each) === gaugeKey(name)));
+    const days = uses.map(({ date }) => gaugeOf(gauges ?? [], name, date)?.checked);
+    const checked = listed(days.map(day => (day === undefined ? '' : isoDate(Math.floor(day)))));
     const said = pieces.map(piece => piece.gaugeKinds.get(gaugeKey(name))).find(kind => kind !== undefined);
     return { name, kind: known && known.kind !== 'other' ? known.kind : (said ?? gaugeKindOf(name)), checked };
   });
 }
-
-const listed = (texts: readonly string[]) => [...new Set(texts.filter(Boolean))].join(', ');
 
 /** The record's instruments that these pieces name. */
 function namedBy({ instruments = [] }: InspectionRecord, pieces: readonly Piece[]): readonly Instrument[] {

@@ -2,6 +2,7 @@ import { type Measure, nameOfCell } from '../../cells/sheetCell';
 import { quotedText } from '../../core/quotedText';
 import { TradeError } from '../../core/tradeError';
 import { gaugeKey, gaugeKindOf } from '../gauges/gauge';
+import { namesIn } from '../table/namesInCell';
 import type { Piece, PieceEnd } from './piece';
 import { MOST_READINGS, readingRoles, type PieceEndLetter, type PieceRole } from './pieceColumns';
 import { pieceStatusOf } from './pieceStatus';
@@ -29,6 +30,8 @@ class PieceReader {
 
   name = (role: PieceRole): string => this.from.reader.name(this.row, role);
 
+  list = (role: PieceRole): string => this.from.reader.list(this.row, role);
+
   measure = (role: PieceRole): Measure | undefined => this.attempt(() => this.from.reader.measure(this.row, role));
 
   number = (role: PieceRole, label: string) => this.attempt(() => this.from.reader.number(this.row, role, label, 'any'));
@@ -41,7 +44,7 @@ class PieceReader {
     const has = readingRoles(end, MOST_READINGS).filter(role => this.from.reader.has(role));
     return {
       fitting: this.name(`fitting${end}`),
-      lot: this.name(`lot${end}`),
+      lot: this.list(`lot${end}`),
       die: this.name(`die${end}`),
       dial: this.number(`dial${end}`, `dial ${end}`),
       target: this.measure(`target${end}`),
@@ -52,16 +55,9 @@ class PieceReader {
   }
 }
 
-/** Several names in one cell: `Caliper 3; Gauge 7`. */
-const namesIn = (text: string): readonly string[] =>
-  text
-    .split(/[;,/+&]| and /)
-    .map(each => each.trim())
-    .filter(Boolean);
-
 /** The gauges of a row, and what they are where the heading of their column says it. */
-function gaugesOf({ reader }: PieceTable, name: (role: PieceRole) => string): Pick<Piece, 'gauges' | 'gaugeKinds'> {
-  const [calipers, others] = [namesIn(name('caliper')), namesIn(name('gauge'))];
+function gaugesOf({ reader }: PieceTable, list: (role: PieceRole) => string): Pick<Piece, 'gauges' | 'gaugeKinds'> {
+  const [calipers, others] = [namesIn(list('caliper')), namesIn(list('gauge'))];
   const kind = reader.has('gauge') ? gaugeKindOf(reader.heading('gauge')) : 'other';
   const said = [
     ...(kind === 'other' ? [] : others.map(each => [gaugeKey(each), kind] as const)),
@@ -82,21 +78,21 @@ export function readPiece(from: PieceTable, row: number): Piece {
     label: name('label'),
     order: name('order'),
     hose: name('hose'),
-    lot: name('lot'),
+    lot: read.list('lot'),
     reel: name('reel'),
     cutLength: measure('cutLength'),
     overall: measure('overall'),
     shortest: measure('shortest'),
     longest: measure('longest'),
     ends: [read.end('A'), read.end('B')] as const,
-    ferruleLot: name('ferruleLot'),
+    ferruleLot: read.list('ferruleLot'),
     machine: name('machine'),
     finished: measure('finished'),
     lengthVerdict: name('lengthVerdict'),
     testPressure: measure('testPressure'),
     testedAt: measure('testedAt'),
     testedFor: read.number('testedFor', 'time under pressure')?.toNumber(),
-    ...gaugesOf(from, name),
+    ...gaugesOf(from, read.list),
     flushed: read.isTicked('flushed'),
     capped: read.isTicked('capped'),
     by: name('by'),

@@ -1,31 +1,11 @@
-import { pieceKey, type Piece } from '../pieces/piece';
+import type { Piece } from '../pieces/piece';
 import { isCrimpedEnd, statusOfPiece } from '../pieces/pieceStatus';
+import { recallFinding, type Finding, type LotCell, type Traces } from './recallFinding';
 import type { KnownGauge, RecallRequest } from './recallRequest';
 
-/** How a piece belongs to what is asked back. `open`: it cannot be excluded. */
-export interface RecalledPiece {
+/** A piece that belongs to what is asked back, or that cannot be excluded. */
+export interface RecalledPiece extends Finding {
   readonly piece: Piece;
-  readonly kind: 'hit' | 'open';
-  readonly why: string;
-}
-
-type Finding = Omit<RecalledPiece, 'piece'> | undefined;
-
-const hit = (why: string): Finding => ({ kind: 'hit', why });
-const open = (why: string): Finding => ({ kind: 'open', why });
-
-/** Lots that one cell names: `L70; L71`. */
-const lotsIn = (text: string) =>
-  text
-    .split(/[;,+&/]|\band\b/)
-    .map(pieceKey)
-    .filter(Boolean);
-
-interface LotCell {
-  readonly of: 'hose' | 'fitting' | 'ferrule';
-  readonly label: string;
-  readonly part: string;
-  readonly lot: string;
 }
 
 /** The lots that a piece ought to name. */
@@ -40,54 +20,17 @@ function lotCells({ hose, lot, ends, ferruleLot }: Piece): readonly LotCell[] {
   ];
 }
 
-function byLot(piece: Piece, request: Extract<RecallRequest, { by: 'lot' }>): Finding {
-  const wanted = pieceKey(request.lot);
-  // Who names a part may have misspelt it: a lot that stands there counts in any case.
-  const cells = lotCells(piece).filter(({ of }) => request.of === 'any' || of === request.of);
-  // A cell with the whole lot in it counts, too, though the lot's name has a comma.
-  const named = cells.find(({ lot }) => pieceKey(lot) === wanted || lotsIn(lot).includes(wanted));
-  if (named) return hit(`${named.label} ${named.lot}`);
-  const part = pieceKey(request.part);
-  const isOfPart = (cell: LotCell) => part === '' || cell.of === 'ferrule' || pieceKey(cell.part) === part;
-  const blank = cells.filter(cell => lotsIn(cell.lot).length === 0 && isOfPart(cell));
-  return blank.length > 0 ? open(`no ${blank.map(({ label }) => label).join(', no ')}`) : undefined;
-}
+const isUnmade = (piece: Piece) => ['', 'planned'].includes(statusOfPiece(piece));
 
-const isMeasured = ({ ends, finished }: Piece) =>
-  finished !== undefined || ends.some(({ readings }) => readings.some(reading => reading !== undefined));
-
-function byGauge(piece: Piece, request: Extract<RecallRequest, { by: 'gauge' }>, known: readonly KnownGauge[]): Finding {
-  const { since } = request;
-  if (since !== undefined && piece.date !== undefined && piece.date < since) return undefined;
-  const undated = since !== undefined && piece.date === undefined;
-  const wanted = pieceKey(request.name);
-  const names = [...piece.gauges, ...piece.ends.map(({ die }) => die).filter(Boolean)];
-  if (names.some(name => pieceKey(name) === wanted)) {
-    return undated ? open(`${request.name}, but no date`) : hit(undated ? '' : request.name);
-  }
-  if (request.kind === 'die') {
-    const blank = piece.ends.some(end => isCrimpedEnd(end) && end.die === '');
-    return blank ? open('no die') : undefined;
-  }
-  const kindOf = (name: string) => known.find(each => pieceKey(each.name) === pieceKey(name))?.kind;
-  // Measured with another one of the same kind.
-  if (piece.gauges.some(name => kindOf(name) !== undefined && kindOf(name) === request.kind)) return undefined;
-  const isUsed =
-    request.kind === 'pressure gauge' ? piece.testedAt !== undefined : isMeasured(piece) || piece.testedAt !== undefined;
-  if (!isUsed) return undefined;
-  const strange = piece.gauges.filter(name => kindOf(name) === undefined);
-  return open(strange.length > 0 ? `${strange.join(', ')}: not on sheet Gauges` : `no ${request.kind || 'gauge'} named`);
-}
-
-function byDays(piece: Piece, { from, to }: Extract<RecallRequest, { by: 'days' }>): Finding {
-  if (piece.date !== undefined) return piece.date >= from && piece.date < to + 1 ? hit('made then') : undefined;
-  const status = statusOfPiece(piece);
-  // What was never cut was not made on any day.
-  return status === '' || status === 'planned' ? undefined : open('no date');
-}
-
-/** Whether a piece that was not made at all can be left out. */
-const isUnmade = (piece: Piece) => ['', 'planned'].includes(statusOfPiece(piece)) && piece.lot === '';
+const tracesOf = (piece: Piece): Traces => ({
+  lots: lotCells(piece),
+  gauges: piece.gauges,
+  dies: piece.ends.filter(isCrimpedEnd).map(({ die }) => die),
+  isMeasured: piece.finished !== undefined || piece.ends.some(({ readings }) => readings.some(reading => reading !== undefined)),
+  isTested: piece.testedAt !== undefined,
+  isMade: !isUnmade(piece),
+  day: piece.date,
+});
 
 /**
  * The pieces that belong to what is asked back, and those that cannot be excluded because their row does not say: in the order of the
@@ -99,13 +42,8 @@ export function recallPieces(
   known: readonly KnownGauge[] = [],
 ): readonly RecalledPiece[] {
   return pieces.flatMap((piece): RecalledPiece[] => {
-    if (isUnmade(piece)) return [];
-    const found =
-      request.by === 'lot'
-        ? byLot(piece, request)
-        : request.by === 'gauge'
-          ? byGauge(piece, request, known)
-          : byDays(piece, request);
+    // What was not made at all can be left out.
+    const found = isUnmade(piece) && piece.lot === '' ? undefined : recallFinding(tracesOf(piece), request, known);
     return found ? [{ piece, ...found }] : [];
   });
 }

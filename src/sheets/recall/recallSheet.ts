@@ -7,6 +7,7 @@ import { SheetWriter, type WrittenCell } from '../print/sheetWriter';
 import { recallSentence, type Recall } from './recall';
 import type { RecalledPiece } from './recallPieces';
 import type { RecallRequest } from './recallRequest';
+import type { RecordRow } from './recordRows';
 import { changedVerdicts, rejudge } from './rejudge';
 
 /** What is asked back, in words. */
@@ -32,6 +33,9 @@ const rowOf = ({ piece, kind, why }: RecalledPiece): readonly WrittenCell[] => [
   statusOfPiece(piece),
   kind === 'hit' ? why : `cannot be excluded: ${why}`,
 ];
+
+const recordText = ({ sheet, row, assembly, piece, order }: RecordRow) =>
+  `${sheet}, row ${row}: ${[assembly, piece].filter(Boolean).join(' ')}${order ? `, order ${order}` : ''}`;
 
 /** The verdicts that change, as rows of text. */
 function verdictRows(found: Recall, error: Measure | undefined): readonly (readonly WrittenCell[])[] {
@@ -72,6 +76,10 @@ export function recallSheet(sheet: string, found: Recall, source: string, error?
   ];
   const top = head.length + judged.length;
   const rows = [...found.hits, ...found.open].map(rowOf);
+  const ofRecords = [
+    ...found.records.map(record => [recordText(record)]),
+    ...found.openRecords.map(({ record, why }) => [`${recordText(record)}: cannot be excluded: ${why}`]),
+  ];
   return new SheetWriter(sheet)
     .widths(90, 76, 44, 120, 110, 60, 60, 60, 60, 70, 60, 200)
     .format(0, 0, top, 1, '@')
@@ -81,13 +89,7 @@ export function recallSheet(sheet: string, found: Recall, source: string, error?
     .style(0, 0, 1, 1, { bold: true, fontSize: 14 })
     .values(top, 0, [HEADINGS, ...rows])
     .style(top, 0, 1, HEADINGS.length, { bold: true, border: 'bottom' })
-    .values(
-      top + rows.length + 2,
-      0,
-      found.records.map(({ sheet: of, row, assembly, piece, order }) => [
-        `${of}, row ${row}: ${[assembly, piece].filter(Boolean).join(' ')}${order ? `, order ${order}` : ''}`,
-      ]),
-    )
+    .values(top + rows.length + 2, 0, ofRecords)
     .page({ orientation: 'landscape', titleRows: `${top + 1}:${top + 1}`, fitWidth: true })
     .done();
 }

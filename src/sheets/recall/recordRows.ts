@@ -1,39 +1,57 @@
 import { nameOfCell } from '../../cells/sheetCell';
 import { momentNumber } from '../../core/units/sheetDate';
 import { hostBlocks } from '../../workbook/hostTable';
-import type { Workbook } from '../../workbook/workbook';
-import { pieceKey } from '../pieces/piece';
+import type { CellValue, Workbook } from '../../workbook/workbook';
 import { findTables } from '../table/findTables';
+import { listOfCell, namesIn } from '../table/namesInCell';
 import { SheetCells } from '../table/sheetCells';
 import { columnsByRole, type RoleList } from '../table/tableColumns';
-import type { RecalledPiece } from './recallPieces';
-import type { RecallRequest } from './recallRequest';
+import type { LotCell, Traces } from './recallFinding';
 import { RECORDS_SHEET } from '../table/recordsSheet';
 
-type RecordRole = 'piece' | 'assembly' | 'order' | 'hoseLot' | 'fittingLot' | 'caliper' | 'gauge' | 'date' | 'die';
+type RecordRole =
+  | 'piece'
+  | 'assembly'
+  | 'order'
+  | 'hose'
+  | 'hoseLot'
+  | 'fitting'
+  | 'fittingLot'
+  | 'ferruleLot'
+  | 'caliper'
+  | 'gauge'
+  | 'crimpedOn'
+  | 'date'
+  | 'die';
 const ROLES: RoleList<RecordRole> = [
   ['hoseLot', 'hoseLot'],
   ['fittingLot', 'fittingLot'],
+  ['ferruleLot', 'ferruleLot'],
+  ['hose', 'hose'],
+  ['fitting', 'fitting'],
   ['caliper', 'caliper'],
   ['gauge', 'gauge'],
   ['piece', 'piece'],
   ['assembly', 'assembly'],
   ['order', 'order'],
   ['die', 'die'],
+  // The day of the crimp, not the day on which the record was written.
+  ['crimpedOn', 'crimpedOn'],
   ['date', 'date'],
 ];
 
 /** A row of the sheet of records. */
-export interface RecordRow {
+export interface RecordRow extends Traces {
   readonly sheet: string;
   /** As the sheet shows it. */
   readonly row: number;
   readonly piece: string;
   readonly assembly: string;
   readonly order: string;
-  readonly lots: readonly string[];
-  readonly gauges: readonly string[];
-  readonly date: number | undefined;
+}
+
+function dayOf(cell: CellValue): number | undefined {
+  return typeof cell === 'object' || typeof cell === 'boolean' || cell === '' ? undefined : momentNumber(cell);
 }
 
 /** All rows of the sheet of records, hidden ones too; [] where there is none. */
@@ -48,42 +66,32 @@ export async function recordRows(workbook: Workbook): Promise<readonly RecordRow
     if (columns.piece === undefined && columns.assembly === undefined) return [];
     const rows = Array.from({ length: table.block.rows - 1 }, (_, index) => table.block.row + 1 + index);
     return [...rows, ...table.below].map((row): RecordRow => {
+      const has = (role: RecordRole) => columns[role] !== undefined;
       const shown = (role: RecordRole) => (columns[role] === undefined ? '' : cells.shown(row, columns[role]));
       const name = (role: RecordRole) => nameOfCell(shown(role));
-      const day = shown('date');
+      const list = (role: RecordRole) => listOfCell(shown(role));
+      const lots: readonly LotCell[] = [
+        { of: 'hose', label: 'hose lot', part: name('hose'), lot: list('hoseLot') },
+        { of: 'fitting', label: 'coupling lot', part: name('fitting'), lot: list('fittingLot') },
+        ...(has('ferruleLot') ? [{ of: 'ferrule' as const, label: 'ferrule lot', part: '', lot: list('ferruleLot') }] : []),
+      ];
+      const dies = namesIn(list('die'));
+      const written = dayOf(shown('date'));
       return {
         sheet,
         row: row + 1,
         piece: name('piece'),
         assembly: name('assembly'),
         order: name('order'),
-        lots: [name('hoseLot'), name('fittingLot')].filter(Boolean),
-        gauges: [name('caliper'), name('gauge'), name('die')].filter(Boolean),
-        date: typeof day === 'object' || typeof day === 'boolean' || day === '' ? undefined : momentNumber(day),
+        lots,
+        gauges: [...namesIn(list('caliper')), ...namesIn(list('gauge'))],
+        dies: dies.length > 0 ? dies : [''],
+        isMeasured: true,
+        isTested: true,
+        isMade: true,
+        day: has('crimpedOn') ? dayOf(shown('crimpedOn')) : written,
+        notAfter: written,
       };
     });
   });
-}
-
-/** Numbers by which a record may name a piece: its own, or that of its assembly and which piece of it. */
-const namesOf = ({ piece, assembly }: RecordRow): readonly string[] =>
-  [piece, assembly && `${assembly}-${piece}`, assembly].filter(Boolean).map(pieceKey);
-
-function isAsked(record: RecordRow, request: RecallRequest): boolean {
-  if (request.by === 'lot') return record.lots.some(lot => pieceKey(lot) === pieceKey(request.lot));
-  if (request.by === 'gauge') {
-    const isSince = request.since === undefined || record.date === undefined || record.date >= request.since;
-    return isSince && record.gauges.some(name => pieceKey(name) === pieceKey(request.name));
-  }
-  return record.date !== undefined && record.date >= request.from && record.date < request.to + 1;
-}
-
-/** The records of recalled pieces, and those that name the lot, gauge or day themselves. */
-export function recallRecords(
-  records: readonly RecordRow[],
-  pieces: readonly RecalledPiece[],
-  request: RecallRequest,
-): readonly RecordRow[] {
-  const numbers = new Set(pieces.filter(({ kind }) => kind === 'hit').map(({ piece }) => pieceKey(piece.piece)));
-  return records.filter(record => isAsked(record, request) || namesOf(record).some(name => numbers.has(name)));
 }

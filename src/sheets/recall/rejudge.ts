@@ -2,7 +2,8 @@ import type { Measure } from '../../cells/sheetCell';
 import { measureCrimp } from '../../core/crimp/crimpMeasure';
 import { judgeCrimp, type CrimpVerdict } from '../../core/crimp/crimpVerdict';
 import { TradeError } from '../../core/tradeError';
-import type { Decimal } from '../../core/units/decimal';
+import { Decimal } from '../../core/units/decimal';
+import { READ_PLACES } from '../../core/units/decimalPlaces';
 import { convertMeasure } from '../../core/units/measureUnit';
 import type { Length } from '../../core/units/lengthUnit';
 import type { Piece, PieceEnd } from '../pieces/piece';
@@ -31,6 +32,9 @@ interface Judging {
   readonly open: readonly NotRejudged[];
 }
 
+/** Numbers converted from another unit have as many digits as the arithmetic. */
+const rounded = (digits: string) => new Decimal(digits).toDecimalPlaces(READ_PLACES).toString();
+
 function judgeEnd(piece: Piece, end: 'A' | 'B', own: PieceEnd, error: Measure): Rejudged | NotRejudged | undefined {
   const { target, tolerance, readings } = own;
   const filled = readings.filter(reading => reading !== undefined);
@@ -51,7 +55,7 @@ function judgeEnd(piece: Piece, end: 'A' | 'B', own: PieceEnd, error: Measure): 
     return { piece, end, was: before.verdict, is: after.verdict, mean: after.measure.mean, target, tolerance: band };
   } catch (thrown) {
     if (!(thrown instanceof TradeError)) throw thrown;
-    return { piece, end, why: thrown.message };
+    return { piece, end, why: thrown.message.replace(/\d+\.\d+/g, rounded) };
   }
 }
 

@@ -150,6 +150,7 @@ export const HEADING_WORDS = {
   fitting: words('Fitting', 'fitting|coupling|end fitting|insert|connector|fitting (?:type|part|name)|coupling type'),
   end: words('End', 'end|side|which end'),
   date: words('Date', 'date|day|made|made on|measured on|crimped on|when|date (?:made|measured|crimped)|date and time|time'),
+  crimpedOn: words('Crimped on', 'crimped on|date crimped|day of (?:the )?crimp|crimp date'),
   time: words('Time', 'time|time of day|clock'),
   crimp: words(
     'Line or crimp no.',

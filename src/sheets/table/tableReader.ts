@@ -11,6 +11,7 @@ import type { TableAnswers } from './tableAnswers';
 import type { ColumnsByRole } from './tableColumns';
 import type { TableQuestion } from './tableQuestion';
 import type { MeasureRole } from './measureRole';
+import { listOfCell } from './namesInCell';
 import { ColumnFactsFinder, headingOfRole, type ColumnFacts } from './columnFacts';
 
 /** What is known of one number besides its column. */
@@ -71,13 +72,16 @@ export class TableReader<Role extends string> {
   }
 
   /** A name, a remark: merged cells give theirs to all rows they cover, and a ditto mark stands for what is above it. */
-  name(row: number, role: Role): string {
+  name(row: number, role: Role, read: (cell: CellValue) => string = nameOfCell): string {
     const column = this.columns[role];
     if (column === undefined) return '';
     const own = this.cells.shown(row, column);
-    const name = nameOfCell(isDitto(own) ? this.cells.shown(this.rowMeant(row, column), column) : own);
+    const name = read(isDitto(own) ? this.cells.shown(this.rowMeant(row, column), column) : own);
     return name + (this.added[role]?.(name, row) ?? '');
   }
+
+  /** Several names of one cell in one line, with semicolons where it has line breaks. */
+  list = (row: number, role: Role): string => this.name(row, role, listOfCell);
 
   /** The row whose cell says it: of ditto marks the one above them. */
   private rowMeant(row: number, column: number): number {

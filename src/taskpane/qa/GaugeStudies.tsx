@@ -38,11 +38,13 @@ function needed(text: string, what: string): Decimal {
 }
 
 function checkText(values: Values, reference: string, tolerance: string): Said {
-  const { check, count, isCapable } = checkOfGauge(values, needed(reference, 'reference'), needed(tolerance, 'tolerance'));
+  const found = checkOfGauge(values, needed(reference, 'reference'), needed(tolerance, 'tolerance'));
+  const { check, count, isCapable, doubt } = found;
   const { bias, s, cg, cgk } = check;
   return {
-    intent: isCapable ? 'success' : 'warning',
+    intent: isCapable && !doubt ? 'success' : 'warning',
     lines: [
+      ...(doubt ? [doubt] : []),
       `Cg ${cg.toFixed(2)}, Cgk ${cgk.toFixed(2)}: ${isCapable ? 'capable' : 'not capable'} (${CAPABLE} or more, common practice).`,
       `${count} readings: bias ${bias.toDecimalPlaces(5)}, s ${s.toDecimalPlaces(5)}. In a sheet: HOSE.GAUGECHECK.`,
     ],

@@ -4,6 +4,7 @@ import { statusOfPiece } from '../../sheets/pieces/pieceStatus';
 import type { Recall } from '../../sheets/recall/recall';
 import type { RecalledPiece } from '../../sheets/recall/recallPieces';
 import type { GaugeError } from '../../sheets/recall/recallFields';
+import type { RecordRow } from '../../sheets/recall/recordRows';
 import { changedVerdicts, rejudge, retest } from '../../sheets/recall/rejudge';
 import type { Workbook } from '../../workbook/workbook';
 
@@ -56,7 +57,7 @@ function Judged({ found, error }: { readonly found: Recall; readonly error: Gaug
 /** What came of a recall: pieces with a way to each, orders, rows of records, and what cannot be excluded. */
 export function RecallResult({ workbook, found, error }: Props) {
   const styles = useStyles();
-  const { hits, open, orders, openOrders, records } = found;
+  const { hits, open, orders, openOrders, records, openRecords } = found;
   const list = (pieces: readonly RecalledPiece[]) =>
     pieces.map(({ piece, why }) => (
       <div key={piece.row}>
@@ -66,6 +67,15 @@ export function RecallResult({ workbook, found, error }: Props) {
         {`, ${statusOfPiece(piece) || 'waiting'}${piece.order && `, order ${piece.order}`}: ${why}`}
       </div>
     ));
+  const recordLine = ({ sheet, row, assembly, piece }: RecordRow, why: string) => (
+    <div key={`${sheet} ${row}`}>
+      {why && 'Records: '}
+      <Link inline onClick={() => void workbook.select({ sheet, address: `A${row}` })}>
+        Row {row}
+      </Link>
+      {`: ${[assembly, piece].filter(Boolean).join(' ')}${why}`}
+    </div>
+  );
   return (
     <section aria-label="Recalled">
       <div>
@@ -73,24 +83,18 @@ export function RecallResult({ workbook, found, error }: Props) {
       </div>
       {error && <Judged found={found} error={error} />}
       <div className={styles.list}>{list(hits)}</div>
-      {open.length > 0 && (
+      {open.length + openRecords.length > 0 && (
         <>
           <Subtitle2>Cannot be excluded</Subtitle2>
           {openOrders.length > 0 && <Caption1> Orders: {openOrders.join(', ')}</Caption1>}
           <div className={styles.list}>{list(open)}</div>
+          <div className={styles.list}>{openRecords.map(({ record, why }) => recordLine(record, `: ${why}`))}</div>
         </>
       )}
       {records.length > 0 && (
         <details className={styles.list}>
           <summary>Rows of records</summary>
-          {records.map(({ sheet, row, assembly, piece }) => (
-            <div key={`${sheet} ${row}`}>
-              <Link inline onClick={() => void workbook.select({ sheet, address: `A${row}` })}>
-                Row {row}
-              </Link>
-              {`: ${[assembly, piece].filter(Boolean).join(' ')}`}
-            </div>
-          ))}
+          {records.map(record => recordLine(record, ''))}
         </details>
       )}
     </section>

@@ -7,6 +7,7 @@ import { newSheetWriting } from '../../sheets/print/writing';
 import { recall, recallSentence, type Recall } from '../../sheets/recall/recall';
 import { errorOf, FRESH_RECALL, requestOf } from '../../sheets/recall/recallFields';
 import { recallSheet } from '../../sheets/recall/recallSheet';
+import { RECORDS_SHEET } from '../../sheets/table/recordsSheet';
 import { today } from '../../sheets/table/today';
 import { HeadingsByHand } from '../controls/HeadingsByHand';
 import { useWriting } from '../controls/useWriting';
@@ -22,6 +23,12 @@ const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
   start: { alignSelf: 'flex-start' },
 });
+
+/** What a recall without pieces covers. */
+const MISSING_PIECES = {
+  records: `Only sheet ${RECORDS_SHEET} is searched: pieces without a record, and readings on other sheets, are not.`,
+  nothing: `There are no rows on sheet ${RECORDS_SHEET}, either: nothing can be searched.`,
+};
 
 /** Finds the pieces, orders and records of a lot, a gauge or a span of days. */
 export function RecallView({ workbook, goTo }: ViewProps) {
@@ -39,13 +46,19 @@ export function RecallView({ workbook, goTo }: ViewProps) {
   const error = fields.by === 'gauge' ? errorOf(fields.error, kind) : undefined;
   const mistake = typeof request === 'string' ? request : typeof error === 'string' ? error : undefined;
   const off = typeof error === 'object' ? error : undefined;
+  // Without pieces the records are searched all the same: they may be all that there is.
+  const canSearch = pieces !== undefined || records.length > 0;
   const found: Recall | undefined =
-    isAsked && typeof request === 'object' && !mistake && pieces ? recall(pieces.pieces, records, request, known) : undefined;
+    isAsked && typeof request === 'object' && !mistake && canSearch
+      ? recall(pieces?.pieces ?? [], records, request, known)
+      : undefined;
   const writeSheet = () =>
     write(async () => {
-      if (!found || !pieces) throw new Error('There is nothing to write yet.');
+      if (!found) throw new Error('There is nothing to write yet.');
       const sheet = freeSheetName('Recall', await workbook.sheets(), today());
-      const source = `From sheet ${pieces.sheet}${records.length > 0 ? ` and ${records[0]!.sheet}` : ''}, ${today()}`;
+      const missing = [!pieces && 'No sheet Pieces', records.length === 0 && `No rows on sheet ${RECORDS_SHEET}`].filter(Boolean);
+      const searched = [pieces?.sheet, records[0]?.sheet].filter(Boolean).join(' and ');
+      const source = [`From sheet ${searched}, ${today()}`, ...missing].join('. ');
       return newSheetWriting(sheet, recallSheet(sheet, found, source, off));
     });
   return (
@@ -59,7 +72,8 @@ export function RecallView({ workbook, goTo }: ViewProps) {
       {view.status === 'ready' && !pieces && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>
-            There is no sheet Pieces with the headings Piece and Hose. Writing a cut list makes it.{' '}
+            There is no sheet Pieces with the headings Piece and Hose.{' '}
+            {MISSING_PIECES[records.length > 0 ? 'records' : 'nothing']} Writing a cut list makes it.{' '}
             <Button size="small" onClick={() => goTo('week/cut-list')}>
               Cut list
             </Button>
@@ -71,7 +85,7 @@ export function RecallView({ workbook, goTo }: ViewProps) {
       )}
       <RecallForm
         fields={fields}
-        gauges={known.map(({ name }) => name)}
+        gauges={[...new Set(known.map(({ name }) => name))]}
         onFields={change => {
           setFields({ ...fields, ...change });
           setIsAsked(false);
@@ -80,7 +94,7 @@ export function RecallView({ workbook, goTo }: ViewProps) {
       <Button
         className={styles.start}
         appearance="primary"
-        disabled={!pieces}
+        disabled={view.status !== 'ready'}
         onClick={() => {
           setIsAsked(true);
           refresh();
@@ -93,6 +107,13 @@ export function RecallView({ workbook, goTo }: ViewProps) {
         {isAsked && mistake && (
           <MessageBar intent="error" layout="multiline">
             <MessageBarBody>{mistake}</MessageBarBody>
+          </MessageBar>
+        )}
+        {isAsked && !mistake && !canSearch && view.status === 'ready' && (
+          <MessageBar intent="error" layout="multiline">
+            <MessageBarBody>
+              Nothing was searched: there is neither a sheet Pieces nor a row on sheet {RECORDS_SHEET}.
+            </MessageBarBody>
           </MessageBar>
         )}
         {found && <Subtitle2>{recallSentence(found)}</Subtitle2>}
@@ -108,8 +129,8 @@ export function RecallView({ workbook, goTo }: ViewProps) {
       )}
       {pieces && <TableRead workbook={workbook} kind="pieces" read={pieces} roles={PIECE_ROLE_CHOICES} onAnswered={refresh} />}
       <Caption1>
-        Pieces whose row names no lot, gauge or day are listed as not to be excluded. A qualified person decides what is called
-        back.
+        Pieces and records whose row names no lot, gauge or day are listed as not to be excluded. A qualified person decides what
+        is called back.
       </Caption1>
     </div>
   );

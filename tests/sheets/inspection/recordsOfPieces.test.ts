@@ -4,7 +4,7 @@ import { gatherRecords, refuseOverdue } from '../../../src/sheets/inspection/gat
 import type { RecordWishes } from '../../../src/sheets/inspection/recordSources';
 import { FRESH_FIELDS, NOT_NOTED } from '../../../src/sheets/inspection/inspectionRecord';
 import { recordPage } from '../../../src/sheets/inspection/recordPage';
-import { proofFacts, workFacts } from '../../../src/sheets/inspection/recordFacts';
+import { decisionRule, proofFacts, workFacts } from '../../../src/sheets/inspection/recordFacts';
 import { recordGrowth } from '../../../src/sheets/inspection/recordsLog';
 import { recordResult } from '../../../src/sheets/inspection/recordResult';
 import { recordSheet } from '../../../src/sheets/inspection/recordSheet';
@@ -184,6 +184,37 @@ test('a gauge that was overdue on the day of its use is refused; one that is not
   const strange = await recordFor(await finished({ gauge: 'C9; G7' }));
   expect(() => refuseOverdue(strange.gathered)).not.toThrow();
   expect(strange.record.problems).toContain('C9: not on sheet Gauges, no check of it is known');
+});
+
+test('the decision rule does not deny an uncertainty that the gauges state', async () => {
+  const { record } = await recordFor(await finished());
+  expect(record.gauges![0]).toContain('U 0.02 mm (k = 2)');
+  expect(decisionRule(options, record)).toBe(
+    'Decision rule: the mean against its limits as measured; no uncertainty U is taken off them.',
+  );
+});
+
+test('a record says the same due date as Gauges: the earlier one of interval and next check', async () => {
+  const dated = Gauges.map((row, index) => [...row, index === 0 ? 'Next due' : row[0] === 'C3' ? '2026-11-30' : '2027-01-15']);
+  const everyBlank = dated.map(row => (row[0] === 'G7' ? [...row.slice(0, 3), '', ...row.slice(4)] : row));
+  const { record } = await recordFor(await finished({}, { Gauges: everyBlank }));
+  expect(record.gauges).toEqual([
+    'C3: resolution 0.01 mm, U 0.02 mm (k = 2), checked 2026-06-01, due 2026-11-30',
+    'G7: resolution 5 bar, U 10 bar (k = 2), checked 2026-06-01, due 2027-01-15',
+  ]);
+});
+
+test('a gauge that was checked again after the pieces were made is told, not refused; with a row for each check the one before counts', async () => {
+  const again = ['C3', 'caliper', '2026-10-08', 365, 'mm', 0.01, 0.015, 0, 150];
+  const later = await recordFor(await finished({}, { Gauges: [Gauges[0]!, again, Gauges[3]!] }));
+  expect(later.gathered.refusals).toEqual([]);
+  expect(later.record.problems).toContain(
+    'C3: its check of 2026-10-08 came after its use on 2026-10-07: whether it was due then is not known',
+  );
+  const both = await recordFor(await finished({}, { Gauges: [...Gauges, again] }));
+  expect([both.gathered.refusals, both.record.problems]).toEqual([[], []]);
+  expect(both.record.gauges![0]).toBe('C3: resolution 0.01 mm, U 0.02 mm (k = 2), checked 2026-06-01, due 2027-06-01');
+  expect(workFacts(both.record, options)).toContainEqual({ label: 'Caliper calibrated', value: '2026-06-01' });
 });
 
 test('what nobody says of a gauge is not guessed: a bare G7 is neither caliper nor pressure gauge, and no check of it is known', async () => {

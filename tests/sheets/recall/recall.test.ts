@@ -210,6 +210,21 @@ describe('judged again', () => {
     expect(changedVerdicts(judged).map(({ piece, is }) => `${piece.piece} ${is}`)).toEqual(['P-3 LOOSE']);
   });
 
+  test('what cannot be judged is said in rounded numbers', async () => {
+    const { pieces } = await read();
+    const inch = measureUnit('length', 'in')!;
+    const inches = pieces.slice(0, 1).map(piece => {
+      const [a, b] = piece.ends;
+      const end = { ...a, target: { value: new Decimal('0.98'), unit: inch } };
+      return { ...piece, ends: [end, b] as const };
+    });
+    // (24.80 − 30) mm ÷ 25.4 = −0.204724… in.
+    const { open } = rejudge(inches, { value: new Decimal(30), unit: mm });
+    expect(open).toHaveLength(1);
+    expect(open[0]!.why).toContain('reading 1 is -0.2047: ');
+    expect(open[0]!.why).not.toMatch(/\.\d{5}/);
+  });
+
   test('a pressure gauge that read 5 bar high: whether the pressure asked was reached', async () => {
     const { pieces } = await read();
     const found = retest(pieces, { value: new Decimal(5), unit: bar });

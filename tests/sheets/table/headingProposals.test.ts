@@ -169,7 +169,7 @@ test('gauges and pieces under other headings are found by what was said', async 
   expect(await readGauges(workbook)).toBeUndefined();
   expect((await headingProposals(workbook, 'Gauges', GAUGE_HEADINGS))[0]!.missing).toEqual([['Gauge'], ['Checked']]);
   await say(workbook, 'Gauges', GAUGE_HEADINGS, { Měřidlo: 'gauge', Ověřeno: 'checked', Dnů: 'every' });
-  expect((await readGauges(workbook))!.gauges.map(({ name, every }) => [name, every])).toEqual([['Posuvka 1', 365]]);
+  expect((await readGauges(workbook))!.gauges.map(({ name, every }) => [name, every])).toEqual([['Posuvka 1', { days: 365 }]]);
 
   const pieces: Rows = [
     ['Kus', 'Hadice', 'Šarže', 'Délka (mm)'],

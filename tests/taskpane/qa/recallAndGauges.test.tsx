@@ -34,6 +34,12 @@ const GAUGES: readonly (readonly FakeCell[])[] = [
   ['Gauge 7', 'pressure gauge', 'bar', '2020-01-01', 36500, 1000],
 ];
 
+const RECORDS: readonly (readonly FakeCell[])[] = [
+  ['Date', 'Order', 'Assembly', 'Piece', 'End', 'Hose lot', 'Caliper'],
+  ['2026-10-01', 'B-1', 'P', '1', 'A', 'L70, L71', 'Caliper 3'],
+  ['2026-10-01', 'B-2', 'P', '2', 'A', '', 'Caliper 3'],
+];
+
 function open(View: typeof RecallView, sheets: Record<string, readonly (readonly FakeCell[])[]>, address = 'A1') {
   const fake = fakeWorkbook(sheets, { sheet: Object.keys(sheets)[0]!, address });
   render(
@@ -91,6 +97,25 @@ describe('recall', () => {
   test('without a sheet Pieces it says what makes one', async () => {
     open(RecallView, { Jobs: [['a']] });
     expect(await screen.findByText(/There is no sheet Pieces/)).toBeTruthy();
+    fill(/^Lot number/, 'L70');
+    await press('Find');
+    expect(await screen.findByText(/^Nothing was searched: there is neither/)).toBeTruthy();
+  });
+
+  test('without a sheet Pieces the records are searched, and what is missing is said', async () => {
+    const { workbook } = open(RecallView, { Jobs: [['a']], 'Inspection records': RECORDS });
+    expect((await screen.findByText(/There is no sheet Pieces/)).textContent).toMatch(
+      /Only sheet Inspection records is searched: pieces without a record, and readings on other sheets, are not\./,
+    );
+    fill(/^Lot number/, 'L70');
+    fireEvent.change(screen.getByLabelText('Lot of'), { target: { value: 'hose' } });
+    await press('Find');
+    expect(await screen.findByText('0 pieces of 1 order, 1 row of records. 1 row of records cannot be excluded.')).toBeTruthy();
+    expect(screen.getByRole('region', { name: 'Recalled' }).textContent).toContain('Records: Row 3: P 2: no hose lot');
+    await press('Write as a new sheet');
+    await screen.findByText('Written: Recall.');
+    const written = (await workbook.used('Recall'))!.values.map(row => String(row[0]));
+    expect(written.find(text => text.startsWith('From sheet'))).toMatch(/^From sheet Inspection records, .*\. No sheet Pieces$/);
   });
 });
 
@@ -126,6 +151,15 @@ describe('gauges', () => {
     expect(await screen.findByText(/Repeatability 14.1 % of the tolerance/)).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Check on the reference' }));
     expect(await screen.findByText(/take ten or more/)).toBeTruthy();
+  });
+
+  test('a reference that cannot belong to the readings is doubted', async () => {
+    const readings = Array.from({ length: 10 }, (_, index) => [25 + (index % 2) / 100]);
+    open(GaugesView, { Book: readings }, 'A1:A10');
+    fill(/^Tolerance, full width/, '0.6');
+    fill(/^Reference/, '2,5');
+    fireEvent.click(screen.getByRole('button', { name: 'Check on the reference' }));
+    expect(await screen.findByText(/differ from the reference 2\.5 by more than 20 %/)).toBeTruthy();
   });
 
   test('a check or a study of nothing asks for the readings', async () => {
