@@ -8,11 +8,11 @@ export default {
   testEnvironment: 'node',
   // A busy machine may be ten times slower than a quiet one: what hangs is ended, what is slow is not.
   testTimeout: 120_000,
-  // Code in a context of its own looks each global up there, at every use; as a parameter of its module it is at hand. Not among them: what tests replace.
+  // Code in a context of its own looks each global up there, at every use; as a parameter of its module it is at hand. Not among them: what tests replace, and what a library declares anew (parseInt).
   sandboxInjectedGlobals: [
     ...['Object', 'Array', 'Number', 'String', 'Boolean', 'Symbol', 'BigInt', 'Math', 'JSON', 'RegExp', 'Reflect', 'Promise'],
     ...['Map', 'Set', 'WeakMap', 'WeakSet', 'Error', 'TypeError', 'RangeError', 'Float64Array', 'Int32Array', 'Uint8Array'],
-    ...['isNaN', 'isFinite', 'parseInt', 'parseFloat', 'Infinity'],
+    ...['isNaN', 'isFinite', 'parseFloat', 'Infinity'],
   ],
   setupFilesAfterEnv: ['<rootDir>/tests/patientWaits.ts', '<rootDir>/tests/quickLabels.ts'],
   reporters: ['default', '<rootDir>/scripts/plainCount.mjs'],
