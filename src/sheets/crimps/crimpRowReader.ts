@@ -9,6 +9,7 @@ import type { CrimpCells } from './crimpCells';
 import type { CellInSheet, CrimpProblem, Sourced } from './crimpRow';
 import { CRIMP_END_FIELDS, type CrimpField, type CrimpRole } from './crimpRoles';
 import type { CrimpTable } from './crimpTable';
+import type { BareLimits } from './limitColumns';
 
 export const OPEN_UNIT = 'the unit of the readings is not known: answer the question about it';
 
@@ -43,6 +44,12 @@ export class CrimpRowReader {
 
   has(field: CrimpField): boolean {
     return this.roleOf(field) !== undefined;
+  }
+
+  /** Set where its smallest and largest diameter are headed `Min` and `Max` and nothing more. */
+  get bareLimits(): BareLimits | undefined {
+    const end = /[AB]$/.exec(this.roleOf('smallest') ?? '')?.[0] as 'A' | 'B' | undefined;
+    return this.source.bareLimits[end ?? ''];
   }
 
   name(field: CrimpField): string {

@@ -14,8 +14,9 @@ import { correctionKey } from '../table/headingCorrections';
 import { sizeBeside } from '../table/sizedHose';
 import { TableReader } from '../table/tableReader';
 import type { TableQuestion } from '../table/tableQuestion';
-import { crimpColumns, type CrimpColumns } from './crimpColumns';
+import type { CrimpColumns } from './crimpColumns';
 import { crimpMeasures, isReadingRole, type CrimpRole } from './crimpRoles';
+import { limitColumns, type LimitColumns } from './limitColumns';
 import { settingsAbove, statedAbove, type SettingsAbove } from './settingsAbove';
 
 /** A table of crimps: what its columns are, a reader of its rows, and what is stated above it. */
@@ -28,6 +29,10 @@ export interface CrimpTable extends CrimpColumns {
   /** What their size suggests: only proposed. */
   readonly likelyUnit: MeasureUnit;
   readonly above: SettingsAbove;
+  /** `Min` and `Max` that may be limits. */
+  readonly bareLimits: LimitColumns['bare'];
+  /** How columns were taken, where somebody might think otherwise. */
+  readonly notes: readonly string[];
   /** The machine whose name stands above the table; "" where none does. */
   readonly machineAbove: string;
 }
@@ -152,7 +157,7 @@ export function crimpTable(
   ofCatalogue?: MeasureUnit,
 ): CrimpTable {
   const table = readable(found);
-  const columns = crimpColumns(cells, table, said.role, parts);
+  const { found: columns, bare: bareLimits, notes } = limitColumns(cells, table, said, parts);
   const roles = Object.keys(columns.columns) as CrimpRole[];
   const measures = crimpMeasures(roles);
   const readings = roles.filter(isReadingRole).map(role => columns.columns[role]!);
@@ -177,6 +182,8 @@ export function crimpTable(
     unit,
     likelyUnit: likely,
     above: settingsAbove(cells, stated, unit),
+    bareLimits,
+    notes,
     machineAbove: machineAbove(cells, found, parts.isMachine),
   };
 }

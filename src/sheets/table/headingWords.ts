@@ -110,11 +110,13 @@ export const HEADING_WORDS = {
   ),
   smallest: words(
     'Smallest diameter',
-    `(?:smallest|min\\.?|minimum|lowest|lower)(?: ?(?:crimp )?(?:${DIAMETER}|limit|allowed))?|low limit|lsl`,
+    `(?:smallest|min\\.?|minimum|lowest|lower) ?(?:crimp )?(?:${DIAMETER}|limit|allowed)|smallest|lowest|lower|low limit|lsl`,
+    'min\\.?|minimum',
   ),
   largest: words(
     'Largest diameter',
-    `(?:largest|max\\.?|maximum|highest|upper)(?: ?(?:crimp )?(?:${DIAMETER}|limit|allowed))?|high limit|usl`,
+    `(?:largest|max\\.?|maximum|highest|upper) ?(?:crimp )?(?:${DIAMETER}|limit|allowed)|largest|highest|upper|high limit|usl`,
+    'max\\.?|maximum',
   ),
   largestSpread: words('Largest spread', '(?:largest|greatest) spread|allowed spread|spread limit|max\\.? spread|maximum spread'),
   crimpLength: words('Crimp length', 'crimp length'),

@@ -1,0 +1,193 @@
+import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
+import { treeTables } from '../../core/catalogue/treeCatalogue';
+import { expectCrimps, type CrimpCase } from './crimpCase';
+
+const R = ['R1 (mm)', 'R2 (mm)', 'R3 (mm)', 'R4 (mm)'];
+const ALDER = ['Alder DN 25', 'Alder cone straight DN 25'];
+
+/** `Min` and `Max` beside readings: of the readings themselves, or their limits. */
+const MIN_AND_MAX: readonly CrimpCase[] = [
+  {
+    name: 'typed, of the row’s own readings: the catalogue’s target and tolerance count',
+    rows: [
+      ['Hose', 'Coupling', ...R, 'Min', 'Max'],
+      [...ALDER, 38.7, 38.71, 38.72, 38.7, 38.7, 38.72],
+      [...ALDER, 38.4, 38.41, 38.42, 38.4, 38.4, 38.42],
+    ],
+    catalogue: readCatalogue(treeTables),
+    taken: [
+      '2: Alder DN 25 with Alder cone straight DN 25: 38.7 38.71 38.72 38.7 mm, 38.4 ± 0.2',
+      '3: Alder DN 25 with Alder cone straight DN 25: 38.4 38.41 38.42 38.4 mm, 38.4 ± 0.2',
+    ],
+    notes: ['“Min” and “Max”: taken as the smallest and largest'],
+  },
+  {
+    name: 'worked out by formulas, one of which takes too few readings',
+    rows: [
+      ['Hose', 'Coupling', ...R, 'Min (mm)', 'Max (mm)'],
+      [...ALDER, 38.7, 38.71, 38.72, 38.69, { formula: '=MIN($C2:E2)', value: 38.7 }, { formula: '=MAX(C2:F2)', value: 38.72 }],
+    ],
+    catalogue: readCatalogue(treeTables),
+    taken: ['2: Alder DN 25 with Alder cone straight DN 25: 38.7 38.71 38.72 38.69 mm, 38.4 ± 0.2'],
+  },
+  {
+    name: 'rounded, beside LSL and USL on the right',
+    rows: [
+      ['Job', ...R, 'Minimum', 'Maximum', 'LSL (mm)', 'USL (mm)'],
+      [1, 24.91, 24.88, 24.9, 24.93, 24.9, 24.9, 24.8, 25],
+      [2, 25.21, 25.18, 25.2, 25.23, 25.2, 25.2, 24.8, 25],
+    ],
+    taken: ['2: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1', '3: 25.21 25.18 25.2 25.23 mm, 24.9 ± 0.1'],
+  },
+  {
+    name: 'beside a lower and an upper limit on the right',
+    rows: [
+      ['Job', ...R, 'Min', 'Max', 'Lower limit', 'Upper limit'],
+      [1, 25.21, 25.18, 25.2, 25.23, 25.18, 25.23, 24.8, 25],
+    ],
+    taken: ['2: 25.21 25.18 25.2 25.23 mm, 24.9 ± 0.1'],
+  },
+  {
+    name: 'limits headed the same on the right of those of the readings',
+    rows: [
+      ['Job', ...R, 'Min', 'Max', 'Min', 'Max'],
+      [1, 25.21, 25.18, 25.2, 25.23, 25.18, 25.23, 24.8, 25],
+      [2, 24.91, 24.88, 24.9, 24.93, 24.88, 24.93, 24.8, 25],
+    ],
+    taken: ['2: 25.21 25.18 25.2 25.23 mm, 24.9 ± 0.1', '3: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1'],
+  },
+  {
+    name: 'of the readings, with target and tolerance above the table',
+    rows: [
+      ['Target (mm)', 24.9, 'Tolerance (mm)', 0.1],
+      [],
+      ['Crimp', ...R, 'Min', 'Max'],
+      [1, 25.21, 25.18, 25.2, 25.23, 25.18, 25.23],
+    ],
+    selected: 'A4',
+    taken: ['4: 25.21 25.18 25.2 25.23 mm, 24.9 ± 0.1'],
+  },
+  {
+    name: 'of the readings, and nothing else: no limits',
+    rows: [
+      ['Crimp', ...R, 'Smallest', 'Largest'],
+      [1, 25.21, 25.18, 25.2, 25.23, 25.18, 25.23],
+    ],
+    taken: [],
+    leftOut: ['2 problem: target is not known'],
+  },
+  {
+    name: 'of both ends in a row, each beside its readings',
+    rows: [
+      ['Target (mm)', 24.9, 'Tolerance (mm)', 0.1],
+      ['Assembly', 'A 1', 'A 2', 'Min A', 'Max A', 'B 1', 'B 2', 'Min B', 'Max B'],
+      ['0412-1', 25.2, 25.21, 25.2, 25.21, 24.9, 24.93, 24.9, 24.93],
+    ],
+    selected: 'A3',
+    taken: ['3 A: 25.2 25.21 mm, 24.9 ± 0.1', '3 B: 24.9 24.93 mm, 24.9 ± 0.1'],
+  },
+  {
+    name: 'of a reading a row, in the first row of each crimp',
+    rows: [
+      ['Target (mm)', 24.9, 'Tolerance (mm)', 0.1],
+      ['Crimp no.', 'Measured (mm)', 'Min', 'Max'],
+      [1, 25.21, 25.18, 25.21],
+      ['', 25.18, '', ''],
+      ['', 25.2, '', ''],
+      ['', 25.2, '', ''],
+      [2, 24.9, 24.88, 24.93],
+      ['', 24.93, '', ''],
+      ['', 24.88, '', ''],
+      ['', 24.9, '', ''],
+    ],
+    selected: 'A3',
+    taken: ['3: 25.21 25.18 25.2 25.2 mm, 24.9 ± 0.1', '7: 24.9 24.93 24.88 24.9 mm, 24.9 ± 0.1'],
+  },
+  {
+    name: 'limits that hold for several crimps',
+    rows: [
+      ['Job', 'Min (mm)', 'Max (mm)', ...R],
+      [1, 24.8, 25, 24.91, 24.88, 24.9, 24.93],
+      [2, 24.8, 25, 24.9, 24.91, 24.92, 24.93],
+    ],
+    taken: ['2: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1', '3: 24.9 24.91 24.92 24.93 mm, 24.9 ± 0.1'],
+  },
+  {
+    name: 'limits of crimps that wait for their readings',
+    rows: [
+      ['Hose', 'Min (mm)', 'Max (mm)', ...R],
+      ['Alder DN 12', 24.8, 25, 24.91, 24.88, 24.9, 24.93],
+      ['Larch DN 16', 30.1, 30.3, '', '', '', ''],
+    ],
+    taken: ['2: Alder DN 12: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1'],
+    waiting: ['3 Row 3'],
+  },
+  {
+    name: 'limits that contradict the catalogue: asked',
+    rows: [
+      ['Hose', 'Coupling', 'Min (mm)', 'Max (mm)', ...R],
+      [...ALDER, 38.4, 39, 38.7, 38.71, 38.72, 38.7],
+      [...ALDER, 38.4, 39, 38.4, 38.41, 38.42, 38.41],
+    ],
+    catalogue: readCatalogue(treeTables),
+    taken: [],
+    leftOut: ['2 problem: whether Min and Max are its limits', '3 problem: whether Min and Max are its limits'],
+    asks: [
+      'Columns C: Min (mm) and D: Max (mm): are they the limits of the diameter, or the smallest and largest reading of each crimp?',
+    ],
+  },
+  {
+    name: 'the same, answered: limits, as the sheet says',
+    rows: [
+      ['Hose', 'Coupling', 'Min (mm)', 'Max (mm)', ...R],
+      [...ALDER, 38.4, 39, 38.7, 38.71, 38.72, 38.7],
+    ],
+    catalogue: readCatalogue(treeTables),
+    answers: [['meaning', 'Min (mm)', 'limits']],
+    taken: ['2: Alder DN 25 with Alder cone straight DN 25: 38.7 38.71 38.72 38.7 mm, 38.7 ± 0.3'],
+  },
+  {
+    name: 'the same, answered: readings',
+    rows: [
+      ['Hose', 'Coupling', 'Min (mm)', 'Max (mm)', ...R],
+      [...ALDER, 38.4, 39, 38.7, 38.71, 38.72, 38.7],
+    ],
+    catalogue: readCatalogue(treeTables),
+    answers: [['meaning', 'Min (mm)', 'readings']],
+    taken: ['2: Alder DN 25 with Alder cone straight DN 25: 38.7 38.71 38.72 38.7 mm, 38.4 ± 0.2'],
+  },
+  {
+    name: 'a single crimp between them, and nothing else: asked',
+    rows: [
+      ['Job', ...R, 'Min', 'Max'],
+      [1, 24.91, 24.88, 24.9, 24.93, 24.8, 25],
+    ],
+    taken: [],
+    leftOut: ['2 problem: whether Min and Max are its limits'],
+    asks: ['are they the limits'],
+  },
+  {
+    name: 'a single crimp between them, target and tolerance above the table: these count',
+    rows: [
+      ['Target (mm)', 24.9, 'Tolerance (mm)', 0.1],
+      ['Job', ...R, 'Min', 'Max'],
+      [1, 24.91, 24.88, 24.9, 24.93, 24.7, 25.2],
+    ],
+    selected: 'A3',
+    taken: ['3: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1'],
+  },
+  {
+    name: 'Min and Max that a hand calls limits are limits',
+    rows: [
+      ['Job', ...R, 'Min', 'Max'],
+      [1, 24.91, 24.88, 24.9, 24.93, 24.88, 24.93],
+    ],
+    answers: [
+      ['role', 'Min', 'smallest'],
+      ['role', 'Max', 'largest'],
+    ],
+    taken: ['2: 24.91 24.88 24.9 24.93 mm, 24.905 ± 0.025'],
+  },
+];
+
+test.each(MIN_AND_MAX)('Min and Max: $name', async from => expectCrimps(from));
