@@ -7,6 +7,7 @@ import type { CrimpReadOptions, TypedName } from './crimpReadOptions';
 import type { CrimpProblem, Sourced } from './crimpRow';
 import { OPEN_UNIT, type CrimpRowReader } from './crimpRowReader';
 import type { SettingsAbove } from './settingsAbove';
+import { toleranceAdvice } from './toleranceAdvice';
 import type { TableQuestion } from '../table/tableQuestion';
 import { cellAddress } from '../../workbook/a1';
 
@@ -46,6 +47,12 @@ export interface CrimpLimits {
 const isAlike = (one: Sourced | undefined, other: Sourced | undefined, { unit }: NumberSources) =>
   !one || !other || smallText(one.value, unit) === smallText(other.value, unit);
 
+/** Half of a tolerance that is given from limit to limit. */
+function halfWidth(reader: CrimpRowReader): Sourced | undefined {
+  const width = reader.length('toleranceWidth');
+  return width && { value: width.value.div(2), from: `half of ${width.from}` };
+}
+
 /**
  * Target, tolerance and largest spread of a row; limits of the diameter give their middle and half their distance.
  * @returns them, and what must be answered before they count
@@ -54,7 +61,7 @@ export function crimpLimits(
   reader: CrimpRowReader,
   sources: NumberSources,
 ): { readonly limits: CrimpLimits; readonly question: TableQuestion | undefined } {
-  const own = { target: reader.length('target'), tolerance: reader.length('tolerance') };
+  const own = { target: reader.length('target'), tolerance: reader.length('tolerance') ?? halfWidth(reader) };
   const others = {
     target: numberOf(own.target, 'target', sources),
     tolerance: numberOf(own.tolerance, 'tolerance', sources),
@@ -120,7 +127,8 @@ export function limitsProblem(
   if (question) return { at, sentence: `${end}${OPEN_LIMITS}`, question };
   const { target, tolerance } = limits;
   const missing = !target ? 'target' : !tolerance ? 'tolerance' : undefined;
-  if (missing) return { at, sentence: `${end}${missing} is not known: ${data.problem ?? ADVICE}` };
+  const advice = missing === 'tolerance' ? toleranceAdvice(reader.headings) : undefined;
+  if (missing) return { at, sentence: `${end}${missing} is not known: ${advice ?? data.problem ?? ADVICE}` };
   try {
     requirePlausibleTolerance(target!.value, tolerance!.value);
     return undefined;

@@ -17,6 +17,7 @@ import type { TableQuestion } from '../table/tableQuestion';
 import type { CrimpColumns } from './crimpColumns';
 import { crimpMeasures, isReadingRole, type CrimpRole } from './crimpRoles';
 import { limitColumns, type LimitColumns } from './limitColumns';
+import { wholeWidth } from './crimpText';
 import { settingsAbove, statedAbove, type SettingsAbove } from './settingsAbove';
 
 /** A table of crimps: what its columns are, a reader of its rows, and what is stated above it. */
@@ -132,6 +133,10 @@ function askedOnce(reader: TableReader<CrimpRole>): TableQuestion[] {
     });
 }
 
+/** Columns of tolerances that are halved: a column of ± beside them counts before them. */
+const halved = (roles: readonly CrimpRole[]) =>
+  roles.filter(role => /^toleranceWidth/.test(role) && !roles.includes(role.replace('Width', '') as CrimpRole));
+
 /** A machine of the catalogue whose name stands above the table, the nearest first. */
 function machineAbove(cells: SheetCells, { block }: FoundTable, isMachine: KnownParts['isMachine']): string {
   for (let row = block.row - 1; isMachine && row >= cells.used.row; row--) {
@@ -183,7 +188,7 @@ export function crimpTable(
     likelyUnit: likely,
     above: settingsAbove(cells, stated, unit),
     bareLimits,
-    notes,
+    notes: [...notes, ...halved(roles).map(role => wholeWidth(reader.heading(role)))],
     machineAbove: machineAbove(cells, found, parts.isMachine),
   };
 }

@@ -13,6 +13,10 @@ const PART = '(?:fitting|coupling|end|end fitting|connection|insert|connector|te
 const CUT_OFF = '(?:cut[- ]?off|cutback|deduction|minus)';
 const DIAMETER = '(?:diameter|ø|dia\\.?|od)';
 
+const TOLERANCE = '(?:tolerance|tol\\.?)';
+/** `range` is not among them: it may as well mean ±. */
+const WHOLE = '(?:total|full|whole|overall)';
+
 const whole = (source: string): RegExp => new RegExp(`^(?:${source})$`);
 const words = (label: string, exact: string, loose?: string): HeadingWords => ({
   label,
@@ -107,6 +111,10 @@ export const HEADING_WORDS = {
   tolerance: words(
     'Tolerance',
     '(?:± ?)?(?:tolerance|tol\\.?)(?: ?(?:±|\\+\\/-|\\+-))?|crimp tolerance|±|\\+\\/-|\\+-|plus\\/minus|allowed deviation',
+  ),
+  toleranceWidth: words(
+    'Tolerance, whole width',
+    `${TOLERANCE},? ?(?:${WHOLE}(?: (?:width|band|range|tolerance))?|width|band)|${WHOLE} ${TOLERANCE}(?: (?:width|band|range))?|(?:width of )?(?:the )?${TOLERANCE} band`,
   ),
   smallest: words(
     'Smallest diameter',

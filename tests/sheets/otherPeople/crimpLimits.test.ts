@@ -1,5 +1,7 @@
 import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
 import { treeTables } from '../../core/catalogue/treeCatalogue';
+import type { FakeCell } from '../../workbook/fakeWorkbook';
+import type { Rows } from './sheetCase';
 import { expectCrimps, type CrimpCase } from './crimpCase';
 
 const R = ['R1 (mm)', 'R2 (mm)', 'R3 (mm)', 'R4 (mm)'];
@@ -191,3 +193,81 @@ const MIN_AND_MAX: readonly CrimpCase[] = [
 ];
 
 test.each(MIN_AND_MAX)('Min and Max: $name', async from => expectCrimps(from));
+
+/** A tolerance of 0.3 mm from limit to limit beside a target of 24.9 mm. */
+const withWidth = (heading: string, tolerance: FakeCell = 0.3): Rows => [
+  ['Job', 'Target (mm)', heading, ...R],
+  [1, 24.9, tolerance, 24.91, 24.88, 24.9, 24.93],
+];
+const TAKEN = '24.91 24.88 24.9 24.93 mm, 24.9 ± ';
+
+test.each([
+  'Tolerance (total)',
+  'Tolerance (full width, mm)',
+  'Tolerance (mm, total)',
+  'Tolerance (total) (mm)',
+  'Tolerance width (mm)',
+  'Tol. band (mm)',
+  'Total tolerance (mm)',
+  'Tolerance, total mm',
+  'Tolerance total',
+])('%s: the whole width, half of it counts either way, and that is said', async heading =>
+  expectCrimps({
+    name: heading,
+    rows: withWidth(heading),
+    taken: [`2: ${TAKEN}0.15`],
+    notes: [`“${heading}” is the whole width, so half of it counts either way.`],
+  }),
+);
+
+const WIDTHS: readonly CrimpCase[] = [
+  {
+    name: 'above the table: said and halved',
+    rows: [['Target (mm)', 24.9, 'Tolerance (total)', 0.3, 'mm'], [], ['Job', ...R], [1, 24.91, 24.88, 24.9, 24.93]],
+    selected: 'A4',
+    taken: [`4: ${TAKEN}0.15`],
+    notes: ['Above the table: “Tolerance (total)” is the whole width'],
+  },
+  {
+    name: 'beside a column of ±: that counts',
+    rows: [
+      ['Job', 'Target (mm)', 'Tolerance width (mm)', '± mm', ...R],
+      [1, 24.9, 0.3, 0.15, 24.91, 24.88, 24.9, 24.93],
+    ],
+    taken: [`2: ${TAKEN}0.15`],
+    notes: [],
+  },
+  {
+    name: 'a cell with ± in a column of widths contradicts its heading',
+    rows: withWidth('Tolerance width (mm)', '± 0.15'),
+    taken: [],
+    leftOut: ['2 problem: the heading says the whole width, the cell says ±'],
+  },
+  {
+    name: 'a range may be either: refused, with what to do',
+    rows: withWidth('Tolerance range (mm)'),
+    taken: [],
+    leftOut: ['2 problem: “Tolerance range (mm)” may mean ± or the whole width: choose which under “Columns read”'],
+  },
+  {
+    name: 'a range in brackets is no unit either',
+    rows: withWidth('Tolerance (range, mm)'),
+    taken: [],
+    leftOut: ['2 problem: “Tolerance (range, mm)” may mean ± or the whole width'],
+  },
+  {
+    name: 'a range that a hand calls the whole width',
+    rows: withWidth('Tolerance (range, mm)'),
+    answers: [['role', 'Tolerance (range, mm)', 'toleranceWidth']],
+    taken: [`2: ${TAKEN}0.15`],
+  },
+  {
+    name: 'a tolerance in a unit that is not known: its own question, not that of the readings',
+    rows: withWidth('Tolerance (ell)'),
+    taken: [],
+    leftOut: ['2 problem: column Tolerance (ell) has no unit that is known'],
+    asks: ['“ell” is no unit that is known'],
+  },
+];
+
+test.each(WIDTHS)('a tolerance from limit to limit: $name', async from => expectCrimps(from));
