@@ -19,9 +19,12 @@ function withWidth(heading: string): string {
   );
 }
 
+/** `+/- mm` → `± mm`: a minus before a unit is no dash. */
+const written = (heading: string) => withWidth(heading).replace(/\+ ?\/? ?-(?= ?(?:[\p{L}"'([]|$))/gu, '±');
+
 /** A heading as it is compared: lower case, without what stands in brackets, without colon, star and question mark. */
 export function plainHeading(heading: string): string {
-  return withWidth(heading)
+  return written(heading)
     .toLowerCase()
     .replace(/(?<=[)\]])\s*(?:±|\+\s*\/?\s*-)\s*[\d.,]+.*$/, '')
     .replace(/[([][^()[\]]*[)\]]/g, ' ')
@@ -54,7 +57,7 @@ export function statedUnit(heading: string, quantity: Quantity): StatedUnit {
   const [, first, left] = UNIT_LEFT.exec(heading.trim()) ?? [];
   const leading = first === undefined ? undefined : measureUnit(quantity, first);
   if (leading) return { unit: leading, unknown: undefined, words: left!.toLowerCase() };
-  const { name, text, unit } = headingUnit(withWidth(heading), quantity);
+  const { name, text, unit } = headingUnit(written(heading), quantity);
   return { unit, unknown: unit ? undefined : text, words: plainHeading(name) };
 }
 
