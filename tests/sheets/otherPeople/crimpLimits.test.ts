@@ -1,4 +1,7 @@
 import { readCatalogue } from '../../../src/core/catalogue/readCatalogue';
+import { crimpSheetOf } from '../../../src/sheets/crimps/crimpSheet';
+import { blockOf } from '../../../src/workbook/a1';
+import { sheetContent } from '../table/sheetContent';
 import { treeTables } from '../../core/catalogue/treeCatalogue';
 import type { FakeCell } from '../../workbook/fakeWorkbook';
 import type { Rows } from './sheetCase';
@@ -271,3 +274,73 @@ const WIDTHS: readonly CrimpCase[] = [
 ];
 
 test.each(WIDTHS)('a tolerance from limit to limit: $name', async from => expectCrimps(from));
+
+const THOU = ['R1', 'R2', 'R3', 'R4'];
+
+/** Units that are seldom met. */
+const UNITS: readonly CrimpCase[] = [
+  {
+    name: 'target and tolerance in thousandths: the readings are, too',
+    rows: [
+      ['Job', 'Target (thou)', 'Tol (thou)', ...THOU],
+      [1, 980, 4, 981, 979, 980, 982],
+    ],
+    taken: ['2: 0.981 0.979 0.98 0.982 in, 0.98 ± 0.004'],
+  },
+  {
+    name: 'only the tolerance says thousandths: asked, and they are among the answers',
+    rows: [
+      ['Job', 'Target', 'Tol (thou)', ...THOU],
+      [1, 980, 4, 981, 979, 980, 982],
+    ],
+    taken: [],
+    leftOut: ['2 problem: unit of the readings'],
+    asks: ['R1 has no unit. Which is it? → mm / cm / m / in / ft / yd / thou'],
+  },
+  {
+    name: 'the same, answered once for all',
+    rows: [
+      ['Job', 'Target', 'Tol (thou)', ...THOU],
+      [1, 980, 4, 981, 979, 980, 982],
+    ],
+    answers: [['unit', 'R1', 'thou']],
+    taken: ['2: 0.981 0.979 0.98 0.982 in, 0.98 ± 0.004'],
+  },
+  {
+    name: '+/- mm is the tolerance',
+    rows: [
+      ['Job', 'Target (mm)', '+/- mm', ...R],
+      [1, 24.9, 0.1, 24.91, 24.88, 24.9, 24.93],
+    ],
+    taken: [`2: ${TAKEN}0.1`],
+  },
+  {
+    name: 'Tol. +/- mm is, too',
+    rows: [
+      ['Job', 'Target (mm)', 'Tol. +/- mm', ...R],
+      [1, 24.9, 0.1, 24.91, 24.88, 24.9, 24.93],
+    ],
+    taken: [`2: ${TAKEN}0.1`],
+  },
+  {
+    name: '+/- over a row of units is the tolerance',
+    rows: [
+      ['Job', 'Target', '+/-', 'R1', 'R2', 'R3', 'R4'],
+      ['', 'mm', 'mm', 'mm', 'mm', 'mm', 'mm'],
+      [1, 24.9, 0.1, 24.91, 24.88, 24.9, 24.93],
+    ],
+    selected: 'A3',
+    taken: [`3: ${TAKEN}0.1`],
+  },
+];
+
+test.each(UNITS)('units: $name', async from => expectCrimps(from));
+
+test('thousandths are proposed where the numbers are of their size', () => {
+  const rows = [
+    ['Job', 'Target', 'Tol (thou)', ...THOU],
+    [1, 980, 4, 981, 979, 980, 982],
+  ];
+  const { tables } = crimpSheetOf({ used: sheetContent(rows) }, blockOf('A2')!);
+  expect(tables[0]!.questions.map(({ proposal }) => proposal)).toEqual(['thou']);
+});
