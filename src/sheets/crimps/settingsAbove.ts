@@ -6,6 +6,7 @@ import type { Length } from '../../core/units/lengthUnit';
 import type { FoundTable } from '../table/findTables';
 import { headingForms, statedUnit } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
+import { refusePercent } from '../table/refusePercent';
 import type { SheetCells } from '../table/sheetCells';
 import { wholeWidth } from './crimpText';
 
@@ -79,7 +80,9 @@ export function settingsAbove(cells: SheetCells, stated: readonly Stated[], unit
         if (value) dials[name] = value;
       } else {
         const sign = name === 'step' ? ('any' as const) : ('positive' as const);
-        const rules = { format: cells.format(row, column), sign, eitherWay: name === 'tolerance' };
+        const format = cells.format(row, column);
+        refusePercent(cell, format, label);
+        const rules = { format, sign, eitherWay: name === 'tolerance' };
         const value = measureOfCell(cell, label, 'length', own ?? unit, rules);
         if (value && name === 'toleranceWidth') {
           lengths.tolerance ??= { ...value, value: value.value.div(2) };
