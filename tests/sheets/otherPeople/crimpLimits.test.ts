@@ -344,3 +344,118 @@ test('thousandths are proposed where the numbers are of their size', () => {
   const { tables } = crimpSheetOf({ used: sheetContent(rows) }, blockOf('A2')!);
   expect(tables[0]!.questions.map(({ proposal }) => proposal)).toEqual(['thou']);
 });
+
+const PERCENT = 'a percentage has no unit';
+
+/** Tolerances that cannot be used: each says what to do. */
+const REFUSED: readonly CrimpCase[] = [
+  {
+    name: 'a percentage is no tolerance in millimetres',
+    rows: [
+      ['Job', 'Target (mm)', 'Tolerance', ...R],
+      [1, 24.9, 0.01, 24.91, 24.88, 24.9, 24.93],
+    ],
+    details: { formats: { Bench: { C2: '0.0%' } } },
+    taken: [],
+    leftOut: [`2 problem: tolerance is 1 %: ${PERCENT}`],
+  },
+  {
+    name: 'nor is one above the table',
+    rows: [['Target (mm)', 24.9, 'Tolerance (mm)', 0.01], [], ['Job', ...R], [1, 24.91, 24.88, 24.9, 24.93]],
+    details: { formats: { Bench: { D1: '0.0%' } } },
+    selected: 'A4',
+    taken: [],
+    leftOut: ['4 problem: tolerance is not known'],
+    notes: [PERCENT],
+  },
+  {
+    name: 'a tolerance for each way in two columns',
+    rows: [
+      ['Job', 'Target (mm)', 'Tol + (mm)', 'Tol − (mm)', ...R],
+      [1, 24.9, 0.1, 0.2, 24.91, 24.88, 24.9, 24.93],
+    ],
+    taken: [],
+    leftOut: ['2 problem: “Tol + (mm)” and “Tol − (mm)”, one for each way, cannot be used: use two columns of limits'],
+  },
+  {
+    name: 'the same with a hyphen for the minus and without units',
+    rows: [
+      ['Job', 'Target (mm)', 'Tol +', 'Tol -', ...R],
+      [1, 24.9, 0.1, 0.2, 24.91, 24.88, 24.9, 24.93],
+    ],
+    taken: [],
+    leftOut: ['2 problem: “Tol +” and “Tol -”, one for each way, cannot be used: use two columns of limits'],
+  },
+  {
+    name: 'a tolerance for each way in a cell',
+    rows: [
+      ['Job', 'Target (mm)', 'Tolerance (mm)', ...R],
+      [1, 24.9, '+0.10/-0.20', 24.91, 24.88, 24.9, 24.93],
+      [2, 24.9, '+0.1 -0.2 mm', 24.91, 24.88, 24.9, 24.93],
+    ],
+    taken: [],
+    leftOut: [
+      '2 problem: tolerance is "+0.10/-0.20": one for each way cannot be used: use two columns of limits',
+      '3 problem: use two columns of limits',
+    ],
+  },
+  {
+    name: 'target and tolerance in one cell',
+    rows: [
+      ['Job', 'Target (mm)', ...R],
+      [1, '18.6 ± 0.15', 18.61, 18.6, 18.62, 18.6],
+      [2, '18.6 +/- 0.15 mm', 18.61, 18.6, 18.62, 18.6],
+    ],
+    taken: [],
+    leftOut: [
+      '2 problem: target is "18.6 ± 0.15": write it in two columns, one of the target, one of the tolerance ±',
+      '3 problem: write it in two columns',
+    ],
+  },
+];
+
+test.each(REFUSED)('refused: $name', async from => expectCrimps(from));
+
+const SIX = [24.91, 24.88, 24.9, 24.93, 24.92, 24.89];
+const LIMITS_ABOVE = ['Target (mm)', 24.9, 'Tolerance (mm)', 0.1];
+
+/** A reading a row under a number of the crimp, in every row or only in the first. */
+const numbered = (heading: string, isEvery: boolean): Rows => [
+  LIMITS_ABOVE,
+  [heading, 'Measured (mm)'],
+  ...[701, 702].flatMap(number => SIX.map((reading, at) => [at === 0 || isEvery ? number : '', reading])),
+];
+
+test.each([
+  ['Serial no.', true],
+  ['Serial no.', false],
+  ['Crimp no.', true],
+  ['Crimp no.', false],
+])('a reading a row under %s, in every row: %s, all six are of one crimp', async (heading, isEvery) =>
+  expectCrimps({
+    name: heading,
+    rows: numbered(heading, isEvery),
+    selected: 'A3',
+    taken: ['3', '9'].map(row => `${row}: ${SIX.join(' ')} mm, 24.9 ± 0.1`),
+  }),
+);
+
+test('a reading a row under a job: of one job several crimps may be made', async () =>
+  expectCrimps({
+    name: 'job',
+    rows: [LIMITS_ABOVE, ['Job', 'Measured (mm)'], ...[...SIX, 24.9, 24.9].map(reading => [701, reading])],
+    selected: 'A3',
+    taken: ['3: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1', '7: 24.92 24.89 24.9 24.9 mm, 24.9 ± 0.1'],
+  }));
+
+test('an average without a heading beside readings without headings is no reading', async () =>
+  expectCrimps({
+    name: 'average',
+    rows: [
+      LIMITS_ABOVE,
+      ['Job', 'Readings (mm)', '', '', '', ''],
+      [1, 24.91, 24.88, 24.9, 24.93, { formula: '=AVERAGE(B3:E3)', value: 24.905 }],
+    ],
+    selected: 'A3',
+    taken: ['3: 24.91 24.88 24.9 24.93 mm, 24.9 ± 0.1'],
+  }));
