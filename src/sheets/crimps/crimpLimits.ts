@@ -126,9 +126,11 @@ export function limitsProblem(
   if (reader.problem) return reader.problem;
   if (question) return { at, sentence: `${end}${OPEN_LIMITS}`, question };
   const { target, tolerance } = limits;
-  const missing = !target ? 'target' : !tolerance ? 'tolerance' : undefined;
-  const advice = missing === 'tolerance' ? toleranceAdvice(reader.headings) : undefined;
-  if (missing) return { at, sentence: `${end}${missing} is not known: ${advice ?? data.problem ?? ADVICE}` };
+  // A tolerance of the row that cannot be used is not passed over for one from elsewhere.
+  const unused = tolerance?.from.includes('column') ? undefined : toleranceAdvice(reader.headings);
+  const missing = !target ? 'target' : !tolerance || unused ? 'tolerance' : undefined;
+  const advice = (target && unused) ?? data.problem ?? ADVICE;
+  if (missing) return { at, sentence: `${end}${missing} is not known: ${advice}` };
   try {
     requirePlausibleTolerance(target!.value, tolerance!.value);
     return undefined;

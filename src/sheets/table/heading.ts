@@ -19,8 +19,17 @@ function withWidth(heading: string): string {
   );
 }
 
-/** `+/- mm` → `± mm`: a minus before a unit is no dash. */
-const written = (heading: string) => withWidth(heading).replace(/\+ ?\/? ?-(?= ?(?:[\p{L}"'([]|$))/gu, '±');
+/** `Tol (+, mm)`: of one way only. */
+const ONE_WAY = /^(.*\btol(?:erance|\.)?[^([]*?) ?[([] ?([+\-−–])(?! ?[/+\-−–]) ?[,;]? ?([^()[\]]*?) ?[)\]]/i;
+const withWay = (heading: string) =>
+  heading.replace(ONE_WAY, (_, words: string, sign: string, unit: string) => `${words} ${sign}${unit && ` (${unit})`}`);
+
+/** A cell may hold thousands of characters, a heading of a tolerance does not. */
+const LONGEST = 100;
+
+/** A tolerance's heading with its remarks in words; `+/- mm` as `± mm`: a minus before a unit is no dash. */
+const written = (heading: string) =>
+  heading.length > LONGEST ? heading : withWay(withWidth(heading)).replace(/\+ ?\/? ?-(?= ?(?:[\p{L}"'([]|$))/gu, '±');
 
 /** A heading as it is compared: lower case, without what stands in brackets, without colon, star and question mark. */
 export function plainHeading(heading: string): string {

@@ -387,6 +387,25 @@ const REFUSED: readonly CrimpCase[] = [
     leftOut: ['2 problem: “Tol +” and “Tol -”, one for each way, cannot be used: use two columns of limits'],
   },
   {
+    name: 'the same with the signs in brackets',
+    rows: [
+      ['Job', 'Target (mm)', 'Tol (+)', 'Tol (-, mm)', ...R],
+      [1, 24.9, 0.1, 0.2, 24.91, 24.88, 24.9, 24.93],
+    ],
+    taken: [],
+    leftOut: ['2 problem: “Tol (+)” and “Tol (-, mm)”, one for each way, cannot be used: use two columns of limits'],
+  },
+  {
+    name: 'the same beside a catalogue, whose tolerance is not taken instead',
+    rows: [
+      ['Hose', 'Coupling', 'Tol +', 'Tol -', ...R],
+      [...ALDER, 0.05, 0.1, 38.41, 38.42, 38.4, 38.42],
+    ],
+    catalogue: readCatalogue(treeTables),
+    taken: [],
+    leftOut: ['2 problem: tolerance is not known: “Tol +” and “Tol -”, one for each way'],
+  },
+  {
     name: 'a tolerance for each way in a cell',
     rows: [
       ['Job', 'Target (mm)', 'Tolerance (mm)', ...R],
