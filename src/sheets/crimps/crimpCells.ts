@@ -37,6 +37,9 @@ const IDENTITY: readonly CrimpField[] = [
   'date',
 ];
 
+/** Fields that number a single crimp: all its readings are those until the next number. */
+const NUMBERED: readonly CrimpField[] = ['crimp', 'assembly', 'piece'];
+
 interface Made {
   readonly row: number;
   readonly rows: number[];
@@ -45,11 +48,13 @@ interface Made {
 }
 
 /** Rows of single readings, gathered to crimps: names that are left blank below the first reading hold on. */
-function gathered(cells: SheetCells, rows: readonly number[], { columns }: CrimpColumns, readingsACrimp: number): Made[] {
+function gathered(cells: SheetCells, rows: readonly number[], { columns, isLine }: CrimpColumns, readingsACrimp: number): Made[] {
   const textAt = (row: number, role: CrimpField) => {
     const column = columns[role];
     return column === undefined ? '' : nameOfCell(cells.shown(row, column));
   };
+  const numbering = NUMBERED.filter(role => role !== 'crimp' || !isLine);
+  const isNumbered = ({ named }: Made) => numbering.some(role => named.has(role));
   const made: Made[] = [];
   for (const row of rows) {
     const number = textAt(row, 'readingNumber');
@@ -60,7 +65,7 @@ function gathered(cells: SheetCells, rows: readonly number[], { columns }: Crimp
       open !== undefined &&
       row === open.rows.at(-1)! + 1 &&
       names.every(([role, text]) => open.named.get(role) === text) &&
-      (number === '' ? open.rows.length < readingsACrimp : !open.numbers.includes(number));
+      (number === '' ? isNumbered(open) || open.rows.length < readingsACrimp : !open.numbers.includes(number));
     if (isSame) {
       open.rows.push(row);
       open.numbers.push(number);

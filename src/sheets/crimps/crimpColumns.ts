@@ -16,6 +16,8 @@ export interface CrimpColumns {
   readonly columns: ColumnsByRole<CrimpRole>;
   /** How many columns of readings a crimp has, of end A and of end B. */
   readonly readings: readonly [number, number];
+  /** Its numbers of crimps are those of lines or jobs, of which several crimps may be made. */
+  readonly isLine: boolean;
 }
 
 const columnsIn = (found: FoundColumns): number[] => Object.values(found).filter(column => column !== undefined);
@@ -97,5 +99,6 @@ export function crimpColumns(
   if (ofB.length > 0 && named.every(({ end }) => end === '')) ofSecondBlock(table, columns, ofB[0]!);
   ofA.forEach((column, index) => (columns[`reading${index + 1}`] = column));
   ofB.forEach((column, index) => (columns[`readingB${index + 1}`] = column));
-  return { layout, columns, readings: [ofA.length, ofB.length] };
+  const isLine = columns.crimp !== undefined && /^(?:line|job)/i.test(headingOf(table, columns.crimp));
+  return { layout, columns, readings: [ofA.length, ofB.length], isLine };
 }

@@ -7,6 +7,8 @@ import type { CrimpReadOptions, TypedName } from './crimpReadOptions';
 import type { CrimpProblem, Sourced } from './crimpRow';
 import { OPEN_UNIT, type CrimpRowReader } from './crimpRowReader';
 import type { SettingsAbove } from './settingsAbove';
+import { toleranceAdvice } from './toleranceAdvice';
+import type { TableQuestion } from '../table/tableQuestion';
 import { cellAddress } from '../../workbook/a1';
 
 /** Where the numbers of a row may come from, besides its own cells. */
@@ -35,16 +37,53 @@ function numberOf(own: Sourced | undefined, name: LengthName | DialName, sources
   return own ?? aboveOf(sources, name) ?? sources.data[name] ?? typedOf(sources.options, name);
 }
 
-/** Target, tolerance and largest spread of a row; limits of the diameter give their middle and half their distance. */
-export function crimpLimits(reader: CrimpRowReader, sources: NumberSources) {
-  const [smallest, largest] = [reader.length('smallest'), reader.length('largest')];
-  const middle = smallest && largest && { value: smallest.value.plus(largest.value).div(2), from: smallest.from };
-  const half = smallest && largest && { value: largest.value.minus(smallest.value).div(2), from: smallest.from };
-  return {
-    target: numberOf(reader.length('target') ?? middle, 'target', sources),
-    tolerance: numberOf(reader.length('tolerance') ?? half, 'tolerance', sources),
+/** The limits of a row, as they are judged by. */
+export interface CrimpLimits {
+  readonly target: Sourced | undefined;
+  readonly tolerance: Sourced | undefined;
+  readonly largestSpread: Sourced | undefined;
+}
+
+const isAlike = (one: Sourced | undefined, other: Sourced | undefined, { unit }: NumberSources) =>
+  !one || !other || smallText(one.value, unit) === smallText(other.value, unit);
+
+/** Half of a tolerance that is given from limit to limit. */
+function halfWidth(reader: CrimpRowReader): Sourced | undefined {
+  const width = reader.length('toleranceWidth');
+  return width && { value: width.value.div(2), from: `half of ${width.from}` };
+}
+
+/**
+ * Target, tolerance and largest spread of a row; limits of the diameter give their middle and half their distance.
+ * @returns them, and what must be answered before they count
+ */
+export function crimpLimits(
+  reader: CrimpRowReader,
+  sources: NumberSources,
+): { readonly limits: CrimpLimits; readonly question: TableQuestion | undefined } {
+  const own = { target: reader.length('target'), tolerance: reader.length('tolerance') ?? halfWidth(reader) };
+  const others = {
+    target: numberOf(own.target, 'target', sources),
+    tolerance: numberOf(own.tolerance, 'tolerance', sources),
     largestSpread: numberOf(reader.length('largestSpread'), 'largestSpread', sources),
   };
+  if (own.target && own.tolerance) return { limits: others, question: undefined };
+  const [smallest, largest] = [reader.length('smallest'), reader.length('largest')];
+  if (!smallest || !largest) return { limits: others, question: undefined };
+  const middle = { value: smallest.value.plus(largest.value).div(2), from: smallest.from };
+  const half = { value: largest.value.minus(smallest.value).div(2), from: smallest.from };
+  const limits = { ...others, target: own.target ?? middle, tolerance: own.tolerance ?? half };
+  const { bareLimits: bare } = reader;
+  if (!bare) return { limits, question: undefined };
+  // What is typed in the pane counts only where the sheet says nothing.
+  const sure = { ...sources, options: { ...sources.options, typed: {} } };
+  const [target, tolerance] = [numberOf(own.target, 'target', sure), numberOf(own.tolerance, 'tolerance', sure)];
+  if (bare.meaning === 'either' && target && tolerance) {
+    reader.notes.push(`${bare.named} may be limits or readings and do not count: choose it under “Columns read”.`);
+    return { limits: others, question: undefined };
+  }
+  const isAgreed = isAlike(limits.target, target, sources) && isAlike(limits.tolerance, tolerance, sources);
+  return { limits, question: bare.meaning === 'limits' && isAgreed ? undefined : bare.question };
 }
 
 /** What is known of the machine's dial. */
@@ -60,10 +99,8 @@ export function machineNumbers(reader: CrimpRowReader, sources: NumberSources) {
   };
 }
 
-type Limits = ReturnType<typeof crimpLimits>;
-
 /** What of the sheet and of the catalogue does not agree: the sheet counts. */
-export function disagreements(own: Limits, data: CrimpData, unit: LengthUnit): string[] {
+export function disagreements(own: CrimpLimits, data: CrimpData, unit: LengthUnit): string[] {
   return (['target', 'tolerance'] as const).flatMap(name => {
     const [sheet, catalogue] = [own[name], data[name]];
     const [one, other] = [sheet, catalogue].map(each => each && smallText(each.value, unit));
@@ -72,12 +109,13 @@ export function disagreements(own: Limits, data: CrimpData, unit: LengthUnit): s
   });
 }
 
+const OPEN_LIMITS = 'it is not known whether Min and Max are its limits: answer the question about them';
 const ADVICE = 'no column, no cell above the table and no crimp data give it: enter it under Limits and machine';
 
 /** Why a crimp cannot be judged; undefined where it can. */
 export function limitsProblem(
   reader: CrimpRowReader,
-  limits: Limits,
+  { limits, question }: ReturnType<typeof crimpLimits>,
   data: CrimpData,
   isUnitKnown: boolean,
 ): CrimpProblem | undefined {
@@ -86,9 +124,13 @@ export function limitsProblem(
   const end = crimp.end ? `end ${crimp.end}: ` : '';
   if (!isUnitKnown) return { at, sentence: OPEN_UNIT };
   if (reader.problem) return reader.problem;
+  if (question) return { at, sentence: `${end}${OPEN_LIMITS}`, question };
   const { target, tolerance } = limits;
-  const missing = !target ? 'target' : !tolerance ? 'tolerance' : undefined;
-  if (missing) return { at, sentence: `${end}${missing} is not known: ${data.problem ?? ADVICE}` };
+  // A tolerance of the row that cannot be used is not passed over for one from elsewhere.
+  const unused = tolerance?.from.includes('column') ? undefined : toleranceAdvice(reader.headings);
+  const missing = !target ? 'target' : !tolerance || unused ? 'tolerance' : undefined;
+  const advice = (target && unused) ?? data.problem ?? ADVICE;
+  if (missing) return { at, sentence: `${end}${missing} is not known: ${advice}` };
   try {
     requirePlausibleTolerance(target!.value, tolerance!.value);
     return undefined;

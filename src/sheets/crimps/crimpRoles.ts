@@ -26,6 +26,7 @@ export type CrimpField =
   | 'operator'
   | 'target'
   | 'tolerance'
+  | 'toleranceWidth'
   | 'smallest'
   | 'largest'
   | 'largestSpread'
@@ -43,6 +44,7 @@ export const CRIMP_END_FIELDS = [
   'dial',
   'target',
   'tolerance',
+  'toleranceWidth',
   'smallest',
   'largest',
   'largestSpread',
@@ -79,6 +81,7 @@ export const CRIMP_ROLES: RoleList<CrimpField> = [
   ['operator', 'operator'],
   ['target', 'target'],
   ['tolerance', 'tolerance'],
+  ['toleranceWidth', 'toleranceWidth'],
   ['largestSpread', 'largestSpread'],
   ['lowest', 'lowest'],
   ['highest', 'highest'],
@@ -111,6 +114,7 @@ export const CRIMP_ROLE_CHOICES: readonly RoleChoice[] = [
 const LABELS: Partial<Record<CrimpField, string>> = {
   target: 'target',
   tolerance: 'tolerance',
+  toleranceWidth: 'tolerance',
   smallest: 'smallest diameter',
   largest: 'largest diameter',
   largestSpread: 'largest spread',

@@ -3,6 +3,7 @@ import { measureCrimp, type CrimpMeasure } from '../../core/crimp/crimpMeasure';
 import type { Decimal } from '../../core/units/decimal';
 import { convertLength, type LengthUnit } from '../../core/units/lengthUnit';
 import type { CellValue } from '../../workbook/workbook';
+import type { TableQuestion } from '../table/tableQuestion';
 
 /** What the combination of crimps is called that no column names. */
 export const UNNAMED = 'All crimps';
@@ -28,6 +29,8 @@ export interface CellInSheet {
 export interface CrimpProblem {
   readonly sentence: string;
   readonly at: string;
+  /** What settles it, where an answer does. */
+  readonly question?: TableQuestion | undefined;
 }
 
 /** Cells that Entry fills in beside the readings. */

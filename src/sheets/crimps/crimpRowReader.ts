@@ -2,6 +2,7 @@ import { cellAddress, type CellPlace } from '../../workbook/a1';
 import { nameOfCell } from '../../cells/sheetCell';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
+import { quotedText } from '../../core/quotedText';
 import { lengthIn, type LengthUnit } from '../../core/units/lengthUnit';
 import { looksLikeDate } from '../../core/units/sheetDate';
 import type { CellValue } from '../../workbook/workbook';
@@ -9,6 +10,8 @@ import type { CrimpCells } from './crimpCells';
 import type { CellInSheet, CrimpProblem, Sourced } from './crimpRow';
 import { CRIMP_END_FIELDS, type CrimpField, type CrimpRole } from './crimpRoles';
 import type { CrimpTable } from './crimpTable';
+import { cellAdvice } from './toleranceAdvice';
+import type { BareLimits } from './limitColumns';
 
 export const OPEN_UNIT = 'the unit of the readings is not known: answer the question about it';
 
@@ -43,6 +46,17 @@ export class CrimpRowReader {
 
   has(field: CrimpField): boolean {
     return this.roleOf(field) !== undefined;
+  }
+
+  /** Of all columns of its table. */
+  get headings(): readonly string[] {
+    return this.source.table.headings;
+  }
+
+  /** Set where its smallest and largest diameter are headed `Min` and `Max` and nothing more. */
+  get bareLimits(): BareLimits | undefined {
+    const end = /[AB]$/.exec(this.roleOf('smallest') ?? '')?.[0] as 'A' | 'B' | undefined;
+    return this.source.bareLimits[end ?? ''];
   }
 
   name(field: CrimpField): string {
@@ -93,7 +107,9 @@ export class CrimpRowReader {
   }
 
   private sentence(error: TradeError): string {
-    const isOpen = error.code === 'unit' && this.source.questions.some(({ asked }) => asked === 'unit');
+    // Another column's unit may be open while that of the readings is known.
+    const { unit, questions } = this.source;
+    const isOpen = error.code === 'unit' && !unit && questions.some(({ asked }) => asked === 'unit');
     return `${this.crimp.end ? `end ${this.crimp.end}: ` : ''}${isOpen ? OPEN_UNIT : error.message}`;
   }
 
@@ -104,6 +120,7 @@ export class CrimpRowReader {
     if (!role || !place) return undefined;
     const { reader } = this.source;
     const value = this.attempt(place, () => {
+      this.refuseUnread(field, reader.cells.value(place.row, place.column));
       const found = reader.measure(place.row, role, sign, { rows: this.crimp.rows.length });
       if (found && looksLikeDate(found.value.toNumber()))
         throw new TradeError(
@@ -115,6 +132,12 @@ export class CrimpRowReader {
       return found && lengthIn(found, this.unit);
     });
     return value && { value, from: `column ${reader.heading(role)}` };
+  }
+
+  private refuseUnread(field: CrimpField, cell: CellValue): void {
+    const advice = typeof cell === 'string' ? cellAdvice(field, cell) : undefined;
+    if (advice !== undefined)
+      throw new TradeError('notANumber', field.replace('Width', ''), `is ${quotedText(cell as string)}`, advice);
   }
 
   /** A dial, or a limit of dials. */

@@ -14,8 +14,10 @@ import { correctionKey } from '../table/headingCorrections';
 import { sizeBeside } from '../table/sizedHose';
 import { TableReader } from '../table/tableReader';
 import type { TableQuestion } from '../table/tableQuestion';
-import { crimpColumns, type CrimpColumns } from './crimpColumns';
+import type { CrimpColumns } from './crimpColumns';
 import { crimpMeasures, isReadingRole, type CrimpRole } from './crimpRoles';
+import { limitColumns, type LimitColumns } from './limitColumns';
+import { wholeWidth } from './crimpText';
 import { settingsAbove, statedAbove, type SettingsAbove } from './settingsAbove';
 
 /** A table of crimps: what its columns are, a reader of its rows, and what is stated above it. */
@@ -28,6 +30,10 @@ export interface CrimpTable extends CrimpColumns {
   /** What their size suggests: only proposed. */
   readonly likelyUnit: MeasureUnit;
   readonly above: SettingsAbove;
+  /** `Min` and `Max` that may be limits. */
+  readonly bareLimits: LimitColumns['bare'];
+  /** How columns were taken, where somebody might think otherwise. */
+  readonly notes: readonly string[];
   /** The machine whose name stands above the table; "" where none does. */
   readonly machineAbove: string;
 }
@@ -49,19 +55,27 @@ function readable({ headings, block, ...table }: FoundTable): FoundTable {
 
 /** Crimp diameters below this are in inches: hydraulic crimps measure from about 8 mm, and no more than about 4 in. */
 const INCHES_BELOW = 6;
+/** Above this they are in thousandths of an inch: 200 of them are 5 mm, and no crimp measures 200 mm. */
+const THOU_ABOVE = 200;
+const unitOfSize = (value: number) => (value < INCHES_BELOW ? 'in' : value > THOU_ABOVE ? 'thou' : 'mm');
 
-/** The unit that the size of the first reading suggests: only proposed. */
+/** Readings by whose size a unit is proposed: one of them may be a slip of the hand. */
+const SIZED = 9;
+
+/** The unit that the size of the first readings suggests: only proposed. */
 function likelyUnit(
   cells: SheetCells,
   { block }: FoundTable,
   columns: readonly number[],
   ofCatalogue: MeasureUnit = measureUnit('length', 'mm')!,
 ): MeasureUnit {
-  for (let row = block.row + 1; row < block.row + block.rows; row++) {
-    const value = columns.map(column => cells.value(row, column)).find(cell => typeof cell === 'number' && cell > 0);
-    if (value !== undefined) return measureUnit('length', (value as number) < INCHES_BELOW ? 'in' : 'mm')!;
+  const first: number[] = [];
+  for (let row = block.row + 1; row < block.row + block.rows && first.length < SIZED; row++) {
+    const values = columns.map(column => cells.value(row, column));
+    first.push(...values.filter(value => typeof value === 'number').filter(value => value > 0));
   }
-  return ofCatalogue;
+  const middle = first.sort((a, b) => a - b)[Math.floor(first.length / 2)];
+  return middle === undefined ? ofCatalogue : measureUnit('length', unitOfSize(middle))!;
 }
 
 /** Readings that are yet to be entered need a unit, too. */
@@ -78,11 +92,15 @@ function unitQuestion(reader: TableReader<CrimpRole>, proposal: MeasureUnit): Ta
   };
 }
 
+const TARGETS = (['target', 'smallest', 'largest'] as const).flatMap(role => [role, `${role}A`, `${role}B`] as const);
+
 interface Answering {
   readonly cells: SheetCells;
   readonly table: FoundTable;
   readonly readings: readonly number[];
   readonly diameters: readonly number[];
+  /** Columns of whole diameters, unlike tolerances and steps. */
+  readonly targets: readonly number[];
   readonly unitAbove: MeasureUnit | undefined;
 }
 
@@ -93,7 +111,7 @@ function unitOfCells(filled: readonly CellValue[]): MeasureUnit | undefined {
 }
 
 /** Readings side by side are one thing: what is known of the unit and the commas of one holds for all. */
-function shared({ cells, table, readings, diameters, unitAbove }: Answering, said: TableAnswers): TableAnswers {
+function shared({ cells, table, readings, diameters, targets, unitAbove }: Answering, said: TableAnswers): TableAnswers {
   const heading = (column: number) => table.headings[column - table.block.column]!;
   const key = (column: number) => correctionKey(heading(column));
   const comma = new Map(said.comma);
@@ -108,6 +126,12 @@ function shared({ cells, table, readings, diameters, unitAbove }: Answering, sai
   const unitOf = unitAbove ?? unitOfCells(filled);
   const isStated = diameters.some(column => unit.has(key(column)) || statedUnit(heading(column), 'length').unit);
   if (!isStated && unitOf && readings[0] !== undefined) unit.set(key(readings[0]), unitOf.symbol);
+  // A tolerance in thousandths says nothing of diameters beside it; a diameter does.
+  const whole = [...readings, ...targets];
+  const unitIn = (column: number) => unit.get(key(column)) ?? statedUnit(heading(column), 'length').unit?.symbol;
+  const units = new Set(whole.flatMap(column => unitIn(column) ?? []));
+  const open = whole.filter(column => unitIn(column) === undefined);
+  if (units.size === 1 && units.has('thou')) for (const column of open) unit.set(key(column), 'thou');
   return { ...said, comma, unit };
 }
 
@@ -126,6 +150,10 @@ function askedOnce(reader: TableReader<CrimpRole>): TableQuestion[] {
       return false;
     });
 }
+
+/** Columns of tolerances that are halved: a column of ± beside them counts before them. */
+const halved = (roles: readonly CrimpRole[]) =>
+  roles.filter(role => /^toleranceWidth/.test(role) && !roles.includes(role.replace('Width', '') as CrimpRole));
 
 /** A machine of the catalogue whose name stands above the table, the nearest first. */
 function machineAbove(cells: SheetCells, { block }: FoundTable, isMachine: KnownParts['isMachine']): string {
@@ -152,7 +180,7 @@ export function crimpTable(
   ofCatalogue?: MeasureUnit,
 ): CrimpTable {
   const table = readable(found);
-  const columns = crimpColumns(cells, table, said.role, parts);
+  const { found: columns, bare: bareLimits, notes } = limitColumns(cells, table, said, parts);
   const roles = Object.keys(columns.columns) as CrimpRole[];
   const measures = crimpMeasures(roles);
   const readings = roles.filter(isReadingRole).map(role => columns.columns[role]!);
@@ -160,7 +188,8 @@ export function crimpTable(
   const stated = statedAbove(cells, found, others);
   const units = new Set(stated.flatMap(({ name, unit }) => (unit && name !== 'lowest' ? [unit] : [])));
   const unitAbove = units.size === 1 ? [...units][0] : undefined;
-  const answers = shared({ cells, table, readings, diameters, unitAbove }, said);
+  const targets = TARGETS.flatMap(role => columns.columns[role] ?? []);
+  const answers = shared({ cells, table, readings, diameters, targets, unitAbove }, said);
   const likely = likelyUnit(cells, table, readings, ofCatalogue);
   const numbers = (['dial', 'dialA', 'dialB', 'lowest', 'highest', 'largestMove'] as const).filter(role => roles.includes(role));
   const reader = new TableReader<CrimpRole>(cells, table, columns.columns, measures, answers, { length: likely }, numbers, {
@@ -177,6 +206,8 @@ export function crimpTable(
     unit,
     likelyUnit: likely,
     above: settingsAbove(cells, stated, unit),
+    bareLimits,
+    notes: [...notes, ...halved(roles).map(role => wholeWidth(reader.heading(role)))],
     machineAbove: machineAbove(cells, found, parts.isMachine),
   };
 }

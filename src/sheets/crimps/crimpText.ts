@@ -8,3 +8,6 @@ export function crimpLimitsText({ target, tolerance, unit }: Pick<CrimpRow, 'tar
   const places = Math.min(SMALL_PLACES[unit] + 1, Math.max(low.decimalPlaces(), high.decimalPlaces()));
   return `${low.toFixed(places)} … ${high.toFixed(places)} ${unit}`;
 }
+
+/** Says that a tolerance was given from limit to limit. */
+export const wholeWidth = (heading: string): string => `“${heading}” is the whole width, so half of it counts either way.`;

@@ -80,9 +80,10 @@ export function readCrimpRow(
   const die = reader.name('die');
   const data = catalogue ? crimpData(catalogue, names.hose, names.fitting, machine, unit, die) : {};
   const sources = { above: source.above, data, options, unit };
-  const limits = crimpLimits(reader, sources);
+  const judgedBy = crimpLimits(reader, sources);
+  const { limits } = judgedBy;
   const numbers = machineNumbers(reader, sources);
-  const problem = limitsProblem(reader, limits, data, source.unit !== undefined);
+  const problem = limitsProblem(reader, judgedBy, data, source.unit !== undefined);
   const cells = crimp.readings.map(place => reader.cellAt(place));
   const isBlank = cells.every(({ value }) => value === '');
   const { readings, problem: unreadable } = isBlank

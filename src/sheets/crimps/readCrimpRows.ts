@@ -51,9 +51,10 @@ const isCrimp = (row: CrimpRow) =>
 const unchanged = unchangedRows<CrimpRow>();
 
 /** All that a crimp's row takes from its table. */
-const knownOf = ({ reader, above, machineAbove, unit, likelyUnit, layout, readings }: CrimpTable) => [
+const knownOf = ({ reader, above, bareLimits, machineAbove, unit, likelyUnit, layout, readings }: CrimpTable) => [
   reader.known,
   above,
+  bareLimits,
   machineAbove,
   unit?.symbol,
   likelyUnit.symbol,
@@ -115,6 +116,7 @@ export function crimpRowsOf(sheet: CrimpSheet, options: CrimpReadOptions = NO_OP
   const has = own && readingsIn(own) > 0;
   const tables = has ? meantTables(sheet, own, options) : [];
   const read = tables.map(table => readTable(sheet, table, options));
+  const asked = read.flatMap(({ rows }) => rows.flatMap(({ problem }) => problem?.question ?? []));
   const first = tables[0];
   const said = first?.unit ?? own?.likelyUnit;
   const unit = said ? lengthUnitOf(said) : 'mm';
@@ -124,8 +126,11 @@ export function crimpRowsOf(sheet: CrimpSheet, options: CrimpReadOptions = NO_OP
     rows: read.flatMap(({ rows }) => rows),
     tables,
     leftOut: [...read.flatMap(({ leftOut }) => leftOut), ...(has ? elsewhere(sheet, tables, options) : [])],
-    questions: tables.flatMap(({ questions }) => questions),
-    notes: tables.flatMap(({ above }) => above.problems),
+    questions: [
+      ...tables.flatMap(({ questions }) => questions),
+      ...new Map(asked.map(question => [question.column, question])).values(),
+    ],
+    notes: tables.flatMap(({ above, notes }) => [...above.problems, ...notes]),
     unit,
     uncertainty: uncertainty && lengthIn(uncertainty, unit),
     catalogue: sheet.catalogue,

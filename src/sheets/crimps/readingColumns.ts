@@ -88,9 +88,12 @@ function blocksOf({ headings, block }: FoundTable, named: readonly NamedReading[
 /** Columns without headings beside a heading of readings, whose numbers lie near its own: it stands over all of them. */
 function unheadedBeside(cells: SheetCells, table: FoundTable, first: number): number[] {
   const { column, columns } = table.block;
+  const isComputed = (at: number) => sampleRows(table).some(row => cells.isComputed(row, at));
   const beside: number[] = [];
   for (let at = first + 1; at < column + columns; at += 1) {
     if (!UNHEADED.test(table.headings[at - column]!) || !areNear(cells, table, first, at)) break;
+    // Readings may be taken over from elsewhere by formulas; among typed ones a formula is an average.
+    if (isComputed(at) && !isComputed(first)) break;
     beside.push(at);
   }
   return beside;

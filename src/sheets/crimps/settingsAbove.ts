@@ -6,9 +6,11 @@ import type { Length } from '../../core/units/lengthUnit';
 import type { FoundTable } from '../table/findTables';
 import { headingForms, statedUnit } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
+import { refusePercent } from '../table/refusePercent';
 import type { SheetCells } from '../table/sheetCells';
+import { wholeWidth } from './crimpText';
 
-const LENGTHS = ['target', 'tolerance', 'largestSpread', 'uncertainty', 'step', 'perTurn'] as const;
+const LENGTHS = ['target', 'tolerance', 'toleranceWidth', 'largestSpread', 'uncertainty', 'step', 'perTurn'] as const;
 const DIALS = ['lowest', 'highest', 'largestMove'] as const;
 type LengthName = (typeof LENGTHS)[number];
 type DialName = (typeof DIALS)[number];
@@ -54,9 +56,9 @@ export function statedAbove(cells: SheetCells, { block }: FoundTable, others: re
 
 /** What is stated once above a table: lengths with their units, and dials. */
 export interface SettingsAbove {
-  readonly lengths: Readonly<Partial<Record<LengthName, Length>>>;
+  readonly lengths: Readonly<Partial<Record<Exclude<LengthName, 'toleranceWidth'>, Length>>>;
   readonly dials: Readonly<Partial<Record<DialName, Decimal>>>;
-  /** Sentences about numbers that cannot be read. */
+  /** Sentences about numbers that cannot be read, or are read otherwise than somebody might think. */
   readonly problems: readonly string[];
 }
 
@@ -67,7 +69,7 @@ export const NOTHING_ABOVE: SettingsAbove = { lengths: {}, dials: {}, problems: 
  * @param unit of the table's readings, for labels that name none
  */
 export function settingsAbove(cells: SheetCells, stated: readonly Stated[], unit: MeasureUnit | undefined): SettingsAbove {
-  const lengths: Partial<Record<LengthName, Length>> = {};
+  const lengths: { -readonly [Name in keyof SettingsAbove['lengths']]: Length | undefined } = {};
   const dials: Partial<Record<DialName, Decimal>> = {};
   const problems: string[] = [];
   for (const { name, label, row, column, unit: own } of stated) {
@@ -78,9 +80,14 @@ export function settingsAbove(cells: SheetCells, stated: readonly Stated[], unit
         if (value) dials[name] = value;
       } else {
         const sign = name === 'step' ? ('any' as const) : ('positive' as const);
-        const rules = { format: cells.format(row, column), sign, eitherWay: name === 'tolerance' };
+        const format = cells.format(row, column);
+        refusePercent(cell, format, label);
+        const rules = { format, sign, eitherWay: name === 'tolerance' };
         const value = measureOfCell(cell, label, 'length', own ?? unit, rules);
-        if (value) lengths[name] = value;
+        if (value && name === 'toleranceWidth') {
+          lengths.tolerance ??= { ...value, value: value.value.div(2) };
+          problems.push(`Above the table: ${wholeWidth(label)}`);
+        } else if (value && name !== 'toleranceWidth') lengths[name] = value;
       }
     } catch (error) {
       if (!(error instanceof TradeError)) throw error;

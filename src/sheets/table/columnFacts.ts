@@ -30,6 +30,8 @@ export const headingOfRole = <Role extends string>(
 const withoutUnit = (text: string) => text.replace(/\s*[a-zµ°"'″′].*$/i, '');
 
 const NAMED_UNITS = ['mm', 'cm', 'm', 'in', 'ft', 'yd'];
+/** Diameters are measured in thousandths, too; hose is not. */
+const DIAMETER_UNITS = [...NAMED_UNITS, 'thou'];
 
 /** Finds out in which unit the numbers of a column are, and what a comma in them is; where the sheet does not say, it asks. */
 export class ColumnFactsFinder<Role extends string> {
@@ -139,9 +141,10 @@ export class ColumnFactsFinder<Role extends string> {
   }
 
   private ask(role: Role, unknown: string | undefined): void {
-    const { quantity } = this.measures[role]!;
+    const { quantity, group } = this.measures[role]!;
     const name = this.columnName(role);
-    const symbols = quantity === 'length' ? NAMED_UNITS : unitSymbols(quantity).split(', ');
+    const lengths = group === 'diameter' ? DIAMETER_UNITS : NAMED_UNITS;
+    const symbols = quantity === 'length' ? lengths : unitSymbols(quantity).split(', ');
     this.questions.push({
       asked: 'unit',
       heading: this.headingOf(role),

@@ -1,9 +1,39 @@
 import { headingUnit } from '../../core/units/headingUnit';
 import { measureUnit, type MeasureUnit, type Quantity } from '../../core/units/measureUnit';
 
+/** What says that a tolerance is the whole way from limit to limit; of `range` nobody knows. */
+const WIDTH = '(?:total|full|whole|overall)(?: (?:width|band|range|tolerance))?|width|band|range';
+const WIDTH_REMARK = new RegExp(
+  `^(.*\\btol(?:erance|\\.)?.*?) ?[([] ?(?:([^()[\\],;]+?) ?[,;] ?)?(${WIDTH}) ?(?:[,;]? ?([^()[\\]]+?) ?)?[)\\]]`,
+  'i',
+);
+
+/** `Tolerance (total, mm)` → `Tolerance total (mm)`: a remark that says what the number is, is one of the heading's words. */
+function withWidth(heading: string): string {
+  return heading.replace(
+    WIDTH_REMARK,
+    (_, words: string, before: string | undefined, width: string, behind: string | undefined) => {
+      const unit = before ?? behind;
+      return `${words} ${width}${unit === undefined ? '' : ` (${unit})`}`;
+    },
+  );
+}
+
+/** `Tol (+, mm)`: of one way only. */
+const ONE_WAY = /^(.*\btol(?:erance|\.)?[^([]*?) ?[([] ?([+\-−–])(?! ?[/+\-−–]) ?[,;]? ?([^()[\]]*?) ?[)\]]/i;
+const withWay = (heading: string) =>
+  heading.replace(ONE_WAY, (_, words: string, sign: string, unit: string) => `${words} ${sign}${unit && ` (${unit})`}`);
+
+/** A cell may hold thousands of characters, a heading of a tolerance does not. */
+const LONGEST = 100;
+
+/** A tolerance's heading with its remarks in words; `+/- mm` as `± mm`: a minus before a unit is no dash. */
+const written = (heading: string) =>
+  heading.length > LONGEST ? heading : withWay(withWidth(heading)).replace(/\+ ?\/? ?-(?= ?(?:[\p{L}"'([]|$))/gu, '±');
+
 /** A heading as it is compared: lower case, without what stands in brackets, without colon, star and question mark. */
 export function plainHeading(heading: string): string {
-  return heading
+  return written(heading)
     .toLowerCase()
     .replace(/(?<=[)\]])\s*(?:±|\+\s*\/?\s*-)\s*[\d.,]+.*$/, '')
     .replace(/[([][^()[\]]*[)\]]/g, ' ')
@@ -36,7 +66,7 @@ export function statedUnit(heading: string, quantity: Quantity): StatedUnit {
   const [, first, left] = UNIT_LEFT.exec(heading.trim()) ?? [];
   const leading = first === undefined ? undefined : measureUnit(quantity, first);
   if (leading) return { unit: leading, unknown: undefined, words: left!.toLowerCase() };
-  const { name, text, unit } = headingUnit(heading, quantity);
+  const { name, text, unit } = headingUnit(written(heading), quantity);
   return { unit, unknown: unit ? undefined : text, words: plainHeading(name) };
 }
 

@@ -13,6 +13,10 @@ const PART = '(?:fitting|coupling|end|end fitting|connection|insert|connector|te
 const CUT_OFF = '(?:cut[- ]?off|cutback|deduction|minus)';
 const DIAMETER = '(?:diameter|ø|dia\\.?|od)';
 
+const TOLERANCE = '(?:tolerance|tol\\.?)';
+/** `range` is not among them: it may as well mean ±. */
+const WHOLE = '(?:total|full|whole|overall)';
+
 const whole = (source: string): RegExp => new RegExp(`^(?:${source})$`);
 const words = (label: string, exact: string, loose?: string): HeadingWords => ({
   label,
@@ -108,13 +112,19 @@ export const HEADING_WORDS = {
     'Tolerance',
     '(?:± ?)?(?:tolerance|tol\\.?)(?: ?(?:±|\\+\\/-|\\+-))?|crimp tolerance|±|\\+\\/-|\\+-|plus\\/minus|allowed deviation',
   ),
+  toleranceWidth: words(
+    'Tolerance, whole width',
+    `${TOLERANCE},? ?(?:${WHOLE}(?: (?:width|band|range|tolerance))?|width|band)|${WHOLE} ${TOLERANCE}(?: (?:width|band|range))?|(?:width of )?(?:the )?${TOLERANCE} band`,
+  ),
   smallest: words(
     'Smallest diameter',
-    `(?:smallest|min\\.?|minimum|lowest|lower)(?: ?(?:crimp )?(?:${DIAMETER}|limit|allowed))?|low limit|lsl`,
+    `(?:smallest|min\\.?|minimum|lowest|lower) ?(?:crimp )?(?:${DIAMETER}|limit|allowed)|smallest|lowest|lower|low limit|lsl`,
+    'min\\.?|minimum',
   ),
   largest: words(
     'Largest diameter',
-    `(?:largest|max\\.?|maximum|highest|upper)(?: ?(?:crimp )?(?:${DIAMETER}|limit|allowed))?|high limit|usl`,
+    `(?:largest|max\\.?|maximum|highest|upper) ?(?:crimp )?(?:${DIAMETER}|limit|allowed)|largest|highest|upper|high limit|usl`,
+    'max\\.?|maximum',
   ),
   largestSpread: words('Largest spread', '(?:largest|greatest) spread|allowed spread|spread limit|max\\.? spread|maximum spread'),
   crimpLength: words('Crimp length', 'crimp length'),

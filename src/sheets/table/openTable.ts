@@ -23,9 +23,17 @@ export interface OpenTable {
 /** Rows that hold less than this say nothing that could be a line. */
 const LEAST_FILLED = 2;
 
-/** What is stated once for a table of crimps; the first three make it sure that it is one. */
-const SETTINGS: readonly HeadingWord[] = ['target', 'tolerance', 'largestSpread', 'uncertainty', 'step', 'perTurn'];
-const SURE = 3;
+/** What is stated once for a table of crimps; the first four make it sure that it is one. */
+const SETTINGS: readonly HeadingWord[] = [
+  'target',
+  'tolerance',
+  'toleranceWidth',
+  'largestSpread',
+  'uncertainty',
+  'step',
+  'perTurn',
+];
+const SURE = 4;
 
 /** Whether a row says `Target (mm) 24.9`, in whatever columns. */
 const isSettings = (cells: SheetCells, row: number, run: Run, words: readonly HeadingWord[]) =>

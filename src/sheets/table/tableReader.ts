@@ -9,6 +9,7 @@ import type { FoundTable } from './findTables';
 import type { SheetCells } from './sheetCells';
 import type { TableAnswers } from './tableAnswers';
 import type { ColumnsByRole } from './tableColumns';
+import { refusePercent } from './refusePercent';
 import type { TableQuestion } from './tableQuestion';
 import type { MeasureRole } from './measureRole';
 import { listOfCell } from './namesInCell';
@@ -120,7 +121,9 @@ export class TableReader<Role extends string> {
     if (column === undefined) return undefined;
     this.refuseMerged(row, column, label, rows);
     const { unit, comma } = this.facts.get(role)!;
-    const rules = { comma, format: this.cells.format(row, column), sign, eitherWay };
+    const format = this.cells.format(row, column);
+    refusePercent(this.cells.value(row, column), format, label);
+    const rules = { comma, format, sign, eitherWay };
     const why = `column ${this.heading(role) || columnLetters(column)} has no unit that is known: say which it is`;
     return measureOfCell(this.cells.value(row, column), label, quantity, unit, rules, why);
   }

@@ -10,11 +10,10 @@ import { ControlCharts } from './ControlCharts';
 import { DieTable } from './DieTable';
 import { FindingBar } from './FindingBar';
 import type { AnalysisMemory } from '../../sheets/analysis/analysisMemory';
-import { epochText } from '../../sheets/analysis/countedCrimps';
 import { dieStrips } from '../../sheets/analysis/dieStrips';
 import { findingsOf } from '../../sheets/analysis/findingsOf';
-import { dayText } from '../../sheets/analysis/sinceText';
 import { timePicture } from '../../sheets/analysis/timePicture';
+import { timeText } from '../../sheets/analysis/timeText';
 import { MOST_DRAWN } from '../../sheets/analysis/mostDrawn';
 import { Picture, type Plots } from './Picture';
 import { responseText } from '../../sheets/analysis/responseText';
@@ -33,14 +32,6 @@ interface Props {
   readonly order: 'date' | 'sheet';
   readonly memory: AnalysisMemory;
   readonly onDecided: (memory: AnalysisMemory) => void;
-}
-
-/** What the picture over time shows, in a sentence. */
-function timeText({ cause, counts }: MachineReadings): string {
-  const changes = cause.changes.map(dayText);
-  const changed = changes.length > 0 ? `The machine changed on ${changes.join(' and ')}.` : 'No change of the machine was found.';
-  const from = counts.epoch && !counts.epoch.isBlind ? ` Those count that were made ${epochText(counts.epoch)}.` : '';
-  return `${changed}${from} Thick: machine offset.`;
 }
 
 /** One machine: its findings, worst first, their pictures and the same as tables, control charts, capability, dial response. */
