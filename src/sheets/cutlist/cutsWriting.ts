@@ -3,6 +3,7 @@ import { hoseKey } from '../jobs/cutLine';
 import type { JobTable } from '../jobs/jobTable';
 import { jobStatusChanges } from '../pieces/jobStatusChanges';
 import { pieceBook } from '../pieces/pieceBook';
+import { withoutOtherWork } from '../pieces/piecesOfLine';
 import { planPieces } from '../pieces/planPieces';
 import type { PlanPiecesOptions } from '../pieces/piecePlanner';
 import { freeSheetName } from '../print/freeSheetName';
@@ -18,7 +19,7 @@ import { rackAfterSheet } from './rackAfterSheet';
 import { rowsText } from '../table/rowsText';
 
 /** What is said about the pieces of a cut list; unit and catalogue are the plan's. */
-export type CutsWritingOptions = Omit<PlanPiecesOptions, 'unit' | 'catalogue'>;
+export type CutsWritingOptions = Omit<PlanPiecesOptions, 'unit' | 'catalogue' | 'otherWork'>;
 
 /** A cut list with all that follows from it: the rack afterwards, the pieces, the status of their lines. */
 export interface CutsWriting extends Writing {
@@ -55,9 +56,10 @@ export async function cutsWriting(
   );
   const notes = [...rackSaid, ...leftOutSentences(report), ...plans.flatMap(({ job }) => job.warnings)];
   const book = await pieceBook(workbook);
-  const made = planPieces(book, reels, read.lines, { ...options, unit: settings.unit, catalogue: read.catalogue });
+  const { otherWork } = gathered.wishes;
+  const made = planPieces(book, reels, read.lines, { ...options, unit: settings.unit, catalogue: read.catalogue, otherWork });
   const result = overallResult(plans, settings.unit);
-  const status = jobStatusChanges(made.after, read);
+  const status = jobStatusChanges(withoutOtherWork(made.after, otherWork), read);
   const own = status.left.map(({ row }) => row);
   const left = own.length > 0 && `The status of ${rowsText(own)} says something else and was left.`;
   const ticks = status.ticks.map(

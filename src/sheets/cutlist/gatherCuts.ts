@@ -12,6 +12,7 @@ import { newestRack } from '../rack/newestRack';
 import { rackIn, type RackRow } from '../rack/rackRow';
 import { reelLengths } from '../rack/reelLengths';
 import { linesStillToPlan, type LinesStillToPlan, type StillToPlan } from '../pieces/linesStillToPlan';
+import { withoutOtherWork } from '../pieces/piecesOfLine';
 import { readPieces, type Pieces } from '../pieces/readPieces';
 import { successorsToCut, type WaitingCuts } from '../pieces/successorsToCut';
 import type { RowProblem } from '../table/rowProblem';
@@ -19,6 +20,7 @@ import type { LeftOutRow, ReadReport, Takeable } from '../table/tableRows';
 import { cutLineOf } from './cutLineOf';
 import type { CutSettings } from './cutSettings';
 import { hoseJobs, type HoseJob } from './hoseJob';
+import { lineKey } from './ownLines';
 
 /** Rows that are taken though they would be left out, and what is meant by lines with a single coupling. */
 export interface CutWishes {
@@ -29,6 +31,10 @@ export interface CutWishes {
   readonly leavesWaiting?: boolean;
   /** Hose beyond the age limit is used all the same. */
   readonly takesOld?: boolean;
+  /** Numbers of pieces that are other work, though their lines look the same (`pieceKey`). */
+  readonly otherWork?: ReadonlySet<string>;
+  /** Lines of which it is known that the pieces that look like theirs are their own (`lineKey`). */
+  readonly known?: ReadonlySet<string>;
 }
 
 /** Everything the plans are made from, as it was read. */
@@ -38,6 +44,7 @@ export interface Gathered {
   readonly report: ReadReport;
   /** Rows left out for pieces of a line that looks the same: see `linesStillToPlan`. */
   readonly lookAlike: LinesStillToPlan['lookAlike'];
+  readonly alike: LinesStillToPlan['alike'];
   readonly rackSheet: string;
   readonly rack: Rack;
   /** Hose of the rack beyond the age limit that is left out. */
@@ -115,12 +122,15 @@ export async function gatherCuts(
 ): Promise<Gathered> {
   const unit = measureUnit('length', settings.unit)!;
   const { take, plainEnds } = wishes;
-  const read = await readJobs(workbook, { step: { value: settings.step, unit }, take, plainEnds }, choice);
+  const step = { value: settings.step, unit };
+  const read = await readJobs(workbook, { step, take, plainEnds }, choice);
   const rack = await readRack(workbook, rackSheet, wishes.takeRack, read);
   if (!rack) throw new NothingToPlan(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
   const ready = read.lines.filter(line => isReady(line) && line.quantity !== 0);
   const pieces = await readPieces(workbook);
-  const still = linesStillToPlan(pieces?.pieces ?? [], ready, take ?? new Set());
+  const ofLines = withoutOtherWork(pieces?.pieces ?? [], wishes.otherWork);
+  const isKnown = (line: JobLine) => wishes.known?.has(lineKey(line)) ?? false;
+  const still = linesStillToPlan(ofLines, ready, take ?? new Set(), { step, isKnown });
   const cut = cuttable(still.lines, settings);
   const waiting = successorsToCut(pieces?.pieces ?? [], settings.unit);
   const stock = rackIn(rack.rows, settings.unit);
@@ -130,6 +140,7 @@ export async function gatherCuts(
     read,
     report: reportOf(read, cut, still.leftOut),
     lookAlike: still.lookAlike,
+    alike: still.alike,
     rackSheet,
     rack,
     pieces,

@@ -89,5 +89,5 @@ export function benchCards(
 ): readonly BenchCard[] {
   return jobs.lines
     .filter(({ standing, quantity }) => (standing.kind === 'ready' || standing.kind === 'stop') && quantity !== 0)
-    .map(line => ({ ...benchCardOf(line, jobs, options), pieces: cardPieces(pieces, line) }));
+    .map(line => ({ ...benchCardOf(line, jobs, options), pieces: cardPieces(pieces, line, options.step) }));
 }

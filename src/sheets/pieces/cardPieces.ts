@@ -1,11 +1,12 @@
+import type { Length } from '../../core/units/lengthUnit';
 import type { CardPiece } from '../jobs/benchCard';
 import type { Piece } from './piece';
 import { piecesOfLine, type JobIdentity } from './piecesOfLine';
 import { statusOfPiece } from './pieceStatus';
 
 /** The pieces of a line as its card names them: those that were scrapped keep their numbers, but get no row. */
-export function cardPieces(all: readonly Piece[], line: JobIdentity): readonly CardPiece[] {
-  const { pieces } = piecesOfLine(all, { ...line, quantity: undefined });
+export function cardPieces(all: readonly Piece[], line: JobIdentity, step?: Length): readonly CardPiece[] {
+  const { pieces } = piecesOfLine(all, { ...line, quantity: undefined }, { step });
   return pieces.map(piece => ({
     piece: piece.piece,
     lot: piece.lot,

@@ -122,7 +122,7 @@ export function CutResults({ view, workbook, services, writing, onWrite, onAddSt
           </MessageBarBody>
         </MessageBar>
       )}
-      <LookAlikeNote gathered={gathered} own={writing.own} onAgain={onAgain} />
+      <LookAlikeNote gathered={gathered} onAgain={onAgain} />
       <WaitingNote gathered={gathered} onLeave={leavesWaiting => onAgain({ ...wishes, leavesWaiting })} />
       {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
       {plans.some(plan => plan.reels.length > 0) && (

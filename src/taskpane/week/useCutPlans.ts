@@ -53,8 +53,10 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
     const signal = (run.current = { aborted: false });
     const isNewest = () => run.current === signal;
     setView({ status: 'planning', progress: undefined, isEnding: false });
+    // Of pieces that were written from here it is known whose they are.
+    const known = new Set([...own, ...(wishes?.known ?? [])]);
     try {
-      const gathered = await gatherCuts(workbook, rackSheet, settings, today(), wishes, choice);
+      const gathered = await gatherCuts(workbook, rackSheet, settings, today(), { ...wishes, known }, choice);
       const onProgress = (progress: PlanProgress) =>
         isNewest() && setView({ status: 'planning', progress, isEnding: signal.aborted });
       const plans = await planHoses(gathered, solve, onProgress, signal, plansAtOnce);
@@ -97,7 +99,6 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
   const writing = {
     outcome,
     written,
-    own,
     undo: () => void undo(),
     column: column.outcome,
     undoColumn: () => void column.undo(),

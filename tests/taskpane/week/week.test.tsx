@@ -210,8 +210,12 @@ test('lines that look like old ones are asked about, but not those whose pieces 
     </FluentProvider>,
   );
   fireEvent.click(await screen.findByRole('button', { name: 'Plan the cuts' }));
-  expect((await screen.findByText(LOOKS_ALIKE)).textContent).toMatch(/^Left out of Jobs: rows 2, 3, 4, 7, 8\. /);
+  expect((await screen.findByText(LOOKS_ALIKE)).textContent).toMatch(/^Left out of Jobs: rows 2, 3, 4, 5, 7, 8\. /);
   fireEvent.click(screen.getByRole('checkbox', { name: 'Plan these lines anew, with the piece numbers they have' }));
+  // Pieces of another length are not turned into those of the line: that row is asked about still.
+  expect(await screen.findByText(/5 rows taken; left out: 1 STOP, 1 planned already/)).toBeTruthy();
+  expect(screen.getByText(LOOKS_ALIKE).textContent).toMatch(/^Left out of Jobs: row 3\. /);
+  fireEvent.click(screen.getByRole('checkbox', { name: 'This is new work: cut these lines, too' }));
   expect(await screen.findByText(/6 rows taken; left out: 1 STOP/)).toBeTruthy();
   expect(screen.queryByText(LOOKS_ALIKE)).toBeNull();
 });
