@@ -78,7 +78,9 @@ export function linesStillToPlan(
     const other = good.filter(piece => isOtherLength(piece, line, step));
     const isOther = other.length > 0;
     const isSure = !isVague(line) || isKnown(line) || (!isOther && PARTLY_OURS.test(line.status));
-    const again = take.has('planned') && (isSure || !isOther) ? planned : 0;
+    // Anew: all that is wanted but for what is cut or further, however many are planned.
+    const isAnew = take.has('planned') && planned > 0 && (isSure || !isOther);
+    const anew = isAnew ? Math.max(0, quantityOf(line) - (good.length - planned)) : 0;
     const leave = (reason: 'planned' | 'done', count: number, where: string) => {
       const counted =
         open > 0 && !isOther ? `${count} of ${countedText(quantityOf(line), 'piece')}` : countedText(count, 'piece');
@@ -96,8 +98,8 @@ export function linesStillToPlan(
         sentence: `its status says ${line.status}, but sheet Pieces has none of it`,
       });
     } else if (good.length === 0) still.push({ line, quantity: quantityOf(line), isMore: false, isAgain: false });
-    else if (again > 0 || (open > 0 && isSure && !isOther))
-      still.push({ line, quantity: open + again, isMore: again === 0, isAgain: false });
+    else if (anew > 0) still.push({ line, quantity: anew, isMore: false, isAgain: false });
+    else if (open > 0 && isSure && !isOther) still.push({ line, quantity: open, isMore: true, isAgain: false });
     else if (planned > 0) leave('planned', planned, 'on sheet Pieces');
     else if (take.has('done')) still.push({ line, quantity: quantityOf(line), isMore: true, isAgain: true });
     else leave('done', good.length, 'in work or done on sheet Pieces');

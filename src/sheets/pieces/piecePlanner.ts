@@ -139,7 +139,9 @@ export class PiecePlanner {
   line(line: JobLine, cuts: readonly PieceCut[]): void {
     const { good, open } = piecesOfLine(this.ofLines, line, { anyLength: true });
     const planned = good.filter(piece => statusOfPiece(piece) === 'planned');
-    const areMore = cuts.some(({ cut }) => cut.line.isMore) || (cuts.length <= open && !this.isSame(planned, cuts));
+    const isSaid = cuts.some(({ cut }) => cut.line.isMore !== undefined);
+    const mayBeMore = !isSaid && cuts.length <= open && !this.isSame(planned, cuts);
+    const areMore = cuts.some(({ cut }) => cut.line.isMore) || mayBeMore;
     const again = areMore ? [] : cuts.slice(0, planned.length);
     again.forEach((cut, index) => this.replan(this.book.pieces!, planned[index]!, cut));
     if (!areMore && planned.length > again.length) {
