@@ -8,13 +8,14 @@ import { planPieces } from '../pieces/planPieces';
 import type { PlanPiecesOptions } from '../pieces/piecePlanner';
 import { freeSheetName } from '../print/freeSheetName';
 import type { Writing } from '../print/writing';
+import type { RackBefore } from '../rack/newestRack';
 import { cutListSheet } from './cutListSheet';
 import type { Gathered } from './gatherCuts';
 import { overallResult } from './overallResult';
 import type { HosePlan } from './planHose';
 import { leftOutSentences } from './leftOutSentences';
 import { hoseSummary } from './planText';
-import { barredSentences, tooOldSentence, unconfirmedSentence } from './rackSentences';
+import { barredSentences, tooOldSentence, twiceSentence, unconfirmedSentence } from './rackSentences';
 import { rackAfterSheet } from './rackAfterSheet';
 import { rowsText } from '../table/rowsText';
 
@@ -25,6 +26,8 @@ export type CutsWritingOptions = Omit<PlanPiecesOptions, 'unit' | 'catalogue' | 
 export interface CutsWriting extends Writing {
   readonly cutList: string;
   readonly rackAfter: string;
+  /** What the rack afterwards was made from. */
+  readonly before: RackBefore;
   /** Sheet of the pieces. */
   readonly pieces: string;
   /** What became of the pieces and of the job sheet's status. */
@@ -51,9 +54,12 @@ export async function cutsWriting(
   const reels = plans.flatMap(plan => plan.reels);
   const source = `From sheet ${report.sheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
   const hoses = new Map(plans.map(plan => [hoseKey(plan.job.hose), hoseSummary(plan, settings.unit)]));
-  const rackSaid = [tooOldSentence(gathered), unconfirmedSentence(gathered, plans), ...barredSentences(gathered, plans)].filter(
-    said => said !== undefined,
-  );
+  const rackSaid = [
+    tooOldSentence(gathered),
+    unconfirmedSentence(gathered, plans),
+    twiceSentence(gathered),
+    ...barredSentences(gathered, plans),
+  ].filter(said => said !== undefined);
   const notes = [...rackSaid, ...leftOutSentences(report), ...plans.flatMap(({ job }) => job.warnings)];
   const book = await pieceBook(workbook);
   const { otherWork } = gathered.wishes;
@@ -69,6 +75,7 @@ export async function cutsWriting(
   return {
     cutList,
     rackAfter,
+    before: { sheet: rackSheet, pieces: [...made.numberOf.values()] },
     pieces: book.sheet,
     withoutStatus: status.without,
     changes: [

@@ -8,9 +8,10 @@ import { readJobs, type Jobs } from '../jobs/readJobs';
 import type { JobChoice } from '../jobs/jobChoice';
 import { readRack, type Rack } from '../rack/rack';
 import { isTooOld } from '../rack/hoseAge';
-import { newestRack } from '../rack/newestRack';
+import { newestRack, rackBefore, type RackBefore } from '../rack/newestRack';
 import { rackIn, type RackRow } from '../rack/rackRow';
 import { reelLengths } from '../rack/reelLengths';
+import type { Piece } from '../pieces/piece';
 import { linesStillToPlan, type LinesStillToPlan, type StillToPlan } from '../pieces/linesStillToPlan';
 import { withoutOtherWork } from '../pieces/piecesOfLine';
 import { readPieces, type Pieces } from '../pieces/readPieces';
@@ -51,6 +52,10 @@ export interface Gathered {
   readonly tooOld: readonly RackRow[];
   /** The rack that the newest cut list left; undefined where there is none. */
   readonly newestRack: string | undefined;
+  /** What that cut list was planned on; undefined where nobody knows. */
+  readonly before: RackBefore | undefined;
+  /** Pieces that are planned already and are given reels anew. */
+  readonly anew: ReadonlySet<Piece>;
   /** The sheet Pieces; undefined where there is none. */
   readonly pieces: Pieces | undefined;
   /** Pieces that wait for a plan, whether they are cut with this one or not. */
@@ -148,6 +153,8 @@ export async function gatherCuts(
     wishes,
     tooOld,
     newestRack: await newestRack(workbook),
+    before: await rackBefore(workbook),
+    anew: new Set(still.lines.flatMap(({ anew = [] }) => anew)),
     jobs: hoseJobs(
       lines,
       stock.filter(row => !tooOld.includes(row)),

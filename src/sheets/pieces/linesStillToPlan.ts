@@ -15,6 +15,8 @@ export interface StillToPlan {
   readonly isMore: boolean;
   /** Somebody wants the line made once more, though its pieces are in work or done. */
   readonly isAgain: boolean;
+  /** Pieces that are planned already and are planned anew with it. */
+  readonly anew?: readonly Piece[];
 }
 
 /** A line without order and assembly number, and pieces that may be its own or another week's. */
@@ -74,13 +76,13 @@ export function linesStillToPlan(
   const alike: AlikeLine[] = [];
   for (const line of lines) {
     const { good, open } = piecesOfLine(pieces, line, { anyLength: true });
-    const planned = good.filter(piece => statusOfPiece(piece) === 'planned').length;
+    const planned = good.filter(piece => statusOfPiece(piece) === 'planned');
     const other = good.filter(piece => isOtherLength(piece, line, step));
     const isOther = other.length > 0;
     const isSure = !isVague(line) || isKnown(line) || (!isOther && PARTLY_OURS.test(line.status));
     // Anew: all that is wanted but for what is cut or further, however many are planned.
-    const isAnew = take.has('planned') && planned > 0 && (isSure || !isOther);
-    const anew = isAnew ? Math.max(0, quantityOf(line) - (good.length - planned)) : 0;
+    const isAnew = take.has('planned') && planned.length > 0 && (isSure || !isOther);
+    const anew = isAnew ? Math.max(0, quantityOf(line) - (good.length - planned.length)) : 0;
     const leave = (reason: 'planned' | 'done', count: number, where: string) => {
       const counted =
         open > 0 && !isOther ? `${count} of ${countedText(quantityOf(line), 'piece')}` : countedText(count, 'piece');
@@ -89,7 +91,7 @@ export function linesStillToPlan(
       leftOut.push(row);
       if (isSure) return;
       lookAlike.push(row);
-      alike.push({ line, good, isPlanned: planned > 0, isOther, isPartly: open > 0 });
+      alike.push({ line, good, isPlanned: planned.length > 0, isOther, isPartly: open > 0 });
     };
     if (good.length === 0 && PARTLY_OURS.test(line.status)) {
       leftOut.push({
@@ -98,9 +100,9 @@ export function linesStillToPlan(
         sentence: `its status says ${line.status}, but sheet Pieces has none of it`,
       });
     } else if (good.length === 0) still.push({ line, quantity: quantityOf(line), isMore: false, isAgain: false });
-    else if (anew > 0) still.push({ line, quantity: anew, isMore: false, isAgain: false });
+    else if (anew > 0) still.push({ line, quantity: anew, isMore: false, isAgain: false, anew: planned });
     else if (open > 0 && isSure && !isOther) still.push({ line, quantity: open, isMore: true, isAgain: false });
-    else if (planned > 0) leave('planned', planned, 'on sheet Pieces');
+    else if (planned.length > 0) leave('planned', planned.length, 'on sheet Pieces');
     else if (take.has('done')) still.push({ line, quantity: quantityOf(line), isMore: true, isAgain: true });
     else leave('done', good.length, 'in work or done on sheet Pieces');
   }

@@ -78,7 +78,8 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
       const now = await gatherAgain(workbook, gathered, today());
       if (!isSameWork(now, gathered)) throw new Error(CHANGED);
       const writing = await cutsWriting(workbook, now, plans, optionsOf(now));
-      await Promise.all([rememberJobSheet(workbook, gathered.report.sheet), rememberRack(workbook, writing.rackAfter)]);
+      const { rackAfter, before } = writing;
+      await Promise.all([rememberJobSheet(workbook, gathered.report.sheet), rememberRack(workbook, rackAfter, before)]);
       setWritten(writing);
       setOwn(before => new Set([...before, ...plannedLines(now)]));
       return writing;

@@ -42,7 +42,7 @@ export async function written(workbook: Workbook, sheet: string, wishes: CutWish
   const made = await planned(workbook, sheet, wishes, rack);
   const writing = await cutsWriting(workbook, made.gathered, made.plans, { ...cutsOptions, prefix: '' });
   await rememberJobSheet(workbook, sheet);
-  await rememberRack(workbook, writing.rackAfter);
+  await rememberRack(workbook, writing.rackAfter, writing.before);
   await workbook.write(writing.changes);
   return { ...made, writing };
 }

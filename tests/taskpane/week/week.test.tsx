@@ -242,6 +242,22 @@ test('a plan on reels that a plan not yet cut uses says so, but not of the piece
   expect(screen.queryByText(ON_REELS)).toBeNull();
 });
 
+test('lines planned anew on the rack that has their hose taken off are told, and a press plans them on the rack before', async () => {
+  const { workbook } = open(solveCutPlan, 'A3:A4');
+  await plan();
+  fireEvent.click(await screen.findByRole('button', { name: 'Write cut list, rack and pieces' }));
+  await screen.findByText(/9 pieces added/);
+  await workbook.select({ sheet: 'Jobs', address: 'A3:A4' });
+  await waitFor(() => expect((screen.getByLabelText(/^Rack/) as HTMLSelectElement).value).toBe('Rack after'));
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+  fireEvent.click(await screen.findByRole('checkbox', { name: 'Take rows that are planned already, too' }));
+  expect(await screen.findByText(/^The rack Rack after has the hose of .* taken off already/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Plan on Rack' }));
+  await waitFor(() => expect(screen.queryByText(/taken off already/)).toBeNull());
+  expect(await screen.findByText(/2 rows taken/)).toBeTruthy();
+  expect((screen.getByLabelText(/^Rack/) as HTMLSelectElement).value).toBe('Rack');
+});
+
 test('a reel whose status keeps it from being used is left out in words, and a tick takes it; unknown words are asked about', async () => {
   const words = ['Status', '', 'blocked: QA', 'Klasse 2', '', ''];
   const Rack = demoSheets.Rack!.map((row, index) => [...row, words[index] ?? '']);
