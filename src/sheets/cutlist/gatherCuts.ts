@@ -102,7 +102,12 @@ function cuttable(lines: readonly StillToPlan[], settings: CutSettings): Cuttabl
 
 function reportOf({ report }: Jobs, { lines, problems }: Cuttable, planned: readonly LeftOutRow[]): ReadReport {
   const leftOut = problems.map(({ row, sentence }): LeftOutRow => ({ row, sentence, reason: 'problem' }));
-  return { ...report, taken: lines.map(({ row }) => row), leftOut: [...report.leftOut, ...planned, ...leftOut] };
+  // A line that says planned stands here by what its pieces say, if at all.
+  const known = report.leftOut.flatMap(each =>
+    each.reason === 'planned' ? planned.filter(({ row }) => row === each.row) : each,
+  );
+  const others = planned.filter(row => !known.includes(row));
+  return { ...report, taken: lines.map(({ row }) => row), leftOut: [...known, ...others, ...leftOut] };
 }
 
 /** Lines with couplings that say how long they get, in a table without a column of cut lengths. */
@@ -131,7 +136,8 @@ export async function gatherCuts(
   const read = await readJobs(workbook, { step, take, plainEnds }, choice);
   const rack = await readRack(workbook, rackSheet, wishes.takeRack, read);
   if (!rack) throw new NothingToPlan(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
-  const ready = read.lines.filter(line => isReady(line) && line.quantity !== 0);
+  // What says planned may want more by now: its pieces decide.
+  const ready = read.lines.filter(line => (isReady(line) && line.quantity !== 0) || line.standing.kind === 'planned');
   const pieces = await readPieces(workbook);
   const ofLines = withoutOtherWork(pieces?.pieces ?? [], wishes.otherWork);
   const isKnown = (line: JobLine) => wishes.known?.has(lineKey(line)) ?? false;

@@ -1,4 +1,4 @@
-import { isReady, type JobLine } from '../jobs/jobLine';
+import type { JobLine } from '../jobs/jobLine';
 import { pieceKey } from '../pieces/piece';
 import type { CutWishes, Gathered } from './gatherCuts';
 
@@ -9,7 +9,7 @@ export const lineKey = ({ sheet, row, line, label, hose, quantity, cutLength }: 
 /** The lines that a plan was made of: of their pieces it is known whose they are. */
 export function plannedLines({ read, report }: Gathered): readonly string[] {
   const taken = new Set(report.taken);
-  return read.lines.filter(line => isReady(line) && taken.has(line.row)).map(lineKey);
+  return read.lines.filter(({ row }) => taken.has(row)).map(lineKey);
 }
 
 /** One thing that somebody may say of lines that look alike, and what is then wished for. */

@@ -1,4 +1,5 @@
 import { quantityOf, type JobLine } from '../jobs/jobLine';
+import { jobStatus } from '../jobs/jobStatus';
 import type { LeftOutRow, Takeable } from '../table/tableRows';
 import { lengthText } from '../table/lengthText';
 import type { Length } from '../../core/units/lengthUnit';
@@ -79,7 +80,9 @@ export function linesStillToPlan(
     const planned = good.filter(piece => statusOfPiece(piece) === 'planned');
     const other = good.filter(piece => isOtherLength(piece, line, step));
     const isOther = other.length > 0;
-    const isSure = !isVague(line) || isKnown(line) || (!isOther && PARTLY_OURS.test(line.status));
+    // What the status says was written for this very line.
+    const saysOurs = jobStatus(line.status) === 'planned' || PARTLY_OURS.test(line.status);
+    const isSure = !isVague(line) || isKnown(line) || (!isOther && saysOurs);
     // Anew: all that is wanted but for what is cut or further, however many are planned.
     const isAnew = take.has('planned') && planned.length > 0 && (isSure || !isOther);
     const anew = isAnew ? Math.max(0, quantityOf(line) - (good.length - planned.length)) : 0;
@@ -99,8 +102,11 @@ export function linesStillToPlan(
         reason: 'problem',
         sentence: `its status says ${line.status}, but sheet Pieces has none of it`,
       });
-    } else if (good.length === 0) still.push({ line, quantity: quantityOf(line), isMore: false, isAgain: false });
+    } else if (good.length === 0 && line.standing.kind === 'planned') leftOut.push({ row: line.row, reason: 'planned' });
+    else if (good.length === 0) still.push({ line, quantity: quantityOf(line), isMore: false, isAgain: false });
     else if (anew > 0) still.push({ line, quantity: anew, isMore: false, isAgain: false, anew: planned });
+    else if (open > 0 && isSure && !isOther && line.standing.kind === 'planned' && line.standing.reasons.length > 0)
+      leftOut.push({ row: line.row, reason: 'stop', sentence: line.standing.reasons.join('; ') });
     else if (open > 0 && isSure && !isOther) still.push({ line, quantity: open, isMore: true, isAgain: false });
     else if (planned.length > 0) leave('planned', planned.length, 'on sheet Pieces');
     else if (take.has('done')) still.push({ line, quantity: quantityOf(line), isMore: true, isAgain: true });
