@@ -13,7 +13,7 @@ import { cutListSheet } from './cutListSheet';
 import type { Gathered } from './gatherCuts';
 import { overallResult } from './overallResult';
 import type { HosePlan } from './planHose';
-import { leftOutSentences } from './leftOutSentences';
+import { leftOutSentences, lengthSentence } from './leftOutSentences';
 import { hoseSummary } from './planText';
 import { barredSentences, tooOldSentence, twiceSentence, unconfirmedSentence } from './rackSentences';
 import { rackAfterSheet } from './rackAfterSheet';
@@ -55,6 +55,7 @@ export async function cutsWriting(
   const source = `From sheet ${report.sheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
   const hoses = new Map(plans.map(plan => [hoseKey(plan.job.hose), hoseSummary(plan, settings.unit)]));
   const rackSaid = [
+    lengthSentence(gathered),
     tooOldSentence(gathered),
     unconfirmedSentence(gathered, plans),
     twiceSentence(gathered),

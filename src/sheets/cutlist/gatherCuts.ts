@@ -46,6 +46,7 @@ export interface Gathered {
   /** Rows left out for pieces of a line that looks the same: see `linesStillToPlan`. */
   readonly lookAlike: LinesStillToPlan['lookAlike'];
   readonly alike: LinesStillToPlan['alike'];
+  readonly otherLength: LinesStillToPlan['otherLength'];
   readonly rackSheet: string;
   readonly rack: Rack;
   /** Hose of the rack beyond the age limit that is left out. */
@@ -152,6 +153,7 @@ export async function gatherCuts(
     report: reportOf(read, cut, still.leftOut),
     lookAlike: still.lookAlike,
     alike: still.alike,
+    otherLength: still.otherLength,
     rackSheet,
     rack,
     pieces,

@@ -4,6 +4,7 @@ import type { LeftOutRow, Takeable } from '../table/tableRows';
 import { lengthText } from '../table/lengthText';
 import type { Length } from '../../core/units/lengthUnit';
 import type { Piece } from './piece';
+import { numbersText } from './cardPieces';
 import { isOtherLength, isVague, piecesOfLine } from './piecesOfLine';
 import { statusOfPiece } from './pieceStatus';
 import { countedText } from '../../core/countedText';
@@ -48,6 +49,8 @@ export interface LinesStillToPlan {
   readonly lookAlike: readonly (LeftOutRow & { readonly reason: 'planned' | 'done' })[];
   /** The same lines with their pieces. */
   readonly alike: readonly AlikeLine[];
+  /** Rows whose pieces have another length than the line has now, and are left as they are. */
+  readonly otherLength: readonly { readonly row: number; readonly sentence: string }[];
 }
 
 /** What the status says of a line some of whose pieces are in work: without them nobody knows what is left of it. */
@@ -75,6 +78,7 @@ export function linesStillToPlan(
   const leftOut: LeftOutRow[] = [];
   const lookAlike: { row: number; reason: 'planned' | 'done'; sentence: string }[] = [];
   const alike: AlikeLine[] = [];
+  const otherLength: { row: number; sentence: string }[] = [];
   for (const line of lines) {
     const { good, open } = piecesOfLine(pieces, line, { anyLength: true });
     const planned = good.filter(piece => statusOfPiece(piece) === 'planned');
@@ -86,6 +90,11 @@ export function linesStillToPlan(
     // Anew: all that is wanted but for what is cut or further, however many are planned.
     const isAnew = take.has('planned') && planned.length > 0 && (isSure || !isOther);
     const anew = isAnew ? Math.max(0, quantityOf(line) - (good.length - planned.length)) : 0;
+    const stay = isAnew ? other.filter(piece => !planned.includes(piece)) : other;
+    if (stay.length > 0) {
+      const names = numbersText(stay.map(({ piece }) => piece));
+      otherLength.push({ row: line.row, sentence: `${names}${lengthsText(stay, line)}` });
+    }
     const leave = (reason: 'planned' | 'done', count: number, where: string) => {
       const counted =
         open > 0 && !isOther ? `${count} of ${countedText(quantityOf(line), 'piece')}` : countedText(count, 'piece');
@@ -112,5 +121,5 @@ export function linesStillToPlan(
     else if (take.has('done')) still.push({ line, quantity: quantityOf(line), isMore: true, isAgain: true });
     else leave('done', good.length, 'in work or done on sheet Pieces');
   }
-  return { lines: still, leftOut, lookAlike, alike };
+  return { lines: still, leftOut, lookAlike, alike, otherLength };
 }

@@ -11,6 +11,7 @@ import {
 } from '@fluentui/react-components';
 import type { CutWishes } from '../../sheets/cutlist/gatherCuts';
 import type { LengthUnit } from '../../core/units/lengthUnit';
+import { lengthSentence } from '../../sheets/cutlist/leftOutSentences';
 import { overallResult } from '../../sheets/cutlist/overallResult';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
 import {
@@ -89,6 +90,7 @@ export function CutResults({ view, workbook, services, writing, onWrite, onAddSt
   const unconfirmed = unconfirmedSentence(gathered, plans);
   const twice = twiceSentence(gathered);
   const rackOfThem = rackOfAnew(gathered);
+  const changedLengths = lengthSentence(gathered);
   const tooOld = tooOldSentence(gathered);
   const barred = barredSentences(gathered, plans);
   const firsts = plans.map((_, index) => 1 + plans.slice(0, index).reduce((sum, plan) => sum + plan.reels.length, 0));
@@ -113,6 +115,11 @@ export function CutResults({ view, workbook, services, writing, onWrite, onAddSt
       {barred.length > 0 && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>{barred.join(' ')}</MessageBarBody>
+        </MessageBar>
+      )}
+      {changedLengths && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{changedLengths}</MessageBarBody>
         </MessageBar>
       )}
       {unconfirmed && (
