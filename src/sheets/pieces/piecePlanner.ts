@@ -81,6 +81,8 @@ export class PiecePlanner {
   readonly added: Piece[] = [];
   readonly numberOf = new Map<PlannedPiece, string>();
   readonly replanned: string[] = [];
+  /** Those of them that had no reel before. */
+  readonly reeled: string[] = [];
   readonly unchanged: string[] = [];
   readonly notes: string[] = [];
   readonly changed: PieceChanges[] = [];
@@ -125,6 +127,7 @@ export class PiecePlanner {
     if (changes.changes.length === 0) this.unchanged.push(piece.piece);
     else {
       this.replanned.push(piece.piece);
+      if (piece.lot === '' && piece.reel === '') this.reeled.push(piece.piece);
       this.changed.push(changes);
     }
   }
