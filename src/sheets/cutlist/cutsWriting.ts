@@ -3,27 +3,31 @@ import { hoseKey } from '../jobs/cutLine';
 import type { JobTable } from '../jobs/jobTable';
 import { jobStatusChanges } from '../pieces/jobStatusChanges';
 import { pieceBook } from '../pieces/pieceBook';
+import { withoutOtherWork } from '../pieces/piecesOfLine';
 import { planPieces } from '../pieces/planPieces';
 import type { PlanPiecesOptions } from '../pieces/piecePlanner';
 import { freeSheetName } from '../print/freeSheetName';
 import type { Writing } from '../print/writing';
+import type { RackBefore } from '../rack/newestRack';
 import { cutListSheet } from './cutListSheet';
 import type { Gathered } from './gatherCuts';
 import { overallResult } from './overallResult';
 import type { HosePlan } from './planHose';
-import { leftOutSentences } from './leftOutSentences';
+import { leftOutSentences, lengthSentence } from './leftOutSentences';
 import { hoseSummary } from './planText';
-import { barredSentences, tooOldSentence, unconfirmedSentence } from './rackSentences';
+import { barredSentences, tooOldSentence, twiceSentence, unconfirmedSentence } from './rackSentences';
 import { rackAfterSheet } from './rackAfterSheet';
 import { rowsText } from '../table/rowsText';
 
 /** What is said about the pieces of a cut list; unit and catalogue are the plan's. */
-export type CutsWritingOptions = Omit<PlanPiecesOptions, 'unit' | 'catalogue'>;
+export type CutsWritingOptions = Omit<PlanPiecesOptions, 'unit' | 'catalogue' | 'otherWork'>;
 
 /** A cut list with all that follows from it: the rack afterwards, the pieces, the status of their lines. */
 export interface CutsWriting extends Writing {
   readonly cutList: string;
   readonly rackAfter: string;
+  /** What the rack afterwards was made from. */
+  readonly before: RackBefore;
   /** Sheet of the pieces. */
   readonly pieces: string;
   /** What became of the pieces and of the job sheet's status. */
@@ -50,14 +54,19 @@ export async function cutsWriting(
   const reels = plans.flatMap(plan => plan.reels);
   const source = `From sheet ${report.sheet} (${lineCount} lines) and rack ${rackSheet}, ${today}`;
   const hoses = new Map(plans.map(plan => [hoseKey(plan.job.hose), hoseSummary(plan, settings.unit)]));
-  const rackSaid = [tooOldSentence(gathered), unconfirmedSentence(gathered, plans), ...barredSentences(gathered, plans)].filter(
-    said => said !== undefined,
-  );
+  const rackSaid = [
+    lengthSentence(gathered),
+    tooOldSentence(gathered),
+    unconfirmedSentence(gathered, plans),
+    twiceSentence(gathered),
+    ...barredSentences(gathered, plans),
+  ].filter(said => said !== undefined);
   const notes = [...rackSaid, ...leftOutSentences(report), ...plans.flatMap(({ job }) => job.warnings)];
   const book = await pieceBook(workbook);
-  const made = planPieces(book, reels, read.lines, { ...options, unit: settings.unit, catalogue: read.catalogue });
+  const { otherWork } = gathered.wishes;
+  const made = planPieces(book, reels, read.lines, { ...options, unit: settings.unit, catalogue: read.catalogue, otherWork });
   const result = overallResult(plans, settings.unit);
-  const status = jobStatusChanges(made.after, read);
+  const status = jobStatusChanges(withoutOtherWork(made.after, otherWork), read);
   const own = status.left.map(({ row }) => row);
   const left = own.length > 0 && `The status of ${rowsText(own)} says something else and was left.`;
   const ticks = status.ticks.map(
@@ -67,6 +76,7 @@ export async function cutsWriting(
   return {
     cutList,
     rackAfter,
+    before: { sheet: rackSheet, pieces: [...made.numberOf.values()] },
     pieces: book.sheet,
     withoutStatus: status.without,
     changes: [

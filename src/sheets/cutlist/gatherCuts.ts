@@ -8,10 +8,12 @@ import { readJobs, type Jobs } from '../jobs/readJobs';
 import type { JobChoice } from '../jobs/jobChoice';
 import { readRack, type Rack } from '../rack/rack';
 import { isTooOld } from '../rack/hoseAge';
-import { newestRack } from '../rack/newestRack';
+import { newestRack, rackBefore, type RackBefore } from '../rack/newestRack';
 import { rackIn, type RackRow } from '../rack/rackRow';
 import { reelLengths } from '../rack/reelLengths';
+import type { Piece } from '../pieces/piece';
 import { linesStillToPlan, type LinesStillToPlan, type StillToPlan } from '../pieces/linesStillToPlan';
+import { withoutOtherWork } from '../pieces/piecesOfLine';
 import { readPieces, type Pieces } from '../pieces/readPieces';
 import { successorsToCut, type WaitingCuts } from '../pieces/successorsToCut';
 import type { RowProblem } from '../table/rowProblem';
@@ -19,6 +21,7 @@ import type { LeftOutRow, ReadReport, Takeable } from '../table/tableRows';
 import { cutLineOf } from './cutLineOf';
 import type { CutSettings } from './cutSettings';
 import { hoseJobs, type HoseJob } from './hoseJob';
+import { lineKey } from './ownLines';
 
 /** Rows that are taken though they would be left out, and what is meant by lines with a single coupling. */
 export interface CutWishes {
@@ -29,6 +32,10 @@ export interface CutWishes {
   readonly leavesWaiting?: boolean;
   /** Hose beyond the age limit is used all the same. */
   readonly takesOld?: boolean;
+  /** Numbers of pieces that are other work, though their lines look the same (`pieceKey`). */
+  readonly otherWork?: ReadonlySet<string>;
+  /** Lines of which it is known that the pieces that look like theirs are their own (`lineKey`). */
+  readonly known?: ReadonlySet<string>;
 }
 
 /** Everything the plans are made from, as it was read. */
@@ -38,12 +45,18 @@ export interface Gathered {
   readonly report: ReadReport;
   /** Rows left out for pieces of a line that looks the same: see `linesStillToPlan`. */
   readonly lookAlike: LinesStillToPlan['lookAlike'];
+  readonly alike: LinesStillToPlan['alike'];
+  readonly otherLength: LinesStillToPlan['otherLength'];
   readonly rackSheet: string;
   readonly rack: Rack;
   /** Hose of the rack beyond the age limit that is left out. */
   readonly tooOld: readonly RackRow[];
   /** The rack that the newest cut list left; undefined where there is none. */
   readonly newestRack: string | undefined;
+  /** What that cut list was planned on; undefined where nobody knows. */
+  readonly before: RackBefore | undefined;
+  /** Pieces that are planned already and are given reels anew. */
+  readonly anew: ReadonlySet<Piece>;
   /** The sheet Pieces; undefined where there is none. */
   readonly pieces: Pieces | undefined;
   /** Pieces that wait for a plan, whether they are cut with this one or not. */
@@ -90,7 +103,12 @@ function cuttable(lines: readonly StillToPlan[], settings: CutSettings): Cuttabl
 
 function reportOf({ report }: Jobs, { lines, problems }: Cuttable, planned: readonly LeftOutRow[]): ReadReport {
   const leftOut = problems.map(({ row, sentence }): LeftOutRow => ({ row, sentence, reason: 'problem' }));
-  return { ...report, taken: lines.map(({ row }) => row), leftOut: [...report.leftOut, ...planned, ...leftOut] };
+  // A line that says planned stands here by what its pieces say, if at all.
+  const known = report.leftOut.flatMap(each =>
+    each.reason === 'planned' ? planned.filter(({ row }) => row === each.row) : each,
+  );
+  const others = planned.filter(row => !known.includes(row));
+  return { ...report, taken: lines.map(({ row }) => row), leftOut: [...known, ...others, ...leftOut] };
 }
 
 /** Lines with couplings that say how long they get, in a table without a column of cut lengths. */
@@ -115,12 +133,16 @@ export async function gatherCuts(
 ): Promise<Gathered> {
   const unit = measureUnit('length', settings.unit)!;
   const { take, plainEnds } = wishes;
-  const read = await readJobs(workbook, { step: { value: settings.step, unit }, take, plainEnds }, choice);
+  const step = { value: settings.step, unit };
+  const read = await readJobs(workbook, { step, take, plainEnds }, choice);
   const rack = await readRack(workbook, rackSheet, wishes.takeRack, read);
   if (!rack) throw new NothingToPlan(`Sheet ${rackSheet} has no table with the columns Hose and Length.`);
-  const ready = read.lines.filter(line => isReady(line) && line.quantity !== 0);
+  // What says planned may want more by now: its pieces decide.
+  const ready = read.lines.filter(line => (isReady(line) && line.quantity !== 0) || line.standing.kind === 'planned');
   const pieces = await readPieces(workbook);
-  const still = linesStillToPlan(pieces?.pieces ?? [], ready, take ?? new Set());
+  const ofLines = withoutOtherWork(pieces?.pieces ?? [], wishes.otherWork);
+  const isKnown = (line: JobLine) => wishes.known?.has(lineKey(line)) ?? false;
+  const still = linesStillToPlan(ofLines, ready, take ?? new Set(), { step, isKnown });
   const cut = cuttable(still.lines, settings);
   const waiting = successorsToCut(pieces?.pieces ?? [], settings.unit);
   const stock = rackIn(rack.rows, settings.unit);
@@ -130,6 +152,8 @@ export async function gatherCuts(
     read,
     report: reportOf(read, cut, still.leftOut),
     lookAlike: still.lookAlike,
+    alike: still.alike,
+    otherLength: still.otherLength,
     rackSheet,
     rack,
     pieces,
@@ -137,6 +161,8 @@ export async function gatherCuts(
     wishes,
     tooOld,
     newestRack: await newestRack(workbook),
+    before: await rackBefore(workbook),
+    anew: new Set(still.lines.flatMap(({ anew = [] }) => anew)),
     jobs: hoseJobs(
       lines,
       stock.filter(row => !tooOld.includes(row)),

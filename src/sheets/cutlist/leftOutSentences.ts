@@ -1,5 +1,6 @@
 import { leftOutGroups, leftOutWords } from '../table/readReportText';
 import type { ReadReport } from '../table/tableRows';
+import type { Gathered } from './gatherCuts';
 
 /** Reasons that are named row by row: somebody has to do something about them. */
 const EACH: ReadonlySet<string> = new Set(['stop', 'problem']);
@@ -22,4 +23,11 @@ export function leftOutSentences(report: ReadReport): readonly string[] {
         `${leftOutWords(group)} (${group.rows.length === 1 ? 'row' : 'rows'} ${group.rows.map(({ row }) => row).join(', ')})`,
     );
   return others.length > 0 ? [...each, `Also left out of ${report.sheet}: ${others.join('; ')}.`] : each;
+}
+
+/** Pieces that have another length than their line has now: they stay, and somebody has to know; undefined where there are none. */
+export function lengthSentence({ otherLength }: Pick<Gathered, 'otherLength'>): string | undefined {
+  if (otherLength.length === 0) return undefined;
+  const rows = otherLength.map(({ row, sentence }) => `row ${row} (${sentence})`).join('; ');
+  return `Pieces on sheet Pieces have another length than their line has now, and stay as they are: ${rows}.`;
 }

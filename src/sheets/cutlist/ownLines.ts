@@ -1,22 +1,43 @@
-import { isReady, type JobLine } from '../jobs/jobLine';
-import type { Gathered } from './gatherCuts';
+import type { JobLine } from '../jobs/jobLine';
+import { pieceKey } from '../pieces/piece';
+import type { CutWishes, Gathered } from './gatherCuts';
 
 /** What a line says, and where: another week's line in its row that says the same word by word is the same line. */
-const keyOf = ({ sheet, row, line, label, hose, quantity, cutLength }: JobLine): string =>
+export const lineKey = ({ sheet, row, line, label, hose, quantity, cutLength }: JobLine): string =>
   JSON.stringify([sheet, row, line, label, hose, quantity, cutLength?.value, cutLength?.unit.symbol]);
 
-/** The lines that a plan was made of. */
+/** The lines that a plan was made of: of their pieces it is known whose they are. */
 export function plannedLines({ read, report }: Gathered): readonly string[] {
   const taken = new Set(report.taken);
-  return read.lines.filter(line => isReady(line) && taken.has(line.row)).map(keyOf);
+  return read.lines.filter(({ row }) => taken.has(row)).map(lineKey);
 }
 
-/**
- * Rows left out because pieces of a line that looks the same are there already, without those whose pieces were written here just now: of
- * these it is known whose they are.
- * @param own keys of `plannedLines`
- */
-export function othersLookAlike({ lookAlike, read }: Gathered, own: ReadonlySet<string>): Gathered['lookAlike'] {
-  const ownRows = new Set(read.lines.filter(line => own.has(keyOf(line))).map(({ row }) => row));
-  return lookAlike.filter(({ row }) => !ownRows.has(row));
+/** One thing that somebody may say of lines that look alike, and what is then wished for. */
+export interface LookAlikeAnswer {
+  readonly label: string;
+  readonly wishes: CutWishes;
+}
+
+/** What may be said of lines whose pieces may be another week's. Pieces of another length are not planned anew for them. */
+export function lookAlikeAnswers({ alike, wishes }: Gathered): readonly LookAlikeAnswer[] {
+  const { take = [], otherWork = [], known = [] } = wishes;
+  const numbers = alike.flatMap(({ good }) => good.map(({ piece }) => pieceKey(piece)));
+  const same = alike.filter(({ isPartly, isOther }) => isPartly || isOther);
+  const anew = alike.filter(({ isPlanned, isOther }) => isPlanned && !isOther);
+  const answers: (LookAlikeAnswer | undefined)[] = [
+    { label: 'This is new work: cut these lines, too', wishes: { ...wishes, otherWork: new Set([...otherWork, ...numbers]) } },
+    same.length === 0
+      ? undefined
+      : {
+          label: 'These are the lines planned before',
+          wishes: { ...wishes, known: new Set([...known, ...same.map(({ line }) => lineKey(line))]) },
+        },
+    anew.length === 0
+      ? undefined
+      : {
+          label: 'Plan these lines anew, with the piece numbers they have',
+          wishes: { ...wishes, take: new Set([...take, 'planned' as const]) },
+        },
+  ];
+  return answers.filter(answer => answer !== undefined);
 }

@@ -1,6 +1,6 @@
 import { rackPlace, type RackRow } from '../rack/rackRow';
 import type { Piece } from '../pieces/piece';
-import { piecesOfLine } from '../pieces/piecesOfLine';
+import { numbersText } from '../pieces/cardPieces';
 import { statusOfPiece } from '../pieces/pieceStatus';
 import type { Gathered } from './gatherCuts';
 import type { HosePlan } from './planHose';
@@ -15,12 +15,37 @@ export function tooOldSentence({ tooOld }: Gathered): string | undefined {
   return `Older than your limit, left out: ${names.join('; ')}.`;
 }
 
-/** Pieces that nobody has cut yet, without those that this very plan gives other reels. */
-function openPieces({ pieces, read, report, wishes }: Gathered): readonly Piece[] {
-  const all = pieces?.pieces ?? [];
-  const taken = new Set(wishes.take?.has('planned') ? report.taken : []);
-  const anew = new Set(read.lines.filter(({ row }) => taken.has(row)).flatMap(line => piecesOfLine(all, line).pieces));
-  return all.filter(piece => statusOfPiece(piece) === 'planned' && (piece.lot !== '' || piece.reel !== '') && !anew.has(piece));
+/** Pieces that are on reels and nobody has cut yet: those that this very plan gives other reels, and the others. */
+function openPieces({ pieces, anew }: Gathered): { readonly anew: readonly Piece[]; readonly others: readonly Piece[] } {
+  const isOpen = (piece: Piece) => statusOfPiece(piece) === 'planned' && (piece.lot !== '' || piece.reel !== '');
+  const open = (pieces?.pieces ?? []).filter(isOpen);
+  return { anew: open.filter(piece => anew.has(piece)), others: open.filter(piece => !anew.has(piece)) };
+}
+
+/**
+ * The rack that has the hose of the pieces that are planned anew, and of no others: the newest cut list was planned on it for just these.
+ * @returns undefined where no rack is known to
+ */
+export function rackOfAnew(gathered: Gathered): string | undefined {
+  const numbers = openPieces(gathered).anew.map(({ piece }) => piece);
+  const planned = new Set(gathered.before?.pieces);
+  const areAll = numbers.length === planned.size && numbers.every(number => planned.has(number));
+  return areAll ? gathered.before?.sheet : undefined;
+}
+
+/**
+ * Pieces that are planned anew on the rack that the newest cut list left: it has their hose taken off already.
+ * @returns a sentence; undefined where nothing comes off twice
+ */
+export function twiceSentence(gathered: Gathered): string | undefined {
+  const { rackSheet, newestRack } = gathered;
+  const { anew } = openPieces(gathered);
+  if (rackSheet !== newestRack || anew.length === 0) return undefined;
+  const rack = rackOfAnew(gathered);
+  const help =
+    rack === undefined ? 'Give it back to the reels on that sheet first.' : `Take the rack ${rack}, on which they were planned.`;
+  const numbers = numbersText(anew.map(({ piece }) => piece));
+  return `The rack ${rackSheet} has the hose of ${numbers} taken off already, and here it would come off once more. ${help}`;
 }
 
 /**
@@ -31,7 +56,7 @@ function openPieces({ pieces, read, report, wishes }: Gathered): readonly Piece[
 export function unconfirmedSentence(gathered: Gathered, plans: readonly HosePlan[]): string | undefined {
   const { rackSheet, newestRack } = gathered;
   if (rackSheet === newestRack) return undefined;
-  const open = openPieces(gathered);
+  const open = openPieces(gathered).others;
   const reels = plans.flatMap(plan => plan.reels.map(({ rack }) => rack));
   const found = [...new Set(reels)].flatMap(rack => {
     const reel = rack.reel || rack.place;

@@ -1,9 +1,13 @@
 import { partKey } from '../../core/catalogue/partName';
+import { measureUnit } from '../../core/units/measureUnit';
 import type { CrimpRow } from '../crimps/crimpRow';
 import type { BenchCard } from '../jobs/benchCard';
 import { assemblyOf } from '../pieces/piece';
 import { isOfLine } from '../pieces/piecesOfLine';
 import { type RecordGround, recordOf } from './recordOf';
+
+/** The length that a card's sheet says, with its unit. */
+const lengthOf = ({ wanted, unit }: BenchCard) => wanted && { value: wanted, unit: measureUnit('length', unit)! };
 
 /** Crimps of one line together, in the order of the sheet; those without a line by their assembly, else each for itself. */
 function byLine(rows: readonly CrimpRow[], { pieceOf }: RecordGround): readonly (readonly CrimpRow[])[] {
@@ -24,7 +28,7 @@ function byLine(rows: readonly CrimpRow[], { pieceOf }: RecordGround): readonly 
 export function recordsByLine(rows: readonly CrimpRow[], cards: readonly BenchCard[], crimpsLead: boolean, ground: RecordGround) {
   const isOf = (row: CrimpRow, card: BenchCard) => {
     const piece = ground.pieceOf(row);
-    if (piece) return isOfLine(piece, card);
+    if (piece) return isOfLine(piece, { ...card, cutLength: lengthOf(card) });
     return row.line !== '' && partKey(card.line) === partKey(row.line);
   };
   if (!crimpsLead)

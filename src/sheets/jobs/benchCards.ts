@@ -1,7 +1,7 @@
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import { lengthIn, lengthUnitOf, type Length, type LengthUnit } from '../../core/units/lengthUnit';
-import { cardPieces } from '../pieces/cardPieces';
+import { cardPieces, otherLengthNote } from '../pieces/cardPieces';
 import type { Piece } from '../pieces/piece';
 import { usualStep } from '../table/benchStep';
 import type { BenchCard } from './benchCard';
@@ -89,5 +89,9 @@ export function benchCards(
 ): readonly BenchCard[] {
   return jobs.lines
     .filter(({ standing, quantity }) => (standing.kind === 'ready' || standing.kind === 'stop') && quantity !== 0)
-    .map(line => ({ ...benchCardOf(line, jobs, options), pieces: cardPieces(pieces, line) }));
+    .map(line => {
+      const card = benchCardOf(line, jobs, options);
+      const other = otherLengthNote(pieces, line, options.step);
+      return { ...card, notes: other ? [...card.notes, other] : card.notes, pieces: cardPieces(pieces, line, options.step) };
+    });
 }

@@ -22,7 +22,8 @@ export type Standing =
   | { readonly kind: 'ready'; readonly partsChecked: boolean }
   | { readonly kind: 'stop'; readonly reasons: readonly string[] }
   | { readonly kind: 'done'; readonly status: string }
-  | { readonly kind: 'planned' };
+  /** With why it must not be made all the same: it may want more pieces than are planned. */
+  | { readonly kind: 'planned'; readonly reasons: readonly string[] };
 
 /** Pressure that an assembly may be used at, and what sets it. */
 export interface RatedPressure extends Measure {

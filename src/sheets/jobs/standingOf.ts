@@ -12,8 +12,8 @@ export function standingOf(line: JobLineReader, reasons: readonly string[], read
   const status = line.reader.has('status') ? jobStatus(line.reader.cell(line.row, 'status')) : 'open';
   const text = line.name('status');
   if (status === 'done' && !reading.takesDone) return { kind: 'done', status: text };
-  if (status === 'planned' && !reading.takesPlanned) return { kind: 'planned' };
   const all = [...(status === 'held' ? [`its status says ${text}`] : []), ...reasons];
   const once = [...new Set(all)].filter((reason, _, every) => !isEcho(reason, every));
+  if (status === 'planned' && !reading.takesPlanned) return { kind: 'planned', reasons: once };
   return once.length > 0 ? { kind: 'stop', reasons: once } : { kind: 'ready', partsChecked: reading.catalogue !== undefined };
 }

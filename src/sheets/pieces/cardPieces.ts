@@ -1,11 +1,13 @@
+import type { Length } from '../../core/units/lengthUnit';
 import type { CardPiece } from '../jobs/benchCard';
 import type { Piece } from './piece';
-import { piecesOfLine, type JobIdentity } from './piecesOfLine';
+import { lengthText } from '../table/lengthText';
+import { isOtherLength, isVague, piecesOfLine, type JobIdentity } from './piecesOfLine';
 import { statusOfPiece } from './pieceStatus';
 
 /** The pieces of a line as its card names them: those that were scrapped keep their numbers, but get no row. */
-export function cardPieces(all: readonly Piece[], line: JobIdentity): readonly CardPiece[] {
-  const { pieces } = piecesOfLine(all, { ...line, quantity: undefined });
+export function cardPieces(all: readonly Piece[], line: JobIdentity, step?: Length): readonly CardPiece[] {
+  const { pieces } = piecesOfLine(all, { ...line, quantity: undefined }, { step });
   return pieces.map(piece => ({
     piece: piece.piece,
     lot: piece.lot,
@@ -13,6 +15,22 @@ export function cardPieces(all: readonly Piece[], line: JobIdentity): readonly C
     useBy: piece.useBy,
     isScrapped: statusOfPiece(piece) === 'scrapped',
   }));
+}
+
+/**
+ * Pieces of a line's number that have another length than the line has now: the bench must not cut one for the other. For a line without
+ * order and assembly number those of old weeks, which are cut, are no news.
+ * @returns a sentence; undefined where there are none
+ */
+export function otherLengthNote(all: readonly Piece[], line: JobIdentity, step?: Length): string | undefined {
+  const { good } = piecesOfLine(all, { ...line, quantity: undefined }, { anyLength: true });
+  const isNews = (piece: Piece) => !isVague(line) || statusOfPiece(piece) === 'planned';
+  const other = good.filter(piece => isOtherLength(piece, line, step) && isNews(piece));
+  if (other.length === 0) return undefined;
+  const text = ({ value, unit }: Length) => `${lengthText(value, unit.symbol)} ${unit.symbol}`;
+  const lengths = [...new Set(other.map(({ cutLength }) => text(cutLength!)))].join(', ');
+  const names = numbersText(other.map(({ piece }) => piece));
+  return `${names} on sheet Pieces: cut length ${lengths}, while the line says ${text(line.cutLength!)}`;
 }
 
 /** `H3-117-1 … 3`: numbers that follow each other, written short. */

@@ -8,7 +8,7 @@ export interface PlannedPiece {
     readonly line: string;
     /** The piece that waits for this cut; else the cut is for a line of the job sheet. */
     readonly waits?: string | undefined;
-    /** Only what the line still wants beside its pieces was planned: each cut is a piece more. */
+    /** Only what the line still wants beside its pieces was planned: each cut is a piece more; false where its planned pieces are planned anew. */
     readonly isMore?: boolean | undefined;
     /** The line is made once more: its cuts are added however many pieces there are. */
     readonly isAgain?: boolean | undefined;

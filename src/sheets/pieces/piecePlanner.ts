@@ -7,7 +7,7 @@ import { pieceKey, type Piece, type PieceEnd } from './piece';
 import type { PieceBook } from './pieceBook';
 import type { PieceCells } from './pieceCells';
 import type { PieceRole } from './pieceColumns';
-import { piecesOfLine } from './piecesOfLine';
+import { piecesOfLine, withoutOtherWork } from './piecesOfLine';
 import { statusOfPiece } from './pieceStatus';
 import { plannedCells, type PlannedPieceOptions } from './plannedCells';
 import type { Pieces } from './readPieces';
@@ -23,6 +23,8 @@ export interface PlanPiecesOptions extends PlannedPieceOptions {
   readonly now: string;
   /** Rows of the job sheet in the order of work; the others follow in the order of the sheet. */
   readonly order?: readonly number[] | undefined;
+  /** Numbers of pieces that are other work, though their lines look the same (`pieceKey`). */
+  readonly otherWork?: ReadonlySet<string> | undefined;
 }
 
 const NO_END: PieceEnd = {
@@ -79,16 +81,21 @@ export class PiecePlanner {
   readonly added: Piece[] = [];
   readonly numberOf = new Map<PlannedPiece, string>();
   readonly replanned: string[] = [];
+  /** Those of them that had no reel before. */
+  readonly reeled: string[] = [];
   readonly unchanged: string[] = [];
   readonly notes: string[] = [];
   readonly changed: PieceChanges[] = [];
   private readonly numbers: PieceNumbers;
+  /** What lines may have for theirs. */
+  private readonly ofLines: readonly Piece[];
 
   constructor(
     private readonly book: PieceBook,
     private readonly options: PlanPiecesOptions,
   ) {
     this.numbers = new PieceNumbers(this.all);
+    this.ofLines = withoutOtherWork(this.all, options.otherWork);
   }
 
   private get all(): readonly Piece[] {
@@ -120,6 +127,7 @@ export class PiecePlanner {
     if (changes.changes.length === 0) this.unchanged.push(piece.piece);
     else {
       this.replanned.push(piece.piece);
+      if (piece.lot === '' && piece.reel === '') this.reeled.push(piece.piece);
       this.changed.push(changes);
     }
   }
@@ -132,9 +140,11 @@ export class PiecePlanner {
   }
 
   line(line: JobLine, cuts: readonly PieceCut[]): void {
-    const { good, open } = piecesOfLine(this.all, line);
+    const { good, open } = piecesOfLine(this.ofLines, line, { anyLength: true });
     const planned = good.filter(piece => statusOfPiece(piece) === 'planned');
-    const areMore = cuts.some(({ cut }) => cut.line.isMore) || (cuts.length <= open && !this.isSame(planned, cuts));
+    const isSaid = cuts.some(({ cut }) => cut.line.isMore !== undefined);
+    const mayBeMore = !isSaid && cuts.length <= open && !this.isSame(planned, cuts);
+    const areMore = cuts.some(({ cut }) => cut.line.isMore) || mayBeMore;
     const again = areMore ? [] : cuts.slice(0, planned.length);
     again.forEach((cut, index) => this.replan(this.book.pieces!, planned[index]!, cut));
     if (!areMore && planned.length > again.length) {

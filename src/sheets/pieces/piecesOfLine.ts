@@ -1,3 +1,6 @@
+import { Decimal } from '../../core/units/decimal';
+import { lengthIn, lengthUnitOf, type Length } from '../../core/units/lengthUnit';
+import { usualStep } from '../table/benchStep';
 import { pieceKey, type Piece, assemblyOf } from './piece';
 import { statusOfPiece } from './pieceStatus';
 
@@ -8,6 +11,8 @@ export interface JobIdentity {
   readonly line: string;
   readonly label: string;
   readonly hose: string;
+  /** Left out where it is not known: then pieces of any length are the line's. */
+  readonly cutLength?: Length | undefined;
 }
 
 const key = (...names: readonly string[]) => names.map(pieceKey).join('\u001f');
@@ -20,8 +25,28 @@ const keyOfLine = (line: JobIdentity) => (line.assembly !== '' ? byAssembly(line
 /** The keys of the lines that a piece may have been made for. */
 const keysOfPiece = (piece: Piece) => [byAssembly(piece.hose, assemblyOf(piece)), byLine(piece)];
 
-/** True where a piece was made for a line. */
-export const isOfLine = (piece: Piece, line: JobIdentity): boolean => keysOfPiece(piece).includes(keyOfLine(line));
+/** Nothing but line, label and hose tells such a line from that of another week. */
+export const isVague = ({ order, assembly }: Pick<JobIdentity, 'order' | 'assembly'>): boolean => order === '' && assembly === '';
+
+/** Millimetres; where nobody says what the bench cuts, lengths that differ by less may be one length, rounded. */
+const COARSEST_STEP = new Decimal('12.7');
+
+/**
+ * True where a piece was not planned for the length that the line has now.
+ * @param step what the bench can cut: a cut may be so far from what the sheet says
+ */
+export function isOtherLength({ cutLength }: Piece, line: Pick<JobIdentity, 'cutLength'>, step?: Length): boolean {
+  if (!cutLength || !line.cutLength) return false;
+  const usual = step && lengthIn({ value: usualStep(lengthUnitOf(step.unit)), unit: step.unit }, 'mm');
+  const rounding = step && usual ? Decimal.max(usual, lengthIn(step, 'mm')) : COARSEST_STEP;
+  return lengthIn(cutLength, 'mm').minus(lengthIn(line.cutLength, 'mm')).abs().gte(rounding);
+}
+
+const isAnothers = (piece: Piece, line: JobIdentity, step?: Length) => isVague(line) && isOtherLength(piece, line, step);
+
+/** True where a piece was made for a line; one of another length is not that of a line without order and assembly number. */
+export const isOfLine = (piece: Piece, line: JobIdentity): boolean =>
+  keysOfPiece(piece).includes(keyOfLine(line)) && !isAnothers(piece, line);
 
 /** Pieces by key: they are looked up for each line of a sheet, and a list of thousands must not be gone through each time. */
 const indexes = new WeakMap<readonly Piece[], ReadonlyMap<string, readonly Piece[]>>();
@@ -50,9 +75,26 @@ export interface PiecesOfLine {
   readonly open: number;
 }
 
-/** Pieces of a line that is to be made so many times. */
-export function piecesOfLine(all: readonly Piece[], line: JobIdentity & { readonly quantity: number | undefined }): PiecesOfLine {
-  const pieces = indexOf(all).get(keyOfLine(line)) ?? [];
+/** How pieces are looked for. */
+export interface PieceLook {
+  /** What the bench can cut. */
+  readonly step?: Length | undefined;
+  /** Pieces of another length, too, however little is known of the line. */
+  readonly anyLength?: boolean;
+}
+
+/** Pieces of a line that is to be made so many times; those of another length are not taken for a line without order and assembly number. */
+export function piecesOfLine(
+  all: readonly Piece[],
+  line: JobIdentity & { readonly quantity: number | undefined },
+  { step, anyLength = false }: PieceLook = {},
+): PiecesOfLine {
+  const found = indexOf(all).get(keyOfLine(line)) ?? [];
+  const pieces = anyLength ? found : found.filter(piece => !isAnothers(piece, line, step));
   const good = pieces.filter(piece => statusOfPiece(piece) !== 'scrapped');
   return { pieces, good, open: Math.max(0, (line.quantity ?? 0) - good.length) };
 }
+
+/** Pieces without those that somebody said are other work. @param otherWork their numbers, as `pieceKey` has them */
+export const withoutOtherWork = (all: readonly Piece[], otherWork: ReadonlySet<string> = new Set()): readonly Piece[] =>
+  otherWork.size === 0 ? all : all.filter(({ piece }) => !otherWork.has(pieceKey(piece)));

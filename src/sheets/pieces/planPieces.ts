@@ -25,10 +25,12 @@ export interface PiecePlan {
   readonly after: readonly Piece[];
 }
 
-function sentence({ rows, replanned, unchanged, notes }: PiecePlanner, sheet: string): string {
+function sentence({ rows, replanned, reeled, unchanged, notes }: PiecePlanner, sheet: string): string {
+  const moved = replanned.length - reeled.length;
   const parts = [
     rows.length > 0 && `${countedText(rows.length, 'piece')} added`,
-    replanned.length > 0 && `${countedText(replanned.length, 'piece')} put on another reel`,
+    moved > 0 && `${countedText(moved, 'piece')} put on another reel`,
+    reeled.length > 0 && `${countedText(reeled.length, 'waiting piece')} put on a reel`,
     unchanged.length > 0 && `${countedText(unchanged.length, 'piece')} there already`,
   ].filter(Boolean);
   return [`${sheet}: ${parts.join(', ') || 'nothing to add'}.`, ...notes].join(' ');

@@ -1,6 +1,17 @@
+import * as v from 'valibot';
 import type { Workbook } from '../../workbook/workbook';
+import { recalled } from '../table/recalled';
 
 const KEY = 'rack.newest';
+const BEFORE = 'rack.before';
+
+/** The rack that a cut list was planned on, and the numbers of the pieces that it put on its reels. */
+export interface RackBefore {
+  readonly sheet: string;
+  readonly pieces: readonly string[];
+}
+
+const Stored = v.nullable(v.object({ sheet: v.string(), pieces: v.array(v.string()) }));
 
 /** The rack that was written with the newest cut list; undefined where there is none, or its sheet has gone. */
 export async function newestRack(workbook: Workbook): Promise<string | undefined> {
@@ -8,5 +19,13 @@ export async function newestRack(workbook: Workbook): Promise<string | undefined
   return sheet !== undefined && sheets.includes(sheet) ? sheet : undefined;
 }
 
-/** Remembers with the workbook which rack goes on from here. */
-export const rememberRack = (workbook: Workbook, sheet: string): Promise<void> => workbook.remember(KEY, sheet);
+/** The rack that the newest cut list was planned on; undefined where nobody knows, or its sheet has gone. */
+export async function rackBefore(workbook: Workbook): Promise<RackBefore | undefined> {
+  const [before, sheets] = await Promise.all([recalled(workbook, BEFORE, Stored, null), workbook.sheets()]);
+  return before && sheets.includes(before.sheet) ? before : undefined;
+}
+
+/** Remembers with the workbook which rack goes on from here, and which it was made from. */
+export async function rememberRack(workbook: Workbook, sheet: string, before?: RackBefore): Promise<void> {
+  await Promise.all([workbook.remember(KEY, sheet), workbook.remember(BEFORE, JSON.stringify(before ?? null))]);
+}

@@ -12,6 +12,7 @@ import { SheetCells } from '../table/sheetCells';
 import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
 import type { TableQuestion } from '../table/tableQuestion';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
+import { emptyRackTables } from './emptyRack';
 import { madeDay } from './hoseAge';
 import { RackBookings } from './rackBookings';
 import { RackStatus } from './rackStatus';
@@ -51,10 +52,13 @@ export async function rackSheets(workbook: Workbook): Promise<readonly string[]>
   );
   const newest = await newestRack(workbook);
   const rank = ({ name, likeness }: (typeof found)[number]) => (name === newest ? Infinity : likeness);
-  return found
-    .filter(({ likeness }) => likeness > 0)
-    .sort((a, b) => (rank(a) === rank(b) ? 0 : rank(b) - rank(a)))
-    .map(({ name }) => name);
+  return (
+    found
+      // Used up, it has headings only; the older racks still have the hose that is gone.
+      .filter(({ name, likeness }) => likeness > 0 || name === newest)
+      .sort((a, b) => (rank(a) === rank(b) ? 0 : rank(b) - rank(a)))
+      .map(({ name }) => name)
+  );
 }
 
 /** @throws TradeError naming what is wrong */
@@ -141,7 +145,9 @@ export async function readRack(
   const cells = new SheetCells(used, layout);
   const ways = waysOf(catalogue);
   const found = findTables(cells, hostBlocks(hostTables), answers.role);
-  const tables = found.flatMap(table => rackTable(cells, table, { answers, ...ways }) ?? []);
+  const filled = found.flatMap(table => rackTable(cells, table, { answers, ...ways }) ?? []);
+  const isUsedUp = filled.length === 0 && sheet === (await newestRack(workbook));
+  const tables = isUsedUp ? emptyRackTables(cells, { answers, ...ways }) : filled;
   if (tables.length === 0) return undefined;
   const tablesRead = tables.map(table => readTable(cells, table, take, { ...ways, answers }));
   const rows = tablesRead.flatMap(each => each.rows);

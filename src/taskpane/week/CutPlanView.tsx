@@ -63,6 +63,12 @@ export function CutPlanView({ workbook, services, goTo }: Pick<ViewProps, 'workb
     const { rackSheet, settings: as, read } = view.gathered;
     void plan(rackSheet, as, changed, read.choice);
   };
+  const onRack = (sheet: string) => {
+    setChosenRack(sheet);
+    if (view.status !== 'ready') return;
+    const { settings: as, wishes: same, read } = view.gathered;
+    void plan(sheet, as, same, read.choice);
+  };
   return (
     <div ref={form} className={styles.view}>
       <Body1>Select the lines to cut in your job sheet, or one cell of it for all lines.</Body1>
@@ -110,6 +116,7 @@ export function CutPlanView({ workbook, services, goTo }: Pick<ViewProps, 'workb
           onWrite={() => void write(optionsOf)}
           onAddStatus={() => void addStatus()}
           onAgain={again}
+          onRack={onRack}
           onColumns={() => goTo('week/columns')}
         />
       )}

@@ -11,9 +11,16 @@ import {
 } from '@fluentui/react-components';
 import type { CutWishes } from '../../sheets/cutlist/gatherCuts';
 import type { LengthUnit } from '../../core/units/lengthUnit';
+import { lengthSentence } from '../../sheets/cutlist/leftOutSentences';
 import { overallResult } from '../../sheets/cutlist/overallResult';
 import type { HosePlan } from '../../sheets/cutlist/planHose';
-import { barredSentences, tooOldSentence, unconfirmedSentence } from '../../sheets/cutlist/rackSentences';
+import {
+  barredSentences,
+  rackOfAnew,
+  tooOldSentence,
+  twiceSentence,
+  unconfirmedSentence,
+} from '../../sheets/cutlist/rackSentences';
 import { worthSentence } from '../../sheets/cutlist/planText';
 import type { Workbook } from '../../workbook/workbook';
 import { JobsNote } from '../controls/JobsNote';
@@ -39,6 +46,8 @@ interface Props {
   readonly onAddStatus: () => void;
   /** Reads the same lines again, with other ticks, and plans anew. */
   readonly onAgain: (wishes: CutWishes) => void;
+  /** Plans the same lines on another rack. */
+  readonly onRack: (sheet: string) => void;
   /** Leads to where a cut length can be added. */
   readonly onColumns: () => void;
 }
@@ -74,11 +83,14 @@ export function OverallBar({ plans, unit }: { readonly plans: readonly HosePlan[
 }
 
 /** What was read, what came of it hose by hose, and the button that writes it. */
-export function CutResults({ view, workbook, services, writing, onWrite, onAddStatus, onAgain, onColumns }: Props) {
+export function CutResults({ view, workbook, services, writing, onWrite, onAddStatus, onAgain, onRack, onColumns }: Props) {
   const styles = useStyles();
   const { gathered, plans } = view;
   const { settings, wishes, read, report, rack } = gathered;
   const unconfirmed = unconfirmedSentence(gathered, plans);
+  const twice = twiceSentence(gathered);
+  const rackOfThem = rackOfAnew(gathered);
+  const changedLengths = lengthSentence(gathered);
   const tooOld = tooOldSentence(gathered);
   const barred = barredSentences(gathered, plans);
   const firsts = plans.map((_, index) => 1 + plans.slice(0, index).reduce((sum, plan) => sum + plan.reels.length, 0));
@@ -105,9 +117,26 @@ export function CutResults({ view, workbook, services, writing, onWrite, onAddSt
           <MessageBarBody>{barred.join(' ')}</MessageBarBody>
         </MessageBar>
       )}
+      {changedLengths && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{changedLengths}</MessageBarBody>
+        </MessageBar>
+      )}
       {unconfirmed && (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>{unconfirmed}</MessageBarBody>
+        </MessageBar>
+      )}
+      {twice && (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>{twice}</MessageBarBody>
+          {rackOfThem !== undefined && (
+            <MessageBarActions>
+              <Button size="small" onClick={() => onRack(rackOfThem)}>
+                Plan on {rackOfThem}
+              </Button>
+            </MessageBarActions>
+          )}
         </MessageBar>
       )}
       {(tooOld || wishes.takesOld) && (
@@ -122,7 +151,7 @@ export function CutResults({ view, workbook, services, writing, onWrite, onAddSt
           </MessageBarBody>
         </MessageBar>
       )}
-      <LookAlikeNote gathered={gathered} own={writing.own} onAgain={onAgain} />
+      <LookAlikeNote gathered={gathered} onAgain={onAgain} />
       <WaitingNote gathered={gathered} onLeave={leavesWaiting => onAgain({ ...wishes, leavesWaiting })} />
       {plans.length === 0 && <Body1>There is nothing to cut in the selected lines.</Body1>}
       {plans.some(plan => plan.reels.length > 0) && (

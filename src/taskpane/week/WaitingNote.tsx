@@ -7,11 +7,14 @@ interface Props {
   readonly onLeave: (leavesWaiting: boolean) => void;
 }
 
+/** A successor's note has its number; another note follows the number. */
+const named = (waits: string, note?: string) => (!note ? waits : note.startsWith(`${waits} `) ? note : `${waits} (${note})`);
+
 /** Pieces that wait for a plan, successors of scrapped ones among them: they are cut with this one unless somebody says no. */
 export function WaitingNote({ gathered: { waiting, wishes }, onLeave }: Props) {
   const { lines, problems } = waiting;
   if (lines.length + problems.length === 0) return null;
-  const names = lines.map(({ waits, note }) => note ?? waits).join('; ');
+  const names = lines.map(({ waits, note }) => named(waits, note)).join('; ');
   const sentence = `${lines.length} ${lines.length === 1 ? 'piece waits' : 'pieces wait'} on sheet Pieces: ${names}.`;
   return (
     <MessageBar intent="info" layout="multiline">

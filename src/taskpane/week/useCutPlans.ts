@@ -53,8 +53,10 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
     const signal = (run.current = { aborted: false });
     const isNewest = () => run.current === signal;
     setView({ status: 'planning', progress: undefined, isEnding: false });
+    // Of pieces that were written from here it is known whose they are.
+    const known = new Set([...own, ...(wishes?.known ?? [])]);
     try {
-      const gathered = await gatherCuts(workbook, rackSheet, settings, today(), wishes, choice);
+      const gathered = await gatherCuts(workbook, rackSheet, settings, today(), { ...wishes, known }, choice);
       const onProgress = (progress: PlanProgress) =>
         isNewest() && setView({ status: 'planning', progress, isEnding: signal.aborted });
       const plans = await planHoses(gathered, solve, onProgress, signal, plansAtOnce);
@@ -76,7 +78,8 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
       const now = await gatherAgain(workbook, gathered, today());
       if (!isSameWork(now, gathered)) throw new Error(CHANGED);
       const writing = await cutsWriting(workbook, now, plans, optionsOf(now));
-      await Promise.all([rememberJobSheet(workbook, gathered.report.sheet), rememberRack(workbook, writing.rackAfter)]);
+      const { rackAfter, before } = writing;
+      await Promise.all([rememberJobSheet(workbook, gathered.report.sheet), rememberRack(workbook, rackAfter, before)]);
       setWritten(writing);
       setOwn(before => new Set([...before, ...plannedLines(now)]));
       return writing;
@@ -97,7 +100,6 @@ export function useCutPlans(workbook: Workbook, solve: PlanSolver, plansAtOnce: 
   const writing = {
     outcome,
     written,
-    own,
     undo: () => void undo(),
     column: column.outcome,
     undoColumn: () => void column.undo(),

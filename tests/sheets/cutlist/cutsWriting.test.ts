@@ -81,7 +81,9 @@ test('a scrapped piece comes back by itself: its successor is cut, and nothing e
   const book = await pieceBook(workbook);
   const scrapped = book.pieces!.pieces[1]!;
   await workbook.write(scrapPiece(book, scrapped, { now: '2026-10-06 09:00', by: 'Ilse', why: 'kinked' }).changes);
-  const { gathered } = await written(workbook);
+  const { gathered, writing } = await written(workbook);
+  // It never had a reel.
+  expect(writing.piecesTold).toMatch(/^Pieces: 1 waiting piece put on a reel\./);
   expect(gathered.jobs.flatMap(({ lines }) => lines.map(({ waits, quantity }) => [waits, quantity]))).toEqual([['H3-117-5', 1]]);
   const [successor] = (await pieces(workbook)).filter(({ replaces }) => replaces === scrapped.piece);
   expect(successor).toMatchObject({ piece: 'H3-117-5', status: 'planned', lot: expect.stringMatching(/^L7[01]$/) });

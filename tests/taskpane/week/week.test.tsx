@@ -210,8 +210,12 @@ test('lines that look like old ones are asked about, but not those whose pieces 
     </FluentProvider>,
   );
   fireEvent.click(await screen.findByRole('button', { name: 'Plan the cuts' }));
-  expect((await screen.findByText(LOOKS_ALIKE)).textContent).toMatch(/^Left out of Jobs: rows 2, 3, 4, 7, 8\. /);
+  expect((await screen.findByText(LOOKS_ALIKE)).textContent).toMatch(/^Left out of Jobs: rows 2, 3, 4, 5, 7, 8\. /);
   fireEvent.click(screen.getByRole('checkbox', { name: 'Plan these lines anew, with the piece numbers they have' }));
+  // Pieces of another length are not turned into those of the line: that row is asked about still.
+  expect(await screen.findByText(/5 rows taken; left out: 1 STOP, 1 planned already/)).toBeTruthy();
+  expect(screen.getByText(LOOKS_ALIKE).textContent).toMatch(/^Left out of Jobs: row 3\. /);
+  fireEvent.click(screen.getByRole('checkbox', { name: 'This is new work: cut these lines, too' }));
   expect(await screen.findByText(/6 rows taken; left out: 1 STOP/)).toBeTruthy();
   expect(screen.queryByText(LOOKS_ALIKE)).toBeNull();
 });
@@ -236,6 +240,22 @@ test('a plan on reels that a plan not yet cut uses says so, but not of the piece
   fireEvent.click(screen.getByRole('checkbox', { name: 'Take rows that are planned already, too' }));
   expect(await screen.findByText(/2 rows taken/)).toBeTruthy();
   expect(screen.queryByText(ON_REELS)).toBeNull();
+});
+
+test('lines planned anew on the rack that has their hose taken off are told, and a press plans them on the rack before', async () => {
+  const { workbook } = open(solveCutPlan, 'A3:A4');
+  await plan();
+  fireEvent.click(await screen.findByRole('button', { name: 'Write cut list, rack and pieces' }));
+  await screen.findByText(/9 pieces added/);
+  await workbook.select({ sheet: 'Jobs', address: 'A3:A4' });
+  await waitFor(() => expect((screen.getByLabelText(/^Rack/) as HTMLSelectElement).value).toBe('Rack after'));
+  fireEvent.click(screen.getByRole('button', { name: 'Plan the cuts' }));
+  fireEvent.click(await screen.findByRole('checkbox', { name: 'Take rows that are planned already, too' }));
+  expect(await screen.findByText(/^The rack Rack after has the hose of .* taken off already/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'Plan on Rack' }));
+  await waitFor(() => expect(screen.queryByText(/taken off already/)).toBeNull());
+  expect(await screen.findByText(/2 rows taken/)).toBeTruthy();
+  expect((screen.getByLabelText(/^Rack/) as HTMLSelectElement).value).toBe('Rack');
 });
 
 test('a reel whose status keeps it from being used is left out in words, and a tick takes it; unknown words are asked about', async () => {
