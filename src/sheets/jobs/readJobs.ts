@@ -94,6 +94,13 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
   return { lines, leftOut, question: groups.question };
 }
 
+const ONE_OF_EACH = 'No quantity column: one of each line.';
+
+/** No column of quantities, and none that is still asked about. */
+const takesOneOfEach = ({ reader }: JobTable): boolean =>
+  !reader.has('quantity') &&
+  !reader.questions.some(({ choices, refusal }) => refusal !== undefined && choices.some(({ value }) => value === 'quantity'));
+
 /**
  * Reads job lines: the one reading for cut lists, cards, tags, quotes, purchase and records.
  * @param choice rows that are meant; the selection where left out
@@ -120,6 +127,7 @@ export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: J
       tables: tables.map(({ table }) => addressOf(table.block)),
       taken: lines.filter(line => isReady(line) && line.quantity !== 0).map(({ row }) => row),
       leftOut: [...tablesRead.flatMap(each => each.leftOut), ...otherTables(source, tables, meant)],
+      ...(tables.some(takesOneOfEach) && { assumed: [ONE_OF_EACH] }),
     },
     questions: [...tables.flatMap(({ reader }) => reader.questions), ...tablesRead.flatMap(({ question }) => question ?? [])],
     catalogue: source.catalogue,

@@ -43,6 +43,8 @@ export interface ReadReport {
   /** Rows that were taken, as the sheet shows them. */
   readonly taken: readonly number[];
   readonly leftOut: readonly LeftOutRow[];
+  /** What the sheet does not say and was taken all the same, in whole sentences. */
+  readonly assumed?: readonly string[];
 }
 
 const SUMMED = 'total|totals|sum|sums|subtotal|subtotals';
