@@ -49,13 +49,13 @@ function isOwnTable(cells: SheetCells, row: number, before: Run, run: Run, lexic
 }
 
 /**
- * Two blank columns part a table only by chance where headings stand right of them, and below these only in rows of the table, in most
- * of them: a block of settings has rows of its own.
+ * Two blank columns part a table only by chance where known headings stand right of them, and what stands below these is in two rows of the
+ * table or more, in most of them, and in no others: a block of settings has rows of its own.
  */
 function hasRowsOf(cells: SheetCells, row: number, before: Run, run: Run, { word }: Vocabulary): boolean {
   const isText = (column: number) => typeof cells.value(row, column) === 'string';
-  if (!columnsOfRun(run).every(isText) || !columnsOfRun(before).some(column => word(oneLine(cells.shown(row, column)))))
-    return false;
+  const hasWord = (of: Run) => columnsOfRun(of).some(column => word(oneLine(cells.shown(row, column))));
+  if (!columnsOfRun(run).every(isText) || !hasWord(run) || !hasWord(before)) return false;
   let [filled, both, blank] = [0, 0, 0];
   for (let at = row + 1; at <= cells.lastRow && blank < 2; at += 1) {
     const isLine = filledIn(cells, at, before).length > 0;
@@ -65,7 +65,7 @@ function hasRowsOf(cells: SheetCells, row: number, before: Run, run: Run, { word
     if (isLine) filled += 1;
     if (isBeside) both += 1;
   }
-  return both > 0 && both * 2 >= filled;
+  return both > 1 && both * 2 >= filled;
 }
 
 /** Headings that a blank column parts are one table's, unless the second part begins a table of its own kind. */
