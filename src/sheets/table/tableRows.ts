@@ -2,6 +2,7 @@ import { nameOfCell } from '../../cells/sheetCell';
 import { anyMeasureUnit } from '../../core/units/measureUnit';
 import type { FoundTable } from './findTables';
 import type { SheetCells } from './sheetCells';
+import { sumsRows } from './sumsRows';
 
 /** Why a row of a sheet is not among those that are worked with. */
 export type LeftOutReason =
@@ -100,11 +101,15 @@ function kindOf(cells: SheetCells, table: FoundTable, row: number, rules: RowRul
   const first = filled.length > 0 ? nameOfCell(cells.value(row, filled[0]!)) : '';
   const isNamed = name !== undefined && filled[0] !== name && nameOfCell(cells.shown(row, name)) !== '';
   if (TOTAL.test(first) && !isNamed) return 'total';
+  const shownKeys = keys.filter(isShown);
+  const isNameless = name === undefined || !isShown(name);
+  const isWorkedOut = shownKeys.length > 0 && shownKeys.every(key => cells.isComputed(row, key));
+  if (isNameless && isWorkedOut && filled.some(column => sumsRows(cells.formula(row, column), row))) return 'total';
   const isCovered = keys.some(key => key !== name && cells.value(row, key) === '' && (cells.merge(row, key)?.rows ?? 1) > 1);
   const isAlone = filled.length === 1 && !isCovered && typeof cells.value(row, filled[0]!) === 'string' && block.columns > 2;
   const isWords = /\p{L}/u.test(first) && !/^\d/.test(first);
   if (isAlone && isWords && !isKnown?.(first) && (!keys.includes(filled[0]!) || filled[0] === block.column)) return 'remark';
-  if (!keys.some(isShown)) return 'remark';
+  if (shownKeys.length === 0) return 'remark';
   return cells.isHidden(row) && !takesHidden ? 'hidden' : 'line';
 }
 
