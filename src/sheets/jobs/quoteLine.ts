@@ -67,6 +67,8 @@ export interface QuoteLineWishes {
   readonly take?: ReadonlySet<Takeable> | undefined;
   /** Lines with a single coupling are meant so. */
   readonly plainEnds?: boolean | undefined;
+  /** What has no cost stays out. */
+  readonly isPriced?: boolean | undefined;
   /** Lines that are done or planned are wanted like the others. */
   readonly whateverStatus?: boolean;
 }

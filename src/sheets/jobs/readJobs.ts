@@ -23,6 +23,8 @@ export interface JobWishes {
   readonly take?: ReadonlySet<Takeable>;
   /** Lines with a single coupling are meant so. */
   readonly plainEnds?: boolean | undefined;
+  /** They are to be priced: what has no cost stays out. */
+  readonly isPriced?: boolean | undefined;
   /** Lines that are done or planned are no matter here: a quote, a tag printed again. */
   readonly whateverStatus?: boolean;
 }
@@ -72,6 +74,7 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
     step: wishes.step,
     pressureUnit: wishes.pressureUnit,
     plainEnds: wishes.plainEnds ?? false,
+    isPriced: wishes.isPriced,
     takesDone: wishes.whateverStatus || take.has('done'),
     takesPlanned: wishes.whateverStatus || take.has('planned'),
   };

@@ -38,7 +38,7 @@ export async function quoteSources(workbook: Workbook): Promise<QuoteSources> {
 }
 
 /** A quote does not ask what has been made of its lines. */
-export const quoteWishes = (wishes: QuoteLineWishes): QuoteLineWishes => ({ ...wishes, whateverStatus: true });
+export const quoteWishes = (wishes: QuoteLineWishes): QuoteLineWishes => ({ ...wishes, whateverStatus: true, isPriced: true });
 
 /**
  * Writes a quote for the selected job lines as new sheets, in one batch; lines that must not be made are not in it.

@@ -117,3 +117,17 @@ test('a sheet without hose and length holds no job table', async () => {
     ]),
   ).rejects.toThrow(/no table with a column for the hose/);
 });
+
+describe('a line with a single coupling that is meant so', () => {
+  const wishes = { whateverStatus: true, plainEnds: true };
+  test('is bought for like the others', async () => {
+    expect((await read(jobs, { wishes })).lines.map(({ row }) => row)).toContain(4);
+  });
+
+  test('stays out of a quote, with a sentence that says what to do', async () => {
+    const { lines, stops, report } = await read(jobs, { wishes: { ...wishes, isPriced: true } });
+    expect(lines.map(({ row }) => row)).toEqual([3, 8]);
+    expect(stops[0]).toMatchObject({ row: 4, sentence: 'one coupling only: price it by hand' });
+    expect(report.taken).not.toContain(4);
+  });
+});
