@@ -65,13 +65,19 @@ export interface TableRow {
 
 /** A line of units under the headings: `mm`, `pcs`. */
 const COUNTED = /^(?:pcs?\.?|pieces?|ea\.?|each|no\.?|off|qty\.?|#|[-–—])$/i;
+/** Signs and codes of currencies, and what a price is of: `EUR`, `€/m`, `USD per ft`. Source of the codes: ISO 4217. */
+const CURRENCY =
+  /^(?:[€$£¥₹]|EUR|USD|GBP|CHF|CAD|AUD|NZD|JPY|CNY|INR|SEK|NOK|DKK|PLN|CZK|HUF|RON|TRY|ZAR|BRL|MXN|SGD|HKD|KRW|AED|Fr\.?|kr\.?)(?:\s*(?:\/|per)\s*\p{L}+\.?)?$/iu;
 
 /** True for the row right below the headings where nothing but units stands in it. */
 export function isUnitsRow(cells: SheetCells, { block }: FoundTable, row: number): boolean {
   if (row !== block.row + 1) return false;
   const texts = Array.from({ length: block.columns }, (_, i) => nameOfCell(cells.value(row, block.column + i))).filter(Boolean);
   const bare = texts.map(text => text.replace(/^[([](.*)[)\]]$/, '$1'));
-  return bare.some(text => anyMeasureUnit(text)) && bare.every(text => COUNTED.test(text) || anyMeasureUnit(text) !== undefined);
+  return (
+    bare.some(text => anyMeasureUnit(text)) &&
+    bare.every(text => COUNTED.test(text) || CURRENCY.test(text) || anyMeasureUnit(text) !== undefined)
+  );
 }
 
 /** How the rows of a kind of table are told from totals and remarks. */
