@@ -12,6 +12,7 @@ import { useStored } from '../controls/useStored';
 import { marginSheet } from '../../sheets/quote/marginSheet';
 import { JobsNote } from '../controls/JobsNote';
 import { RATING_CAUTION } from '../../sheets/print/cautions';
+import { CautionBar } from './CautionBar';
 import { PaperPanel } from './PaperPanel';
 import { RatingList } from './RatingList';
 import { QuoteFields } from './QuoteFields';
@@ -101,6 +102,7 @@ export function QuoteView({ workbook, services, goTo }: Pick<ViewProps, 'workboo
       {written && (
         <ProblemList title={`Lines of ${written.read.sheet} without a price`} problems={written.cautions} onShow={show} />
       )}
+      <CautionBar sentences={written?.held ?? []} />
       <PaperPanel workbook={workbook} newest={written?.sheet} />
       <CopyPanel workbook={workbook} services={services} />
       <Caption1 block>

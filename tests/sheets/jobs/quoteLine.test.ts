@@ -131,3 +131,19 @@ describe('a line with a single coupling that is meant so', () => {
     expect(report.taken).not.toContain(4);
   });
 });
+
+test('cells whose texts no formula can follow are told; a hose alone follows the length it is cut to', async () => {
+  const rows = [
+    ['Hose', 'End 1', 'End 2', 'Overall (mm)', 'Qty'],
+    ['Alder DN 12', STRAIGHT, ELBOW, '1,2 m', 4],
+    ['Alder DN 12', STRAIGHT, ELBOW, `4' 3 1/2"`, '4'],
+    ['Alder DN 12', STRAIGHT, ELBOW, '698,5', 4],
+  ];
+  const { lines } = await read(rows);
+  expect(lines.map(({ row, held }) => [row, ...held])).toEqual([[2, 'overall'], [3, 'overall', 'quantity'], [4]]);
+  const alone = await read([
+    ['Hose', 'Cut length (mm)', 'Qty'],
+    ['Alder DN 12', 700, 4],
+  ]);
+  expect(alone.lines.map(({ held, formulas }) => [formulas.overall, ...held])).toEqual([['=Jobs!B2']]);
+});
