@@ -118,6 +118,7 @@ export function readJobLine(reader: TableReader<JobRole>, row: number, reading: 
     guard: line.name('guard'),
     note: line.name('note'),
     crimper: line.name('crimper'),
+    customer: line.name('customer'),
     standing: standingOf(line, reasons, reading),
     notes: line.notes,
     places: {

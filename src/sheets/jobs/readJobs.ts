@@ -7,6 +7,7 @@ import type { TableQuestion } from '../table/tableQuestion';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { hoseGroups } from './hoseGroups';
 import { isReady, stopSentence, type JobLine } from './jobLine';
+import { jobStatus } from './jobStatus';
 import type { JobTable } from './jobTable';
 import { ONE_COUPLING, readJobLine } from './readJobLine';
 import type { LineReading } from './jobLineReader';
@@ -57,6 +58,8 @@ interface Read {
   readonly lines: readonly JobLine[];
   readonly leftOut: readonly LeftOutRow[];
   readonly question: TableQuestion | undefined;
+  /** Lines taken though their status says that they are done. */
+  readonly done: number;
 }
 
 function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, choice: JobChoice, wishes: JobWishes): Read {
@@ -64,6 +67,7 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
   const take = wishes.take ?? new Set<Takeable>();
   const lines: JobLine[] = [];
   const leftOut: LeftOutRow[] = [];
+  let done = 0;
   const isKnown = namesKnown(catalogue?.index.hoses);
   const keys = KEYS.flatMap(role => columns[role] ?? []);
   const rows = tableRows(cells, table, { name: columns.hose, keys, takesHidden: take.has('hidden'), isKnown });
@@ -93,8 +97,9 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
     if (standing.kind === 'stop') leftOut.push({ row: row + 1, reason: 'stop', sentence: stopSentence(line) });
     else if (standing.kind !== 'ready') leftOut.push({ row: row + 1, reason: standing.kind });
     else if (line.quantity === 0) leftOut.push({ row: row + 1, reason: 'none wanted' });
+    else if (jobStatus(reader.cell(row, 'status')) === 'done') done += 1;
   }
-  return { lines, leftOut, question: groups.question };
+  return { lines, leftOut, question: groups.question, done };
 }
 
 const ONE_OF_EACH = 'No quantity column: one of each line.';
@@ -122,15 +127,21 @@ export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: J
   }
   const tablesRead = tables.map(table => readTable(source, table, meant, wishes));
   const lines = tablesRead.flatMap(each => each.lines);
+  const taken = lines.filter(line => isReady(line) && line.quantity !== 0);
+  const done = tablesRead.reduce((sum, each) => sum + each.done, 0);
+  const notes = [
+    ...(tables.some(takesOneOfEach) ? [ONE_OF_EACH] : []),
+    ...(done > 0 ? [`${done} of them ${done === 1 ? 'is' : 'are'} done by the status column.`] : []),
+  ];
   return {
     choice: meant,
     lines,
     report: {
       sheet: meant.sheet,
       tables: tables.map(({ table }) => addressOf(table.block)),
-      taken: lines.filter(line => isReady(line) && line.quantity !== 0).map(({ row }) => row),
+      taken: taken.map(({ row }) => row),
       leftOut: [...tablesRead.flatMap(each => each.leftOut), ...otherTables(source, tables, meant)],
-      ...(tables.some(takesOneOfEach) && { assumed: [ONE_OF_EACH] }),
+      ...(notes.length > 0 && { notes }),
     },
     questions: [...tables.flatMap(({ reader }) => reader.questions), ...tablesRead.flatMap(({ question }) => question ?? [])],
     catalogue: source.catalogue,

@@ -44,8 +44,8 @@ export interface ReadReport {
   /** Rows that were taken, as the sheet shows them. */
   readonly taken: readonly number[];
   readonly leftOut: readonly LeftOutRow[];
-  /** What the sheet does not say and was taken all the same, in whole sentences. */
-  readonly assumed?: readonly string[];
+  /** What is to be known of the rows taken, in whole sentences. */
+  readonly notes?: readonly string[];
 }
 
 const SUMMED = 'total|totals|sum|sums|subtotal|subtotals';

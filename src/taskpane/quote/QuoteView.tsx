@@ -14,6 +14,7 @@ import { JobsNote } from '../controls/JobsNote';
 import { RATING_CAUTION } from '../../sheets/print/cautions';
 import { CautionBar } from './CautionBar';
 import { PaperPanel } from './PaperPanel';
+import { mixedCustomers } from '../../sheets/quote/mixedCustomers';
 import { RatingList } from './RatingList';
 import { QuoteFields } from './QuoteFields';
 import { FRESH_QUOTE, type QuoteFieldsText } from '../../sheets/quote/quoteSettings';
@@ -77,6 +78,7 @@ export function QuoteView({ workbook, services, goTo }: Pick<ViewProps, 'workboo
       </Body1>
       <NoPartsData workbook={workbook} goTo={goTo} />
       <JobsNote workbook={workbook} {...read} />
+      <CautionBar sentences={read.view.status === 'ready' ? mixedCustomers(read.view.jobs.lines) : []} />
       {read.view.status === 'ready' && <RatingList lines={read.view.jobs.lines} onShow={showLine} />}
       <QuoteFields
         fields={fields}

@@ -68,6 +68,21 @@ describe('quote', () => {
     expect(screen.getByText('Row 5 does not follow the job sheet: its quantity is a text.')).toBeTruthy();
   });
 
+  test('lines of several customers and lines that are done are told before anything is written', async () => {
+    const sheets = demoQuotes();
+    const more = [
+      ['Customer', 'Status'],
+      ['Harvest', ''],
+      ['', ''],
+      ['', ''],
+      ['Miller', 'done'],
+    ];
+    await open(QuoteView, { ...sheets, Jobs: sheets.Jobs!.map((row, at) => [...row, ...more[at]!]) });
+    await settled();
+    expect(await screen.findByText(/^These lines are for 2 customers: Harvest, Miller\. Select the lines of one/)).toBeTruthy();
+    expect(screen.getByText(/2 rows taken; left out: 2 STOP\. 1 of them is done by the status column\./)).toBeTruthy();
+  });
+
   test('the rating of each line is shown before anything is written, with what has not been checked', async () => {
     await open(QuoteView);
     await settled();
