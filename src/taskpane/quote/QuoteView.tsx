@@ -9,6 +9,7 @@ import { ProblemList } from '../controls/ProblemList';
 import { useFirstMistake } from '../controls/useFirstMistake';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
+import { belowCost } from '../../sheets/quote/belowCost';
 import { marginSheet } from '../../sheets/quote/marginSheet';
 import { JobsNote } from '../controls/JobsNote';
 import { RATING_CAUTION } from '../../sheets/print/cautions';
@@ -88,6 +89,7 @@ export function QuoteView({ workbook, services, goTo }: Pick<ViewProps, 'workboo
         found={sources.format}
         onFields={setFields}
       />
+      <CautionBar sentences={settings ? belowCost(settings, classes) : []} />
       {fields.method === 'margin' && classes.length === 0 && (
         <WriteButton appearance="secondary" disabled={made.status === 'busy'} onClick={() => void addMargins()}>
           Make a sheet for margins by customer class
