@@ -131,7 +131,8 @@ export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: J
   const done = tablesRead.reduce((sum, each) => sum + each.done, 0);
   const notes = [
     ...(tables.some(takesOneOfEach) ? [ONE_OF_EACH] : []),
-    ...(done > 0 ? [`${done} of them ${done === 1 ? 'is' : 'are'} done by the status column.`] : []),
+    // Where a tick takes them, somebody has just said so.
+    ...(wishes.whateverStatus && done > 0 ? [`${done} of them ${done === 1 ? 'is' : 'are'} done by the status column.`] : []),
   ];
   return {
     choice: meant,
