@@ -3,6 +3,7 @@ import { nameText } from '../../core/catalogue/nameText';
 import { Decimal } from '../../core/units/decimal';
 import { cellAddress } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
+import { partsKnown } from '../catalogue/namesKnown';
 import { jobTable } from '../jobs/jobTable';
 import { selectedTable } from '../table/selectedTable';
 import { tableAnswers } from '../table/tableAnswers';
@@ -30,14 +31,15 @@ export function rowContent(catalogue: Catalogue, demand: Demand, { hose, ends, l
 
 /**
  * Writes a chosen assembly as the next row of the table under the selection, and selects that row.
+ * @param catalogue its names say what a column holds where the heading does not
  * @returns what was written, in words
  * @throws Error with a sentence where nothing was written
  */
-export async function insertChoice(workbook: Workbook, content: RowContent): Promise<string> {
+export async function insertChoice(workbook: Workbook, content: RowContent, catalogue: Catalogue): Promise<string> {
   const found = await selectedTable(workbook);
   if (!found) throw new Error('There is no table under the selection. Select a cell of your job table. Nothing was written.');
   const { cells, table, hostTables } = found;
-  const jobs = jobTable(cells, table, await tableAnswers(workbook, 'jobs', table.sheet), {});
+  const jobs = jobTable(cells, table, await tableAnswers(workbook, 'jobs', table.sheet), partsKnown(catalogue.index));
   const { changes, row, message } = planRow(cells, jobs, content, hostTables);
   await workbook.write(changes, 'blank');
   const { column } = table.block;

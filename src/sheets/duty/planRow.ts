@@ -6,10 +6,12 @@ import { addressOf, columnLetters, overlap, cellAddress } from '../../workbook/a
 import { wholeTable, type HostBlock } from '../../workbook/hostTable';
 import type { Change } from '../../workbook/workbook';
 import type { JobTable } from '../jobs/jobTable';
+import { KEYS } from '../jobs/jobTablesOf';
 import type { FoundTable } from '../table/findTables';
 import { HEADING_WORDS } from '../table/headingWords';
 import { formulaBelow } from '../table/formulaBelow';
 import type { SheetCells } from '../table/sheetCells';
+import { tableRows } from '../table/tableRows';
 
 /** What goes into the row. */
 export interface RowContent {
@@ -58,29 +60,45 @@ function isFree(cells: SheetCells, table: FoundTable, row: number): boolean {
   return columnsOf(table).every(column => cells.value(row, column) === '' || cells.isComputed(row, column));
 }
 
-function isTotal(cells: SheetCells, table: FoundTable, row: number): boolean {
-  const first = columnsOf(table)
-    .map(column => cells.value(row, column))
-    .find(value => value !== '');
-  return typeof first === 'string' && /^(grand |sub)?-?\s?(total|sum)s?\b/i.test(first.trim());
+/** Where a row goes, and the total below it. */
+interface FreeRow {
+  readonly row: number;
+  readonly total: number | undefined;
 }
 
 /** The first row behind the last filled one; a row that only holds formulas waits to be filled. */
-function freeRow(cells: SheetCells, table: FoundTable, hostTables: readonly HostBlock[]): number {
+function freeRow(cells: SheetCells, { table, columns }: JobTable, hostTables: readonly HostBlock[]): FreeRow {
   const { block } = table;
+  const keys = KEYS.flatMap(role => columns[role] ?? []);
+  const kinds = new Map(
+    tableRows(cells, table, { name: columns.hose, keys, takesHidden: true }).map(({ row, kind }) => [row, kind]),
+  );
+  const isOpen = (row: number) => isFree(cells, table, row) && kinds.get(row) !== 'total';
+  const behindFilled = (below: number) => {
+    let row = below;
+    while (row > block.row + 1 && isOpen(row - 1)) row -= 1;
+    return row;
+  };
   const bottom = block.row + block.rows - 1;
-  let row = bottom + 1;
-  while (row > block.row + 1 && isFree(cells, table, row - 1)) row -= 1;
-  if (row > block.row + 1 && isTotal(cells, table, row - 1)) {
-    throw new Error(`Row ${row} is a total with no free row above it. Insert a row there first. Nothing was written.`);
+  const row = behindFilled(bottom + 1);
+  let total: number | undefined;
+  for (let above = row - 1; above > block.row; above -= 1) {
+    const kind = kinds.get(above);
+    if (kind === 'total') total = above;
+    else if (kind !== 'remark' && !isOpen(above)) break;
   }
-  if (row <= bottom) return row;
+  if (total !== undefined) {
+    const before = behindFilled(total);
+    if (before < total) return { row: before, total };
+    throw new Error(`Row ${total + 1} is a total with no free row above it. Insert a row there first. Nothing was written.`);
+  }
+  if (row <= bottom) return { row, total };
   const strip = { row, column: block.column, rows: 1, columns: block.columns };
   const isBlocked = hostTables.some(other => overlap(wholeTable(other), strip));
   if (isBlocked || !columnsOf(table).every(column => cells.isEmpty(row, column))) {
     throw new Error(`Row ${row + 1} below the table is not free. Insert a row first. Nothing was written.`);
   }
-  return row;
+  return { row, total };
 }
 
 /** What goes under a heading: lengths in the unit of their column. */
@@ -133,7 +151,7 @@ export function planRow(
   const jobs = jobTableOrRefusal(found);
   const { table, columns } = jobs;
   const { sheet, block } = table;
-  const row = freeRow(cells, table, hostTables);
+  const { row, total } = freeRow(cells, jobs, hostTables);
   const at = (column: number) => ({ sheet, address: cellAddress({ row, column }) });
   const changes: Change[] = [];
   const taken = new Set<number>();
@@ -163,6 +181,7 @@ export function planRow(
     left.length > 0 && `Not copied (formula reaches beyond its row): ${names(left)}.`,
     missing.length > 0 && `No column for: ${missing.join(', ')}.`,
     columns.overall !== undefined && content.overall === undefined && 'The overall length is not known and was left blank.',
+    total !== undefined && `Row ${total + 1} is a total: check that it covers row ${row + 1}.`,
     table.hostTable && row >= block.row + block.rows && 'The row is just below the Excel table: widen the table by its corner.',
   ];
   return { changes, row, message: sentences.filter(Boolean).join(' ') };

@@ -63,6 +63,8 @@ export interface JobLine {
   readonly guard: string;
   readonly note: string;
   readonly crimper: string;
+  /** Whom it is for; "" where the sheet does not say. */
+  readonly customer: string;
   readonly standing: Standing;
   /** Something to know about it though it can be made. */
   readonly notes: readonly string[];

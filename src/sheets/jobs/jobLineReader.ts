@@ -16,6 +16,8 @@ export interface LineReading {
   readonly pressureUnit: MeasureUnit | undefined;
   /** Lines with a single coupling are meant so: their other end stays plain hose. */
   readonly plainEnds: boolean;
+  /** The lines are to be priced, and no function gives the cost of a hose with a single coupling. */
+  readonly isPriced?: boolean | undefined;
   /** Rows that are done or planned already are taken all the same. */
   readonly takesDone: boolean;
   readonly takesPlanned: boolean;

@@ -1,35 +1,80 @@
+import { countOfCell } from '../../cells/sheetCell';
+import { TradeError } from '../../core/tradeError';
+import { headingUnit, splitHeading } from '../../core/units/headingUnit';
+import { anyMeasureUnit } from '../../core/units/measureUnit';
+import { isDateFormat } from '../../core/units/sheetDate';
 import { columnLetters } from '../../workbook/a1';
+import type { CellValue } from '../../workbook/workbook';
 import type { HeadingCorrections } from '../table/headingCorrections';
 import { headingNames } from '../table/tableColumns';
 import { correctionKey } from '../table/headingCorrections';
 import { knownHeading } from '../table/headingRow';
 import type { TableReader } from '../table/tableReader';
+import { isUnitsRow } from '../table/tableRows';
 import type { TableQuestion } from '../table/tableQuestion';
-import type { JobRole } from './jobRoles';
+import { isEndRole, type JobRole } from './jobRoles';
 
+/** Words of a number of things, whatever else the heading says: `Qty this week`, `Number of hoses`. */
+const SAYS_HOW_MANY =
+  /\bq(?:uanti|n)?ty\b|quantit|\bneed|\bwanted\b|\brequired\b|\b(?:number|nos?\.?) of\b|how many|\bpcs\b|\bpieces\b/i;
 /** Headings of whole numbers that count nothing. */
-const NO_COUNT = /size|dn|dash|week|day|year|page|code|rev|class|\bno\.?$|number|\bid$|tel|phone/i;
-/** Nobody makes more of one line. */
-const MOST = 1000;
+const NO_COUNT =
+  /\b(?:size|dn\d*|dash|weeks?|days?|years?|pages?|rev|class|serial|tel)\b|code\b|phone\b|\b(?:no|nr|nbr|num)\.?$|#$|number|\bid$/i;
+/** What is measured or paid: no quantity, not even where one is spoken of. */
+const MEASURED =
+  /\b(?:length|date|prices?|costs?|rate|value|labou?r|margin|discount|weight|mass|diameter|dia|minutes|hours|eur|usd|gbp|chf)\b|[€£$¥]/i;
+/** Words of other tables that in a job list may well say how many. */
+const MAY_COUNT = /^(?:batch|hoses)$/i;
+/** Longer whole numbers are numbers of something. */
+const MOST = 99_999;
 
-const isCount = (cell: unknown) => typeof cell === 'number' && Number.isInteger(cell) && cell >= 1 && cell <= MOST;
+function isCount(cell: CellValue, format: string): boolean {
+  if (typeof cell === 'object' || typeof cell === 'boolean' || isDateFormat(format) || /[€£¥]|\$(?!-)/.test(format)) return false;
+  if (typeof cell === 'number') return Number.isInteger(cell) && cell >= 0 && cell <= MOST;
+  try {
+    const count = countOfCell(cell, 'quantity', { comma: 'thousands' });
+    return count !== undefined && count <= MOST;
+  } catch (error) {
+    if (error instanceof TradeError) return false;
+    throw error;
+  }
+}
+
+function mayHeadCounts(heading: string): boolean {
+  const { bracket } = splitHeading(heading);
+  const hasUnit = headingUnit(heading, 'length').unit ?? (bracket === undefined ? undefined : anyMeasureUnit(bracket));
+  if (hasUnit || MEASURED.test(heading)) return false;
+  return SAYS_HOW_MANY.test(heading) || MAY_COUNT.test(heading) || !(NO_COUNT.test(heading) || knownHeading(heading));
+}
+
+/** Whether the cells of a column read as numbers of things; where its heading says so, one of them is enough. */
+function holdsCounts({ table, cells }: TableReader<JobRole>, column: number, isSaid: boolean): boolean {
+  const { block } = table;
+  const first = block.row + (isUnitsRow(cells, table, block.row + 1) ? 2 : 1);
+  const rows = Array.from({ length: block.row + block.rows - first }, (_, i) => first + i);
+  const filled = rows.filter(row => cells.value(row, column) !== '');
+  const isCounted = (row: number) => isCount(cells.value(row, column), cells.format(row, column));
+  const areCounts = isSaid ? filled.some(isCounted) : filled.length > 0 && filled.every(isCounted);
+  return areCounts && filled.some(row => cells.value(row, column) !== 1);
+}
 
 /** A job list without a column of quantities makes one of each line, unless some column that is not read may say how many: that is asked. */
 export function quantityQuestion(reader: TableReader<JobRole>, corrections: HeadingCorrections): TableQuestion | undefined {
   if (reader.has('quantity')) return undefined;
   const { headings, block } = reader.table;
   const names = headingNames(headings);
-  const used = new Set(Object.values(reader.columns));
-  const index = headings.findIndex((heading, at) => {
+  const roles = Object.entries(reader.columns);
+  // `Wanted` may be the diameter of a crimp: beside lines without a quantity it is asked about all the same.
+  const isUsed = (column: number, isSaid: boolean) => roles.some(([role, at]) => at === column && !(isSaid && isEndRole(role)));
+  const found = headings.flatMap((heading, at) => {
     const column = block.column + at;
-    if (heading === '' || used.has(column) || corrections.has(correctionKey(names[at]!))) return false;
-    if (NO_COUNT.test(heading) || knownHeading(heading)) return false;
-    const filled = Array.from({ length: block.rows - 1 }, (_, i) => reader.cells.value(block.row + 1 + i, column)).filter(
-      cell => cell !== '',
-    );
-    return filled.length > 0 && filled.every(isCount) && filled.some(cell => cell !== 1);
+    const isSaid = SAYS_HOW_MANY.test(heading);
+    if (heading === '' || isUsed(column, isSaid) || !mayHeadCounts(heading)) return [];
+    if (corrections.has(correctionKey(names[at]!))) return [];
+    return holdsCounts(reader, column, isSaid) ? [{ at, isSaid }] : [];
   });
-  if (index < 0) return undefined;
+  const index = (found.find(({ isSaid }) => isSaid) ?? found[0])?.at;
+  if (index === undefined) return undefined;
   // A column without a heading is called by its letter alone.
   const heading = headings[index]!;
   const name = /^column [A-Z]+$/.test(heading) ? heading : `${columnLetters(block.column + index)}: ${heading}`;

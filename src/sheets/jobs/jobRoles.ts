@@ -50,6 +50,7 @@ export type JobRole =
   | 'note'
   | 'check'
   | 'crimper'
+  | 'customer'
   | EndRole;
 
 /** Roles of a job sheet, the surest words first; those of the ends are found apart (see endColumns). */
@@ -80,6 +81,7 @@ export const JOB_ROLES: RoleList<JobRole> = [
   ['note', 'note'],
   ['check', 'check'],
   ['crimper', 'crimper'],
+  ['customer', 'customer'],
 ];
 
 /** The same for both ends where the heading names none. */

@@ -164,8 +164,9 @@ export function jobTable(
     hose: sizeBeside(cells, table, columns.hose, parts.isHose),
   });
   const hasLength = columns.cutLength !== undefined || columns.fittingA !== undefined || columns.fittingB !== undefined;
-  reader.questions.push(...jobRivals(reader, answers.role, parts));
   const howMany = quantityQuestion(reader, answers.role);
+  // `Hoses` over whole numbers beside `Hose`: one question a column.
+  reader.questions.push(...jobRivals(reader, answers.role, parts).filter(({ heading }) => heading !== howMany?.heading));
   if (howMany) reader.questions.push(howMany);
   if (!hasLength && isOverallByName(reader.heading('overall'))) reader.questions.push(whichLength(reader));
   return { table, columns, reader };

@@ -8,7 +8,7 @@ import { SheetCells } from '../table/sheetCells';
 import { tableAnswers, type TableAnswers } from '../table/tableAnswers';
 import { tableRows, type LeftOutRow } from '../table/tableRows';
 import { isStock, jobTable, type JobTable } from './jobTable';
-import { namesKnown } from '../catalogue/namesKnown';
+import { partsKnown } from '../catalogue/namesKnown';
 import type { JobChoice } from './jobChoice';
 
 export const KEYS = ['hose', 'cutLength', 'overall', 'quantity', 'fittingA', 'fittingB'] as const;
@@ -38,12 +38,7 @@ export async function jobTablesOf(
     tableAnswers(workbook, 'jobs', sheet),
   ]);
   const cells = new SheetCells(used, layout);
-  const index = catalogue?.index;
-  const parts = {
-    isHose: namesKnown(index?.hoses),
-    isFitting: namesKnown(index?.fittings),
-    isMachine: namesKnown(index?.machines),
-  };
+  const parts = partsKnown(catalogue?.index);
   const proposals = catalogue && { length: catalogue.units.length, pressure: catalogue.units.pressure };
   const found = findTables(cells, hostBlocks(tables), said.role);
   const jobTables = found.flatMap(table => jobTable(cells, table, said, parts, proposals) ?? []);

@@ -42,6 +42,8 @@ export interface QuoteLine {
   readonly lowerPressure: Decimal | undefined;
   /** Formulas that follow the job sheet: `=Jobs!B5`, `=Jobs!F5*25.4`; where there is none, the value is held. */
   readonly formulas: Readonly<Partial<Record<QuoteField, string>>>;
+  /** Numbers whose cells hold texts that no formula can follow. */
+  readonly held: readonly QuoteField[];
 }
 
 /** A line that must not be made, as the sheet calls it: `line 3`, `Topper lift`, `row 7 (Alder DN 12)`. */
@@ -67,6 +69,8 @@ export interface QuoteLineWishes {
   readonly take?: ReadonlySet<Takeable> | undefined;
   /** Lines with a single coupling are meant so. */
   readonly plainEnds?: boolean | undefined;
+  /** What has no cost stays out. */
+  readonly isPriced?: boolean | undefined;
   /** Lines that are done or planned are wanted like the others. */
   readonly whateverStatus?: boolean;
 }
@@ -86,7 +90,7 @@ const NAMES = ['line', 'label', 'hose', 'fittingA', 'fittingB', 'guard'] as cons
 /** A cell that is emptied later stays blank: it is neither 0 degrees nor a fluid. */
 const orBlank = (at: string, value = at) => `=IF(LEN(${at})=0,"",${value})`;
 
-function formulasOf(jobs: Jobs, line: JobLine, overall: Decimal, unit: MeasureUnit): QuoteLine['formulas'] {
+function formulasOf(jobs: Jobs, line: JobLine, overall: Decimal, unit: MeasureUnit): Pick<QuoteLine, 'formulas' | 'held'> {
   const { places, sheet, row } = line;
   const cellAt = (place: JobPlace) => `${sheetInFormula(sheet)}!${places[place]}`;
   const at = (place: JobPlace) => `=${cellAt(place)}`;
@@ -94,16 +98,26 @@ function formulasOf(jobs: Jobs, line: JobLine, overall: Decimal, unit: MeasureUn
   const found: Partial<Record<QuoteField, string>> = {};
   for (const name of NAMES) if (places[name]) found[name] = at(name);
   if (places.fluid) found.fluid = orBlank(cellAt('fluid'));
-  if (!reader) return found;
+  if (!reader) return { formulas: found, held: [] };
   const degrees = jobs.catalogue?.units.temperature;
   if (line.temperature && degrees && typeof reader.cell(row - 1, 'temperature') === 'number')
     found.temperature = orBlank(cellAt('temperature'), turnedCell(cellAt('temperature'), line.temperature.unit, degrees));
-  const cell = reader.cell(row - 1, 'overall');
-  if (!line.overall) return found;
-  if (typeof cell === 'number') found.overall = `${at('overall')}${turnedBy(line.overall.unit, unit)}`;
-  else if (typeof cell === 'string' && isReadAlike(cell, overall, unit)) found.overall = at('overall');
+  // A hose without couplings is as long as it is cut.
+  const length = line.overall ? 'overall' : 'cutLength';
+  const cell = reader.cell(row - 1, length);
+  if (typeof cell === 'number') found.overall = `${at(length)}${turnedBy(line[length]!.unit, unit)}`;
+  else if (typeof cell === 'string' && isReadAlike(cell, overall, unit)) found.overall = at(length);
   if (typeof reader.cell(row - 1, 'quantity') === 'number' && places.quantity) found.quantity = at('quantity');
-  return found;
+  const isHeld = (field: QuoteField, role: JobPlace) =>
+    found[field] === undefined && typeof reader.cell(row - 1, role) === 'string';
+  const held = (
+    [
+      ['overall', length],
+      ['quantity', 'quantity'],
+      ['temperature', 'temperature'],
+    ] as const
+  ).flatMap(([field, role]) => (places[role] !== undefined && isHeld(field, role) ? [field] : []));
+  return { formulas: found, held };
 }
 
 const NO_LENGTH = 'overall length is blank: fill it in';
@@ -124,7 +138,7 @@ function quoteLine(jobs: Jobs, line: JobLine, unit: MeasureUnit): QuoteLine | un
     fluid,
     temperature: temperature && units?.temperature && inUnit(temperature, units.temperature),
     lowerPressure: pressure?.from === 'sheet' && units ? inUnit(pressure, units.pressure) : undefined,
-    formulas: formulasOf(jobs, line, overall, unit),
+    ...formulasOf(jobs, line, overall, unit),
   };
 }
 

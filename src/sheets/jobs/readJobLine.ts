@@ -39,6 +39,8 @@ function limitsOf(line: JobLineReader): JobLine['limits'] {
 /** What is asked where a line names a single coupling. */
 export const ONE_COUPLING = 'only one coupling is named: name the other, or say that the other end stays plain hose';
 
+const PRICED_BY_HAND = 'one coupling only: price it by hand';
+
 /** Lengths of a line: what to cut is the sheet's, or the length of a hose without couplings. */
 function lengthsOf(line: JobLineReader, fittings: readonly [string, string]) {
   const overall = line.must('overall');
@@ -84,6 +86,7 @@ export function readJobLine(reader: TableReader<JobRole>, row: number, reading: 
   const isOneCoupling = (fittings[0] === '') !== (fittings[1] === '');
   const isError = typeof reader.cell(row, 'fittingA') === 'object' || typeof reader.cell(row, 'fittingB') === 'object';
   if (isOneCoupling && !isError && !reading.plainEnds) line.reasons.push(ONE_COUPLING);
+  else if (isOneCoupling && !isError && reading.isPriced) line.reasons.push(PRICED_BY_HAND);
   const judged: CatalogueVerdict = hose === '' ? { reasons: [], assembly: undefined } : judgeParts(reading.catalogue, facts);
   const lengths = judgeLengths(reading.catalogue, facts, reading.step);
   const check = objection(line);
@@ -115,6 +118,7 @@ export function readJobLine(reader: TableReader<JobRole>, row: number, reading: 
     guard: line.name('guard'),
     note: line.name('note'),
     crimper: line.name('crimper'),
+    customer: line.name('customer'),
     standing: standingOf(line, reasons, reading),
     notes: line.notes,
     places: {

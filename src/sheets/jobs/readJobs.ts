@@ -7,6 +7,7 @@ import type { TableQuestion } from '../table/tableQuestion';
 import { tableRows, type LeftOutRow, type ReadReport, type Takeable } from '../table/tableRows';
 import { hoseGroups } from './hoseGroups';
 import { isReady, stopSentence, type JobLine } from './jobLine';
+import { jobStatus } from './jobStatus';
 import type { JobTable } from './jobTable';
 import { ONE_COUPLING, readJobLine } from './readJobLine';
 import type { LineReading } from './jobLineReader';
@@ -23,6 +24,8 @@ export interface JobWishes {
   readonly take?: ReadonlySet<Takeable>;
   /** Lines with a single coupling are meant so. */
   readonly plainEnds?: boolean | undefined;
+  /** They are to be priced: what has no cost stays out. */
+  readonly isPriced?: boolean | undefined;
   /** Lines that are done or planned are no matter here: a quote, a tag printed again. */
   readonly whateverStatus?: boolean;
 }
@@ -55,6 +58,8 @@ interface Read {
   readonly lines: readonly JobLine[];
   readonly leftOut: readonly LeftOutRow[];
   readonly question: TableQuestion | undefined;
+  /** Lines taken though their status says that they are done. */
+  readonly done: number;
 }
 
 function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, choice: JobChoice, wishes: JobWishes): Read {
@@ -62,6 +67,7 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
   const take = wishes.take ?? new Set<Takeable>();
   const lines: JobLine[] = [];
   const leftOut: LeftOutRow[] = [];
+  let done = 0;
   const isKnown = namesKnown(catalogue?.index.hoses);
   const keys = KEYS.flatMap(role => columns[role] ?? []);
   const rows = tableRows(cells, table, { name: columns.hose, keys, takesHidden: take.has('hidden'), isKnown });
@@ -72,6 +78,7 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
     step: wishes.step,
     pressureUnit: wishes.pressureUnit,
     plainEnds: wishes.plainEnds ?? false,
+    isPriced: wishes.isPriced,
     takesDone: wishes.whateverStatus || take.has('done'),
     takesPlanned: wishes.whateverStatus || take.has('planned'),
   };
@@ -90,9 +97,17 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
     if (standing.kind === 'stop') leftOut.push({ row: row + 1, reason: 'stop', sentence: stopSentence(line) });
     else if (standing.kind !== 'ready') leftOut.push({ row: row + 1, reason: standing.kind });
     else if (line.quantity === 0) leftOut.push({ row: row + 1, reason: 'none wanted' });
+    else if (jobStatus(reader.cell(row, 'status')) === 'done') done += 1;
   }
-  return { lines, leftOut, question: groups.question };
+  return { lines, leftOut, question: groups.question, done };
 }
+
+const ONE_OF_EACH = 'No quantity column: one of each line.';
+
+/** No column of quantities, and none that is still asked about. */
+const takesOneOfEach = ({ reader }: JobTable): boolean =>
+  !reader.has('quantity') &&
+  !reader.questions.some(({ choices, refusal }) => refusal !== undefined && choices.some(({ value }) => value === 'quantity'));
 
 /**
  * Reads job lines: the one reading for cut lists, cards, tags, quotes, purchase and records.
@@ -112,14 +127,22 @@ export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: J
   }
   const tablesRead = tables.map(table => readTable(source, table, meant, wishes));
   const lines = tablesRead.flatMap(each => each.lines);
+  const taken = lines.filter(line => isReady(line) && line.quantity !== 0);
+  const done = tablesRead.reduce((sum, each) => sum + each.done, 0);
+  const notes = [
+    ...(tables.some(takesOneOfEach) ? [ONE_OF_EACH] : []),
+    // Where a tick takes them, somebody has just said so.
+    ...(wishes.whateverStatus && done > 0 ? [`${done} of them ${done === 1 ? 'is' : 'are'} done by the status column.`] : []),
+  ];
   return {
     choice: meant,
     lines,
     report: {
       sheet: meant.sheet,
       tables: tables.map(({ table }) => addressOf(table.block)),
-      taken: lines.filter(line => isReady(line) && line.quantity !== 0).map(({ row }) => row),
+      taken: taken.map(({ row }) => row),
       leftOut: [...tablesRead.flatMap(each => each.leftOut), ...otherTables(source, tables, meant)],
+      ...(notes.length > 0 && { notes }),
     },
     questions: [...tables.flatMap(({ reader }) => reader.questions), ...tablesRead.flatMap(({ question }) => question ?? [])],
     catalogue: source.catalogue,

@@ -30,6 +30,15 @@ export interface PrintedQuote {
 }
 
 const NOT_QUOTED = /^Not in this quote\b/;
+
+/** Above the lines where it is one row, below the totals where it is more; it ends at a blank row. */
+function notQuotedOf({ values }: RangeContent): string {
+  const first = values.findIndex(([cell]) => typeof cell === 'string' && NOT_QUOTED.test(cell));
+  if (first < 0) return '';
+  const lines = values.slice(first).map(([cell]) => (typeof cell === 'string' ? cell.trim() : ''));
+  const end = lines.indexOf('');
+  return lines.slice(0, end < 0 ? lines.length : end).join(' ');
+}
 const EACH_AT = /^Each at /;
 
 const textOf = (value: CellValue): string => (typeof value === 'string' || typeof value === 'number' ? String(value) : '');
@@ -55,7 +64,6 @@ export function printedQuote(content: RangeContent, quote: ReadQuote): PrintedQu
       ) as unknown as PrintedLine,
   );
   const columnsAt = (heading: string) => head.indexOf(heading);
-  const sentences = values.slice(0, first - 1).flatMap(row => (typeof row[0] === 'string' ? [row[0]] : []));
   const reference = values.find(row => row[0] === 'Reference')?.[2] ?? '';
   return {
     customer: quote.customer,
@@ -68,7 +76,7 @@ export function printedQuote(content: RangeContent, quote: ReadQuote): PrintedQu
         : [],
     ),
     totals: totalsOf(content, last, columnsAt('Line total')),
-    notQuoted: sentences.find(text => NOT_QUOTED.test(text)) ?? '',
+    notQuoted: notQuotedOf(content),
     headings: Object.fromEntries(shown.map(column => [column, quote.heading(column)])),
     format: formats[first]?.[columnsAt('Price each')] ?? PLAIN_MONEY,
     lengthFormat: (quote.has('overall') && formats[first]?.[columnsAt(quote.heading('overall'))]) || 'General',

@@ -1,9 +1,13 @@
 import { INPUT_FILL } from '../print/sheetFills';
+import { textLines } from '../print/textLines';
 import type { SheetWriter } from '../print/sheetWriter';
 import { SETTING_LABELS, type QuoteLayout } from './quoteLayout';
 import { settingFormulas, type QuoteTerms } from './quoteTerms';
 import { SHEET_TITLE, WORKING_TITLE } from './quoteWords';
 import { DATE_FORMAT } from '../print/dateFormat';
+
+/** Letters that fit across the printed columns. */
+export const ACROSS = 140;
 
 /** What stands above the lines of a quote. */
 export interface HeadInput extends QuoteTerms {
@@ -34,8 +38,15 @@ export function writeHead(writer: SheetWriter, input: HeadInput, layout: QuoteLa
   const rounding = `="Each price is rounded up to a multiple of "&${step}&"; a line is price × quantity; the total is the sum of the rounded lines. Without tax."`;
   writer.formulas(7, 0, [[changed], [rounding]]).style(7, 0, 1, 1, { bold: true, color: '#8F1D1D' });
   if (notQuoted.length === 0) return;
-  writer.values(9, 0, [[`Not in this quote, to be clarified first: ${notQuoted.join(', ')}.`]]).style(9, 0, 1, 1, { bold: true });
+  const lines = notQuotedLines(notQuoted);
+  const said =
+    lines.length === 1 ? lines[0]! : `${notQuoted.length} lines are not in this quote: they are named below the totals.`;
+  writer.values(9, 0, [[said]]).style(9, 0, 1, 1, { bold: true });
 }
+
+/** Which lines are not quoted, in lines that fit the page; one alone has its place above the quote. */
+export const notQuotedLines = (notQuoted: readonly string[]): readonly string[] =>
+  notQuoted.length === 0 ? [] : textLines(`Not in this quote, to be clarified first: ${notQuoted.join(', ')}.`, ACROSS);
 
 /** The settings that the prices follow, on the sheet with the costs. */
 export function writeSettings(writer: SheetWriter, input: HeadInput, layout: QuoteLayout): void {

@@ -79,7 +79,8 @@ export const guardShare = (withGuard: string, guard: string, hoseCost: string): 
 function missingFormula({ layout, catalogue }: LineContext, line: QuoteLine, row: number): string {
   const cell = (column: QuoteColumn) => layout.cell('costs', column, row);
   const said = (column: QuoteColumn, call: string, unless = '') => {
-    const sentence = `"No price of "&${cell(column)}&". "`;
+    // A name that is taken out of the job sheet later.
+    const sentence = `IF(${cell(column)}="","A part is blank: price it by hand. ","No price of "&${cell(column)}&". ")`;
     const look = `IFERROR(IF(ISNUMBER(${call}),"",${sentence}),${sentence})`;
     return unless ? `IF(${unless},"",${look})` : look;
   };

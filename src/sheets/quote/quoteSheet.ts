@@ -5,7 +5,7 @@ import { RATING_CAUTION } from '../print/cautions';
 import { SheetWriter } from '../print/sheetWriter';
 import { textLines } from '../print/textLines';
 import { decimalsOf } from '../catalogue/currencyFormat';
-import { writeHead, writeSettings } from './quoteHead';
+import { ACROSS, notQuotedLines, writeHead, writeSettings } from './quoteHead';
 import { BREAK_ROW, HEADING_ROW, QuoteLayout, type QuoteColumn, type QuoteSheets, type QuoteSide } from './quoteLayout';
 import { lineFormulas, type LineContext } from './quoteLineFormulas';
 import type { QuoteField, QuoteLine } from '../jobs/quoteLine';
@@ -15,8 +15,6 @@ import { writeTotals } from './quoteTotals';
 import { dressQuote, dressCosts } from './dressQuote';
 import type { QuoteInput } from './quoteInput';
 
-/** Letters that fit across the printed columns. */
-const ACROSS = 140;
 type Writers = Readonly<Record<QuoteSide, SheetWriter>>;
 
 const SHOWN = [
@@ -132,10 +130,15 @@ export function quoteSheet(input: QuoteInput): readonly Change[] {
   writeHeadings(writers, layout, input);
   writeLines(writer, input, layout);
   writeFormulas(writers, context, lines);
-  const cautions = textLines(RATING_CAUTION, ACROSS).map(line => [line]);
+  const notQuoted = notQuotedLines(input.notQuoted);
+  const below = [...(notQuoted.length > 1 ? [...notQuoted, ''] : []), ...textLines(RATING_CAUTION, ACROSS)];
   const afterTotals = writeTotals(writers, layout, settings) + 2;
-  writer.values(afterTotals, 0, cautions);
-  const lastPrinted = afterTotals + cautions.length - 1;
+  writer.values(
+    afterTotals,
+    0,
+    below.map(line => [line]),
+  );
+  const lastPrinted = afterTotals + below.length - 1;
   dressQuote(writer, input, layout);
   dressCosts(costs, input, layout);
   writer.page({

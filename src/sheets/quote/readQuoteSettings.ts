@@ -23,7 +23,14 @@ const BREAKS: TypedRules = {
   whole: 'enter whole numbers',
 };
 
+/** `1,250` may be one quantity or two, and `1.000` a thousand. */
+const OPEN_MARK = /\d[.,]\d{3}(?!\d)/;
+
 function readBreaks(text: string): number[] {
+  if (OPEN_MARK.test(text)) {
+    const advice = 'write thousands without a mark, and a space behind each comma, like 1, 250, 1000';
+    throw new TradeError('range', 'quantity breaks', `are ${text.trim()}`, advice);
+  }
   const parts = text.split(/[,;/\s]+/).filter(Boolean);
   const breaks = parts.map(part => numberTyped(part, 'quantity break', BREAKS)!.toNumber());
   if (breaks.length > 6) throw new TradeError('range', 'quantity breaks', `are ${breaks.length}`, 'six fit on a page');
@@ -39,14 +46,17 @@ const money = (text: string, label: string, sign: 'positive' | 'notNegative', bl
     blank,
   })?.toNumber();
 
+/** The field's own words. */
+const ROUND_TO = '“Round prices up to”';
+
 /** The rounding step must show in the format, or the printed numbers would not add up. */
 function readRoundTo(text: string, format: string): number {
-  const step = money(text, 'step', 'positive', 'enter the smallest step of a price, like 0.01 or 0.5')!;
+  const step = money(text, ROUND_TO, 'positive', 'enter the smallest step of a price, like 0.01 or 0.5')!;
   const needed = new Decimal(step).decimalPlaces();
   const shown = decimalsOf(format);
   if (needed <= shown) return step;
   const advice = `the number format ${format} shows ${shown} decimals: take a coarser step or a finer format`;
-  throw new TradeError('range', 'step', `is ${step}`, advice);
+  throw new TradeError('range', ROUND_TO, `is ${step}`, advice);
 }
 
 /** A format that shows amounts; the spreadsheet refuses others, or shows something else than the price. */
@@ -64,10 +74,13 @@ const DAYS: TypedRules = {
   blank: 'enter a whole number of days',
 };
 
+/** Ten years: a longer validity is a slip. */
+const MOST_DAYS = 3660;
+
 function readDays(text: string): number {
   const days = numberTyped(text, 'validity', DAYS)!.toNumber();
-  if (days <= 3660) return days;
-  throw new TradeError('range', 'validity', `is ${days} days`, 'enter a whole number of days');
+  if (days <= MOST_DAYS) return days;
+  throw new TradeError('range', 'validity', `is ${days} days`, `enter ${MOST_DAYS} days or fewer`);
 }
 
 /**

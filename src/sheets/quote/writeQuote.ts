@@ -6,6 +6,7 @@ import type { RowProblem } from '../table/rowProblem';
 import { priceFormat } from '../catalogue/priceFormat';
 import { deratedHoses } from '../catalogue/deratedHoses';
 import { rateCell } from '../catalogue/rateCell';
+import { heldSentences } from './heldSentences';
 import { lineCautions } from './lineCautions';
 import { marginsOfWorkbook, type MarginTable } from './marginTable';
 import { missingRatesFormula } from '../catalogue/missingRates';
@@ -28,6 +29,8 @@ export interface WrittenQuote {
   /** The sheet with its costs and margin. */
   readonly costs: string;
   readonly read: QuoteLines;
+  /** Cells that were copied though the lines follow the job sheet, as sentences. */
+  readonly held: readonly string[];
   /** Lines of it without a price. */
   readonly cautions: readonly RowProblem[];
 }
@@ -38,7 +41,7 @@ export async function quoteSources(workbook: Workbook): Promise<QuoteSources> {
 }
 
 /** A quote does not ask what has been made of its lines. */
-export const quoteWishes = (wishes: QuoteLineWishes): QuoteLineWishes => ({ ...wishes, whateverStatus: true });
+export const quoteWishes = (wishes: QuoteLineWishes): QuoteLineWishes => ({ ...wishes, whateverStatus: true, isPriced: true });
 
 /**
  * Writes a quote for the selected job lines as new sheets, in one batch; lines that must not be made are not in it.
@@ -77,5 +80,6 @@ export async function writeQuote(
     today: dayNumber(today)!,
   });
   await workbook.write(changes);
-  return { sheet, costs, read, cautions: lineCautions(found.catalogue, read.lines) };
+  const held = settings.isLinked ? heldSentences(read.lines) : [];
+  return { sheet, costs, read, held, cautions: lineCautions(found.catalogue, read.lines) };
 }

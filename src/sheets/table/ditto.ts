@@ -1,6 +1,6 @@
 import { nameOfCell, type SheetCell } from '../../cells/sheetCell';
 
-const DITTO = /^(?:["″”“〃]|''|[-–—] ?["″”“〃] ?[-–—]|ditto|do\.|idem|same|same as above|as above)$/i;
+const DITTO = /^(?:["″”“〃]|''|[-–—] ?["″”“〃] ?[-–—]|ditto|dto\.?|do\.|idem|same|same as above|as above)$/i;
 
 /** The longest of these, with a blank or two. */
 const LONGEST = 16;

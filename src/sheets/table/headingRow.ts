@@ -48,12 +48,34 @@ function isOwnTable(cells: SheetCells, row: number, before: Run, run: Run, lexic
   return words.size >= 2 && wordsIn(cells, row, before, lexicon).some(word => word && words.has(word));
 }
 
+/**
+ * Two blank columns part a table only by chance where known headings stand right of them, and what stands below these is in two rows of the
+ * table or more, in most of them, and in no others: a block of settings has rows of its own.
+ */
+function hasRowsOf(cells: SheetCells, row: number, before: Run, run: Run, { word }: Vocabulary): boolean {
+  const isText = (column: number) => typeof cells.value(row, column) === 'string';
+  const hasWord = (of: Run) => columnsOfRun(of).some(column => word(oneLine(cells.shown(row, column))));
+  if (!columnsOfRun(run).every(isText) || !hasWord(run) || !hasWord(before)) return false;
+  let [filled, both, blank] = [0, 0, 0];
+  for (let at = row + 1; at <= cells.lastRow && blank < 2; at += 1) {
+    const isLine = filledIn(cells, at, before).length > 0;
+    const isBeside = filledIn(cells, at, run).length > 0;
+    if (isBeside && !isLine) return false;
+    blank = isLine ? 0 : blank + 1;
+    if (isLine) filled += 1;
+    if (isBeside) both += 1;
+  }
+  return both > 1 && both * 2 >= filled;
+}
+
 /** Headings that a blank column parts are one table's, unless the second part begins a table of its own kind. */
 export function joined(cells: SheetCells, row: number, runs: readonly Run[], lexicon: Vocabulary): Run[] {
   const out: Run[] = [];
   for (const run of runs) {
     const before = out.at(-1);
-    if (before && run.first === before.last + 2 && !isOwnTable(cells, row, before, run, lexicon)) {
+    const gap = before ? run.first - before.last - 1 : 0;
+    const isNear = before && (gap === 1 || (gap === 2 && hasRowsOf(cells, row, before, run, lexicon)));
+    if (isNear && !isOwnTable(cells, row, before, run, lexicon)) {
       out[out.length - 1] = { first: before.first, last: run.last };
     } else out.push(run);
   }

@@ -183,6 +183,10 @@ export const HEADING_WORDS = {
   hoseMade: words('Hose made', 'hose made|hose date|made of hose'),
   fittingLot: words('Fitting lot', '(?:fitting|coupling) lot|lot of (?:fitting|coupling)|(?:fitting|coupling) batch'),
   customerClass: words('Customer class', 'class|customer class|customer group|price class|price group'),
+  customer: words(
+    'Customer',
+    'customer|customer name|name of customer|client|account|sold to|ship to|bill to|customer no\\.?|customer number',
+  ),
   margin: words('Margin (a fraction)', 'margin|target margin|margin on price'),
   task: words('Task', 'task|care|work|what'),
   every: words(

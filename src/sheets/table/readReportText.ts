@@ -39,10 +39,11 @@ export function leftOutWords({ reason, rows }: LeftOutGroup): string {
  * @example readReportText(report) // Jobs A5:K40: 12 rows taken; left out: 2 STOP, 3 hidden or filtered out, 1 total
  */
 export function readReportText(report: ReadReport): string {
-  const { sheet, tables, taken } = report;
+  const { sheet, tables, taken, notes = [] } = report;
   const left = leftOutGroups(report).map(leftOutWords).join(', ');
   const rows = `${taken.length} ${taken.length === 1 ? 'row' : 'rows'} taken`;
-  return `${sheet} ${tables.join(', ')}: ${rows}${left && `; left out: ${left}`}`;
+  const read = `${sheet} ${tables.join(', ')}: ${rows}${left && `; left out: ${left}`}`;
+  return [read, ...notes].join('. ');
 }
 
 /** What a tick says that takes the rows of a reason after all. */

@@ -2,6 +2,7 @@ import { nameOfCell } from '../../cells/sheetCell';
 import { anyMeasureUnit } from '../../core/units/measureUnit';
 import type { FoundTable } from './findTables';
 import type { SheetCells } from './sheetCells';
+import { sumsRows } from './sumsRows';
 
 /** Why a row of a sheet is not among those that are worked with. */
 export type LeftOutReason =
@@ -43,6 +44,8 @@ export interface ReadReport {
   /** Rows that were taken, as the sheet shows them. */
   readonly taken: readonly number[];
   readonly leftOut: readonly LeftOutRow[];
+  /** What is to be known of the rows taken, in whole sentences. */
+  readonly notes?: readonly string[];
 }
 
 const SUMMED = 'total|totals|sum|sums|subtotal|subtotals';
@@ -62,13 +65,19 @@ export interface TableRow {
 
 /** A line of units under the headings: `mm`, `pcs`. */
 const COUNTED = /^(?:pcs?\.?|pieces?|ea\.?|each|no\.?|off|qty\.?|#|[-–—])$/i;
+/** Signs and codes of currencies, and what a price is of: `EUR`, `€/m`, `USD per ft`. Source of the codes: ISO 4217. */
+const CURRENCY =
+  /^(?:[€$£¥₹]|EUR|USD|GBP|CHF|CAD|AUD|NZD|JPY|CNY|INR|SEK|NOK|DKK|PLN|CZK|HUF|RON|TRY|ZAR|BRL|MXN|SGD|HKD|KRW|AED|Fr\.?|kr\.?)(?:\s*(?:\/|per)\s*\p{L}+\.?)?$/iu;
 
 /** True for the row right below the headings where nothing but units stands in it. */
 export function isUnitsRow(cells: SheetCells, { block }: FoundTable, row: number): boolean {
   if (row !== block.row + 1) return false;
   const texts = Array.from({ length: block.columns }, (_, i) => nameOfCell(cells.value(row, block.column + i))).filter(Boolean);
   const bare = texts.map(text => text.replace(/^[([](.*)[)\]]$/, '$1'));
-  return bare.some(text => anyMeasureUnit(text)) && bare.every(text => COUNTED.test(text) || anyMeasureUnit(text) !== undefined);
+  return (
+    bare.some(text => anyMeasureUnit(text)) &&
+    bare.every(text => COUNTED.test(text) || CURRENCY.test(text) || anyMeasureUnit(text) !== undefined)
+  );
 }
 
 /** How the rows of a kind of table are told from totals and remarks. */
@@ -98,11 +107,15 @@ function kindOf(cells: SheetCells, table: FoundTable, row: number, rules: RowRul
   const first = filled.length > 0 ? nameOfCell(cells.value(row, filled[0]!)) : '';
   const isNamed = name !== undefined && filled[0] !== name && nameOfCell(cells.shown(row, name)) !== '';
   if (TOTAL.test(first) && !isNamed) return 'total';
+  const shownKeys = keys.filter(isShown);
+  const isNameless = name === undefined || !isShown(name);
+  const isWorkedOut = shownKeys.length > 0 && shownKeys.every(key => cells.isComputed(row, key));
+  if (isNameless && isWorkedOut && filled.some(column => sumsRows(cells.formula(row, column), row))) return 'total';
   const isCovered = keys.some(key => key !== name && cells.value(row, key) === '' && (cells.merge(row, key)?.rows ?? 1) > 1);
   const isAlone = filled.length === 1 && !isCovered && typeof cells.value(row, filled[0]!) === 'string' && block.columns > 2;
   const isWords = /\p{L}/u.test(first) && !/^\d/.test(first);
   if (isAlone && isWords && !isKnown?.(first) && (!keys.includes(filled[0]!) || filled[0] === block.column)) return 'remark';
-  if (!keys.some(isShown)) return 'remark';
+  if (shownKeys.length === 0) return 'remark';
   return cells.isHidden(row) && !takesHidden ? 'hidden' : 'line';
 }
 

@@ -63,7 +63,10 @@ export function DutyView({ workbook, goTo }: ViewProps) {
     const tell = (what: Told) => setTold({ hose: choice.hose.hose, what });
     setTold(undefined);
     try {
-      tell({ intent: 'success', text: await insertChoice(workbook, rowContent(from.catalogue, from.demand, choice)) });
+      tell({
+        intent: 'success',
+        text: await insertChoice(workbook, rowContent(from.catalogue, from.demand, choice), from.catalogue),
+      });
     } catch (error) {
       tell({ intent: 'error', text: errorSentence(error) });
     }

@@ -9,10 +9,13 @@ import { ProblemList } from '../controls/ProblemList';
 import { useFirstMistake } from '../controls/useFirstMistake';
 import { WriteButton } from '../controls/WriteButton';
 import { useStored } from '../controls/useStored';
+import { belowCost } from '../../sheets/quote/belowCost';
 import { marginSheet } from '../../sheets/quote/marginSheet';
 import { JobsNote } from '../controls/JobsNote';
 import { RATING_CAUTION } from '../../sheets/print/cautions';
+import { CautionBar } from './CautionBar';
 import { PaperPanel } from './PaperPanel';
+import { mixedCustomers } from '../../sheets/quote/mixedCustomers';
 import { RatingList } from './RatingList';
 import { QuoteFields } from './QuoteFields';
 import { FRESH_QUOTE, type QuoteFieldsText } from '../../sheets/quote/quoteSettings';
@@ -76,6 +79,7 @@ export function QuoteView({ workbook, services, goTo }: Pick<ViewProps, 'workboo
       </Body1>
       <NoPartsData workbook={workbook} goTo={goTo} />
       <JobsNote workbook={workbook} {...read} />
+      <CautionBar sentences={read.view.status === 'ready' ? mixedCustomers(read.view.jobs.lines) : []} />
       {read.view.status === 'ready' && <RatingList lines={read.view.jobs.lines} onShow={showLine} />}
       <QuoteFields
         fields={fields}
@@ -85,6 +89,7 @@ export function QuoteView({ workbook, services, goTo }: Pick<ViewProps, 'workboo
         found={sources.format}
         onFields={setFields}
       />
+      <CautionBar sentences={settings ? belowCost(settings, classes) : []} />
       {fields.method === 'margin' && classes.length === 0 && (
         <WriteButton appearance="secondary" disabled={made.status === 'busy'} onClick={() => void addMargins()}>
           Make a sheet for margins by customer class
@@ -101,6 +106,7 @@ export function QuoteView({ workbook, services, goTo }: Pick<ViewProps, 'workboo
       {written && (
         <ProblemList title={`Lines of ${written.read.sheet} without a price`} problems={written.cautions} onShow={show} />
       )}
+      <CautionBar sentences={written?.held ?? []} />
       <PaperPanel workbook={workbook} newest={written?.sheet} />
       <CopyPanel workbook={workbook} services={services} />
       <Caption1 block>

@@ -104,6 +104,32 @@ test('a total is not pushed down or passed', async () => {
   await expect(plan(rows)).rejects.toThrow('Row 3 is a total with no free row above it.');
 });
 
+describe('totals that say so by their formula alone, or in other words', () => {
+  const line = ['Larch DN 12', 'x', 'y', 840, 1, 750] as const;
+  const sum: FakeCell = { formula: '=SUM(E2:E2)', value: 1 };
+  const note = ['Prices without tax', '', '', '', '', ''];
+  const blank = ['', '', '', '', '', ''];
+  const bare: FakeCell[] = ['', '', '', '', sum, ''];
+  test.each<[string, FakeCell[][], number]>([
+    ['nothing but a sum', [bare], 3],
+    ['a sum, then a remark', [bare, note], 3],
+    ['a total, then a remark', [['Total', '', '', '', sum, ''], note], 3],
+    ['a total, a blank row and a remark', [['Total', '', '', '', sum, ''], blank, note], 3],
+    ['Carried forward', [['Carried forward', '', '', '', sum, '']], 3],
+    ['Average', [['Average', '', '', '', sum, '']], 3],
+  ])('%s', async (_, below, row) => {
+    await expect(plan([HEADINGS, [...line], ...below])).rejects.toThrow(
+      `Row ${row} is a total with no free row above it. Insert a row there first. Nothing was written.`,
+    );
+  });
+
+  test('a free row above it is taken, and the total is named', async () => {
+    const { row, message } = await plan([HEADINGS, [...line], blank, bare, note]);
+    expect(row).toBe(2);
+    expect(message).toContain('Row 4 is a total: check that it covers row 3.');
+  });
+});
+
 test('the length follows the unit of its heading', async () => {
   const headings = ['Hose', 'Overall length (in)', 'Cut-off A (in)', 'Cut-off B (in)'];
   const { changes, message } = await plan([headings, ['Larch DN 12', 33, 1, 1]]);

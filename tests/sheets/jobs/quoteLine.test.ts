@@ -117,3 +117,33 @@ test('a sheet without hose and length holds no job table', async () => {
     ]),
   ).rejects.toThrow(/no table with a column for the hose/);
 });
+
+describe('a line with a single coupling that is meant so', () => {
+  const wishes = { whateverStatus: true, plainEnds: true };
+  test('is bought for like the others', async () => {
+    expect((await read(jobs, { wishes })).lines.map(({ row }) => row)).toContain(4);
+  });
+
+  test('stays out of a quote, with a sentence that says what to do', async () => {
+    const { lines, stops, report } = await read(jobs, { wishes: { ...wishes, isPriced: true } });
+    expect(lines.map(({ row }) => row)).toEqual([3, 8]);
+    expect(stops[0]).toMatchObject({ row: 4, sentence: 'one coupling only: price it by hand' });
+    expect(report.taken).not.toContain(4);
+  });
+});
+
+test('cells whose texts no formula can follow are told; a hose alone follows the length it is cut to', async () => {
+  const rows = [
+    ['Hose', 'End 1', 'End 2', 'Overall (mm)', 'Qty'],
+    ['Alder DN 12', STRAIGHT, ELBOW, '1,2 m', 4],
+    ['Alder DN 12', STRAIGHT, ELBOW, `4' 3 1/2"`, '4'],
+    ['Alder DN 12', STRAIGHT, ELBOW, '698,5', 4],
+  ];
+  const { lines } = await read(rows);
+  expect(lines.map(({ row, held }) => [row, ...held])).toEqual([[2, 'overall'], [3, 'overall', 'quantity'], [4]]);
+  const alone = await read([
+    ['Hose', 'Cut length (mm)', 'Qty'],
+    ['Alder DN 12', 700, 4],
+  ]);
+  expect(alone.lines.map(({ held, formulas }) => [formulas.overall, ...held])).toEqual([['=Jobs!B2']]);
+});

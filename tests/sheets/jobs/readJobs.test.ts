@@ -108,6 +108,18 @@ describe('where a table ends', () => {
   });
 });
 
+describe('a row of units under the headings', () => {
+  test.each(['EUR', '€', 'EUR/m', '(USD)', '£ per pc', 'pcs'])('with %s for money is no line', async money => {
+    const rows = [
+      ['Hose', 'Cut length', 'Qty', 'Price'],
+      ['', 'mm', 'pcs', money],
+      ['Alder DN 12', 500, 2, 8],
+    ];
+    const { report } = await jobs(rows);
+    expect(report.leftOut.filter(({ reason }) => reason !== 'stop')).toEqual([{ row: 2, reason: 'remark' }]);
+  });
+});
+
 describe('rows that are not to be cut', () => {
   const HEAD = ['Hose', 'Cut length (mm)', 'Qty', 'Status'];
   const rows = [

@@ -513,7 +513,7 @@ const SHEETS: readonly SheetCase[] = [
       ['Hose', 'Fitting A', 'Fitting B', 'Cut length (mm)', 'Qty'],
       ['Alder DN 12', 'Straight', 'Elbow 90', 640, 1],
       ['"', '"', 'Straight', 650, 1],
-      ['ditto', '″', '"', 660, 1],
+      ['ditto', 'dto', '"', 660, 1],
       ['do.', '-"-', '〃', '"', 1],
     ],
     taken: [

@@ -1,4 +1,5 @@
 import { currencyFormatOf, decimalsOf, moneyFormatOf } from '../../../src/sheets/catalogue/currencyFormat';
+import { belowCost } from '../../../src/sheets/quote/belowCost';
 import { FRESH_QUOTE, type QuoteFieldsText } from '../../../src/sheets/quote/quoteSettings';
 import { readQuoteSettings } from '../../../src/sheets/quote/readQuoteSettings';
 import { sheetContent } from '../table/sheetContent';
@@ -39,6 +40,11 @@ test.each<[string, Partial<QuoteFieldsText>, keyof ReturnType<typeof read>['mist
   ['words', { margin: 'much' }, 'margin', /"much"/],
   ['half a piece', { breaks: '1, 2.5' }, 'breaks', /whole numbers/],
   ['no piece', { breaks: '0' }, 'breaks', /more than 0/],
+  ['thousands with a comma', { breaks: '1, 1,000' }, 'breaks', /^Quantity breaks are 1, 1,000: write thousands without a mark/],
+  ['one quantity or two', { breaks: '1,250' }, 'breaks', /a space behind each comma/],
+  ['thousands with a point', { breaks: '1.000' }, 'breaks', /without a mark/],
+  ['a blank step', { roundTo: '' }, 'roundTo', /^“Round prices up to” is blank/],
+  ['a validity of ages', { validDays: '99999999' }, 'validDays', /^Validity is 99999999 days: enter 3660 days or fewer/],
   ['a step finer than the format shows', { roundTo: '0.05', format: '0' }, 'roundTo', /shows 0 decimals/],
   ['a format without digits', { format: 'EUR' }, 'format', /is EUR: enter a number format with digits/],
   ['a format of dates', { format: 'dd/mm/yyyy' }, 'format', /enter a number format with digits/],
@@ -52,6 +58,18 @@ test.each<[string, Partial<QuoteFieldsText>, keyof ReturnType<typeof read>['mist
   const { settings, mistakes } = read(fields);
   expect(settings).toBeUndefined();
   expect(mistakes[field]).toMatch(sentence);
+});
+
+test('what sells below cost is said', () => {
+  const said = (fields: Partial<QuoteFieldsText>) => belowCost(read(fields).settings!, [{ name: 'Kin', margin: -0.1 }]);
+  expect(said({ margin: '-5 %' })).toEqual(['A margin of -5 % sells below cost.']);
+  expect(said({ margin: '0 %' })).toEqual([]);
+  expect(belowCost({ margin: undefined, markups: undefined, customerClass: 'Kin' }, [{ name: 'Kin', margin: -0.1 }])).toEqual([
+    'A margin of -10 % sells below cost.',
+  ]);
+  expect(said({ method: 'markup', markupHose: '-0.2', markupFittings: '50 %' })).toEqual([
+    'A markup of -20 % on hose sells below cost.',
+  ]);
 });
 
 test('the currency format is that of the first price column that has one', () => {

@@ -56,6 +56,33 @@ describe('quote', () => {
     expect(await workbook.selection()).toMatchObject({ sheet: 'Jobs', address: 'A4' });
   });
 
+  test('rows that hold texts do not follow the job sheet: they are named once the quote is written', async () => {
+    const sheets = demoQuotes();
+    sheets.Jobs![1]![5] = '1,25 m';
+    sheets.Jobs![4]![6] = '2';
+    const { written } = await open(QuoteView, sheets);
+    fill(/^Margin/, '40 %');
+    press('Write the quote as a new sheet');
+    await waitFor(() => expect(written).toHaveLength(1));
+    expect(await screen.findByText('Row 2 does not follow the job sheet: its length is a text.')).toBeTruthy();
+    expect(screen.getByText('Row 5 does not follow the job sheet: its quantity is a text.')).toBeTruthy();
+  });
+
+  test('lines of several customers and lines that are done are told before anything is written', async () => {
+    const sheets = demoQuotes();
+    const more = [
+      ['Customer', 'Status'],
+      ['Harvest', ''],
+      ['', ''],
+      ['', ''],
+      ['Miller', 'done'],
+    ];
+    await open(QuoteView, { ...sheets, Jobs: sheets.Jobs!.map((row, at) => [...row, ...more[at]!]) });
+    await settled();
+    expect(await screen.findByText(/^These lines are for 2 customers: Harvest, Miller\. Select the lines of one/)).toBeTruthy();
+    expect(screen.getByText(/2 rows taken; left out: 2 STOP\. 1 of them is done by the status column\./)).toBeTruthy();
+  });
+
   test('the rating of each line is shown before anything is written, with what has not been checked', async () => {
     await open(QuoteView);
     await settled();
