@@ -10,6 +10,7 @@ import { isReady, stopSentence, type JobLine } from './jobLine';
 import type { JobTable } from './jobTable';
 import { ONE_COUPLING, readJobLine } from './readJobLine';
 import type { LineReading } from './jobLineReader';
+import { UnknownStatuses } from './unknownStatus';
 import { namesKnown } from '../catalogue/namesKnown';
 import { type JobChoice, jobChoice } from './jobChoice';
 import { type CatalogueRead, type JobTablesRead, jobTablesOf, tablesMeant, otherTables, KEYS } from './jobTablesOf';
@@ -54,7 +55,7 @@ export class NoJobs extends Error {
 interface Read {
   readonly lines: readonly JobLine[];
   readonly leftOut: readonly LeftOutRow[];
-  readonly question: TableQuestion | undefined;
+  readonly questions: readonly TableQuestion[];
 }
 
 function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, choice: JobChoice, wishes: JobWishes): Read {
@@ -76,6 +77,7 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
     takesPlanned: wishes.whateverStatus || take.has('planned'),
   };
   const { block } = choice;
+  const statuses = new UnknownStatuses(reader, said.meaning);
   for (const { row, kind: asRow } of rows) {
     const kind = groups.headings.has(row) ? 'remark' : asRow;
     const isMeant = !choice.isChoice || (row >= block.row && row < block.row + block.rows);
@@ -84,14 +86,15 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
       leftOut.push({ row: row + 1, reason: kind });
       continue;
     }
-    const line = readJobLine(reader, row, reading);
+    const asRead = readJobLine(reader, row, reading);
+    const line = reading.takesDone ? asRead : statuses.judged(asRead);
     lines.push(line);
     const { standing } = line;
     if (standing.kind === 'stop') leftOut.push({ row: row + 1, reason: 'stop', sentence: stopSentence(line) });
     else if (standing.kind !== 'ready') leftOut.push({ row: row + 1, reason: standing.kind });
     else if (line.quantity === 0) leftOut.push({ row: row + 1, reason: 'none wanted' });
   }
-  return { lines, leftOut, question: groups.question };
+  return { lines, leftOut, questions: [...(groups.question ? [groups.question] : []), ...statuses.questions] };
 }
 
 /**
@@ -121,7 +124,7 @@ export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: J
       taken: lines.filter(line => isReady(line) && line.quantity !== 0).map(({ row }) => row),
       leftOut: [...tablesRead.flatMap(each => each.leftOut), ...otherTables(source, tables, meant)],
     },
-    questions: [...tables.flatMap(({ reader }) => reader.questions), ...tablesRead.flatMap(({ question }) => question ?? [])],
+    questions: [...tables.flatMap(({ reader }) => reader.questions), ...tablesRead.flatMap(({ questions }) => questions)],
     catalogue: source.catalogue,
     tables,
   };
