@@ -1,5 +1,5 @@
 import { columnLetters } from '../../workbook/a1';
-import { statedUnit } from '../table/heading';
+import { statedUnit, UNHEADED } from '../table/heading';
 import type { HeadingCorrections } from '../table/headingCorrections';
 import { headingNames } from '../table/tableColumns';
 import { correctionKey } from '../table/headingCorrections';
@@ -38,24 +38,30 @@ export function quantityQuestion<Role extends string>(
   const { headings, block } = reader.table;
   const names = headingNames(headings);
   const used = new Set(Object.values(reader.columns));
-  const index = headings.findIndex((heading, at) => {
+  const mayCount = (heading: string, at: number) => {
     const column = block.column + at;
-    if (heading === '' || used.has(column) || corrections.has(correctionKey(names[at]!))) return false;
+    if (heading === '' || used.has(column)) return false;
     if (NO_COUNT.test(heading) || knownHeading(heading) || isMeasured(heading)) return false;
     const filled = Array.from({ length: block.rows - 1 }, (_, i) => reader.cells.value(block.row + 1 + i, column)).filter(
       cell => cell !== '',
     );
     return filled.length > 0 && filled.every(isCount(least)) && filled.some(cell => cell !== 1);
-  });
-  if (index < 0) return undefined;
+  };
+  const counts = headings.flatMap((heading, at) => (mayCount(heading, at) ? [at] : []));
+  const index = counts.find(at => !corrections.has(correctionKey(names[at]!)));
+  if (index === undefined) return undefined;
   // A column without a heading is called by its letter alone.
-  const heading = headings[index]!;
-  const name = /^column [A-Z]+$/.test(heading) ? heading : `${columnLetters(block.column + index)}: ${heading}`;
+  const called = (at: number) =>
+    UNHEADED.test(headings[at]!) ? headings[at]! : `${columnLetters(block.column + at)}: ${headings[at]!}`;
+  const name = called(index);
+  // `Sets` beside `Pcs per set`: whoever answers must know that one of them is left alone.
+  const others = counts.filter(at => at !== index).map(called);
+  const beside = others.length > 0 ? ` Whole numbers are in ${others.join(' and ')}, too: they are not multiplied with it.` : '';
   return {
     asked: 'role',
     heading: names[index]!,
     column: name,
-    sentence: `No column says how many. Is ${name} the quantity?`,
+    sentence: `No column says how many. Is ${name} the quantity?${beside}`,
     choices: [
       { value: 'quantity', label: yes },
       { value: 'none', label: no },

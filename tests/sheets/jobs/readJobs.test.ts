@@ -108,6 +108,16 @@ describe('where a table ends', () => {
   });
 });
 
+test('sets beside pieces per set: the question names both, for they are not multiplied', async () => {
+  const rows = [
+    ['Hose', 'Cut length (mm)', 'Ref', 'Sets', 'Pcs per set'],
+    ['Alder DN 12', 500, 'a', 2, 3],
+  ];
+  expect((await jobs(rows)).questions.map(({ sentence }) => sentence)).toEqual([
+    'No column says how many. Is D: Sets the quantity? Whole numbers are in E: Pcs per set, too: they are not multiplied with it.',
+  ]);
+});
+
 describe('rows that are not to be cut', () => {
   const HEAD = ['Hose', 'Cut length (mm)', 'Qty', 'Status'];
   const rows = [
