@@ -52,11 +52,21 @@ export function shortageSentence(plan: HosePlan, unit: LengthUnit): string {
   return [`${start} ${short}.`, buySentence(plan, unit), now].filter(Boolean).join(' ');
 }
 
+/** Why a hose gives no piece at all: there is none of it, none that may be used, or the squaring takes all of it. */
+export function noneText({ job }: HosePlan): string {
+  if (job.rack.length > 0) return 'nothing in the rack is longer than the squaring';
+  return job.unusable ? `none in the rack that may be used: ${job.unusable}` : 'none in the rack';
+}
+
 /** Which lines were left out because no piece of the rack is long enough, and what would help. */
 export function tooLongSentence(plan: HosePlan, unit: LengthUnit): string {
   const { tooLong, longest, beyondReel, reelLength, shortage } = plan;
+  const isNone = !plan.job.unusable && plan.job.rack.length === 0;
+  const none = noneText(plan);
   const given = longest.isZero()
-    ? 'The rack has none of this hose.'
+    ? isNone
+      ? 'The rack has none of this hose.'
+      : `${none[0]!.toUpperCase()}${none.slice(1)}.`
     : `The rack gives ${lengthText(longest, unit)} ${unit} in one piece at most.`;
   const reel = reelLength && `a new reel of ${lengthText(reelLength, unit)} ${unit}`;
   const beyond = beyondReel.map(({ line }) => line).join(', ');

@@ -102,12 +102,14 @@ const nameOf = ({ line, row }: JobLine) => line || `row ${row}`;
  * overall length.
  * @param stock reels of the rack that may be used: for what no cut list has planned yet
  * @param pieces of the sheet Pieces: what is planned comes from the reels named there, what is cut or crimped is not fetched again
+ * @param unusableOf what the rack has of a hose that may not be used, and why; left out: no rack was read
  */
 export function pickList(
   { lines, catalogue }: Pick<Jobs, 'lines' | 'catalogue'>,
   stock: readonly PickReel[],
   unit: LengthUnit,
   pieces: readonly Piece[] = [],
+  unusableOf?: (hose: string) => string,
 ): PickList {
   const basket = new Basket();
   const problems: string[] = [];
@@ -135,7 +137,11 @@ export function pickList(
     if (over) basket.add('Sleeve', line.guard, of(lengthIn(over, unit).times(quantity)));
   }
   const items = basket.items(stock);
-  const missing = items.filter(({ isMissing }) => isMissing && stock.length > 0);
-  problems.push(...missing.map(({ part }) => `${part}: none in the rack`));
+  const missing = items.filter(({ isMissing }) => isMissing && (stock.length > 0 || unusableOf !== undefined));
+  const noneOf = (part: string) => {
+    const unusable = unusableOf?.(part);
+    return `${part}: none in the rack${unusable ? ` that may be used: ${unusable}` : ''}`;
+  };
+  problems.push(...missing.map(({ part }) => noneOf(part)));
   return { items, unit, lineCount: ready.length, problems };
 }

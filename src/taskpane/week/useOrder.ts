@@ -6,6 +6,7 @@ import { readJobs, type Jobs } from '../../sheets/jobs/readJobs';
 import { jobChoice, type JobChoice } from '../../sheets/jobs/jobChoice';
 import { readPieces } from '../../sheets/pieces/readPieces';
 import { isTooOld } from '../../sheets/rack/hoseAge';
+import { unusableHose } from '../../sheets/rack/unusableHose';
 import { rackSheets, readRack, type Rack } from '../../sheets/rack/rack';
 import { today } from '../../sheets/table/today';
 import type { Takeable } from '../../sheets/table/tableRows';
@@ -47,9 +48,11 @@ async function readOrder(workbook: Workbook, wishes: OrderWishes, ticks: OrderTi
   const [rack] = await rackSheets(workbook);
   const stock = rack === undefined ? undefined : await readRack(workbook, rack, takeRack, jobs);
   const order = orderOfJobs(jobs, wishes, unit);
-  const young = (stock?.rows ?? []).filter(row => !isTooOld(row, ageLimitMonths, today()));
+  const tooOld = (stock?.rows ?? []).filter(row => isTooOld(row, ageLimitMonths, today()));
+  const reels = rackReels(stock?.rows.filter(row => !tooOld.includes(row)) ?? [], unit);
   const pieces = (await readPieces(workbook))?.pieces;
-  return { status: 'ready', jobs, order, picks: pickList(jobs, rackReels(young, unit), unit, pieces), rack, stock };
+  const picks = pickList(jobs, reels, unit, pieces, stock && unusableHose(stock, tooOld));
+  return { status: 'ready', jobs, order, picks, rack, stock };
 }
 
 /** Follows the selection and orders the lines that are meant. */

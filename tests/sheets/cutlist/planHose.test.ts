@@ -219,6 +219,15 @@ test('one piece that no reel of the rack is long enough for: the rest is planned
   );
 });
 
+test('hose that is there but may not be used, or is no longer than the squaring, is not said to be missing', async () => {
+  const [job] = hoseJobs([line(1, 1200, 3)], [], USUAL_SETTINGS, today, () => '2 too old (rows 2, 3)');
+  const result = await planHose(job!, USUAL_SETTINGS, undefined, solveCutPlan);
+  expect(tooLongSentence(result, 'mm')).toContain('mm. None in the rack that may be used: 2 too old (rows 2, 3). How much');
+  expect(overallResult([result], 'mm').join(' ')).toContain('Larch DN 12: none in the rack that may be used: 2 too old');
+  const { text } = await tell([line(1, 1200, 3)], [reel(1, 10)]);
+  expect(text).toContain('Nothing in the rack is longer than the squaring.');
+});
+
 test('a piece as long as a reel less its squaring can be cut; a tenth more is too long', async () => {
   const fits = async (length: number) => (await tell([line(1, length, 1)], [reel(1, 5000)])).result;
   expect((await fits(4980)).reels).toHaveLength(1);

@@ -138,5 +138,6 @@ describe('once the cut list is written', () => {
     const text = await picked();
     expect(text).toContain('C3, reel R7: 20000 mm');
     expect(text).not.toContain('C2');
+    expect(text).not.toContain('none in the rack');
   });
 });
