@@ -10,8 +10,9 @@ export function longText(length: Decimal, unit: LengthUnit): string {
 }
 
 /** How good a plan is, in one sentence. */
-export function proofSentence({ plan, job }: HosePlan): string {
+export function proofSentence({ plan, job, isFilled }: HosePlan): string {
   if (!plan) return 'No plan.';
+  if (isFilled) return 'What still fitted was laid on the ends of the plan: whether a better plan cuts the same is not known.';
   const least = job.problem.keep ? 'no plan costs the rack less' : 'no plan takes less stock';
   return plan.isProven ? `Proven best: ${least}.` : `At most ${plan.percentOver} % over the best possible.`;
 }
