@@ -65,7 +65,7 @@ export const HEADING_WORDS = {
   line: words('Line', 'line|line no\\.?|job line|line item|item no\\.?', 'item|pos\\.?|position|no\\.?|#|job|job no\\.?'),
   label: words(
     'Wanted for',
-    'label|wanted for|for|used on|used for|description|mark|equipment|vehicle|application|where used|unit no\\.?|fits|place of use',
+    'label|wanted for|what for|for what|purpose|for|used on|used for|description|mark|equipment|vehicle|application|where used|unit no\\.?|fits|place of use',
     'name|machine|asset|type of machine',
   ),
   assembly: words(

@@ -108,6 +108,14 @@ describe('where a table ends', () => {
   });
 });
 
+test.each(['What for', 'Purpose', 'Wanted for'])('%s is the label of a line', async heading => {
+  const rows = [
+    ['Hose', 'Cut length (mm)', 'Qty', heading],
+    ['Alder DN 12', 500, 2, 'Boom'],
+  ];
+  expect((await jobs(rows)).lines.map(({ label }) => label)).toEqual(['Boom']);
+});
+
 test('sets beside pieces per set: the question names both, for they are not multiplied', async () => {
   const rows = [
     ['Hose', 'Cut length (mm)', 'Ref', 'Sets', 'Pcs per set'],
