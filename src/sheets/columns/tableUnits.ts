@@ -5,13 +5,18 @@ import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
 import { TableReader } from '../table/tableReader';
 import type { TableQuestion } from '../table/tableQuestion';
+import { lineRows, type TableLines } from './lineRows';
 import { COLUMN_MEASURES, type Role } from './columnRoles';
 import type { TableUnits } from './offer';
 import type { Columns } from './tableColumnsOf';
 
-function holdsText(cells: SheetCells, { block }: FoundTable, column: number | undefined): boolean {
-  const rows = Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i);
-  return column !== undefined && rows.some(row => typeof cells.value(row, column) === 'string' && !cells.isEmpty(row, column));
+/** Text in a row of the lines: units in a row of their own, remarks and totals are none of them. */
+function holdsText({ cells, table, columns }: TableLines, column: number | undefined): boolean {
+  if (column === undefined) return false;
+  const { others } = lineRows({ cells, table, columns });
+  const { block } = table;
+  const rows = Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i).filter(row => !others.has(row));
+  return rows.some(row => typeof cells.value(row, column) === 'string' && !cells.isEmpty(row, column));
 }
 
 /** Units of a table's overall lengths, and of its readings and targets; what its headings do not say becomes a question. */
@@ -38,7 +43,7 @@ export function tableUnits(
       overall: symbol(reader.unitOf('overall')),
       diameter: symbol(diameter),
       temperature: symbol(reader.unitOf('temperature')),
-      isText: holdsText(cells, table, firsts.overall),
+      isText: holdsText({ cells, table, columns }, firsts.overall),
       asks: asking.some(heading => heading !== ofTemperature),
       asksTemperature: ofTemperature !== undefined && asking.includes(ofTemperature),
     },

@@ -50,11 +50,17 @@ export function freshSettings(unit: LengthUnit): CutSettingsText {
 
 type Field = 'step' | 'kerf' | 'squaring' | 'keep' | 'handling' | 'ageLimit' | 'useYears';
 
-/** How many months an assembly may be used, as the fields say; undefined where they do not. */
-export function monthsOfUse({ useYears }: Pick<CutSettingsText, 'useYears'>): number | undefined {
-  const years = typedNumber(useYears, 'use by', { sign: 'positive', marks: 'noLength' }).value;
+function monthsOf(text: string, label: string): number | undefined {
+  const years = typedNumber(text, label, { sign: 'positive', marks: 'noLength' }).value;
   return years && Math.round(years.toNumber() * 12);
 }
+
+/** How many months an assembly may be used, as the fields say; undefined where they do not. */
+export const monthsOfUse = ({ useYears }: Pick<CutSettingsText, 'useYears'>): number | undefined => monthsOf(useYears, 'use by');
+
+/** From how many months on hose is too old, as the fields say; undefined where they do not. */
+export const monthsOfAge = ({ ageLimit }: Pick<CutSettingsText, 'ageLimit'>): number | undefined =>
+  monthsOf(ageLimit, 'age limit');
 
 /** The settings, or for each field that cannot be used what is wrong with it. */
 export interface ReadSettings {

@@ -10,6 +10,7 @@ import { readRack, type Rack } from '../rack/rack';
 import { isTooOld } from '../rack/hoseAge';
 import { newestRack, rackBefore, type RackBefore } from '../rack/newestRack';
 import { rackIn, type RackRow } from '../rack/rackRow';
+import { unusableHose } from '../rack/unusableHose';
 import { reelLengths } from '../rack/reelLengths';
 import type { Piece } from '../pieces/piece';
 import { linesStillToPlan, type LinesStillToPlan, type StillToPlan } from '../pieces/linesStillToPlan';
@@ -168,6 +169,7 @@ export async function gatherCuts(
       stock.filter(row => !tooOld.includes(row)),
       settings,
       today,
+      unusableHose(rack, tooOld),
     ),
     lineCount: cut.lines.length,
     lacksCutLength: lacksCutLength(read),

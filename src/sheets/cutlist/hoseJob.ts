@@ -13,6 +13,8 @@ export interface HoseJob {
   readonly problem: CutPlanProblem;
   /** The day of planning, as `2026-10-05`, for the age of the hose. */
   readonly today: string;
+  /** Why hose that is in the rack is not among `rack`; "" or left out where nothing was left out. */
+  readonly unusable?: string | undefined;
   /** Sentences about the hose's age. */
   readonly warnings: readonly string[];
 }
@@ -47,23 +49,26 @@ function ageWarnings(rack: readonly RackRow[], settings: CutSettings, today: str
 
 /** The job with only these rows of the rack. */
 export function withRack(
-  job: Pick<HoseJob, 'hose' | 'lines' | 'today'>,
+  job: Pick<HoseJob, 'hose' | 'lines' | 'today' | 'unusable'>,
   rack: readonly RackRow[],
   settings: CutSettings,
 ): HoseJob {
-  const { hose, lines, today } = job;
-  return { hose, lines, today, rack, problem: problemOf(lines, rack, settings), warnings: ageWarnings(rack, settings, today) };
+  const { hose, lines, today, unusable } = job;
+  const problem = problemOf(lines, rack, settings);
+  return { hose, lines, today, unusable, rack, problem, warnings: ageWarnings(rack, settings, today) };
 }
 
 /**
  * The lines by hose, in order of first appearance, each with its part of the rack.
  * @param today as `2026-10-05`, for the age of the hose
+ * @param unusableOf what was left out of the rack of a hose, and why
  */
 export function hoseJobs(
   lines: readonly CutLine[],
   rack: readonly RackRow[],
   settings: CutSettings,
   today: string,
+  unusableOf?: (hose: string) => string,
 ): readonly HoseJob[] {
   const groups = new Map<string, CutLine[]>();
   for (const line of lines) {
@@ -73,6 +78,6 @@ export function hoseJobs(
   }
   return [...groups.values()].map(group => {
     const { hose } = group[0]!;
-    return withRack({ hose, lines: group, today }, rackOf(rack, hose), settings);
+    return withRack({ hose, lines: group, today, unusable: unusableOf?.(hose) }, rackOf(rack, hose), settings);
   });
 }

@@ -2,7 +2,7 @@ import { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
 import { lengthText } from '../table/lengthText';
 import type { HosePlan } from './planHose';
-import { lineText, longText, piecesIn } from './planText';
+import { lineText, longText, noneText, piecesIn } from './planText';
 import { countedText } from '../../core/countedText';
 
 const sumOf = (plans: readonly HosePlan[], pick: (plan: HosePlan) => Decimal | undefined) =>
@@ -10,7 +10,7 @@ const sumOf = (plans: readonly HosePlan[], pick: (plan: HosePlan) => Decimal | u
 
 function waitingSentence(plan: HosePlan, unit: LengthUnit): string | undefined {
   const { job, later, tooLong, longest } = plan;
-  const why = longest.isZero() ? 'none in the rack' : 'longer than any piece in the rack';
+  const why = longest.isZero() ? noneText(plan) : 'longer than any piece in the rack';
   const short = later.length > 0 && `not enough in the rack for ${later.map(line => lineText(line, unit)).join('; ')}`;
   const long = tooLong.length > 0 && `${why}: ${tooLong.map(line => lineText(line, unit)).join('; ')}`;
   const said = [short, long].filter(Boolean).join('; ');

@@ -7,6 +7,7 @@ import { canCut } from './canCut';
 import { cutNow } from './cutNow';
 import type { CutSettings } from './cutSettings';
 import { cutTotals, type CutTotals } from './cutTotals';
+import { fillRests } from './fillRests';
 import { firstFit, onePerPiece } from './firstFit';
 import { withRack, type HoseJob } from './hoseJob';
 import { longestPiece } from './longestPiece';
@@ -32,6 +33,8 @@ export interface HosePlan {
   readonly shortage: 'sure' | 'likely' | undefined;
   /** The lines that the rack is too short for, with the pieces that they lack: the others are planned without them. */
   readonly later: readonly CutLine[];
+  /** Pieces were laid on what the plan leaves: how good it is, is not known. */
+  readonly isFilled?: boolean | undefined;
   /** Length of a new reel, where it is known. */
   readonly reelLength: Decimal | undefined;
   /** Those of `tooLong` that are longer than a new reel, too. */
@@ -45,7 +48,7 @@ function sheetOrder(job: HoseJob, settings: CutSettings): CutTotals | undefined 
   return missing.length > 0 ? undefined : cutTotals(filledReels(stock, settings, job.today), settings.keep);
 }
 
-type Planned = Pick<HosePlan, 'job' | 'plan' | 'reels' | 'totals' | 'inSheetOrder' | 'shortage' | 'later'>;
+type Planned = Pick<HosePlan, 'job' | 'plan' | 'reels' | 'totals' | 'inSheetOrder' | 'shortage' | 'later' | 'isFilled'>;
 
 /** The question whether the rack is enough at all may take longer than those of a search by halving. */
 const SECONDS = 1.5;
@@ -78,7 +81,21 @@ async function plannedAsFarAsItGoes(
   const { lines, later } = await cutNow(whole, settings, solve, watch);
   const now = await planned(withRack({ ...whole, lines }, whole.rack, settings), settings, solve, watch);
   if (!now.plan) return all;
-  return { ...now, shortage: later.length > 0 ? all.shortage : undefined, later };
+  // Another plan of the same pieces leaves other rests, on which more may fit.
+  const filled = later.length > 0 ? fillRests(whole, now.reels, later, settings) : undefined;
+  if (!filled) return { ...now, shortage: later.length > 0 ? all.shortage : undefined, later };
+  const { reels } = filled;
+  const job = { ...now.job, lines: filled.lines };
+  return {
+    job,
+    reels,
+    plan: { ...now.plan, isProven: false },
+    isFilled: true,
+    totals: cutTotals(reels, settings.keep),
+    inSheetOrder: sheetOrder({ ...job, rack: whole.rack }, settings),
+    shortage: filled.later.length > 0 ? all.shortage : undefined,
+    later: filled.later,
+  };
 }
 
 /**

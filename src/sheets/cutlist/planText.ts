@@ -10,8 +10,9 @@ export function longText(length: Decimal, unit: LengthUnit): string {
 }
 
 /** How good a plan is, in one sentence. */
-export function proofSentence({ plan, job }: HosePlan): string {
+export function proofSentence({ plan, job, isFilled }: HosePlan): string {
   if (!plan) return 'No plan.';
+  if (isFilled) return 'What still fitted was laid on the ends of the plan: whether a better plan cuts the same is not known.';
   const least = job.problem.keep ? 'no plan costs the rack less' : 'no plan takes less stock';
   return plan.isProven ? `Proven best: ${least}.` : `At most ${plan.percentOver} % over the best possible.`;
 }
@@ -52,11 +53,21 @@ export function shortageSentence(plan: HosePlan, unit: LengthUnit): string {
   return [`${start} ${short}.`, buySentence(plan, unit), now].filter(Boolean).join(' ');
 }
 
+/** Why a hose gives no piece at all: there is none of it, none that may be used, or the squaring takes all of it. */
+export function noneText({ job }: HosePlan): string {
+  if (job.rack.length > 0) return 'nothing in the rack is longer than the squaring';
+  return job.unusable ? `none in the rack that may be used: ${job.unusable}` : 'none in the rack';
+}
+
 /** Which lines were left out because no piece of the rack is long enough, and what would help. */
 export function tooLongSentence(plan: HosePlan, unit: LengthUnit): string {
   const { tooLong, longest, beyondReel, reelLength, shortage } = plan;
+  const isNone = !plan.job.unusable && plan.job.rack.length === 0;
+  const none = noneText(plan);
   const given = longest.isZero()
-    ? 'The rack has none of this hose.'
+    ? isNone
+      ? 'The rack has none of this hose.'
+      : `${none[0]!.toUpperCase()}${none.slice(1)}.`
     : `The rack gives ${lengthText(longest, unit)} ${unit} in one piece at most.`;
   const reel = reelLength && `a new reel of ${lengthText(reelLength, unit)} ${unit}`;
   const beyond = beyondReel.map(({ line }) => line).join(', ');

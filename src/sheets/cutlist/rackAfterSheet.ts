@@ -131,7 +131,9 @@ class RackCopy {
       const why = left.get(row);
       if (lines.has(row) && table) all.push(...this.rest(table, row));
       else if (why?.reason === 'total' || why?.reason === 'replaced') continue;
-      else if (why) all.push(this.asIs(row, `left as it is: ${why.sentence ?? LEFT_OUT_WORDS[why.reason]}`));
+      // A note beside units, or beside words that stand alone, would make stock of the row when the sheet is read again.
+      else if (why && why.reason !== 'remark')
+        all.push(this.asIs(row, `left as it is: ${why.sentence ?? LEFT_OUT_WORDS[why.reason]}`));
       else all.push(this.asIs(row, '', false, headings.has(row)));
       if (table && last.get(table) === row) all.push(...this.ends(table));
     }

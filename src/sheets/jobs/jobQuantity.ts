@@ -5,6 +5,7 @@ import { anyMeasureUnit } from '../../core/units/measureUnit';
 import { isDateFormat } from '../../core/units/sheetDate';
 import { columnLetters } from '../../workbook/a1';
 import type { CellValue } from '../../workbook/workbook';
+import { UNHEADED } from '../table/heading';
 import type { HeadingCorrections } from '../table/headingCorrections';
 import { headingNames } from '../table/tableColumns';
 import { correctionKey } from '../table/headingCorrections';
@@ -12,11 +13,11 @@ import { knownHeading } from '../table/headingRow';
 import type { TableReader } from '../table/tableReader';
 import { isUnitsRow } from '../table/tableRows';
 import type { TableQuestion } from '../table/tableQuestion';
-import { isEndRole, type JobRole } from './jobRoles';
+import { isEndRole } from './jobRoles';
 
 /** Words of a number of things, whatever else the heading says: `Qty this week`, `Number of hoses`. */
 const SAYS_HOW_MANY =
-  /\bq(?:uanti|n)?ty\b|quantit|\bneed|\bwanted\b|\brequired\b|\b(?:number|nos?\.?) of\b|how many|\bpcs\b|\bpieces\b/i;
+  /\bq(?:uanti|n)?ty\b|quantit|\bneed|\bwanted\b|\brequired\b|\b(?:number|nos?\.?) of\b|how many|\b(?:pcs|pieces)\b(?! (?:per|a)\b)/i;
 /** Headings of whole numbers that count nothing. */
 const NO_COUNT =
   /\b(?:size|dn\d*|dash|weeks?|days?|years?|pages?|rev|class|serial|tel)\b|code\b|phone\b|\b(?:no|nr|nbr|num)\.?$|#$|number|\bid$/i;
@@ -48,7 +49,7 @@ function mayHeadCounts(heading: string): boolean {
 }
 
 /** Whether the cells of a column read as numbers of things; where its heading says so, one of them is enough. */
-function holdsCounts({ table, cells }: TableReader<JobRole>, column: number, isSaid: boolean): boolean {
+function holdsCounts({ table, cells }: Pick<TableReader<string>, 'table' | 'cells'>, column: number, isSaid: boolean): boolean {
   const { block } = table;
   const first = block.row + (isUnitsRow(cells, table, block.row + 1) ? 2 : 1);
   const rows = Array.from({ length: block.row + block.rows - first }, (_, i) => first + i);
@@ -58,8 +59,20 @@ function holdsCounts({ table, cells }: TableReader<JobRole>, column: number, isS
   return areCounts && filled.some(row => cells.value(row, column) !== 1);
 }
 
-/** A job list without a column of quantities makes one of each line, unless some column that is not read may say how many: that is asked. */
-export function quantityQuestion(reader: TableReader<JobRole>, corrections: HeadingCorrections): TableQuestion | undefined {
+/** What a kind of table counts, in the words of its answers. */
+export interface CountWords {
+  readonly yes: string;
+  readonly no: string;
+}
+
+const OF_JOBS: CountWords = { yes: 'Yes, that many of each', no: 'No, one of each line' };
+
+/** A table without a column of quantities has one of each row, unless some column that is not read may say how many: that is asked. */
+export function quantityQuestion<Role extends string>(
+  reader: TableReader<Role | 'quantity'>,
+  corrections: HeadingCorrections,
+  { yes, no } = OF_JOBS,
+): TableQuestion | undefined {
   if (reader.has('quantity')) return undefined;
   const { headings, block } = reader.table;
   const names = headingNames(headings);
@@ -76,16 +89,20 @@ export function quantityQuestion(reader: TableReader<JobRole>, corrections: Head
   const index = (found.find(({ isSaid }) => isSaid) ?? found[0])?.at;
   if (index === undefined) return undefined;
   // A column without a heading is called by its letter alone.
-  const heading = headings[index]!;
-  const name = /^column [A-Z]+$/.test(heading) ? heading : `${columnLetters(block.column + index)}: ${heading}`;
+  const called = (at: number) =>
+    UNHEADED.test(headings[at]!) ? headings[at]! : `${columnLetters(block.column + at)}: ${headings[at]!}`;
+  const name = called(index);
+  // `Sets` beside `Pcs per set`: whoever answers must know that one of them is left alone.
+  const others = found.filter(({ at }) => at !== index).map(({ at }) => called(at));
+  const beside = others.length > 0 ? ` Whole numbers are in ${others.join(' and ')}, too: they are not multiplied with it.` : '';
   return {
     asked: 'role',
     heading: names[index]!,
     column: name,
-    sentence: `No column says how many. Is ${name} the quantity?`,
+    sentence: `No column says how many. Is ${name} the quantity?${beside}`,
     choices: [
-      { value: 'quantity', label: 'Yes, that many of each' },
-      { value: 'none', label: 'No, one of each line' },
+      { value: 'quantity', label: yes },
+      { value: 'none', label: no },
     ],
     refusal: `no column says how many: say whether ${name} is the quantity`,
   };

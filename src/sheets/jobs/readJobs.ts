@@ -11,6 +11,7 @@ import { jobStatus } from './jobStatus';
 import type { JobTable } from './jobTable';
 import { ONE_COUPLING, readJobLine } from './readJobLine';
 import type { LineReading } from './jobLineReader';
+import { UnknownStatuses } from './unknownStatus';
 import { namesKnown } from '../catalogue/namesKnown';
 import { type JobChoice, jobChoice } from './jobChoice';
 import { type CatalogueRead, type JobTablesRead, jobTablesOf, tablesMeant, otherTables, KEYS } from './jobTablesOf';
@@ -57,9 +58,9 @@ export class NoJobs extends Error {
 interface Read {
   readonly lines: readonly JobLine[];
   readonly leftOut: readonly LeftOutRow[];
-  readonly question: TableQuestion | undefined;
   /** Lines taken though their status says that they are done. */
   readonly done: number;
+  readonly questions: readonly TableQuestion[];
 }
 
 function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, choice: JobChoice, wishes: JobWishes): Read {
@@ -83,6 +84,7 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
     takesPlanned: wishes.whateverStatus || take.has('planned'),
   };
   const { block } = choice;
+  const statuses = new UnknownStatuses(reader, said.meaning);
   for (const { row, kind: asRow } of rows) {
     const kind = groups.headings.has(row) ? 'remark' : asRow;
     const isMeant = !choice.isChoice || (row >= block.row && row < block.row + block.rows);
@@ -91,7 +93,8 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
       leftOut.push({ row: row + 1, reason: kind });
       continue;
     }
-    const line = readJobLine(reader, row, reading);
+    const asRead = readJobLine(reader, row, reading);
+    const line = reading.takesDone ? asRead : statuses.judged(asRead);
     lines.push(line);
     const { standing } = line;
     if (standing.kind === 'stop') leftOut.push({ row: row + 1, reason: 'stop', sentence: stopSentence(line) });
@@ -99,7 +102,7 @@ function readTable({ cells, catalogue, said }: JobTablesRead, source: JobTable, 
     else if (line.quantity === 0) leftOut.push({ row: row + 1, reason: 'none wanted' });
     else if (jobStatus(reader.cell(row, 'status')) === 'done') done += 1;
   }
-  return { lines, leftOut, question: groups.question, done };
+  return { lines, leftOut, questions: [...(groups.question ? [groups.question] : []), ...statuses.questions], done };
 }
 
 const ONE_OF_EACH = 'No quantity column: one of each line.';
@@ -144,7 +147,7 @@ export async function readJobs(workbook: Workbook, wishes: JobWishes, choice?: J
       leftOut: [...tablesRead.flatMap(each => each.leftOut), ...otherTables(source, tables, meant)],
       ...(notes.length > 0 && { notes }),
     },
-    questions: [...tables.flatMap(({ reader }) => reader.questions), ...tablesRead.flatMap(({ question }) => question ?? [])],
+    questions: [...tables.flatMap(({ reader }) => reader.questions), ...tablesRead.flatMap(({ questions }) => questions)],
     catalogue: source.catalogue,
     tables,
   };

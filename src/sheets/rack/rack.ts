@@ -67,6 +67,8 @@ function stockRow({ reader }: RackTable, row: number, bookings: RackBookings): S
   const stated = reader.measure(row, 'length');
   if (!stated) throw new TradeError('blank', 'length', 'is blank', 'fill it in');
   const length = bookings.left(row, stated);
+  const open = reader.questions.find(({ refusal }) => refusal !== undefined);
+  if (open) throw new TradeError('choice', 'no column', 'says how many', `say whether ${open.column} is the quantity`);
   const quantity = reader.has('quantity') ? reader.count(row, 'quantity', 'quantity') : 1;
   if (quantity === undefined) throw new TradeError('blank', 'quantity', 'is blank', 'fill it in');
   const cell = reader.has('made') ? reader.cells.shown(row, reader.columns.made!) : '';

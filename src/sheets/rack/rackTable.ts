@@ -1,4 +1,5 @@
 import type { MeasureUnit } from '../../core/units/measureUnit';
+import { quantityQuestion, type CountWords } from '../jobs/jobQuantity';
 import { columnsRead, roleChoices } from '../table/columnsRead';
 import type { FoundTable } from '../table/findTables';
 import { headingForms, statedUnit } from '../table/heading';
@@ -32,6 +33,8 @@ const MEASURES: Readonly<Partial<Record<RackRole, MeasureRole>>> = {
   length: { quantity: 'length', group: 'length', label: 'length' },
   used: { quantity: 'length', group: 'length', label: 'length used' },
 };
+
+const OF_REELS: CountWords = { yes: 'Yes, that many reels', no: 'No, one reel in each row' };
 
 /** What a column of a rack can be, as it is shown where somebody chooses. */
 export const RACK_ROLE_CHOICES = roleChoices(RACK_ROLES);
@@ -92,11 +95,10 @@ export function rackTable(cells: SheetCells, table: FoundTable, { answers, isHos
   const columns: ColumnsByRole<RackRole> = { ...byWords, hose, length, ...(isBooking && { made: undefined }) };
   const proposals = unit && { length: unit };
   const added = { hose: sizeBeside(cells, table, hose, isHose) };
-  return {
-    table,
-    columns,
-    reader: new TableReader<RackRole>(cells, table, columns, MEASURES, answers, proposals, ['quantity'], added),
-  };
+  const reader = new TableReader<RackRole>(cells, table, columns, MEASURES, answers, proposals, ['quantity'], added);
+  const howMany = quantityQuestion(reader, answers.role, OF_REELS);
+  if (howMany) reader.questions.push(howMany);
+  return { table, columns, reader };
 }
 
 /** How much a table looks like a rack: the number of its columns that are known. */

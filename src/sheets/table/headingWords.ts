@@ -62,11 +62,14 @@ export const HEADING_WORDS = {
     "quantity|qty\\.?|q'ty|qnty\\.?|pcs?\\.?|pieces|how many|count|no\\. off|nos\\.?|off|number off|number of pieces|order(?:ed)? (?:qty\\.?|quantity)|(?:qty\\.?|quantity|pcs?\\.?|pieces|no\\.|number) (?:ordered|required|needed|wanted|to make|total)|total (?:qty\\.?|quantity|pcs?\\.?|pieces)",
     'number|amount|make|required',
   ),
-  reels: words('Number of reels', 'reels|number of reels|coils'),
+  reels: words(
+    'Number of reels',
+    '(?:(?:no\\.?|nos\\.?|number|count|qty\\.?|quantity|#) (?:of )?)?(?:reels|coils|drums|rolls)|how many reels|(?:reel|coil|drum|roll) (?:count|qty\\.?|quantity)|(?:reels|coils|drums|rolls) (?:in stock|on hand|left)',
+  ),
   line: words('Line', 'line|line no\\.?|job line|line item|item no\\.?', 'item|pos\\.?|position|no\\.?|#|job|job no\\.?'),
   label: words(
     'Wanted for',
-    'label|wanted for|for|used on|used for|description|mark|equipment|vehicle|application|where used|unit no\\.?|fits|place of use',
+    'label|wanted for|what for|for what|purpose|for|used on|used for|description|mark|equipment|vehicle|application|where used|unit no\\.?|fits|place of use',
     'name|machine|asset|type of machine',
   ),
   assembly: words(

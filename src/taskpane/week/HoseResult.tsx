@@ -76,6 +76,11 @@ function Totals({ totals, inSheetOrder, hasWorth, unit }: TotalsProps) {
   );
 }
 
+function titleOf({ longest, job }: HosePlan): string {
+  if (!longest.isZero()) return 'Too long for the rack, not planned';
+  return job.unusable || job.rack.length > 0 ? 'None in the rack that may be used' : 'Not in the rack';
+}
+
 /** The plan of one hose: totals, proof, comparison, warnings, every reel to scale; and what is short and what to buy. */
 export function HoseResult({
   plan,
@@ -103,7 +108,7 @@ export function HoseResult({
       {plan.tooLong.length > 0 && (
         <MessageBar intent="error" layout="multiline">
           <MessageBarBody>
-            <MessageBarTitle>{plan.longest.isZero() ? 'Not in the rack' : 'Too long for the rack, not planned'}</MessageBarTitle>
+            <MessageBarTitle>{titleOf(plan)}</MessageBarTitle>
             {tooLongSentence(plan, unit)}
           </MessageBarBody>
         </MessageBar>

@@ -1,5 +1,6 @@
 import { Body1, Caption1, Field, Input, makeStyles, tokens } from '@fluentui/react-components';
 import { useState } from 'react';
+import { monthsOfAge } from '../../sheets/cutlist/cutSettings';
 import { BENCH_CAUTIONS } from '../../sheets/print/cautions';
 import { freeSheetName } from '../../sheets/print/freeSheetName';
 import { newSheetWriting } from '../../sheets/print/writing';
@@ -46,7 +47,7 @@ export function OrderView({ workbook }: ViewProps) {
   const { outcome, write, undo } = useWriting(workbook);
   const { mistake } = typedShare(fields.share);
   const unit = bench.unit;
-  const wishes = { unit, step: benchStep(bench, unit), ...machineNow(fields) };
+  const wishes = { unit, step: benchStep(bench, unit), ageLimitMonths: monthsOfAge(bench), ...machineNow(fields) };
   const { view, refresh, show } = useOrder(workbook, wishes, ticks);
 
   const writeAs = (name: string, changes: (sheet: string, read: OrderRead, source: string) => readonly Change[]) =>

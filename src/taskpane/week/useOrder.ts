@@ -4,7 +4,11 @@ import type { LengthUnit } from '../../core/units/lengthUnit';
 import { measureUnit } from '../../core/units/measureUnit';
 import { readJobs, type Jobs } from '../../sheets/jobs/readJobs';
 import { jobChoice, type JobChoice } from '../../sheets/jobs/jobChoice';
+import { readPieces } from '../../sheets/pieces/readPieces';
+import { isTooOld } from '../../sheets/rack/hoseAge';
+import { unusableHose } from '../../sheets/rack/unusableHose';
 import { rackSheets, readRack, type Rack } from '../../sheets/rack/rack';
+import { today } from '../../sheets/table/today';
 import type { Takeable } from '../../sheets/table/tableRows';
 import { orderOfJobs, type MachineNow } from '../../sheets/week/orderOfJobs';
 import type { OrderOfWork } from '../../sheets/week/orderOfWork';
@@ -18,6 +22,8 @@ import { useSettledView } from '../controls/useSettledView';
 export interface OrderWishes extends MachineNow {
   readonly unit: LengthUnit;
   readonly step: Decimal;
+  /** Hose older than this is not fetched; undefined: no limit. */
+  readonly ageLimitMonths: number | undefined;
 }
 
 /** What somebody says about the reading of job lines and rack. */
@@ -37,12 +43,16 @@ export interface OrderRead {
 
 async function readOrder(workbook: Workbook, wishes: OrderWishes, ticks: OrderTicks, choice: JobChoice): Promise<OrderRead> {
   const { takeRack, ...jobTicks } = ticks;
-  const { unit, step } = wishes;
+  const { unit, step, ageLimitMonths } = wishes;
   const jobs = await readJobs(workbook, { step: { value: step, unit: measureUnit('length', unit)! }, ...jobTicks }, choice);
   const [rack] = await rackSheets(workbook);
   const stock = rack === undefined ? undefined : await readRack(workbook, rack, takeRack, jobs);
   const order = orderOfJobs(jobs, wishes, unit);
-  return { status: 'ready', jobs, order, picks: pickList(jobs, rackReels(stock?.rows ?? [], unit), unit), rack, stock };
+  const tooOld = (stock?.rows ?? []).filter(row => isTooOld(row, ageLimitMonths, today()));
+  const reels = rackReels(stock?.rows.filter(row => !tooOld.includes(row)) ?? [], unit);
+  const pieces = (await readPieces(workbook))?.pieces;
+  const picks = pickList(jobs, reels, unit, pieces, stock && unusableHose(stock, tooOld));
+  return { status: 'ready', jobs, order, picks, rack, stock };
 }
 
 /** Follows the selection and orders the lines that are meant. */

@@ -564,6 +564,17 @@ describe('a table in another unit than the catalogue', () => {
     );
   });
 
+  test('numbers below a row of units are no text', () => {
+    const used = sheetOf([
+      ['Hose', 'Fitting A', 'Fitting B', 'Overall length', 'Qty'],
+      ['', '', '', 'in', ''],
+      ['Alder DN 25', 'x', 'y', 50, 2],
+    ]);
+    expect(offersFor(viewOf(used, 'A3', WORKSHOP)).find(({ id }) => id === 'pressure')!.reason ?? '').not.toMatch(
+      /typed as text/,
+    );
+  });
+
   test('the look-up names the catalogue’s cell where that is not called Catalogue', () => {
     const catalogue = { ...WORKSHOP, reference: "'What-if'!$B$1" };
     const { formulas } = planned(rows('mm', 1250), 'A2', ['pressure'], { catalogue });

@@ -245,6 +245,22 @@ test('of several equal reels in a row the others stay, fewer', async () => {
   expect(table!.values[1]).toEqual(['Larch', 5000, 3 - reels.length, 'L7', 'others of these were cut']);
 });
 
+test('units in a row of their own and words that stand alone get no note: the sheet is read as its rack was', async () => {
+  const own = await rackOf([
+    ['Hose', 'Remaining', 'Qty', 'Lot'],
+    ['', 'm', '', ''],
+    ['Larch', 8, 1, 'L7'],
+    ['Old stock, third bay', '', '', ''],
+    ['Alder', 17.974, 1, 'L8'],
+  ]);
+  const [table] = valuesOf(rackAfterSheet('After', own, await plannedOn(own), 'mm'));
+  const { workbook } = fakeWorkbook({ After: table!.values }, { sheet: 'After', address: 'A3' });
+  const read = (await readRack(workbook, 'After'))!;
+  expect(read.questions).toEqual([]);
+  expect(read.problems).toEqual([]);
+  expect(rackIn(read.rows, 'mm').map(({ hose, length }) => `${hose} ${length}`)).toContain('Alder 17974');
+});
+
 test('ends on a rack in feet keep their exact length and show it in thousandths of a foot at most', async () => {
   const own = await rackOf([
     ['Hose', 'Length (ft)'],

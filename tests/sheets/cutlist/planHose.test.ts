@@ -5,7 +5,8 @@ import { Decimal } from '../../../src/core/units/decimal';
 import type { CutLine } from '../../../src/sheets/jobs/cutLine';
 import type { CutSettings } from '../../../src/sheets/cutlist/cutSettings';
 import { firstFit, onePerPiece } from '../../../src/sheets/cutlist/firstFit';
-import { hoseJobs } from '../../../src/sheets/cutlist/hoseJob';
+import { fillRests } from '../../../src/sheets/cutlist/fillRests';
+import { hoseJobs, withRack } from '../../../src/sheets/cutlist/hoseJob';
 import { planHose, type HosePlan } from '../../../src/sheets/cutlist/planHose';
 import type { PlanSolver } from '../../../src/sheets/cutlist/planSolver';
 import { overallResult } from '../../../src/sheets/cutlist/overallResult';
@@ -157,6 +158,59 @@ test('what can be cut now: the first lines of the sheet, though later ones fill 
   expect(later.map(({ row }) => row)).toEqual([2]);
 });
 
+test('what waits is laid on the ends of the plan that is shown, with kerf and squaring, until nothing more fits (by hand)', async () => {
+  const cut = { ...USUAL_SETTINGS, kerf: d(3), squaring: d(20), keep: undefined };
+  // Asked for two pieces, this solver has the plan; asked for more, it finds none: so nothing but first fit can add to it.
+  const blind: PlanSolver = async (problem, watch) => {
+    const pieces = problem.pieces.reduce((sum, { quantity }) => sum + quantity, 0);
+    if (pieces > 2) throw new TradeError('unsettled', 'stock', 'is very tight', 'allow more seconds');
+    return solveCutPlan(problem, watch);
+  };
+  const job = withRack({ hose: 'Larch DN 12', lines: [line(1, 1000, 1)], today }, [reel(1, 2000), reel(2, 1500)], cut);
+  const now = await planHose(job, cut, undefined, blind);
+  const [first] = now.reels;
+  // 1500 − 20 − 1000 − 3 leave 477; a piece of 477 fits, one of 478 goes on the other reel, 2000 − 20, which leaves 1499, and 1500 nowhere.
+  expect(first!.left.toString()).toBe('477');
+  const waiting = [line(2, 1500, 1), line(3, 478, 1), line(4, 477, 1)];
+  const whole = { ...job, lines: [...job.lines, ...waiting] };
+  const filled = fillRests(whole, now.reels, waiting.slice(1), cut)!;
+  expect(filled.reels.map(({ cuts, left }) => [cuts.map(({ line: { row } }) => row), `${left}`])).toEqual([
+    [[1, 4], '0'],
+    [[3], '1499'],
+  ]);
+  expect(filled.later).toEqual([]);
+  expect(filled.lines.map(({ row, quantity }) => [row, quantity])).toEqual([
+    [1, 1],
+    [3, 1],
+    [4, 1],
+  ]);
+  expect(fillRests({ ...whole, rack: [reel(2, 1500)] }, now.reels, [line(3, 478, 1)], cut)).toBeUndefined();
+});
+
+test('a line waits only where it does not fit the plan that is shown', async () => {
+  const plain = { ...USUAL_SETTINGS, kerf: d(0), squaring: undefined, keep: undefined };
+  let isFirst = true;
+  // Never all three; for two pieces a poor plan first, one on each reel, on whose ends 1040 does not fit.
+  const fickle: PlanSolver = async (problem, watch) => {
+    const pieces = problem.pieces.reduce((sum, { quantity }) => sum + quantity, 0);
+    if (pieces > 2) throw new TradeError('unsettled', 'stock', 'is very tight', 'allow more seconds');
+    const plan = await solveCutPlan(problem, watch);
+    if (pieces < 2 || !isFirst) return plan;
+    isFirst = false;
+    const rows = [2000, 1045].map(stock => ({
+      ...plan.rows[0]!,
+      ...{ stock: d(stock), times: 1, cuts: [{ length: d(1000), count: 1 }], left: d(stock - 1000) },
+    }));
+    return { ...plan, rows, isProven: true };
+  };
+  const [job] = hoseJobs([line(1, 1000, 2), line(2, 1040, 1)], [reel(1, 2000), reel(2, 1045)], plain, today);
+  const result = await planHose(job!, plain, undefined, fickle);
+  expect(result.later).toEqual([]);
+  expect(result.shortage).toBeUndefined();
+  expect(result.reels.map(({ cuts }) => cuts.map(({ line: { row } }) => row))).toEqual([[1, 1], [2]]);
+  expect(hoseSummary(result, 'mm')).toContain('What still fitted was laid on the ends of the plan');
+});
+
 test('where no plan is found for all though the stock would do, that is said, and what first fit finds is planned', async () => {
   const plain = { ...USUAL_SETTINGS, kerf: d(0), squaring: undefined };
   const blind: PlanSolver = async (problem, watch) => {
@@ -217,6 +271,15 @@ test('one piece that no reel of the rack is long enough for: the rest is planned
   expect(overallResult([result], 'mm')).toContain(
     '2 pieces wait: Larch DN 12: longer than any piece in the rack: line 2 job 2: 2 × 5000 mm.',
   );
+});
+
+test('hose that is there but may not be used, or is no longer than the squaring, is not said to be missing', async () => {
+  const [job] = hoseJobs([line(1, 1200, 3)], [], USUAL_SETTINGS, today, () => '2 too old (rows 2, 3)');
+  const result = await planHose(job!, USUAL_SETTINGS, undefined, solveCutPlan);
+  expect(tooLongSentence(result, 'mm')).toContain('mm. None in the rack that may be used: 2 too old (rows 2, 3). How much');
+  expect(overallResult([result], 'mm').join(' ')).toContain('Larch DN 12: none in the rack that may be used: 2 too old');
+  const { text } = await tell([line(1, 1200, 3)], [reel(1, 10)]);
+  expect(text).toContain('Nothing in the rack is longer than the squaring.');
 });
 
 test('a piece as long as a reel less its squaring can be cut; a tenth more is too long', async () => {

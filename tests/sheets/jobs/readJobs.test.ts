@@ -120,6 +120,24 @@ describe('a row of units under the headings', () => {
   });
 });
 
+test.each(['What for', 'Purpose', 'Wanted for'])('%s is the label of a line', async heading => {
+  const rows = [
+    ['Hose', 'Cut length (mm)', 'Qty', heading],
+    ['Alder DN 12', 500, 2, 'Boom'],
+  ];
+  expect((await jobs(rows)).lines.map(({ label }) => label)).toEqual(['Boom']);
+});
+
+test('sets beside pieces per set: the question names both, for they are not multiplied', async () => {
+  const rows = [
+    ['Hose', 'Cut length (mm)', 'Ref', 'Sets', 'Pcs per set'],
+    ['Alder DN 12', 500, 'a', 2, 3],
+  ];
+  expect((await jobs(rows)).questions.map(({ sentence }) => sentence)).toEqual([
+    'No column says how many. Is D: Sets the quantity? Whole numbers are in E: Pcs per set, too: they are not multiplied with it.',
+  ]);
+});
+
 describe('rows that are not to be cut', () => {
   const HEAD = ['Hose', 'Cut length (mm)', 'Qty', 'Status'];
   const rows = [
@@ -138,6 +156,44 @@ describe('rows that are not to be cut', () => {
       '5 stop',
       '6 none wanted',
     ]);
+  });
+  test('status words that nobody knows are named with their rows: their lines are taken until somebody leaves them out', async () => {
+    const own = [
+      HEAD,
+      ['Alder DN 12', 500, 2, 'packed'],
+      ['Alder DN 12', 600, 2, 'Packed'],
+      ['Alder DN 12', 700, 2, 'sent 3 Nov'],
+      ['Alder DN 12', 800, 2, 'rush'],
+      ['Alder DN 12', 900, 2, 'cut: 1 of 2'],
+    ];
+    const { workbook } = fakeWorkbook({ Jobs: own }, { sheet: 'Jobs', address: 'A2' });
+    const open = await readJobs(workbook, WISHES);
+    expect(open.report.taken).toEqual([2, 3, 4, 5, 6]);
+    expect(open.questions.map(({ sentence }) => sentence)).toEqual([
+      '“packed” (2 rows) is no status that is known: these lines are planned.',
+      '“sent 3 Nov” (1 row) is no status that is known: these lines are planned.',
+    ]);
+    await rememberAnswer(workbook, 'jobs', 'Jobs', 'meaning', open.questions[0]!.heading, 'done');
+    await rememberAnswer(workbook, 'jobs', 'Jobs', 'meaning', open.questions[1]!.heading, 'open');
+    const answered = await readJobs(workbook, WISHES);
+    expect(answered.questions).toEqual([]);
+    expect(answered.report.taken).toEqual([4, 5, 6]);
+    expect(answered.report.leftOut).toMatchObject([
+      { row: 2, reason: 'done' },
+      { row: 3, reason: 'done' },
+    ]);
+    expect((await readJobs(workbook, { ...WISHES, take: new Set(['done'] as const) })).report.taken).toHaveLength(5);
+  });
+  test('many such words are asked about together', async () => {
+    const words = ['packed', 'collected', 'posted', 'gone', 'handed over'];
+    const { workbook } = fakeWorkbook(
+      { Jobs: [HEAD, ...words.map(word => ['Alder DN 12', 500, 2, word])] },
+      { sheet: 'Jobs', address: 'A2' },
+    );
+    const [together, ...others] = (await readJobs(workbook, WISHES)).questions;
+    expect(others).toEqual([]);
+    await rememberAnswer(workbook, 'jobs', 'Jobs', 'meaning', together!.heading, 'done');
+    expect((await readJobs(workbook, WISHES)).report.taken).toEqual([]);
   });
   test('a tick takes those that may be taken', async () => {
     const wishes: JobWishes = { ...WISHES, take: new Set(['hidden', 'done', 'planned'] as const) };

@@ -214,3 +214,33 @@ describe('the rack’s own status', () => {
     expect(await leftOut(several)).toEqual(['3 barred', '4 barred']);
   });
 });
+
+describe('how many reels', () => {
+  const rowsWith = (heading: string, ...counts: readonly FakeCell[]) => [
+    ['Hose', 'Length (m)', heading, 'Place'],
+    ...counts.map((count, index) => ['Larch DN 12', 20, count, `A${index + 1}`]),
+  ];
+
+  test.each(['No. of reels', 'No of reels', '# of reels', 'Reels', 'Qty of coils', 'Reel count', 'Rolls', 'Reels on hand'])(
+    '%s: three count as three, and a row with none is not planned from',
+    async heading => {
+      expect(await message(rowsWith(heading, 3, 0))).toEqual(['2: Larch DN 12, 20000 × 3, A1']);
+      expect(await leftOut(rowsWith(heading, 3, 0))).toEqual(['3 none wanted']);
+    },
+  );
+
+  test('a column of counts that is not read is asked about, and no reel is used until it is answered', async () => {
+    const workbook = book(rowsWith('On the shelf', 3, 0));
+    const open = (await readRack(workbook, 'Rack'))!;
+    expect(open.questions.map(({ sentence }) => sentence)).toEqual(['No column says how many. Is C: On the shelf the quantity?']);
+    expect(open.rows).toEqual([]);
+    expect(open.problems[0]).toEqual({
+      row: 2,
+      sentence: 'no column says how many: say whether C: On the shelf is the quantity',
+    });
+    await rememberAnswer(workbook, 'rack', 'Rack', 'role', 'On the shelf', 'quantity');
+    expect((await readRack(workbook, 'Rack'))!.rows.map(({ quantity }) => quantity)).toEqual([3]);
+    await rememberAnswer(workbook, 'rack', 'Rack', 'role', 'On the shelf', 'none');
+    expect((await readRack(workbook, 'Rack'))!.rows.map(({ quantity }) => quantity)).toEqual([1, 1]);
+  });
+});

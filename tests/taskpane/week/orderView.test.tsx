@@ -91,3 +91,53 @@ test.each([
   );
   await waitFor(() => expect(screen.getByRole('region', { name: 'Pick list' }).textContent).toMatch(expected));
 });
+
+describe('once the cut list is written', () => {
+  const rack = [
+    ['Hose', 'Length (m)', 'Place', 'Reel', 'Made'],
+    ['Larch DN 12', 1.687, 'C1', 'R5', '2026-03'],
+    ['Larch DN 12', 30, 'C2', 'R6', '2011-03'],
+    ['Larch DN 12', 20, 'C3', 'R7', '2026-05'],
+    ['Larch DN 8', 30, 'A2', 'R9', '2026-05'],
+  ];
+  const pieces = (...statuses: readonly string[]) => [
+    ['Piece', 'Line', 'Hose', 'Lot', 'Reel', 'Cut length (mm)', 'Status'],
+    ...statuses.map((status, index) => [`1-${index + 1}`, 1, 'Larch DN 12', 'L5', 'R5', 1168, status]),
+  ];
+  const withPieces = (Pieces: ReturnType<typeof pieces>) =>
+    render(
+      <FluentProvider theme={webLightTheme}>
+        <OrderView
+          {...viewProps(fakeWorkbook({ Jobs: JOBS.slice(0, 3), Rack: rack, Pieces }, { sheet: 'Jobs', address: 'A2' }).workbook)}
+        />
+      </FluentProvider>,
+    );
+  const picked = async () => (await screen.findByRole('region', { name: 'Pick list' })).textContent;
+
+  test('hose comes from the reels of the cut list, not from what the rack has after it', async () => {
+    withPieces(pieces('planned', 'planned', 'planned', 'planned'));
+    const text = await picked();
+    expect(text).toContain('Hose Larch DN 12: 4672 mm');
+    expect(text).toContain('reel R5, lot L5: cut 4 × 1168 mm');
+    expect(text).not.toContain('1687 mm');
+    expect(text).not.toContain('C3');
+  });
+
+  test('what is cut needs no hose, what is crimped no couplings; a piece that waits comes from the rack', async () => {
+    withPieces(pieces('planned', 'cut', 'crimped', ''));
+    const text = await picked();
+    expect(text).toContain('Hose Larch DN 12: 2336 mm');
+    expect(text).toContain('cut 1 × 1168 mm');
+    expect(text).toContain('C3, reel R7: 20000 mm');
+    expect(text).toContain('Coupling cone: 6');
+  });
+
+  test('nobody is sent to reels beyond the age limit', async () => {
+    localStorage.setItem('benchrow.cuts', JSON.stringify({ unit: 'mm', step: '1', ageLimit: '6' }));
+    withPieces(pieces());
+    const text = await picked();
+    expect(text).toContain('C3, reel R7: 20000 mm');
+    expect(text).not.toContain('C2');
+    expect(text).not.toContain('none in the rack');
+  });
+});
