@@ -48,7 +48,9 @@ describe('a column that may say how many is asked about, and no line is taken un
 
   test('a heading that speaks of a number of things comes before other whole numbers', async () => {
     const rows = beside(['Bundles', 'Qty this week'], [5, 4], [6, 2]);
-    expect(await asked(rows)).toEqual(['No column says how many. Is D: Qty this week the quantity?']);
+    expect(await asked(rows)).toEqual([
+      'No column says how many. Is D: Qty this week the quantity? Whole numbers are in C: Bundles, too: they are not multiplied with it.',
+    ]);
   });
 });
 
