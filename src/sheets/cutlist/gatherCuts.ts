@@ -22,7 +22,7 @@ import type { LeftOutRow, ReadReport, Takeable } from '../table/tableRows';
 import { cutLineOf } from './cutLineOf';
 import type { CutSettings } from './cutSettings';
 import { hoseJobs, type HoseJob } from './hoseJob';
-import { lineKey } from './ownLines';
+import { lineKey } from './lineKey';
 
 /** Rows that are taken though they would be left out, and what is meant by lines with a single coupling. */
 export interface CutWishes {

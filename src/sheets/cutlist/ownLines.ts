@@ -1,10 +1,6 @@
-import type { JobLine } from '../jobs/jobLine';
 import { pieceKey } from '../pieces/piece';
 import type { CutWishes, Gathered } from './gatherCuts';
-
-/** What a line says, and where: another week's line in its row that says the same word by word is the same line. */
-export const lineKey = ({ sheet, row, line, label, hose, quantity, cutLength }: JobLine): string =>
-  JSON.stringify([sheet, row, line, label, hose, quantity, cutLength?.value, cutLength?.unit.symbol]);
+import { lineKey } from './lineKey';
 
 /** The lines that a plan was made of: of their pieces it is known whose they are. */
 export function plannedLines({ read, report }: Gathered): readonly string[] {
