@@ -20,22 +20,34 @@ const JOBS = [
   ['Larch DN 12', 'cone', '', 700, 2],
 ];
 
-test.each<[string, ComponentType<ViewProps>]>([
-  ['Quote', QuoteView],
-  ['To buy', PurchaseView],
-  ['Order', OrderView],
-  ['Cards', CardsView],
-  ['Tags', TagsView],
-])('%s asks about lines with one coupling, and takes them', async (_, View) => {
+const shown = (View: ComponentType<ViewProps>) => {
   const { workbook } = fakeWorkbook({ Jobs: JOBS }, { sheet: 'Jobs', address: 'A2' });
   render(
     <FluentProvider theme={webLightTheme}>
       <View {...viewProps(workbook)} />
     </FluentProvider>,
   );
+};
+const ONE_COUPLING = 'Lines with one coupling: the other end stays plain hose';
+
+test.each<[string, ComponentType<ViewProps>]>([
+  ['To buy', PurchaseView],
+  ['Order', OrderView],
+  ['Cards', CardsView],
+  ['Tags', TagsView],
+])('%s asks about lines with one coupling, and takes them', async (_, View) => {
+  shown(View);
   await screen.findByText(/1 row taken; left out: 1 STOP/);
-  fireEvent.click(screen.getByLabelText('Lines with one coupling: the other end stays plain hose'));
+  fireEvent.click(screen.getByLabelText(ONE_COUPLING));
   expect(await screen.findByText(/2 rows taken/)).toBeTruthy();
+});
+
+test('Quote asks about them, too, and says that no function gives their price', async () => {
+  shown(QuoteView);
+  await screen.findByText(/1 row taken; left out: 1 STOP/);
+  fireEvent.click(screen.getByLabelText(ONE_COUPLING));
+  expect(await screen.findByText(/one coupling only: price it by hand/)).toBeTruthy();
+  expect(screen.getByText(/1 row taken; left out: 1 STOP/)).toBeTruthy();
 });
 
 test('rows that were appended without our formulas are filled from where they are read', async () => {
