@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { Wanted } from '../../taskpane/app/wanted';
 import type { Workbook } from '../../workbook/workbook';
 import { showStep } from '../tour/showStep';
@@ -28,16 +28,24 @@ interface TourHost {
 /** Where the tour stands, and what moves it on. */
 export function useTour({ openSample, uncounted, workbook, onProblem }: TourHost) {
   const [state, setState] = useState(CLOSED);
+  const latest = useRef(0);
 
   const goTo = async (tour: Tour, step: number, prepare?: () => Promise<boolean>) => {
     const before = state;
+    const own = ++latest.current;
+    // Whoever closes the tour, or opens something else, while a step is prepared has done with it.
+    const isOver = () => own !== latest.current;
     setState({ isOpen: true, tour, step, busy: true, wanted: undefined });
     try {
-      if (prepare && !(await prepare())) return setState(before);
+      const isReady = !prepare || (await prepare());
+      if (isOver()) return;
+      if (!isReady) return setState(before);
       await uncounted(() => showStep(workbook()!, tour.steps[step]!));
     } catch (error) {
+      if (isOver()) return;
       onProblem(`The tour cannot show this step: ${errorSentence(error)}`);
     }
+    if (isOver()) return;
     const { place, strip = 'folded' } = tour.steps[step]!;
     setState({ isOpen: true, tour, step, busy: false, wanted: { place, strip } });
   };
@@ -45,7 +53,10 @@ export function useTour({ openSample, uncounted, workbook, onProblem }: TourHost
   return {
     ...state,
     open: () => setState({ ...CLOSED, isOpen: true }),
-    close: () => setState(CLOSED),
+    close: () => {
+      latest.current++;
+      setState(CLOSED);
+    },
     start: (tour: Tour) => void goTo(tour, 0, () => openSample(tour.sample)),
     show: (step: number) => state.tour && void goTo(state.tour, step),
   };
