@@ -1,15 +1,7 @@
-import { Decimal } from '../../../src/core/units/decimal';
 import { lengthSentence } from '../../../src/sheets/cutlist/leftOutSentences';
 import { gatherCards } from '../../../src/sheets/jobs/gatherCards';
-import { office, piecesText, planned, type, written } from './shopOffice';
+import { CARDS, office, piecesText, planned, type, written } from './shopOffice';
 
-const CARDS = {
-  unit: 'mm',
-  step: new Decimal(1),
-  pressureUnit: 'bar',
-  machine: '',
-  take: new Set(['planned'] as const),
-} as const;
 const jobs = (order: string) => [
   ['Line', 'Order', 'Hose', 'Cut length (mm)', 'Qty', 'Status'],
   [1, order, 'Hazel DN 12', 900, 2, ''],

@@ -1,17 +1,9 @@
-import { Decimal } from '../../../src/core/units/decimal';
 import { gatherCards } from '../../../src/sheets/jobs/gatherCards';
 import { lookAlikeAnswers } from '../../../src/sheets/cutlist/ownLines';
-import { office, piecesText, planned, setStatus, week, written } from './shopOffice';
+import { CARDS, office, piecesText, planned, setStatus, week, written } from './shopOffice';
 
 const HAZEL = 'Hazel DN 12';
 const WEEKS = { 'Week 49': week([3, HAZEL, 700, 2]), 'Week 50': week([3, HAZEL, 555, 3]) };
-const CARDS = {
-  unit: 'mm',
-  step: new Decimal(1),
-  pressureUnit: 'bar',
-  machine: '',
-  take: new Set(['planned'] as const),
-} as const;
 
 const asked = async (workbook: ReturnType<typeof office>, sheet: string) => {
   const { gathered } = await planned(workbook, sheet);

@@ -1,3 +1,4 @@
+import { Decimal } from '../../../src/core/units/decimal';
 import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import { cutsWriting } from '../../../src/sheets/cutlist/cutsWriting';
 import { gatherCuts, type CutWishes } from '../../../src/sheets/cutlist/gatherCuts';
@@ -10,6 +11,15 @@ import type { Workbook } from '../../../src/workbook/workbook';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 import { cutsOptions } from '../cutlist/demoWorkbook';
 import { USUAL_SETTINGS } from '../cutlist/usualSettings';
+
+/** Cards of lines that are planned, too, for no machine that is named. */
+export const CARDS = {
+  unit: 'mm',
+  step: new Decimal(1),
+  pressureUnit: 'bar',
+  machine: '',
+  take: new Set(['planned'] as const),
+} as const;
 
 /** A job sheet as many offices keep it: neither orders nor assembly numbers. */
 export const week = (...lines: readonly (readonly FakeCell[])[]): readonly (readonly FakeCell[])[] => [
