@@ -17,6 +17,13 @@ export function cardPieces(all: readonly Piece[], line: JobIdentity, step?: Leng
   }));
 }
 
+/** `cut length 700 mm, while the line says 555 mm`; "" where no piece has another length. */
+export function otherLengthsText(other: readonly Piece[], { cutLength }: Pick<JobIdentity, 'cutLength'>): string {
+  const text = (length: Length | undefined) => length && `${lengthText(length.value, length.unit.symbol)} ${length.unit.symbol}`;
+  const lengths = [...new Set(other.map(piece => text(piece.cutLength)))].join(', ');
+  return lengths && `cut length ${lengths}, while the line says ${text(cutLength)}`;
+}
+
 /**
  * Pieces of a line's number that have another length than the line has now: the bench must not cut one for the other. For a line without
  * order and assembly number those of old weeks, which are cut, are no news.
@@ -27,10 +34,8 @@ export function otherLengthNote(all: readonly Piece[], line: JobIdentity, step?:
   const isNews = (piece: Piece) => !isVague(line) || statusOfPiece(piece) === 'planned';
   const other = good.filter(piece => isOtherLength(piece, line, step) && isNews(piece));
   if (other.length === 0) return undefined;
-  const text = ({ value, unit }: Length) => `${lengthText(value, unit.symbol)} ${unit.symbol}`;
-  const lengths = [...new Set(other.map(({ cutLength }) => text(cutLength!)))].join(', ');
   const names = numbersText(other.map(({ piece }) => piece));
-  return `${names} on sheet Pieces: cut length ${lengths}, while the line says ${text(line.cutLength!)}`;
+  return `${names} on sheet Pieces: ${otherLengthsText(other, line)}`;
 }
 
 /** `H3-117-1 … 3`: numbers that follow each other, written short. */

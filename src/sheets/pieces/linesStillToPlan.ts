@@ -1,10 +1,9 @@
 import { quantityOf, type JobLine } from '../jobs/jobLine';
 import { jobStatus } from '../jobs/jobStatus';
 import type { LeftOutRow, Takeable } from '../table/tableRows';
-import { lengthText } from '../table/lengthText';
 import type { Length } from '../../core/units/lengthUnit';
 import type { Piece } from './piece';
-import { numbersText } from './cardPieces';
+import { numbersText, otherLengthsText } from './cardPieces';
 import { isOtherLength, isVague, piecesOfLine } from './piecesOfLine';
 import { statusOfPiece } from './pieceStatus';
 import { countedText } from '../../core/countedText';
@@ -56,11 +55,10 @@ export interface LinesStillToPlan {
 /** What the status says of a line some of whose pieces are in work: without them nobody knows what is left of it. */
 const PARTLY_OURS = /: \d+ of \d+$/;
 
-/** `, cut length 700 mm, while the line says 555 mm`; "" where no piece has another length. */
-function lengthsText(other: readonly Piece[], { cutLength }: JobLine): string {
-  const text = (length: Length | undefined) => length && `${lengthText(length.value, length.unit.symbol)} ${length.unit.symbol}`;
-  const lengths = [...new Set(other.map(piece => text(piece.cutLength)))].join(', ');
-  return lengths && `, cut length ${lengths}, while the line says ${text(cutLength)}`;
+/** What pieces have instead of the line's length, at the end of a sentence. */
+function lengthsText(other: readonly Piece[], line: JobLine): string {
+  const text = otherLengthsText(other, line);
+  return text && `, ${text}`;
 }
 
 /**
