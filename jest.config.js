@@ -21,6 +21,6 @@ export default {
   transform: {
     '^.+\\.(mjs|[tj]sx?)$': ['@swc/jest', { jsc: { target: 'es2022', transform: { react: { runtime: 'automatic' } } } }],
   },
-  globalSetup: '<rootDir>/tests/packedLibraries.mjs',
+  globalSetup: '<rootDir>/tests/prepare.mjs',
   moduleNameMapper: { ...packedModules, '\\.css$': '<rootDir>/tests/emptyStyle.cjs' },
 };

@@ -2,8 +2,10 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { unpackBrowser } from '../tests/packagedBrowser.mjs';
 
 await import('./typescriptLoader.mjs');
+await unpackBrowser();
 
 const names = process.argv.slice(2);
 const found = readdirSync('bench')

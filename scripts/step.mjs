@@ -1,24 +1,17 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { join } from 'node:path';
-
-const inModules = script => join('node_modules', script);
 
 /**
- * Runs a program that a package brought (from node_modules), its output on the terminal; ends this process with its exit code where it fails.
- * @param {string} script path below node_modules, e.g. `jest/bin/jest.js`
+ * Runs a program, its output on the terminal; ends this process with its exit code where it fails.
+ * @param {string} script path from the project's folder, e.g. `node_modules/jest/bin/jest.js`
  * @param {string[]} args
- * @param {Record<string, string>} [env] added to the environment
  */
-export function step(script, args, env = {}) {
-  const done = spawnSync(process.execPath, [inModules(script), ...args], {
-    stdio: 'inherit',
-    env: { ...process.env, ...env },
-  });
+export function step(script, args) {
+  const done = spawnSync(process.execPath, [script, ...args], { stdio: 'inherit' });
   if (done.status !== 0) process.exit(done.status ?? 1);
 }
 
 function finished(script, args) {
-  const program = spawn(process.execPath, [inModules(script), ...args], { stdio: ['ignore', 'pipe', 'pipe'] });
+  const program = spawn(process.execPath, [script, ...args], { stdio: ['ignore', 'pipe', 'pipe'] });
   const output = [];
   for (const stream of [program.stdout, program.stderr]) stream.on('data', part => output.push(part));
   return new Promise((done, fail) => {

@@ -106,8 +106,8 @@ async function pack(name, group, into) {
   );
 }
 
-/** Jest's `globalSetup`. */
-export default async function packLibraries() {
+/** Packs all groups, unless that was done. */
+export async function packLibraries() {
   if (existsSync(folder)) return;
   const started = Date.now();
   const into = `${folder}-${process.pid}`;

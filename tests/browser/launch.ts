@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { chromium, type Browser } from 'playwright-core';
+import { chromium, type Browser, type BrowserContext } from 'playwright-core';
+import { PACKAGED_BROWSER } from '../packagedBrowser.mjs';
 
 /** Quiet and offline: no updates, no background traffic. */
 const FLAGS = [
@@ -41,13 +42,24 @@ function installedBrowser(): string | undefined {
   return [...onPath, ...PLACES].find(path => existsSync(path));
 }
 
+const chosen = process.env.TEST_BROWSER || (existsSync(PACKAGED_BROWSER) ? PACKAGED_BROWSER : installedBrowser());
+
 /**
- * Starts a browser of the Chromium family: the installed one (chromium, Chrome or Edge), else the packaged one.
+ * Starts a browser of the Chromium family: the one that TEST_BROWSER names (its path), else the packaged one, else an installed one
+ * (chromium, Chrome or Edge).
  * @throws Error where there is none: a browser test is never skipped
  */
-export async function launch(): Promise<Browser> {
-  const executablePath = installedBrowser();
-  if (executablePath) return chromium.launch({ executablePath, args: FLAGS });
-  const { default: packaged } = await import('@sparticuz/chromium');
-  return chromium.launch({ executablePath: await packaged.executablePath(), args: FLAGS });
+export function launch(): Promise<Browser> {
+  if (!chosen) {
+    throw new Error('There is no browser to test with: install Chromium, Chrome or Edge, or name one in TEST_BROWSER.');
+  }
+  return chromium.launch({ executablePath: chosen, args: FLAGS });
+}
+
+/** Lets pages print: the packaged browser has no print window and would not say that it prints. */
+export async function letPrint(context: BrowserContext): Promise<void> {
+  if (chosen !== PACKAGED_BROWSER) return;
+  await context.addInitScript(() => {
+    window.print = () => void window.dispatchEvent(new Event('beforeprint'));
+  });
 }

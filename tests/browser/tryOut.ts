@@ -2,7 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, FileChooser, Page } from 'playwright-core';
 import { OFFICE_FILE } from '../../src/host/catalogueFile/officeFile';
-import { launch } from './launch';
+import { launch, letPrint } from './launch';
 import { serveDist, type OtherFile } from './serveDist';
 
 /** Where pictures and prints of the tests go. */
@@ -132,6 +132,7 @@ export async function tryOut(
   if (workbook) beginsWith(workbook);
   const [server, browser] = await Promise.all([serveDist(others), launch()]);
   const context = await browser.newContext({ viewport });
+  await letPrint(context);
   // A busy machine may be slow; what hangs is ended.
   context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();

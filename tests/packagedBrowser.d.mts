@@ -1,0 +1,2 @@
+export const PACKAGED_BROWSER: string;
+export function unpackBrowser(): Promise<void>;
