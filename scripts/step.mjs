@@ -4,9 +4,10 @@ import { spawn, spawnSync } from 'node:child_process';
  * Runs a program, its output on the terminal; ends this process with its exit code where it fails.
  * @param {string} script path from the project's folder, e.g. `node_modules/jest/bin/jest.js`
  * @param {string[]} args
+ * @param {string[]} [flags] of Node.js
  */
-export function step(script, args) {
-  const done = spawnSync(process.execPath, [script, ...args], { stdio: 'inherit' });
+export function step(script, args, flags = []) {
+  const done = spawnSync(process.execPath, [...flags, script, ...args], { stdio: 'inherit' });
   if (done.status !== 0) process.exit(done.status ?? 1);
 }
 
