@@ -1,6 +1,5 @@
 import { spawn } from 'node:child_process';
-import { createHash } from 'node:crypto';
-import { existsSync, lstatSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, lstatSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 const MEGABYTES_A_SECOND = 10;
@@ -36,6 +35,21 @@ function npmCi(folder) {
   return new Promise((done, fail) => child.on('error', fail).on('exit', code => done(code ?? 1)));
 }
 
+const packagesIn = lockFile => JSON.parse(readFileSync(lockFile, 'utf8')).packages;
+
+/** Whether npm has installed exactly the packages that are wanted: it notes what it put there, at the end; packages for other systems may be left out. */
+function areInstalled(wanted, modules) {
+  const note = join(modules, '.package-lock.json');
+  if (!existsSync(note)) return false;
+  const installed = packagesIn(note);
+  return (
+    Object.keys(installed).every(path => path in wanted) &&
+    Object.entries(wanted).every(([path, { integrity, optional }]) =>
+      path in installed ? installed[path].integrity === integrity : path === '' || optional,
+    )
+  );
+}
+
 /**
  * Installs the packages of a folder's package-lock.json unless exactly these are there already; ends this process where that fails.
  * @param {string} folder with package.json and package-lock.json
@@ -44,13 +58,11 @@ function npmCi(folder) {
  */
 export async function installPackages(folder, what, megabytes) {
   const modules = join(folder, 'node_modules');
-  const stamp = join(modules, '.benchrow-installed');
-  const lock = readFileSync(join(folder, 'package-lock.json'));
-  const wanted = createHash('sha256').update(lock).digest('hex');
+  const wanted = packagesIn(join(folder, 'package-lock.json'));
   // A second working tree may link to the first one's packages; installing through the link would empty them for both.
   const linked = lstatSync(modules, { throwIfNoEntry: false })?.isSymbolicLink();
-  if (linked || (existsSync(stamp) && readFileSync(stamp, 'utf8') === wanted)) return;
-  const packages = Object.keys(JSON.parse(lock).packages).filter(path => path !== '');
+  if (linked || areInstalled(wanted, modules)) return;
+  const packages = Object.keys(wanted).filter(path => path !== '');
   const minutes = Math.max(1, Math.round(megabytes / MEGABYTES_A_SECOND / 60));
   console.log(
     `${what}: ${packages.length.toLocaleString('en')} packages (${megabytes.toLocaleString('en')} MB on disk) are installed, once. That takes about ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}, more on a slow line.`,
@@ -61,5 +73,4 @@ export async function installPackages(folder, what, megabytes) {
     console.error('The packages could not be installed: see above. Without a connection to the npm registry this cannot work.');
     process.exit(code);
   }
-  writeFileSync(stamp, wanted);
 }

@@ -10,5 +10,4 @@ delete process.env.OFFICE_JS;
 console.log('Checking types, lint and format, and building dist/ …');
 // At once: none needs another, and none keeps all of the processors busy to its end.
 await Promise.all([stepsAtOnce([...CHECKS, ['scripts/build.mjs', []]]), prepare()]);
-// What a test file makes dies with it: room for that before the garbage is collected saves a seventh of the time. Jest hands the flag on to its workers.
-step('node_modules/jest/bin/jest.js', process.argv.slice(2), ['--max-semi-space-size=64']);
+step('node_modules/jest/bin/jest.js', process.argv.slice(2));

@@ -1,5 +1,17 @@
 import MinimizerPlugin from 'minimizer-webpack-plugin';
 
+/** Compiled as `tsconfig.json` says, in a tenth of the time; types are checked by themselves. */
+const compiledFrom = tsx => ({
+  loader: 'swc-loader',
+  options: {
+    jsc: {
+      parser: { syntax: 'typescript', tsx },
+      target: 'es2020',
+      transform: { react: { runtime: 'automatic' }, useDefineForClassFields: false },
+    },
+  },
+});
+
 /**
  * What all bundles have in common.
  * @param {ReturnType<import('./setting.mjs').buildSetting>} setting
@@ -26,7 +38,8 @@ export const bundle = (setting, name) => ({
   },
   module: {
     rules: [
-      { test: /\.tsx?$/, loader: 'ts-loader', options: { transpileOnly: true } },
+      { test: /\.ts$/, use: compiledFrom(false) },
+      { test: /\.tsx$/, use: compiledFrom(true) },
       { test: /\.css$/, use: ['style-loader', 'css-loader'] },
     ],
   },
