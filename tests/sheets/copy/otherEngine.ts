@@ -6,7 +6,7 @@ import type { CellValue } from '../../../src/workbook/workbook';
  * HyperFormula 3.5.0 (Handsoncode, GPL-3.0), a spreadsheet engine that shares nothing with ours: only the tests use it.
  * `useArrayArithmetic`: SUMPRODUCT over comparisons, as Excel, LibreOffice and Google Sheets have it.
  */
-const OPTIONS = { licenseKey: 'gpl-v3', useArrayArithmetic: true, useColumnIndex: true };
+const OPTIONS = { licenseKey: 'gpl-v3', useArrayArithmetic: true, useColumnIndex: false };
 
 const raw = ({ formula, value }: CopiedCell): RawCellContent => {
   if (formula !== undefined) return formula;
