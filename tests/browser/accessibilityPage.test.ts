@@ -1,8 +1,7 @@
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { workshopFile } from '../preview/workshopFile';
 import { beyondPage, findings, inEveryLook } from './paneChecks';
-import { ARTIFACTS, keptByBrowser, openFile, openPage, settled, tryOut, type TryOut, typeInA2 } from './tryOut';
+import { keptByBrowser, openFile, openPage, picture, settled, tryOut, type TryOut, typeInA2 } from './tryOut';
 
 /*
  * The try-out page round sheet and pane, in each of its states: the rules of axe-core in light and dark, and nothing cut off or beyond the
@@ -99,13 +98,13 @@ const STATES: readonly State[] = [
 test.each(STATES)('%s', async (_, name, part, steps) => {
   await steps();
   const found = await inEveryLook(page, part, async ({ look, colorScheme, isContrast }) => {
-    await page.screenshot({ path: join(ARTIFACTS, `page-${name}-${look}.png`) });
+    await picture(page, `page-${name}-${look}.png`);
     // A contrast theme sets its own colours: the rules of axe-core say nothing of it that they do not say of the others.
     return isContrast ? [] : findings(page, part, { colorScheme, leftOut: LOOKED_AT_ELSEWHERE });
   });
   expect(found).toEqual([]);
   await page.setViewportSize(AT_200_PER_CENT);
-  await page.screenshot({ path: join(ARTIFACTS, `page-${name}-200.png`) });
+  await picture(page, `page-${name}-200.png`);
   const beyond = await beyondPage(page, '.top, .tour, .kept, .problem, .status, .unsaved');
   await page.setViewportSize(WIDE);
   expect(beyond).toEqual([]);

@@ -4,7 +4,7 @@ import { Workbook } from 'exceljs';
 import Papa from 'papaparse';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openPlace, openSheet, picture, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const SAMPLES = join(__dirname, '../../samples');
 const MACHINE = 'Machine at the gate';
@@ -115,7 +115,7 @@ describe('at the bench on the try-out page', () => {
     );
     expect(await pane().getByText('Line 1, end B', { exact: true }).count()).toBe(1);
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
-    await page.screenshot({ path: join(ARTIFACTS, 'bench-entry.png') });
+    await picture(page, 'bench-entry.png');
   });
 
   it('records the dial after showing old and new', async () => {

@@ -4,7 +4,7 @@ import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { plainFileValue } from '../../src/preview/xlsx/fileValue';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openPlace, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { openPlace, picture, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const CATALOGUE = join(__dirname, '../../samples/catalogue.xlsx');
 const SHEET = 'Own jobs';
@@ -101,7 +101,7 @@ describe('view Week › Columns on the try-out page, beside a catalogue', () => 
       await page.emulateMedia(media);
       for (const part of ['Columns to add', 'Machine and price']) {
         await section(part).scrollIntoViewIfNeeded();
-        await page.screenshot({ path: join(ARTIFACTS, `columns-${part.split(' ')[0]!.toLowerCase()}-${name}.png`) });
+        await picture(page, `columns-${part.split(' ')[0]!.toLowerCase()}-${name}.png`);
       }
     }
     await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
@@ -127,7 +127,7 @@ describe('view Week › Columns on the try-out page, beside a catalogue', () => 
     expect(second!.slice(1, 4)).toEqual([405, 'LOOSE', 423]);
     expect(Number(first![0]) - Number(second![0])).toBe(220);
     expect(Number(first![4])).toBeGreaterThan(Number(second![4]));
-    await page.screenshot({ path: join(ARTIFACTS, 'columns-written.png') });
+    await picture(page, 'columns-written.png');
   });
 
   it('one undo takes all of them away again', async () => {

@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
 import type { FakeCell } from '../workbook/fakeWorkbook';
 import { demoSheets } from '../sheets/cutlist/demoWorkbook';
-import { ARTIFACTS, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { ARTIFACTS, openPlace, openSheet, picture, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -79,13 +79,13 @@ describe('tab Week on the try-out page', () => {
       .getByRole('img', { name: /to scale/ })
       .first()
       .scrollIntoViewIfNeeded();
-    await page.screenshot({ path: join(ARTIFACTS, 'cuts-plan.png') });
+    await picture(page, 'cuts-plan.png');
   });
 
   it('keeps everything within a pane 320 points wide', async () => {
     await pane().getByRole('region', { name: 'Larch DN 12' }).waitFor();
     await pane().getByText('Columns read').locator('visible=true').first().click();
-    await page.screenshot({ path: join(ARTIFACTS, 'cuts-columns.png') });
+    await picture(page, 'cuts-columns.png');
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
   });
 
@@ -96,7 +96,7 @@ describe('tab Week on the try-out page', () => {
     expect((await tabs.innerText()).split('\n')).toEqual([...Object.keys(demoSheets), 'Cut list', 'Rack after', 'Pieces']);
     await pane().getByRole('button', { name: 'Cut list', exact: true }).click();
     await tabs.getByRole('tab', { name: 'Cut list', selected: true }).waitFor();
-    await page.screenshot({ path: join(ARTIFACTS, 'cuts-list.png') });
+    await picture(page, 'cuts-list.png');
     await openSheet(page, 'Jobs');
   });
 
@@ -114,7 +114,7 @@ describe('tab Week on the try-out page', () => {
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await pane().getByRole('button', { name: 'Write as a new sheet' }).click();
     await pane().getByRole('button', { name: 'Bench cards', exact: true }).click();
-    await page.screenshot({ path: join(ARTIFACTS, 'cuts-cards.png') });
+    await picture(page, 'cuts-cards.png');
     await openSheet(page, 'Jobs');
   });
 
@@ -128,7 +128,7 @@ describe('tab Week on the try-out page', () => {
     expect(tags.html.match(/class="tag"/g)).toHaveLength(23);
     expect(tags.pages).toBe(2);
     await pane().getByText('STOP, so no tags: line 5.').waitFor();
-    await page.screenshot({ path: join(ARTIFACTS, 'cuts-tags.png') });
+    await picture(page, 'cuts-tags.png');
   });
 
   it('saves the new sheets with what they are printed with', async () => {

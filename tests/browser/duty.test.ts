@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { CellFormulaValue, Worksheet } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { openPlace, openSheet, picture, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const CATALOGUE = join(__dirname, '../../samples/catalogue.xlsx');
 
@@ -75,7 +75,7 @@ describe('view Duty on the try-out page', () => {
     await pane()
       .getByRole('img', { name: /bend to the left, 90°, radius 220 mm/ })
       .scrollIntoViewIfNeeded();
-    await page.screenshot({ path: join(ARTIFACTS, 'duty-route.png') });
+    await picture(page, 'duty-route.png');
   });
 
   it('draws a bend that is too tight for a hose that was ruled out, and says so', async () => {

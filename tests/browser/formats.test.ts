@@ -1,9 +1,8 @@
-import { join } from 'node:path';
 import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { fileFormats } from '../../src/preview/xlsx/fileFormats';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, tryOut, type TryOut } from './tryOut';
+import { picture, tryOut, type TryOut } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -68,7 +67,7 @@ test('conditional formats are drawn over words that formulas give, and nothing i
   await hasGround(2, 1, '252,224,184');
   await hasGround(4, 1, '211,227,245');
   expect(await page.locator('.status .note').count()).toBe(0);
-  await page.screenshot({ path: join(ARTIFACTS, 'try-out-formats.png') });
+  await picture(page, 'try-out-formats.png');
 });
 
 test('the filter of a file hides rows, and the saved file has them hidden', async () => {
@@ -79,7 +78,7 @@ test('the filter of a file hides rows, and the saved file has them hidden', asyn
   // The box stands left of its word.
   const place = (await word.boundingBox())!;
   await page.mouse.click(place.x - 20, place.y + place.height / 2);
-  await page.screenshot({ path: join(ARTIFACTS, 'try-out-filter.png') });
+  await picture(page, 'try-out-filter.png');
   await page.getByRole('button', { name: 'Confirm' }).click();
   await page.waitForTimeout(500);
   const [download] = await Promise.all([

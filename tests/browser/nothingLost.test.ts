@@ -1,7 +1,6 @@
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { workshopFile } from '../preview/workshopFile';
-import { ARTIFACTS, keptByBrowser, openFile, openPage, settled, statusShows, tryOut, type TryOut, typeInA2 } from './tryOut';
+import { keptByBrowser, openFile, openPage, picture, settled, statusShows, tryOut, type TryOut, typeInA2 } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -31,7 +30,7 @@ test('another workbook is opened over unsaved changes only after asking', async 
   await typeInA2(page, '20.5');
   await page.getByLabel('Sample').selectOption('Empty workbook');
   await dialog().waitFor();
-  await page.screenshot({ path: join(ARTIFACTS, 'try-out-unsaved.png') });
+  await picture(page, 'try-out-unsaved.png');
   await page.getByRole('button', { name: 'Stay here' }).click();
   expect([await title(), await dialog().count()]).toEqual(['jobs.xlsx', 0]);
   await page.getByLabel('Sample').selectOption('Empty workbook');
@@ -60,7 +59,7 @@ test('after a crash what was open is offered again, and brought back with its ch
   await left()
     .getByText(/^jobs\.xlsx was open here with changes that were not saved/)
     .waitFor();
-  await page.screenshot({ path: join(ARTIFACTS, 'try-out-left-behind.png') });
+  await picture(page, 'try-out-left-behind.png');
   await left().getByRole('button', { name: 'Bring it back' }).click();
   await page.locator('.top .title', { hasText: 'jobs.xlsx' }).waitFor();
   await settled(page);

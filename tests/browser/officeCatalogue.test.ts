@@ -5,7 +5,7 @@ import { Workbook } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
 import type { OtherFile } from './serveDist';
-import { ARTIFACTS, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { openPlace, openSheet, picture, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const CATALOGUE = readFileSync(join(__dirname, '../../samples/catalogue.xlsx'));
 const PATH = '/catalogue/current.xlsx';
@@ -75,7 +75,7 @@ describe('the office’s catalogue beside the try-out page', () => {
     await button('Take it').waitFor();
     await says(/1 price\..*Old values go to Hoses \d{4}-\d\d-\d\d.*Crimp data: check them against the makers’ current data/);
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
-    await pane().screenshot({ path: join(ARTIFACTS, 'office-offer.png') });
+    await picture(pane(), 'office-offer.png');
     await button('Take it').click();
     await says(/Old values: Hoses/);
     await button('Close').click();
@@ -105,7 +105,7 @@ describe('the office’s catalogue beside the try-out page', () => {
     await says(/^Crimp data decide what holds under pressure/);
     await button('Replace the catalogue').waitFor();
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
-    await pane().screenshot({ path: join(ARTIFACTS, 'office-changes.png') });
+    await picture(pane(), 'office-changes.png');
     await pane().getByRole('button', { name: 'Not for this workbook' }).click();
     const declined = await save();
     await opened.begin(declined);

@@ -1,9 +1,8 @@
-import { join } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { readXlsx } from '../../src/preview/xlsx/readXlsx';
 import { workshopFile } from '../preview/workshopFile';
-import { ARTIFACTS, chooserOpenedBy, settled, statusShows, tryOut, XLSX, type TryOut } from './tryOut';
+import { chooserOpenedBy, picture, settled, statusShows, tryOut, type TryOut, XLSX } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -59,7 +58,7 @@ test('a file that is dropped on the page is opened, and what of it does not show
   expect(await page.locator('.status .note').textContent()).toBe(
     'Not shown here, and lost in a file saved from here: the notes or comments of a sheet. Keep the original.',
   );
-  await page.screenshot({ path: join(ARTIFACTS, 'try-out-notes.png') });
+  await picture(page, 'try-out-notes.png');
 });
 
 test.each<[string, () => Uint8Array | Promise<Uint8Array>, string]>([

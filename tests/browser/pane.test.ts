@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { tabs } from '../../src/taskpane/app/tabs';
-import { ARTIFACTS, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { openPlace, openSheet, picture, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const SAMPLE = join(__dirname, '../../samples/catalogue.xlsx');
 const PLACES = tabs.flatMap(({ id, views }) => views.map(view => `${id}/${view.id}`));
@@ -52,7 +52,7 @@ describe('the pane on the try-out page', () => {
     await openPlace(page, 'quote/duty');
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme });
-      await pane().screenshot({ path: join(ARTIFACTS, `pane-strip-${colorScheme}.png`) });
+      await picture(pane(), `pane-strip-${colorScheme}.png`);
     }
     await page.emulateMedia({ colorScheme: 'light' });
     const dock = (await pane().boundingBox())!;

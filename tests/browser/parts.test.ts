@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { Workbook, type CellFormulaValue, type Worksheet } from 'exceljs';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openPlace, openSheet, sidewaysAt320, tryOut, XLSX, type TryOut } from './tryOut';
+import { openPlace, openSheet, picture, sidewaysAt320, tryOut, type TryOut, XLSX } from './tryOut';
 
 const SAMPLES = join(__dirname, '../../samples');
 const CSV = 'text/csv';
@@ -91,7 +91,7 @@ async function pictures(name: string): Promise<void> {
   await dock.evaluate((aside, width) => (aside.style.cssText = `width: ${width}px; min-width: 0; flex: none`), NARROW);
   for (const [look, media] of looks) {
     await page.emulateMedia(media);
-    await dock.screenshot({ path: join(ARTIFACTS, `parts-${name}-${look}.png`) });
+    await picture(dock, `parts-${name}-${look}.png`);
   }
   await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
   const overflow = await sidewaysAt320(page);

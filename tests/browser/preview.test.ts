@@ -1,9 +1,8 @@
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { recalculate } from '../../src/preview/headless/recalculate';
 import { builtFunctions } from '../preview/builtFunctions';
 import { workshopFile } from '../preview/workshopFile';
-import { ARTIFACTS, goToCell, openFile, opensSomething, settled, statusShows, tryOut, XLSX, type TryOut } from './tryOut';
+import { goToCell, openFile, opensSomething, picture, settled, statusShows, tryOut, type TryOut, XLSX } from './tryOut';
 
 /** Where the first cell is drawn: below the column letters, right of the row numbers. */
 const FIRST_CELL = { x: 70, y: 30 };
@@ -73,7 +72,7 @@ describe('the try-out page in a browser', () => {
     const sheet = await sheetPlace();
     for (const step of [4, 2, 0]) await page.mouse.move(sheet.x + CELL_D5.x + step, sheet.y + CELL_D5.y + step);
     await page.getByRole('tooltip').filter({ hasText: '"twenty"' }).waitFor();
-    await page.screenshot({ path: join(ARTIFACTS, 'try-out-error.png') });
+    await picture(page, 'try-out-error.png');
   });
 
   it('offers our functions while =HOSE. is typed, explains the arguments, and calculates', async () => {
@@ -87,7 +86,7 @@ describe('the try-out page in a browser', () => {
         .waitFor();
     await page.keyboard.type('CUTLENGTH(', TYPING);
     await page.getByText('[allowance]').first().waitFor();
-    await page.screenshot({ path: join(ARTIFACTS, 'try-out-help.png') });
+    await picture(page, 'try-out-help.png');
     await page.keyboard.type('16.5,.94,.94)', TYPING);
     await page.keyboard.press('Enter');
     await shows(/^G10\b/);

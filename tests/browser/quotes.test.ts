@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { costParts, sampleLines, upToCents } from '../sheets/quote/independentCosts';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openPlace, openSheet, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { openPlace, openSheet, picture, settled, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const SAMPLE = join(__dirname, '../../samples/catalogue.xlsx');
 
@@ -37,7 +37,7 @@ describe('tab Quote on the try-out page', () => {
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await press('Quote');
     await idle();
-    await page.screenshot({ path: join(ARTIFACTS, 'quotes-quote.png') });
+    await picture(page, 'quotes-quote.png');
   });
 
   it('writes what to buy', async () => {
@@ -48,7 +48,7 @@ describe('tab Quote on the try-out page', () => {
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await press('Purchase list');
     await idle();
-    await page.screenshot({ path: join(ARTIFACTS, 'quotes-buy.png') });
+    await picture(page, 'quotes-buy.png');
   });
 
   it('checks the catalogue, and a finding leads to its cell', async () => {
@@ -63,7 +63,7 @@ describe('tab Quote on the try-out page', () => {
         .count(),
     ).toBe(1);
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
-    await page.screenshot({ path: join(ARTIFACTS, 'quotes-checks.png') });
+    await picture(page, 'quotes-checks.png');
   });
 
   it('compares the quote with a rise of prices', async () => {
@@ -77,7 +77,7 @@ describe('tab Quote on the try-out page', () => {
     expect(await sidewaysAt320(page)).toBeLessThanOrEqual(0);
     await press('What-if');
     await idle();
-    await page.screenshot({ path: join(ARTIFACTS, 'quotes-whatif.png') });
+    await picture(page, 'quotes-whatif.png');
   });
 
   it('saves the quote with right numbers, print area and headings on every page', async () => {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { readXlsx } from './readSaved';
-import { ARTIFACTS, openPlace, openSheet, sidewaysAt320, tryOut, type TryOut } from './tryOut';
+import { openPlace, openSheet, picture, sidewaysAt320, tryOut, type TryOut } from './tryOut';
 
 const BOOK = join(__dirname, '../../samples/measurement-book.xlsx');
 
@@ -37,12 +37,12 @@ describe('view Analysis on the measurement book in the try-out page', () => {
     await crimps().getByText(finding).waitFor();
   });
 
-  it('draws every crimp in a picture that a pane of 320 points holds, in light, dark and high contrast', async () => {
+  it('draws every crimp in a plot that a pane of 320 points holds, in light, dark and high contrast', async () => {
     await week('Week 41');
     await pane().getByText('crimps read from sheet Week 41').waitFor();
-    const picture = crimps().getByRole('img', { name: /Deviations of 30 crimps of 5 combinations/ });
-    await picture.locator('svg').waitFor();
-    expect(await picture.locator('svg title').count()).toBe(30);
+    const plot = crimps().getByRole('img', { name: /Deviations of 30 crimps of 5 combinations/ });
+    await plot.locator('svg').waitFor();
+    expect(await plot.locator('svg title').count()).toBe(30);
     const narrow = (width: string) =>
       pane()
         .locator('[data-frame=pane]')
@@ -50,7 +50,7 @@ describe('view Analysis on the measurement book in the try-out page', () => {
     await narrow('320px');
     await page.waitForTimeout(300);
     const overflow = await sidewaysAt320(page);
-    const width = await picture.locator('svg').evaluate(svg => svg.getBoundingClientRect().width);
+    const width = await plot.locator('svg').evaluate(svg => svg.getBoundingClientRect().width);
     expect(overflow).toBeLessThanOrEqual(0);
     expect(width).toBeLessThanOrEqual(320);
     for (const [name, media] of [
@@ -59,9 +59,9 @@ describe('view Analysis on the measurement book in the try-out page', () => {
       ['contrast', { colorScheme: 'light', forcedColors: 'active' }],
     ] as const) {
       await page.emulateMedia(media);
-      await picture.scrollIntoViewIfNeeded();
-      await page.screenshot({ path: join(ARTIFACTS, `readings-${name}.png`) });
-      const [ink, back] = await picture.evaluate(frame => {
+      await plot.scrollIntoViewIfNeeded();
+      await picture(page, `readings-${name}.png`);
+      const [ink, back] = await plot.evaluate(frame => {
         const style = getComputedStyle(frame.querySelector('svg text')!);
         let element: Element | null = frame;
         while (element && /rgba?\(0, 0, 0, 0\)|transparent/.test(getComputedStyle(element).backgroundColor))
@@ -90,7 +90,7 @@ describe('view Analysis on the measurement book in the try-out page', () => {
     await pane().getByText('Values only: the try-out sheet has no charts of its own; in Excel they are added.').waitFor();
     await pane().getByRole('button', { name: 'Write results as a new sheet' }).click();
     await pane().getByRole('button', { name: 'Readings', exact: true }).click();
-    await page.screenshot({ path: join(ARTIFACTS, 'readings-sheet.png') });
+    await picture(page, 'readings-sheet.png');
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save as .xlsx' }).click(),

@@ -1,7 +1,6 @@
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { tours } from '../../src/preview/tour/tours';
-import { ARTIFACTS, tryOut, type TryOut } from './tryOut';
+import { picture, tryOut, type TryOut } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -30,7 +29,7 @@ test.each(tours)('the tour of $person can be clicked through with the keyboard a
     expect(await line.getAttribute('aria-expanded')).toBe(String(strip === 'open'));
     await line.getByText(new RegExp(`^${cellName(select.address)}\\b`)).waitFor();
     expect(await page.locator('.problem').count()).toBe(0);
-    await page.screenshot({ path: join(ARTIFACTS, `tour-${id}-${index + 1}.png`) });
+    await picture(page, `tour-${id}-${index + 1}.png`);
     await onwards.press('Enter');
   }
   expect(await page.locator('.tour').count()).toBe(0);

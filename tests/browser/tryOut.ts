@@ -1,12 +1,17 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, FileChooser, Page } from 'playwright-core';
+import type { Browser, FileChooser, Locator, Page } from 'playwright-core';
 import { OFFICE_FILE } from '../../src/host/catalogueFile/officeFile';
 import { launch, letPrint } from './launch';
 import { serveDist, type OtherFile } from './serveDist';
 
 /** Where pictures and prints of the tests go. */
 export const ARTIFACTS = join(process.cwd(), 'artifacts');
+
+/** Leaves a picture for people to look at, where the run is to (`PICTURES=1 npm test`): each takes as long as many a check. */
+export async function picture(of: Page | Locator, name: string): Promise<void> {
+  if (process.env.PICTURES) await of.screenshot({ path: join(ARTIFACTS, name) });
+}
 
 const PATIENCE = 60_000;
 /** Media type of .xlsx files. */
