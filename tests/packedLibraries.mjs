@@ -1,10 +1,11 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { builtinModules } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import MinimizerPlugin from 'minimizer-webpack-plugin';
 import webpack from 'webpack';
+import { madeOnce } from './madeOnce.mjs';
 
 /* Jest loads a library's files one by one and anew for every test file: seconds for those of thousands of files. Here each is packed into one file before
    the first test, once for each state of package-lock.json. */
@@ -107,14 +108,11 @@ async function pack(name, group, into) {
 }
 
 /** Packs all groups, unless that was done. */
-export async function packLibraries() {
-  if (existsSync(folder)) return;
-  const started = Date.now();
-  const into = `${folder}-${process.pid}`;
-  mkdirSync(into, { recursive: true });
-  for (const [name, group] of Object.entries(GROUPS)) await pack(name, group, into);
-  // Other runs see the whole folder or none.
-  if (existsSync(folder)) rmSync(into, { recursive: true });
-  else renameSync(into, folder);
-  console.log(`Libraries packed for the tests in ${((Date.now() - started) / 1000).toFixed(0)} s`);
+export function packLibraries() {
+  return madeOnce(folder, async into => {
+    const started = Date.now();
+    for (const [name, group] of Object.entries(GROUPS)) await pack(name, group, into);
+    console.log(`Libraries packed for the tests in ${((Date.now() - started) / 1000).toFixed(0)} s`);
+    return true;
+  });
 }

@@ -37,7 +37,7 @@ describe('view Analysis on the measurement book in the try-out page', () => {
     await crimps().getByText(finding).waitFor();
   });
 
-  it('draws every crimp in a plot that a pane of 320 points holds, in light, dark and high contrast', async () => {
+  it('draws every crimp in a picture that a pane of 320 points holds, in light, dark and high contrast', async () => {
     await week('Week 41');
     await pane().getByText('crimps read from sheet Week 41').waitFor();
     const plot = crimps().getByRole('img', { name: /Deviations of 30 crimps of 5 combinations/ });
