@@ -1,11 +1,11 @@
 // dist/: everything a static HTTPS host needs. BASE_URL says where it will stand.
 import { rmSync, writeFileSync } from 'node:fs';
-import webpack from 'webpack';
-import webpackConfig from '../webpack.config.js';
+import { rspack } from '@rspack/core';
+import rspackConfig from '../rspack.config.js';
 import { licences } from './licences.mjs';
 
 const mode = process.argv.includes('--development') ? 'development' : 'production';
-const compiler = webpack(webpackConfig({}, { mode }));
+const compiler = rspack(rspackConfig({}, { mode }));
 
 console.log(`Building dist/ (${mode}) …`);
 // Nothing of an earlier build may go along to the host.
@@ -23,6 +23,6 @@ writeFileSync(
   ),
 );
 for (const { compilation } of stats.stats) {
-  const kilobytes = compilation.getAssets().reduce((sum, { info }) => sum + (info.size ?? 0), 0) / 1000;
+  const kilobytes = compilation.getAssets().reduce((sum, { source }) => sum + source.size(), 0) / 1000;
   console.log(`  ${compilation.name}: ${compilation.getAssets().length} files, ${Math.round(kilobytes)} kB`);
 }

@@ -2,11 +2,11 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import WebpackDevServer from 'webpack-dev-server';
+import { RspackDevServer } from '@rspack/dev-server';
 import { developmentCertificates } from './developmentCertificates.mjs';
 import { installPackages } from './installPackages.mjs';
 import { portIsFree } from './portIsFree.mjs';
-import { developmentCompiler } from './webpack/developmentCompiler.mjs';
+import { developmentCompiler } from './rspack/developmentCompiler.mjs';
 
 /** The port that the manifest of a build without BASE_URL names: no other will do. */
 const PORT = 3000;
@@ -72,7 +72,7 @@ async function serve() {
   }
   if (mayHaveExcel()) await installPackages(tools, 'The tool that puts an add-in into Excel', 400);
   const { options, advice } = await developmentCertificates();
-  const devServer = new WebpackDevServer(
+  const devServer = new RspackDevServer(
     {
       host: 'localhost',
       port: PORT,

@@ -8,7 +8,7 @@ const packageFolder = file => /^(?:.*[\\/])?node_modules[\\/](?:@[^\\/]+[\\/])?[
 
 /** Paths of all modules that got into a file of a compilation. */
 function moduleFiles({ modules, chunkGraph }) {
-  const used = [...modules].filter(module => chunkGraph.getNumberOfModuleChunks(module) > 0);
+  const used = [...modules].filter(module => chunkGraph.getModuleChunks(module).length > 0);
   return used.flatMap(module => [...(module.modules ?? [module])]).map(({ resource }) => resource);
 }
 
@@ -44,7 +44,7 @@ function licencesInside(file) {
 /**
  * What dist/ holds of others: every package of which a part got into a bundle, with its licence.
  * @param {string} root the project's folder
- * @param {import('webpack').Compilation[]} compilations finished ones
+ * @param {import('@rspack/core').Compilation[]} compilations finished ones
  * @returns {string} licences.txt
  */
 export function licences(root, compilations) {

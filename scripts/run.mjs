@@ -8,8 +8,9 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 process.chdir(root);
 
 const [major, minor] = process.versions.node.split('.').map(Number);
-if (major < 20 || (major === 20 && minor < 11)) {
-  console.error(`Benchrow needs Node.js 20.11 or newer; this is ${process.versions.node}.`);
+const oldest = { 20: 19, 22: 12 };
+if (major < 23 && !(minor >= oldest[major])) {
+  console.error(`Benchrow needs Node.js 20.19, 22.12 or newer; this is ${process.versions.node}.`);
   process.exit(1);
 }
 

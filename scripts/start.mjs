@@ -1,8 +1,8 @@
 // The try-out sheet: builds, serves dist/ on this machine, opens the browser, and builds again after every change.
 import { spawn } from 'node:child_process';
-import WebpackDevServer from 'webpack-dev-server';
+import { RspackDevServer } from '@rspack/dev-server';
 import { portIsFree } from './portIsFree.mjs';
-import { developmentCompiler } from './webpack/developmentCompiler.mjs';
+import { developmentCompiler } from './rspack/developmentCompiler.mjs';
 
 const FIRST_PORT = 3000;
 
@@ -25,7 +25,7 @@ console.log('Building the try-out sheet …');
 const compiler = developmentCompiler();
 const port = await freePort();
 const url = `http://localhost:${port}/preview.html`;
-const server = new WebpackDevServer(
+const server = new RspackDevServer(
   {
     host: 'localhost',
     port,

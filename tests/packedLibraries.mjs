@@ -3,8 +3,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { builtinModules } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import MinimizerPlugin from 'minimizer-webpack-plugin';
-import webpack from 'webpack';
+import { rspack } from '@rspack/core';
 import { madeOnce } from './madeOnce.mjs';
 
 /* Jest loads a library's files one by one and anew for every test file: seconds for those of thousands of files. Here each is packed into one file before
@@ -69,7 +68,7 @@ async function pack(name, group, into) {
   libraries.forEach(([library, part], k) => writeFileSync(join(into, `${name}-${k}.mjs`), `export ${part} from '${library}';\n`));
   writeFileSync(entry, libraries.map((_, k) => `export * as part${k} from './${name}-${k}.mjs';\n`).join(''));
   const stats = await new Promise((resolve, reject) =>
-    webpack(
+    rspack(
       {
         mode: 'production',
         target: 'node20',
@@ -84,17 +83,16 @@ async function pack(name, group, into) {
           nodeEnv: false,
           splitChunks: false,
           minimizer: [
-            new MinimizerPlugin({
-              minify: MinimizerPlugin.swcMinify,
+            new rspack.SwcJsMinimizerRspackPlugin({
               extractComments: false,
-              terserOptions: { mangle: false, format: { ascii_only: true } },
+              minimizerOptions: { mangle: false, format: { ascii_only: true } },
             }),
           ],
         },
         plugins: [
-          new webpack.optimize.LimitChunkCountPlugin({ maxChunks: 1 }),
+          new rspack.optimize.LimitChunkCountPlugin({ maxChunks: 1 }),
           // Rules of hyphenation, loaded on demand where a page sets text: half of all that would be packed.
-          new webpack.IgnorePlugin({ resourceRegExp: /^\.\/[\w-]+\.js$/, contextRegExp: /@univerjs.engine-render/ }),
+          new rspack.IgnorePlugin({ resourceRegExp: /^\.\/[\w-]+\.js$/, contextRegExp: /@univerjs.engine-render/ }),
         ],
         performance: { hints: false },
       },

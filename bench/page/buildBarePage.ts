@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import webpack from 'webpack';
+import { rspack, type Configuration, type Stats } from '@rspack/core';
 
 const PAGE = `<!doctype html><html lang="en"><head><meta charset="utf-8" /><title>Bare</title>
 <style>html, body, #sheet { height: 100%; margin: 0 } #sheet { width: calc(100% - 360px) }</style><script defer src="barepage.js"></script></head>
@@ -9,22 +9,22 @@ const PAGE = `<!doctype html><html lang="en"><head><meta charset="utf-8" /><titl
 /** Builds the bare page into a folder below dist/, with the cells it shows. */
 export async function buildBarePage(root: string, folder: string, cells: unknown): Promise<void> {
   // Plain modules of Node, without types.
-  const { bundle } = await import('../../scripts/webpack/bundle.mjs' as string);
+  const { bundle } = await import('../../scripts/rspack/bundle.mjs' as string);
   const setting = { dist: folder, mode: 'production' };
-  const config: webpack.Configuration = {
+  const config: Configuration = {
     ...bundle(setting, 'barepage'),
     context: root,
     entry: { barepage: join(root, 'bench/page/barePage.ts') },
     // As the try-out page does: no hyphenation.
     plugins: [
-      new webpack.IgnorePlugin({
+      new rspack.IgnorePlugin({
         resourceRegExp: /^\.\/(?!en-)[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/,
         contextRegExp: /engine-render/,
       }),
     ],
   };
-  const stats = await new Promise<webpack.Stats | undefined>((done, fail) =>
-    webpack(config, (error, result) => (error ? fail(error) : done(result))),
+  const stats = await new Promise<Stats | undefined>((done, fail) =>
+    rspack(config, (error, result) => (error ? fail(error) : done(result))),
   );
   if (stats?.hasErrors()) throw new Error(stats.toString('errors-warnings'));
   mkdirSync(folder, { recursive: true });

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { shortNames } from '../../scripts/webpack/shortNames.mjs';
+import { shortNames } from '../../scripts/rspack/shortNames.mjs';
 import { builtFile } from '../builtFile';
 
 const names = shortNames();

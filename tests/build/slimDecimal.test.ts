@@ -1,12 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Decimal } from 'decimal.js';
-import slimDecimal, {
-  UNUSED_METHODS,
-  UNUSED_NAMES,
-  UNUSED_OF_CLASS,
-  UNUSED_STATICS,
-} from '../../scripts/webpack/slimDecimal.mjs';
+import slimDecimal, { UNUSED_METHODS, UNUSED_NAMES, UNUSED_OF_CLASS, UNUSED_STATICS } from '../../scripts/rspack/slimDecimal.mjs';
 
 const root = join(__dirname, '../..');
 const whole = readFileSync(join(root, 'node_modules/decimal.js/decimal.mjs'), 'utf8');

@@ -1,5 +1,4 @@
-import HtmlPlugin from 'html-webpack-plugin';
-import webpack from 'webpack';
+import { rspack } from '@rspack/core';
 import { panePolicy } from '../contentSecurity.mjs';
 import { officeJsUrl } from '../officeJsFiles.mjs';
 import { bundle } from './bundle.mjs';
@@ -9,8 +8,8 @@ export const taskpane = setting => ({
   ...bundle(setting, 'taskpane'),
   entry: { taskpane: './src/taskpane/app/index.tsx' },
   plugins: [
-    new webpack.DefinePlugin({ VERSION: JSON.stringify(setting.version) }),
-    new HtmlPlugin({
+    new rspack.DefinePlugin({ VERSION: JSON.stringify(setting.version) }),
+    new rspack.HtmlRspackPlugin({
       template: './src/taskpane/app/taskpane.html',
       filename: 'taskpane.html',
       templateParameters: { officeJs: officeJsUrl(setting.localOfficeJs), policy: panePolicy(setting.localOfficeJs) },

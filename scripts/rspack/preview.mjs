@@ -1,8 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import CopyPlugin from 'copy-webpack-plugin';
-import HtmlPlugin from 'html-webpack-plugin';
-import webpack from 'webpack';
+import { rspack } from '@rspack/core';
 import { tryOutPolicy } from '../contentSecurity.mjs';
 import { bundle } from './bundle.mjs';
 
@@ -28,15 +26,17 @@ export const preview = ({ root, ...setting }) => {
     optimization: { ...shared.optimization, splitChunks: { chunks: 'async' } },
     plugins: [
       // The library's hyphenation of 76 languages, each a file of its own; cells are not hyphenated.
-      new webpack.IgnorePlugin({ resourceRegExp: HYPHENATION, contextRegExp: /engine-render/ }),
-      new webpack.DefinePlugin({ SAMPLE_FILES: JSON.stringify(sampleFiles(root)) }),
-      new HtmlPlugin({
+      new rspack.IgnorePlugin({ resourceRegExp: HYPHENATION, contextRegExp: /engine-render/ }),
+      new rspack.DefinePlugin({ SAMPLE_FILES: JSON.stringify(sampleFiles(root)) }),
+      new rspack.HtmlRspackPlugin({
         filename: 'preview.html',
         template: './src/preview/preview.html',
         inject: false,
         templateParameters: { policy: tryOutPolicy },
       }),
-      new CopyPlugin({ patterns: [{ from: '*.xlsx', to: 'samples/', context: join(root, 'samples'), noErrorOnMissing: true }] }),
+      new rspack.CopyRspackPlugin({
+        patterns: [{ from: '*.xlsx', to: 'samples/', context: join(root, 'samples'), noErrorOnMissing: true }],
+      }),
     ],
   };
 };

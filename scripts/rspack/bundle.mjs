@@ -1,8 +1,8 @@
-import MinimizerPlugin from 'minimizer-webpack-plugin';
+import { rspack } from '@rspack/core';
 
-/** Compiled as `tsconfig.json` says, sooner than by TypeScript; types are checked by themselves. */
+/** Compiled as `tsconfig.json` says; types are checked by themselves. */
 const compiledFrom = tsx => ({
-  loader: 'swc-loader',
+  loader: 'builtin:swc-loader',
   options: {
     jsc: {
       parser: { syntax: 'typescript', tsx },
@@ -33,14 +33,15 @@ export const bundle = (setting, name) => ({
   resolve: { extensions: ['.ts', '.tsx', '.js', '.mjs'] },
   performance: { hints: false },
   optimization: {
-    // Several times as fast as the usual minifier. Notices stay where they are; licences.txt has the licences in full.
-    minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, extractComments: false })],
+    // Notices stay where they are; licences.txt has the licences in full.
+    minimizer: [new rspack.SwcJsMinimizerRspackPlugin({ extractComments: false })],
   },
   module: {
     rules: [
       { test: /\.ts$/, use: compiledFrom(false) },
       { test: /\.tsx$/, use: compiledFrom(true) },
-      { test: /\.css$/, use: ['style-loader', 'css-loader'] },
+      // Styles come with the script that needs them.
+      { test: /\.css$/, type: 'css', parser: { exportType: 'style' } },
     ],
   },
 });

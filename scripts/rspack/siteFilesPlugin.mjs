@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import webpack from 'webpack';
+import { Compilation, sources } from '@rspack/core';
 import { functionMetadata } from '../functionMetadata.mjs';
 import { ICON_SIZES } from '../icons/iconSizes.mjs';
 import { filledManifest } from '../filledManifest.mjs';
@@ -18,10 +18,10 @@ export class SiteFilesPlugin {
 
   apply(compiler) {
     compiler.hooks.thisCompilation.tap('SiteFiles', compilation => {
-      const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
+      const stage = Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
       compilation.hooks.processAssets.tapPromise({ name: 'SiteFiles', stage }, async () => {
         for (const [name, content] of await siteFiles(this.setting)) {
-          compilation.emitAsset(name, new webpack.sources.RawSource(content));
+          compilation.emitAsset(name, new sources.RawSource(content));
         }
       });
       compilation.contextDependencies.add(join(this.setting.root, 'src/functions'));

@@ -78,7 +78,7 @@ function withoutChecks(source) {
 }
 
 /**
- * webpack loader: decimal.mjs without what the worksheet functions never call, a third of its bytes. Its methods hang on a prototype, so that a minifier
+ * Loader: decimal.mjs without what the worksheet functions never call, a third of its bytes. Its methods hang on a prototype, so that a minifier
  * cannot know that nobody calls them.
  */
 export default function slimDecimal(source) {

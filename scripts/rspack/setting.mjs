@@ -11,7 +11,7 @@ const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
 
 /**
  * What a build is made for, from the command line and the environment.
- * @param {{ mode?: string }} argv webpack's own arguments
+ * @param {{ mode?: string }} argv Rspack's own arguments
  * @returns {{ root: string, version: string, dist: string, mode: string, baseUrl: string, localOfficeJs: boolean }}
  */
 export function buildSetting(argv = {}) {

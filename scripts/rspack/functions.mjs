@@ -1,11 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import MinimizerPlugin from 'minimizer-webpack-plugin';
-import ts from 'typescript';
-import webpack from 'webpack';
+import { rspack } from '@rspack/core';
 import { bundle } from './bundle.mjs';
 import { shortNames, smallLetters } from './shortNames.mjs';
 import { SiteFilesPlugin } from './siteFilesPlugin.mjs';
+import { SmallestPlugin } from './smallestPlugin.mjs';
 
 // The minifier loses it with the statement it stands at.
 const [DECIMAL_NOTICE] = readFileSync(fileURLToPath(import.meta.resolve('decimal.js/decimal.mjs')), 'utf8').match(
@@ -14,22 +13,7 @@ const [DECIMAL_NOTICE] = readFileSync(fileURLToPath(import.meta.resolve('decimal
 
 const slimDecimal = { test: /decimal\.js[\\/]decimal\.mjs$/, loader: fileURLToPath(new URL('slimDecimal.mjs', import.meta.url)) };
 
-/** One word for all variables packs better than two; the compiler has told apart by then what may change. */
-function constToLet(context) {
-  const visit = node => {
-    const seen = ts.visitEachChild(node, visit, context);
-    const isConst = ts.isVariableDeclarationList(seen) && (seen.flags & ts.NodeFlags.BlockScoped) === ts.NodeFlags.Const;
-    return isConst ? context.factory.createVariableDeclarationList(seen.declarations, ts.NodeFlags.Let) : seen;
-  };
-  return file => ts.visitNode(file, visit);
-}
-
-const compiled = {
-  test: /\.ts$/,
-  loader: 'ts-loader',
-  // An instance of its own: others would share its transformers.
-  options: { transpileOnly: true, instance: 'functions', getCustomTransformers: () => ({ after: [constToLet] }) },
-};
+const compiled = { test: /\.ts$/, loader: fileURLToPath(new URL('compactTypeScript.mjs', import.meta.url)) };
 
 function usual(setting) {
   return { ...bundle(setting, 'functions'), module: { rules: [compiled, slimDecimal] } };
@@ -55,19 +39,13 @@ function smallest() {
 export const functions = setting => ({
   ...usual(setting),
   entry: { functions: './src/functions/register.ts' },
-  optimization: {
-    // In this process: the names for the minifier are a function's.
-    minimizer:
-      setting.mode === 'production'
-        ? [new MinimizerPlugin({ extractComments: false, parallel: false, terserOptions: smallest() })]
-        : [],
-  },
+  optimization: { minimizer: [new SmallestPlugin(smallest)] },
   plugins: [
     new SiteFilesPlugin(setting),
-    new webpack.BannerPlugin({ banner: DECIMAL_NOTICE, raw: true }),
+    new rspack.BannerPlugin({ banner: DECIMAL_NOTICE, raw: true }),
     // No worksheet function reads a unit of flow.
-    new webpack.NormalModuleReplacementPlugin(/\/flowUnitWords$/, './noFlowUnitWords'),
+    new rspack.NormalModuleReplacementPlugin(/\/flowUnitWords$/, './noFlowUnitWords'),
     // The pane compares it with its own: Excel keeps functions.js for up to a day.
-    new webpack.BannerPlugin({ banner: `globalThis.benchrowVersion="${setting.version}"`, raw: true, footer: true }),
+    new rspack.BannerPlugin({ banner: `globalThis.benchrowVersion="${setting.version}"`, raw: true, footer: true }),
   ],
 });
