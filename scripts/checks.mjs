@@ -3,7 +3,7 @@
  * @type {readonly [script: string, args: string[]][]}
  */
 export const CHECKS = [
-  ['node_modules/typescript/bin/tsc', ['-p', '.', '--noEmit']],
+  ['node_modules/typescript7/bin/tsc', ['-p', '.', '--noEmit']],
   ['node_modules/eslint/bin/eslint.js', ['.', '--max-warnings', '0']],
   ['node_modules/prettier/bin/prettier.cjs', ['--check', '--log-level', 'warn', '.']],
 ];
