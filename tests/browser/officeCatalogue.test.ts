@@ -50,7 +50,7 @@ async function save(): Promise<Buffer> {
 
 beforeAll(async () => {
   others.set(PATH, { body: await office(), etag: '"monday"' });
-  opened = await tryOut({ width: 1280, height: 1400 }, CATALOGUE, others);
+  opened = await tryOut({ width: 960, height: 800 }, CATALOGUE, others);
   ({ page } = opened);
 });
 

@@ -38,7 +38,7 @@ export function paneInStates(sample: string) {
   const shown = (locator: Locator) => locator.locator('visible=true').first();
 
   beforeAll(async () => {
-    opened = await tryOut({ width: 1280, height: 1500 }, bytesOf(sample));
+    opened = await tryOut({ width: 960, height: 800 }, bytesOf(sample));
     await pane().evaluate(aside => (aside.style.cssText = 'width: 320px; min-width: 0; flex: none'));
   });
   afterAll(() => opened?.close());

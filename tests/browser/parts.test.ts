@@ -100,7 +100,7 @@ async function pictures(name: string): Promise<void> {
 }
 
 beforeAll(async () => {
-  opened = await tryOut({ width: 1280, height: 1400 }, await jobs());
+  opened = await tryOut({ width: 960, height: 800 }, await jobs());
   ({ page } = opened);
   await openPlace(page, 'parts/load');
 });
