@@ -16,6 +16,7 @@ import { emptyRackTables } from './emptyRack';
 import { madeDay } from './hoseAge';
 import { RackBookings } from './rackBookings';
 import { RackStatus } from './rackStatus';
+import { RepeatedRows } from './repeatedRows';
 import type { StockRow } from './rackRow';
 import { newestRack } from './newestRack';
 import { rackLikeness, rackTable, type RackTable } from './rackTable';
@@ -100,6 +101,7 @@ function readTable(cells: SheetCells, rack: RackTable, take: ReadonlySet<Takeabl
   const lines = all.filter(({ kind }) => kind === 'line' || kind === 'below' || kind === 'hidden').map(({ row }) => row);
   const status = new RackStatus(rack.reader, lines, ways.answers.meaning);
   const bookings = new RackBookings(rack.reader, lines, ways.answers.meaning);
+  const repeated = new RepeatedRows(rack.reader, lines, ways.answers.meaning);
   for (const { row, kind } of all) {
     if (kind !== 'line' && !(kind === 'below' && take.has('below'))) {
       leftOut.push({ row: row + 1, reason: kind });
@@ -107,7 +109,7 @@ function readTable(cells: SheetCells, rack: RackTable, take: ReadonlySet<Takeabl
     }
     try {
       const barred = status.against(row);
-      const replaced = bookings.against(row);
+      const replaced = bookings.against(row) ?? repeated.against(row);
       if (replaced) {
         leftOut.push({ row: row + 1, reason: 'replaced', sentence: replaced });
         continue;
@@ -121,7 +123,7 @@ function readTable(cells: SheetCells, rack: RackTable, take: ReadonlySet<Takeabl
       leftOut.push({ row: row + 1, reason: 'problem', sentence: error.message });
     }
   }
-  return { rows, leftOut, questions: [...status.questions, ...bookings.questions] };
+  return { rows, leftOut, questions: [...status.questions, ...bookings.questions, ...repeated.questions] };
 }
 
 /**

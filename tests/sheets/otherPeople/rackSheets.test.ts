@@ -216,6 +216,46 @@ const SHEETS: readonly SheetCase[] = [
     leftOut: ['2 replaced: row 4 says what is left on reel R1', '3 replaced: row 4 says what is left on reel R1'],
   },
   {
+    name: 'a reel that stands twice in the rack, cell by cell: nobody knows whether there are two',
+    rows: [
+      ['Hose', 'Length (m)', 'Reel', 'Place'],
+      ['Alder DN 12', 50, 'R1', 'A1'],
+      ['Larch DN 16', 20, '', 'A2'],
+      ['Larch DN 16', 20, '', 'A2'],
+      ['Alder DN 12', 12, 'R1', 'A1'],
+      ['Alder DN 12', 50, 'R1', 'A1'],
+    ],
+    taken: [
+      '2: Alder DN 12, 50 m × 1, A1, reel R1',
+      '3: Larch DN 16, 20 m × 1, A2',
+      '4: Larch DN 16, 20 m × 1, A2',
+      '5: Alder DN 12, 12 m × 1, A1, reel R1',
+    ],
+    leftOut: ['6 problem: say whether it is another piece of hose'],
+    asks: ['Rows 2 and 6 are alike in every cell, reel R1. Is that one piece of hose, entered twice?'],
+  },
+  {
+    name: 'the same, answered: entered twice',
+    rows: [
+      ['Hose', 'Length (m)', 'Reel'],
+      ['Alder DN 12', 50, 'R1'],
+      ['Alder DN 12', 50, 'R1'],
+    ],
+    answers: [['meaning', 'rows that are alike', 'once']],
+    taken: ['2: Alder DN 12, 50 m × 1, reel R1'],
+    leftOut: ['3 replaced: row 2 is the same piece of hose'],
+  },
+  {
+    name: 'the same, answered: two pieces',
+    rows: [
+      ['Hose', 'Length (m)', 'Reel'],
+      ['Alder DN 12', 50, 'R1'],
+      ['Alder DN 12', 50, 'R1'],
+    ],
+    answers: [['meaning', 'rows that are alike', 'each']],
+    taken: ['2: Alder DN 12, 50 m × 1, reel R1', '3: Alder DN 12, 50 m × 1, reel R1'],
+  },
+  {
     name: 'the length headed as a quantity in metres',
     rows: [
       ['Hose', 'Qty (m)', 'Location'],
