@@ -66,7 +66,7 @@ export function CutFields({ fields, mistakes, isAsked, racks, rack, onFields, on
       </Field>
       <div className={styles.grid}>
         {text('kerf', `Kerf (${unit})`, '0 for a knife')}
-        {text('squaring', `Squaring (${unit})`, 'Off every reel first')}
+        {text('squaring', `Squaring (${unit})`, 'Off every reel first. Blank: nothing.')}
         {text('keep', `Keep from (${unit})`, 'Shortest offcut worth keeping', fields.keepsNothing)}
         {text('handling', `Fetching a reel (${unit})`, 'Worth this much hose. Blank: nothing.')}
         {text('step', `Bench step (${unit})`, 'Smallest it can cut')}

@@ -105,6 +105,14 @@ test('what is said goes on further rows where it is longer than the page is wide
   expect(top).toBe(head.length + 1);
 });
 
+test('the list says what comes off every reel first, and so it does where that is nothing', async () => {
+  const headWith = async (squaring: Decimal | undefined) =>
+    listOf(list(await planned(), { ...USUAL_SETTINGS, squaring })).head.join(' ');
+  expect(await headWith(d(20))).toContain('Square off 20 mm of every reel first.');
+  expect(await headWith(undefined)).toContain('Nothing comes off a reel for squaring.');
+  expect(await headWith(d(0))).toContain('Nothing comes off a reel for squaring.');
+});
+
 test('all changes touch the new sheet only, the sheet is added first, and blocks have their shape', async () => {
   const reels = await planned();
   for (const changes of [
