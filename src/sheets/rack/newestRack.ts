@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Workbook } from '../../workbook/workbook';
 import { recalled } from '../table/recalled';
+import { answersGoOn } from '../table/tableAnswers';
 
 const KEY = 'rack.newest';
 const BEFORE = 'rack.before';
@@ -25,7 +26,11 @@ export async function rackBefore(workbook: Workbook): Promise<RackBefore | undef
   return before && sheets.includes(before.sheet) ? before : undefined;
 }
 
-/** Remembers with the workbook which rack goes on from here, and which it was made from. */
+/** Remembers with the workbook which rack goes on from here, which it was made from, and what was said about that one. */
 export async function rememberRack(workbook: Workbook, sheet: string, before?: RackBefore): Promise<void> {
-  await Promise.all([workbook.remember(KEY, sheet), workbook.remember(BEFORE, JSON.stringify(before ?? null))]);
+  await Promise.all([
+    workbook.remember(KEY, sheet),
+    workbook.remember(BEFORE, JSON.stringify(before ?? null)),
+    ...(before ? [answersGoOn(workbook, 'rack', before.sheet, sheet)] : []),
+  ]);
 }

@@ -34,8 +34,22 @@ export async function tableAnswers(workbook: Workbook, kind: TableKind, sheet: s
 /** The answers of each workbook that are still being remembered: one after the other, so that none is lost. */
 const underWay = new WeakMap<Workbook, Promise<unknown>>();
 
+async function changeAnswers(
+  workbook: Workbook,
+  changed: (all: readonly StoredAnswer[]) => readonly StoredAnswer[],
+): Promise<void> {
+  const change = async () => {
+    const all = changed(await allAnswers(workbook));
+    await workbook.remember(KEY, all.length > 0 ? JSON.stringify(all) : undefined);
+  };
+  const before = underWay.get(hostOf(workbook)) ?? Promise.resolve();
+  const done = before.then(change, change);
+  underWay.set(hostOf(workbook), done);
+  await done;
+}
+
 /** Remembers an answer with the workbook; undefined takes it back. */
-export async function rememberAnswer(
+export function rememberAnswer(
   workbook: Workbook,
   kind: TableKind,
   sheet: string,
@@ -44,15 +58,16 @@ export async function rememberAnswer(
   answer: string | undefined,
 ): Promise<void> {
   const key = correctionKey(heading);
-  const add = async () => {
-    const others = (await allAnswers(workbook)).filter(
-      ([of, on, what, about]) => !(of === kind && on === sheet && what === asked && about === key),
-    );
-    const all: readonly StoredAnswer[] = answer === undefined ? others : [...others, [kind, sheet, asked, key, answer]];
-    await workbook.remember(KEY, all.length > 0 ? JSON.stringify(all) : undefined);
-  };
-  const before = underWay.get(hostOf(workbook)) ?? Promise.resolve();
-  const added = before.then(add, add);
-  underWay.set(hostOf(workbook), added);
-  await added;
+  return changeAnswers(workbook, all => {
+    const others = all.filter(([of, on, what, about]) => !(of === kind && on === sheet && what === asked && about === key));
+    return answer === undefined ? others : [...others, [kind, sheet, asked, key, answer]];
+  });
+}
+
+/** What was said about the tables of one kind on a sheet holds for a sheet that goes on from it: nobody is asked twice. */
+export function answersGoOn(workbook: Workbook, kind: TableKind, from: string, to: string): Promise<void> {
+  return changeAnswers(workbook, all => [
+    ...all.filter(([of, on]) => !(of === kind && on === to)),
+    ...all.flatMap(([of, on, ...said]): StoredAnswer[] => (of === kind && on === from ? [[of, to, ...said]] : [])),
+  ]);
 }

@@ -1,4 +1,5 @@
 import { Decimal } from '../../../src/core/units/decimal';
+import { rememberRack } from '../../../src/sheets/rack/newestRack';
 import { rackSheets, readRack } from '../../../src/sheets/rack/rack';
 import { rackIn } from '../../../src/sheets/rack/rackRow';
 import { reelLengths } from '../../../src/sheets/rack/reelLengths';
@@ -243,4 +244,24 @@ describe('how many reels', () => {
     await rememberAnswer(workbook, 'rack', 'Rack', 'role', 'On the shelf', 'none');
     expect((await readRack(workbook, 'Rack'))!.rows.map(({ quantity }) => quantity)).toEqual([1, 1]);
   });
+});
+
+test('what was said about a rack holds for the rack that a cut list leaves: nobody is asked twice', async () => {
+  const rows = [
+    ['Hose', 'Length', 'Status'],
+    ['Alder DN 12', 50, 'loft'],
+  ];
+  const { workbook } = fakeWorkbook({ Rack: rows, 'Rack after': rows }, { sheet: 'Rack', address: 'A1' });
+  const asked = async (sheet: string) => (await readRack(workbook, sheet))!.questions.map(({ asked }) => asked);
+  expect(await asked('Rack')).toEqual(['unit', 'meaning']);
+  await rememberAnswer(workbook, 'rack', 'Rack', 'unit', 'Length', 'm');
+  await rememberAnswer(workbook, 'rack', 'Rack', 'meaning', 'status loft', 'free');
+  expect(await asked('Rack')).toEqual([]);
+  expect(await asked('Rack after')).toEqual(['unit', 'meaning']);
+  await rememberRack(workbook, 'Rack after', { sheet: 'Rack', pieces: [] });
+  expect(await asked('Rack after')).toEqual([]);
+  expect((await readRack(workbook, 'Rack after'))!.rows).toHaveLength(1);
+  // A change of mind about the old one is none about the new one.
+  await rememberAnswer(workbook, 'rack', 'Rack', 'meaning', 'status loft', undefined);
+  expect([await asked('Rack'), await asked('Rack after')]).toEqual([['meaning'], []]);
 });
