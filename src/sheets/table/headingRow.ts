@@ -4,6 +4,7 @@ import { headingForms } from './heading';
 import { HEADING_WORDS, type HeadingWord } from './headingWords';
 import type { SheetCells } from './sheetCells';
 import { correctionKey, type HeadingCorrections } from './headingCorrections';
+import { areUnits } from './unitsRow';
 
 const WORDS = Object.entries(HEADING_WORDS) as readonly (readonly [HeadingWord, (typeof HEADING_WORDS)[HeadingWord]])[];
 const known = new Map<string, HeadingWord | undefined>();
@@ -157,6 +158,8 @@ export function isSecondHeading(cells: SheetCells, row: number, run: Run, { word
   const numbers = filled.filter(column => typeof cells.value(row, column) === 'number');
   return (
     (isExplained || words.length * 2 >= filled.length - numbers.length) &&
-    new Set(words.map(column => word(at(column)))).size >= 2
+    new Set(words.map(column => word(at(column)))).size >= 2 &&
+    // `m`, `pcs` right below headings say what these are in.
+    !areUnits(filled.map(at))
   );
 }

@@ -1,8 +1,8 @@
 import { nameOfCell } from '../../cells/sheetCell';
-import { anyMeasureUnit } from '../../core/units/measureUnit';
 import type { FoundTable } from './findTables';
 import type { SheetCells } from './sheetCells';
 import { sumsRows } from './sumsRows';
+import { areUnits } from './unitsRow';
 
 /** Why a row of a sheet is not among those that are worked with. */
 export type LeftOutReason =
@@ -19,7 +19,7 @@ export const LEFT_OUT_WORDS: Readonly<Record<LeftOutReason, string>> = {
   stop: 'STOP',
   barred: 'not to be used by their status',
   'none wanted': 'quantity 0',
-  replaced: 'replaced by a later row',
+  replaced: 'said by another row',
   problem: 'not readable',
 };
 
@@ -63,21 +63,10 @@ export interface TableRow {
   readonly kind: 'line' | 'total' | 'remark' | 'hidden' | 'below';
 }
 
-/** A line of units under the headings: `mm`, `pcs`. */
-const COUNTED = /^(?:pcs?\.?|pieces?|ea\.?|each|no\.?|off|qty\.?|#|[-–—])$/i;
-/** Signs and codes of currencies, and what a price is of: `EUR`, `€/m`, `USD per ft`. Source of the codes: ISO 4217. */
-const CURRENCY =
-  /^(?:[€$£¥₹]|EUR|USD|GBP|CHF|CAD|AUD|NZD|JPY|CNY|INR|SEK|NOK|DKK|PLN|CZK|HUF|RON|TRY|ZAR|BRL|MXN|SGD|HKD|KRW|AED|Fr\.?|kr\.?)(?:\s*(?:\/|per)\s*\p{L}+\.?)?$/iu;
-
 /** True for the row right below the headings where nothing but units stands in it. */
 export function isUnitsRow(cells: SheetCells, { block }: FoundTable, row: number): boolean {
   if (row !== block.row + 1) return false;
-  const texts = Array.from({ length: block.columns }, (_, i) => nameOfCell(cells.value(row, block.column + i))).filter(Boolean);
-  const bare = texts.map(text => text.replace(/^[([](.*)[)\]]$/, '$1'));
-  return (
-    bare.some(text => anyMeasureUnit(text)) &&
-    bare.every(text => COUNTED.test(text) || CURRENCY.test(text) || anyMeasureUnit(text) !== undefined)
-  );
+  return areUnits(Array.from({ length: block.columns }, (_, i) => nameOfCell(cells.value(row, block.column + i))));
 }
 
 /** How the rows of a kind of table are told from totals and remarks. */

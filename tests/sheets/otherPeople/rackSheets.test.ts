@@ -256,6 +256,17 @@ const SHEETS: readonly SheetCase[] = [
     taken: ['2: Alder DN 12, 50 m × 1, reel R1', '3: Alder DN 12, 50 m × 1, reel R1'],
   },
   {
+    name: 'units in a row of their own below the headings, pieces among them',
+    rows: [
+      ['Hose', 'Length', 'Qty'],
+      ['', 'm', 'pcs'],
+      ['Alder DN 12', 50, 2],
+      ['Larch DN 16', 20.5, 1],
+    ],
+    taken: ['3: Alder DN 12, 50 m × 2', '4: Larch DN 16, 20.5 m × 1'],
+    leftOut: ['2 remark'],
+  },
+  {
     name: 'the length headed as a quantity in metres',
     rows: [
       ['Hose', 'Qty (m)', 'Location'],
