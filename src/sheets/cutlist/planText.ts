@@ -34,7 +34,10 @@ export function buySentence({ buy, job, reelLength }: HosePlan, unit: LengthUnit
 }
 
 /** A line with its pieces: `line 4 Boom: 2 × 3303 mm`. */
-export function lineText({ line, label, quantity, cutLength, waits }: CutLine, unit: LengthUnit): string {
+export function lineText(
+  { line, label, quantity, cutLength, waits }: Pick<CutLine, 'line' | 'label' | 'quantity' | 'cutLength' | 'waits'>,
+  unit: string,
+): string {
   const name = waits !== undefined ? `piece ${waits}` : /^row \d+$/.test(line) ? line : `line ${line}`;
   return `${name}${label && ` ${label}`}: ${quantity} × ${lengthText(cutLength, unit)} ${unit}`;
 }

@@ -3,7 +3,9 @@ import { lengthPer } from '../../core/catalogue/lengthPer';
 import type { CatalogueUnits } from '../../core/catalogue/catalogueUnits';
 import { Decimal } from '../../core/units/decimal';
 import type { StopLine } from '../jobs/quoteLine';
-import type { PurchaseNeeds } from './purchaseNeeds';
+import { lineText } from '../cutlist/planText';
+import { lengthText } from '../table/lengthText';
+import type { HoseNeed, PurchaseNeeds } from './purchaseNeeds';
 import type { ReelsWanted } from './purchasePlan';
 
 export const FIRST = 7;
@@ -55,6 +57,14 @@ const unitCounted = (symbol: string) => symbol.replace(/^per /, '');
 /** The unit in which hose is bought by length: `m`. */
 export const hoseUnit = ({ perLength, length }: CatalogueUnits) => (perLength ? unitCounted(perLength.symbol) : length.symbol);
 
+/** What no new reel has in one piece, before the note that counts by length: reels of it do not make the order possible. */
+function beyondReel({ cuts, reelLength }: HoseNeed, { length: { symbol } }: CatalogueUnits): string {
+  const beyond = cuts.filter(({ length }) => reelLength && length.gt(reelLength));
+  if (!reelLength || beyond.length === 0) return '';
+  const lines = beyond.map(cut => lineText({ ...cut, label: '', cutLength: cut.length }, symbol));
+  return `longer than a reel of ${lengthText(reelLength, symbol)} ${symbol}: ${lines.join('; ')}; `;
+}
+
 export function purchaseItems({ needs, reels, units, catalogue, hoseBy }: PurchaseInput): PurchaseItem[] {
   const per = units.perLength;
   const long = (length: Decimal) => plainNumber(per ? lengthPer(units.length, length, per) : length);
@@ -63,17 +73,17 @@ export function purchaseItems({ needs, reels, units, catalogue, hoseBy }: Purcha
   const divisor = per
     ? new Decimal(1).div(lengthPer(units.length, new Decimal(1), per)).toDecimalPlaces(CONVERTED_PLACES)
     : new Decimal(1);
-  const items: PurchaseItem[] = needs.hoses.map(({ hose, total }, index) => ({
+  const items: PurchaseItem[] = needs.hoses.map((need, index) => ({
     kind: 'Hose',
-    part: hose,
-    needed: long(total),
+    part: need.hose,
+    needed: long(need.total),
     unit,
     pack: `IFERROR(HOSE.HOSEDATA(${catalogue},$B${row(index)},"reel length")/${divisor},"")`,
     packs: reels?.[index]?.reels,
     price: `IFERROR(HOSE.HOSEDATA(${catalogue},$B${row(index)},"price per length"),"")`,
     withScrap: reels?.[index]?.reels === undefined,
     buyBy: hoseBy === 'reel' ? REEL : unit,
-    note: reels?.[index]?.note ?? 'cut lengths plus scrap; ends left on reels are not counted',
+    note: reels?.[index]?.note ?? `${beyondReel(need, units)}cut lengths plus scrap; ends left on reels are not counted`,
   }));
   for (const { kind, part, count } of needs.parts) {
     const at = `$B${row(items.length)}`;

@@ -22,6 +22,8 @@ export interface HoseNeed {
   readonly hose: string;
   readonly cuts: readonly HoseCut[];
   readonly total: Decimal;
+  /** Length of a new reel, where the catalogue gives it. */
+  readonly reelLength: Decimal | undefined;
 }
 
 /** How many of a fitting or ferrule are needed. */
@@ -97,7 +99,8 @@ export function purchaseNeeds(
     const length = cutOf(catalogue, line);
     const cut = { row, line: line.line || `row ${row}`, length, quantity };
     const whole = length.times(quantity);
-    hoses.add(partKey(hose.hose), { hose: hose.hose, cuts: [cut], total: whole }, before => ({
+    const reelLength = hose.reelLength === undefined ? undefined : new Decimal(hose.reelLength);
+    hoses.add(partKey(hose.hose), { hose: hose.hose, cuts: [cut], total: whole, reelLength }, before => ({
       ...before,
       cuts: [...before.cuts, cut],
       total: before.total.plus(whole),

@@ -84,6 +84,20 @@ it('hose in reels by length and scrap, fittings and ferrules in packs, guards by
   expect(values[5]![0]).toMatch(/^STOP, nothing bought for: .*no crimp data/);
 });
 
+it('names the lines that no new reel has in one piece', async () => {
+  await enterOrder();
+  const { values } = await book.content('Jobs');
+  const head = values.findIndex(row => row.includes('Overall length (mm)'));
+  const column = String.fromCharCode(65 + values[head]!.indexOf('Overall length (mm)'));
+  await book.write([{ kind: 'values', at: { sheet: 'Jobs', address: `${column}13` }, values: [[120_000]] }]);
+  const { sheet } = await writePurchase(book.port, undefined, '2026-10-05');
+  const { get } = await list(sheet);
+  const long = { ...order[3]!, overall: 120_000 };
+  expect(get(long.hose, 'Note')).toBe(
+    `longer than a reel of 100000 mm: row 13: 190 × ${costParts(long).cut} mm; cut lengths plus scrap; ends left on reels are not counted`,
+  );
+});
+
 it('what is typed as in stock is taken off, and a missing price makes the total incomplete', async () => {
   await enterOrder();
   const fittings = await book.content('Fittings');
