@@ -42,7 +42,9 @@ export interface CutListWords {
 
 function rulesText({ unit, kerf, squaring, keep }: CutSettings): string {
   const length = (value: CutSettings['kerf']) => `${lengthText(value, unit)} ${unit}`;
-  const square = squaring?.gt(0) ? ` Square off ${length(squaring)} of every reel first.` : ' Nothing comes off a reel for squaring.';
+  const square = squaring?.gt(0)
+    ? ` Square off ${length(squaring)} of every reel first.`
+    : ' Nothing comes off a reel for squaring.';
   const rest = keep ? `an end from ${length(keep)} on goes back to the rack` : 'nothing goes back to the rack';
   return `Cut from left to right, then the next row. Kerf ${length(kerf)}.${square} Rest: ${rest}.`;
 }
