@@ -265,3 +265,40 @@ test('what was said about a rack holds for the rack that a cut list leaves: nobo
   await rememberAnswer(workbook, 'rack', 'Rack', 'meaning', 'status loft', undefined);
   expect([await asked('Rack'), await asked('Rack after')]).toEqual([['meaning'], []]);
 });
+
+test('of rows that are alike in every cell and name a reel, only the first is taken until somebody says what they are', async () => {
+  const workbook = book([
+    ['Hose', 'Length (m)', 'Reel', 'Place'],
+    ['Alder DN 12', 50, 'R1', 'A1'],
+    ['Alder DN 12', 50, 'R1', 'A2'],
+    ['Alder DN 12', 50, '', 'A1'],
+    ['Alder DN 12', 50, '', 'A1'],
+    ['Alder DN 12', 50, 'R1', 'A1'],
+    ['Alder DN 12', 50, 'R1', 'A1'],
+  ]);
+  const open = (await readRack(workbook, 'Rack'))!;
+  expect(open.questions).toEqual([
+    {
+      asked: 'meaning',
+      heading: 'rows that are alike',
+      column: 'C: Reel',
+      sentence: 'Rows 2 and 6 are alike in every cell, reel R1. Is that one piece of hose, entered twice?',
+      choices: [
+        { value: 'once', label: 'Yes, count it once' },
+        { value: 'each', label: 'No, each row is a piece of hose' },
+      ],
+    },
+  ]);
+  expect(open.report.taken).toEqual([2, 3, 4, 5]);
+  const sentence = 'the row is row 2 once more, cell by cell: say whether it is another piece of hose';
+  expect(open.problems).toEqual([6, 7].map(row => ({ row, sentence })));
+  await rememberAnswer(workbook, 'rack', 'Rack', 'meaning', 'rows that are alike', 'once');
+  const once = (await readRack(workbook, 'Rack'))!;
+  expect([once.report.taken, once.problems, once.questions]).toEqual([[2, 3, 4, 5], [], []]);
+  expect(once.report.leftOut.map(({ row, sentence }) => `${row} ${sentence}`)).toEqual([
+    '6 row 2 is the same piece of hose',
+    '7 row 2 is the same piece of hose',
+  ]);
+  await rememberAnswer(workbook, 'rack', 'Rack', 'meaning', 'rows that are alike', 'each');
+  expect((await readRack(workbook, 'Rack'))!.report.taken).toEqual([2, 3, 4, 5, 6, 7]);
+});
