@@ -1,4 +1,7 @@
 import { hasDerating } from '../../core/catalogue/pressureAt';
+import { partKey } from '../../core/catalogue/partName';
+import { Decimal } from '../../core/units/decimal';
+import type { Length } from '../../core/units/lengthUnit';
 import { nameOfCell } from '../../cells/sheetCell';
 import type { TableReader } from '../table/tableReader';
 import type { JobLine, JobPlace } from './jobLine';
@@ -56,6 +59,12 @@ function lengthsOf(line: JobLineReader, fittings: readonly [string, string]) {
   return { overall, cutLength: overall };
 }
 
+/** Bore of the catalogue's hose, for a sheet that states none. */
+function boreOf(hose: string, { catalogue }: LineReading): Length | undefined {
+  const row = catalogue?.index.hoses.get(partKey(hose))?.row;
+  return row && catalogue && { value: new Decimal(row.bore), unit: catalogue.units.length };
+}
+
 /** One row of a job table as a line. */
 export function readJobLine(reader: TableReader<JobRole>, row: number, reading: LineReading): JobLine {
   const line = new JobLineReader(reader, row);
@@ -109,7 +118,7 @@ export function readJobLine(reader: TableReader<JobRole>, row: number, reading: 
     overall,
     cutLength,
     limits: limitsOf(line),
-    bore: facts.bore,
+    bore: facts.bore ?? boreOf(hose, reading),
     twist: line.number('twist', 'twist angle'),
     pressure,
     temperature,

@@ -1,7 +1,11 @@
 import { Decimal } from '../../../src/core/units/decimal';
+import { measureUnit } from '../../../src/core/units/measureUnit';
 import type { CutSettings } from '../../../src/sheets/cutlist/cutSettings';
 import { gatherAgain, gatherCuts, isSameWork, type CutWishes } from '../../../src/sheets/cutlist/gatherCuts';
 import { leftOutSentences } from '../../../src/sheets/cutlist/leftOutSentences';
+import { lengthLimitsOf } from '../../../src/sheets/jobs/lengthLimitsOf';
+import { readJobs } from '../../../src/sheets/jobs/readJobs';
+import { standingWorkbook } from '../parts/standingWorkbook';
 import { fakeWorkbook, type FakeCell, type FakeDetails } from '../../workbook/fakeWorkbook';
 
 const settings: CutSettings = {
@@ -118,6 +122,26 @@ test('limits come from the sheet, else from the rule of its unit: 1250 mm, DN 12
     ['1249', '1251'],
   ]);
   expect(none!.note).toMatch(/^length limits not checked: .*DIN 20066 ends at DN 50/);
+});
+
+test('where the sheet states no bore, limits follow from that of the catalogue’s hose', async () => {
+  const workbook = standingWorkbook({
+    Week: [
+      ['Hose', 'Qty', 'Overall length (mm)', 'Cut length (mm)', 'Bore (mm)'],
+      ['Alder DN 12', 1, 1250, 1190, ''],
+      ['Alder DN 12', 1, 1250, 1190, 38.1],
+      ['Spruce DN 12', 1, 1250, 1190, ''],
+    ],
+  });
+  await workbook.select({ sheet: 'Week', address: 'A2' });
+  const limitsOf = (await readJobs(workbook, { step: { value: new Decimal(1), unit: measureUnit('length', 'mm')! } })).lines.map(
+    line => {
+      const limits = lengthLimitsOf(line, 'mm');
+      return limits && [`${limits.shortest}`, `${limits.longest}`];
+    },
+  );
+  // DIN 20066, from memory: over 630 to 1,250 mm, −4/+12 up to DN 25, −6/+20 above. What stands in the sheet counts first; a hose nobody knows has none.
+  expect(limitsOf).toEqual([['1246', '1262'], ['1244', '1270'], undefined]);
 });
 
 test('a line that no step of the bench can cut within its limits is left out with why', async () => {
