@@ -8,7 +8,7 @@ import { headingForms, plainHeading } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
 import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
-import { columnsByRole, headingNames, type ColumnsByRole } from '../table/tableColumns';
+import { columnsByRole, headingNames, rivalColumns, type ColumnsByRole } from '../table/tableColumns';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { crimperColumn, nameColumns, type KnownParts } from '../table/nameColumns';
 import { sizeBeside } from '../table/sizedHose';
@@ -105,6 +105,28 @@ function withTicks(
   return isExact ? others : { ...others, status: cutLength };
 }
 
+/**
+ * A column of cut lengths in which nothing stands yet gives way to one that is filled in; without one, couplings and overall lengths say what
+ * to cut, as if there were no such column.
+ */
+function withFilledCutLength(cells: SheetCells, table: FoundTable, columns: ColumnsByRole<JobRole>): ColumnsByRole<JobRole> {
+  const { cutLength, ...others } = columns;
+  const { headings, block } = table;
+  const isFilled = (column: number) =>
+    Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i).some(
+      at =>
+        cells.isComputed(at, column) || nameOfCell(cells.value(at, column)) !== '' || typeof cells.value(at, column) === 'object',
+    );
+  if (cutLength === undefined || isFilled(cutLength)) return columns;
+  const own = plainHeading(headings[cutLength - block.column]!);
+  // A column of that name that is added beside it is called `Cut length (mm) 2`.
+  const again = headings.flatMap((heading, at) => (plainHeading(heading.replace(/ \d$/, '')) === own ? [block.column + at] : []));
+  const filled = [...rivalColumns(table, cutLength, 'cutLength'), ...again].find(isFilled);
+  if (filled !== undefined) return { ...columns, cutLength: filled };
+  const isKnown = others.overall !== undefined && (others.fittingA !== undefined || others.fittingB !== undefined);
+  return isKnown ? others : columns;
+}
+
 /** Overall lengths without any coupling: are they the lengths to cut? */
 function whichLength(reader: TableReader<JobRole>): TableQuestion {
   const heading = reader.heading('overall');
@@ -139,7 +161,8 @@ export function jobColumns(
   corrections: HeadingCorrections,
   parts: KnownParts = {},
 ): ColumnsByRole<JobRole> {
-  const byWords = withTicks(cells, table, columnsByRole(table, JOB_ROLES, corrections), corrections);
+  const named = withFilledCutLength(cells, table, columnsByRole(table, JOB_ROLES, corrections));
+  const byWords = withTicks(cells, table, named, corrections);
   const both = { ...byWords, ...nameColumns(cells, table, byWords, parts, corrections) };
   const main = { ...both, ...machineColumn(cells, table, both, parts) };
   const taken = new Set(Object.values(main).filter(column => column !== undefined));

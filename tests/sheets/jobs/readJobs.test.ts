@@ -336,3 +336,38 @@ test.each([
   const rows = [['Hose', 'Fitting A', 'Fitting B', 'Cut length (mm)', 'Qty'], row] as FakeCell[][];
   expect(await message(rows)).toEqual([expect.stringMatching(new RegExp(`stop: .*${part} is #N/A`))]);
 });
+
+describe('a column of cut lengths in which nothing stands yet', () => {
+  const HEADINGS = ['Item', 'Hose', 'Coupling A', 'Coupling B', 'OAL (mm)', 'Qty', 'Cut length (mm)'];
+  const ROW = ['1', 'Alder DN 12', 'Alder cone', 'Alder elbow', 1250, 4];
+
+  test('is as if it were not there: couplings and overall length say what to cut', async () => {
+    const { lines } = await jobs([HEADINGS, [...ROW, '']]);
+    expect(lines.map(({ cutLength, overall, standing }) => [cutLength, `${overall!.value}`, standing.kind])).toEqual([
+      [undefined, '1250', 'ready'],
+    ]);
+  });
+
+  test('gives way to the one that was added beside it', async () => {
+    expect(
+      await message([
+        [...HEADINGS, 'Cut length (mm) 2'],
+        [...ROW, '', 1178.6],
+      ]),
+    ).toEqual(['2: Alder DN 12, 1178.6 mm, 4, ready']);
+  });
+
+  test('without couplings is to be filled in, and so is one of which some rows are filled', async () => {
+    const blank = 'stop: cut length is blank: fill it in';
+    expect(
+      await message([
+        ['Hose', 'OAL (mm)', 'Qty', 'Cut length (mm)'],
+        ['Alder DN 12', 1250, 4, ''],
+      ]),
+    ).toEqual([`2: Alder DN 12, ?, 4, ${blank}`]);
+    expect(await message([HEADINGS, [...ROW, 1178], [...ROW, '']])).toEqual([
+      '2: Alder DN 12, 1178 mm, 4, ready',
+      `3: Alder DN 12, ?, 4, ${blank}`,
+    ]);
+  });
+});
