@@ -30,9 +30,11 @@ export function capabilityOf(crimps: readonly JudgedCrimp[], tolerance: number):
 export interface AllCapability {
   /** As if every setting were right: the scatter inside the combinations alone. */
   readonly cp: CapabilityIndex;
+  /** As wide as everything scatters, wherever its middle lies. */
+  readonly pp: CapabilityIndex;
   /** What comes out with the settings as they are. */
   readonly ppk: CapabilityIndex;
-  /** The combination with the smallest Cpk, and that; undefined where none has enough crimps. */
+  /** The combination with the smallest Cpk, and that; undefined where there is one combination only, or none has enough crimps. */
   readonly worst: { readonly name: string; readonly cpk: CapabilityIndex } | undefined;
 }
 
@@ -63,7 +65,9 @@ export function capabilityOfAll(machine: MachineReadings): AllCapability | { rea
     .filter(({ length }) => length > 0);
   const found = indicesOf(groups, machine.tolerancesDiffer ? 1 : machine.tolerance.toNumber());
   if (!('indices' in found)) return found;
-  return { cp: named(found.indices, 'Cp'), ppk: named(found.indices, 'Ppk'), worst: worstOf(machine.combinations) };
+  const of = (name: CapabilityIndex['index']) => named(found.indices, name);
+  const worst = groups.length > 1 ? worstOf(machine.combinations) : undefined;
+  return { cp: of('Cp'), pp: of('Pp'), ppk: of('Ppk'), worst };
 }
 
 /** What each index looks at. */

@@ -27,12 +27,12 @@ function outOfThousand(share: number): string {
 
 /** Share beyond the limits of a bell curve whose mean is right. */
 const beyondBoth = (cp: number) => 2 * normalCdf(-3 * cp);
-/** Share beyond the nearer limit: the other one hardly counts where the mean is off. */
-const beyondNearer = (cpk: number) => normalCdf(-3 * cpk);
+/** Share beyond the nearer limit and beyond the other, which is as far off as the whole width leaves it. */
+const beyondEither = (pp: number, ppk: number) => normalCdf(-3 * ppk) + normalCdf(-3 * (2 * pp - ppk));
 
 /** What the numbers over all combinations mean in the shop. */
-export function allCapabilityText({ cp, ppk, worst }: AllCapability): string {
-  const [now, right] = [outOfThousand(beyondNearer(ppk.value!)), outOfThousand(beyondBoth(cp.value!))];
+export function allCapabilityText({ cp, pp, ppk, worst }: AllCapability): string {
+  const [now, right] = [outOfThousand(beyondEither(pp.value!, ppk.value!)), outOfThousand(beyondBoth(cp.value!))];
   const worstText = worst ? ` Worst is ${worst.name}, Cpk ${indexText(worst.cpk.value!)}.` : '';
   return `With the settings as they are, ${now} would come out too large or too small; with every setting right it would be ${right}.${worstText}`;
 }
@@ -40,9 +40,9 @@ export function allCapabilityText({ cp, ppk, worst }: AllCapability): string {
 /** What the numbers of one combination mean in the shop. */
 export function oneCapabilityText(name: string, indices: readonly CapabilityIndex[]): string {
   const value = (index: CapabilityIndex['index']) => indices.find(each => each.index === index)?.value;
-  const [cp, ppk] = [value('Cp'), value('Ppk')];
-  if (cp === undefined || ppk === undefined) return '';
-  return `${name}: ${outOfThousand(beyondNearer(ppk))} would come out too large or too small; with its mean right on target it would be ${outOfThousand(beyondBoth(cp))}.`;
+  const [cp, pp, ppk] = [value('Cp'), value('Pp'), value('Ppk')];
+  if (cp === undefined || pp === undefined || ppk === undefined) return '';
+  return `${name}: ${outOfThousand(beyondEither(pp, ppk))} would come out too large or too small; with its mean right on target it would be ${outOfThousand(beyondBoth(cp))}.`;
 }
 
 /** Rules that say that a process did not run evenly: a point beyond the limits, eight on one side. */
