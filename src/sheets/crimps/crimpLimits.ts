@@ -53,34 +53,81 @@ function halfWidth(reader: CrimpRowReader): Sourced | undefined {
   return width && { value: width.value.div(2), from: `half of ${width.from}` };
 }
 
+/** What a crimp is judged by, and what stands against it. */
+interface FoundLimits {
+  readonly limits: CrimpLimits;
+  /** What must be answered before they count. */
+  readonly question?: TableQuestion | undefined;
+  /** What of the row contradicts itself. */
+  readonly conflict?: string | undefined;
+}
+
+/** Smallest and largest diameter as what is judged by. */
+function middleAndHalf(smallest: Sourced, largest: Sourced) {
+  return {
+    middle: { value: smallest.value.plus(largest.value).div(2), from: smallest.from },
+    half: { value: largest.value.minus(smallest.value).div(2), from: smallest.from },
+  };
+}
+
 /**
- * Target, tolerance and largest spread of a row; limits of the diameter give their middle and half their distance.
- * @returns them, and what must be answered before they count
+ * Limits of the diameter beside a target or a tolerance of the same row. The limits say what is in spec: a target that is not in their middle gives way
+ * to it, with a note; what fits them in no way is a contradiction.
  */
-export function crimpLimits(
+function besideOwn(
   reader: CrimpRowReader,
+  own: Pick<CrimpLimits, 'target' | 'tolerance'>,
+  [smallest, largest]: readonly [Sourced, Sourced],
   sources: NumberSources,
-): { readonly limits: CrimpLimits; readonly question: TableQuestion | undefined } {
+): Pick<FoundLimits, 'conflict'> & Pick<CrimpLimits, 'target' | 'tolerance'> {
+  const { middle, half } = middleAndHalf(smallest, largest);
+  const text = ({ value }: Sourced) => smallText(value, sources.unit);
+  const both = `${text(smallest)} … ${text(largest)}`;
+  const { target, tolerance } = own;
+  const isMiddle = isAlike(target, middle, sources);
+  if (tolerance && !isAlike(tolerance, half, sources))
+    return {
+      ...own,
+      conflict: `the tolerance ${text(tolerance)} (${tolerance.from}) does not fit the limits ${both}: correct one of them`,
+    };
+  if (target && (target.value.lt(smallest.value) || target.value.gt(largest.value)))
+    return {
+      ...own,
+      conflict: `the target ${text(target)} (${target.from}) is not within the limits ${both}: correct one of them`,
+    };
+  if (target && tolerance && !isMiddle)
+    return { ...own, conflict: `${text(target)} ± ${text(tolerance)} are not the limits ${both}: correct one of them` };
+  if (target && !isMiddle)
+    reader.notes.push(
+      `Limits ${both} are not the same distance from the target ${text(target)}: crimps are judged by them, from their middle ${text(middle)}.`,
+    );
+  return { target: isMiddle ? (target ?? middle) : middle, tolerance: tolerance ?? half };
+}
+
+/** Target, tolerance and largest spread of a row; limits of the diameter give their middle and half their distance. */
+export function crimpLimits(reader: CrimpRowReader, sources: NumberSources): FoundLimits {
   const own = { target: reader.length('target'), tolerance: reader.length('tolerance') ?? halfWidth(reader) };
   const others = {
     target: numberOf(own.target, 'target', sources),
     tolerance: numberOf(own.tolerance, 'tolerance', sources),
     largestSpread: numberOf(reader.length('largestSpread'), 'largestSpread', sources),
   };
-  if (own.target && own.tolerance) return { limits: others, question: undefined };
-  const [smallest, largest] = [reader.length('smallest'), reader.length('largest')];
-  if (!smallest || !largest) return { limits: others, question: undefined };
-  const middle = { value: smallest.value.plus(largest.value).div(2), from: smallest.from };
-  const half = { value: largest.value.minus(smallest.value).div(2), from: smallest.from };
-  const limits = { ...others, target: own.target ?? middle, tolerance: own.tolerance ?? half };
   const { bareLimits: bare } = reader;
-  if (!bare) return { limits, question: undefined };
+  if (own.target && own.tolerance && bare) return { limits: others };
+  const [smallest, largest] = [reader.length('smallest'), reader.length('largest')];
+  if (!smallest || !largest) return { limits: others };
+  if (!bare) {
+    const { conflict, ...judged } = besideOwn(reader, own, [smallest, largest], sources);
+    return { limits: { ...others, ...judged }, conflict };
+  }
+  const { middle, half } = middleAndHalf(smallest, largest);
+  const limits = { ...others, target: own.target ?? middle, tolerance: own.tolerance ?? half };
   // What is typed in the pane counts only where the sheet says nothing.
   const sure = { ...sources, options: { ...sources.options, typed: {} } };
   const [target, tolerance] = [numberOf(own.target, 'target', sure), numberOf(own.tolerance, 'tolerance', sure)];
   if (bare.meaning === 'either' && target && tolerance) {
     reader.notes.push(`${bare.named} may be limits or readings and do not count: choose it under “Columns read”.`);
-    return { limits: others, question: undefined };
+    return { limits: others };
   }
   const isAgreed = isAlike(limits.target, target, sources) && isAlike(limits.tolerance, tolerance, sources);
   return { limits, question: bare.meaning === 'limits' && isAgreed ? undefined : bare.question };
@@ -115,7 +162,7 @@ const ADVICE = 'no column, no cell above the table and no crimp data give it: en
 /** Why a crimp cannot be judged; undefined where it can. */
 export function limitsProblem(
   reader: CrimpRowReader,
-  { limits, question }: ReturnType<typeof crimpLimits>,
+  { limits, question, conflict }: FoundLimits,
   data: CrimpData,
   isUnitKnown: boolean,
 ): CrimpProblem | undefined {
@@ -124,6 +171,7 @@ export function limitsProblem(
   const end = crimp.end ? `end ${crimp.end}: ` : '';
   if (!isUnitKnown) return { at, sentence: OPEN_UNIT };
   if (reader.problem) return reader.problem;
+  if (conflict) return { at, sentence: `${end}${conflict}` };
   if (question) return { at, sentence: `${end}${OPEN_LIMITS}`, question };
   const { target, tolerance } = limits;
   // A tolerance of the row that cannot be used is not passed over for one from elsewhere.

@@ -275,6 +275,52 @@ const WIDTHS: readonly CrimpCase[] = [
 
 test.each(WIDTHS)('a tolerance from limit to limit: $name', async from => expectCrimps(from));
 
+/** Four equal readings, and what stands beside them. */
+const beside = (headings: readonly string[], ...lines: readonly (readonly [reading: number, ...beside: FakeCell[]])[]): Rows => [
+  ['Job', ...headings, ...R],
+  ...lines.map(([reading, ...cells], index): FakeCell[] => [index + 1, ...cells, reading, reading, reading, reading]),
+];
+const read = (row: number, reading: number, limits: string) =>
+  `${row}: ${reading} ${reading} ${reading} ${reading} mm, ${limits}`;
+
+/** Limits of the diameter beside a target or a tolerance in the same row. */
+const CONTRADICTIONS: readonly CrimpCase[] = [
+  {
+    name: 'a nominal that is not in the middle of its limits: 24.77 is below the smallest, 25.08 within them',
+    rows: beside(['Nominal (mm)', 'Min dia (mm)', 'Max dia (mm)'], [24.77, 24.9, 24.8, 25.1], [25.08, 24.9, 24.8, 25.1]),
+    taken: [read(2, 24.77, '24.95 ± 0.15'), read(3, 25.08, '24.95 ± 0.15')],
+  },
+  {
+    name: 'a nominal in their middle',
+    rows: beside(['Nominal (mm)', 'Min dia (mm)', 'Max dia (mm)'], [24.9, 24.9, 24.8, 25]),
+    taken: [read(2, 24.9, '24.9 ± 0.1')],
+  },
+  {
+    name: 'a nominal beyond them',
+    rows: beside(['Nominal (mm)', 'Min dia (mm)', 'Max dia (mm)'], [24.9, 25.9, 24.8, 25]),
+    taken: [],
+    leftOut: ['2 problem: the target 25.9 (column Nominal (mm)) is not within the limits 24.8 … 25: correct one of them'],
+  },
+  {
+    name: 'a tolerance that is not half of their distance, without and with a target; and one that is',
+    rows: beside(
+      ['Target (mm)', 'Tol (mm)', 'LSL (mm)', 'USL (mm)'],
+      [24.92, '', 0.1, 24.85, 25.15],
+      [24.92, 24.9, 0.1, 24.85, 24.95],
+      [24.92, 24.9, 0.1, 24.8, 25],
+      [24.92, 24.95, 0.1, 24.8, 25],
+    ),
+    taken: [read(4, 24.92, '24.9 ± 0.1')],
+    leftOut: [
+      '2 problem: the tolerance 0.1 (column Tol (mm)) does not fit the limits 24.85 … 25.15: correct one of them',
+      '3 problem: the tolerance 0.1 (column Tol (mm)) does not fit the limits 24.85 … 24.95: correct one of them',
+      '5 problem: 24.95 ± 0.1 are not the limits 24.8 … 25: correct one of them',
+    ],
+  },
+];
+
+test.each(CONTRADICTIONS)('limits beside a target or a tolerance: $name', async from => expectCrimps(from));
+
 const THOU = ['R1', 'R2', 'R3', 'R4'];
 
 /** Units that are seldom met. */
