@@ -103,6 +103,7 @@ const nameOf = ({ line, row }: JobLine) => line || `row ${row}`;
  * @param stock reels of the rack that may be used: for what no cut list has planned yet
  * @param pieces of the sheet Pieces: what is planned comes from the reels named there, what is cut or crimped is not fetched again
  * @param unusableOf what the rack has of a hose that may not be used, and why; left out: no rack was read
+ * @param before reels of the rack as it was when the pieces were planned: it still says where those are that they use up
  */
 export function pickList(
   { lines, catalogue }: Pick<Jobs, 'lines' | 'catalogue'>,
@@ -110,6 +111,7 @@ export function pickList(
   unit: LengthUnit,
   pieces: readonly Piece[] = [],
   unusableOf?: (hose: string) => string,
+  before: readonly PickReel[] = [],
 ): PickList {
   const basket = new Basket();
   const problems: string[] = [];
@@ -121,7 +123,7 @@ export function pickList(
     const of = (amount: Decimal): PickLine => ({ line: name, amount, due: dueText(line.due) });
     if (line.cutLength) {
       const length = lengthIn(line.cutLength, unit);
-      const picks = plannedPicks(planned, length, unit, stock);
+      const picks = plannedPicks(planned, length, unit, [...stock, ...before]);
       const total = picks.reduce((sum, pick) => sum.plus(pick.length), length.times(unplanned));
       basket.add('Hose', line.hose, of(total), { planned: picks, fromRack: unplanned > 0 });
     }

@@ -37,7 +37,7 @@ const nameKey = (text: string) => text.trim().toLowerCase();
 /**
  * The reels that the cut list cuts for pieces, with what is cut from each.
  * @param length of a piece whose row does not say its own, in `unit`
- * @param stock of the rack, which may know the place: pieces name only lot and reel, and the place where a reel has no number
+ * @param stock of the racks that may know the place, the newest first: pieces name only lot and reel, and the place where a reel has no number
  */
 export function plannedPicks(
   pieces: readonly Piece[],

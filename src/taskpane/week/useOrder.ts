@@ -7,6 +7,7 @@ import { jobChoice, type JobChoice } from '../../sheets/jobs/jobChoice';
 import { readPieces } from '../../sheets/pieces/readPieces';
 import { isTooOld } from '../../sheets/rack/hoseAge';
 import { unusableHose } from '../../sheets/rack/unusableHose';
+import { rackBefore } from '../../sheets/rack/newestRack';
 import { rackSheets, readRack, type Rack } from '../../sheets/rack/rack';
 import { today } from '../../sheets/table/today';
 import type { Takeable } from '../../sheets/table/tableRows';
@@ -51,7 +52,10 @@ async function readOrder(workbook: Workbook, wishes: OrderWishes, ticks: OrderTi
   const tooOld = (stock?.rows ?? []).filter(row => isTooOld(row, ageLimitMonths, today()));
   const reels = rackReels(stock?.rows.filter(row => !tooOld.includes(row)) ?? [], unit);
   const pieces = (await readPieces(workbook))?.pieces;
-  const picks = pickList(jobs, reels, unit, pieces, stock && unusableHose(stock, tooOld));
+  const cutFrom = await rackBefore(workbook);
+  const before = cutFrom && pieces?.length ? await readRack(workbook, cutFrom.sheet, takeRack, jobs) : undefined;
+  const unusableOf = stock && unusableHose(stock, tooOld);
+  const picks = pickList(jobs, reels, unit, pieces, unusableOf, rackReels(before?.rows ?? [], unit));
   return { status: 'ready', jobs, order, picks, rack, stock };
 }
 

@@ -3,6 +3,7 @@ import { fireEvent, render, screen, waitFor } from '@testing-library/react';
 import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { OrderView } from '../../../src/taskpane/week/OrderView';
 import { fakeWorkbook } from '../../workbook/fakeWorkbook';
+import { office, written } from '../../sheets/pieces/shopOffice';
 import { viewProps } from '../viewProps';
 
 beforeEach(() => localStorage.clear());
@@ -140,4 +141,30 @@ describe('once the cut list is written', () => {
     expect(text).not.toContain('C2');
     expect(text).not.toContain('none in the rack');
   });
+});
+
+test('a reel that the cut list uses up is still fetched from where it lies', async () => {
+  const jobs = [
+    ['Line', 'Hose', 'Cut length (mm)', 'Qty', 'Status'],
+    ['1', 'Hazel DN 12', 1450, 2, ''],
+  ];
+  const rack = [
+    ['Hose', 'Length (mm)', 'Place', 'Reel', 'Lot'],
+    ['Hazel DN 12', 3000, 'A1', 'R1', 'L1'],
+    ['Hazel DN 12', 30000, 'A2', 'R2', 'L1'],
+  ];
+  const workbook = office({ Jobs: jobs, Rack: rack });
+  const { writing } = await written(workbook, 'Jobs');
+  // 3,000 mm less 20 for squaring are two of 1,450 and their kerfs; R1 is gone from the rack that is left.
+  const left = (await workbook.used(writing.rackAfter))!.values.map(row => row[3]);
+  expect(left).toEqual(['Reel', 'R2']);
+  await workbook.select({ sheet: 'Jobs', address: 'A2' });
+  render(
+    <FluentProvider theme={webLightTheme}>
+      <OrderView {...viewProps(workbook)} />
+    </FluentProvider>,
+  );
+  expect((await screen.findByRole('region', { name: 'Pick list' })).textContent).toContain(
+    'A1, reel R1, lot L1: cut 2 × 1450 mm',
+  );
 });
