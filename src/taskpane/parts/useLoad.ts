@@ -7,6 +7,7 @@ import { chosenTables, loadedCatalogue, type HeadingMaps, type LoadedCatalogue }
 import { firstOfEach, type LoadedTable } from '../../sheets/parts/loadedTable';
 import { tableFromRange } from '../../sheets/parts/tableFromRange';
 import { tablesFromFiles, type PartsFileReader, type PickedFile } from '../../sheets/parts/tablesFromFiles';
+import { blockOf, overlap } from '../../workbook/a1';
 import { errorSentence } from '../../workbook/errorSentence';
 
 /** What is being read, and how far. */
@@ -25,6 +26,20 @@ interface Loaded {
 
 const NOTHING: Loaded = { tables: [], taken: new Map(), refusals: [] };
 
+/** A file of the same name, or a range of this workbook that shares cells, is the same table again. */
+function isSameTable(one: LoadedTable, other: LoadedTable): boolean {
+  if (!one.at || !other.at) return !one.at && !other.at && one.label === other.label;
+  return one.at.sheet === other.at.sheet && overlap(blockOf(one.at.address)!, blockOf(other.at.address)!) !== undefined;
+}
+
+/** Tables of one sheet are told apart by their cells. */
+function toldApart(tables: readonly LoadedTable[]): readonly LoadedTable[] {
+  const onSheet = (sheet: string) => tables.filter(({ at }) => at?.sheet === sheet).length;
+  return tables.map(table =>
+    table.at && onSheet(table.at.sheet) > 1 ? { ...table, label: `sheet ${table.at.sheet}, ${table.at.address}` } : table,
+  );
+}
+
 /** What new tables are taken for: those that were there keep theirs. */
 function withTables(
   old: Loaded,
@@ -36,9 +51,8 @@ function withTables(
   const claimed = new Set(taken.map(([, table]) => table));
   // A table that comes later replaces one of the same kind that came before.
   const kept = [...old.taken].filter(([, table]) => !claimed.has(table));
-  const labels = new Set(tables.map(({ label }) => label));
   return {
-    tables: [...old.tables.filter(({ label }) => !labels.has(label)), ...tables],
+    tables: toldApart([...old.tables.filter(before => !tables.some(table => isSameTable(before, table))), ...tables]),
     taken: new Map([...kept, ...taken]),
     refusals: [...refusals],
   };

@@ -3,6 +3,8 @@ import { TextDecoder } from 'node:util';
 import { act, configure, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { TaskPane } from '../../../src/taskpane/app/TaskPane';
+import type { RawTable } from '../../../src/core/catalogue/rawTable';
+import { workbookCatalogue } from '../../../src/sheets/catalogue/workbookCatalogue';
 import { treeTables, withCell, withRows } from '../../core/catalogue/treeCatalogue';
 import { LiveWorkbook } from '../../sheets/parts/liveWorkbook';
 import { csvOf, standingWorkbook } from '../../sheets/parts/standingWorkbook';
@@ -333,5 +335,27 @@ describe('loading', () => {
     await screen.findByText(/Written/);
     expect(workbook.formulaAt('Catalogue', 'A3')).toBe("=HOSE.CATALOGUE('Our hoses'!A2:N56,Ends!A1:M58,Data!A1:J56)");
     expect(await workbook.sheets()).toEqual(['Our hoses', 'Ends', 'Data', 'Catalogue']);
+  });
+
+  test('two tables of one sheet are both taken, and the same range again replaces itself', async () => {
+    const { hoses, fittings, crimps } = treeTables;
+    const workbook = await openLoad(new LiveWorkbook({ Prices: [...hoses, [], ...fittings] as never, Data: crimps as never }));
+    await screen.findByText(/no parts data yet/);
+    const last = (table: RawTable, above: number) => `N${above + table.length}`;
+    const ranges = [`A1:${last(hoses, 0)}`, `A${hoses.length + 2}:${last(fittings, hoses.length + 1)}`];
+    for (const address of [...ranges, ranges[0]!]) {
+      await act(async () => workbook.select({ sheet: 'Prices', address }));
+      fireEvent.click(screen.getByText('Add', { selector: 'button' }));
+      await screen.findAllByText(/sheet Prices.* \(/);
+    }
+    fireEvent.change(await screen.findByLabelText('Or a table of this workbook'), { target: { value: 'Data' } });
+    fireEvent.click(screen.getByText('Add', { selector: 'button' }));
+    await screen.findByText(/sheet Data \(/);
+    expect(screen.getAllByText(/sheet Prices, A\d+:N\d+ \(/)).toHaveLength(2);
+    fireEvent.click(await screen.findByText('Write the catalogue', { selector: 'button' }));
+    await screen.findByText(/Written/);
+    const { handle } = (await workbookCatalogue(workbook))!.catalogue!;
+    expect(handle).toContain('4 hoses');
+    expect(workbook.formulaAt('Catalogue', 'A3')).toMatch(/^=HOSE\.CATALOGUE\(Prices!A1:N\d,Prices!A7:N\d\d,Data!A1:J56\)$/);
   });
 });
