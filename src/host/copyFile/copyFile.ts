@@ -35,9 +35,11 @@ function writeCells(worksheet: Worksheet, { row, column, cells }: CopiedSheet): 
   );
 }
 
-function writeLayout(worksheet: Worksheet, { widths, hiddenRows, merges }: CopiedSheet): void {
+function writeLayout(worksheet: Worksheet, { widths, hiddenRows, hiddenColumns, isHidden, merges }: CopiedSheet): void {
   widths.forEach((width, index) => (worksheet.getColumn(index + 1).width = width));
   for (const row of hiddenRows) worksheet.getRow(row + 1).hidden = true;
+  for (const column of hiddenColumns) worksheet.getColumn(column + 1).hidden = true;
+  if (isHidden) worksheet.state = 'hidden';
   for (const block of merges) worksheet.mergeCells(addressOf(block));
 }
 

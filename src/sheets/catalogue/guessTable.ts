@@ -52,8 +52,8 @@ const LEAST_PROPOSED = 4;
 
 const nameOf = (schema: TableSchema) => TABLE_NAMES.find(name => catalogueTables[name].sheet === schema.sheet)!;
 
-/** As foundFields, with what the words of the trade propose. */
-function fieldsByWords(schema: TableSchema, headings: readonly RawCell[]): ReadonlySet<string> {
+/** The fields that headings mean, by our own words or by what the words of the trade propose. */
+export function fieldsByWords(schema: TableSchema, headings: readonly RawCell[]): ReadonlySet<string> {
   const proposed = [...proposedHeadings(nameOf(schema), headings).values()];
   return new Set([...foundFields(schema, headings), ...foundFields(schema, proposed)]);
 }
