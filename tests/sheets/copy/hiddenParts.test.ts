@@ -74,6 +74,7 @@ test('a hidden sheet that is ticked stays hidden in the file, and the report nam
     ['Enquiry', 'visible'],
     ['Supplier discounts', 'hidden'],
   ]);
+  expect([2, 3].map(number => file.getWorksheet('Enquiry')!.getRow(number).hidden)).toEqual([false, true]);
   const columns = [5, 6].map(number => file.getWorksheet('Enquiry')!.getColumn(number).hidden);
   expect(columns).toEqual([true, false]);
 });
