@@ -23,6 +23,10 @@ export interface CopiedSheet {
   readonly cells: readonly (readonly CopiedCell[])[];
   /** Zero-based rows that are hidden. */
   readonly hiddenRows: readonly number[];
+  /** Zero-based columns that are hidden. */
+  readonly hiddenColumns: readonly number[];
+  /** The whole sheet is hidden. */
+  readonly isHidden: boolean;
   readonly merges: readonly Block[];
   /** Widths of the first columns from A on, in characters. */
   readonly widths: readonly number[];

@@ -40,6 +40,10 @@ export interface RangeContent extends RangeAddress {
 export interface SheetLayout {
   /** Zero-based rows of the sheet that are hidden, by hand or by a filter; outside the used part of the sheet none is told. */
   readonly hiddenRows: ReadonlySet<number>;
+  /** Zero-based columns of the used part that are hidden. */
+  readonly hiddenColumns: ReadonlySet<number>;
+  /** The whole sheet is hidden. */
+  readonly isHidden: boolean;
   /** Merged cells, zero-based blocks; the first cell of each holds what is shown in all of it. */
   readonly merges: readonly Block[];
 }
@@ -130,7 +134,7 @@ export interface Workbook {
   used(sheet: string): Promise<RangeContent | undefined>;
   /** The sheet's tables in the host's own sense (Excel tables), with heading row; [] where the host knows none. */
   tables(sheet: string): Promise<readonly HostTable[]>;
-  /** Hidden rows and merged cells of a sheet. Throws where there is no such sheet. */
+  /** Whether a sheet is hidden, its hidden rows and columns, its merged cells. Throws where there is no such sheet. */
   layout(sheet: string): Promise<SheetLayout>;
   /** The cell whose formula spills into this one; undefined where the cell is not filled from elsewhere. */
   spillParent(cell: RangeAddress): Promise<RangeAddress | undefined>;

@@ -25,6 +25,7 @@ function pretendExcel({ sheets, sets }: { sheets: Sheets; sets: readonly string[
         isNullObject: false,
         load: () => undefined,
         rowHidden: false,
+        columnHidden: false,
         numberFormat: rows.map(row => row.map(() => 'General')),
       },
       ...{ address: `${sheet}!${name(first)}:${name(last)}`, rowIndex: first.row, columnIndex: first.column },

@@ -64,18 +64,28 @@ describe('reading through the port', () => {
     expect(await port.tables('Jobs')).toEqual([]);
   });
 
-  it('tells hidden rows of the used part and merged cells, and follows when a row is hidden or shown', async () => {
+  it('tells what is hidden of the used part and merged cells, and follows when something is hidden or shown', async () => {
     const merges = [{ row: 7, column: 0, rows: 1, columns: 3 }];
-    expect(await port.layout('Jobs')).toEqual({ hiddenRows: new Set(), merges });
+    const nothing = { hiddenRows: new Set(), hiddenColumns: new Set(), isHidden: false };
+    expect(await port.layout('Jobs')).toEqual({ ...nothing, merges });
     const sheet = open.api.getActiveWorkbook()!.getActiveSheet();
     sheet.hideRows(2, 2);
     sheet.hideRows(50, 1);
+    sheet.hideColumns(4, 9);
+    expect(await port.layout('Jobs')).toEqual({
+      ...nothing,
+      hiddenRows: new Set([2, 3]),
+      hiddenColumns: new Set([4, 5]),
+      merges,
+    });
     sheet.hideColumns(0, 26);
-    expect(await port.layout('Jobs')).toEqual({ hiddenRows: new Set([2, 3]), merges });
+    expect((await port.layout('Jobs')).hiddenRows).toEqual(new Set([2, 3]));
     sheet.showRows(3, 1);
     expect((await port.layout('Jobs')).hiddenRows).toEqual(new Set([2]));
     await port.write([{ kind: 'addSheet', sheet: 'Blank' }]);
-    expect(await port.layout('Blank')).toEqual({ hiddenRows: new Set(), merges: [] });
+    expect(await port.layout('Blank')).toEqual({ ...nothing, merges: [] });
+    open.api.getActiveWorkbook()!.getSheetByName('Blank')!.hideSheet();
+    expect((await port.layout('Blank')).isHidden).toBe(true);
     await expect(port.layout('Nowhere')).rejects.toThrow('there is no sheet Nowhere');
   });
 

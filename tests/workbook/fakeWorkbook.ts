@@ -16,6 +16,10 @@ interface FakeSheet {
 export interface FakeDetails {
   /** Zero-based numbers of hidden rows. */
   readonly hiddenRows?: Readonly<Record<string, readonly number[]>>;
+  /** Zero-based numbers of hidden columns. */
+  readonly hiddenColumns?: Readonly<Record<string, readonly number[]>>;
+  /** Sheets that are hidden. */
+  readonly hiddenSheets?: readonly string[];
   /** Addresses of merged cells: `A2:A4`. */
   readonly merges?: Readonly<Record<string, readonly string[]>>;
   /** Number formats by range: `{ Jobs: { 'B2:B9': 'dd/mm/yyyy' } }`; General elsewhere. */
@@ -61,7 +65,12 @@ export function fakeWorkbook(
   const layoutOf = (sheet: string): SheetLayout => {
     if (!rowsOf(sheet)) throw new Error(`there is no sheet ${sheet}`);
     const merges = (details.merges?.[sheet] ?? []).map(address => blockOf(address)!);
-    return { hiddenRows: new Set(details.hiddenRows?.[sheet]), merges };
+    return {
+      hiddenRows: new Set(details.hiddenRows?.[sheet]),
+      hiddenColumns: new Set(details.hiddenColumns?.[sheet]),
+      isHidden: details.hiddenSheets?.includes(sheet) ?? false,
+      merges,
+    };
   };
 
   const contentOf = ({ sheet, address }: RangeAddress): RangeContent => {

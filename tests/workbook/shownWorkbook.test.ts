@@ -39,9 +39,11 @@ test('everything a workbook can do, a shown one can do, also apart from it', asy
   expect([hostOf(shown), hostOf(shownWorkbook(shown).workbook), hostOf(workbook)]).toEqual([workbook, workbook, workbook]);
 });
 
-test('hidden rows, merged cells, formats and remembered texts are those of the host', async () => {
+test('what is hidden, merged cells, formats and remembered texts are those of the host', async () => {
   const details = {
     hiddenRows: { Record: [5] },
+    hiddenColumns: { Record: [1] },
+    hiddenSheets: ['Record'],
     merges: { Record: ['A2:A4'] },
     formats: { Record: { 'A6:A7': 'dd/mm/yyyy' } },
     remembered: { 'unit.Record': 'mm' },
@@ -50,6 +52,8 @@ test('hidden rows, merged cells, formats and remembered texts are those of the h
   const { workbook: shown } = shownWorkbook(workbook);
   expect(await shown.layout('Record')).toEqual({
     hiddenRows: new Set([5]),
+    hiddenColumns: new Set([1]),
+    isHidden: true,
     merges: [{ row: 1, column: 0, rows: 3, columns: 1 }],
   });
   const [read] = await shown.read([{ sheet: 'Record', address: 'A5:B6' }]);

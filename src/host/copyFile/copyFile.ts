@@ -35,9 +35,19 @@ function writeCells(worksheet: Worksheet, { row, column, cells }: CopiedSheet): 
   );
 }
 
-function writeLayout(worksheet: Worksheet, { widths, hiddenRows, merges }: CopiedSheet): void {
+/** In points; that of a row nobody has set the height of. */
+const ROW_HEIGHT = 15;
+
+function writeLayout(worksheet: Worksheet, { widths, hiddenRows, hiddenColumns, isHidden, merges }: CopiedSheet): void {
   widths.forEach((width, index) => (worksheet.getColumn(index + 1).width = width));
-  for (const row of hiddenRows) worksheet.getRow(row + 1).hidden = true;
+  for (const number of hiddenRows) {
+    const row = worksheet.getRow(number + 1);
+    // The library writes no row that has neither cells nor a height.
+    if (row.cellCount === 0) row.height = ROW_HEIGHT;
+    row.hidden = true;
+  }
+  for (const column of hiddenColumns) worksheet.getColumn(column + 1).hidden = true;
+  if (isHidden) worksheet.state = 'hidden';
   for (const block of merges) worksheet.mergeCells(addressOf(block));
 }
 

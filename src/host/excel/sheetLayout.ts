@@ -5,25 +5,38 @@ import { ExcelRefusal, run } from './run';
 /** Rows told in one answer: some dozens of bytes each, and Excel on the web gives 5 MB. */
 const ROWS_A_PIECE = 20_000;
 
-interface UsedRows {
-  readonly block: Block;
-  readonly hiddenRows: ReadonlySet<number>;
+type Hidden = Omit<SheetLayout, 'merges'>;
+
+interface HiddenParts extends Hidden {
+  /** The used block; undefined where the sheet is empty. */
+  readonly block?: Block;
+}
+
+/** Source: Excel.Range columnHidden (ExcelApi 1.2; null where some columns are hidden and others are not), getColumnProperties (1.9). */
+async function hiddenColumnsOf(context: Excel.RequestContext, used: Excel.Range, block: Block): Promise<ReadonlySet<number>> {
+  if (used.columnHidden === false) return new Set();
+  const asked = used.getRow(0).getColumnProperties({ columnHidden: true });
+  await context.sync();
+  return new Set(asked.value.flatMap(({ columnHidden }, index) => (columnHidden ? [block.column + index] : [])));
 }
 
 /**
- * The used block of a sheet and its hidden rows; undefined where the sheet is empty. Asked by rows and not by visible cells
+ * The used block of a sheet and what is hidden. Asked by rows and not by visible cells
  * (`SpecialCellType.visible`), for a column that is hidden makes areas of visible cells, too, and where all are, there is none.
  * Source: Excel.Range rowHidden (ExcelApi 1.2; null where some rows are hidden and others are not), getRowProperties (1.9: an item a row).
  */
-async function usedRows(context: Excel.RequestContext, sheet: string): Promise<UsedRows | undefined> {
+async function hiddenParts(context: Excel.RequestContext, sheet: string): Promise<HiddenParts> {
   const worksheet = context.workbook.worksheets.getItem(sheet);
   const used = worksheet.getUsedRangeOrNullObject(true);
-  used.load('rowIndex,columnIndex,rowCount,columnCount,rowHidden');
+  worksheet.load('visibility');
+  used.load('rowIndex,columnIndex,rowCount,columnCount,rowHidden,columnHidden');
   await context.sync();
-  if (used.isNullObject) return undefined;
+  const isHidden = worksheet.visibility !== 'Visible';
+  if (used.isNullObject) return { isHidden, hiddenRows: new Set(), hiddenColumns: new Set() };
   const block = { row: used.rowIndex, column: used.columnIndex, rows: used.rowCount, columns: used.columnCount };
   const hiddenRows = new Set<number>();
-  if (used.rowHidden === false) return { block, hiddenRows };
+  const hiddenColumns = await hiddenColumnsOf(context, used, block);
+  if (used.rowHidden === false) return { block, isHidden, hiddenRows, hiddenColumns };
   for (let first = block.row; first < block.row + block.rows; first += ROWS_A_PIECE) {
     const rows = Math.min(ROWS_A_PIECE, block.row + block.rows - first);
     const asked = worksheet
@@ -32,7 +45,7 @@ async function usedRows(context: Excel.RequestContext, sheet: string): Promise<U
     await context.sync();
     asked.value.forEach(({ rowHidden }, index) => rowHidden && hiddenRows.add(first + index));
   }
-  return { block, hiddenRows };
+  return { block, isHidden, hiddenRows, hiddenColumns };
 }
 
 /**
@@ -69,10 +82,9 @@ async function mergesByHalves(sheet: string, block: Block): Promise<readonly Blo
   return [...above, ...below];
 }
 
-/** Hidden rows and merged cells of a sheet's used part; builds that cannot tell merged cells (before ExcelApi 1.13) tell none. */
+/** What is hidden of a sheet, and merged cells of its used part; builds that cannot tell merged cells (before ExcelApi 1.13) tell none. */
 export async function sheetLayout(sheet: string): Promise<SheetLayout> {
-  const used = await run(context => usedRows(context, sheet));
-  if (!used) return { hiddenRows: new Set(), merges: [] };
-  const merges = Office.context.requirements.isSetSupported('ExcelApi', '1.13') ? await mergesByHalves(sheet, used.block) : [];
-  return { hiddenRows: used.hiddenRows, merges };
+  const { block, ...hidden } = await run(context => hiddenParts(context, sheet));
+  const tellsMerges = block && Office.context.requirements.isSetSupported('ExcelApi', '1.13');
+  return { ...hidden, merges: tellsMerges ? await mergesByHalves(sheet, block) : [] };
 }

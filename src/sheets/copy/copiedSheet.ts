@@ -27,7 +27,7 @@ export function widthsOf({ column, cells }: Pick<CopiedSheet, 'column' | 'cells'
 /** What becomes of the cells of a sheet. */
 export interface CopyRules {
   readonly leftOut: CellSet;
-  /** Cells of hidden rows are copied empty. */
+  /** Cells of hidden rows and columns are copied empty. */
   readonly withoutHidden: boolean;
   /** The cell as it stands in the copy, where it is not simply its value. */
   cell?(place: WorkbookCell): CopiedCell | undefined;
@@ -40,7 +40,8 @@ export function copiedSheet(name: string, source: SourceSheet, rules: CopyRules)
   const cellOf = (row: number, column: number): CopiedCell => {
     const place = { sheet: used.sheet, row, column };
     const format = source.cells.format(row, column) || 'General';
-    if (rules.leftOut.has(place) || (rules.withoutHidden && source.cells.isHidden(row))) return blankCell();
+    const isUnseen = source.cells.isHidden(row) || source.cells.isColumnHidden(column);
+    if (rules.leftOut.has(place) || (rules.withoutHidden && isUnseen)) return blankCell();
     const own = rules.cell?.(place);
     if (own) return own;
     const value = valueForCopy(source.cells.value(row, column), source.cells.formula(row, column));
@@ -49,5 +50,10 @@ export function copiedSheet(name: string, source: SourceSheet, rules: CopyRules)
   };
   const cells = used.values.map((line, down) => line.map((_, across) => cellOf(used.row + down, used.column + across)));
   const part = { row: used.row, column: used.column, cells };
-  return { name, ...part, hiddenRows: [...layout.hiddenRows], merges: layout.merges, widths: widthsOf(part) };
+  const hidden = {
+    hiddenRows: [...layout.hiddenRows],
+    hiddenColumns: [...layout.hiddenColumns],
+    isHidden: layout.isHidden,
+  };
+  return { name, ...part, ...hidden, merges: layout.merges, widths: widthsOf(part) };
 }

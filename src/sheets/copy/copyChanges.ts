@@ -107,7 +107,7 @@ function sheetChanges(sheet: CopiedSheet): Change[] {
   ];
 }
 
-/** A copy as new sheets of the workbook that is open; merged cells and hidden rows cannot be written so. */
+/** A copy as new sheets of the workbook that is open; merged cells, and what is hidden, cannot be written so. */
 export function copyChanges(copy: CopiedWorkbook): readonly Change[] {
   return copy.sheets.flatMap(sheetChanges);
 }

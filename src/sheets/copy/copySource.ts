@@ -4,6 +4,7 @@ import { hostBlocks } from '../../workbook/hostTable';
 import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
 import { findTables, type FoundTable } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
+import { partsSheets, type PartsSheet } from './partsSheets';
 import type { WorkbookCell } from './workbookCell';
 
 /** A sheet that holds something. */
@@ -19,6 +20,8 @@ export interface CopySource {
   readonly sheets: ReadonlyMap<string, SourceSheet>;
   readonly definedNames: readonly { readonly name: string; readonly at: RangeAddress }[];
   readonly catalogue: WorkbookCatalogue | undefined;
+  /** Sheets that hold parts data, by their names. */
+  readonly parts: ReadonlyMap<string, PartsSheet>;
   /** Blocks that the tables of functions spill into, by `row column sheet` of their formula. */
   readonly spills: ReadonlyMap<string, Block>;
 }
@@ -68,7 +71,9 @@ export async function readCopySource(workbook: Workbook): Promise<CopySource> {
     if (sheet) sheets.set(name, sheet);
   }
   const [definedNames, catalogue] = [await workbook.names(), await workbookCatalogue(workbook)];
-  return { names, sheets, definedNames, catalogue, spills: await spillsOf(workbook, sheets.values()) };
+  const spills = await spillsOf(workbook, sheets.values());
+  const parts = await partsSheets(workbook, { sheets, catalogue, spills });
+  return { names, sheets, definedNames, catalogue, parts, spills };
 }
 
 /** Every filled cell of a sheet. */
@@ -78,9 +83,4 @@ export function* eachFilledCell({ cells }: SourceSheet): Generator<WorkbookCell>
       if (!cells.isEmpty(row, column)) yield { sheet: cells.sheet, row, column };
     }
   }
-}
-
-/** Sheets on which tables of the catalogue stand. */
-export function partsSheets({ catalogue }: Pick<CopySource, 'catalogue'>): ReadonlySet<string> {
-  return new Set(catalogue?.tables.map(({ at }) => at.sheet));
 }

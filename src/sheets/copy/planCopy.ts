@@ -3,7 +3,8 @@ import { callsOurs } from '../../workbook/functionCall';
 import { freeSheetName } from '../print/freeSheetName';
 import { CellSet, type WorkbookCell } from './workbookCell';
 import { copiedSheet } from './copiedSheet';
-import { eachFilledCell, partsSheets, type CopySource } from './copySource';
+import { hiddenSentences, isHiddenSheet, leftOutSentences } from './copyReport';
+import { eachFilledCell, type CopySource } from './copySource';
 import type { CopyWishes } from './copyWishes';
 import { plainFormulas } from './plainFormulas';
 import { privateCells } from './privateCells';
@@ -19,6 +20,8 @@ export interface PlannedCopy {
   readonly kept: readonly KeptCells[];
   /** What was left out, a sentence each. */
   readonly leftOut: readonly string[];
+  /** What is hidden in the workbook and came with the copy, in a sentence. */
+  readonly hidden: readonly string[];
 }
 
 /** Nothing to copy: the sentence says what to do. */
@@ -37,38 +40,21 @@ function namesInCopy(source: CopySource, chosen: readonly string[], { target, to
   );
 }
 
-const MOST_NAMED = 12;
+const NONE_TICKED = 'Tick a sheet that holds something.';
+const ONLY_HIDDEN = 'New sheets would show what is hidden: tick a sheet that is not, or download the copy.';
 
-/** Left-out cells, as their headings and labels name them. */
-function privateSentence(source: CopySource, chosen: readonly string[], cells: CellSet): string[] {
-  const words = new Map<string, string>();
-  for (const place of cells.all()) {
-    if (!chosen.includes(place.sheet)) continue;
-    const sheet = source.sheets.get(place.sheet)!.cells;
-    const value = sheet.value(place.row, place.column);
-    const column = `${place.sheet} ${place.column}`;
-    if (typeof value === 'string' && value !== '' && !sheet.isComputed(place.row, place.column) && !words.has(column)) {
-      words.set(column, `${place.sheet}!${cellAddress(place)} (${value})`);
-    }
-  }
-  if (words.size === 0) return [];
-  const named = [...words.values()];
-  const more = named.length > MOST_NAMED ? `, and ${named.length - MOST_NAMED} more` : '';
-  return [`Costs and margins: ${named.slice(0, MOST_NAMED).join(', ')}${more}. Look the copy through before you pass it on.`];
-}
-
-function hiddenSentence(source: CopySource, chosen: readonly string[]): string[] {
-  const hidden = chosen.flatMap(name => {
-    const rows = source.sheets.get(name)?.cells.layout.hiddenRows.size ?? 0;
-    return rows > 0 ? [`${name} (${rows})`] : [];
-  });
-  return hidden.length > 0 ? [`Contents of hidden rows: ${hidden.join(', ')}.`] : [];
-}
-
-/** The sheets that are copied: those that were chosen and hold something, those of the catalogue only where they are wanted. */
-function sheetsToCopy(source: CopySource, { sheets, withParts }: Pick<CopyWishes, 'sheets' | 'withParts'>): string[] {
-  const parts = withParts ? new Set<string>() : partsSheets(source);
-  return source.names.filter(name => sheets.includes(name) && source.sheets.has(name) && !parts.has(name));
+/**
+ * The sheets that are copied: those that were chosen and hold something, those of the catalogue only where they are wanted, hidden ones
+ * for a customer only where they stay hidden.
+ */
+function sheetsToCopy(source: CopySource, { sheets, withParts, kind, target }: CopyWishes): string[] {
+  const ticked = source.names.filter(
+    name => sheets.includes(name) && source.sheets.has(name) && (withParts || !source.parts.get(name)?.isInUse),
+  );
+  const wouldShow = (name: string) => kind === 'values' && target === 'sheets' && isHiddenSheet(source, name);
+  const chosen = ticked.filter(name => !wouldShow(name));
+  if (chosen.length === 0) throw new NothingToCopy(ticked.length > 0 ? ONLY_HIDDEN : NONE_TICKED);
+  return chosen;
 }
 
 /** What cells show whose functions have not answered: no result to copy. */
@@ -95,7 +81,6 @@ function requireAnswers(source: CopySource, chosen: readonly string[]): void {
  */
 export function planCopy(source: CopySource, wishes: CopyWishes): PlannedCopy {
   const chosen = sheetsToCopy(source, wishes);
-  if (chosen.length === 0) throw new NothingToCopy('Tick a sheet that holds something.');
   requireAnswers(source, chosen);
   const names = namesInCopy(source, chosen, wishes);
   const leftOut = wishes.withCosts ? new CellSet() : privateCells(source);
@@ -111,9 +96,6 @@ export function planCopy(source: CopySource, wishes: CopyWishes): PlannedCopy {
   const first = readFirstSheet(freeSheetName('Read first', taken, wishes.today), wishes, kept);
   const copy = { title: `Copy without Benchrow, ${wishes.today}`, sheets: [first, ...sheets] };
   const formulas = sheets.flatMap(({ cells }) => cells.flat()).filter(({ formula }) => formula !== undefined).length;
-  const message = [
-    ...(wishes.withCosts ? [] : privateSentence(source, chosen, leftOut)),
-    ...(withoutHidden ? hiddenSentence(source, chosen) : []),
-  ];
-  return { copy, formulas, kept, leftOut: message };
+  const message = leftOutSentences(source, chosen, { cells: leftOut, withoutHidden });
+  return { copy, formulas, kept, leftOut: message, hidden: hiddenSentences(source, chosen, wishes) };
 }

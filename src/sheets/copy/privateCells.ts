@@ -1,15 +1,19 @@
 import { overlap, type Block } from '../../workbook/a1';
+import { commaReadings, numberFromText } from '../../core/units/numberText';
 import { callsOurs, functionCalls } from '../../workbook/functionCall';
 import { spilledResult } from '../../workbook/spilledResult';
+import type { CellValue } from '../../workbook/workbook';
 import type { FoundTable } from '../table/findTables';
 import { CellSet, type WorkbookCell } from './workbookCell';
-import { eachFilledCell, partsSheets, type CopySource, type SourceSheet } from './copySource';
+import { eachFilledCell, type CopySource, type SourceSheet } from './copySource';
+import { saysPrice } from './partsSheets';
 import { blockOfReference, referencesIn } from './references';
 
 /** What a customer is not shown, as short labels and headings say it. */
 const NO_COST = /\bmargin of pressure\b/i;
-const PRIVATE = /\b(?:costs?|margins?|mark-?ups?|profits?|labou?r|purchase price|buying price)\b/i;
-const PRICE = /\bprices?\b|\beach\b/i;
+const PRIVATE = /\b(?:costs?|margins?|mark-?ups?|profits?|labou?r|purchase price|buy(?:ing)? price)\b/i;
+/** What may stand beside an amount in its cell: a currency, per cent, `/h`. */
+const MARKS = /\p{Sc}|%|\b[A-Z]{3}\b|\/\s*\p{L}+$/gu;
 const LONGEST_LABEL = 40;
 /** Cells between a label and its value. */
 const LABEL_GAP = 2;
@@ -20,6 +24,13 @@ const MOST_STEPS = 20;
 
 const contains = ({ row, column, rows, columns }: Block, place: WorkbookCell) =>
   place.row >= row && place.row < row + rows && place.column >= column && place.column < column + columns;
+
+/** A number, or a text that reads as one: lists from elsewhere have `58,50`. */
+function isAmount(value: CellValue): boolean {
+  if (typeof value !== 'string') return typeof value === 'number';
+  const bare = value.replace(MARKS, '').trim();
+  return value.length <= LONGEST_LABEL && (numberFromText(bare) ?? commaReadings(bare)) !== undefined;
+}
 
 /** Finds the cells of a workbook that say what things cost and what is earned on them. */
 class PrivateCells {
@@ -61,7 +72,7 @@ class PrivateCells {
     this.found.add(place);
     for (let column = place.column + 1; column <= place.column + 1 + LABEL_GAP; column += 1) {
       if (cells.isEmpty(place.row, column)) continue;
-      if (typeof cells.value(place.row, column) === 'number' || cells.isComputed(place.row, column)) {
+      if (isAmount(cells.value(place.row, column)) || cells.isComputed(place.row, column)) {
         this.found.add({ ...place, column });
         return;
       }
@@ -105,12 +116,10 @@ class PrivateCells {
     }
   }
 
-  /** Prices in the tables of the catalogue. */
-  private takePartsPrices(name: string): void {
-    for (const { block, headings } of this.sheet(name)?.tables ?? []) {
-      headings.forEach((heading, across) => {
-        if (PRICE.test(heading)) this.take({ sheet: name, row: block.row, column: block.column + across });
-      });
+  /** Prices on sheets of parts data. */
+  private takePartsPrices(): void {
+    for (const [sheet, { prices }] of this.source.parts) {
+      for (const block of prices) for (const place of this.filledIn(sheet, block)) this.take(place);
     }
   }
 
@@ -141,7 +150,7 @@ class PrivateCells {
 
   private isPrice(place: WorkbookCell): boolean {
     const table = this.tableOf(place);
-    return table !== undefined && PRICE.test(table.headings[place.column - table.block.column] ?? '');
+    return table !== undefined && saysPrice(table.headings[place.column - table.block.column] ?? '');
   }
 
   /** What is calculated from a cost is one, too, until a selling price is made of it; our own functions are handled above. */
@@ -162,7 +171,7 @@ class PrivateCells {
       this.takeWords(sheet);
       this.takeCalls(sheet);
     }
-    for (const name of partsSheets(this.source)) this.takePartsPrices(name);
+    this.takePartsPrices();
     for (let step = 0; step < MOST_STEPS && this.travel(); step += 1);
     return this;
   }

@@ -51,5 +51,15 @@ export function readFirstSheet(name: string, { kind, today }: CopyWishes, kept: 
     ...notes.map(note => line([''], [''], [note, 'text'])),
     ...(kind === 'values' ? [] : keptLines(kept)),
   ];
-  return { name, row: 0, column: 0, cells, hiddenRows: [], merges: [], widths: [22, 14, TEXT_WIDTH] };
+  return {
+    name,
+    row: 0,
+    column: 0,
+    cells,
+    hiddenRows: [],
+    hiddenColumns: [],
+    isHidden: false,
+    merges: [],
+    widths: [22, 14, TEXT_WIDTH],
+  };
 }

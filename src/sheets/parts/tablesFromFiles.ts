@@ -1,7 +1,8 @@
 import type { RawCell, RawTable } from '../../core/catalogue/rawTable';
 import type { FileSheet, PartsFile } from '../../core/catalogue/partsFile';
 import { breathe, Stopped, type Watch } from '../../workbook/watch';
-import { loadedTable, tableOfSheet, type LoadedTable } from './loadedTable';
+import { tableOfSheet } from '../catalogue/guessTable';
+import { loadedTable, type LoadedTable } from './loadedTable';
 
 /** What came of the files that were picked. */
 export interface FileTables {

@@ -24,6 +24,19 @@ export function datedSheetName(wanted: string, taken: readonly string[], today: 
 }
 
 /**
+ * The name that a dated one was made of, or the beginning of a long one; undefined where no day stands behind it.
+ * @example undatedName('Hoses 2026-11-25 (2)') // Hoses
+ */
+export const undatedName = (name: string): string | undefined => /^(.+) \d{4}-\d\d-\d\d(?: \(\d+\))?$/.exec(name)?.[1];
+
+/** Whether a sheet's name is another's with a day behind it. */
+export function isDatedAfter(name: string, wanted: string): boolean {
+  const undated = undatedName(name)?.toLowerCase();
+  if (undated === undefined) return false;
+  return undated === wanted.toLowerCase() || (name.length === LONGEST && wanted.toLowerCase().startsWith(undated));
+}
+
+/**
  * A sheet name that is not taken: the wanted one, else with the day, else with the day and a number.
  * @param taken names that are in use; compared without case, as spreadsheets do
  * @example freeSheetName('Cut list', ['cut list'], '2026-10-05') // Cut list 2026-10-05

@@ -2,7 +2,7 @@ import type { Block, CellPlace } from '../../workbook/a1';
 import type { CellValue, RangeContent, SheetLayout } from '../../workbook/workbook';
 import { spilledFrom } from './spilledFrom';
 
-const PLAIN_LAYOUT: SheetLayout = { hiddenRows: new Set(), merges: [] };
+const PLAIN_LAYOUT: SheetLayout = { hiddenRows: new Set(), hiddenColumns: new Set(), isHidden: false, merges: [] };
 
 const holds = ({ row, column, rows, columns }: Block, r: number, c: number) =>
   r >= row && r < row + rows && c >= column && c < column + columns;
@@ -85,5 +85,9 @@ export class SheetCells {
 
   isHidden(row: number): boolean {
     return this.layout.hiddenRows.has(row);
+  }
+
+  isColumnHidden(column: number): boolean {
+    return this.layout.hiddenColumns.has(column);
   }
 }

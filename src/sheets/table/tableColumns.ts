@@ -31,6 +31,9 @@ const isNumbering = (heading: string) => /^assembly$/.test(plainHeading(heading)
 const matches = (heading: string, pattern: RegExp | undefined) =>
   pattern !== undefined && headingForms(heading).some(form => form !== '' && pattern.test(form));
 
+/** Whether a heading unmistakably says a word of the vocabulary. */
+export const saysExactly = (heading: string, word: HeadingWord): boolean => matches(heading, HEADING_WORDS[word].exact);
+
 /**
  * Which column is what, by the words of its heading: corrections by hand first, then exact words, then loose ones for roles that are
  * still without a column.

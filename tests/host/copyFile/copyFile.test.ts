@@ -28,6 +28,8 @@ const COPY: CopiedWorkbook = {
         ],
       ],
       hiddenRows: [3],
+      hiddenColumns: [2],
+      isHidden: false,
       merges: [{ row: 5, column: 0, rows: 1, columns: 2 }],
       widths: [8, 12, 9],
     },
@@ -42,7 +44,7 @@ async function opened(bytes: Uint8Array) {
   return workbook.worksheets[0]!;
 }
 
-test('a copy as a file: places, formats, hidden rows and merges; results stand beside the formulas, texts are no formulas', async () => {
+test('a copy as a file: places, formats, hidden rows and columns, merges; results stand beside the formulas, texts are no formulas', async () => {
   const sheet = await opened(await copyFile(COPY));
   expect(sheet.name).toBe("Jobs 'n' more");
   expect(sheet.getCell('B2').value).toBe('Length');
@@ -52,6 +54,8 @@ test('a copy as a file: places, formats, hidden rows and merges; results stand b
   expect(sheet.getCell('C3').value).toEqual({ formula: 'NA()', result: { error: '#N/A' } });
   expect(sheet.getCell('B2').font?.bold).toBe(true);
   expect(sheet.getRow(4).hidden).toBe(true);
+  expect([2, 3].map(number => sheet.getColumn(number).hidden)).toEqual([false, true]);
+  expect(sheet.state).toBe('visible');
   expect(sheet.getCell('B6').master.address).toBe('A6');
   expect(sheet.getColumn(2).width).toBe(12);
 });

@@ -3,18 +3,20 @@ import { excelApi, excelLayouts, excelSettings, strictExcel } from './strictExce
 
 const jobs = Array.from({ length: 30_000 }, (_, row) => [`hose ${row}`, row]);
 const open = () => strictExcel({ Jobs: jobs, Empty: [] }, { sheet: 'Jobs', row: 0, column: 0, rows: 1, columns: 1 });
+const nothing = { hiddenRows: new Set(), hiddenColumns: new Set(), isHidden: false };
 const merge = (row: number, column: number, rows: number, columns: number) => ({ row, column, rows, columns });
 
 beforeEach(() => (excelApi.supported = ['1.13']));
 afterEach(() => {
   excelApi.supported = [];
   delete excelLayouts.Jobs;
+  delete excelLayouts.Empty;
   excelSettings.clear();
 });
 
 test('a sheet with nothing hidden and nothing merged is told in one question for its rows and one for its merged cells', async () => {
   const excel = open();
-  expect(await excelWorkbook().layout('Jobs')).toEqual({ hiddenRows: new Set(), merges: [] });
+  expect(await excelWorkbook().layout('Jobs')).toEqual({ ...nothing, merges: [] });
   // Two of ours, and the closing one of each of the two runs, which sends nothing more.
   expect(excel.syncs).toBe(4);
 });
@@ -23,6 +25,24 @@ test('rows that are hidden are told by their number in the sheet, also where the
   open();
   excelLayouts.Jobs = { hiddenRows: [0, 7, 19_999, 20_000, 29_999, 40_000] };
   expect((await excelWorkbook().layout('Jobs')).hiddenRows).toEqual(new Set([0, 7, 19_999, 20_000, 29_999]));
+});
+
+test('columns that are hidden are told by their number in the sheet', async () => {
+  const wide = [...Array.from({ length: 3 }, () => []), ['', 'hose', 'note', 'price']];
+  strictExcel({ Jobs: wide }, { sheet: 'Jobs', row: 0, column: 0, rows: 1, columns: 1 });
+  excelLayouts.Jobs = { hiddenColumns: [2, 3, 7] };
+  expect(await excelWorkbook().layout('Jobs')).toEqual({ ...nothing, hiddenColumns: new Set([2, 3]), merges: [] });
+});
+
+test.each([
+  ['Visible', false],
+  ['Hidden', true],
+  ['VeryHidden', true],
+] as const)('a sheet that is %s, filled or empty: hidden %s', async (visibility, isHidden) => {
+  open();
+  excelLayouts.Jobs = excelLayouts.Empty = { visibility };
+  const workbook = excelWorkbook();
+  expect([(await workbook.layout('Jobs')).isHidden, (await workbook.layout('Empty')).isHidden]).toEqual([isHidden, isHidden]);
 });
 
 test('every row may be hidden', async () => {
@@ -46,12 +66,12 @@ test('an Excel that cannot tell merged cells (before ExcelApi 1.13) tells hidden
   open();
   excelApi.supported = [];
   excelLayouts.Jobs = { hiddenRows: [3], merges: [merge(1, 0, 2, 1)] };
-  expect(await excelWorkbook().layout('Jobs')).toEqual({ hiddenRows: new Set([3]), merges: [] });
+  expect(await excelWorkbook().layout('Jobs')).toEqual({ ...nothing, hiddenRows: new Set([3]), merges: [] });
 });
 
 test('an empty sheet hides nothing; a sheet that is not there is said', async () => {
   open();
-  expect(await excelWorkbook().layout('Empty')).toEqual({ hiddenRows: new Set(), merges: [] });
+  expect(await excelWorkbook().layout('Empty')).toEqual({ ...nothing, merges: [] });
   await expect(excelWorkbook().layout('Gone')).rejects.toThrow('no longer there');
 });
 

@@ -160,6 +160,8 @@ describe('a workbook that is opened and saved as .xlsx', () => {
     const saved = await savedAgain(file, async port => {
       expect(await port.layout('Jobs')).toEqual({
         hiddenRows: new Set([3, 6]),
+        hiddenColumns: new Set(),
+        isHidden: false,
         merges: [{ row: 7, column: 0, rows: 1, columns: 3 }],
       });
     });

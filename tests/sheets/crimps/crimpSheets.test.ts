@@ -20,7 +20,12 @@ interface Details extends Partial<Omit<SheetContent, 'used'>> {
 
 function read(rows: Rows, selected = 'A2', details: Details = {}) {
   const { options, merges = [], hidden = [], ...content } = details;
-  const layout = { merges: merges.map(address => blockOf(address)!), hiddenRows: new Set(hidden) };
+  const layout = {
+    merges: merges.map(address => blockOf(address)!),
+    hiddenRows: new Set(hidden),
+    hiddenColumns: new Set<number>(),
+    isHidden: false,
+  };
   const sheet = crimpSheetOf({ used: sheetContent(rows), layout, ...content }, blockOf(selected)!);
   const reading = crimpRowsOf(sheet, { ...NO_OPTIONS, ...options });
   const report = crimpReport(reading, whyNotAnalysed);

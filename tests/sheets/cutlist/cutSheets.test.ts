@@ -3,7 +3,7 @@ import { solveCutPlan } from '../../../src/core/cutplan/solveCutPlan';
 import { Decimal } from '../../../src/core/units/decimal';
 import type { Change } from '../../../src/workbook/workbook';
 import { cutListSheet, type CutListWords } from '../../../src/sheets/cutlist/cutListSheet';
-import { freeSheetName } from '../../../src/sheets/print/freeSheetName';
+import { datedSheetName, freeSheetName, isDatedAfter } from '../../../src/sheets/print/freeSheetName';
 import { hoseJobs } from '../../../src/sheets/cutlist/hoseJob';
 import { planHose } from '../../../src/sheets/cutlist/planHose';
 import type { PlannedReel } from '../../../src/sheets/cutlist/plannedReel';
@@ -325,3 +325,13 @@ test('a sheet name never has more than 31 characters', () => {
   const long = 'A sheet with a very long name, 31';
   expect(freeSheetName(long.slice(0, 31), [long.slice(0, 31)], '2026-10-05')).toHaveLength(31);
 });
+
+test.each(['Hoses', 'hoses', 'Hoses of the shop 2026-01-01', 'A sheet with a very long name, 3'])(
+  'dated sheets of %j are told from others',
+  name => {
+    const first = datedSheetName(name, [], '2026-10-05');
+    const second = datedSheetName(name, [first], '2026-10-05');
+    for (const dated of [first, second]) expect([isDatedAfter(dated, name), isDatedAfter(dated, 'Hose')]).toEqual([true, false]);
+    expect(isDatedAfter(name, 'Hoses')).toBe(false);
+  },
+);

@@ -135,7 +135,7 @@ export class LiveWorkbook implements Workbook {
   async layout(sheet: string): Promise<SheetLayout> {
     this.sheet(sheet);
     const merges = (this.merges[sheet] ?? []).map(address => blockOf(address)!);
-    return { hiddenRows: new Set(this.hiddenRows[sheet]), merges };
+    return { hiddenRows: new Set(this.hiddenRows[sheet]), hiddenColumns: new Set(), isHidden: false, merges };
   }
   async recall(key: string) {
     return this.remembered.get(key);

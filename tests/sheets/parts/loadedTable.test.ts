@@ -2,7 +2,7 @@ import ExcelJS from 'exceljs';
 import type { RawTable } from '../../../src/core/catalogue/rawTable';
 import { fittingsTable } from '../../../src/core/catalogue/tables/fittingsTable';
 import { machinesTable } from '../../../src/core/catalogue/tables/machinesTable';
-import { guessTable, headingRow } from '../../../src/sheets/parts/loadedTable';
+import { guessTable, headingRow } from '../../../src/sheets/catalogue/guessTable';
 import { requestPieces } from '../../../src/sheets/parts/requestPieces';
 import { roomBelow } from '../../../src/sheets/parts/roomBelow';
 import { readPartsFile } from '../../../src/host/catalogueFile/readPartsFile';

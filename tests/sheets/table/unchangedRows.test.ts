@@ -59,7 +59,8 @@ test('all rows are worked out again where something else is known of their table
 
 test('rows that take something from other rows are always worked out', () => {
   const read = reader();
-  const merged: SheetLayout = { hiddenRows: new Set(), merges: [{ row: 1, column: 0, rows: 2, columns: 1 }] };
+  const merges = [{ row: 1, column: 0, rows: 2, columns: 1 }];
+  const merged: SheetLayout = { hiddenRows: new Set(), hiddenColumns: new Set(), isHidden: false, merges };
   expect([read(cellsOf(ROWS, merged)), read(cellsOf(ROWS, merged))]).toEqual([
     [2, 3],
     [2, 3],

@@ -15,8 +15,8 @@ const SHEETS: Record<string, FakeCell[][]> = {
   Notes: [['for the shop only']],
 };
 
-async function open(part: Partial<HostServices> = {}) {
-  const fake = fakeWorkbook(SHEETS, { sheet: 'Jobs', address: 'A1' });
+async function open(part: Partial<HostServices> = {}, more: Record<string, FakeCell[][]> = {}, details = {}) {
+  const fake = fakeWorkbook({ ...SHEETS, ...more }, { sheet: 'Jobs', address: 'A1' }, details);
   const files: { copy: CopiedWorkbook; name: string }[] = [];
   const services: HostServices = {
     ...viewProps(fake.workbook).services,
@@ -87,4 +87,33 @@ test('nothing ticked: nothing is copied, and a sentence says why', async () => {
   press('Download the copy (.xlsx)');
   expect(await screen.findByText(/No copy was made: Tick a sheet that holds something\./)).toBeTruthy();
   expect(files).toEqual([]);
+});
+
+test('a price list and a hidden sheet are not ticked, say why, and can be ticked; the pane reports what came and what did not', async () => {
+  const more: Record<string, FakeCell[][]> = {
+    'Bulk hose': [
+      ['Article', 'Price per m'],
+      ['Rowan DN 10', 4.85],
+    ],
+    Discounts: [['North', 0.32]],
+    Loads: [['from', 'to']],
+  };
+  const { files } = await open({}, more, { hiddenSheets: ['Discounts', 'Loads'] });
+  const isTicked = (label: string) => (screen.getByLabelText(label) as HTMLInputElement).checked;
+  expect(['Jobs', 'Bulk hose (price list)', 'Discounts (hidden)'].map(isTicked)).toEqual([true, false, false]);
+  fireEvent.click(screen.getByLabelText('Bulk hose (price list)'));
+  fireEvent.click(screen.getByLabelText('Discounts (hidden)'));
+  press('Download the copy (.xlsx)');
+  await waitFor(() => expect(files).toHaveLength(1));
+  expect(files[0]!.copy.sheets.map(({ name, isHidden }) => [name, isHidden])).toEqual([
+    ['Read first', false],
+    ['Jobs', false],
+    ['Notes', false],
+    ['Bulk hose', false],
+    ['Discounts', true],
+  ]);
+  expect(files[0]!.copy.sheets[3]!.cells[1]!.map(({ value }) => value)).toEqual(['Rowan DN 10', '']);
+  expect(
+    await screen.findByText(/Copied and still hidden: sheet Discounts\. Left out: .*Bulk hose!B1.*Sheets: Loads \(hidden\)\./),
+  ).toBeTruthy();
 });

@@ -53,10 +53,10 @@ export function CopyForm({ workbook, services }: Props) {
       {/* No Field: it would give all of its ticks one id. */}
       <fieldset className={styles.ticks}>
         <legend>Sheets</legend>
-        {sheets.map(({ name, isTicked, isShut }) => (
+        {sheets.map(({ name, isTicked, isShut, remark }) => (
           <Checkbox
             key={name}
-            label={isShut ? `${name} (parts data)` : name}
+            label={remark === '' ? name : `${name} (${remark})`}
             checked={isTicked}
             disabled={isShut}
             onChange={(_, { checked }) => change({ sheets: { ...choice.sheets, [name]: checked === true } })}

@@ -23,6 +23,7 @@ export function CopyOutcome({ workbook, outcome }: Props) {
             {countedText(made.planned.copy.sheets.length - 1, 'sheet')} and “{made.planned.copy.sheets[0]!.name}”.{' '}
             {made.planned.formulas > 0 && `${countedText(made.planned.formulas, 'formula')}. `}
             {made.planned.kept.length > 0 && 'Coloured cells hold values; the sheet lists them. '}
+            {made.planned.hidden.length > 0 && `${made.planned.hidden.join(' ')} `}
             {made.planned.leftOut.length > 0 && `Left out: ${made.planned.leftOut.join(' ')}`}
           </MessageBarBody>
         </MessageBar>

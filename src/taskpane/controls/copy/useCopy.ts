@@ -1,14 +1,15 @@
 import { useEffect, useMemo, useState } from 'react';
 import { copyChanges } from '../../../sheets/copy/copyChanges';
-import { partsSheets, readCopySource, type CopySource } from '../../../sheets/copy/copySource';
+import { readCopySource, type CopySource } from '../../../sheets/copy/copySource';
 import type { CopyKind, CopyWishes } from '../../../sheets/copy/copyWishes';
 import { planCopy, type PlannedCopy } from '../../../sheets/copy/planCopy';
+import { sheetTicks } from '../../../sheets/copy/sheetTicks';
 import { today } from '../../../sheets/table/today';
 import type { Workbook } from '../../../workbook/workbook';
 import { useRun } from '../useRun';
 import type { HostServices } from '../viewProps';
 
-/** What was chosen. A sheet that nobody ticked or unticked is copied. */
+/** What was chosen. Of a sheet that nobody ticked or unticked `sheetTicks` decides. */
 export interface CopyChoice {
   readonly kind: CopyKind;
   readonly withCosts: boolean;
@@ -25,16 +26,6 @@ export interface MadeCopy {
 
 const FOR_A_CUSTOMER: CopyChoice = { kind: 'values', withCosts: false, withParts: false, sheets: {} };
 
-/** Sheets to tick; those of the catalogue are shut until parts data are wanted. */
-function sheetTicks(source: CopySource | undefined, { sheets, withParts }: CopyChoice) {
-  const parts = withParts || !source ? new Set<string>() : partsSheets(source);
-  return (source?.names ?? []).flatMap(name => {
-    if (!source!.sheets.has(name)) return [];
-    const isShut = parts.has(name);
-    return [{ name, isShut, isTicked: !isShut && (sheets[name] ?? true) }];
-  });
-}
-
 /** The form of a copy: what is chosen, the sheets there are, and the making of it. */
 export function useCopy(workbook: Workbook, services: HostServices) {
   const [choice, setChoice] = useState(FOR_A_CUSTOMER);
@@ -50,7 +41,7 @@ export function useCopy(workbook: Workbook, services: HostServices) {
       isShown = false;
     };
   }, [workbook]);
-  const sheets = useMemo(() => sheetTicks(source, choice), [source, choice]);
+  const sheets = useMemo(() => (source ? sheetTicks(source, choice) : []), [source, choice]);
   /** Another kind is for somebody else: an office calculates with costs and parts, a customer sees neither. */
   const change = (part: Partial<CopyChoice>) =>
     setChoice(before => {

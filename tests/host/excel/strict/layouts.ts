@@ -3,19 +3,49 @@ import type { Batch, Block } from './batch';
 import { guarded } from './guarded';
 import { refused } from './refusals';
 
-/** Hidden rows (from 0) and merged cells by sheet; a test sets them, and takes them away. */
-export const excelLayouts: Record<string, { readonly hiddenRows?: readonly number[]; readonly merges?: readonly Block[] }> = {};
+interface ExcelLayout {
+  readonly hiddenRows?: readonly number[];
+  readonly hiddenColumns?: readonly number[];
+  readonly visibility?: 'Visible' | 'Hidden' | 'VeryHidden';
+  readonly merges?: readonly Block[];
+}
+
+/** Hidden rows and columns (from 0), visibility and merged cells by sheet; a test sets them, and takes them away. */
+export const excelLayouts: Record<string, ExcelLayout> = {};
 
 /** From here on Excel fails to give merged areas: documentation of Excel.Range, getMergedAreasOrNullObject. */
 const MOST_MERGES = 512;
 
 const hiddenIn = (sheet: string, { row, rows }: Block) =>
   Array.from({ length: rows }, (_, index) => excelLayouts[sheet]?.hiddenRows?.includes(row + index) ?? false);
+const hiddenAcross = (sheet: string, { column, columns }: Block) =>
+  Array.from({ length: columns }, (_, index) => excelLayouts[sheet]?.hiddenColumns?.includes(column + index) ?? false);
+
+const allOrSome = (hidden: readonly boolean[]) => hidden.every(Boolean) || (hidden.some(Boolean) ? null : false);
 
 /** `rowHidden` of a range: null where some rows are hidden and others are not. */
-export function rowHiddenOf(sheet: string, block: Block): boolean | null {
-  const hidden = hiddenIn(sheet, block);
-  return hidden.every(Boolean) || (hidden.some(Boolean) ? null : false);
+export const rowHiddenOf = (sheet: string, block: Block): boolean | null => allOrSome(hiddenIn(sheet, block));
+
+/** `columnHidden` of a range, likewise. */
+export const columnHiddenOf = (sheet: string, block: Block): boolean | null => allOrSome(hiddenAcross(sheet, block));
+
+/** Properties of each column of a range, known after the next sync; only those that were asked for. */
+export function columnPropertiesOf(
+  { pending }: Batch,
+  sheet: () => string,
+  block: () => Block,
+  asked: { columnHidden?: boolean },
+) {
+  let known: object[] | undefined;
+  pending.push({
+    __load: () => (known = hiddenAcross(sheet(), block()).map(columnHidden => (asked.columnHidden ? { columnHidden } : {}))),
+  });
+  return {
+    get value() {
+      if (!known) throw new Error('value read before sync');
+      return known;
+    },
+  };
 }
 
 /** Properties of each row of a range, known after the next sync; only those that were asked for. */

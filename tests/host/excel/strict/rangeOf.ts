@@ -1,7 +1,7 @@
 import { addressOf, blockAt, sharedBlock, usedBlock } from './address';
 import type { Batch, Block, Cell } from './batch';
 import { guarded } from './guarded';
-import { mergedAreasOf, rowHiddenOf, rowPropertiesOf } from './layouts';
+import { columnHiddenOf, columnPropertiesOf, mergedAreasOf, rowHiddenOf, rowPropertiesOf } from './layouts';
 import { answerLimit, OPERATION_BYTES, refused } from './refusals';
 
 const value = (cell: Cell) => (typeof cell === 'object' ? cell[1] : cell);
@@ -27,6 +27,8 @@ export function rangeOf(batch: Batch, key: string, at: () => Block | undefined):
     getIntersectionOrNullObject: () => rangeOf(batch, key, () => sharedBlock(block(), usedBlock(book.sheet(key).rows))),
     getCell: (r: number, c: number) =>
       rangeOf(batch, key, () => ({ row: block().row + r, column: block().column + c, rows: 1, columns: 1 })),
+    getRow: (r: number) => rangeOf(batch, key, () => ({ ...block(), row: block().row + r, rows: 1 })),
+    getColumnProperties: (asked: object) => columnPropertiesOf(batch, () => book.sheet(key).name, block, asked),
     getRowProperties: (asked: object) => rowPropertiesOf(batch, book.sheet(key).name, block(), asked),
     getMergedAreasOrNullObject: () => mergedAreasOf(batch, book.sheet(key).name, block()),
     getSpillParentOrNullObject: () => rangeOf(batch, key, () => spillParent(address())),
@@ -85,6 +87,9 @@ function propertiesOf({ book }: Batch, key: string, block: Block) {
     columnCount: block.columns,
     get rowHidden() {
       return rowHiddenOf(name, block);
+    },
+    get columnHidden() {
+      return columnHiddenOf(name, block);
     },
     get values() {
       return table(value);

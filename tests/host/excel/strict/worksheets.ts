@@ -2,6 +2,7 @@ import { blockAt, usedBlock } from './address';
 import type { Batch } from './batch';
 import { chartsOf, shapesOf } from './drawings';
 import { guarded } from './guarded';
+import { excelLayouts } from './layouts';
 import { rangeOf } from './rangeOf';
 import { refused, structure } from './refusals';
 import { tablesOf } from './tablesOf';
@@ -11,7 +12,8 @@ export function worksheetOf(batch: Batch, key: string): any {
   const { book } = batch;
   const properties = () => {
     const { id, name, isProtected } = book.sheet(key);
-    return { id, name, visibility: name === 'Hidden' ? 'Hidden' : 'Visible', protection: { protected: isProtected } };
+    const visibility = excelLayouts[name]?.visibility ?? (name === 'Hidden' ? 'Hidden' : 'Visible');
+    return { id, name, visibility, protection: { protected: isProtected } };
   };
   const used = () => rangeOf(batch, key, () => usedBlock(book.sheet(key).rows));
   return guarded(batch.pending, () => (book.find(key) ? properties() : undefined), {
