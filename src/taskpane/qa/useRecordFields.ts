@@ -38,8 +38,11 @@ function useOwn(workbook: Workbook): readonly [WorkbookRecordFields, (part: Part
     let isOver = false;
     typed.current = {};
     recallRecordFields(host).then(
-      fields =>
-        !isOver && setOwn({ host, fields: { ...fields, ...typed.current }, isTyped: Object.keys(typed.current).length > 0 }),
+      fields => {
+        const isTyped = Object.keys(typed.current).length > 0;
+        const isSaid = OF_WORKBOOK.some(name => fields[name] !== '');
+        if (!isOver && isSaid) setOwn({ host, fields: { ...fields, ...typed.current }, isTyped });
+      },
       () => undefined,
     );
     return () => {
