@@ -4,7 +4,7 @@ import { decimalOfCell } from '../core/units/scaledDecimal';
 import { measureFromText } from '../core/units/measureText';
 import type { MeasureUnit, Quantity } from '../core/units/measureUnit';
 import { commaAdvice, hasOpenPoint, isTwoNumbers, numberFromText, type CommaRule } from '../core/units/numberText';
-import { ambiguousDate, isDateFormat, looksLikeDate, momentNumber } from '../core/units/sheetDate';
+import { ambiguousDate, isDateFormat, looksLikeDate, momentNumber, type DateOrders } from '../core/units/sheetDate';
 import { quoted } from './readers';
 
 /** A cell of somebody's sheet as it is read: blank is "". */
@@ -141,13 +141,14 @@ export function countOfCell(cell: SheetCell, label: string, rules: ColumnRules =
 
 /**
  * A date, with its time of day, as the sheet's number.
+ * @param orders of day and month in its column
  * @returns undefined where the cell is blank
  * @throws TradeError naming `label` where it is no date, or may be read either way round
  */
-export function momentOfCell(cell: SheetCell, label: string): number | undefined {
+export function momentOfCell(cell: SheetCell, label: string, orders?: DateOrders): number | undefined {
   if (isBlank(cell)) return undefined;
   refuseErrors(cell, label);
-  const moment = momentNumber(cell);
+  const moment = momentNumber(cell, orders);
   if (moment !== undefined) return moment;
   const advice = (typeof cell === 'string' && ambiguousDate(cell)) || 'enter a date, like 2026-11-29';
   throw new TradeError('date', label, `is ${quoted(cell)}`, advice);

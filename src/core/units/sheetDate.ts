@@ -14,7 +14,7 @@ const dated = (date: string) => new RegExp(`^${date}${TIME}`, 'i');
 
 const YEAR_FIRST = dated(String.raw`(?<year>\d{4})(?<mark>[-/.])(?<month>\d{1,2})\k<mark>(?<day>\d{1,2})`);
 const POINTS = dated(String.raw`(?<day>\d{1,2})\.\s?(?<month>\d{1,2})\.\s?(?<year>\d{4})`);
-/** Day or month first: only where one of the two is above 12, or both are equal, is it known which. */
+/** Day or month first: only where one of the two is above 12, or both are equal, does the text itself say which. */
 const EITHER = dated(String.raw`(?<first>\d{1,2})(?<mark>[-/])(?<second>\d{1,2})\k<mark>(?<year>\d{4})`);
 const DAY_NAMED = dated(String.raw`(?<day>\d{1,2})\.?[- ](?<name>[a-z]{3,9})\.?,?[- ](?<year>\d{4})`);
 const NAME_FIRST = dated(String.raw`(?<name>[a-z]{3,9})\.?[ ](?<day>\d{1,2}),?[ ](?<year>\d{4})`);
@@ -61,15 +61,42 @@ function readingsOf(text: string): DateReadings {
   return [];
 }
 
+/** Which of the two comes first in `3/4/2026`, by the mark between them; a mark is missing where nobody knows. */
+export type DateOrders = Readonly<Partial<Record<string, 'day' | 'month'>>>;
+
+const NO_ORDERS: DateOrders = {};
+
+/**
+ * The order of day and month in a column, by those of its dates that can be read one way only; none where they contradict each other.
+ * @example dateOrders(['9/1/2026', '9/13/2026']) // { '/': 'month' }
+ */
+export function dateOrders(texts: readonly string[]): DateOrders {
+  const orders: Record<string, 'day' | 'month' | 'both'> = {};
+  for (const text of texts) {
+    const bare = text.replace(/\s+/g, ' ').trim();
+    const { first, second, mark } = EITHER.exec(bare)?.groups ?? {};
+    if (mark === undefined || first === second || readingsOf(bare).length !== 1) continue;
+    const order = Number(first) > 12 ? 'day' : Number(second) > 12 ? 'month' : undefined;
+    if (order) orders[mark] = orders[mark] === undefined || orders[mark] === order ? order : 'both';
+  }
+  return Object.fromEntries(Object.entries(orders).filter(([, order]) => order !== 'both')) as DateOrders;
+}
+
+/** The order that a column has for the mark of a text. */
+const orderFor = (text: string, orders: DateOrders) => orders[/[-/]/.exec(text)?.[0] ?? ''];
+
 /**
  * A date, with its time of day, as the sheet's number: days, the time as a fraction of one.
  * @param cell a number of the sheet, or text like `2026-11-29`, `2026-11-29 14:30`, `29.11.2026`, `2026/11/29`, `29 Nov 2026`
+ * @param orders of its column: they settle what could be two dates
  * @returns undefined where it is no date, or could be two (`03/04/2026`; see ambiguousDate)
  */
-export function momentNumber(cell: string | number): number | undefined {
+export function momentNumber(cell: string | number, orders: DateOrders = NO_ORDERS): number | undefined {
   if (typeof cell === 'number') return cell >= 1 && cell < LAST_DAY + 1 ? cell : undefined;
   const readings = readingsOf(cell);
-  return readings.length === 1 ? readings[0] : undefined;
+  if (readings.length < 2) return readings[0];
+  const order = orderFor(cell, orders);
+  return order && readings[order === 'day' ? 0 : 1];
 }
 
 /**

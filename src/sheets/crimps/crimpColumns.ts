@@ -68,7 +68,7 @@ export function crimpColumns(
   corrections: HeadingCorrections,
   parts: KnownParts = {},
 ): CrimpColumns {
-  const ends = ofEnds(table, corrections);
+  const ends = ofEnds(cells, table, corrections);
   const said = saidReadings(table, corrections);
   const endColumns = [...columnsIn(ends.found), ...ends.readings.map(({ column }) => column)];
   const words = ofWords(table, new Set(endColumns), corrections);
@@ -76,7 +76,7 @@ export function crimpColumns(
   const found = withoutBlanks(
     settle(cells, table, { ...known, ...withNamedParts(cells, table, known, parts, corrections) }, parts, corrections),
   );
-  const { readingNumber, ...others } = found;
+  const { readingNumber, caliper, gauge, ...others } = found;
   const taken = new Set(columnsIn(others));
   table.headings.forEach((heading, index) => {
     if (corrections.has(correctionKey(heading))) taken.add(table.block.column + index);
@@ -96,6 +96,10 @@ export function crimpColumns(
   if (readingNumber !== undefined && layout === 'column') columns.readingNumber = readingNumber;
   else if (readingNumber !== undefined && !ofA.includes(readingNumber) && /^pos/i.test(headingOf(table, readingNumber)))
     columns.line ??= readingNumber;
+  // A `Caliper` or `Gauge` that holds no readings names what they were measured with.
+  const isReading = (column: number) => ofA.includes(column) || ofB.includes(column);
+  if (caliper !== undefined && !isReading(caliper)) columns.caliper = caliper;
+  if (gauge !== undefined && !isReading(gauge)) columns.gauge = gauge;
   if (ofB.length > 0 && named.every(({ end }) => end === '')) ofSecondBlock(table, columns, ofB[0]!);
   ofA.forEach((column, index) => (columns[`reading${index + 1}`] = column));
   ofB.forEach((column, index) => (columns[`readingB${index + 1}`] = column));

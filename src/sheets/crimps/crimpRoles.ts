@@ -34,7 +34,9 @@ export type CrimpField =
   | 'lowest'
   | 'highest'
   | 'largestMove'
-  | 'readingNumber';
+  | 'readingNumber'
+  | 'caliper'
+  | 'gauge';
 
 /** Fields of which each end may have a column of its own. */
 export const CRIMP_END_FIELDS = [
@@ -51,6 +53,8 @@ export const CRIMP_END_FIELDS = [
   'operator',
   'date',
   'time',
+  'caliper',
+  'gauge',
 ] as const satisfies readonly CrimpField[];
 export type CrimpEndField = (typeof CRIMP_END_FIELDS)[number];
 
@@ -90,6 +94,8 @@ export const CRIMP_ROLES: RoleList<CrimpField> = [
   ['step', 'step'],
   ['largestMove', 'largestMove'],
   ['readingNumber', 'readingNumber'],
+  ['caliper', 'caliper'],
+  ['gauge', 'measuredWith'],
 ];
 
 const ENDS = ['A', 'B'] as const;

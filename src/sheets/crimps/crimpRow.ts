@@ -2,6 +2,7 @@ import { partKey } from '../../core/catalogue/partName';
 import { measureCrimp, type CrimpMeasure } from '../../core/crimp/crimpMeasure';
 import type { Decimal } from '../../core/units/decimal';
 import { convertLength, type LengthUnit } from '../../core/units/lengthUnit';
+import type { GaugeUse } from '../gauges/gaugeUse';
 import type { CellValue } from '../../workbook/workbook';
 import type { TableQuestion } from '../table/tableQuestion';
 
@@ -37,7 +38,7 @@ export interface CrimpProblem {
 export type FilledField = 'date' | 'time' | 'operator' | 'die' | 'dial';
 
 /** One crimp of a sheet, measured or not: the one reading for analysis, entry and records. Lengths in `unit`. */
-export interface CrimpRow {
+export interface CrimpRow extends GaugeUse {
   readonly sheet: string;
   /** Row as the sheet shows it; of several rows the first. */
   readonly row: number;
@@ -52,8 +53,6 @@ export interface CrimpRow {
   readonly piece: string;
   readonly order: string;
   readonly operator: string;
-  /** Day of the crimp with its time, as the sheet's number; undefined where there is none that can be read. */
-  readonly date: number | undefined;
   /** Its cell as it is. */
   readonly dateInSheet: CellValue;
   readonly hose: string;

@@ -64,6 +64,18 @@ export class CrimpRowReader {
     return role ? this.source.reader.name(this.crimp.row, role) : '';
   }
 
+  /** The names that the cells of all its rows hold, in one line. */
+  list(field: CrimpField): string {
+    const role = this.roleOf(field);
+    return role ? this.crimp.rows.map(row => this.source.reader.list(row, role)).join('; ') : '';
+  }
+
+  /** "" where the table has no such column. */
+  heading(field: CrimpField): string {
+    const role = this.roleOf(field);
+    return role ? this.source.reader.heading(role) : '';
+  }
+
   /** What a cell shows: merged cells give theirs to all rows they cover. */
   shown(field: CrimpField): CellValue {
     const place = this.placeOf(field);

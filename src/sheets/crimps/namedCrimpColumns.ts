@@ -10,7 +10,7 @@ import type { SheetCells } from '../table/sheetCells';
 import { columnsByRole } from '../table/tableColumns';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { CRIMP_ROLES, CRIMP_END_FIELDS, CRIMP_END_ROLES, type CrimpField, type CrimpRole } from './crimpRoles';
-import { isReadingHeading, sampleRows, type NamedReading } from './readingColumns';
+import { couldBeReadings, isReadingHeading, sampleRows, type NamedReading } from './readingColumns';
 
 export type FoundColumns = Partial<Record<CrimpRole, number>>;
 
@@ -27,7 +27,8 @@ const isLettered = (headings: readonly string[]) =>
   headings.some(heading => headingForms(heading).some(form => / [cd]$/.test(form) && isReadingHeading(form)));
 
 /** Columns whose headings name an end: `Die A`, `A 1`; `End A` heads the names of couplings. */
-export function ofEnds({ headings, block }: FoundTable, corrections: HeadingCorrections): EndColumns {
+export function ofEnds(cells: SheetCells, table: FoundTable, corrections: HeadingCorrections): EndColumns {
+  const { headings, block } = table;
   const found: FoundColumns = {};
   const readings: NamedReading[] = [];
   const hasLetters = isLettered(headings);
@@ -38,7 +39,9 @@ export function ofEnds({ headings, block }: FoundTable, corrections: HeadingCorr
     for (const text of new Set([headingUnit(heading, 'length').name, heading])) {
       for (const { end, rest } of endsOfHeading(text)) {
         const [role] = Object.keys(columnsByRole({ headings: [rest], block }, OF_AN_END)) as (keyof typeof found)[];
-        if (role) found[`${role === 'end' ? 'fitting' : (role as (typeof CRIMP_END_FIELDS)[number])}${end}`] ??= column;
+        const isReading = isReadingHeading(rest) && couldBeReadings(cells, table, column);
+        if (role && !isReading)
+          found[`${role === 'end' ? 'fitting' : (role as (typeof CRIMP_END_FIELDS)[number])}${end}`] ??= column;
         else if (isReadingHeading(rest)) readings.push({ column, end });
         else continue;
         return;

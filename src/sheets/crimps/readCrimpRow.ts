@@ -7,6 +7,7 @@ import { crimpData } from './crimpData';
 import { crimpLimits, disagreements, limitsProblem, machineNumbers } from './crimpLimits';
 import type { CrimpReadOptions } from './crimpReadOptions';
 import type { CellInSheet, CrimpProblem, CrimpRow, FilledField } from './crimpRow';
+import { gaugesOf } from './crimpGauges';
 import { CrimpRowReader } from './crimpRowReader';
 import type { CrimpField } from './crimpRoles';
 import type { CrimpTable } from './crimpTable';
@@ -106,6 +107,7 @@ export function readCrimpRow(
     hoseLot: reader.name('hoseLot'),
     hoseMade: reader.shown('hoseMade'),
     fittingLot: reader.name('fittingLot'),
+    ...gaugesOf(reader),
     unit,
     cells,
     readings,

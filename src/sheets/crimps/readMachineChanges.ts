@@ -2,6 +2,7 @@ import { partKey } from '../../core/catalogue/partName';
 import { momentNumber } from '../../core/units/sheetDate';
 import { nameOfCell } from '../../cells/sheetCell';
 import type { RangeContent, Workbook } from '../../workbook/workbook';
+import { columnDateOrders } from '../table/columnDateOrders';
 import { findTables } from '../table/findTables';
 import { plainHeading } from '../table/heading';
 import { SheetCells } from '../table/sheetCells';
@@ -41,15 +42,17 @@ const turnsColumn = (headings: readonly string[]) => headings.findIndex(heading 
 /** The changes that a log holds: rows that say so, and checks after which the calibration screw was turned. */
 export function machineChangesOf(content: RangeContent): MachineChange[] {
   const cells = new SheetCells(content);
-  return findTables(cells).flatMap(({ headings, block, below }) => {
+  return findTables(cells).flatMap(table => {
+    const { headings, block, below } = table;
     const { date, machine, kind, what } = columnsByRole({ headings, block }, ROLES);
     const turns = turnsColumn(headings);
     if (date === undefined || (kind === undefined && what === undefined && turns < 0)) return [];
     const rows = Array.from({ length: block.rows - 1 }, (_, i) => block.row + 1 + i).concat(below);
+    const orders = columnDateOrders(cells, table, date);
     const text = (row: number, column: number | undefined) => (column === undefined ? '' : nameOfCell(cells.shown(row, column)));
     return rows.flatMap((row): MachineChange[] => {
       const day = cells.shown(row, date);
-      const moment = typeof day === 'object' || typeof day === 'boolean' || day === '' ? undefined : momentNumber(day);
+      const moment = typeof day === 'object' || typeof day === 'boolean' || day === '' ? undefined : momentNumber(day, orders);
       if (moment === undefined) return [];
       const turned = turns < 0 ? '' : cells.value(row, block.column + turns);
       const said = `${text(row, kind)} ${text(row, what)}`;

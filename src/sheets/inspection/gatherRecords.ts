@@ -7,13 +7,12 @@ import type { BenchCard } from '../jobs/benchCard';
 import { benchCardOf } from '../jobs/benchCards';
 import type { Jobs } from '../jobs/readJobs';
 import { jobChoice } from '../jobs/jobChoice';
-import type { Piece } from '../pieces/piece';
 import { readPieces } from '../pieces/readPieces';
 import { benchStep } from '../table/benchStep';
 import { today } from '../table/today';
-import type { InspectionRecord } from './inspectionRecord';
+import type { InspectionRecord, RecordUse } from './inspectionRecord';
+import { instrumentsOf, usesOf } from './instruments';
 import { recordGauges } from './recordGauges';
-import { instrumentsOf } from './recordProof';
 import { type RecordWishes, readingsOf, jobsOf, jobsFor } from './recordSources';
 import type { RecordGround } from './recordOf';
 import { recordsByLine } from './recordsByLine';
@@ -71,7 +70,7 @@ export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): P
   const onPieces = reading && isSameSheet(reading.sheet, pieces?.sheet);
   const byRow = new Map((onPieces ? pieces!.pieces : []).map(piece => [piece.row, piece]));
   const day = wishes.today ?? today();
-  const gaugesOf = (of: readonly Piece[]) => recordGauges(gauges?.gauges, of, wishes.fields, day);
+  const gaugesOf = (of: readonly RecordUse[]) => recordGauges(gauges?.gauges, of, wishes.fields, day);
   const ground: RecordGround = {
     catalogue,
     uncertainty,
@@ -88,7 +87,7 @@ export async function gatherRecords(workbook: Workbook, wishes: RecordWishes): P
     uncertainty: uncertainty?.toString() ?? '',
     reading,
     jobs: jobs[0],
-    refusals: gaugesOf(records.flatMap(record => record.pieces ?? [])).refusals,
+    refusals: gaugesOf(records.flatMap(usesOf)).refusals,
   };
 }
 

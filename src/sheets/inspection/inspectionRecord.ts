@@ -1,6 +1,7 @@
 import type { CrimpVerdict } from '../../core/crimp/crimpVerdict';
 import type { Decimal } from '../../core/units/decimal';
 import type { LengthUnit } from '../../core/units/lengthUnit';
+import type { GaugeUse } from '../gauges/gaugeUse';
 import type { Piece } from '../pieces/piece';
 import type { Instrument } from './instrument';
 
@@ -9,6 +10,9 @@ export interface RecordCrimp {
   /** Number of the assembly, or of the piece within its line. */
   readonly piece: string;
   readonly end: string;
+  readonly hose: string;
+  readonly hoseLot: string;
+  readonly hoseMade: string;
   readonly fitting: string;
   readonly fittingLot: string;
   readonly machine: string;
@@ -28,7 +32,12 @@ export interface RecordCrimp {
   readonly verdict: CrimpVerdict | undefined;
   /** What could not be read. */
   readonly problem: string | undefined;
+  /** The piece, or the row of readings; undefined where it is yet to be made. */
+  readonly measuredWith: RecordUse | undefined;
 }
+
+/** Of a piece also what it was tested with; of readings on another sheet nobody knows more than that the row names a gauge. */
+export type RecordUse = GaugeUse & Partial<Pick<Piece, 'testPressure' | 'testedAt'>>;
 
 /** A pressure with its unit. */
 export interface Pressure {
@@ -57,7 +66,7 @@ export interface InspectionRecord {
   readonly scrapped?: readonly string[];
   /** What was measured with: each gauge with its resolution and when its check is due. */
   readonly gauges?: readonly string[];
-  /** The calipers and gauges that the pieces name. */
+  /** The calipers and gauges that pieces and rows name. */
   readonly instruments?: readonly Instrument[];
   readonly problems: readonly string[];
 }

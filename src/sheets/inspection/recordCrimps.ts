@@ -48,6 +48,15 @@ function pieceNames(rows: readonly CrimpRow[]): readonly string[] {
   });
 }
 
+/** The hose lot of each row: its own, else the one that the other end of its piece names, which is of the same hose. */
+function hoseLots(rows: readonly CrimpRow[], pieces: readonly string[]): readonly string[] {
+  return rows.map(({ hoseLot }, index) => {
+    if (hoseLot !== '') return hoseLot;
+    const ofPiece = rows.filter((row, at) => pieces[at] === pieces[index] && row.hoseLot !== '').map(row => row.hoseLot);
+    return [...new Set(ofPiece)].join(', ');
+  });
+}
+
 /**
  * The crimps of one line that the sheet has rows for.
  * @param unit of the record, and of the uncertainty
@@ -58,9 +67,13 @@ export function crimpsOfRows(
   uncertainty: Decimal | undefined,
 ): readonly RecordCrimp[] {
   const pieces = pieceNames(rows);
+  const lots = hoseLots(rows, pieces);
   return rows.map((row, index) => ({
     piece: pieces[index]!,
     end: row.end,
+    hose: row.hose,
+    hoseLot: lots[index]!,
+    hoseMade: dateText(row.hoseMade),
     fitting: row.fitting || row.combination,
     fittingLot: row.fittingLot,
     machine: row.machine,
@@ -70,6 +83,7 @@ export function crimpsOfRows(
     made: row.date === undefined ? dateText(row.dateInSheet) : isoDate(row.date),
     operator: row.operator,
     ...measured(row, unit, uncertainty),
+    measuredWith: { gauges: row.gauges, gaugeKinds: row.gaugeKinds, date: row.date },
   }));
 }
 
@@ -78,6 +92,9 @@ function plannedCrimp(end: CrimpEnd, piece: number): RecordCrimp {
   return {
     piece: String(piece),
     end: end.end,
+    hose: '',
+    hoseLot: '',
+    hoseMade: '',
     fitting: end.fitting,
     fittingLot: '',
     machine: '',
@@ -93,6 +110,7 @@ function plannedCrimp(end: CrimpEnd, piece: number): RecordCrimp {
     spread: undefined,
     verdict: undefined,
     problem: end.problem,
+    measuredWith: undefined,
   };
 }
 

@@ -89,7 +89,7 @@ const pressureText = (pressure: Pressure | undefined) => (pressure ? `${pressure
 export function proofFacts(record: InspectionRecord, { fields: typed }: RecordOptions): readonly RecordFact[] {
   const fields = fieldsWithProof(record, typed);
   const { factor, rule } = fields;
-  const { asked, reached } = proofOfPieces(record, record.pieces ?? []);
+  const { asked, reached } = proofOfPieces(record.pieces ?? []);
   const byRule = pressureText(proofPressure(record, fields));
   // What the pieces were asked to reach need not be what the rule says today: then it is not said to be by that rule.
   const isByRule = asked === '' || asked === byRule;

@@ -2,8 +2,10 @@ import { dayNumber, isoDate } from '../../core/units/sheetDate';
 import { gaugeKey, gaugeOf, type Gauge } from '../gauges/gauge';
 import { dueDay, gaugeRefusals, laterChecks, NOT_IN_GAUGES } from '../gauges/gaugeDue';
 import { pressureRangeNote } from '../gauges/pressureRange';
-import type { Piece } from '../pieces/piece';
-import type { RecordFields } from './inspectionRecord';
+import type { GaugeUse } from '../gauges/gaugeUse';
+import type { RecordFields, RecordUse } from './inspectionRecord';
+import type { Instrument } from './instrument';
+import { instrumentsOf, isTested, lacks, withoutNamed } from './instruments';
 
 /** What a record says of its gauges. */
 export interface RecordGauges {
@@ -30,44 +32,60 @@ function factOf(gauge: Gauge): string {
 
 const isUnknown = (sentence: string) => /: (?:not|twice) on sheet Gauges/.test(sentence);
 
-/** Gauges of pieces of which the workbook knows no check. */
-const notesOf = (pieces: readonly Piece[], unknown: (name: string) => string): readonly string[] => {
-  const names = new Map(pieces.flatMap(each => each.gauges).map(name => [gaugeKey(name), name]));
+/** Gauges of rows of which the workbook knows no check. */
+const notesOf = (uses: readonly GaugeUse[], unknown: (name: string) => string): readonly string[] => {
+  const names = new Map(uses.flatMap(each => each.gauges).map(name => [gaugeKey(name), name]));
   return [...names.values()].filter(name => unknown(name) !== name).map(unknown);
 };
 
+/** A name and the day on which it was used. */
+interface DatedUse {
+  readonly name: string;
+  readonly on: number;
+}
+
+/** Uses of what is typed for all records: the caliper on the days of the rows that name none, the pressure gauge on the day of the record. */
+function typedUses(
+  uses: readonly RecordUse[],
+  instruments: readonly Instrument[],
+  { caliper, gauge }: RecordFields,
+  day: number,
+): readonly DatedUse[] {
+  const days = uses.length === 0 ? [day] : withoutNamed(uses, 'caliper', instruments).map(({ date }) => date ?? day);
+  const isTyped = lacks('pressure gauge', uses.filter(isTested), instruments);
+  return [...days.map(on => ({ name: caliper.trim(), on })), ...(isTyped ? [{ name: gauge.trim(), on: day }] : [])].filter(
+    ({ name }) => name !== '',
+  );
+}
+
 /**
- * The gauges that a record names, and whether they might be used on the day of each piece.
+ * The gauges that a record names, and whether they might be used on the day of each piece or crimp.
  * @param gauges of the sheet Gauges; undefined where there is none: then only the days are known that are typed for the record
  * @param today the day of the record, for what names no day
  */
 export function recordGauges(
   gauges: readonly Gauge[] | undefined,
-  pieces: readonly Piece[],
-  { caliper, caliperChecked, gauge, gaugeChecked }: RecordFields,
+  uses: readonly RecordUse[],
+  fields: RecordFields,
   today: string,
 ): RecordGauges {
+  const { caliper, caliperChecked, gauge, gaugeChecked } = fields;
   const day = dayNumber(today)!;
-  const typed = [caliper, gauge].map(name => name.trim()).filter(Boolean);
-  const names = [...new Map([...typed, ...pieces.flatMap(each => each.gauges)].map(name => [gaugeKey(name), name])).values()];
+  const own = uses.flatMap(use => use.gauges.map((name): DatedUse => ({ name, on: use.date ?? day })));
+  const all = [...typedUses(uses, instrumentsOf(gauges, uses), fields, day), ...own];
+  const names = [...new Map(all.map(({ name }) => [gaugeKey(name), name])).values()];
   const dated = new Set(
     [caliperChecked.trim() && gaugeKey(caliper), gaugeChecked.trim() && gaugeKey(gauge)].filter(key => key !== ''),
   );
   const unknown = (name: string) => (dated.has(gaugeKey(name)) ? name : `${name}: ${NOT_IN_GAUGES}`);
-  if (!gauges) return { facts: names.map(unknown), refusals: [], notes: notesOf(pieces, unknown) };
+  if (!gauges) return { facts: names.map(unknown), refusals: [], notes: notesOf(uses, unknown) };
   // The row of the check that counted on the day of each use.
-  const usesOf = (name: string) => [
-    ...(typed.some(each => gaugeKey(each) === gaugeKey(name)) ? [day] : []),
-    ...pieces.filter(piece => piece.gauges.some(each => gaugeKey(each) === gaugeKey(name))).map(({ date }) => date ?? day),
-  ];
+  const usesOf = (name: string) => all.filter(each => gaugeKey(each.name) === gaugeKey(name)).map(({ on }) => on);
   const rowsOf = (name: string) => [...new Set(usesOf(name).flatMap(on => gaugeOf(gauges, name, on) ?? []))];
-  const said = [
-    ...gaugeRefusals(gauges, typed, day),
-    ...pieces.flatMap(piece => gaugeRefusals(gauges, piece.gauges, piece.date ?? day, day)),
-  ];
-  const later = pieces.flatMap(piece => laterChecks(gauges, piece.gauges, piece.date ?? day, day));
-  const ranges = pieces.flatMap(({ testPressure, gauges: own, date }) =>
-    own.flatMap(name => {
+  const said = all.flatMap(({ name, on }) => gaugeRefusals(gauges, [name], on, day));
+  const later = all.flatMap(({ name, on }) => laterChecks(gauges, [name], on, day));
+  const ranges = uses.flatMap(({ testPressure, gauges: named, date }) =>
+    named.flatMap(name => {
       const used = testPressure && gaugeOf(gauges, name, date ?? day);
       return used ? (pressureRangeNote(used, testPressure) ?? []) : [];
     }),

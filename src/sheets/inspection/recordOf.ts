@@ -3,7 +3,8 @@ import type { Decimal } from '../../core/units/decimal';
 import type { CrimpRow } from '../crimps/crimpRow';
 import type { BenchCard } from '../jobs/benchCard';
 import { assemblyOf, type Piece } from '../pieces/piece';
-import type { InspectionRecord, Pressure, RecordCrimp } from './inspectionRecord';
+import { usesOf } from './instruments';
+import type { InspectionRecord, Pressure, RecordCrimp, RecordUse } from './inspectionRecord';
 import { ratedPressure } from './ratedPressure';
 import type { RecordGauges } from './recordGauges';
 import type { Instrument } from './instrument';
@@ -21,8 +22,8 @@ export interface RecordGround {
   readonly uncertainty: Decimal | undefined;
   /** The piece of a row, where the readings stand on the sheet Pieces. */
   readonly pieceOf: (row: CrimpRow) => Piece | undefined;
-  readonly gaugesOf: (pieces: readonly Piece[]) => RecordGauges;
-  readonly instrumentsOf: (pieces: readonly Piece[]) => readonly Instrument[];
+  readonly gaugesOf: (uses: readonly RecordUse[]) => RecordGauges;
+  readonly instrumentsOf: (uses: readonly RecordUse[]) => readonly Instrument[];
 }
 
 function pressureOf(rows: readonly CrimpRow[], card: BenchCard | undefined, { catalogue }: RecordGround): Pressure | undefined {
@@ -37,7 +38,15 @@ function withPiece(crimp: RecordCrimp, piece: Piece | undefined): RecordCrimp {
   if (!piece) return crimp;
   const [a, b] = piece.ends;
   const { lot, die } = /b/i.test(crimp.end) ? b : a;
-  return { ...crimp, fittingLot: lot || crimp.fittingLot, machine: crimp.machine || piece.machine, die: crimp.die || die };
+  return {
+    ...crimp,
+    hose: piece.hose || crimp.hose,
+    hoseLot: piece.lot || crimp.hoseLot,
+    fittingLot: lot || crimp.fittingLot,
+    machine: crimp.machine || piece.machine,
+    die: crimp.die || die,
+    measuredWith: piece,
+  };
 }
 
 const listed = (texts: readonly string[]) => [...new Set(texts.filter(Boolean))].join(', ');
@@ -47,12 +56,14 @@ export function recordOf(all: readonly CrimpRow[], card: BenchCard | undefined, 
   const rows = all.filter(row => !isScrapped(row));
   const pieces = [...new Set(rows.flatMap(row => ground.pieceOf(row) ?? []))];
   const scrapped = [...new Set(all.filter(isScrapped).map(({ piece }) => piece))];
-  const gauges = ground.gaugesOf(pieces);
   const unit = all[0]?.unit ?? card?.unit ?? 'mm';
   const line = all[0]?.line || card?.line || '';
   const title = all[0] ? (line ? `Line ${line}` : all[0].title) : `Line ${line}`;
-  const crimps =
+  const made =
     rows.length > 0 ? crimpsOfRows(rows, unit, ground.uncertainty) : card && all.length === 0 ? crimpsOfCard(card) : [];
+  const crimps = made.map((crimp, index) => withPiece(crimp, rows[index] && ground.pieceOf(rows[index])));
+  const uses = usesOf({ crimps, pieces });
+  const gauges = ground.gaugesOf(uses);
   return {
     title: card?.isStop ? `${title}: STOP` : title,
     line,
@@ -65,11 +76,11 @@ export function recordOf(all: readonly CrimpRow[], card: BenchCard | undefined, 
     hoseMade: allOf(rows, row => dateText(row.hoseMade)),
     unit,
     workingPressure: pressureOf(rows, card, ground),
-    crimps: crimps.map((crimp, index) => withPiece(crimp, rows[index] && ground.pieceOf(rows[index]))),
+    crimps,
     pieces,
     scrapped,
     gauges: gauges.facts,
-    instruments: ground.instrumentsOf(pieces),
+    instruments: ground.instrumentsOf(uses),
     problems: [...(card?.problems ?? []), ...(card?.notes ?? []), ...gauges.notes],
   };
 }

@@ -47,7 +47,7 @@ const lengthCell = (piece: Piece | undefined): WrittenCell =>
 /** What is said of the crimp's own piece, else what is typed for all. */
 const own = ({ record, crimp, options: { fields } }: Row) => {
   const piece = pieceOf(record, crimp);
-  return fieldsWithProof(record, fields, piece ? [piece] : []);
+  return fieldsWithProof(record, fields, piece ? [piece] : [], crimp.measuredWith ? [crimp.measuredWith] : []);
 };
 
 /** The columns of the sheet, with one for each of so many readings. */
@@ -59,9 +59,9 @@ const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('Piece', 40, ({ crimp }) => crimp.piece),
   column('End', 34, ({ crimp }) => crimp.end),
   column('Quantity', 50, ({ record }) => (record.quantity ? Number(record.quantity) : '')),
-  column('Hose', 100, ({ record }) => record.hose),
-  column('Hose lot', 70, ({ record, crimp, options }) => pieceOf(record, crimp)?.lot || record.hoseLot || options.fields.hoseLot),
-  column('Hose made', 70, ({ record, options }) => date(record.hoseMade || options.fields.hoseMade), DATE_FORMAT),
+  column('Hose', 100, ({ record, crimp }) => crimp.hose || record.hose),
+  column('Hose lot', 70, ({ crimp, options }) => crimp.hoseLot || options.fields.hoseLot),
+  column('Hose made', 70, ({ crimp, options }) => date(crimp.hoseMade || options.fields.hoseMade), DATE_FORMAT),
   column('Coupling', 170, ({ crimp }) => crimp.fitting),
   column('Coupling lot', 70, ({ crimp, options }) => crimp.fittingLot || options.fields.fittingLot),
   column('Crimped on', 70, ({ crimp }) => date(crimp.made), DATE_FORMAT),

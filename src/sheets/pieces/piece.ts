@@ -1,6 +1,6 @@
 import type { Decimal } from '../../core/units/decimal';
 import type { Measure } from '../../cells/sheetCell';
-import type { GaugeKind } from '../gauges/gauge';
+import type { GaugeUse } from '../gauges/gaugeUse';
 import type { Length } from '../../core/units/lengthUnit';
 
 /** How far a piece is; "" = waiting for a plan: the successor of a scrapped one, or one to be made again. */
@@ -21,7 +21,7 @@ export interface PieceEnd {
 }
 
 /** One row of the sheet Pieces. Lengths carry the unit that the sheet gives them in. */
-export interface Piece {
+export interface Piece extends GaugeUse {
   readonly sheet: string;
   /** As the sheet shows it. */
   readonly row: number;
@@ -46,15 +46,9 @@ export interface Piece {
   readonly testedAt: Measure | undefined;
   /** Seconds. */
   readonly testedFor: number | undefined;
-  /** Gauges and calipers that its row names. */
-  readonly gauges: readonly string[];
-  /** What the headings say of some of them: `Caliper`, `Pressure gauge`. By `gaugeKey`. */
-  readonly gaugeKinds: ReadonlyMap<string, GaugeKind>;
   readonly flushed: boolean;
   readonly capped: boolean;
   readonly by: string;
-  /** Day number of the sheet, with its time of day. */
-  readonly date: number | undefined;
   /** What its cell says; for how far it is see `statusOfPiece`. */
   readonly status: PieceStatus;
   /** A word in the status cell that nobody knows: `hold`. Such a piece counts as planned and stays as it is. */

@@ -1,4 +1,5 @@
 import { countOfCell, measureOfCell, momentOfCell, nameOfCell, numberOfCell, type Measure } from '../../cells/sheetCell';
+import type { DateOrders } from '../../core/units/sheetDate';
 import { TradeError } from '../../core/tradeError';
 import type { Decimal } from '../../core/units/decimal';
 import type { MeasureUnit, Quantity } from '../../core/units/measureUnit';
@@ -9,6 +10,7 @@ import type { FoundTable } from './findTables';
 import type { SheetCells } from './sheetCells';
 import type { TableAnswers } from './tableAnswers';
 import type { ColumnsByRole } from './tableColumns';
+import { columnDateOrders } from './columnDateOrders';
 import { refusePercent } from './refusePercent';
 import type { TableQuestion } from './tableQuestion';
 import type { MeasureRole } from './measureRole';
@@ -23,10 +25,14 @@ export interface CellReading {
   readonly rows?: number | undefined;
 }
 
+/** Roles of dates, whose rows are read by what others of their column say. */
+const DATED = /^(?:date|checked|due)/;
+
 /** Reads the rows of one table: names, numbers with their units, days. What the sheet does not say becomes a question. */
 export class TableReader<Role extends string> {
   readonly questions: TableQuestion[];
   private readonly facts = new Map<Role, ColumnFacts>();
+  private readonly orders = new Map<number, DateOrders>();
 
   constructor(
     readonly cells: SheetCells,
@@ -63,7 +69,9 @@ export class TableReader<Role extends string> {
   /** All that is known of the table besides its rows, as a text to compare. */
   get known(): string {
     const facts = [...this.facts].map(([role, { unit, comma }]) => [role, unit?.symbol, comma]);
-    return JSON.stringify([this.table.headings, this.table.block.column, this.columns, facts, this.questions]);
+    const dated = (Object.keys(this.columns) as Role[]).filter(role => DATED.test(role) && this.has(role));
+    const orders = dated.map(role => this.ordersOf(this.columns[role]!));
+    return JSON.stringify([this.table.headings, this.table.block.column, this.columns, facts, orders, this.questions]);
   }
 
   /** The cell as it stands; "" where the table has no such column. */
@@ -145,10 +153,17 @@ export class TableReader<Role extends string> {
     return countOfCell(this.cells.value(row, column), label, rules);
   }
 
+  /** The order of day and month in a column of dates. */
+  private ordersOf(column: number): DateOrders {
+    let orders = this.orders.get(column);
+    if (!orders) this.orders.set(column, (orders = columnDateOrders(this.cells, this.table, column)));
+    return orders;
+  }
+
   /** A day with its time; merged cells give theirs to all rows they cover. @throws TradeError naming `label` */
   moment(row: number, role: Role, label: string): number | undefined {
     const column = this.columns[role];
-    return column === undefined ? undefined : momentOfCell(this.cells.shown(row, column), label);
+    return column === undefined ? undefined : momentOfCell(this.cells.shown(row, column), label, this.ordersOf(column));
   }
 
   /** Address of the cell that holds what is shown: `C7`; of merged cells that of their first. */

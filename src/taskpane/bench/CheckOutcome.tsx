@@ -34,8 +34,8 @@ export function CheckOutcome({ result, unit, isAsked, problem, isNamed }: Props)
             {result.sentence}
           </Text>
           <Text block>
-            Expected {result.expected.toString()} {unit}, seen {cellNumberOf(result.mean)} {unit} (mean of{' '}
-            {result.readings.length}).
+            Expected {result.expected.toString()} {unit}, mean of {result.readings.length} readings {cellNumberOf(result.mean)}{' '}
+            {unit}.
           </Text>
         </div>
       ) : (

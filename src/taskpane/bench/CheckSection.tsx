@@ -7,6 +7,8 @@ import { useStored } from '../controls/useStored';
 import { CheckOutcome } from './CheckOutcome';
 import { checkWriting } from '../../sheets/machines/checkWriting';
 import { machineCheck, type CheckForm, type CheckResult } from '../../sheets/machines/machineCheck';
+import { asksForScrew, NOT_SAID, turnsMade, type ScrewTurned } from '../../sheets/machines/screwTurned';
+import { ScrewQuestion } from './ScrewQuestion';
 import { MachineField } from '../controls/MachineField';
 import { useMachines } from '../controls/useMachines';
 import { useWriting } from '../controls/useWriting';
@@ -35,7 +37,16 @@ function tried(form: CheckForm): { readonly result?: CheckResult; readonly probl
   }
 }
 
-function SeenFields({
+/** Turns that were made; undefined as long as nobody has said it, which the question itself says. */
+function turnsSaid(result: CheckResult, turned: ScrewTurned) {
+  try {
+    return turnsMade(result, turned);
+  } catch {
+    return undefined;
+  }
+}
+
+function ReadingInputs({
   unit,
   readings,
   onChange,
@@ -46,7 +57,7 @@ function SeenFields({
 }) {
   const styles = useStyles();
   return readings.map((reading, index) => (
-    <Field key={index} label={`Seen ${index + 1} (${unit})`}>
+    <Field key={index} label={`Reading ${index + 1} (${unit})`}>
       <Input
         className={styles.narrow}
         inputMode="decimal"
@@ -64,9 +75,13 @@ export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
   const [fields, setFields] = useStored('machineCheck', FRESH);
   const [readings, setReadings] = useState<readonly string[]>(BLANK);
   const [note, setNote] = useState('');
+  const [turned, setTurned] = useState(NOT_SAID);
   const [isAsked, setIsAsked] = useState(false);
   const machines = useMachines(workbook);
-  const { outcome, write, undo } = useWriting(workbook);
+  const { outcome, write, undo } = useWriting(workbook, () => {
+    setTurned(NOT_SAID);
+    setIsAsked(false);
+  });
   const unit = fields.unit as LengthUnit;
   const known = machines.perTurn(fields.machine, unit);
   const form: CheckForm = { ...fields, unit, readings, perTurn: fields.perTurn || known };
@@ -82,15 +97,25 @@ export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
       />
     </Field>
   );
+  // Another crimp or another machine is another check: nobody has said yet what came of it.
+  const measured = (next: readonly string[]) => {
+    setReadings(next);
+    setTurned(NOT_SAID);
+  };
+  const chosen = (machine: string) => {
+    setFields({ machine });
+    setTurned(NOT_SAID);
+  };
   const log = () => {
     setIsAsked(true);
-    if (result && isNamed) void write(() => checkWriting(workbook, { form, result, by: fields.by, note }));
+    const made = result && isNamed ? turnsSaid(result, turned) : undefined;
+    if (result && made) void write(() => checkWriting(workbook, { form, result, by: fields.by, note, turned: made }));
   };
   return (
     <section className={styles.section} aria-label="Check of the machine">
       <Subtitle2 as="h2">Check</Subtitle2>
       <Body1>Crimp your reference set-up, measure it, and see how far the machine has moved.</Body1>
-      <MachineField value={fields.machine} machines={machines.names} onChange={machine => setFields({ machine })} />
+      <MachineField value={fields.machine} machines={machines.names} onChange={chosen} />
       {text('setUp', 'Reference set-up', 'Hose, coupling, die and dial, or your ring’s name')}
       <div className={styles.grid}>
         <Field label="Unit">
@@ -100,7 +125,7 @@ export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
           </Select>
         </Field>
         {text('expected', `Expected diameter (${unit})`)}
-        <SeenFields unit={unit} readings={readings} onChange={setReadings} />
+        <ReadingInputs unit={unit} readings={readings} onChange={measured} />
         {text('perTurn', `Change per turn (${unit})`, known ? 'From Machines' : 'Of the calibration screw', known)}
         {text('leaveAlone', `Leave alone within (${unit})`, 'Blank: you decide.')}
         {text('by', 'Done by')}
@@ -109,7 +134,8 @@ export function CheckSection({ workbook }: { readonly workbook: Workbook }) {
         <Input className={styles.narrow} value={note} onChange={(_, { value }) => setNote(value)} />
       </Field>
       <CheckOutcome result={result} unit={unit} isAsked={isAsked} problem={problem} isNamed={isNamed} />
-      <WriteButton className={styles.start} appearance="primary" disabled={outcome.kind === 'busy'} onClick={log}>
+      {result && asksForScrew(result) && <ScrewQuestion result={result} turned={turned} onTurned={setTurned} isAsked={isAsked} />}
+      <WriteButton className={styles.start} appearance="primary" disabled={outcome.kind === 'busy'} onClick={() => void log()}>
         Write to Machine log
       </WriteButton>
       <WritingBar outcome={outcome} onUndo={() => void undo()} />

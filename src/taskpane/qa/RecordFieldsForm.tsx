@@ -2,7 +2,8 @@ import { Divider, Field, Input, makeStyles, Select, tokens } from '@fluentui/rea
 import { useEffect, useState } from 'react';
 import { recordFieldMistake } from '../../sheets/inspection/recordFieldMistake';
 import type { Workbook } from '../../workbook/workbook';
-import type { RecordFields, TestResult } from '../../sheets/inspection/inspectionRecord';
+import type { TestResult } from '../../sheets/inspection/inspectionRecord';
+import type { TypedRecordFields } from './useRecordFields';
 
 const useStyles = makeStyles({
   grid: {
@@ -16,7 +17,7 @@ const useStyles = makeStyles({
   long: { gridColumn: '1 / -1' },
 });
 
-type Stored = RecordFields & { readonly pressureUnit: string };
+type Stored = TypedRecordFields;
 
 interface Props {
   readonly workbook: Workbook;

@@ -17,10 +17,11 @@ import { ALL_LINES, type RecordWishes } from '../../sheets/inspection/recordSour
 import type { Takeable } from '../../sheets/table/tableRows';
 import { useCrimpFields } from '../controls/useCrimpFields';
 import { useSettledView } from '../controls/useSettledView';
+import { useRecordFields } from './useRecordFields';
 import { RecordResults } from './RecordResults';
 import { RecordsByHand } from './RecordsByHand';
 import { RecordsRead } from './RecordsRead';
-import { FRESH_FIELDS, NOT_NOTED, type RecordOptions } from '../../sheets/inspection/inspectionRecord';
+import { NOT_NOTED, type RecordOptions } from '../../sheets/inspection/inspectionRecord';
 import { RecordFieldsForm } from './RecordFieldsForm';
 import { recordPage } from '../../sheets/inspection/recordPage';
 import { recordSheet } from '../../sheets/inspection/recordSheet';
@@ -31,8 +32,6 @@ const useStyles = makeStyles({
   view: { display: 'flex', flexDirection: 'column', gap: tokens.spacingVerticalM },
   start: { alignSelf: 'flex-start' },
 });
-
-const FRESH = { ...FRESH_FIELDS, pressureUnit: 'bar' };
 
 /** What records would be made of, read as the selection moves. */
 function useRecords(workbook: Workbook, wishes: RecordWishes) {
@@ -49,7 +48,7 @@ function useRecords(workbook: Workbook, wishes: RecordWishes) {
 /** Inspection records of the selected lines: printed, written as a sheet, and kept as data. */
 export function RecordsView({ workbook, services }: ViewProps) {
   const styles = useStyles();
-  const [stored, setStored] = useStored('records', FRESH);
+  const [stored, setStored] = useRecordFields(workbook);
   const [bench] = useStored('cuts', freshSettings('mm'));
   const [otherSheet, setOtherSheet] = useState('');
   const [result, setResult] = useState(NOT_NOTED);

@@ -1,5 +1,6 @@
 import {
   ambiguousDate,
+  dateOrders,
   dayNumber,
   isDateFormat,
   isoDate,
@@ -78,3 +79,21 @@ test.each([
   ['hh:mm', false],
   ['@', false],
 ])('number format %s shows dates: %s', (format, expected) => expect(isDateFormat(format)).toBe(expected));
+
+test.each([
+  [['9/1/2026', '9/13/2026'], { '/': 'month' }],
+  [['13/9/2026 14:30', '9/1/2026'], { '/': 'day' }],
+  // Each mark is a way of writing of its own.
+  [['13-9-2026', '9/13/2026'], { '-': 'day', '/': 'month' }],
+  // Two hands that write differently: nobody knows which of them wrote the third.
+  [['13/9/2026', '9/13/2026', '9/1/2026'], {}],
+  [['9/1/2026', '3/3/2026', '2026-01-09', '13.9.2026', '31/2/2026', '13/13/2026', 'soon'], {}],
+])('what a column of %j says of day and month', (texts, orders) => expect(dateOrders(texts)).toEqual(orders));
+
+test('the order of its column settles a date that could be two', () => {
+  const iso = (text: string, orders: Parameters<typeof momentNumber>[1]) => isoDate(momentNumber(text, orders)!);
+  expect(iso('9/1/2026', { '/': 'month' })).toBe('2026-09-01');
+  expect(iso('9/1/2026', { '/': 'day' })).toBe('2026-01-09');
+  expect(momentNumber('9-1-2026', { '/': 'day' })).toBeUndefined();
+  expect(iso('2026-01-09', { '-': 'month' })).toBe('2026-01-09');
+});

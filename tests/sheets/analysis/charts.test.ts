@@ -41,6 +41,8 @@ const BLANK = {
   highest: undefined,
   largestMove: undefined,
   fields: {},
+  gauges: [],
+  gaugeKinds: new Map<string, never>(),
   witness: [],
   notes: [],
   problem: undefined,

@@ -42,3 +42,10 @@ test('another table is no log', () => {
   ];
   expect(machineChangesOf(sheetContent(rows, 'Work log'))).toEqual([]);
 });
+
+test('dates of a column say together which is the day and which the month', () => {
+  const rows = (...dates: string[]) => changes(dates.map(date => [date, 'Gate', 'Recalibration', '', '', '']));
+  // 2026-09-01 is day 46266 of the sheet, 2026-09-13 twelve more.
+  expect(rows('9/1/2026', '9/13/2026').map(({ moment }) => moment)).toEqual([46_266, 46_278]);
+  expect(rows('9/1/2026')).toEqual([]);
+});

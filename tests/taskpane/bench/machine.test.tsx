@@ -3,6 +3,7 @@ import { FluentProvider, webLightTheme } from '@fluentui/react-components';
 import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import { dayNumber } from '../../../src/core/units/sheetDate';
 import { careTasks } from '../../../src/sheets/machines/machineCare';
+import { readMachineChanges } from '../../../src/sheets/crimps/readMachineChanges';
 import { MachineView } from '../../../src/taskpane/bench/MachineView';
 import { today } from '../../../src/sheets/table/today';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
@@ -55,17 +56,57 @@ test('a check is written as a row of Machine log, which is made with its heading
   fill('Machine', 'Gate');
   fill(/^Reference set-up/, 'ring 3');
   fill(/^Expected/, '25');
-  for (const number of [1, 2, 3, 4]) fill(`Seen ${number} (mm)`, '25.11');
+  for (const number of [1, 2, 3, 4]) fill(`Reading ${number} (mm)`, '25.11');
   fill(/^Change per turn/, '0.44');
   expect(screen.getByText(/0\.11 mm large: turn the calibration screw 0\.25 turns tighter/)).toBeTruthy();
+  const answer = (name: string) => screen.getByRole('radio', { name }) as HTMLInputElement;
+  expect([answer('Yes').checked, answer('No').checked]).toEqual([false, false]);
+  fireEvent.click(screen.getByRole('button', { name: 'Write to Machine log' }));
+  expect(await screen.findByText(/^Was the screw turned is not answered/)).toBeTruthy();
+  expect(await workbook.sheets()).toEqual(['Jobs']);
+  fireEvent.click(answer('Yes'));
   fireEvent.click(screen.getByRole('button', { name: 'Write to Machine log' }));
   expect(await screen.findByText(/Written to Machine log, row 2; the sheet is new/)).toBeTruthy();
   const row = (await workbook.used('Machine log'))!.values[1]!;
   expect(Math.floor(row[0] as number)).toBe(dayNumber(today()));
   expect(row.slice(1, 11)).toEqual(['Gate', 'Check', 'ring 3', 'mm', 25, '25.11  25.11  25.11  25.11', 25.11, 0.11, 0.44, 0.25]);
+  // The next one is asked for again.
+  expect([answer('Yes').checked, answer('No').checked]).toEqual([false, false]);
   fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
   expect(await screen.findByText('Taken back.')).toBeTruthy();
   expect((await workbook.used('Machine log'))!.values.flat().join('')).toBe('');
+});
+
+test('advice that nobody followed is written without turns; another reading asks anew', async () => {
+  const { workbook } = open({ Jobs: [['x']] });
+  fill('Machine', 'Anvil right');
+  fill(/^Reference set-up/, 'ring 3');
+  fill(/^Expected/, '41.30');
+  for (const number of [1, 2, 3, 4]) fill(`Reading ${number} (mm)`, '41.4');
+  fill(/^Change per turn/, '0.44');
+  fireEvent.click(screen.getByRole('radio', { name: 'Yes' }));
+  fill('Reading 4 (mm)', '41.41');
+  expect(screen.getByRole('radio', { name: 'Yes' })).toHaveProperty('checked', false);
+  fill('Reading 4 (mm)', '41.4');
+  fireEvent.click(screen.getByRole('radio', { name: 'No' }));
+  fireEvent.click(screen.getByRole('button', { name: 'Write to Machine log' }));
+  expect(await screen.findByText(/Written to Machine log, row 2/)).toBeTruthy();
+  const [headings, row] = (await workbook.used('Machine log'))!.values;
+  const cell = (heading: string) => row![headings!.indexOf(heading)];
+  expect(cell('Turns, + is tighter')).toBe('');
+  expect(cell('Note')).toBe(
+    'The machine crimps 0.1 mm large: turn the calibration screw 0.23 turns tighter, then check again. The screw was not turned.',
+  );
+  expect(await readMachineChanges(workbook)).toEqual([]);
+});
+
+test('nothing is asked where the machine is left alone', async () => {
+  open({ Jobs: [['x']] });
+  fill(/^Expected/, '41.30');
+  for (const number of [1, 2]) fill(`Reading ${number} (mm)`, '41.4');
+  expect(await screen.findByRole('radiogroup', { name: 'Was the screw turned?' })).toBeTruthy();
+  fill(/^Leave alone/, '0.1');
+  expect(screen.queryByRole('radiogroup')).toBeNull();
 });
 
 test('the list of care ships empty: only its headings are made', async () => {

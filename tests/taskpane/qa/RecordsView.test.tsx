@@ -39,6 +39,33 @@ test('records are added as data, undone, and what the user wrote is kept for the
   expect(screen.getByLabelText('Leak')).toHaveProperty('value', '');
 });
 
+test('caliper, lots and customer are of one workbook: they come back with it, and are not there in the next', async () => {
+  const first = await open();
+  fill('Caliper', 'K-1');
+  fill('Hose lot', 'L-9');
+  fill('Workshop', 'Ash lane');
+  await waitFor(async () => expect(await first.workbook.recall('records')).toContain('K-1'));
+  first.unmount();
+  // As they were kept by earlier versions.
+  localStorage.setItem('benchrow.records', JSON.stringify({ workshop: 'Ash lane', caliper: 'K-1', hoseLot: 'L-9' }));
+  const shown = (label: string) => (screen.getByLabelText(label) as HTMLInputElement).value;
+  const second = await open();
+  expect(['Caliper', 'Hose lot', 'Workshop'].map(shown)).toEqual(['', '', 'Ash lane']);
+  // The same pane, shown the first workbook again.
+  second.rerender(
+    <FluentProvider theme={webLightTheme}>
+      <RecordsView {...viewProps(first.workbook)} />
+    </FluentProvider>,
+  );
+  await waitFor(() => expect(['Caliper', 'Hose lot', 'Workshop'].map(shown)).toEqual(['K-1', 'L-9', 'Ash lane']));
+  second.rerender(
+    <FluentProvider theme={webLightTheme}>
+      <RecordsView {...viewProps(second.workbook)} />
+    </FluentProvider>,
+  );
+  expect(shown('Caliper')).toBe('');
+});
+
 test('a new sheet is written and can be shown; mistakes are said', async () => {
   const { workbook } = await open();
   fireEvent.click(screen.getByRole('button', { name: 'Write as a new sheet' }));
