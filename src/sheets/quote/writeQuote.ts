@@ -5,7 +5,7 @@ import { cutLengthFormat } from '../table/numberFormats';
 import type { RowProblem } from '../table/rowProblem';
 import { priceFormat } from '../catalogue/priceFormat';
 import { deratedHoses } from '../catalogue/deratedHoses';
-import { rateCell } from '../catalogue/rateCell';
+import { rateNumber } from '../catalogue/rateNumber';
 import { heldSentences } from './heldSentences';
 import { lineCautions } from './lineCautions';
 import { marginsOfWorkbook, type MarginTable } from './marginTable';
@@ -75,7 +75,7 @@ export async function writeQuote(
     deratedHoses: deratedHoses(found),
     plainHose: plainHoseCost(found),
     margins,
-    minimumRate: rateCell(found, 'minimum charge'),
+    minimumRate: rateNumber(found, 'minimum charge'),
     missingRates: missingRatesFormula(found),
     today: dayNumber(today)!,
   });
