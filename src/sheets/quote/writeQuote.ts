@@ -5,6 +5,7 @@ import { cutLengthFormat } from '../table/numberFormats';
 import type { RowProblem } from '../table/rowProblem';
 import { priceFormat } from '../catalogue/priceFormat';
 import { deratedHoses } from '../catalogue/deratedHoses';
+import { ratingDecimals } from '../catalogue/ratingDecimals';
 import { rateNumber } from '../catalogue/rateNumber';
 import { heldSentences } from './heldSentences';
 import { lineCautions } from './lineCautions';
@@ -73,6 +74,7 @@ export async function writeQuote(
     pressureUnit: units.pressure.symbol,
     temperatureUnit: units.temperature?.symbol,
     deratedHoses: deratedHoses(found),
+    ratingDecimals: ratingDecimals(found.catalogue),
     plainHose: plainHoseCost(found),
     margins,
     minimumRate: rateNumber(found, 'minimum charge'),
