@@ -32,6 +32,8 @@ export interface SpilledResult {
   /** Which columns of the function's result stand side by side; the first is 1. */
   readonly columns: readonly number[];
   readonly rows: number;
+  /** Its numbers are rounded down to so many decimals. */
+  readonly roundedTo?: number;
 }
 
 const CHOSEN = /^=\s*@?\s*CHOOSECOLS\(\s*$/i;
@@ -58,13 +60,26 @@ function columnsOf(before: string, behind: string, width: number): { columns: nu
   return picked ? { columns: [Number(picked[2])], isOneRow: picked[1] === '1' } : undefined;
 }
 
+/** A column that is rounded down where it holds numbers: `IFERROR(ROUNDDOWN(column,0),column)`. */
+const ROUNDED = /^(=\s*@?\s*IFERROR\(\s*ROUNDDOWN\()(.+),\s*(\d+)\s*\)\s*,\s*\2\)\s*$/is;
+
 /**
  * How far a formula fills cells with the result of one row-wise function: the call itself, columns chosen from it (`CHOOSECOLS(call,1,4)`)
- * or one column of it (`INDEX(call,0,4)`).
+ * or one column of it (`INDEX(call,0,4)`), which may be rounded down.
  * @param formula as the host gives it
  * @returns undefined where the formula is something else
  */
 export function spilledResult(formula: string): SpilledResult | undefined {
+  const [, before, column, decimals] = ROUNDED.exec(formula) ?? [];
+  if (before === undefined || column === undefined) return resultOf(formula);
+  const found = resultOf(`=${column}`);
+  if (!found) return undefined;
+  const { call } = found;
+  const [from, to] = [call.from, call.to].map(at => at + before.length - 1) as [number, number];
+  return { ...found, call: { ...call, from, to, isWhole: false }, roundedTo: Number(decimals) };
+}
+
+function resultOf(formula: string): SpilledResult | undefined {
   const [call, ...others] = functionCalls(formula);
   const width = call && RESULT_COLUMNS[call.id];
   if (!call || !width || others.length > 0) return undefined;

@@ -25,3 +25,6 @@ export const AMOUNT_PLACES = 6;
 
 /** Converted values that further formulas reckon with. */
 export const CONVERTED_PLACES = 9;
+
+/** Working pressures that were converted: whole bar or psi, but tenths of a megapascal. */
+export const RATING_PLACES: Readonly<Record<string, number>> = { MPa: 1 };

@@ -4,6 +4,7 @@ import { partKey } from '../../core/catalogue/partName';
 import type { RangeAddress, Workbook } from '../../workbook/workbook';
 import { CHOSEN_CATALOGUE, workbookCatalogue, type WorkbookCatalogue } from './workbookCatalogue';
 import { hostOf } from '../../workbook/shownWorkbook';
+import { ratingDecimals } from './ratingDecimals';
 import { machineRows, type MachineRows } from './machineRows';
 
 /** What the workbook's catalogue is known to be. */
@@ -18,6 +19,8 @@ export interface CatalogueState {
   readonly unit?: string | undefined;
   readonly diameterUnit?: string | undefined;
   readonly pressureUnit?: string | undefined;
+  /** With how many decimals its ratings are read; undefined: as they are. */
+  readonly ratingDecimals?: number | undefined;
   readonly massUnit?: string | undefined;
   /** Undefined where the catalogue states no temperatures, or cannot be followed. */
   readonly temperatureUnit?: string | undefined;
@@ -48,6 +51,7 @@ async function stateOf(workbook: Workbook, found: WorkbookCatalogue): Promise<Ca
     unit: units.length.symbol,
     diameterUnit: units.diameter.symbol,
     pressureUnit: units.pressure.symbol,
+    ratingDecimals: ratingDecimals(catalogue),
     massUnit: units.mass?.symbol,
     temperatureUnit: units.temperature?.symbol,
     isHose: name => index.hoses.has(partKey(name)),

@@ -7,6 +7,7 @@ import { Decimal } from '../../core/units/decimal';
 import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import { fixedReference } from '../../workbook/a1';
 import { TablePlace } from './tablePlace';
+import { TextNumbers } from './textNumbers';
 import type { UsableCatalogue } from './usableCatalogue';
 
 /** Where the price of a guard stands. */
@@ -32,10 +33,12 @@ export function guardPrice({ tables, catalogue }: UsableCatalogue, name: string,
     const guard = findGuard(catalogue, name, hose);
     const { row } = catalogue.rows.guards.find(({ values }) => values === guard)!;
     const at = (column: number) => fixedReference(place.cell(row - 1, column));
-    const [named, price] = [at(names), at(prices)];
+    const [named, cell] = [at(names), at(prices)];
+    const price = new TextNumbers('guards', tables.guards).formula(cell, row - 1, prices);
     return {
       guard,
-      formula: cell => `IF((${named}=${cell})*ISNUMBER(${price}),${price},NA())`,
+      formula: called =>
+        price === cell ? `IF((${named}=${called})*ISNUMBER(${cell}),${cell},NA())` : `IF(${named}=${called},${price},NA())`,
       unit,
       divisor: new Decimal(1).div(lengthPer(length, new Decimal(1), unit)).toDecimalPlaces(9),
     };

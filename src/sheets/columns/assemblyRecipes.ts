@@ -1,9 +1,13 @@
 import { measureUnit } from '../../core/units/measureUnit';
+import { readRatingFormula } from '../catalogue/ratingDecimals';
 import { turnedCell } from '../table/turnedBy';
 import { roleLabel } from './columnRoles';
 import { cutLengthFormat, TWO_PLACES } from '../table/numberFormats';
-import { call, type OfferContext, type FormulaPlace, type Recipe } from './offer';
+import { call, partOf, type OfferContext, type FormulaPlace, type Recipe } from './offer';
 import type { Role } from './columnRoles';
+
+/** Which column of ASSEMBLY's answer is the rating. */
+const PRESSURE = 2;
 
 /** What ASSEMBLY takes after the catalogue. */
 const PARTS: readonly Role[] = ['hose', 'fittingA', 'fittingB', 'overall'];
@@ -72,12 +76,20 @@ function inUseToo(context: OfferContext, part: number): Pick<Recipe, 'alsoFrom'>
   return hindrance ? {} : { alsoFrom: { call: inUseCall, part } };
 }
 
+/** The rating; where it may have more decimals than anybody reads, rounded down by a formula of its own. */
+function pressureRecipe({ catalogue }: OfferContext, use: ReturnType<typeof inUse>): Recipe {
+  const { pressureUnit, ratingDecimals } = catalogue;
+  const common = { id: 'pressure', heading: 'Working pressure', ...fromCatalogue, ...use, unit: pressureUnit } as const;
+  if (ratingDecimals === undefined) return { ...common, part: PRESSURE };
+  return { ...common, call: place => readRatingFormula(partOf(use.call(place), place, PRESSURE), ratingDecimals) };
+}
+
 /** What else the catalogue says of the whole assembly. */
 export function assemblyRecipes(context: OfferContext): readonly Recipe[] {
   const { catalogue } = context;
   const use = inUse(context);
   return [
-    { id: 'pressure', heading: 'Working pressure', ...fromCatalogue, ...use, unit: catalogue.pressureUnit, part: 2 },
+    pressureRecipe(context, use),
     {
       id: 'mass',
       heading: 'Mass',

@@ -4,6 +4,7 @@ import type { CopiedCell, CopiedSheet } from '../../workbook/copiedWorkbook';
 import { functionCalls } from '../../workbook/functionCall';
 import { spilledResult, type SpilledResult } from '../../workbook/spilledResult';
 import { CallReader } from './callArguments';
+import { readRatingFormula } from '../catalogue/ratingDecimals';
 import { placeKey, type WorkbookCell } from './workbookCell';
 import { valueForCopy } from './copiedCell';
 import { widthsOf } from './copiedSheet';
@@ -41,8 +42,8 @@ interface PlainCell {
 /** A call that fills cells with its result as it is; a value taken out of one row's result is no such formula. */
 function spillOf(formula: string): SpilledResult | undefined {
   const [call, ...others] = functionCalls(formula);
-  if (!call || others.length > 0) return undefined;
   const spilled = spilledResult(formula);
+  if (!call || (others.length > 0 && spilled?.roundedTo === undefined)) return undefined;
   if (spilled && (call.isWhole || spilled.columns.length > 1 || spilled.rows > 1)) return spilled;
   const width = call.isWhole ? NATIVE_FUNCTIONS[call.id]?.width : undefined;
   return width ? { call, columns: Array.from({ length: width }, (_, i) => i + 1), rows: 1 } : undefined;
@@ -107,7 +108,7 @@ class PlainCopy implements PlainFormulas {
     }
   }
 
-  private putRows({ call, columns }: SpilledResult, native: NativeFunction, place: WorkbookCell): void {
+  private putRows({ call, columns, roundedTo }: SpilledResult, native: NativeFunction, place: WorkbookCell): void {
     for (const { first, formulas } of this.calls.rows(call, native, place, columns)) {
       if (formulas instanceof NotNative) {
         const row = { row: first.row, column: first.column, rows: 1, columns: columns.length };
@@ -119,7 +120,7 @@ class PlainCopy implements PlainFormulas {
         const at = { ...first, column: first.column + across };
         try {
           if (formula instanceof NotNative) throw formula;
-          this.put(at, `=${formula}`, value => {
+          this.put(at, `=${readRatingFormula(formula, roundedTo)}`, value => {
             // A call that fails as a whole fills one cell; the formulas of the row fail all of them.
             if (isRefused) return { error: '#N/A' };
             return typeof value === 'string' ? (native.shown?.(value, columns[across]! - 1) ?? value) : value;

@@ -3,6 +3,7 @@ import { coupledHose } from '../../core/catalogue/coupledHose';
 import { partKey } from '../../core/catalogue/partName';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
+import { readRating } from '../catalogue/ratingDecimals';
 import type { CrimpRow } from '../crimps/crimpRow';
 import type { Pressure } from './inspectionRecord';
 
@@ -25,7 +26,7 @@ export function ratedPressure(catalogue: Catalogue, rows: readonly CrimpRow[]): 
     const { workingPressure } = coupledHose(catalogue, hose, [a, b]);
     return workingPressure === undefined
       ? undefined
-      : { value: new Decimal(workingPressure), unit: catalogue.units.pressure.symbol };
+      : { value: readRating(catalogue, new Decimal(workingPressure)), unit: catalogue.units.pressure.symbol };
   } catch (error) {
     if (error instanceof TradeError) return undefined;
     throw error;

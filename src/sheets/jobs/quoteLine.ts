@@ -7,6 +7,7 @@ import { sheetInFormula } from '../../workbook/a1';
 import type { Workbook } from '../../workbook/workbook';
 import { NothingToQuote } from '../catalogue/nothingToQuote';
 import { usualStep } from '../table/benchStep';
+import { ratedDown } from '../table/ratedDown';
 import type { RowProblem } from '../table/rowProblem';
 import { turnedBy, turnedCell } from '../table/turnedBy';
 import type { ReadReport, Takeable } from '../table/tableRows';
@@ -137,7 +138,8 @@ function quoteLine(jobs: Jobs, line: JobLine, unit: MeasureUnit): QuoteLine | un
     cutLength: cutLength && inUnit(cutLength, unit),
     fluid,
     temperature: temperature && units?.temperature && inUnit(temperature, units.temperature),
-    lowerPressure: pressure?.from === 'sheet' && units ? inUnit(pressure, units.pressure) : undefined,
+    lowerPressure:
+      pressure?.from === 'sheet' && units ? ratedDown(inUnit(pressure, units.pressure), units.pressure.symbol) : undefined,
     ...formulasOf(jobs, line, overall, unit),
   };
 }

@@ -5,6 +5,7 @@ import { fittingsTable } from '../../core/catalogue/tables/fittingsTable';
 import { hosesTable } from '../../core/catalogue/tables/hosesTable';
 import { lengthText } from '../table/lengthText';
 import { moneyText } from '../table/moneyText';
+import { ratedDown } from '../table/ratedDown';
 import type { Part } from './partSearch';
 import { PRICES } from '../../core/catalogue/catalogueDiff';
 
@@ -33,6 +34,7 @@ function valueText(key: string, field: Field, value: string | number, units: Cat
   if (field.kind === 'angle') return value === 0 ? 'straight' : `${value}°`;
   if (field.kind === 'fraction') return `${Number((value * 100).toPrecision(12))} %`;
   const unit = unitOfField(units, field);
+  if (unit && key === 'workingPressure') return `${ratedDown(new Decimal(value), unit.symbol)} ${unit.symbol}`;
   const number = numberText(key, value, unit?.symbol);
   return unit ? `${number} ${unit.symbol}` : number;
 }

@@ -18,7 +18,7 @@ import type { HoseBy } from './purchaseItems';
 import { usableCatalogue, type UsableCatalogue } from '../catalogue/usableCatalogue';
 import { PLAIN_MONEY } from '../catalogue/currencyFormat';
 import { priceFormat } from '../catalogue/priceFormat';
-import { rateCell } from '../catalogue/rateCell';
+import { rateNumber } from '../catalogue/rateNumber';
 
 /** How the reels are counted: by length and scrap, or by a cut plan with these settings. */
 export interface PurchasePlanning {
@@ -111,7 +111,7 @@ export async function writePurchase(
       hoseBy,
       units: catalogue.units,
       catalogue: found.reference,
-      scrap: rateCell(found, 'scrap fraction'),
+      scrap: rateNumber(found, 'scrap fraction'),
       format: (await priceFormat(workbook)) ?? PLAIN_MONEY,
     }),
   );

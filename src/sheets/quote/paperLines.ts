@@ -2,11 +2,13 @@ import { findFitting, findHose } from '../../core/catalogue/findPart';
 import { lengthLimits, usualLengthRule } from '../../core/length/lengthLimits';
 import { TradeError } from '../../core/tradeError';
 import { Decimal } from '../../core/units/decimal';
+import { splitHeading } from '../../core/units/headingUnit';
 import { lengthUnitOf } from '../../core/units/lengthUnit';
 import { number } from '../../cells/readers';
 import type { CellValue } from '../../workbook/workbook';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
 import { lengthText } from '../table/lengthText';
+import { ratedDown } from '../table/ratedDown';
 import { assemblyDrawing } from './assemblyDrawing';
 import type { PaperLine } from './paperColumns';
 import type { PrintedLine, PrintedQuote } from './printedQuote';
@@ -47,10 +49,15 @@ function drawingOf({ catalogue }: UsableCatalogue, line: PrintedLine, overall: D
   return assemblyDrawing({ ends: [a, b], overall: `${lengthText(overall, unit)} ${unit}` });
 }
 
+/** A rating as it is read, also from a quote that was written with more decimals. */
+const pressureOf = (cell: CellValue, heading: string | undefined): CellValue =>
+  typeof cell === 'number' ? ratedDown(new Decimal(cell), splitHeading(heading ?? '').bracket ?? '').toNumber() : cell;
+
 /** The lines of a quote with their tolerances and drawings, from the catalogue as it is now. */
-export function paperLines(found: UsableCatalogue, { lines }: PrintedQuote): readonly PaperLine[] {
+export function paperLines(found: UsableCatalogue, { lines, headings }: PrintedQuote): readonly PaperLine[] {
   const isMetric = lengthUnitOf(found.catalogue.units.length) === 'mm';
-  return lines.map(line => {
+  return lines.map(printed => {
+    const line = { ...printed, pressure: pressureOf(printed.pressure, headings.pressure) };
     const overall = overallOf(line.overall, isMetric);
     if (!overall) return { ...line, tolerance: '', drawing: undefined };
     return { ...line, tolerance: toleranceOf(found, line, overall), drawing: drawingOf(found, line, overall) };

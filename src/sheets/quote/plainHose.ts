@@ -2,7 +2,7 @@ import { partKey } from '../../core/catalogue/partName';
 import { lengthRatio } from '../../core/catalogue/lengthPer';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
 import { guardPrice } from '../catalogue/guardPrice';
-import { rateCell } from '../catalogue/rateCell';
+import { rateNumber } from '../catalogue/rateNumber';
 import type { QuoteLine } from '../jobs/quoteLine';
 
 /** True for a hose that is sold without couplings: UNITCOST, which takes both, has no cost of it. */
@@ -23,8 +23,8 @@ export interface PlainHoseCost {
 export function plainHoseCost(found: UsableCatalogue): PlainHoseCost {
   const { length, perLength } = found.catalogue.units;
   const divisor = perLength ? lengthRatio(length, perLength) : 1;
-  const scrap = rateCell(found, 'scrap fraction') ?? '0';
-  const rate = (name: string) => rateCell(found, name) ?? 'NA()';
+  const scrap = rateNumber(found, 'scrap fraction') ?? '0';
+  const rate = (name: string) => rateNumber(found, name) ?? 'NA()';
   return {
     // CUTLENGTH reads lengths that are text (27 1/2), which a spreadsheet cannot multiply.
     hose: (hose, overall) =>

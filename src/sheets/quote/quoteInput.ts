@@ -16,5 +16,7 @@ export interface QuoteInput extends HeadInput {
   readonly temperatureUnit: string | undefined;
   /** The hoses of the table Derating, as a formula names them; undefined where there is no such table. */
   readonly deratedHoses: string | undefined;
+  /** With how many decimals ratings are read; undefined: as they are. */
+  readonly ratingDecimals: number | undefined;
   readonly plainHose: PlainHoseCost;
 }

@@ -13,6 +13,7 @@ export interface LineContext {
   readonly plainHose: PlainHoseCost;
   readonly deratedHoses: string | undefined;
   readonly temperatureUnit: string | undefined;
+  readonly ratingDecimals: number | undefined;
   /** Decimals of the currency. */
   readonly decimals: number;
 }

@@ -112,7 +112,7 @@ function sheetsFirst(changes: readonly Change[]): readonly Change[] {
  * Two new sheets: the quote with its prices, and its costs, margin and other settings, which stay here; all prices are formulas.
  */
 export function quoteSheet(input: QuoteInput): readonly Change[] {
-  const { sheets, lines, settings, catalogue, plainHose, deratedHoses, temperatureUnit } = input;
+  const { sheets, lines, settings, catalogue, plainHose, deratedHoses, temperatureUnit, ratingDecimals } = input;
   const layout = quoteLayoutOf(sheets, lines, settings);
   const writers: Writers = { quote: new SheetWriter(sheets.quote), costs: new SheetWriter(sheets.costs) };
   const { quote: writer, costs } = writers;
@@ -123,6 +123,7 @@ export function quoteSheet(input: QuoteInput): readonly Change[] {
     plainHose,
     deratedHoses,
     temperatureUnit,
+    ratingDecimals,
     decimals: decimalsOf(settings.format),
   };
   writeHead(writer, input, layout);

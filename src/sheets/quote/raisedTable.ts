@@ -5,6 +5,7 @@ import { HEAD_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
 import { TablePlace } from '../catalogue/tablePlace';
+import { TextNumbers } from '../catalogue/textNumbers';
 
 /** Tables whose prices can rise, and the heading of their price. */
 export const RAISED = { hoses: 'Price per length', fittings: 'Price', guards: 'Price per length' } as const;
@@ -55,12 +56,13 @@ export function raisedTable(
   ] as const) {
     if (width > 0) writer.formulas(0, first, [[copied(original(0, first, rows, width))]]);
   }
+  const numbers = new TextNumbers(name, content);
   const family = name === 'guards' ? undefined : place.column('Family');
   const priceFormula = (row: number) => {
     const cell = original(row, price, 1, 1);
     if (row <= place.headingRow) return copied(cell);
     const factor = rise(family === undefined ? undefined : original(row, family, 1, 1));
-    return `=IF(ISBLANK(${cell}),"",IF(${cell}&""="","",${cell}*(1+${factor})))`;
+    return `=IF(ISBLANK(${cell}),"",IF(${cell}&""="","",${numbers.formula(cell, row, price)}*(1+${factor})))`;
   };
   writer.formulas(
     0,

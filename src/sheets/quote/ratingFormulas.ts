@@ -1,3 +1,4 @@
+import { readRatingFormula } from '../catalogue/ratingDecimals';
 import { FLUID_NOT_CHECKED, HOSE_ALONE, NO_DERATING, NO_TEMPERATURES, NOT_DERATED } from '../jobs/lineRating';
 import type { QuoteLine } from '../jobs/quoteLine';
 import { isPlainHose } from './plainHose';
@@ -10,6 +11,8 @@ export interface RatingContext {
   /** The hoses of the table Derating, as a formula names them; undefined where there is no such table. */
   readonly deratedHoses: string | undefined;
   readonly temperatureUnit: string | undefined;
+  /** With how many decimals ratings are read; undefined: as they are. */
+  readonly ratingDecimals: number | undefined;
 }
 
 /** Formulas of a line, without `=`. */
@@ -51,7 +54,7 @@ export function ratingFormulas(context: RatingContext, line: QuoteLine, row: num
     const check = `IF(ISNUMBER(HOSE.HOSEDATA(${catalogue},${layout.cell('costs', 'hose', row)},"bore")),"OK","")`;
     return { check, pressure: '""', basis: `"${HOSE_ALONE}; "&${basisFormula(context, row)}` };
   }
-  const weakest = `INDEX(${assemblyCall(context, 'quote', row)},1,2)`;
+  const weakest = readRatingFormula(`INDEX(${assemblyCall(context, 'quote', row)},1,2)`, context.ratingDecimals);
   const { lowerPressure } = line;
   return {
     check: `INDEX(${assemblyCall(context, 'costs', row)},1,4)`,

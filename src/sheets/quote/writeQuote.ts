@@ -5,7 +5,8 @@ import { cutLengthFormat } from '../table/numberFormats';
 import type { RowProblem } from '../table/rowProblem';
 import { priceFormat } from '../catalogue/priceFormat';
 import { deratedHoses } from '../catalogue/deratedHoses';
-import { rateCell } from '../catalogue/rateCell';
+import { ratingDecimals } from '../catalogue/ratingDecimals';
+import { rateNumber } from '../catalogue/rateNumber';
 import { heldSentences } from './heldSentences';
 import { lineCautions } from './lineCautions';
 import { marginsOfWorkbook, type MarginTable } from './marginTable';
@@ -73,9 +74,10 @@ export async function writeQuote(
     pressureUnit: units.pressure.symbol,
     temperatureUnit: units.temperature?.symbol,
     deratedHoses: deratedHoses(found),
+    ratingDecimals: ratingDecimals(found.catalogue),
     plainHose: plainHoseCost(found),
     margins,
-    minimumRate: rateCell(found, 'minimum charge'),
+    minimumRate: rateNumber(found, 'minimum charge'),
     missingRates: missingRatesFormula(found),
     today: dayNumber(today)!,
   });

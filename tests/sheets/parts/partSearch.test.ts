@@ -108,6 +108,16 @@ test('a card shows units, reads fractions as per cent and names what is not stat
   expect(partFacts(hose, shrinking.units).facts.find(({ field }) => field === 'pricePerLength')!.text).toBe('8.00 per m');
 });
 
+test('a working pressure that was converted is read in whole bar, never above what it is', () => {
+  const part = search.parts.find(({ name }) => name === 'Alder cone straight DN 12')!;
+  const text = (workingPressure: number) =>
+    partFacts({ ...part, row: { ...part.row, workingPressure } } as typeof part, catalogue.units).facts.find(
+      ({ field }) => field === 'workingPressure',
+    )!.text;
+  // 3010 psi are 207.53 bar.
+  expect([text(250), text(27.5), text(207.532194497388)]).toEqual(['250 bar', '27.5 bar', '207 bar']);
+});
+
 test('lengths of a catalogue in inches are shown in fractions, and prices with two decimals or as many as they have', () => {
   const units = { ...catalogue.units, length: measureUnit('length', 'in')! };
   const part = search.parts.find(({ name }) => name === 'Alder flare straight DN 12')!;

@@ -7,6 +7,7 @@ import { cutsWriting } from '../../../src/sheets/cutlist/cutsWriting';
 import { cutsOptions } from '../cutlist/demoWorkbook';
 import { writePurchase, type PurchasePlanning } from '../../../src/sheets/purchase/writePurchase';
 import { bought, costParts, sampleLines, type Wanted } from '../quote/independentCosts';
+import { asCommaTexts, PRICED } from '../quote/commaTexts';
 import { openSample } from '../quote/openSample';
 
 jest.setTimeout(60_000);
@@ -82,6 +83,18 @@ it('hose in reels by length and scrap, fittings and ferrules in packs, guards by
   ]);
   const { values } = await book.content(sheet);
   expect(values[5]![0]).toMatch(/^STOP, nothing bought for: .*no crimp data/);
+});
+
+it('prices and scrap that are text with a decimal comma are bought as numbers', async () => {
+  await enterOrder();
+  const before = await list((await writePurchase(book.port, undefined, '2026-10-05')).sheet);
+  for (const [sheet, heading] of PRICED) await asCommaTexts(book, sheet, heading);
+  await book.port.select({ sheet: 'Jobs', address: 'A10' });
+  const { sheet } = await writePurchase(book.port, undefined, '2026-10-05');
+  const after = await list(sheet);
+  expect(await book.cell(sheet, 'C5')).toBe(bought.scrap);
+  expect(after.rows).toEqual(before.rows);
+  expect([after.label, after.total]).toEqual(['Total', before.total]);
 });
 
 it('names the lines that no new reel has in one piece', async () => {
