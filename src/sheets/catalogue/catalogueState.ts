@@ -1,6 +1,12 @@
+import type { Catalogue } from '../../core/catalogue/catalogue';
+import { crimpFor } from '../../core/catalogue/crimpFor';
 import { isHandle } from '../../core/catalogue/handleText';
 import { isFerrule } from '../../core/catalogue/partsMatch';
 import { partKey } from '../../core/catalogue/partName';
+import { TradeError } from '../../core/tradeError';
+import { Decimal } from '../../core/units/decimal';
+import { CONVERTED_PLACES } from '../../core/units/decimalPlaces';
+import { convertMeasure, type MeasureUnit } from '../../core/units/measureUnit';
 import type { RangeAddress, Workbook } from '../../workbook/workbook';
 import { CHOSEN_CATALOGUE, workbookCatalogue, type WorkbookCatalogue } from './workbookCatalogue';
 import { hostOf } from '../../workbook/shownWorkbook';
@@ -27,6 +33,8 @@ export interface CatalogueState {
   readonly isHose?: (name: string) => boolean;
   readonly isFitting?: (name: string) => boolean;
   readonly isMachine?: (name: string) => boolean;
+  /** Largest spread of a pair in a unit, as it is written in a formula: "" where its crimp data state none, undefined without crimp data. */
+  readonly largestSpread?: (hose: string, fitting: string, unit: MeasureUnit) => string | undefined;
   /** Where the table Machines describes the machines; undefined where it does not. */
   readonly machines?: MachineRows | undefined;
 }
@@ -38,6 +46,20 @@ export function catalogueHindrance({ present, trouble }: CatalogueState): string
 }
 
 const known = new WeakMap<Workbook, { readonly key: string; readonly at: RangeAddress; readonly state: CatalogueState }>();
+
+function spreadOf(catalogue: Catalogue, hose: string, fitting: string, unit: MeasureUnit): string | undefined {
+  if (hose === '' || fitting === '') return undefined;
+  try {
+    const { largestSpread } = crimpFor(catalogue, hose, fitting).crimp;
+    if (largestSpread === undefined) return '';
+    return convertMeasure(new Decimal(largestSpread), catalogue.units.diameter, unit)
+      .toDecimalPlaces(CONVERTED_PLACES)
+      .toString();
+  } catch (error) {
+    if (error instanceof TradeError) return undefined;
+    throw error;
+  }
+}
 
 async function stateOf(workbook: Workbook, found: WorkbookCatalogue): Promise<CatalogueState> {
   const { catalogue, reference, shown, reason } = found;
@@ -60,6 +82,7 @@ async function stateOf(workbook: Workbook, found: WorkbookCatalogue): Promise<Ca
       return entry !== undefined && !(entry.row && isFerrule(entry.row));
     },
     isMachine: name => index.machines.has(partKey(name)),
+    largestSpread: (hose, fitting, unit) => spreadOf(catalogue, hose, fitting, unit),
     machines: await machineRows(workbook),
   };
 }

@@ -17,6 +17,9 @@ export interface Bundle {
 
 const ofEnd = (end: 'A' | 'B') => ['die', 'dial', 'diameter', 'insertion'].map(id => `${id}${end}`);
 
+/** Of an end, or of a row that is one crimp. */
+const ofCrimps = (end: '' | 'A' | 'B') => ['check', 'deviation', 'nextDial'].map(id => `${id}${end}`);
+
 const BUNDLES: readonly (readonly [id: BundleId, label: string, ids: readonly string[]])[] = [
   [
     'bench',
@@ -25,7 +28,7 @@ const BUNDLES: readonly (readonly [id: BundleId, label: string, ids: readonly st
     ['cutLength', 'assembly', ...ofEnd('A'), ...ofEnd('B')],
   ],
   ['price', 'For the price', ['pressure', 'mass', 'cost', 'price']],
-  ['qa', 'For QA', ['check', 'deviation', 'nextDial']],
+  ['qa', 'For QA', [...ofCrimps(''), ...ofCrimps('A'), ...ofCrimps('B')]],
 ];
 
 function byReason(offers: readonly Offer[]): Bundle['lacking'] {

@@ -21,6 +21,7 @@ function placeOf({ columns, catalogue }: TableView, added: AddedAt, first: numbe
     addressOf({ row: first, column, rows: last - first + 1, columns: to - column + 1 });
   return {
     index: last > first ? 0 : 1,
+    rows: { first, last },
     catalogue: catalogue.reference ?? 'Catalogue',
     at: role => cells(columns[role]!.first, columns[role]!.last),
     added: id => (added.has(id) ? cells(added.get(id)!) : undefined),

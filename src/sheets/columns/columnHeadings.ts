@@ -8,5 +8,5 @@ export const COLUMN_HEADINGS: HeadingKind = {
   kind: 'jobs',
   roles: COLUMN_ROLE_CHOICES,
   needs: [['hose'], ['overall']],
-  columnsOf: (cells, table, { role }) => columnsReadIn({ table, columns: tableColumnsOf(cells, table, {}, role) }),
+  columnsOf: (cells, table, answers) => columnsReadIn({ table, columns: tableColumnsOf(cells, table, {}, answers) }),
 };

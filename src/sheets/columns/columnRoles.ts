@@ -3,8 +3,16 @@ import { HEADING_WORDS } from '../table/headingWords';
 import type { RoleList } from '../table/tableColumns';
 import { lengthRole, diameterRole, type MeasureRole } from '../table/measureRole';
 
+/** Roles of which each end of a row has one: those of end B end in `B`. */
+export type CrimpEndRole =
+  'readings' | 'target' | 'tolerance' | 'toleranceWidth' | 'smallest' | 'largest' | 'largestSpread' | 'dial';
+
+export type EndLetter = 'A' | 'B';
+
 /** What a column of someone's table can be to our functions. */
 export type Role =
+  | CrimpEndRole
+  | `${CrimpEndRole}B`
   | 'hose'
   | 'fittingA'
   | 'fittingB'
@@ -13,10 +21,6 @@ export type Role =
   | 'cutOffB'
   | 'allowance'
   | 'quantity'
-  | 'readings'
-  | 'target'
-  | 'tolerance'
-  | 'dial'
   | 'step'
   | 'crimper'
   | 'margin'
@@ -25,7 +29,7 @@ export type Role =
   | 'guard';
 
 /** Roles of one column each, the surest words first. */
-export const COLUMN_ROLES: RoleList<Exclude<Role, 'readings'>> = [
+export const COLUMN_ROLES: RoleList<Exclude<Role, 'readings' | `${CrimpEndRole}B`>> = [
   ['cutOffA', 'cutOffA'],
   ['cutOffB', 'cutOffB'],
   ['fittingA', 'fittingA'],
@@ -51,13 +55,31 @@ export const OF_END_A = ['target', 'tolerance', 'dial'] as const satisfies reado
 /** How a correction calls the readings: the word of the vocabulary. */
 export const READING = 'reading';
 
+/** How a correction calls the readings of end B, where both ends lie in a row. */
+export const READING_B = 'readingB';
+
+/** Columns of limits: the reader of crimps finds them, and they can be chosen by hand. */
+const LIMITS = ['toleranceWidth', 'smallest', 'largest', 'largestSpread'] as const satisfies readonly CrimpEndRole[];
+const OF_END_B = ['target', 'tolerance', ...LIMITS, 'dial'] as const satisfies readonly CrimpEndRole[];
+
+/** The role of an end: with one crimp a row that of end A serves for it. */
+export const roleOfEnd = <R extends CrimpEndRole>(role: R, end: EndLetter): R | `${R}B` => (end === 'B' ? `${role}B` : role);
+
 /** What people call a role. */
-export const roleLabel = (role: Role): string => HEADING_WORDS[role === 'readings' ? READING : role].label;
+export function roleLabel(role: Role): string {
+  const ofB = (['readings', ...OF_END_B] as const).find(each => role === `${each}B`);
+  const plain = ofB ?? (role as Exclude<Role, `${CrimpEndRole}B`>);
+  const { label } = HEADING_WORDS[plain === 'readings' ? READING : plain];
+  return ofB ? `${label} B` : label;
+}
 
 /** What a column can be, as it is shown where somebody chooses. */
 export const COLUMN_ROLE_CHOICES: readonly RoleChoice[] = [
   ...COLUMN_ROLES.map(([role]) => ({ role, label: roleLabel(role) })),
+  ...LIMITS.map(role => ({ role, label: roleLabel(role) })),
   { role: READING, label: roleLabel('readings') },
+  { role: READING_B, label: roleLabel('readingsB') },
+  ...OF_END_B.map(role => ({ role: `${role}B`, label: roleLabel(`${role}B`) })),
 ];
 
 /** What the numbers of the columns measure. */

@@ -9,7 +9,8 @@ import { tableAnswers, type TableAnswers, type TableKind } from '../table/tableA
 import type { TableQuestion } from '../table/tableQuestion';
 import { lineRows } from './lineRows';
 import type { TableUnits } from './offer';
-import { kindOfTable, tableColumnsOf, type Columns } from './tableColumnsOf';
+import type { CrimpFacts } from './crimpFacts';
+import { kindOfTable, readColumns, type Columns } from './tableColumnsOf';
 import { tableUnits } from './tableUnits';
 
 /** A table as the columns of ours are planned for it. */
@@ -17,6 +18,8 @@ export interface TableView {
   readonly cells: SheetCells;
   readonly table: FoundTable;
   readonly columns: Columns;
+  /** What its crimps are judged by besides columns. */
+  readonly crimps?: CrimpFacts | undefined;
   readonly hostTables: readonly HostBlock[];
   readonly catalogue: CatalogueState;
 }
@@ -56,12 +59,13 @@ export function tableView(
   answers: TableAnswers,
   hostTables: readonly HostBlock[] = [],
 ): TableView & { readonly units: TableUnits; readonly questions: readonly TableQuestion[] } {
-  const columns = tableColumnsOf(cells, table, catalogue, answers.role);
+  const { columns, crimps, questions: asked } = readColumns(cells, table, catalogue, answers, hostTables);
   const { block } = table;
   // Totals and remarks below the lines are none of our columns' business.
   const rows = table.hostTable ? block.rows : lineRows({ cells, table, columns }).last - block.row + 1;
   const lines = { ...table, block: { ...block, rows } };
-  return { cells, table: lines, columns, hostTables, catalogue, ...tableUnits(cells, lines, columns, answers, catalogue) };
+  const { units, questions } = tableUnits(cells, lines, columns, answers, catalogue);
+  return { cells, table: lines, columns, crimps, hostTables, catalogue, units, questions: [...questions, ...asked] };
 }
 
 /** Reads the table around the selection; with `stayOn`, the table around that block instead. */

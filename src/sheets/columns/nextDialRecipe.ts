@@ -1,5 +1,7 @@
 import { columnLetters, sheetInFormula } from '../../workbook/a1';
-import { judged, setUpOfEndA } from './crimpRecipes';
+import { roleOfEnd, type EndLetter } from './columnRoles';
+import { judgedBy, judgedEnds } from './judgedBy';
+import { setUpOf } from './setUp';
 import { MACHINE_FIELDS, type DialField, type MachineRow, type MachineRows } from '../catalogue/machineRows';
 import { call, type OfferContext, type FormulaPlace, type Recipe } from './offer';
 
@@ -64,15 +66,19 @@ function fromMachines({ columns, catalogue, options }: OfferContext): FromMachin
 }
 
 /** Dial of the next crimp, with the limits of the machine's dial where the table Machines states them. */
-export function nextDialRecipe(context: OfferContext): Recipe {
+function nextDialOf(context: OfferContext, end: EndLetter, letter: string): Recipe {
   const { columns, catalogue } = context;
-  const { needs, target, tolerance, alsoTakes, restsOn, catalogue: looksUp } = judged(context);
+  const by = judgedBy(context, end);
+  const { needs, alsoTakes, restsOn, catalogue: looksUp } = by;
   const found = fromMachines(context);
   const machine = found && 'of' in found ? found : undefined;
-  const canLookUp = catalogue.present && !!columns.hose && !!columns.fittingA;
-  const dialHere = !!columns.dial || !canLookUp;
+  const coupling = by.couplingEnd;
+  const dial = roleOfEnd('dial', end);
+  const canLookUp = catalogue.present && !!columns.hose && !!columns[`fitting${coupling}`];
+  const dialHere = !!columns[dial] || !canLookUp;
   const stepHere = !!columns.step;
   const hindrance = () => {
+    if (by.hindrance) return by.hindrance;
     if (found && 'reason' in found) return stepHere ? undefined : found.reason;
     if (stepHere || machine) return undefined;
     return catalogue.machines
@@ -83,13 +89,13 @@ export function nextDialRecipe(context: OfferContext): Recipe {
   const otherUnit = !stepHere && machine && looksUp && machineUnit !== catalogue.diameterUnit;
   const from = (field: DialField, place: FormulaPlace) => machine?.of(field, place) ?? '';
   return {
-    id: 'nextDial',
-    heading: 'Next dial',
+    id: `nextDial${letter}`,
+    heading: letter === '' ? 'Next dial' : `Next dial ${letter}`,
     crimp: true,
     catalogue: looksUp || !dialHere,
-    restsOn: [...(dialHere ? [] : ['dialA']), ...restsOn],
+    restsOn: [...(dialHere ? [] : [`dial${coupling}`]), ...restsOn],
     ...((looksUp || (!stepHere && machine)) && { unitMatters: 'diameter' as const }),
-    needs: [...(dialHere ? (['dial'] as const) : []), ...needs, ...(stepHere || !catalogue.machines ? (['step'] as const) : [])],
+    needs: [...(dialHere ? [dial] : []), ...needs, ...(stepHere || !catalogue.machines ? (['step'] as const) : [])],
     alsoTakes: [
       ...alsoTakes,
       ...(dialHere ? [] : ['Dial of the catalogue']),
@@ -107,15 +113,19 @@ export function nextDialRecipe(context: OfferContext): Recipe {
       : hindrance(),
     call: place =>
       call('NEXTDIAL', [
-        dialHere ? place.at('dial') : setUpOfEndA(context, 'dial', place),
-        place.at('readings'),
-        target(place),
-        tolerance(place),
+        dialHere ? place.at(dial) : setUpOf(context, coupling, 'dial', place),
+        by.readings(place),
+        by.target(place),
+        by.tolerance(place),
         stepHere ? place.at('step') : from('step', place),
         ...LIMITS.map(field => from(field, place)),
       ]),
   };
 }
+
+/** Dial of the next crimp: of each end where both ends lie in a row. */
+export const nextDialRecipes = (context: OfferContext): readonly Recipe[] =>
+  judgedEnds(context).map(([end, letter]) => nextDialOf(context, end, letter));
 
 /** The machine's limits that next dial is written without: all of them where no machine is known. */
 export function limitsLeftOut(context: OfferContext): readonly string[] {

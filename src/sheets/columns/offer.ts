@@ -1,6 +1,7 @@
 import type { Length } from '../../core/units/lengthUnit';
 import type { CatalogueState } from '../catalogue/catalogueState';
 import type { Role } from './columnRoles';
+import type { CrimpFacts } from './crimpFacts';
 import type { Columns } from './tableColumnsOf';
 
 /** Where a formula stands: the cells of its row, or, where one formula serves all rows, of all of them. */
@@ -11,6 +12,8 @@ export interface FormulaPlace {
   readonly catalogue: string;
   /** Row of a several-column answer that is wanted: 1, or 0 for all. */
   readonly index: 0 | 1;
+  /** Its rows, zero-based; undefined where calls are only compared. */
+  readonly rows?: { readonly first: number; readonly last: number } | undefined;
   /** Cells of a column that is written at the same time; undefined where it is not. */
   readonly added?: ((id: string) => string | undefined) | undefined;
 }
@@ -78,6 +81,7 @@ export interface TableUnits {
 /** What offers are made from. */
 export interface OfferContext {
   readonly columns: Columns;
+  readonly crimps?: CrimpFacts | undefined;
   readonly catalogue: CatalogueState;
   readonly options: OfferOptions;
   readonly units: TableUnits;

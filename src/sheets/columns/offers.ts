@@ -1,8 +1,9 @@
 import { assemblyRecipes, cutLengthRecipe } from './assemblyRecipes';
 import { columnLetters } from '../../workbook/a1';
 import { catalogueHindrance } from '../catalogue/catalogueState';
-import { judgementRecipes, setUpRecipes } from './crimpRecipes';
-import { nextDialRecipe } from './nextDialRecipe';
+import { judgementRecipes } from './crimpRecipes';
+import { setUpRecipes } from './setUp';
+import { nextDialRecipes } from './nextDialRecipe';
 import type { Offer, OfferContext, OfferOptions, FormulaPlace, Recipe, TableUnits } from './offer';
 import { priceRecipes } from './priceRecipes';
 import { measureUnit } from '../../core/units/measureUnit';
@@ -67,18 +68,18 @@ function secondReason(recipe: Recipe, table: OfferTable): string | undefined {
 
 /** What offers are made for: a table, or its columns alone. */
 export type OfferTable = Pick<TableView, 'columns' | 'catalogue'> &
-  Partial<Pick<TableView, 'cells' | 'table'>> & { readonly units?: TableUnits };
+  Partial<Pick<TableView, 'cells' | 'table' | 'crimps'>> & { readonly units?: TableUnits };
 
 /** The columns that can be added, each with what it takes, and with the reason in words where it cannot be added. */
 export function offersFor(table: OfferTable, options: OfferOptions = {}): Offer[] {
-  const { columns, catalogue, units = {} } = table;
-  const context = { columns, catalogue, options, units };
+  const { columns, catalogue, crimps, units = {} } = table;
+  const context = { columns, catalogue, crimps, options, units };
   const recipes: readonly Recipe[] = [
     cutLengthRecipe(context),
     ...setUpRecipes(context),
     ...assemblyRecipes(context),
     ...judgementRecipes(context),
-    nextDialRecipe(context),
+    ...nextDialRecipes(context),
     ...priceRecipes(context),
   ];
   return recipes.map(recipe => {

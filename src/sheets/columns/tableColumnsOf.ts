@@ -3,19 +3,23 @@ import { headingUnit } from '../../core/units/headingUnit';
 import { measureFromText } from '../../core/units/measureText';
 import { endsOfHeading } from '../table/endOfHeading';
 import type { FoundTable } from '../table/findTables';
-import { crimperColumn, nameColumns, type KnownParts } from '../table/nameColumns';
+import { crimperColumn, nameColumns } from '../table/nameColumns';
 import type { SheetCells } from '../table/sheetCells';
-import type { TableKind } from '../table/tableAnswers';
+import type { CatalogueState } from '../catalogue/catalogueState';
+import { NO_ANSWERS, type TableAnswers, type TableKind } from '../table/tableAnswers';
+import type { TableQuestion } from '../table/tableQuestion';
+import type { HostBlock } from '../../workbook/hostTable';
 import { columnsByRole, type ColumnsByRole } from '../table/tableColumns';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
-import { COLUMN_ROLES, OF_END_A, READING, type Role } from './columnRoles';
-import { readingSpan } from './readingSpan';
+import { COLUMN_ROLES, OF_END_A, READING, type CrimpEndRole, type EndLetter, type Role } from './columnRoles';
+import { blockColumns, crimpBlocks, crimpsIn } from './crimpBlocks';
+import { crimpFacts, openLimits, type CrimpFacts } from './crimpFacts';
 import type { Run } from '../table/cellRuns';
 
-/** Which column is what; all roles but the readings have one column. */
+/** Which column is what; all roles but those of readings have one column. */
 export type Columns = Readonly<Partial<Record<Role, Run>>>;
 
-type OneColumn = Exclude<Role, 'readings'>;
+type OneColumn = Exclude<Role, 'readings' | `${CrimpEndRole}B`>;
 
 const NO_CORRECTIONS: HeadingCorrections = new Map();
 const SAMPLE_ROWS = 50;
@@ -54,16 +58,16 @@ export function kindOfTable(cells: SheetCells, table: FoundTable, crimps: Headin
   if (table.headings.some(heading => crimps.get(correctionKey(heading)) === READING)) return 'crimps';
   const found = columnsByRole(table, COLUMN_ROLES);
   if (found.hose !== undefined && found.overall !== undefined) return 'jobs';
-  return readingSpan(cells, table, new Set(Object.values(found)), NO_CORRECTIONS) ? 'crimps' : 'jobs';
+  return crimpsIn(cells, table, NO_ANSWERS, {}) ? 'crimps' : 'jobs';
 }
 
-/** Which columns of a table our functions can take: as somebody said, by their words, by the names that stand in them. */
-export function tableColumnsOf(
+/** Columns by their words and by the names that stand in them. */
+function namedColumns(
   cells: SheetCells,
   table: FoundTable,
-  parts: KnownParts = {},
-  corrections: HeadingCorrections = NO_CORRECTIONS,
-): Columns {
+  parts: CatalogueParts,
+  corrections: HeadingCorrections,
+): Partial<Record<OneColumn, number>> {
   const words = columnsByRole(table, COLUMN_ROLES, corrections);
   const byWords = { ...words, ...ofEndA(table, words) };
   const crimper = byWords.crimper ?? crimperColumn(cells, table, parts.isMachine);
@@ -76,7 +80,60 @@ export function tableColumnsOf(
     const column = found[role];
     if (column !== undefined && !holdsNumbers(cells, table, column)) delete found[role];
   }
-  const readings = readingSpan(cells, table, new Set(Object.values(found)), corrections);
-  const spans = Object.entries(found).map(([role, column]) => [role, { first: column, last: column }] as const);
-  return Object.fromEntries([...spans, ...(readings ? [['readings', readings] as const] : [])]);
+  return found;
 }
+
+type CatalogueParts = Pick<CatalogueState, 'isHose' | 'isFitting' | 'isMachine' | 'largestSpread'> & {
+  readonly present?: boolean;
+};
+
+/** Which columns of a table our functions can take, and what they judge its crimps by. */
+export interface ReadColumns {
+  readonly columns: Columns;
+  /** Undefined where the table has no readings. */
+  readonly crimps: CrimpFacts | undefined;
+  readonly questions: readonly TableQuestion[];
+}
+
+const OF_CRIMPS = ['target', 'tolerance', 'dial'] as const satisfies readonly OneColumn[];
+
+/** The columns of a table: as somebody said, by their words, by the names that stand in them; readings and limits as the reader of crimps finds them. */
+export function readColumns(
+  cells: SheetCells,
+  table: FoundTable,
+  parts: CatalogueParts = {},
+  answers: TableAnswers = NO_ANSWERS,
+  hostTables: readonly HostBlock[] = [],
+): ReadColumns {
+  const found = namedColumns(cells, table, parts, answers.role);
+  const crimps = crimpsIn(cells, table, answers, parts, hostTables);
+  const spans = (columns: Partial<Record<OneColumn, number>>) =>
+    Object.entries(columns).map(([role, column]) => [role, { first: column, last: column }] as const);
+  if (!crimps) return { columns: Object.fromEntries(spans(found)), crimps: undefined, questions: [] };
+  for (const role of OF_CRIMPS) delete found[role];
+  const canLookUp = parts.present === true && found.hose !== undefined && found.fittingA !== undefined;
+  const blocks = crimpBlocks(crimps).map(block => ({ block, open: openLimits(crimps, block, canLookUp) }));
+  const ofCrimps = blocks.map(({ block, open }) => {
+    const { smallest, largest, ...others } = block.roles;
+    const isNumbers = (role: string | undefined) =>
+      role !== undefined && holdsNumbers(cells, table, crimps.columns[role as keyof typeof crimps.columns]!);
+    const roles = open === 'none' ? others : { ...others, ...(smallest && { smallest }), ...(largest && { largest }) };
+    return { ...block, roles: Object.fromEntries(Object.entries(roles).filter(([, role]) => isNumbers(role))) };
+  });
+  const columns = Object.assign({}, ...ofCrimps.map(block => blockColumns(crimps, block))) as Columns;
+  const taken = new Set(
+    Object.values(columns).flatMap(({ first, last }) => Array.from({ length: last - first + 1 }, (_, i) => first + i)),
+  );
+  const free = Object.fromEntries(Object.entries(found).filter(([, column]) => !taken.has(column)));
+  const questions = blocks.flatMap(({ open }) => (open && open !== 'none' ? [open] : []));
+  const open = new Set<EndLetter>(blocks.flatMap(each => (each.open && each.open !== 'none' ? [each.block.end] : [])));
+  return {
+    columns: { ...Object.fromEntries(spans(free)), ...columns },
+    crimps: crimpFacts(crimps, ofCrimps, open, parts),
+    questions: [...new Map(questions.map(question => [question.sentence, question])).values()],
+  };
+}
+
+/** Which columns of a table our functions can take. */
+export const tableColumnsOf = (...[cells, table, parts, answers]: Parameters<typeof readColumns>): Columns =>
+  readColumns(cells, table, parts, answers).columns;

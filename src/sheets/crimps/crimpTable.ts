@@ -180,12 +180,13 @@ export function crimpTable(
   ofCatalogue?: MeasureUnit,
 ): CrimpTable {
   const table = readable(found);
-  const { found: columns, bare: bareLimits, notes } = limitColumns(cells, table, said, parts);
+  const stated = statedAbove(cells, found, others);
+  const above = new Set(stated.map(({ name }) => name));
+  const { found: columns, bare: bareLimits, notes } = limitColumns(cells, table, said, parts, above);
   const roles = Object.keys(columns.columns) as CrimpRole[];
   const measures = crimpMeasures(roles);
   const readings = roles.filter(isReadingRole).map(role => columns.columns[role]!);
   const diameters = (Object.keys(measures) as CrimpRole[]).map(role => columns.columns[role]!);
-  const stated = statedAbove(cells, found, others);
   const units = new Set(stated.flatMap(({ name, unit }) => (unit && name !== 'lowest' ? [unit] : [])));
   const unitAbove = units.size === 1 ? [...units][0] : undefined;
   const targets = TARGETS.flatMap(role => columns.columns[role] ?? []);

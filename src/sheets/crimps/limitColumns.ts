@@ -8,6 +8,7 @@ import type { TableQuestion } from '../table/tableQuestion';
 import { columnLetters } from '../../workbook/a1';
 import { extremePairs, isBareExtreme, pairMeaning, type ExtremePair } from './bareLimits';
 import { crimpColumns, type CrimpColumns } from './crimpColumns';
+import { withoutLookedUp } from './lookedUpColumns';
 
 /** A pair of `Min` and `Max` that may be taken as limits. */
 export interface BareLimits {
@@ -47,14 +48,21 @@ function questionOf(names: readonly string[], { block }: FoundTable, { smallest,
 
 /**
  * Tells limits from the smallest and largest of the readings: a column that is worked out of the readings limits nothing, and then the next
- * one that its heading allows is looked at.
+ * one that its heading allows is looked at. What only repeats the catalogue does not count before the sheet's own.
+ * @param above what is stated above the table
  */
-export function limitColumns(cells: SheetCells, table: FoundTable, said: TableAnswers, parts: KnownParts): LimitColumns {
+export function limitColumns(
+  cells: SheetCells,
+  table: FoundTable,
+  said: TableAnswers,
+  parts: KnownParts,
+  above: ReadonlySet<string> = new Set(),
+): LimitColumns {
   const names = headingNames(table.headings);
   const nameOf = (column: number) => names[column - table.block.column]!;
   const notes: string[] = [];
-  const setAside = new Map(said.role);
   const find = (corrections: HeadingCorrections) => crimpColumns(cells, table, corrections, parts);
+  const setAside = new Map(withoutLookedUp(cells, table, said.role, above, find));
   for (let found = find(setAside); ; found = find(setAside)) {
     const bare: Partial<Record<ExtremePair['end'], BareLimits>> = {};
     let isChanged = false;

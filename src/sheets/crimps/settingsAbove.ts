@@ -4,6 +4,7 @@ import type { Decimal } from '../../core/units/decimal';
 import { measureUnit, type MeasureUnit } from '../../core/units/measureUnit';
 import type { Length } from '../../core/units/lengthUnit';
 import type { FoundTable } from '../table/findTables';
+import type { CellPlace } from '../../workbook/a1';
 import { headingForms, statedUnit } from '../table/heading';
 import { HEADING_WORDS } from '../table/headingWords';
 import { refusePercent } from '../table/refusePercent';
@@ -58,11 +59,13 @@ export function statedAbove(cells: SheetCells, { block }: FoundTable, others: re
 export interface SettingsAbove {
   readonly lengths: Readonly<Partial<Record<Exclude<LengthName, 'toleranceWidth'>, Length>>>;
   readonly dials: Readonly<Partial<Record<DialName, Decimal>>>;
+  /** Cells of the lengths. */
+  readonly cells: Readonly<Partial<Record<LengthName, CellPlace>>>;
   /** Sentences about numbers that cannot be read, or are read otherwise than somebody might think. */
   readonly problems: readonly string[];
 }
 
-export const NOTHING_ABOVE: SettingsAbove = { lengths: {}, dials: {}, problems: [] };
+export const NOTHING_ABOVE: SettingsAbove = { lengths: {}, dials: {}, cells: {}, problems: [] };
 
 /**
  * Reads the numbers that are stated above a table.
@@ -71,6 +74,7 @@ export const NOTHING_ABOVE: SettingsAbove = { lengths: {}, dials: {}, problems: 
 export function settingsAbove(cells: SheetCells, stated: readonly Stated[], unit: MeasureUnit | undefined): SettingsAbove {
   const lengths: { -readonly [Name in keyof SettingsAbove['lengths']]: Length | undefined } = {};
   const dials: Partial<Record<DialName, Decimal>> = {};
+  const places: Partial<Record<LengthName, CellPlace>> = {};
   const problems: string[] = [];
   for (const { name, label, row, column, unit: own } of stated) {
     const cell = cells.value(row, column);
@@ -84,6 +88,7 @@ export function settingsAbove(cells: SheetCells, stated: readonly Stated[], unit
         refusePercent(cell, format, label);
         const rules = { format, sign, eitherWay: name === 'tolerance' };
         const value = measureOfCell(cell, label, 'length', own ?? unit, rules);
+        if (value) places[name] = { row, column };
         if (value && name === 'toleranceWidth') {
           lengths.tolerance ??= { ...value, value: value.value.div(2) };
           problems.push(`Above the table: ${wholeWidth(label)}`);
@@ -94,5 +99,5 @@ export function settingsAbove(cells: SheetCells, stated: readonly Stated[], unit
       problems.push(`Above the table: ${error.message}.`);
     }
   }
-  return { lengths, dials, problems };
+  return { lengths, dials, cells: places, problems };
 }

@@ -17,6 +17,8 @@ export interface CrimpEnd {
   /** Limits of the mean crimp diameter. */
   readonly smallest?: Decimal | undefined;
   readonly largest?: Decimal | undefined;
+  /** Of the readings, as the catalogue says. */
+  readonly largestSpread?: Decimal | undefined;
   readonly crimpLength?: Decimal | undefined;
   /** 0 = none, undefined = not stated. */
   readonly skiveOutside?: Decimal | undefined;

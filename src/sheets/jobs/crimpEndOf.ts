@@ -100,6 +100,10 @@ function ofCatalogue(own: Facts, line: JobLine, fitting: string, catalogue: Cata
     dial: own.dial ?? (hasTheirs ? String(setup.dial) : undefined),
     trial: own.dial === undefined && setup.source === 'NO DIAL' ? trialText(catalogue, line.hose, fitting, machine) : undefined,
     ...target,
+    largestSpread:
+      crimp.largestSpread === undefined
+        ? undefined
+        : lengthIn({ value: new Decimal(crimp.largestSpread), unit: units.diameter }, unit),
     crimpLength: own.crimpLength ?? length(crimp.crimpLength),
     skiveOutside: own.skiveOutside ?? length(crimp.skiveOutside),
     skiveInside: own.skiveInside ?? length(crimp.skiveInside),

@@ -10,6 +10,7 @@ import {
   writtenIn,
   type PieceCells,
   type PiecePlaces,
+  type UnitOfColumn,
 } from './pieceCells';
 import { pieceColumns, type PieceColumn, type PieceRole, type PieceUnits } from './pieceColumns';
 import type { Pieces } from './readPieces';
@@ -27,15 +28,19 @@ interface Target {
   readonly places: PiecePlaces;
   /** Zero-based first new row. */
   readonly first: number;
+  readonly unitOf: UnitOfColumn;
 }
 
 const block = (row: number, column: number, rows = 1, columns = 1): Block => ({ row, column, rows, columns });
 
-function verdict(role: PieceRole, cells: PieceCells, { places }: Target, row: number): string {
+function verdict(role: PieceRole, cells: PieceCells, { places, unitOf }: Target, row: number): string {
   if (role === 'lengthVerdict') return (cells.shortest && cells.longest && lengthVerdictFormula(places, row)) || '';
   const end = role === 'verdictA' ? 'A' : 'B';
-  return (cells[`target${end}`] && cells[`tolerance${end}`] && crimpVerdictFormula(places, row, end)) || '';
+  return (cells[`target${end}`] && cells[`tolerance${end}`] && crimpVerdictFormula(places, row, end, cells, unitOf)) || '';
 }
+
+/** Columns that people may add: they are read, not written. */
+const SPREADS = ['largestSpread', 'largestSpreadA', 'largestSpreadB'] as const satisfies readonly PieceRole[];
 
 const VERDICTS: ReadonlySet<PieceRole> = new Set(['verdictA', 'verdictB', 'lengthVerdict']);
 
@@ -60,12 +65,11 @@ const formats = (columns: readonly PieceColumn[], target: Target, rows: number):
 function onNewSheet(book: PieceBook, rows: readonly PieceCells[], units: PieceUnits): Grown {
   const columns = pieceColumns(units);
   const places: PiecePlaces = new Map(columns.map(({ role }, index) => [role, index]));
-  const target: Target = { sheet: book.sheet, places, first: 1 };
+  const unitOf = (role: PieceRole) => unitOnNewSheet(role, units);
+  const target: Target = { sheet: book.sheet, places, first: 1, unitOf };
   const head = at(target, block(0, 0, 1, columns.length));
   const body = at(target, block(1, 0, rows.length, columns.length));
-  const values = rows.map(cells =>
-    columns.map(({ role }): WrittenCell => writtenIn(role, cells[role], unitOnNewSheet(role, units))),
-  );
+  const values = rows.map(cells => columns.map(({ role }): WrittenCell => writtenIn(role, cells[role], unitOf(role))));
   const blank = [columns, ...rows].map(() => columns.map(() => ''));
   return {
     row: 2,
@@ -119,11 +123,12 @@ function below(pieces: Pieces, rows: readonly PieceCells[], units: PieceUnits): 
     );
   }
   const places = new Map<PieceRole, number>(missing.map(({ role }, index) => [role, next + index]));
-  for (const { role } of columns) if (table.columns[role] !== undefined) places.set(role, table.columns[role]);
-  const target: Target = { sheet, places, first: own.row + own.rows };
+  for (const role of [...columns.map(each => each.role), ...SPREADS])
+    if (table.columns[role] !== undefined) places.set(role, table.columns[role]);
   const present = columns.filter(({ role }) => places.has(role));
   const unitOf = (role: PieceRole) =>
     table.columns[role] === undefined ? unitOnNewSheet(role, units) : table.reader.unitOf(role)?.symbol;
+  const target: Target = { sheet, places, first: own.row + own.rows, unitOf };
   const written = present.filter(({ role }) => rows.some(cells => cells[role] !== undefined));
   const ofColumn = ({ role }: PieceColumn) => at(target, block(target.first, places.get(role)!, rows.length));
   const headings = missing.map(({ heading }, index) => ({ heading, where: at(target, block(own.row, next + index)) }));

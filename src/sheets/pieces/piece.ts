@@ -14,6 +14,8 @@ export interface PieceEnd {
   readonly dial: Decimal | undefined;
   readonly target: Length | undefined;
   readonly tolerance: Length | undefined;
+  /** As its own column says, else as the formula of its verdict does. */
+  readonly largestSpread: Length | undefined;
   /** As many as the sheet has columns for; undefined where a cell is blank. */
   readonly readings: readonly (Length | undefined)[];
   /** As its cell shows it: `IN SPEC`, `TIGHT`, …; "" where it is blank or an error. */

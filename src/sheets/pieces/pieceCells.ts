@@ -3,6 +3,7 @@ import type { Measure } from '../../cells/sheetCell';
 import { convertMeasure, measureUnit } from '../../core/units/measureUnit';
 import { addressOf, cellAddress } from '../../workbook/a1';
 import type { WrittenCell } from '../print/sheetWriter';
+import { turnedBy } from '../table/turnedBy';
 import { PIECE_MEASURES, readingRoles, type PieceEndLetter, type PieceRole, type PieceUnits } from './pieceColumns';
 
 /** What is written into one row; what is left out stays blank. Formulas begin with `=`. */
@@ -29,15 +30,42 @@ export function unitOnNewSheet(role: PieceRole, { length, pressure }: PieceUnits
 
 const cellAt = (row: number, column: number) => cellAddress({ row, column });
 
+/** Unit of a column: as its heading says, or as a new sheet has it. */
+export type UnitOfColumn = (role: PieceRole) => string | undefined;
+
+/** The largest spread of an end as the verdict takes it: the cell that somebody has for it, else what the data said on that day. */
+function spreadArgument(places: PiecePlaces, row: number, end: PieceEndLetter, cells: PieceCells, unitOf: UnitOfColumn): string {
+  const unit = unitOf(`reading1${end}`) ?? unitOf(`target${end}`);
+  const role = ([`largestSpread${end}`, 'largestSpread'] as const).find(each => places.has(each));
+  const stated = String(writtenIn(`largestSpread${end}`, cells[`largestSpread${end}`], unit));
+  if (!role) return stated;
+  const cell = cellAt(row, places.get(role)!);
+  const [from, to] = [measureUnit('length', unitOf(role) ?? ''), measureUnit('length', unit ?? '')];
+  return `IF(${cell}="",${stated || '""'},${cell}${from && to ? turnedBy(from, to) : ''})`;
+}
+
+/** The largest spread that a verdict's formula states by itself; undefined where it states none. */
+export function spreadInVerdict(formula: string): number | undefined {
+  const [, stated] = /CRIMPCHECK\([^()]*,,(?:IF\([^,]*,)?(\d+(?:\.\d+)?)[,)]/i.exec(formula) ?? [];
+  return stated === undefined ? undefined : Number(stated);
+}
+
 /** Verdict of an end: CRIMPCHECK of its readings; undefined where they do not lie side by side. */
-export function crimpVerdictFormula(places: PiecePlaces, row: number, end: PieceEndLetter): string | undefined {
+export function crimpVerdictFormula(
+  places: PiecePlaces,
+  row: number,
+  end: PieceEndLetter,
+  cells: PieceCells,
+  unitOf: UnitOfColumn,
+): string | undefined {
   const columns = readingRoles(end).map(role => places.get(role));
   const [target, tolerance] = [places.get(`target${end}`), places.get(`tolerance${end}`)];
   const first = columns[0];
   if (first === undefined || target === undefined || tolerance === undefined) return undefined;
   if (columns.some((column, index) => column !== first + index)) return undefined;
   const readings = addressOf({ row, column: first, rows: 1, columns: columns.length });
-  return `=HOSE.CRIMPCHECK(${readings},${cellAt(row, target)},${cellAt(row, tolerance)})`;
+  const spread = spreadArgument(places, row, end, cells, unitOf);
+  return `=HOSE.CRIMPCHECK(${readings},${cellAt(row, target)},${cellAt(row, tolerance)}${spread && `,,${spread}`})`;
 }
 
 /** Verdict of the finished length against the limits in the row; undefined where a column is missing. */

@@ -5,7 +5,7 @@ import { lengthRole, diameterRole, type MeasureRole } from '../table/measureRole
 import { DATE_FORMAT } from '../print/dateFormat';
 
 /** Fields of one end, without the letter of the end. */
-export type PieceEndField = 'fitting' | 'lot' | 'die' | 'dial' | 'target' | 'tolerance' | 'verdict';
+export type PieceEndField = 'fitting' | 'lot' | 'die' | 'dial' | 'target' | 'tolerance' | 'largestSpread' | 'verdict';
 export type PieceEndLetter = 'A' | 'B';
 
 /** Readings of one end that the sheet is written with. */
@@ -47,6 +47,7 @@ export const PLAIN_ROLES = [
   ['replaces', 'replaces'],
   ['useBy', 'useBy'],
   ['note', 'note'],
+  ['largestSpread', 'largestSpread'],
 ] as const satisfies RoleList<string>;
 
 /** Words of an end's columns, once the end is taken off: `Die A` → `Die`. */
@@ -57,6 +58,7 @@ export const END_WORDS: readonly (readonly [PieceEndField, ...HeadingWord[]])[] 
   ['dial', 'dial'],
   ['target', 'target'],
   ['tolerance', 'tolerance'],
+  ['largestSpread', 'largestSpread'],
   ['verdict', 'verdict'],
 ];
 
@@ -71,6 +73,7 @@ const pressure = (label: string): MeasureRole => ({ quantity: 'pressure', group:
 /** What the numbers of the sheet measure. */
 export const PIECE_MEASURES: Readonly<Partial<Record<PieceRole, MeasureRole>>> = {
   cutLength: lengthRole('cut length'),
+  largestSpread: diameterRole('largest spread'),
   overall: lengthRole('overall length'),
   shortest: lengthRole('shortest length'),
   longest: lengthRole('longest length'),
@@ -81,6 +84,7 @@ export const PIECE_MEASURES: Readonly<Partial<Record<PieceRole, MeasureRole>>> =
     ENDS.flatMap(end => [
       [`target${end}`, diameterRole(`target ${end}`)],
       [`tolerance${end}`, diameterRole(`tolerance ${end}`)],
+      [`largestSpread${end}`, diameterRole(`largest spread ${end}`)],
       ...readingRoles(end, MOST_READINGS).map((role, index) => [role, diameterRole(`reading ${end}${index + 1}`)]),
     ]),
   ),

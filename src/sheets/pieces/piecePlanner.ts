@@ -34,6 +34,7 @@ const NO_END: PieceEnd = {
   dial: undefined,
   target: undefined,
   tolerance: undefined,
+  largestSpread: undefined,
   readings: [],
   verdict: '',
 };

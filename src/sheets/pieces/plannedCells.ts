@@ -48,6 +48,7 @@ function endCells(end: CrimpEnd, letter: PieceEndLetter, unit: LengthUnit): Piec
     [`dial${letter}`]: dialCell(end.dial),
     [`target${letter}`]: measure(target),
     [`tolerance${letter}`]: measure(tolerance),
+    [`largestSpread${letter}`]: measure(end.largestSpread),
   };
 }
 

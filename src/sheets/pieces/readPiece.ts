@@ -1,9 +1,11 @@
 import { type Measure, nameOfCell } from '../../cells/sheetCell';
+import { Decimal } from '../../core/units/decimal';
 import { quotedText } from '../../core/quotedText';
 import { TradeError } from '../../core/tradeError';
 import { gaugeKey, gaugeKindOf } from '../gauges/gauge';
 import { namesIn } from '../table/namesInCell';
 import type { Piece, PieceEnd } from './piece';
+import { spreadInVerdict } from './pieceCells';
 import { MOST_READINGS, readingRoles, type PieceEndLetter, type PieceRole } from './pieceColumns';
 import { pieceStatusOf } from './pieceStatus';
 import type { PieceTable } from './pieceTable';
@@ -40,6 +42,14 @@ class PieceReader {
 
   date = () => this.attempt(() => this.from.reader.moment(this.row, 'date', 'date'));
 
+  private largestSpread(end: PieceEndLetter): Measure | undefined {
+    const { reader } = this.from;
+    const own = this.measure(`largestSpread${end}`) ?? this.measure('largestSpread');
+    const [verdict, unit] = [reader.columns[`verdict${end}`], reader.unitOf(`reading1${end}`)];
+    const stated = own || verdict === undefined ? undefined : spreadInVerdict(reader.cells.formula(this.row, verdict));
+    return own ?? (stated !== undefined && unit ? { value: new Decimal(stated), unit } : undefined);
+  }
+
   end(end: PieceEndLetter): PieceEnd {
     const has = readingRoles(end, MOST_READINGS).filter(role => this.from.reader.has(role));
     return {
@@ -49,6 +59,7 @@ class PieceReader {
       dial: this.number(`dial${end}`, `dial ${end}`),
       target: this.measure(`target${end}`),
       tolerance: this.measure(`tolerance${end}`),
+      largestSpread: this.largestSpread(end),
       readings: has.map(role => this.measure(role)),
       verdict: this.name(`verdict${end}`),
     };

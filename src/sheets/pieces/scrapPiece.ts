@@ -21,13 +21,14 @@ export interface Scrapping {
 /** Units that missing columns would be written in: the sheet has its own. */
 const UNITS: PieceUnits = { length: 'mm', pressure: 'bar' };
 
-function endCells({ fitting, die, dial, target, tolerance }: PieceEnd, letter: PieceEndLetter): PieceCells {
+function endCells({ fitting, die, dial, target, tolerance, largestSpread }: PieceEnd, letter: PieceEndLetter): PieceCells {
   return {
     [`fitting${letter}`]: fitting || undefined,
     [`die${letter}`]: die || undefined,
     [`dial${letter}`]: dial?.toNumber(),
     [`target${letter}`]: target,
     [`tolerance${letter}`]: tolerance,
+    [`largestSpread${letter}`]: largestSpread,
   };
 }
 

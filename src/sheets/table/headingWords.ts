@@ -129,7 +129,10 @@ export const HEADING_WORDS = {
     `(?:largest|max\\.?|maximum|highest|upper) ?(?:crimp )?(?:${DIAMETER}|limit|allowed)|largest|highest|upper|high limit|usl`,
     'max\\.?|maximum',
   ),
-  largestSpread: words('Largest spread', '(?:largest|greatest) spread|allowed spread|spread limit|max\\.? spread|maximum spread'),
+  largestSpread: words(
+    'Largest spread',
+    '(?:largest|greatest) spread|allowed spread|spread limit|max\\.? spread|maximum spread|(?:largest|greatest|allowed|max\\.?|maximum) ovality|ovality limit',
+  ),
   crimpLength: words('Crimp length', 'crimp length'),
   skiveOutside: words('Skive outside', 'skive outside|outside skive'),
   skiveInside: words('Skive inside', 'skive inside|inside skive'),

@@ -65,7 +65,7 @@ const HINDRANCE = 'no-parts-data';
 export function OfferList({ offers, chosen, hindrance, limitsLeftOut, onLoadParts, onChange }: Props) {
   const styles = useStyles();
   const crimp = offers.some(offer => offer.crimp && !offer.reason && chosen.has(offer.id));
-  const nextDial = offers.some(offer => offer.id === 'nextDial' && !offer.reason && chosen.has(offer.id));
+  const nextDial = offers.some(offer => offer.id.startsWith('nextDial') && !offer.reason && chosen.has(offer.id));
   const hindered = offers.filter(({ reason }) => reason !== undefined && reason === hindrance);
   const own = offers.filter(({ reason }) => reason !== undefined && reason !== hindrance);
   const choices = (some: readonly Offer[], saidIn?: string) =>

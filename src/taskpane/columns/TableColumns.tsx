@@ -150,7 +150,9 @@ export function TableColumns({ workbook, view, onTold, onAdded, onLoadParts, onA
         onAdd={bundle => void add(bundle.offers)}
       />
       {writtenCrimps.length > 0 && picked.length === 0 && (
-        <CrimpCautions limitsLeftOut={writtenCrimps.includes('nextDial') ? limitsLeftOut({ ...view, options, units }) : []} />
+        <CrimpCautions
+          limitsLeftOut={writtenCrimps.some(id => id.startsWith('nextDial')) ? limitsLeftOut({ ...view, options, units }) : []}
+        />
       )}
       <OfferFields columns={columns} catalogue={catalogue} settings={settings} onChange={setSettings} />
       <OfferList
