@@ -103,8 +103,8 @@ export function momentNumber(cell: string | number, orders: DateOrders = NO_ORDE
  * A date as the sheet's day number; as momentNumber, without the time of day.
  * @example dayNumber('2025-03-14') // 45730
  */
-export function dayNumber(cell: string | number): number | undefined {
-  const moment = momentNumber(cell);
+export function dayNumber(cell: string | number, orders?: DateOrders): number | undefined {
+  const moment = momentNumber(cell, orders);
   return moment === undefined ? undefined : Math.floor(moment);
 }
 

@@ -10,6 +10,8 @@ export interface RecordCrimp {
   /** Number of the assembly, or of the piece within its line. */
   readonly piece: string;
   readonly end: string;
+  readonly order: string;
+  readonly assembly: string;
   readonly hose: string;
   readonly hoseLot: string;
   readonly hoseMade: string;

@@ -71,6 +71,8 @@ export function crimpsOfRows(
   return rows.map((row, index) => ({
     piece: pieces[index]!,
     end: row.end,
+    order: row.order,
+    assembly: row.assembly,
     hose: row.hose,
     hoseLot: lots[index]!,
     hoseMade: dateText(row.hoseMade),
@@ -92,6 +94,8 @@ function plannedCrimp(end: CrimpEnd, piece: number): RecordCrimp {
   return {
     piece: String(piece),
     end: end.end,
+    order: '',
+    assembly: '',
     hose: '',
     hoseLot: '',
     hoseMade: '',

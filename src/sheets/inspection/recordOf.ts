@@ -10,8 +10,6 @@ import type { RecordGauges } from './recordGauges';
 import type { Instrument } from './instrument';
 import { crimpsOfCard, crimpsOfRows, dateText } from './recordCrimps';
 
-const firstOf = (rows: readonly CrimpRow[], pick: (row: CrimpRow) => string) => rows.map(pick).find(Boolean) ?? '';
-
 function allOf(rows: readonly CrimpRow[], pick: (row: CrimpRow) => string): string {
   return [...new Set(rows.map(pick).filter(Boolean))].join(', ');
 }
@@ -68,10 +66,10 @@ export function recordOf(all: readonly CrimpRow[], card: BenchCard | undefined, 
     title: card?.isStop ? `${title}: STOP` : title,
     line,
     label: card?.label || (pieces[0]?.label ?? ''),
-    order: firstOf(all, row => row.order) || (card?.order ?? ''),
+    order: allOf(all, row => row.order) || (card?.order ?? ''),
     assembly: allOf(rows, row => row.assembly) || listed(pieces.map(assemblyOf)) || (card?.assembly ?? ''),
     quantity: card?.quantity ? String(card.quantity) : '',
-    hose: firstOf(all, row => row.hose) || (card?.hose ?? ''),
+    hose: allOf(all, row => row.hose) || (card?.hose ?? ''),
     hoseLot: allOf(rows, row => row.hoseLot) || listed(pieces.map(({ lot }) => lot)),
     hoseMade: allOf(rows, row => dateText(row.hoseMade)),
     unit,

@@ -54,8 +54,8 @@ const own = ({ record, crimp, options: { fields } }: Row) => {
 const columnsFor = (readings: number): readonly RecordColumn[] => [
   column('Date', 70, ({ options }) => date(options.today), DATE_FORMAT),
   column('Line', 40, ({ record }) => record.line),
-  column('Order', 70, ({ record }) => record.order),
-  column('Assembly', 80, ({ record }) => record.assembly),
+  column('Order', 70, ({ record, crimp }) => crimp.order || record.order),
+  column('Assembly', 80, ({ record, crimp }) => crimp.assembly || record.assembly),
   column('Piece', 40, ({ crimp }) => crimp.piece),
   column('End', 34, ({ crimp }) => crimp.end),
   column('Quantity', 50, ({ record }) => (record.quantity ? Number(record.quantity) : '')),
@@ -163,12 +163,19 @@ export async function recordGrowth(
   const used = name ? await workbook.used(name) : undefined;
   const standing = recordsInSheet(used);
   const columns = columnsFor(Math.max(standing.readings, ...records.map(readingCount)));
-  const all = records.flatMap(record => record.crimps.map(crimp => columns.map(({ cell }) => cell({ record, crimp, options }))));
-  const keys = keysOf(
-    columns.map(({ heading }) => heading.toLowerCase()),
-    all,
+  const rowsOf = (each: (crimp: RecordCrimp) => RecordCrimp) =>
+    records.flatMap(record =>
+      record.crimps.map(crimp => columns.map(({ cell }) => cell({ record, crimp: each(crimp), options }))),
+    );
+  const headings = columns.map(({ heading }) => heading.toLowerCase());
+  const all = rowsOf(crimp => crimp);
+  const keys = keysOf(headings, all);
+  // Rows of earlier versions name the orders and assemblies of their whole line.
+  const before = keysOf(
+    headings,
+    rowsOf(crimp => ({ ...crimp, order: '', assembly: '' })),
   );
-  const rows = all.filter((_, index) => !standing.keys.has(keys[index]!));
+  const rows = all.filter((_, index) => !standing.keys.has(keys[index]!) && !standing.keys.has(before[index]!));
   const growth = { sheet: name ?? RECORDS_SHEET, columns, rows };
   const appended = rows.length > 0 ? appendRows(growth, used, name !== undefined) : undefined;
   return { appended, added: rows.length, standing: all.length - rows.length };

@@ -1,9 +1,10 @@
 import { quotedText } from '../../core/quotedText';
 import { nameOfCell } from '../../cells/sheetCell';
-import { dayNumber, isoDate } from '../../core/units/sheetDate';
+import { dayNumber, isoDate, type DateOrders } from '../../core/units/sheetDate';
 import { splitHeading } from '../../core/units/headingUnit';
 import { cellAddress } from '../../workbook/a1';
 import type { CellValue, Change, RangeAddress, RangeContent } from '../../workbook/workbook';
+import { columnDateOrders } from '../table/columnDateOrders';
 import { findTables } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
 import { columnsByRole, type RoleList } from '../table/tableColumns';
@@ -45,10 +46,10 @@ function dueText(dueIn: number, last: string): string {
   return `Due in ${countedText(dueIn, 'day')} (last done ${last})`;
 }
 
-function whenDue(every: CellValue, last: CellValue, perUnit: number, today: number) {
+function whenDue(every: CellValue, last: CellValue, { perUnit, orders }: Pick<CareColumns, 'perUnit' | 'orders'>, today: number) {
   if (typeof every !== 'number' || every <= 0) return { sentence: 'No number of days: write how often it is done', lastDone: '' };
   if (last === '') return { dueIn: 0, sentence: 'Never done yet: due now', lastDone: '' };
-  const day = typeof last === 'object' || typeof last === 'boolean' ? undefined : dayNumber(last);
+  const day = typeof last === 'object' || typeof last === 'boolean' ? undefined : dayNumber(last, orders);
   if (day === undefined)
     return {
       sentence: `${quotedText(cellWords(last))} is not a date like 2025-03-14`,
@@ -66,6 +67,8 @@ interface CareColumns {
   readonly machine: number | undefined;
   /** Days in the unit of the column Every. */
   readonly perUnit: number;
+  /** The order of day and month in the column Last done. */
+  readonly orders?: DateOrders;
 }
 
 /** The columns of care; undefined where it is another table. */
@@ -78,14 +81,14 @@ function careColumns(headings: readonly string[], column: number): CareColumns |
 }
 
 function careTask(cells: SheetCells, columns: CareColumns, row: number, today: string): CareTask {
-  const { task, every, last, machine, perUnit } = columns;
+  const { task, every, last, machine } = columns;
   const standing = cells.value(row, last);
   return {
     row: row + 1,
     machine: machine === undefined ? '' : nameOfCell(cells.shown(row, machine)),
     task: nameOfCell(cells.value(row, task)),
     dueIn: undefined,
-    ...whenDue(cells.value(row, every), standing, perUnit, dayNumber(today)!),
+    ...whenDue(cells.value(row, every), standing, columns, dayNumber(today)!),
     lastAt: { sheet: cells.sheet, address: cellAddress({ row, column: last }) },
     lastInSheet: standing,
   };
@@ -104,8 +107,9 @@ export function careTasks(content: RangeContent | undefined, today: string): rea
   if (!content) return undefined;
   const cells = new SheetCells(content);
   for (const table of findTables(cells)) {
-    const columns = careColumns(table.headings, table.block.column);
-    if (!columns) continue;
+    const found = careColumns(table.headings, table.block.column);
+    if (!found) continue;
+    const columns = { ...found, orders: columnDateOrders(cells, table, found.last) };
     const rules = { name: columns.task, keys: [columns.task], takesHidden: true, isKnown: () => true };
     const rows = tableRows(cells, table, rules).filter(({ kind }) => kind === 'line' || kind === 'below');
     const tasks = rows.map(({ row }) => careTask(cells, columns, row, today));

@@ -1,7 +1,8 @@
 import { nameOfCell } from '../../cells/sheetCell';
-import { momentNumber } from '../../core/units/sheetDate';
+import { momentNumber, type DateOrders } from '../../core/units/sheetDate';
 import { hostBlocks } from '../../workbook/hostTable';
 import type { CellValue, Workbook } from '../../workbook/workbook';
+import { columnDateOrders } from '../table/columnDateOrders';
 import { findTables } from '../table/findTables';
 import { listOfCell, namesIn } from '../table/namesInCell';
 import { SheetCells } from '../table/sheetCells';
@@ -50,8 +51,8 @@ export interface RecordRow extends Traces {
   readonly order: string;
 }
 
-function dayOf(cell: CellValue): number | undefined {
-  return typeof cell === 'object' || typeof cell === 'boolean' || cell === '' ? undefined : momentNumber(cell);
+function dayOf(cell: CellValue, orders: DateOrders): number | undefined {
+  return typeof cell === 'object' || typeof cell === 'boolean' || cell === '' ? undefined : momentNumber(cell, orders);
 }
 
 /** All rows of the sheet of records, hidden ones too; [] where there is none. */
@@ -64,6 +65,8 @@ export async function recordRows(workbook: Workbook): Promise<readonly RecordRow
   return findTables(cells, hostBlocks(tables)).flatMap(table => {
     const columns = columnsByRole(table, ROLES);
     if (columns.piece === undefined && columns.assembly === undefined) return [];
+    const ordersOf = (role: RecordRole) => (columns[role] === undefined ? {} : columnDateOrders(cells, table, columns[role]));
+    const orders = { date: ordersOf('date'), crimpedOn: ordersOf('crimpedOn') };
     const rows = Array.from({ length: table.block.rows - 1 }, (_, index) => table.block.row + 1 + index);
     return [...rows, ...table.below].map((row): RecordRow => {
       const has = (role: RecordRole) => columns[role] !== undefined;
@@ -76,7 +79,7 @@ export async function recordRows(workbook: Workbook): Promise<readonly RecordRow
         ...(has('ferruleLot') ? [{ of: 'ferrule' as const, label: 'ferrule lot', part: '', lot: list('ferruleLot') }] : []),
       ];
       const dies = namesIn(list('die'));
-      const written = dayOf(shown('date'));
+      const written = dayOf(shown('date'), orders.date);
       return {
         sheet,
         row: row + 1,
@@ -89,7 +92,7 @@ export async function recordRows(workbook: Workbook): Promise<readonly RecordRow
         isMeasured: true,
         isTested: true,
         isMade: true,
-        day: has('crimpedOn') ? dayOf(shown('crimpedOn')) : written,
+        day: has('crimpedOn') ? dayOf(shown('crimpedOn'), orders.crimpedOn) : written,
         notAfter: written,
       };
     });

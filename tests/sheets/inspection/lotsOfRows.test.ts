@@ -5,6 +5,7 @@ import { workFacts } from '../../../src/sheets/inspection/recordFacts';
 import { recordGrowth } from '../../../src/sheets/inspection/recordsLog';
 import { recall } from '../../../src/sheets/recall/recall';
 import { recordRows } from '../../../src/sheets/recall/recordRows';
+import { addressOf } from '../../../src/workbook/a1';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 
 const HEAD = [
@@ -86,7 +87,26 @@ test('a row without a lot has that of its other end, else the typed one, never t
   expect((await added(rows, 'LB-7')).column('Hose lot')).toEqual(['LB-1001', 'LB-1001', 'LB-7', 'LB-7']);
 });
 
-test('each row names its own hose', async () => {
+test('each row names its own hose and its own assembly, the paper all of them', async () => {
   const rows = [row('S-4', '', 'LB-1', '', 'C-1'), row('S-5', '', 'LB-2', '', 'C-1', 'J-12', 'Rowan')];
-  expect((await added(rows)).column('Hose')).toEqual(['Hazel', 'Rowan']);
+  const { records, options, column } = await added(rows);
+  expect(column('Hose')).toEqual(['Hazel', 'Rowan']);
+  expect(column('Assembly')).toEqual(['S-4', 'S-5']);
+  const facts = workFacts(records[0]!, options);
+  expect(facts).toContainEqual({ label: 'Hose', value: 'Hazel, Rowan' });
+  expect(facts).toContainEqual({ label: 'Assembly', value: 'S-4, S-5' });
+});
+
+test('rows that were added with the assemblies of their whole line are not added again', async () => {
+  const { workbook, records, options } = await added(J12);
+  const [headings] = (await workbook.used('Inspection records'))!.values;
+  const at = (row: number, heading: string) => ({
+    sheet: 'Inspection records',
+    address: addressOf({ row, column: headings!.indexOf(heading), rows: 1, columns: 1 }),
+  });
+  await workbook.write([1, 2].map(row => ({ kind: 'values', at: at(row, 'Assembly'), values: [['S-4, S-5']] })));
+  expect(await recordGrowth(workbook, records, options)).toMatchObject({ added: 0, standing: 3 });
+  // Another reading makes it another row.
+  await workbook.write([{ kind: 'values', at: at(1, 'Reading 1'), values: [[24.8]] }]);
+  expect(await recordGrowth(workbook, records, options)).toMatchObject({ added: 1, standing: 2 });
 });

@@ -2,7 +2,9 @@ import { isoDate } from '../../../src/core/units/sheetDate';
 import { NO_CRIMP_FIELDS, readOptionsOf } from '../../../src/sheets/crimps/crimpFields';
 import { readCrimpRows } from '../../../src/sheets/crimps/readCrimpRows';
 import { readGauges } from '../../../src/sheets/gauges/readGauges';
+import { careTasks } from '../../../src/sheets/machines/machineCare';
 import { readPieces } from '../../../src/sheets/pieces/readPieces';
+import { recordRows } from '../../../src/sheets/recall/recordRows';
 import { fakeWorkbook, type FakeCell } from '../../workbook/fakeWorkbook';
 
 const day = (date: number | undefined) => (date === undefined ? undefined : isoDate(date));
@@ -62,4 +64,24 @@ test('checks of gauges and days of pieces are read so, too', async () => {
     ['2026-01-20', '2026-07-20'],
   ]);
   expect((await readPieces(workbook))!.pieces.map(({ date }) => day(date))).toEqual(['2026-09-01', '2026-09-13']);
+});
+
+test('care of machines and rows of records are dated so, too', async () => {
+  const Care = [
+    ['Machine', 'Task', 'Every (days)', 'Last done'],
+    ['Gate', 'Grease', 30, '9/1/2026'],
+    ['Gate', 'Filter', 30, '9/13/2026'],
+  ];
+  const Records = [
+    ['Date', 'Piece', 'Hose lot', 'Crimped on'],
+    ['9/14/2026', 'H-1', 'L70', '9/1/2026'],
+    ['9/14/2026', 'H-2', 'L70', '9/13/2026'],
+  ];
+  const { workbook } = fakeWorkbook({ Care, 'Inspection records': Records }, { sheet: 'Care', address: 'A1' });
+  const tasks = careTasks(await workbook.used('Care'), '2026-09-20')!;
+  expect(tasks.map(({ task, dueIn }) => [task, dueIn])).toEqual([
+    ['Grease', 11],
+    ['Filter', 23],
+  ]);
+  expect((await recordRows(workbook)).map(row => day(row.day))).toEqual(['2026-09-01', '2026-09-13']);
 });
