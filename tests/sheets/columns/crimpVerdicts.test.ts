@@ -146,6 +146,16 @@ test.each(['cell', 'row'] as const)("the catalogue's largest spread counts, a ro
   expect(verdictsIn(await book.add('qa', form))).toEqual({ Verdict: ['OVAL', 'IN SPEC'] });
 });
 
+// Appended: Elbow with the spread 0.30 that fits its 0.40, Straight with one that does not fit its 0.25, and a pair that no row above has.
+test('a row appended below takes the largest spread of its own pair, and no formula of another', async () => {
+  const head = ['Hose', 'Fitting', 'R1 (mm)', 'R2 (mm)', 'R3 (mm)', 'R4 (mm)'];
+  const elbow = ['Hazel', 'Elbow', 25.25, 25.55, 25.25, 25.55];
+  await open([head, [...PAIR, ...four(24.9)], elbow], { hasCatalogue: true });
+  await book.add();
+  await book.append([elbow, [...PAIR, 24.75, 25.05, 24.75, 25.05], ['Hazel', 'Bend', ...four(25)]]);
+  expect(await book.fill()).toMatchObject({ Verdict: ['IN SPEC', 'IN SPEC', 'IN SPEC', 'OVAL', ''] });
+});
+
 test('one formula for all rows takes the largest spread that all pairs share', async () => {
   await open(
     [
