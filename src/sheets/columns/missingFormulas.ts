@@ -4,6 +4,7 @@ import type { Change } from '../../workbook/workbook';
 import { formulaBelow } from '../table/formulaBelow';
 import { lineRows } from './lineRows';
 import { longerSpill, reaching, type FilledRows } from './longerSpill';
+import { goesByPair, rowToGoOn } from './statedSpread';
 import { ownColumns, tableColumns, tableRowsOf, type OwnColumn, type ReadTable } from './ownColumns';
 
 /** Formulas that lines of a table lack in columns of ours. */
@@ -47,6 +48,7 @@ function isFilledBesideAfter({ cells }: ReadTable, column: number, from: number,
 function furtherRows(view: ReadTable, own: OwnColumn, lines: readonly number[], all: readonly OwnColumn[]): FilledRows {
   const { cells, table } = view;
   const { column } = own;
+  const isByPair = goesByPair(view, own);
   const rows: number[] = [];
   const changes: Change[] = [];
   const at = (row: number, of: number) => ({
@@ -54,8 +56,8 @@ function furtherRows(view: ReadTable, own: OwnColumn, lines: readonly number[], 
     address: cellAddress({ row, column: of }),
   });
   for (const row of lines.filter(each => cells.formula(each, column) === '' && !cells.filledBy(each, column))) {
-    const from = own.filled.filter(each => each < row).at(-1) ?? own.filled[0]!;
-    if (isFilledBesideAfter(view, column, from, row)) continue;
+    const from = rowToGoOn(view, own.filled, row, isByPair);
+    if (from === undefined || isFilledBesideAfter(view, column, from, row)) continue;
     const formula = formulaBelow(cells.formula(from, column), from, row - from);
     if (formula === undefined || isForCouplings(view, formula, row, all)) continue;
     const written = rowFormulas(view, formula, row, column);

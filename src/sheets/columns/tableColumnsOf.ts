@@ -12,7 +12,8 @@ import type { HostBlock } from '../../workbook/hostTable';
 import { columnsByRole, type ColumnsByRole } from '../table/tableColumns';
 import { correctionKey, type HeadingCorrections } from '../table/headingCorrections';
 import { COLUMN_ROLES, OF_END_A, READING, type CrimpEndRole, type EndLetter, type Role } from './columnRoles';
-import { blockColumns, crimpBlocks, crimpsIn } from './crimpBlocks';
+import type { CrimpRole } from '../crimps/crimpRoles';
+import { blockColumns, crimpBlocks, crimpsIn, type CrimpBlock } from './crimpBlocks';
 import { crimpFacts, openLimits, type CrimpFacts } from './crimpFacts';
 import type { Run } from '../table/cellRuns';
 
@@ -97,7 +98,15 @@ export interface ReadColumns {
 
 const OF_CRIMPS = ['target', 'tolerance', 'dial'] as const satisfies readonly OneColumn[];
 
-/** The columns of a table: as somebody said, by their words, by the names that stand in them; readings and limits as the reader of crimps finds them. */
+/** A block without the columns of some fields. */
+function without(block: CrimpBlock, isLeftOut: (field: string, role: CrimpRole) => boolean): CrimpBlock {
+  const roles = Object.entries(block.roles).filter(([field, role]) => !isLeftOut(field, role));
+  return { ...block, roles: Object.fromEntries(roles) };
+}
+
+const columnsIn = ({ first, last }: Run): number[] => Array.from({ length: last - first + 1 }, (_, i) => first + i);
+
+/** The columns of a table: as somebody said, by words, by the names in them; readings and limits as the reader of crimps finds them. */
 export function readColumns(
   cells: SheetCells,
   table: FoundTable,
@@ -107,30 +116,29 @@ export function readColumns(
 ): ReadColumns {
   const found = namedColumns(cells, table, parts, answers.role);
   const crimps = crimpsIn(cells, table, answers, parts, hostTables);
-  const spans = (columns: Partial<Record<OneColumn, number>>) =>
-    Object.entries(columns).map(([role, column]) => [role, { first: column, last: column }] as const);
-  if (!crimps) return { columns: Object.fromEntries(spans(found)), crimps: undefined, questions: [] };
+  const spans = (columns: Partial<Record<OneColumn, number>>): Columns =>
+    Object.fromEntries(Object.entries(columns).map(([role, column]) => [role, { first: column, last: column }]));
+  if (!crimps) return { columns: spans(found), crimps: undefined, questions: [] };
   for (const role of OF_CRIMPS) delete found[role];
   const canLookUp = parts.present === true && found.hose !== undefined && found.fittingA !== undefined;
-  const blocks = crimpBlocks(crimps).map(block => ({ block, open: openLimits(crimps, block, canLookUp) }));
-  const ofCrimps = blocks.map(({ block, open }) => {
-    const { smallest, largest, ...others } = block.roles;
-    const isNumbers = (role: string | undefined) =>
-      role !== undefined && holdsNumbers(cells, table, crimps.columns[role as keyof typeof crimps.columns]!);
-    const roles = open === 'none' ? others : { ...others, ...(smallest && { smallest }), ...(largest && { largest }) };
-    return { ...block, roles: Object.fromEntries(Object.entries(roles).filter(([, role]) => isNumbers(role))) };
+  const asked = new Map<EndLetter, TableQuestion>();
+  const blocks = crimpBlocks(crimps).map(each => {
+    // Words below a heading like `Crimp` are no target, and no tolerance.
+    const block = without(
+      each,
+      (field, role) => /^(?:target|tolerance)$/.test(field) && !holdsNumbers(cells, table, crimps.columns[role]!),
+    );
+    const open = openLimits(crimps, block, canLookUp);
+    if (open && open !== 'none') asked.set(block.end, open);
+    return open === 'none' ? without(block, field => field === 'smallest' || field === 'largest') : block;
   });
-  const columns = Object.assign({}, ...ofCrimps.map(block => blockColumns(crimps, block))) as Columns;
-  const taken = new Set(
-    Object.values(columns).flatMap(({ first, last }) => Array.from({ length: last - first + 1 }, (_, i) => first + i)),
-  );
+  const columns: Columns = Object.assign({}, ...blocks.map(block => blockColumns(crimps, block)));
+  const taken = new Set(Object.values(columns).flatMap(columnsIn));
   const free = Object.fromEntries(Object.entries(found).filter(([, column]) => !taken.has(column)));
-  const questions = blocks.flatMap(({ open }) => (open && open !== 'none' ? [open] : []));
-  const open = new Set<EndLetter>(blocks.flatMap(each => (each.open && each.open !== 'none' ? [each.block.end] : [])));
   return {
-    columns: { ...Object.fromEntries(spans(free)), ...columns },
-    crimps: crimpFacts(crimps, ofCrimps, open, parts),
-    questions: [...new Map(questions.map(question => [question.sentence, question])).values()],
+    columns: { ...spans(free), ...columns },
+    crimps: crimpFacts(crimps, blocks, new Set(asked.keys()), parts),
+    questions: [...new Map([...asked.values()].map(question => [question.sentence, question])).values()],
   };
 }
 

@@ -1,6 +1,7 @@
 import { bundlesOf, type BundleId } from '../../../src/sheets/columns/bundles';
 import { columnsView } from '../../../src/sheets/columns/columnsView';
 import type { FormulaForm } from '../../../src/sheets/columns/formulaForm';
+import { missingFormulas } from '../../../src/sheets/columns/missingFormulas';
 import { offersFor } from '../../../src/sheets/columns/offers';
 import { planColumns } from '../../../src/sheets/columns/planColumns';
 import { judgeCrimpRow } from '../../../src/sheets/crimps/judgeCrimpRow';
@@ -40,6 +41,20 @@ export async function openReadings(rows: Rows, { hasCatalogue = false, selected 
       await calculate();
       const [content] = await port.read([{ sheet: SHEET, address: addressOf(plan.at) }]);
       const [headings = [], ...body] = content!.values;
+      return Object.fromEntries(headings.map((heading, i) => [String(heading), body.map(row => row[i]!)]));
+    },
+    /** Types rows below the table. */
+    async append(more: Rows) {
+      const row = (await port.used(SHEET))!.values.length;
+      const address = addressOf({ row, column: 0, rows: more.length, columns: more[0]!.length });
+      await port.write([{ kind: 'values', at: { sheet: SHEET, address }, values: more.map(each => [...each]) }]);
+      await calculate();
+    },
+    /** Fills what rows lack; gives what then stands under each heading. */
+    async fill(): Promise<Record<string, CellValue[]>> {
+      await port.write(missingFormulas(await view()).changes);
+      await calculate();
+      const [headings = [], ...body] = (await port.used(SHEET))!.values;
       return Object.fromEntries(headings.map((heading, i) => [String(heading), body.map(row => row[i]!)]));
     },
     /** Verdicts of Analysis, Entry and Records: `1 A LOOSE`. */

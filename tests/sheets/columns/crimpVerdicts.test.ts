@@ -131,6 +131,66 @@ describe.each(BOTH)('with a catalogue: %s', hasCatalogue => {
   });
 });
 
+describe.each(['cell', 'row', 'column'] as const)('in the form %s', form => {
+  // A: +0.12 and −0.12 of 24.9 ± 0.1. B: +0.16 and 0.
+  test('both ends are judged', async () => {
+    await open([
+      ['Job', 'Hose', 'Target A (mm)', 'Tol A (mm)', 'A1', 'A2', 'Target B (mm)', 'Tol B (mm)', 'B1', 'B2'],
+      [1, 'Hazel', 24.9, 0.1, 25.02, 25.02, 24.9, 0.1, 25.06, 25.06],
+      [2, 'Hazel', 24.9, 0.1, 24.78, 24.78, 25.4, 0.1, 25.4, 25.4],
+    ]);
+    expect(verdictsIn(await book.add('qa', form))).toEqual({
+      'Verdict A': ['LOOSE', 'TIGHT'],
+      'Verdict B': ['LOOSE', 'IN SPEC'],
+    });
+  });
+
+  // 24.98 > 24.95; 24.95 lies on the limit; 24.84 < 24.85.
+  test('limits are judged by', async () => {
+    await open([
+      ['Lower limit (mm)', 'Upper limit (mm)', 'R1 (mm)', 'R2 (mm)'],
+      [24.85, 24.95, 24.98, 24.98],
+      [24.85, 24.95, 24.95, 24.95],
+      [24.85, 24.95, 24.84, 24.84],
+    ]);
+    expect(verdictsIn(await book.add('qa', form))).toEqual({ Verdict: ['LOOSE', 'IN SPEC', 'TIGHT'] });
+  });
+
+  // The width 0.2 is ±0.1: +0.12 is too much, +0.1 lies on the limit.
+  test('a tolerance from limit to limit is halved', async () => {
+    await open([
+      ['Target (mm)', 'Tolerance width (mm)', 'R1 (mm)', 'R2 (mm)'],
+      [24.9, 0.2, 25.02, 25.02],
+      [24.9, 0.2, 25, 25],
+    ]);
+    expect(await book.analysis()).toEqual(['2 LOOSE', '3 IN SPEC']);
+    expect(verdictsIn(await book.add('qa', form))).toEqual({ Verdict: ['LOOSE', 'IN SPEC'] });
+  });
+
+  // 0.25 mm are 0.00984 in. Means 0.980; spreads 0.985 − 0.975 = 0.010 and 0.984 − 0.976 = 0.008.
+  test("readings in inches are held against the catalogue's largest spread in mm", async () => {
+    await open(
+      [
+        ['Hose', 'Fitting', 'Target (in)', 'Tol (in)', 'R1 (in)', 'R2 (in)'],
+        [...PAIR, 0.98, 0.005, 0.975, 0.985],
+        [...PAIR, 0.98, 0.005, 0.976, 0.984],
+      ],
+      { hasCatalogue: true },
+    );
+    expect(await book.analysis()).toEqual(['2 OVAL', '3 IN SPEC']);
+    expect(verdictsIn(await book.add('qa', form))).toEqual({ Verdict: ['OVAL', 'IN SPEC'] });
+  });
+});
+
+// The mean of A is 0.12 too large: at 0.02 mm a digit 6 digits more; that of B is 0.16 too large: 8 digits more.
+test('the next dial is that of each end', async () => {
+  await open([
+    ['Dial A', 'Dial B', 'Step (mm)', 'Target (mm)', 'Tol (mm)', 'A1 (mm)', 'A2 (mm)', 'B1 (mm)', 'B2 (mm)'],
+    [288, 300, 0.02, 24.9, 0.1, 25.02, 25.02, 25.06, 25.06],
+  ]);
+  expect(await book.add()).toMatchObject({ 'Next dial A': [294], 'Next dial B': [308] });
+});
+
 // Straight: mean 24.90, spread 0.30 > 0.25. Elbow: mean 25.40, spread 0.30 < 0.40.
 test.each(['cell', 'row'] as const)("the catalogue's largest spread counts, a row by its own pair, form %s", async form => {
   await open(
@@ -144,6 +204,16 @@ test.each(['cell', 'row'] as const)("the catalogue's largest spread counts, a ro
   expect(await book.analysis()).toEqual(['2 OVAL', '3 IN SPEC']);
   expect((await book.lacking('qa', 'column'))['Verdict']).toBe(ONE_SPREAD);
   expect(verdictsIn(await book.add('qa', form))).toEqual({ Verdict: ['OVAL', 'IN SPEC'] });
+});
+
+// Appended: Elbow with the spread 0.30 that fits its 0.40, Straight with one that does not fit its 0.25, and a pair that no row above has.
+test('a row appended below takes the largest spread of its own pair, and no formula of another', async () => {
+  const head = ['Hose', 'Fitting', 'R1 (mm)', 'R2 (mm)', 'R3 (mm)', 'R4 (mm)'];
+  const elbow = ['Hazel', 'Elbow', 25.25, 25.55, 25.25, 25.55];
+  await open([head, [...PAIR, ...four(24.9)], elbow], { hasCatalogue: true });
+  await book.add();
+  await book.append([elbow, [...PAIR, 24.75, 25.05, 24.75, 25.05], ['Hazel', 'Bend', ...four(25)]]);
+  expect(await book.fill()).toMatchObject({ Verdict: ['IN SPEC', 'IN SPEC', 'IN SPEC', 'OVAL', ''] });
 });
 
 test('one formula for all rows takes the largest spread that all pairs share', async () => {
