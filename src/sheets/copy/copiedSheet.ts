@@ -2,7 +2,7 @@ import type { CopiedCell, CopiedSheet } from '../../workbook/copiedWorkbook';
 import type { CellValue } from '../../workbook/workbook';
 import type { WorkbookCell, CellSet } from './workbookCell';
 import { blankCell, valueForCopy } from './copiedCell';
-import type { SourceSheet } from './copySource';
+import type { SourceSheet } from './sourceSheet';
 
 /** Longer texts run over the cells beside them. */
 const WIDEST = 42;

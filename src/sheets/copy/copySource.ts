@@ -1,29 +1,20 @@
 import { type Block, cellAddress } from '../../workbook/a1';
 import type { RangeAddress, Workbook } from '../../workbook/workbook';
 import { hostBlocks } from '../../workbook/hostTable';
-import { workbookCatalogue, type WorkbookCatalogue } from '../catalogue/workbookCatalogue';
-import { findTables, type FoundTable } from '../table/findTables';
+import { workbookCatalogue } from '../catalogue/workbookCatalogue';
+import { findTables } from '../table/findTables';
 import { SheetCells } from '../table/sheetCells';
 import { partsSheets, type PartsSheet } from './partsSheets';
+import type { SourceSheet, SourceSheets } from './sourceSheet';
 import type { WorkbookCell } from './workbookCell';
 
-/** A sheet that holds something. */
-export interface SourceSheet {
-  readonly cells: SheetCells;
-  readonly tables: readonly FoundTable[];
-}
-
 /** All that a copy is made from. */
-export interface CopySource {
+export interface CopySource extends SourceSheets {
   /** All sheets of the workbook in order; empty ones among them. */
   readonly names: readonly string[];
-  readonly sheets: ReadonlyMap<string, SourceSheet>;
   readonly definedNames: readonly { readonly name: string; readonly at: RangeAddress }[];
-  readonly catalogue: WorkbookCatalogue | undefined;
   /** Sheets that hold parts data, by their names. */
   readonly parts: ReadonlyMap<string, PartsSheet>;
-  /** Blocks that the tables of functions spill into, by `row column sheet` of their formula. */
-  readonly spills: ReadonlyMap<string, Block>;
 }
 
 /** Functions whose result is a table of its own height. */

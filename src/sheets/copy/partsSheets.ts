@@ -7,7 +7,7 @@ import { isPartsPrice, readsAsParts, type HeadedRows } from '../catalogue/readsA
 import { rawTableOf } from '../catalogue/workbookCatalogue';
 import { isDatedAfter, undatedName } from '../print/freeSheetName';
 import { oneLine } from '../table/cellRuns';
-import type { CopySource, SourceSheet } from './copySource';
+import type { SourceSheet, SourceSheets } from './sourceSheet';
 import { placeKey } from './workbookCell';
 
 /** A sheet that holds parts data. */
@@ -57,10 +57,9 @@ function priceColumns({ row, column, last, headings }: HeadedRows): Block[] {
 }
 
 /** What is known of the workbook before. */
-type Known = Pick<CopySource, 'sheets' | 'catalogue' | 'spills'>;
 
 /** Sheets of the tables that the CATALOGUE cells name which are not in use, as those of a what-if. */
-async function sheetsOfOthers(workbook: Workbook, { sheets, catalogue }: Known): Promise<string[]> {
+async function sheetsOfOthers(workbook: Workbook, { sheets, catalogue }: SourceSheets): Promise<string[]> {
   const found: string[] = [];
   for (const at of catalogue?.others ?? []) {
     const [content] = await workbook.read([at]);
@@ -98,7 +97,7 @@ function partsSheet(
  * The sheets of a workbook that hold parts data: tables of its catalogues, copies of them, and what reads as a price list or as a table of
  * parts.
  */
-export async function partsSheets(workbook: Workbook, known: Known): Promise<ReadonlyMap<string, PartsSheet>> {
+export async function partsSheets(workbook: Workbook, known: SourceSheets): Promise<ReadonlyMap<string, PartsSheet>> {
   const { sheets, catalogue, spills } = known;
   const inUse = new Set(catalogue?.tables.map(({ at }) => at.sheet));
   const others = new Set(await sheetsOfOthers(workbook, known));

@@ -5,7 +5,8 @@ import { spilledResult } from '../../workbook/spilledResult';
 import type { CellValue } from '../../workbook/workbook';
 import type { FoundTable } from '../table/findTables';
 import { CellSet, type WorkbookCell } from './workbookCell';
-import { eachFilledCell, type CopySource, type SourceSheet } from './copySource';
+import { eachFilledCell, type CopySource } from './copySource';
+import type { SourceSheet } from './sourceSheet';
 import { saysPrice } from './partsSheets';
 import { blockOfReference, referencesIn } from './references';
 
