@@ -40,12 +40,14 @@ const LOOKED = { target: ['diameter', 'Target diameter'], tolerance: ['tolerance
 function sourceOf(name: 'target' | 'tolerance', context: OfferContext, end: EndLetter): Source {
   const { columns, catalogue, crimps } = context;
   const role = (each: CrimpEndRole) => roleOfEnd(each, end);
-  const own = role(name);
-  if (columns[own]) return { needs: [own], of: ({ at }) => at(own) };
-  const width = role('toleranceWidth');
-  if (name === 'tolerance' && columns[width]) return { needs: [width], of: ({ at }) => `${at(width)}/2` };
+  const [own, width] = [role(name), role('toleranceWidth')];
   const [smallest, largest] = [role('smallest'), role('largest')];
-  if (columns[smallest] && columns[largest]) {
+  const hasLimits = columns[smallest] !== undefined && columns[largest] !== undefined;
+  const isByLimits = hasLimits && columns[role('tolerance')] === undefined && columns[width] === undefined;
+  // Limits say what is in spec, wherever between them the target lies.
+  if (columns[own] && !isByLimits) return { needs: [own], of: ({ at }) => at(own) };
+  if (name === 'tolerance' && columns[width]) return { needs: [width], of: ({ at }) => `${at(width)}/2` };
+  if (hasLimits) {
     const joined = ({ at }: FormulaPlace) =>
       name === 'target' ? `${at(smallest)}+${at(largest)}` : `${at(largest)}-${at(smallest)}`;
     // Differences of cells carry binary noise that would move a limit.

@@ -58,6 +58,20 @@ describe.each(BOTH)('with a catalogue: %s', hasCatalogue => {
     expect(await book.add()).toMatchObject({ Verdict: ['LOOSE'], 'Deviation (mm)': [0.165] });
   });
 
+  // 24.77 is below 24.80; 25.08 is within 24.80 … 25.10, though 0.18 from the nominal.
+  test('limits that are not the same distance from the nominal are judged by as they stand', async () => {
+    await open(
+      [
+        ['Hose', 'Fitting', 'Nominal (mm)', 'Min dia (mm)', 'Max dia (mm)', 'R1 (mm)', 'R2 (mm)', 'R3 (mm)', 'R4 (mm)'],
+        [...PAIR, 24.9, 24.8, 25.1, ...four(24.77)],
+        [...PAIR, 24.9, 24.8, 25.1, ...four(25.08)],
+      ],
+      { hasCatalogue },
+    );
+    expect(await book.analysis()).toEqual(['2 TIGHT', '3 IN SPEC']);
+    expect(verdictsIn(await book.add())).toEqual({ Verdict: ['TIGHT', 'IN SPEC'] });
+  });
+
   // Mean (24.98 + 24.98 + 24.99 + 24.97)/4 = 24.98 > 24.95; by the catalogue's 24.90 ± 0.12 it would be in spec.
   test('the limits of the sheet count before the catalogue, and are not outranked by columns that were added', async () => {
     const heads = ['Lower limit (mm)', 'Upper limit (mm)', 'R1 (mm)', 'R2 (mm)', 'R3 (mm)', 'R4 (mm)', 'Dial'];
