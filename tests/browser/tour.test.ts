@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { tours } from '../../src/preview/tour/tours';
-import { picture, tryOut, type TryOut } from './tryOut';
+import { opensSomething, picture, settled, statusShows, tryOut, type TryOut } from './tryOut';
 
 let opened: TryOut;
 let page: Page;
@@ -40,6 +40,10 @@ test('opening a file ends the tour', async () => {
   await page.getByRole('button', { name: 'Take the tour' }).click();
   await page.getByRole('button', { name: new RegExp(`^${tours[0]!.person}:`) }).click();
   await page.locator('.tour .words', { hasText: 'step 1 of 5' }).waitFor();
+  // Its workbook is opened and the step is shown: of two that are opened at once the last to come stays.
+  await statusShows(page, new RegExp(`^${cellName(tours[0]!.steps[0]!.select.address)}\\b`));
+  await settled(page);
   await page.getByLabel('Sample').selectOption('measurement-book.xlsx');
+  await opensSomething(page);
   await page.locator('.tour').waitFor({ state: 'detached' });
 });
