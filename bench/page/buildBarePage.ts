@@ -9,19 +9,14 @@ const PAGE = `<!doctype html><html lang="en"><head><meta charset="utf-8" /><titl
 /** Builds the bare page into a folder below dist/, with the cells it shows. */
 export async function buildBarePage(root: string, folder: string, cells: unknown): Promise<void> {
   // Plain modules of Node, without types.
-  const { bundle } = await import('../../scripts/rspack/bundle.mjs' as string);
+  const { bundle, withoutHyphenation } = await import('../../scripts/rspack/bundle.mjs' as string);
   const setting = { dist: folder, mode: 'production' };
   const config: Configuration = {
     ...bundle(setting, 'barepage'),
     context: root,
     entry: { barepage: join(root, 'bench/page/barePage.ts') },
     // As the try-out page does: no hyphenation.
-    plugins: [
-      new rspack.IgnorePlugin({
-        resourceRegExp: /^\.\/(?!en-)[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/,
-        contextRegExp: /engine-render/,
-      }),
-    ],
+    plugins: [withoutHyphenation()],
   };
   const stats = await new Promise<Stats | undefined>((done, fail) =>
     rspack(config, (error, result) => (error ? fail(error) : done(result))),

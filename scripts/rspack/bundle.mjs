@@ -45,3 +45,10 @@ export const bundle = (setting, name) => ({
     ],
   },
 });
+
+/** Leaves out the spreadsheet library's hyphenation of 76 languages, each a file of its own; cells are not hyphenated. */
+export const withoutHyphenation = () =>
+  new rspack.IgnorePlugin({
+    resourceRegExp: /^\.\/(?!en-)[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/,
+    contextRegExp: /engine-render/,
+  });

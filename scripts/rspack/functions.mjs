@@ -15,10 +15,6 @@ const slimDecimal = { test: /decimal\.js[\\/]decimal\.mjs$/, loader: fileURLToPa
 
 const compiled = { test: /\.ts$/, loader: fileURLToPath(new URL('compactTypeScript.mjs', import.meta.url)) };
 
-function usual(setting) {
-  return { ...bundle(setting, 'functions'), module: { rules: [compiled, slimDecimal] } };
-}
-
 /** The smallest, not the fastest: every workbook loads it. */
 function smallest() {
   const names = shortNames();
@@ -37,7 +33,8 @@ function smallest() {
 
 /** The worksheet functions: one classic script that needs no DOM to register; and the files that describe them to a host. */
 export const functions = setting => ({
-  ...usual(setting),
+  ...bundle(setting, 'functions'),
+  module: { rules: [compiled, slimDecimal] },
   entry: { functions: './src/functions/register.ts' },
   optimization: { minimizer: [new SmallestPlugin(smallest)] },
   plugins: [

@@ -2,9 +2,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { rspack } from '@rspack/core';
 import { tryOutPolicy } from '../contentSecurity.mjs';
-import { bundle } from './bundle.mjs';
-
-const HYPHENATION = /^\.\/(?!en-)[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/;
+import { bundle, withoutHyphenation } from './bundle.mjs';
 
 /** Sample workbooks that exist. */
 function sampleFiles(root) {
@@ -25,8 +23,7 @@ export const preview = ({ root, ...setting }) => {
     // Async chunks only: functions.js and the two entries stay plain scripts that the page names itself.
     optimization: { ...shared.optimization, splitChunks: { chunks: 'async' } },
     plugins: [
-      // The library's hyphenation of 76 languages, each a file of its own; cells are not hyphenated.
-      new rspack.IgnorePlugin({ resourceRegExp: HYPHENATION, contextRegExp: /engine-render/ }),
+      withoutHyphenation(),
       new rspack.DefinePlugin({ SAMPLE_FILES: JSON.stringify(sampleFiles(root)) }),
       new rspack.HtmlRspackPlugin({
         filename: 'preview.html',

@@ -1,3 +1,4 @@
+import { inQuotes } from '../../workbook/inQuotes';
 import type { IStyleBase, IWorkbookData } from '@univerjs/core';
 import { cellBlockAddress } from './address';
 import { fileStyle } from './cellStyle';
@@ -24,11 +25,9 @@ function styleFor(style: IStyleBase | undefined): Style {
   } as Style;
 }
 
-const inQuotes = (text: unknown) => `"${String(text ?? '').replace(/"/g, '""')}"`;
-
 /** Text rules as formulas about the first cell; every spreadsheet program reads those. */
 function textFormula({ operator, value }: PageRule, cell: string): string | undefined {
-  const text = inQuotes(value);
+  const text = inQuotes(String(value ?? ''));
   const found: Readonly<Record<string, string>> = {
     beginsWith: `LEFT(${cell},LEN(${text}))=${text}`,
     endsWith: `RIGHT(${cell},LEN(${text}))=${text}`,
@@ -52,7 +51,8 @@ function highlightRule(rule: PageRule, cell: string, whole: string): Half | unde
     case 'number':
       return { type: 'cellIs', operator: operator!, formulae: [value].flat() as number[] };
     case 'text':
-      if (operator === 'equal' || operator === 'notEqual') return { type: 'cellIs', operator, formulae: [inQuotes(value)] };
+      if (operator === 'equal' || operator === 'notEqual')
+        return { type: 'cellIs', operator, formulae: [inQuotes(String(value ?? ''))] };
       return expression(textFormula(rule, cell));
     case 'formula':
       return expression(storedFormula(String(value)));

@@ -2,7 +2,8 @@ import { rateKey } from '../../core/catalogue/duplicates';
 import { NEEDED_RATES } from '../../core/catalogue/rateNames';
 import { blockOf, fixedReference } from '../../workbook/a1';
 import { TablePlace } from './tablePlace';
-import { inQuotes, TextNumbers } from './textNumbers';
+import { inQuotes } from '../../workbook/inQuotes';
+import { TextNumbers } from './textNumbers';
 import type { UsableCatalogue } from './usableCatalogue';
 
 const quoted = (names: readonly string[]) => `"No rate for ${names.join(', ')}. "`;

@@ -7,6 +7,7 @@ import { numberFromText } from '../../core/units/numberText';
 import type { SheetCells } from '../table/sheetCells';
 import { saysExactly } from '../table/tableColumns';
 import { fieldsByWords, tableOfSheet } from './guessTable';
+import { PRICED, PRICED_TABLES } from './pricedTables';
 
 /** A row of headings, from `column` on, over the rows down to `last`. */
 export interface HeadedRows {
@@ -21,15 +22,6 @@ type IsFilled = (row: number, column: number) => boolean;
 
 /** Columns of lines to make or to sell, which a list of parts does not have. */
 const LINES = ['quantity', 'overall', 'cutLength'] as const;
-
-/** Tables with prices, the fields of the part's name and of its price. */
-const PRICED = {
-  hoses: ['hose', 'pricePerLength'],
-  fittings: ['fitting', 'price'],
-  guards: ['guard', 'pricePerLength'],
-} as const;
-type PricedTable = keyof typeof PRICED;
-const PRICED_TABLES = Object.keys(PRICED) as PricedTable[];
 
 /** Headings that must be known where none but a price says that these are parts. */
 const LEAST_FIELDS = 3;

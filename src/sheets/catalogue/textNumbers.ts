@@ -1,6 +1,7 @@
 import { cellReader, type FieldReader } from '../../core/catalogue/cellReader';
 import { isFilled, readHeadings } from '../../core/catalogue/headings';
 import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import { inQuotes } from '../../workbook/inQuotes';
 import type { CellValue, RangeContent } from '../../workbook/workbook';
 import { rawTableOf } from './workbookCatalogue';
 
@@ -40,6 +41,3 @@ export class TextNumbers {
     return `IF(ISNUMBER(${reference}),${reference},${otherwise})`;
   }
 }
-
-/** A text as a formula has it. */
-export const inQuotes = (text: string) => `"${text.replace(/"/g, '""')}"`;

@@ -60,14 +60,19 @@ export const READING_B = 'readingB';
 
 /** Columns of limits: the reader of crimps finds them, and they can be chosen by hand. */
 const LIMITS = ['toleranceWidth', 'smallest', 'largest', 'largestSpread'] as const satisfies readonly CrimpEndRole[];
-const OF_END_B = ['target', 'tolerance', ...LIMITS, 'dial'] as const satisfies readonly CrimpEndRole[];
+
+/** What the crimps of an end are judged by. */
+export const JUDGED_BY = ['target', 'tolerance', ...LIMITS] as const satisfies readonly CrimpEndRole[];
+
+/** Fields of a crimp that its verdict and its next dial go by. */
+export const CRIMP_FIELDS = [...JUDGED_BY, 'dial'] as const satisfies readonly CrimpEndRole[];
 
 /** The role of an end: with one crimp a row that of end A serves for it. */
 export const roleOfEnd = <R extends CrimpEndRole>(role: R, end: EndLetter): R | `${R}B` => (end === 'B' ? `${role}B` : role);
 
 /** What people call a role. */
 export function roleLabel(role: Role): string {
-  const ofB = (['readings', ...OF_END_B] as const).find(each => role === `${each}B`);
+  const ofB = (['readings', ...CRIMP_FIELDS] as const).find(each => role === `${each}B`);
   const plain = ofB ?? (role as Exclude<Role, `${CrimpEndRole}B`>);
   const { label } = HEADING_WORDS[plain === 'readings' ? READING : plain];
   return ofB ? `${label} B` : label;
@@ -79,7 +84,7 @@ export const COLUMN_ROLE_CHOICES: readonly RoleChoice[] = [
   ...LIMITS.map(role => ({ role, label: roleLabel(role) })),
   { role: READING, label: roleLabel('readings') },
   { role: READING_B, label: roleLabel('readingsB') },
-  ...OF_END_B.map(role => ({ role: `${role}B`, label: roleLabel(`${role}B`) })),
+  ...CRIMP_FIELDS.map(role => ({ role: `${role}B`, label: roleLabel(`${role}B`) })),
 ];
 
 /** What the numbers of the columns measure. */

@@ -1,6 +1,6 @@
 import { lengthUnitOf } from '../../core/units/lengthUnit';
 import { CrimpRowReader } from '../crimps/crimpRowReader';
-import type { CrimpField, CrimpRole } from '../crimps/crimpRoles';
+import type { CrimpRole } from '../crimps/crimpRoles';
 import { crimpTable, readingsIn, type CrimpTable } from '../crimps/crimpTable';
 import { findTables, type FoundTable } from '../table/findTables';
 import type { KnownParts } from '../table/nameColumns';
@@ -8,18 +8,7 @@ import type { SheetCells } from '../table/sheetCells';
 import type { TableAnswers } from '../table/tableAnswers';
 import type { HostBlock } from '../../workbook/hostTable';
 import type { Run } from '../table/cellRuns';
-import { roleOfEnd, type CrimpEndRole, type EndLetter, type Role } from './columnRoles';
-
-/** Fields of a crimp that its verdict and its next dial go by. */
-const FIELDS = [
-  'target',
-  'tolerance',
-  'toleranceWidth',
-  'smallest',
-  'largest',
-  'largestSpread',
-  'dial',
-] as const satisfies readonly (CrimpField & CrimpEndRole)[];
+import { CRIMP_FIELDS, roleOfEnd, type CrimpEndRole, type EndLetter, type Role } from './columnRoles';
 
 /** The crimps of one end, or of all rows alike, as the reader of crimps finds them. */
 export interface CrimpBlock {
@@ -27,7 +16,7 @@ export interface CrimpBlock {
   /** Its columns of readings, from left to right. */
   readonly readings: readonly number[];
   /** What the reader of crimps calls the column of a field. */
-  readonly roles: Readonly<Partial<Record<(typeof FIELDS)[number], CrimpRole>>>;
+  readonly roles: Readonly<Partial<Record<(typeof CRIMP_FIELDS)[number], CrimpRole>>>;
 }
 
 /** The table as the reader of crimps reads it; undefined where no crimp has two readings in a row. */
@@ -54,7 +43,7 @@ export function crimpBlocks(crimps: CrimpTable): readonly CrimpBlock[] {
   const [ofA, ofB] = crimps.readings;
   const isEnds = crimps.layout === 'ends';
   const block = (end: EndLetter, readings: readonly number[]): CrimpBlock => {
-    const roles = FIELDS.flatMap(field => {
+    const roles = CRIMP_FIELDS.flatMap(field => {
       const own = [`${field}${end}`, field] as const;
       const role = (isEnds ? own : [...own].reverse()).find(each => crimps.columns[each] !== undefined);
       return role ? [[field, role] as const] : [];

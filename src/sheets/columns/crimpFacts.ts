@@ -1,12 +1,11 @@
 import { addressOf, columnLetters } from '../../workbook/a1';
 import type { MeasureUnit } from '../../core/units/measureUnit';
 import type { CatalogueState } from '../catalogue/catalogueState';
-import type { CrimpRole } from '../crimps/crimpRoles';
 import type { CrimpTable } from '../crimps/crimpTable';
 import { toleranceAdvice } from '../crimps/toleranceAdvice';
 import type { TableQuestion } from '../table/tableQuestion';
 import { pairOf, type CrimpBlock } from './crimpBlocks';
-import type { EndLetter } from './columnRoles';
+import { JUDGED_BY, type EndLetter } from './columnRoles';
 
 /** Numbers that may be stated once above a table of crimps. */
 type AboveName = 'target' | 'tolerance' | 'largestSpread';
@@ -67,13 +66,11 @@ function unitTrouble(crimps: CrimpTable, block: CrimpBlock): string | undefined 
   return `The readings are in ${inWords(unit)}, ${what} is in ${inWords(own!)}: they must be the same.`;
 }
 
-const LIMITS = ['target', 'tolerance', 'toleranceWidth', 'smallest', 'largest', 'largestSpread'] as const;
-
 /** Rows that say of which end they are, in a table whose ends differ. */
 function endTrouble({ columns, layout, reader }: CrimpTable, { roles }: CrimpBlock): string | undefined {
   if (layout !== 'row' || columns.end === undefined) return undefined;
   const isJudgedByColumns = roles.target !== undefined && (roles.tolerance ?? roles.toleranceWidth) !== undefined;
-  const differs = LIMITS.some(field => columns[`${field}B`] !== undefined);
+  const differs = JUDGED_BY.some(field => columns[`${field}B`] !== undefined);
   if (!differs && (columns.fittingB === undefined || isJudgedByColumns)) return undefined;
   return `Column ${reader.heading('end')} says of which end each row is, and the ends have columns of their own: formulas cannot choose between them. Judge these crimps in QA › Analysis.`;
 }
@@ -126,10 +123,9 @@ export function crimpFacts(
   });
   const { block } = crimps.table;
   const all = { first: block.row + 1, last: block.row + block.rows - 1 };
-  const fitting: CrimpRole = 'fitting';
   return {
     trouble: Object.fromEntries(trouble) as CrimpFacts['trouble'],
-    isOneCoupling: crimps.layout === 'ends' && crimps.columns.fittingB === undefined && crimps.columns[fitting] !== undefined,
+    isOneCoupling: crimps.layout === 'ends' && crimps.columns.fittingB === undefined && crimps.columns.fitting !== undefined,
     above: aboveIn(crimps),
     spreads: (end, { first, last } = all) => {
       const { unit } = crimps;

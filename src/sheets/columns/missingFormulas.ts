@@ -4,7 +4,7 @@ import type { Change } from '../../workbook/workbook';
 import { formulaBelow } from '../table/formulaBelow';
 import { lineRows } from './lineRows';
 import { longerSpill, reaching, type FilledRows } from './longerSpill';
-import { goesByPair, rowToGoOn } from './statedSpread';
+import { goesByPair, rowToGoOn } from './rowToGoOn';
 import { ownColumns, tableColumns, tableRowsOf, type OwnColumn, type ReadTable } from './ownColumns';
 
 /** Formulas that lines of a table lack in columns of ours. */

@@ -1,3 +1,4 @@
+import { inQuotes } from '../../workbook/inQuotes';
 import { caliperFormat, depthFormat } from '../table/numberFormats';
 import { call, partOf, type OfferContext, type FormulaPlace, type Recipe } from './offer';
 import type { EndLetter, Role } from './columnRoles';
@@ -17,7 +18,7 @@ const HEADINGS: readonly (readonly [id: SetUp, heading: string])[] = [
 
 /** The machine of the table's own column, else the one that was chosen, as an argument; "" where none is. */
 function machineArgument({ columns, options }: OfferContext, { at }: FormulaPlace): string {
-  if (options.machine) return `"${options.machine.replace(/"/g, '""')}"`;
+  if (options.machine) return inQuotes(options.machine);
   return columns.crimper ? at('crimper') : '';
 }
 

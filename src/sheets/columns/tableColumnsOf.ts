@@ -96,8 +96,6 @@ export interface ReadColumns {
   readonly questions: readonly TableQuestion[];
 }
 
-const OF_CRIMPS = ['target', 'tolerance', 'dial'] as const satisfies readonly OneColumn[];
-
 /** A block without the columns of some fields. */
 function without(block: CrimpBlock, isLeftOut: (field: string, role: CrimpRole) => boolean): CrimpBlock {
   const roles = Object.entries(block.roles).filter(([field, role]) => !isLeftOut(field, role));
@@ -119,7 +117,7 @@ export function readColumns(
   const spans = (columns: Partial<Record<OneColumn, number>>): Columns =>
     Object.fromEntries(Object.entries(columns).map(([role, column]) => [role, { first: column, last: column }]));
   if (!crimps) return { columns: spans(found), crimps: undefined, questions: [] };
-  for (const role of OF_CRIMPS) delete found[role];
+  for (const role of OF_END_A) delete found[role];
   const canLookUp = parts.present === true && found.hose !== undefined && found.fittingA !== undefined;
   const asked = new Map<EndLetter, TableQuestion>();
   const blocks = crimpBlocks(crimps).map(each => {

@@ -1,3 +1,4 @@
+import { inQuotes } from '../../workbook/inQuotes';
 import { numberFromText } from '../../core/units/numberText';
 import { addressOf, blockOf, type Block } from '../../workbook/a1';
 import type { FunctionCall, WrittenArgument } from '../../workbook/functionCall';
@@ -91,7 +92,7 @@ export class CallReader {
     const isOne = cells.length === 1 && cells[0]!.length === 1;
     if (!isOne || (typeof value !== 'number' && kind !== 'word') || (typeof value !== 'number' && typeof value !== 'string'))
       throw new NotNative('the formula holds its data itself');
-    const text = typeof value === 'number' ? String(value) : `"${value.replace(/"/g, '""')}"`;
+    const text = typeof value === 'number' ? String(value) : inQuotes(value);
     return { text, isConstant: true, value, count: 1, values: [value], hasInchMark: false };
   }
 

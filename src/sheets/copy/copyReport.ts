@@ -61,7 +61,7 @@ function sheetsSentence(source: CopySource, chosen: readonly string[]): string[]
 }
 
 /** What a copy leaves out: cells, contents of hidden rows and columns, whole sheets. */
-export function leftOutSentences(
+export function leftOutOfCopy(
   source: CopySource,
   chosen: readonly string[],
   { cells, withoutHidden }: { readonly cells: CellSet; readonly withoutHidden: boolean },

@@ -56,8 +56,6 @@ function priceColumns({ row, column, last, headings }: HeadedRows): Block[] {
   );
 }
 
-/** What is known of the workbook before. */
-
 /** Sheets of the tables that the CATALOGUE cells name which are not in use, as those of a what-if. */
 async function sheetsOfOthers(workbook: Workbook, { sheets, catalogue }: SourceSheets): Promise<string[]> {
   const found: string[] = [];

@@ -3,7 +3,7 @@ import { callsOurs } from '../../workbook/functionCall';
 import { freeSheetName } from '../print/freeSheetName';
 import { CellSet, type WorkbookCell } from './workbookCell';
 import { copiedSheet } from './copiedSheet';
-import { hiddenSentences, isHiddenSheet, leftOutSentences } from './copyReport';
+import { hiddenSentences, isHiddenSheet, leftOutOfCopy } from './copyReport';
 import { eachFilledCell, type CopySource } from './copySource';
 import type { CopyWishes } from './copyWishes';
 import { plainFormulas } from './plainFormulas';
@@ -96,6 +96,6 @@ export function planCopy(source: CopySource, wishes: CopyWishes): PlannedCopy {
   const first = readFirstSheet(freeSheetName('Read first', taken, wishes.today), wishes, kept);
   const copy = { title: `Copy without Benchrow, ${wishes.today}`, sheets: [first, ...sheets] };
   const formulas = sheets.flatMap(({ cells }) => cells.flat()).filter(({ formula }) => formula !== undefined).length;
-  const message = leftOutSentences(source, chosen, { cells: leftOut, withoutHidden });
+  const message = leftOutOfCopy(source, chosen, { cells: leftOut, withoutHidden });
   return { copy, formulas, kept, leftOut: message, hidden: hiddenSentences(source, chosen, wishes) };
 }

@@ -1,5 +1,6 @@
 import type { RowChange } from '../../core/catalogue/catalogueDiff';
-import { catalogueTables, TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import { TABLE_NAMES, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import { PRICED_TABLES, pricedHeadings } from '../catalogue/pricedTables';
 import { countedText } from '../../core/countedText';
 
 /** What people call one row and several rows of a table. */
@@ -15,11 +16,7 @@ const ROWS: Record<TableName, readonly [one: string, many: string]> = {
   fluids: ['fluid row', 'fluid rows'],
 };
 
-const PRICES: ReadonlySet<string> = new Set([
-  catalogueTables.hoses.fields.pricePerLength.heading,
-  catalogueTables.fittings.fields.price.heading,
-  catalogueTables.guards.fields.pricePerLength.heading,
-]);
+const PRICES: ReadonlySet<string> = new Set(PRICED_TABLES.map(table => pricedHeadings(table)[1]));
 
 const isPrice = ({ heading }: { readonly heading: string }) => PRICES.has(heading);
 

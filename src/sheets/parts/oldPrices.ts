@@ -1,19 +1,12 @@
 import { dayNumber, isDateFormat, isoDate } from '../../core/units/sheetDate';
 import { headingKey } from '../../core/catalogue/partName';
 import { splitHeading } from '../../core/units/headingUnit';
-import { catalogueTables, type TableName } from '../../core/catalogue/tables/catalogueTables';
+import { catalogueTables } from '../../core/catalogue/tables/catalogueTables';
 import type { CellValue } from '../../workbook/workbook';
 import type { CatalogueFinding } from './catalogueFindings';
+import { PRICED_TABLES, pricedHeadings, type PricedTable } from '../catalogue/pricedTables';
 import { TablePlace } from '../catalogue/tablePlace';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
-
-/** Tables with prices, the column of the part's name and that of its price. */
-const PRICED = {
-  hoses: ['Hose', 'Price per length'],
-  fittings: ['Fitting', 'Price'],
-  guards: ['Guard', 'Price per length'],
-} as const satisfies Partial<Record<TableName, readonly [string, string]>>;
-type PricedTable = keyof typeof PRICED;
 
 /** A column of the user's own that holds dates, in a table with prices. */
 export interface DateColumn {
@@ -36,7 +29,7 @@ function dayOf(cell: CellValue, format: string): number | undefined {
 
 /** Columns that the catalogue itself does not know and that hold dates: one of them may say how old a price is. */
 export function dateColumns({ tables }: UsableCatalogue): readonly DateColumn[] {
-  return (Object.keys(PRICED) as PricedTable[]).flatMap(table => {
+  return PRICED_TABLES.flatMap(table => {
     const content = tables[table];
     if (!content) return [];
     const place = new TablePlace(content);
@@ -63,7 +56,7 @@ export function oldPrices(found: UsableCatalogue, columns: readonly DateColumn[]
   return columns.flatMap(({ table, heading, column }) => {
     const content = found.tables[table]!;
     const place = new TablePlace(content);
-    const [name, price] = PRICED[table].map(each => place.column(each));
+    const [name, price] = pricedHeadings(table).map(each => place.column(each));
     if (name === undefined || price === undefined) return [];
     return place.dataRows().flatMap(row => {
       const cells = content.values[row]!;

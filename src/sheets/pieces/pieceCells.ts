@@ -44,12 +44,6 @@ function spreadArgument(places: PiecePlaces, row: number, end: PieceEndLetter, c
   return `IF(${cell}="",${stated || '""'},${cell}${from && to ? turnedBy(from, to) : ''})`;
 }
 
-/** The largest spread that a verdict's formula states by itself; undefined where it states none. */
-export function spreadInVerdict(formula: string): number | undefined {
-  const [, stated] = /CRIMPCHECK\([^()]*,,(?:IF\([^,]*,)?(\d+(?:\.\d+)?)[,)]/i.exec(formula) ?? [];
-  return stated === undefined ? undefined : Number(stated);
-}
-
 /** Verdict of an end: CRIMPCHECK of its readings; undefined where they do not lie side by side. */
 export function crimpVerdictFormula(
   places: PiecePlaces,

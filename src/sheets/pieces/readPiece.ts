@@ -5,7 +5,7 @@ import { TradeError } from '../../core/tradeError';
 import { gaugeKey, gaugeKindOf } from '../gauges/gauge';
 import { namesIn } from '../table/namesInCell';
 import type { Piece, PieceEnd } from './piece';
-import { spreadInVerdict } from './pieceCells';
+import { statedSpread } from '../crimps/statedSpread';
 import { MOST_READINGS, readingRoles, type PieceEndLetter, type PieceRole } from './pieceColumns';
 import { pieceStatusOf } from './pieceStatus';
 import type { PieceTable } from './pieceTable';
@@ -46,7 +46,7 @@ class PieceReader {
     const { reader } = this.from;
     const own = this.measure(`largestSpread${end}`) ?? this.measure('largestSpread');
     const [verdict, unit] = [reader.columns[`verdict${end}`], reader.unitOf(`reading1${end}`)];
-    const stated = own || verdict === undefined ? undefined : spreadInVerdict(reader.cells.formula(this.row, verdict));
+    const stated = own || verdict === undefined ? undefined : statedSpread(reader.cells.formula(this.row, verdict));
     return own ?? (stated !== undefined && unit ? { value: new Decimal(stated), unit } : undefined);
   }
 

@@ -4,12 +4,9 @@ import type { Change, RangeAddress } from '../../workbook/workbook';
 import { HEAD_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
+import { pricedHeadings, type PricedTable } from '../catalogue/pricedTables';
 import { TablePlace } from '../catalogue/tablePlace';
 import { TextNumbers } from '../catalogue/textNumbers';
-
-/** Tables whose prices can rise, and the heading of their price. */
-export const RAISED = { hoses: 'Price per length', fittings: 'Price', guards: 'Price per length' } as const;
-export type RaisedName = keyof typeof RAISED;
 
 /** Rows below the data that are copied too, so that a part added to the original is in the copy. */
 const SPARE_ROWS = 20;
@@ -30,14 +27,14 @@ export interface RaisedTable {
  */
 export function raisedTable(
   { tables, ranges }: UsableCatalogue,
-  name: RaisedName,
+  name: PricedTable,
   sheet: string,
   rise: (family: string | undefined) => string,
 ): RaisedTable | undefined {
   const content = tables[name];
   if (!content) return undefined;
   const place = new TablePlace(content);
-  const price = place.column(RAISED[name]);
+  const price = place.column(pricedHeadings(name)[1]);
   if (price === undefined) return undefined;
   const rows = Math.min(blockOf(ranges[name]!.address)!.rows, content.values.length + SPARE_ROWS);
   const columns = content.values[0]!.length;
@@ -89,4 +86,4 @@ export function raisedTable(
 }
 
 /** The sheet that a copy is called after. */
-export const copyName = (name: RaisedName) => `What-if ${catalogueTables[name].sheet.toLowerCase()}`;
+export const copyName = (name: PricedTable) => `What-if ${catalogueTables[name].sheet.toLowerCase()}`;

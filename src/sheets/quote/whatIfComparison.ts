@@ -1,3 +1,4 @@
+import { inQuotes } from '../../workbook/inQuotes';
 import { columnLetters } from '../../workbook/a1';
 import { HEAD_FILL } from '../print/sheetFills';
 import type { SheetWriter } from '../print/sheetWriter';
@@ -93,7 +94,7 @@ function comparison(
   const label = quote.has('label') ? quote.cell('label', row) : undefined;
   return {
     shown: [
-      `="${quote.sheet.replace(/"/g, '""')}"`,
+      `=${inQuotes(quote.sheet)}`,
       `=${quote.cell('line', row)}`,
       label ? `=IF(${label}="","",${label})` : '',
       `=${quote.cell('hose', row)}`,

@@ -5,7 +5,8 @@ import { HEAD_FILL, INPUT_FILL } from '../print/sheetFills';
 import { SheetWriter } from '../print/sheetWriter';
 import { columnWidth } from './columnWidth';
 import { fixed } from './quoteLayout';
-import type { RaisedName, RaisedTable } from './raisedTable';
+import type { PricedTable } from '../catalogue/pricedTables';
+import type { RaisedTable } from './raisedTable';
 import { FIRST_RISE, RiseCells, type Rises } from './riseCells';
 import { COMPARED, writeComparison, type ComparisonInput } from './whatIfComparison';
 import type { UsableCatalogue } from '../catalogue/usableCatalogue';
@@ -16,7 +17,7 @@ export interface WhatIfInput extends ComparisonInput {
   /** A sheet name that is not taken. */
   readonly sheet: string;
   readonly found: UsableCatalogue;
-  readonly copies: Readonly<Partial<Record<RaisedName, RaisedTable>>>;
+  readonly copies: Readonly<Partial<Record<PricedTable, RaisedTable>>>;
   readonly rises: Rises;
   readonly today: string;
 }
@@ -24,7 +25,7 @@ export interface WhatIfInput extends ComparisonInput {
 /** The second CATALOGUE formula: copies where there are some, the original tables else. */
 function raisedCatalogue({ found, copies }: Pick<WhatIfInput, 'found' | 'copies'>): string {
   const argument = (name: TableName) => {
-    const copy = copies[name as RaisedName];
+    const copy = copies[name as PricedTable];
     const range = copy?.range ?? found.ranges[name];
     return range ? fixedReference(range) : '';
   };

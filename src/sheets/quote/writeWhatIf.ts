@@ -2,7 +2,8 @@ import { partKey } from '../../core/catalogue/partName';
 import type { Workbook } from '../../workbook/workbook';
 import { freeSheetName } from '../print/freeSheetName';
 import { NothingToQuote } from '../catalogue/nothingToQuote';
-import { copyName, RAISED, raisedTable, type RaisedName, type RaisedTable } from './raisedTable';
+import { PRICED_TABLES, type PricedTable } from '../catalogue/pricedTables';
+import { copyName, raisedTable, type RaisedTable } from './raisedTable';
 import { quotesOfWorkbook, type ReadQuote } from './readQuote';
 import { RiseCells, type Rises } from './riseCells';
 import { plainHoseCost } from './plainHose';
@@ -33,7 +34,7 @@ export async function whatIfSources(workbook: Workbook): Promise<WhatIfSources> 
 }
 
 /** The catalogue with the rise: its handle, and the guards where their copy stands. */
-function raised(found: UsableCatalogue, copies: Readonly<Partial<Record<RaisedName, RaisedTable>>>): UsableCatalogue {
+function raised(found: UsableCatalogue, copies: Readonly<Partial<Record<PricedTable, RaisedTable>>>): UsableCatalogue {
   const { guards } = found.tables;
   const copy = guards && copies.guards;
   const moved = copy ? { guards: { ...guards, sheet: copy.range.sheet, row: 0, column: 0 } } : {};
@@ -58,9 +59,9 @@ export async function writeWhatIf(
   const taken = await workbook.sheets();
   const sheet = freeSheetName('What-if', taken, today);
   const cells = new RiseCells(rises.families.length);
-  const copies: Partial<Record<RaisedName, RaisedTable>> = {};
+  const copies: Partial<Record<PricedTable, RaisedTable>> = {};
   const names = [sheet];
-  for (const name of Object.keys(RAISED) as RaisedName[]) {
+  for (const name of PRICED_TABLES) {
     const copy = freeSheetName(copyName(name), taken, today);
     const rise = (family: string | undefined) => (name === 'hoses' ? cells.ofHose(sheet, family) : cells.ofOthers(sheet, name));
     const table = raisedTable(found, name, copy, rise);

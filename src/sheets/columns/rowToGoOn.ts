@@ -1,20 +1,9 @@
-import { functionCalls } from '../../workbook/functionCall';
+import { statedSpread } from '../crimps/statedSpread';
 import type { OwnColumn, ReadTable } from './ownColumns';
-
-/** Which argument of a function of ours is the largest spread. */
-const ARGUMENT: Readonly<Record<string, number>> = { CRIMPCHECK: 4, CRIMPDETAIL: 3 };
-
-/** Whether a verdict's formula states the largest spread of its pair as a number. */
-function statesSpread(formula: string): boolean {
-  return functionCalls(formula).some(({ id, arguments: given }) => {
-    const spread = given[ARGUMENT[id] ?? -1];
-    return spread?.kind === 'constant' || (spread?.kind === 'expression' && /,\d+(?:\.\d+)?,/.test(spread.text));
-  });
-}
 
 /** Whether formulas of a column state largest spreads, so that each holds for its own pair only. */
 export const goesByPair = ({ cells }: ReadTable, { column, filled }: OwnColumn): boolean =>
-  filled.some(row => statesSpread(cells.formula(row, column)));
+  filled.some(row => statedSpread(cells.formula(row, column)) !== undefined);
 
 /** The row whose formula goes on in another row: the nearest one above; where it must be of the same pair and there is none, undefined. */
 export function rowToGoOn(
