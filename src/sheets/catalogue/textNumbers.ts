@@ -5,7 +5,7 @@ import { inQuotes } from '../../workbook/inQuotes';
 import type { CellValue, RangeContent } from '../../workbook/workbook';
 import { rawTableOf } from './workbookCatalogue';
 
-/** Longest text between quotes that Excel takes in a formula. Source: Microsoft, "Excel specifications and limits". */
+/** Longest text between quotes that Excel takes in a formula. Source: Microsoft, "Excel specifications and limits", from memory. */
 const LONGEST_TEXT = 255;
 
 /** Numbers of a table that its cells hold as text (`4,85`), read as the catalogue reads them. */

@@ -1,6 +1,6 @@
 import { crc32, deflateRawSync } from 'node:zlib';
 
-/** A header of an archive: its fields, each with its number of bytes, in the order of PKWARE's APPNOTE.TXT (4.3). */
+/** A header of an archive: its fields, each with its number of bytes, in the order of PKWARE's APPNOTE.TXT (4.3, from memory). */
 function header(...fields: readonly (readonly [bytes: 2 | 4, value: number])[]): Buffer {
   const buffer = Buffer.alloc(fields.reduce((sum, [bytes]) => sum + bytes, 0));
   let at = 0;

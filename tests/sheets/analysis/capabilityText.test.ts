@@ -7,7 +7,7 @@ const all = (pp: number, ppk: number, cp: number) =>
 
 /*
  * Both tails count: the share beyond limits at z1 and z2 standard deviations is Φ(−z1) + Φ(−z2), z1 = 3 Ppk, z2 = 3 (2 Pp − Ppk). Φ(−1) = 0.1587,
- * Φ(−2) = 0.0228, Φ(−4) = 0.00003 (tables of the standard normal distribution; NIST/SEMATECH handbook, 1.3.6.7.1).
+ * Φ(−2) = 0.0228, Φ(−4) = 0.00003 (tables of the standard normal distribution; NIST/SEMATECH handbook, 1.3.6.7.1; from memory).
  */
 test.each<[what: string, pp: number, ppk: number, share: string]>([
   ['in the middle, limits at one standard deviation', 1 / 3, 1 / 3, 'about 317 crimps of 1000'],
